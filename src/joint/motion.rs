@@ -1,0 +1,98 @@
+//! Movement of boards and joints, day by day from the visit.
+
+use super::moisture::SettledYear;
+use crate::measure::{Angle, Length, Moisture};
+use crate::surface::Joint;
+use crate::wood::{LENGTHWISE_PER_PCT, Species, shrinkage};
+
+/// Days from the visit over which movement is worked out: three years.
+pub const HORIZON: usize = 3 * crate::air::DAYS;
+
+/// How the boards of one build-up (species, ring angle, coating, present moisture) move.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BoardMotion {
+    /// Moisture on each day from the visit, in per cent.
+    pub moisture: Vec<Moisture>,
+    /// Narrowing since the visit on each day, as a fraction of the present width; negative when
+    /// the board is wider than at the visit.
+    pub narrowing: Vec<f64>,
+    /// The same along the grain, as a fraction of the length.
+    pub shortening: Vec<f64>,
+    /// From this day on, the least and greatest narrowing still to come. One pair a day.
+    to_come: Vec<(f64, f64)>,
+}
+
+impl BoardMotion {
+    /// From the settled year, the boards' moisture `now`, and the visit's day of the year.
+    pub fn new(species: &Species, ring: Angle, settled: &SettledYear, now: Moisture, visit: i64) -> Self {
+        let days = 0..i64::try_from(HORIZON).unwrap_or(i64::MAX);
+        let moisture: Vec<Moisture> =
+            days.map(|day| settled.after(visit, now, day).max(Moisture::ZERO)).collect();
+        let narrowing: Vec<f64> = moisture.iter().map(|&m| shrinkage(species, ring, now, m)).collect();
+        let shortening = moisture.iter().map(|&m| LENGTHWISE_PER_PCT * (now - m).to_pct()).collect();
+        let mut to_come = vec![(0.0, 0.0); narrowing.len()];
+        let mut range = (f64::INFINITY, f64::NEG_INFINITY);
+        for (day, &value) in narrowing.iter().enumerate().rev() {
+            range = (range.0.min(value), range.1.max(value));
+            to_come[day] = range;
+        }
+        Self { moisture, narrowing, shortening, to_come }
+    }
+}
+
+/// One joint, ready to be asked for its gap on any day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JointMotion<'a> {
+    /// Gap at the visit.
+    pub gap_now: Length,
+    /// Width of wood whose movement shows here.
+    pub across: Length,
+    /// Length of wood whose movement shows here.
+    pub along: Length,
+    /// The boards' movement.
+    pub boards: &'a BoardMotion,
+}
+
+impl<'a> JointMotion<'a> {
+    /// The motion of `joint`, open by `gap_now` at the visit.
+    pub const fn new(joint: &Joint, gap_now: Length, boards: &'a BoardMotion) -> Self {
+        Self { gap_now, across: joint.moves_across, along: joint.moves_along, boards }
+    }
+
+    /// Gap on a day, negative when the boards push against each other: then they have this much
+    /// less room than they want.
+    pub fn room_on(&self, day: usize) -> Length {
+        let day = day.min(HORIZON - 1);
+        self.gap_now + self.across * self.boards.narrowing[day] + self.along * self.boards.shortening[day]
+    }
+
+    /// Gap on a day, nothing when closed.
+    pub fn gap_on(&self, day: usize) -> Length {
+        self.room_on(day).max(Length::ZERO)
+    }
+
+    /// Narrowest and widest gap from `day` on, nothing when closed.
+    pub fn extremes_from(&self, day: usize) -> (Length, Length) {
+        let (low, high) = self.rooms_from(day);
+        (low.max(Length::ZERO), high.max(Length::ZERO))
+    }
+
+    /// Least and most room from `day` on; negative when the boards push.
+    pub fn rooms_from(&self, day: usize) -> (Length, Length) {
+        let day = day.min(HORIZON - 1);
+        // Along and across move together, so both are extreme on the same day to within their
+        // curvature; the lengthwise part is a few per cent of the other.
+        let (least, most) = self.boards.to_come[day];
+        let scale = if self.boards.narrowing.is_empty() { 0.0 } else { lengthwise_per_narrowing(self.boards) };
+        let reach = self.across + self.along * scale;
+        (self.gap_now + reach * least, self.gap_now + reach * most)
+    }
+}
+
+/// Shortening per narrowing, from the day on which they are largest.
+fn lengthwise_per_narrowing(boards: &BoardMotion) -> f64 {
+    let pairs = boards.narrowing.iter().zip(&boards.shortening);
+    pairs
+        .max_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))
+        .map_or(0.0, |(&narrow, &short)| if narrow.abs() > 1e-12 { short / narrow } else { 0.0 })
+}

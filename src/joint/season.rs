@@ -1,0 +1,119 @@
+//! In which week to seal.
+//!
+//! A bead's limits are a share of the width it was sealed at, so the week matters: sealed when the
+//! joint is widest it is only ever squeezed, when narrowest only pulled, and then on the smallest
+//! base. Every week of the coming year is tried on every joint.
+
+use super::bead::{Demand, Sealant, demand};
+use super::motion::JointMotion;
+use crate::measure::{Length, Span};
+
+/// Weeks tried.
+const WEEKS: usize = 52;
+
+/// A joint to be sealed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SealedJoint<'a> {
+    /// How it moves.
+    pub motion: JointMotion<'a>,
+    /// Its length.
+    pub length: Length,
+}
+
+/// How sealing in one week would fare.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Week {
+    /// Days from the visit to the week's first day.
+    pub day: usize,
+    /// Length of joint whose bead stays inside its class.
+    pub holds: Length,
+    /// Length of joint too narrow to seal then.
+    pub too_narrow: Length,
+    /// The demand that half of the sealed length stays under, if any is sealed.
+    pub typical: Option<Demand>,
+}
+
+/// The year of weeks and the best run of them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Season {
+    /// One for each week from the visit.
+    pub weeks: Vec<Week>,
+    /// Length of joint in question.
+    pub total: Length,
+    /// Indices of the first and last week of the run in which the bead lasts longest.
+    pub best: Span<usize>,
+}
+
+impl Season {
+    /// The week in the middle of the best run.
+    pub fn best_week(&self) -> &Week {
+        &self.weeks[usize::midpoint(self.best.low, self.best.high)]
+    }
+
+    /// Share of the joint length that holds if sealed in `week`, 0 to 1.
+    pub fn share(&self, week: &Week) -> f64 {
+        if self.total > Length::ZERO { week.holds.to_m() / self.total.to_m() } else { 0.0 }
+    }
+}
+
+/// Tries every week of the coming year. `narrowest` is the least gap that can be sealed. `None`
+/// without joints.
+pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) -> Option<Season> {
+    let total: Length = joints.iter().map(|joint| joint.length).sum();
+    if total <= Length::ZERO {
+        return None;
+    }
+    let weeks: Vec<Week> =
+        (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
+    let best = best_run(&weeks, total);
+    Some(Season { weeks, total, best })
+}
+
+/// How sealing on `day` would fare.
+pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) -> Week {
+    let mut week = Week { day, holds: Length::ZERO, too_narrow: Length::ZERO, typical: None };
+    let mut demands: Vec<(Demand, f64)> = Vec::with_capacity(joints.len());
+    for joint in joints {
+        let sealed = joint.motion.gap_on(day);
+        let (least, most) = joint.motion.extremes_from(day);
+        match demand(sealed, least, most) {
+            Some(asked) if sealed >= narrowest => {
+                if sealant.takes(asked) {
+                    week.holds = week.holds + joint.length;
+                }
+                demands.push((asked, joint.length.to_m()));
+            }
+            _ => week.too_narrow = week.too_narrow + joint.length,
+        }
+    }
+    week.typical = median_by_length(demands);
+    week
+}
+
+/// The demand that half of the length stays under, ranked by the larger of its two sides.
+fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
+    let size = |demand: &Demand| demand.stretch.max(demand.squeeze).to_pct();
+    demands.sort_by(|a, b| size(&a.0).total_cmp(&size(&b.0)));
+    let half = demands.iter().map(|(_, length)| length).sum::<f64>() / 2.0;
+    let mut run = 0.0;
+    demands.into_iter().find_map(|(demand, length)| {
+        run += length;
+        (run >= half).then_some(demand)
+    })
+}
+
+/// The run of weeks around the best one that are all but as good: within 2 % of the joint length.
+/// Among equals the best is where the typical demand is least.
+fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
+    let worst_side = |week: &Week| {
+        week.typical.map_or(f64::INFINITY, |d| d.stretch.max(d.squeeze).to_pct())
+    };
+    let better = |a: &Week, b: &Week| {
+        a.holds.to_m().total_cmp(&b.holds.to_m()).then(worst_side(b).total_cmp(&worst_side(a)))
+    };
+    let top = (0..weeks.len()).max_by(|&a, &b| better(&weeks[a], &weeks[b])).unwrap_or(0);
+    let good = |index: usize| weeks[index].holds.to_m() >= weeks[top].holds.to_m() - 0.02 * total.to_m();
+    let low = (0..top).rev().take_while(|&i| good(i)).last().unwrap_or(top);
+    let high = (top + 1..weeks.len()).take_while(|&i| good(i)).last().unwrap_or(top);
+    Span { low, high }
+}

@@ -1,0 +1,377 @@
+//! Lengths: typed the way people write them, kept exactly, shown in 64ths or millimetres.
+
+use std::iter::Sum;
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+use super::quantity::quantity;
+use super::{EntryError, Units, show_number};
+
+const INCH: f64 = 0.0254;
+const HINT: &str = "Type a length such as 5-1/8, 7' 3-1/2\" or 130 mm";
+/// Nothing in a room is longer than this, in metres: more is a slip of the finger.
+const LONGEST: f64 = 1000.0;
+
+quantity! {
+    /// A length, in metres. In files it is text with its unit: `5-1/8 in`, `130 mm`.
+    Length, m, to_m
+}
+
+impl Length {
+    /// Makes a length from millimetres.
+    pub const fn mm(millimetres: f64) -> Self {
+        Self::m(millimetres / 1000.0)
+    }
+
+    /// Makes a length from inches.
+    pub const fn inches(inches: f64) -> Self {
+        Self::m(inches * INCH)
+    }
+
+    /// Makes a length from feet.
+    pub const fn feet(feet: f64) -> Self {
+        Self::inches(feet * 12.0)
+    }
+
+    /// The length in millimetres.
+    pub const fn to_mm(self) -> f64 {
+        self.to_m() * 1000.0
+    }
+
+    /// The length in inches.
+    pub const fn to_inches(self) -> f64 {
+        self.to_m() / INCH
+    }
+
+    /// The length in feet.
+    pub const fn to_feet(self) -> f64 {
+        self.to_inches() / 12.0
+    }
+
+    /// Shows a part size or a gap: inches to the nearest 64th with the fraction reduced, feet from
+    /// 3 ft up; or millimetres to the tenth.
+    pub fn show(self, units: Units) -> String {
+        match units {
+            Units::Inches => self.show_inches(),
+            Units::Millimetres => format!("{} mm", show_number(self.to_mm(), 1)),
+        }
+    }
+
+    /// Shows a total, such as all the joints of a room: feet or metres.
+    pub fn show_run(self, units: Units) -> String {
+        match units {
+            Units::Inches => format!("{} ft", show_number(self.to_feet(), 0)),
+            Units::Millimetres => format!("{} m", show_number(self.to_m(), 1)),
+        }
+    }
+
+    fn show_inches(self) -> String {
+        let sign = if self.to_m() < 0.0 { "−" } else { "" };
+        let inches = self.to_inches().abs();
+        // Below half a 64th the fraction would read 0, which is not what was measured.
+        if inches > 1e-9 && inches < 0.5 / 64.0 {
+            return format!("{sign}<1/64\"");
+        }
+        let (feet, inches) = split_64ths(inches);
+        match (feet, inches.as_str()) {
+            (0, _) if self.to_m() == 0.0 => "0\"".to_owned(),
+            (0, inches) => format!("{sign}{inches}\""),
+            (feet, "0") => format!("{sign}{feet}'"),
+            (feet, inches) => format!("{sign}{feet}' {inches}\""),
+        }
+    }
+
+    /// The text for files: the shortest form that reads back to the very same value.
+    fn to_file(self) -> String {
+        let inches = self.to_inches();
+        let sixty_fourths = (inches * 64.0).round();
+        if sixty_fourths >= 0.0 && sixty_fourths < 64e6 {
+            let (feet, part) = split_64ths(inches);
+            let text = match (feet, part.as_str()) {
+                (0, part) => format!("{part} in"),
+                (feet, "0") => format!("{feet} ft"),
+                (feet, part) => format!("{feet} ft {part} in"),
+            };
+            if parse_length(&text, Units::Inches) == Ok(self) {
+                return text;
+            }
+        }
+        let text = format!("{} mm", (self.to_mm() * 1e4).round() / 1e4);
+        match parse_length(&text, Units::Millimetres) {
+            Ok(same) if same == self => text,
+            _ => format!("{} m", self.to_m()),
+        }
+    }
+}
+
+/// Whole feet (from 36 in up) and the rest as `5-1/8`, rounded to 64ths. Takes no negatives.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a length is far below 2^64 sixty-fourths and not negative here"
+)]
+fn split_64ths(inches: f64) -> (u64, String) {
+    let all = (inches * 64.0).round() as u64;
+    let feet = if all >= 36 * 64 { all / (12 * 64) } else { 0 };
+    let rest = all - feet * 12 * 64;
+    let (whole, part) = (rest / 64, rest % 64);
+    let text = if part == 0 {
+        whole.to_string()
+    } else {
+        let shift = part.trailing_zeros();
+        let fraction = format!("{}/{}", part >> shift, 64 >> shift);
+        if whole == 0 { fraction } else { format!("{whole}-{fraction}") }
+    };
+    (feet, text)
+}
+
+impl Serialize for Length {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.to_file())
+    }
+}
+
+impl<'de> Deserialize<'de> for Length {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        // In a file the unit is written out; a bare number would depend on who reads it.
+        if !text.contains(|c: char| c.is_alphabetic() || c == '"' || c == '\'') {
+            let error = EntryError::new(&text, "has no unit", "Write 5-1/8 in or 130 mm");
+            return Err(de::Error::custom(error));
+        }
+        parse_length(&text, Units::Millimetres).map_err(de::Error::custom)
+    }
+}
+
+/// Reads a length as people write it: `5-1/8`, `5 1/8"`, `7' 3-1/2"`, `7 ft 3`, `130`, `130 mm`,
+/// `13 cm`, `3.3 m`, `3/32`, with a decimal point or a decimal comma.
+///
+/// A bare number is in inches or millimetres after `units`; a bare number after feet is inches.
+///
+/// # Errors
+/// If the text is not a length, mixes systems, or is longer than a kilometre.
+pub fn parse_length(text: &str, units: Units) -> Result<Length, EntryError> {
+    let fail = |rule: &str| EntryError::new(text, rule, HINT);
+    let tokens = tokenise(text).ok_or_else(|| fail("is not a length"))?;
+    let (negative, tokens) = match tokens.split_first() {
+        Some((Token::Dash, rest)) => (true, rest),
+        _ => (false, tokens.as_slice()),
+    };
+    if tokens.is_empty() {
+        return Err(fail("is not a length"));
+    }
+    let metres = sum_of_terms(tokens, units).map_err(|rule| fail(&rule))?;
+    if metres > LONGEST {
+        return Err(fail("is more than a kilometre"));
+    }
+    Ok(Length::m(if negative { -metres } else { metres }))
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Token {
+    Number(f64),
+    Slash,
+    Dash,
+    Unit(Unit),
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Unit {
+    Feet,
+    Inches,
+    Millimetres,
+    Centimetres,
+    Metres,
+}
+
+fn tokenise(text: &str) -> Option<Vec<Token>> {
+    let mut tokens = Vec::new();
+    let mut rest = text.trim();
+    while let Some(first) = rest.chars().next() {
+        let end_of = |keep: fn(char) -> bool| rest.find(|c| !keep(c)).unwrap_or(rest.len());
+        let used = match first {
+            '0'..='9' | '.' | ',' => {
+                let end = end_of(|c| c.is_ascii_digit() || c == '.' || c == ',');
+                let value: f64 = rest[..end].replace(',', ".").parse().ok()?;
+                tokens.push(Token::Number(value));
+                end
+            }
+            '/' | '⁄' => {
+                tokens.push(Token::Slash);
+                first.len_utf8()
+            }
+            '-' | '−' | '–' => {
+                tokens.push(Token::Dash);
+                first.len_utf8()
+            }
+            '\'' if rest.starts_with("''") => {
+                tokens.push(Token::Unit(Unit::Inches));
+                2
+            }
+            '\'' | '′' | '’' => {
+                tokens.push(Token::Unit(Unit::Feet));
+                first.len_utf8()
+            }
+            '"' | '″' | '”' => {
+                tokens.push(Token::Unit(Unit::Inches));
+                first.len_utf8()
+            }
+            c if c.is_alphabetic() => {
+                let end = end_of(char::is_alphabetic);
+                tokens.push(Token::Unit(unit_word(&rest[..end].to_lowercase())?));
+                end
+            }
+            c if c.is_whitespace() => c.len_utf8(),
+            _ => return None,
+        };
+        rest = &rest[used..];
+    }
+    Some(tokens)
+}
+
+fn unit_word(word: &str) -> Option<Unit> {
+    Some(match word {
+        "ft" | "feet" | "foot" => Unit::Feet,
+        "in" | "inch" | "inches" => Unit::Inches,
+        "mm" => Unit::Millimetres,
+        "cm" => Unit::Centimetres,
+        "m" => Unit::Metres,
+        _ => return None,
+    })
+}
+
+/// Adds up `number unit` terms, largest unit first. The error is the rule that was broken.
+fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
+    // Feet and inches are summed as inches first so that the conversion rounds only once.
+    let (mut inches, mut metres) = (0.0, 0.0);
+    let mut before: Option<Unit> = None;
+    while !tokens.is_empty() {
+        if before.is_some() && tokens.first() == Some(&Token::Dash) {
+            tokens = &tokens[1..]; // 7'-3 1/2": the dash only joins
+        }
+        let (value, rest) = mixed_number(tokens)?;
+        let (unit, rest) = match rest.split_first() {
+            Some((&Token::Unit(unit), rest)) => (unit, rest),
+            _ if before == Some(Unit::Feet) => (Unit::Inches, rest),
+            _ if before.is_some() => return Err("has a number without a unit".to_owned()),
+            _ if units == Units::Inches => (Unit::Inches, rest),
+            _ => (Unit::Millimetres, rest),
+        };
+        match (before, unit) {
+            (None, _) | (Some(Unit::Feet), Unit::Inches) => {}
+            _ => return Err("does not read as one length".to_owned()),
+        }
+        match unit {
+            Unit::Feet => inches += value * 12.0,
+            Unit::Inches => inches += value,
+            Unit::Millimetres => metres += value / 1000.0,
+            Unit::Centimetres => metres += value / 100.0,
+            Unit::Metres => metres += value,
+        }
+        before = Some(unit);
+        tokens = rest;
+    }
+    Ok(inches * INCH + metres)
+}
+
+/// Reads `5`, `1/8`, `5-1/8` or `5 1/8` from the front.
+fn mixed_number(tokens: &[Token]) -> Result<(f64, &[Token]), String> {
+    use Token::{Dash, Number, Slash};
+    let fraction = |top: f64, bottom: f64| {
+        if bottom == 0.0 {
+            Err("divides by zero".to_owned())
+        } else {
+            Ok(top / bottom)
+        }
+    };
+    match tokens {
+        [Number(top), Slash, Number(bottom), rest @ ..] => Ok((fraction(*top, *bottom)?, rest)),
+        [Number(whole), Dash, Number(top), Slash, Number(bottom), rest @ ..]
+        | [Number(whole), Number(top), Slash, Number(bottom), rest @ ..] => {
+            Ok((whole + fraction(*top, *bottom)?, rest))
+        }
+        [Number(value), rest @ ..] => Ok((*value, rest)),
+        _ => Err("is not a length".to_owned()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn inches(text: &str) -> f64 {
+        parse_length(text, Units::Inches).unwrap().to_inches()
+    }
+
+    #[test]
+    fn lengths_are_read_as_people_write_them() {
+        for (text, expected) in [
+            ("5-1/8", 5.125),
+            ("5 1/8\"", 5.125),
+            ("7' 3-1/2\"", 87.5),
+            ("7'-3 1/2\"", 87.5),
+            ("7 ft 3", 87.0),
+            ("7'", 84.0),
+            ("3/32", 0.09375),
+            ("2,5", 2.5),
+            (".5", 0.5),
+            ("-1/4", -0.25),
+            ("130 mm", 130.0 / 25.4),
+            ("13cm", 130.0 / 25.4),
+            ("0.13 m", 130.0 / 25.4),
+        ] {
+            assert!((inches(text) - expected).abs() < 1e-12, "{text}");
+        }
+        assert_eq!(parse_length("130", Units::Millimetres), Ok(Length::mm(130.0)));
+    }
+
+    #[test]
+    fn what_is_no_length_is_refused_with_the_text_and_a_way_out() {
+        for text in ["", "abc", "5-", "1/0", "5 mm 3 in", "3 4", "1/8/2", "5 ft 2 ft", "9999999", "nan", "inf"] {
+            let error = parse_length(text, Units::Inches).unwrap_err();
+            assert_eq!(error.text, text);
+            assert!(error.to_string().contains("130 mm"), "{error}");
+        }
+    }
+
+    #[test]
+    fn inches_are_shown_in_reduced_64ths() {
+        for (value, shown) in [
+            (5.125, "5-1/8\""),
+            (0.125, "1/8\""),
+            (87.5, "7' 3-1/2\""),
+            (84.0, "7'"),
+            (0.0, "0\""),
+            (35.0, "35\""),
+            (0.001, "<1/64\""),
+            (11.999, "12\""),
+            (-0.25, "−1/4\""),
+        ] {
+            assert_eq!(Length::inches(value).show(Units::Inches), shown);
+        }
+        assert_eq!(Length::mm(3.175).show(Units::Millimetres), "3.2 mm");
+    }
+
+    proptest! {
+        #[test]
+        fn a_length_survives_its_file_bit_for_bit(metres in -900.0..900.0_f64) {
+            let length = Length::m(metres);
+            prop_assert_eq!(parse_length(&length.to_file(), Units::Inches), Ok(length));
+        }
+
+        #[test]
+        fn sixty_fourths_show_and_read_back_exactly(count in 0..64_000_u32) {
+            let length = parse_length(&format!("{count}/64"), Units::Inches).unwrap();
+            prop_assert_eq!(parse_length(&length.show(Units::Inches), Units::Inches), Ok(length));
+        }
+
+        #[test]
+        fn any_text_is_read_or_refused_without_a_panic(text in ".{0,24}") {
+            if let Ok(length) = parse_length(&text, Units::Inches) {
+                prop_assert!(length.to_m().is_finite());
+            }
+        }
+    }
+}

@@ -1,0 +1,191 @@
+//! Money: whole cents, so that totals add up to what is printed.
+
+use std::iter::Sum;
+use std::ops::{Add, Sub};
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+use super::EntryError;
+
+/// An amount of money in whole cents of the job's currency. In files it is text: `12.50`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
+pub struct Money(i64);
+
+impl Money {
+    /// Nothing.
+    pub const ZERO: Self = Self(0);
+
+    /// Makes an amount from cents.
+    pub const fn cents(cents: i64) -> Self {
+        Self(cents)
+    }
+
+    /// The amount in cents.
+    pub const fn to_cents(self) -> i64 {
+        self.0
+    }
+
+    /// The amount in whole units of the currency, for ratios and plots only.
+    #[expect(clippy::cast_precision_loss, reason = "amounts stay far below 2^53 cents")]
+    pub const fn to_units(self) -> f64 {
+        self.0 as f64 / 100.0
+    }
+
+    /// This amount `factor` times, rounded half away from zero to a cent. Amounts past 10^15
+    /// units are held there: no job reaches them.
+    #[must_use]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_precision_loss,
+        reason = "clamped well inside i64"
+    )]
+    pub fn times(self, factor: f64) -> Self {
+        Self((self.0 as f64 * factor).round().clamp(-1e17, 1e17) as i64)
+    }
+
+    /// Shows `$1 234.50` with the currency in front.
+    pub fn show(self, currency: &str) -> String {
+        let sign = if self.0 < 0 { "−" } else { "" };
+        let (units, cents) = (self.0.unsigned_abs() / 100, self.0.unsigned_abs() % 100);
+        format!("{sign}{currency}{}.{cents:02}", with_thousands(units))
+    }
+
+    /// Shows the amount to three figures or whole units: for sentences, not for sums.
+    pub fn show_rough(self, currency: &str) -> String {
+        let units = self.to_units();
+        let step = if units.abs() >= 10_000.0 {
+            100.0
+        } else if units.abs() >= 1000.0 {
+            10.0
+        } else {
+            1.0
+        };
+        let rounded = (units / step).round() * step;
+        let sign = if rounded < 0.0 { "−" } else { "" };
+        format!("{sign}{currency}{}", group(&format!("{:.0}", rounded.abs())))
+    }
+}
+
+fn with_thousands(units: u64) -> String {
+    group(&units.to_string())
+}
+
+/// Money is grouped by commas, as price lists are.
+fn group(digits: &str) -> String {
+    let mut shown = String::with_capacity(digits.len() + 4);
+    for (index, digit) in digits.chars().enumerate() {
+        if index > 0 && (digits.len() - index) % 3 == 0 {
+            shown.push(',');
+        }
+        shown.push(digit);
+    }
+    shown
+}
+
+impl Add for Money {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self(self.0.saturating_add(other.0))
+    }
+}
+
+impl Sub for Money {
+    type Output = Self;
+    fn sub(self, other: Self) -> Self {
+        Self(self.0.saturating_sub(other.0))
+    }
+}
+
+impl Sum for Money {
+    fn sum<I: Iterator<Item = Self>>(items: I) -> Self {
+        items.fold(Self::ZERO, Add::add)
+    }
+}
+
+impl Serialize for Money {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let sign = if self.0 < 0 { "-" } else { "" };
+        let all = self.0.unsigned_abs();
+        serializer.serialize_str(&format!("{sign}{}.{:02}", all / 100, all % 100))
+    }
+}
+
+impl<'de> Deserialize<'de> for Money {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        parse_money(&String::deserialize(deserializer)?).map_err(de::Error::custom)
+    }
+}
+
+/// Reads an amount: `12`, `12.50`, `12,50`, `$1,234.50`, `1.234,50`, `1 234.50`.
+///
+/// The last point or comma is the decimal sign when one or two digits follow it; any other is
+/// taken to part thousands, and then three digits must follow it.
+///
+/// # Errors
+/// If the text is not an amount, or one of a million million or more.
+pub fn parse_money(text: &str) -> Result<Money, EntryError> {
+    let fail = |rule: &str| EntryError::new(text, rule, "Type an amount such as 12.50");
+    let kept: String = text
+        .chars()
+        .filter(|c| !c.is_whitespace() && !c.is_alphabetic() && !"$€£¥'".contains(*c))
+        .collect();
+    let (negative, digits) = match kept.strip_prefix(['-', '−']) {
+        Some(rest) => (true, rest),
+        None => (false, kept.as_str()),
+    };
+    let (whole, cents) = match digits.rfind(['.', ',']) {
+        Some(at) if digits.len() - at <= 3 => (&digits[..at], &digits[at + 1..]),
+        _ => (digits, ""),
+    };
+    let mut groups = whole.split(['.', ',']);
+    let first = groups.next().unwrap_or_default();
+    let rest: Vec<&str> = groups.collect();
+    let grouped = rest.is_empty() || (first.len() <= 3 && rest.iter().all(|group| group.len() == 3));
+    let joined = format!("{first}{}", rest.concat());
+    let numeric = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
+    if joined.is_empty() && cents.is_empty() || !grouped || !numeric(&joined) || !numeric(cents) {
+        return Err(fail("is not an amount of money"));
+    }
+    if joined.len() > 12 {
+        return Err(fail("is far beyond any job"));
+    }
+    let all = format!("{joined}{cents:0<2}").parse::<i64>().map_err(|_parse| fail("is not an amount of money"))?;
+    Ok(Money(if negative { -all } else { all }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn amounts_are_read_in_the_usual_forms() {
+        for (text, cents) in [
+            ("12", 1200),
+            ("12.5", 1250),
+            ("12,50", 1250),
+            ("$1,234.50", 123_450),
+            ("1.234,50 €", 123_450),
+            ("1 234.50", 123_450),
+            ("1,234", 123_400),
+            ("-3.10", -310),
+        ] {
+            assert_eq!(parse_money(text), Ok(Money::cents(cents)), "{text}");
+        }
+        for text in ["", "abc", "1.2.3", "12,3456", "1e9", "99999999999999", "1.2345"] {
+            assert!(parse_money(text).is_err(), "{text}");
+        }
+    }
+
+    #[test]
+    fn amounts_are_shown_to_the_cent_and_roughly() {
+        assert_eq!(Money::cents(123_450).show("$"), "$1,234.50");
+        assert_eq!(Money::cents(-5).show("$"), "−$0.05");
+        assert_eq!(Money::cents(248_449).show_rough("$"), "$2,480");
+    }
+
+    #[test]
+    fn a_share_is_rounded_to_the_cent() {
+        assert_eq!(Money::cents(1001).times(0.5), Money::cents(501));
+        assert_eq!(Money::cents(i64::MAX).times(1e9), Money::cents(100_000_000_000_000_000));
+    }
+}

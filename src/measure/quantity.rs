@@ -1,0 +1,320 @@
+//! The plain quantities: a number with one fixed unit each.
+
+use std::iter::Sum;
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
+
+use super::{Units, number::show_number};
+
+/// A number from a file that is NaN or infinite.
+#[derive(Debug, thiserror::Error)]
+#[error("{0} is not a finite number: write an ordinary one, such as 12.5")]
+struct NotFinite(f64);
+
+/// Declares a newtype over a finite `f64`, with arithmetic that keeps the unit.
+macro_rules! quantity {
+    ($(#[$doc:meta])* $name:ident, $new:ident, $get:ident) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default)]
+        pub struct $name(f64);
+
+        impl $name {
+            /// Zero of this quantity.
+            pub const ZERO: Self = Self(0.0);
+
+            /// Makes the quantity from its number. The number must be finite.
+            pub const fn $new(value: f64) -> Self {
+                debug_assert!(value.is_finite());
+                Self(value)
+            }
+
+            /// The number in the unit that the name says.
+            pub const fn $get(self) -> f64 {
+                self.0
+            }
+
+            /// The larger of two.
+            #[must_use]
+            pub fn max(self, other: Self) -> Self {
+                Self(self.0.max(other.0))
+            }
+
+            /// The smaller of two.
+            #[must_use]
+            pub fn min(self, other: Self) -> Self {
+                Self(self.0.min(other.0))
+            }
+        }
+
+        impl Add for $name {
+            type Output = Self;
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl Sub for $name {
+            type Output = Self;
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl Neg for $name {
+            type Output = Self;
+            fn neg(self) -> Self {
+                Self(-self.0)
+            }
+        }
+
+        impl Mul<f64> for $name {
+            type Output = Self;
+            fn mul(self, factor: f64) -> Self {
+                Self(self.0 * factor)
+            }
+        }
+
+        impl Div<f64> for $name {
+            type Output = Self;
+            fn div(self, divisor: f64) -> Self {
+                Self(self.0 / divisor)
+            }
+        }
+
+        impl Sum for $name {
+            fn sum<I: Iterator<Item = Self>>(items: I) -> Self {
+                items.fold(Self::ZERO, Add::add)
+            }
+        }
+    };
+}
+pub(super) use quantity;
+
+/// Lets quantities stand in files as their bare number, refusing NaN and infinity.
+macro_rules! written_as_number {
+    ($($name:ident)*) => {$(
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                serializer.serialize_f64(self.0)
+            }
+        }
+
+        impl<'de> Deserialize<'de> for $name {
+            fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+                let value = f64::deserialize(deserializer)?;
+                if value.is_finite() { Ok(Self(value)) } else { Err(de::Error::custom(NotFinite(value))) }
+            }
+        }
+    )*};
+}
+written_as_number! { Area Volume Moisture Temperature Humidity Percent Hours Angle }
+
+quantity! {
+    /// An area, in square metres.
+    Area, m2, to_m2
+}
+quantity! {
+    /// A volume, in cubic metres.
+    Volume, m3, to_m3
+}
+quantity! {
+    /// Moisture content of wood: per cent of its oven-dry mass. Below 0 means nothing.
+    Moisture, pct, to_pct
+}
+quantity! {
+    /// Temperature, in degrees Celsius.
+    Temperature, celsius, to_celsius
+}
+quantity! {
+    /// Relative humidity of air, as a fraction: 0.5 is 50 %.
+    Humidity, fraction, to_fraction
+}
+quantity! {
+    /// A share, rate or margin: 12.5 is 12.5 %.
+    Percent, pct, to_pct
+}
+quantity! {
+    /// Working time, in hours of one person unless said otherwise.
+    Hours, h, to_h
+}
+quantity! {
+    /// A plane angle, in degrees, counter-clockwise from the horizontal of the drawing.
+    Angle, degrees, to_degrees
+}
+
+impl Area {
+    /// Shows square feet or square metres.
+    pub fn show(self, units: Units) -> String {
+        match units {
+            Units::Inches => format!("{} ft²", show_number(self.0 / 0.092_903_04, 0)),
+            Units::Millimetres => format!("{} m²", show_number(self.0, 1)),
+        }
+    }
+}
+
+impl Volume {
+    /// Cubic metres of one millilitre.
+    const ML: f64 = 1e-6;
+
+    /// Makes a volume from litres.
+    pub const fn litres(litres: f64) -> Self {
+        Self::m3(litres * 1e-3)
+    }
+
+    /// The volume in litres.
+    pub const fn to_litres(self) -> f64 {
+        self.0 * 1e3
+    }
+
+    /// The volume in millilitres.
+    pub const fn to_ml(self) -> f64 {
+        self.0 / Self::ML
+    }
+
+    /// Shows US gallons or fluid ounces, or litres or millilitres, whichever reads better.
+    pub fn show(self, units: Units) -> String {
+        const GALLON_ML: f64 = 3785.411_784;
+        let ml = self.to_ml();
+        match units {
+            Units::Inches if ml >= GALLON_ML / 4.0 => {
+                format!("{} gal", show_number(ml / GALLON_ML, 1))
+            }
+            Units::Inches => format!("{} fl oz", show_number(ml / (GALLON_ML / 128.0), 1)),
+            Units::Millimetres if ml >= 1000.0 => format!("{} L", show_number(ml / 1000.0, 1)),
+            Units::Millimetres => format!("{} mL", show_number(ml, 0)),
+        }
+    }
+}
+
+impl Moisture {
+    /// Shows per cent with one decimal.
+    pub fn show(self) -> String {
+        format!("{} %", show_number(self.0, 1))
+    }
+}
+
+impl Percent {
+    /// The share as a fraction: 12.5 % is 0.125.
+    pub const fn to_fraction(self) -> f64 {
+        self.0 / 100.0
+    }
+
+    /// Shows per cent with no more decimals than needed, at most one.
+    pub fn show(self) -> String {
+        format!("{} %", show_number(self.0, 1))
+    }
+}
+
+impl Temperature {
+    /// Makes a temperature from degrees Fahrenheit.
+    pub const fn fahrenheit(degrees: f64) -> Self {
+        Self::celsius((degrees - 32.0) / 1.8)
+    }
+
+    /// The temperature in degrees Fahrenheit.
+    pub const fn to_fahrenheit(self) -> f64 {
+        self.0 * 1.8 + 32.0
+    }
+
+    /// Shows whole degrees Fahrenheit or tenths of a degree Celsius.
+    pub fn show(self, units: Units) -> String {
+        match units {
+            Units::Inches => format!("{} °F", show_number(self.to_fahrenheit(), 0)),
+            Units::Millimetres => format!("{} °C", show_number(self.0, 1)),
+        }
+    }
+}
+
+impl Humidity {
+    /// Makes a humidity from per cent.
+    pub const fn pct(pct: f64) -> Self {
+        Self::fraction(pct / 100.0)
+    }
+
+    /// The humidity in per cent.
+    pub const fn to_pct(self) -> f64 {
+        self.0 * 100.0
+    }
+
+    /// Shows whole per cent.
+    pub fn show(self) -> String {
+        format!("{} %", show_number(self.to_pct(), 0))
+    }
+}
+
+impl Hours {
+    /// Makes working time from minutes.
+    pub const fn minutes(minutes: f64) -> Self {
+        Self::h(minutes / 60.0)
+    }
+
+    /// Shows hours with one decimal, or minutes below one hour.
+    pub fn show(self) -> String {
+        if self.0 > 0.0 && self.0 < 0.995 {
+            format!("{} min", show_number(self.0 * 60.0, 0))
+        } else {
+            format!("{} h", show_number(self.0, 1))
+        }
+    }
+}
+
+impl Angle {
+    /// The angle in radians.
+    pub const fn to_radians(self) -> f64 {
+        self.0.to_radians()
+    }
+}
+
+/// A range from `low` to `high`, both included.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Span<T> {
+    /// Lower end.
+    pub low: T,
+    /// Upper end.
+    pub high: T,
+}
+
+/// A value with its standard deviation in the same unit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Estimate<T> {
+    /// The expected value.
+    pub mean: T,
+    /// Its standard deviation, not negative.
+    pub sd: T,
+}
+
+/// A judged quantity: the least, the likely and the most it will be, in one unit.
+///
+/// Mean and spread by the PERT formulas, mean (a + 4m + b) / 6 and standard deviation (b − a) / 6.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub struct ThreePoint {
+    /// Least.
+    pub low: f64,
+    /// Most likely.
+    pub likely: f64,
+    /// Most.
+    pub high: f64,
+}
+
+impl ThreePoint {
+    /// The same value at all three points.
+    pub const fn exactly(value: f64) -> Self {
+        Self { low: value, likely: value, high: value }
+    }
+
+    /// Expected value.
+    pub fn mean(self) -> f64 {
+        (self.low + 4.0 * self.likely + self.high) / 6.0
+    }
+
+    /// Standard deviation.
+    pub fn sd(self) -> f64 {
+        (self.high - self.low) / 6.0
+    }
+
+    /// Whether the points are finite, not negative and in order.
+    pub fn is_in_order(self) -> bool {
+        self.high.is_finite() && 0.0 <= self.low && self.low <= self.likely && self.likely <= self.high
+    }
+}

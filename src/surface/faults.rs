@@ -1,0 +1,162 @@
+//! What is wrong with a drawing, in words that a person can act on.
+
+use geo::{Area as _, BooleanOps as _, BoundingRect as _, Intersects as _, MultiPolygon, Validation as _};
+
+use super::layout::SurfaceLayout;
+use super::model::{Point, Section, Surface, polygon};
+use crate::measure::{Length, Units};
+
+/// The part of a surface that a fault is in.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Part {
+    /// The outline.
+    Outline,
+    /// The opening of this index.
+    Opening(usize),
+    /// The divider of this index.
+    Divider(usize),
+    /// The section of this index.
+    Section(usize),
+}
+
+/// Something wrong with a drawing.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Fault {
+    /// Where.
+    pub part: Part,
+    /// Whether the part could not be used at all.
+    pub fatal: bool,
+    /// The value and the rule it breaks.
+    pub what: String,
+    /// The way out.
+    pub fix: String,
+}
+
+/// Areas below this many square metres are nothing.
+const NO_AREA: f64 = 1e-6;
+
+/// Lists what is wrong with `surface`, whose layout is `laid`.
+pub fn faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Fault> {
+    let mut found = Vec::new();
+    let mut add = |part, fatal, what: String, fix: &str| {
+        found.push(Fault { part, fatal, what, fix: fix.to_owned() });
+    };
+    if let Some(what) = ring_fault(&surface.outline) {
+        add(Part::Outline, true, what, "Give at least three corners, in order around the edge");
+    }
+    let outline = polygon(&surface.outline);
+    for (index, opening) in surface.openings.iter().enumerate() {
+        let hole = polygon(&opening.corners);
+        if let Some(what) = ring_fault(&opening.corners) {
+            add(Part::Opening(index), true, what, "Give its corners in order");
+        } else if !outline.intersects(&hole) {
+            let what = format!("Opening “{}” lies outside the outline", opening.name);
+            add(Part::Opening(index), false, what, "Move it inside, or take it out");
+        }
+    }
+    for (index, divider) in surface.dividers.iter().enumerate() {
+        let gone = laid.dividers.get(index).is_none_or(|face| face.unsigned_area() < NO_AREA);
+        if gone {
+            let what = format!("Divider “{}” covers nothing of the surface", divider.name);
+            add(Part::Divider(index), false, what, "Give it a width and two ends inside the outline");
+        }
+    }
+    found.extend(section_faults(surface, laid, units));
+    found
+}
+
+fn ring_fault(corners: &[Point]) -> Option<String> {
+    let shape = polygon(corners);
+    if corners.len() < 3 {
+        Some(format!("There are only {} corners", corners.len()))
+    } else if shape.unsigned_area() < NO_AREA {
+        Some("The corners enclose no area".to_owned())
+    } else if !shape.is_valid() {
+        Some("The edge crosses itself".to_owned())
+    } else {
+        None
+    }
+}
+
+fn section_faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Fault> {
+    let mut found = Vec::new();
+    for (index, section) in surface.sections.iter().enumerate() {
+        let mut add = |fatal, what: String, fix: &str| {
+            found.push(Fault { part: Part::Section(index), fatal, what, fix: fix.to_owned() });
+        };
+        if let Some(what) = section.region.as_deref().and_then(ring_fault) {
+            add(true, what, "Give at least three corners, in order around the edge");
+            continue;
+        }
+        board_faults(section, units, &mut add);
+        let Some(part) = laid.sections.get(index) else { continue };
+        if part.area().to_m2() < NO_AREA {
+            add(true, format!("Section “{}” has no area to board", section.name), "Draw its region inside the outline, clear of dividers and openings");
+            continue;
+        }
+        if part.courses == 0 {
+            add(true, format!("Section “{}” would need more boards than can be drawn", section.name), "Check the face width");
+        }
+        if let Some(width) = narrower_than_a_board(section, &part.clear) {
+            let what = format!(
+                "The boards of section “{}” are {} wide, the section only {}",
+                section.name,
+                section.board.face_width.show(units),
+                width.show(units)
+            );
+            add(false, what, "Check the face width and the direction; one ripped board is laid");
+        }
+    }
+    found.extend(overlaps(surface, laid));
+    found
+}
+
+fn board_faults(section: &Section, units: Units, add: &mut impl FnMut(bool, String, &str)) {
+    let board = &section.board;
+    let shown = |length: Length| length.show(units);
+    if board.face_width <= Length::mm(1.0) {
+        add(true, format!("Face width {} is too small for a board", shown(board.face_width)), "Type the width that shows, such as 5-1/8 in");
+    }
+    if board.overall_width < board.face_width {
+        let what = format!("Overall width {} is less than the face width {}", shown(board.overall_width), shown(board.face_width));
+        add(false, what, "The overall width includes the tongue");
+    }
+    if board.thickness <= Length::ZERO || board.thickness > Length::mm(150.0) {
+        add(false, format!("Thickness {} is not that of a board", shown(board.thickness)), "Type it, such as 3/4 in");
+    }
+    let v = board.profile.v_leg();
+    if v < Length::ZERO || v * 2.0 > board.face_width {
+        add(false, format!("A V with legs of {} does not fit the board", shown(v)), "Type the leg of one chamfer, such as 1/8 in");
+    }
+    if !(0.0..=90.0).contains(&board.ring_angle.to_degrees()) {
+        add(false, format!("Ring angle {}° is not between 0 and 90", board.ring_angle.to_degrees()), "0 is flat-sawn, 90 quarter-sawn");
+    }
+}
+
+/// The section's extent across its boards, if less than one board.
+fn narrower_than_a_board(section: &Section, clear: &MultiPolygon) -> Option<Length> {
+    let frame = super::courses::Frame::new(section, clear, f64::INFINITY);
+    let bounds = frame.clear.bounding_rect()?;
+    let across = Length::m(bounds.height());
+    (across + Length::mm(0.1) < section.board.face_width).then_some(across)
+}
+
+fn overlaps(surface: &Surface, laid: &SurfaceLayout) -> Vec<Fault> {
+    let mut found = Vec::new();
+    for (index, a) in laid.sections.iter().enumerate() {
+        for (other, b) in laid.sections.iter().enumerate().skip(index + 1) {
+            if a.clear.intersection(&b.clear).unsigned_area() > 1e-4 {
+                found.push(Fault {
+                    part: Part::Section(other),
+                    fatal: false,
+                    what: format!(
+                        "Section “{}” overlaps section “{}”: boards there are counted twice",
+                        surface.sections[other].name, surface.sections[index].name
+                    ),
+                    fix: "Move a corner of one of them".to_owned(),
+                });
+            }
+        }
+    }
+    found
+}

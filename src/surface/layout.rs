@@ -1,0 +1,227 @@
+//! From a drawn surface to its boards, joints and areas.
+
+use geo::{
+    Area as _, BooleanOps as _, Coord, LineString, MultiPolygon, Polygon,
+    buffer::{Buffer as _, BufferStyle, LineJoin},
+};
+
+use super::boundary::{Source, boundary_joints};
+use super::courses::{Frame, section_courses};
+use super::model::{Section, Surface, polygon};
+use crate::measure::{Area, Length};
+
+/// What meets at a joint.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum JointKind {
+    /// The long edges of two boards.
+    BoardEdge,
+    /// The ends of two boards: a butt in a course, or sections meeting without a divider.
+    BoardEnd,
+    /// Boards and a dividing or ridge board.
+    Divider,
+    /// Boards and the trim, wall or opening around them.
+    Perimeter,
+}
+
+impl JointKind {
+    /// The kind in the trade's words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::BoardEdge => "board to board",
+            Self::BoardEnd => "board end",
+            Self::Divider => "board to divider",
+            Self::Perimeter => "perimeter",
+        }
+    }
+}
+
+/// One straight joint.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Joint {
+    /// Name by which readings refer to it, unique in the surface: `A 3` lies between the third and
+    /// fourth course of section A.
+    pub label: String,
+    /// Index of the section it belongs to; the first of the two where sections meet.
+    pub section: usize,
+    /// What meets.
+    pub kind: JointKind,
+    /// One end, metres.
+    pub from: Coord,
+    /// Other end, metres.
+    pub to: Coord,
+    /// Width of wood, measured across the boards, whose movement shows at this joint.
+    pub moves_across: Length,
+    /// Length of wood, measured along the boards, whose movement shows at this joint.
+    pub moves_along: Length,
+}
+
+impl Joint {
+    /// Its length.
+    pub fn length(&self) -> Length {
+        let run = self.to - self.from;
+        Length::m(run.x.hypot(run.y))
+    }
+
+    /// The point half-way along, metres.
+    pub fn middle(&self) -> Coord {
+        (self.from + self.to) / 2.0
+    }
+}
+
+/// One board, or one piece of it where an opening cuts it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Board {
+    /// Index of its section.
+    pub section: usize,
+    /// Its course, counted across from 0.
+    pub course: usize,
+    /// Its visible face, metres.
+    pub face: Polygon,
+}
+
+/// A section's share of the layout.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SectionLayout {
+    /// What is boarded: the region less trim, dividers and openings, metres.
+    pub clear: MultiPolygon,
+    /// Number of courses.
+    pub courses: usize,
+}
+
+impl SectionLayout {
+    /// The boarded area.
+    pub fn area(&self) -> Area {
+        Area::m2(self.clear.unsigned_area())
+    }
+}
+
+/// Everything that follows from the drawing of one surface.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SurfaceLayout {
+    /// One per section, in order; empty regions where a section has a fault.
+    pub sections: Vec<SectionLayout>,
+    /// The boards, section by section and course by course.
+    pub boards: Vec<Board>,
+    /// The joints, section by section.
+    pub joints: Vec<Joint>,
+    /// The outline less its openings, metres.
+    pub face: MultiPolygon,
+    /// Face of the dividers, metres.
+    pub dividers: Vec<MultiPolygon>,
+    /// Plan area: the outline less its openings.
+    pub plan_area: Area,
+    /// What paint covers: the plan area plus the depth of the V grooves or beads.
+    pub painted_area: Area,
+    /// Length of the outline.
+    pub outline_length: Length,
+}
+
+/// Courses past this number are a slip in a width, not a room.
+const MOST_COURSES: f64 = 20_000.0;
+
+/// Lays out a surface. Sections that cannot be laid (no area, no width) come out empty; what is
+/// wrong with them is told by [`super::faults`]. Lengths and areas are exact to 1e-6 m and m².
+pub fn layout(surface: &Surface) -> SurfaceLayout {
+    let outline = outline_of(surface);
+    let openings: Vec<Polygon> = surface.openings.iter().map(|o| polygon(&o.corners)).collect();
+    let face = outline.difference(&MultiPolygon::new(openings.clone()));
+    let rectangles: Vec<Option<Polygon>> = surface.dividers.iter().map(|d| d.rectangle()).collect();
+    let inner = inset(&outline, surface.trim);
+    let boarded = {
+        let dividers = MultiPolygon::new(rectangles.iter().flatten().cloned().collect());
+        inner.intersection(&face).difference(&dividers)
+    };
+    let clear: Vec<MultiPolygon> =
+        surface.sections.iter().map(|section| region(section, &boarded)).collect();
+
+    let mut laid = SurfaceLayout {
+        sections: vec![],
+        boards: vec![],
+        joints: vec![],
+        face: MultiPolygon::new(vec![]),
+        painted_area: Area::ZERO,
+        plan_area: Area::m2(face.unsigned_area()),
+        outline_length: Length::m(outline.iter().map(ring_length).sum()),
+        dividers: rectangles
+            .iter()
+            .map(|r| r.as_ref().map_or_else(|| MultiPolygon::new(vec![]), |r| face.intersection(r)))
+            .collect(),
+    };
+    let sources = sources(surface, &rectangles, &openings, &inner);
+    for (index, section) in surface.sections.iter().enumerate() {
+        let frame = Frame::new(section, &clear[index], MOST_COURSES);
+        let courses = section_courses(index, section, &frame, &mut laid);
+        boundary_joints(index, surface, &clear, &sources, &frame, &mut laid.joints);
+        laid.sections.push(SectionLayout { clear: clear[index].clone(), courses });
+    }
+    laid.face = face;
+    laid.painted_area = laid.plan_area + developed_extra(surface, &laid.joints);
+    laid
+}
+
+fn outline_of(surface: &Surface) -> MultiPolygon {
+    if surface.outline.len() < 3 {
+        return MultiPolygon::new(vec![]);
+    }
+    // The union with nothing mends the winding and a repeated last corner.
+    MultiPolygon::new(vec![polygon(&surface.outline)]).union(&MultiPolygon::new(vec![]))
+}
+
+/// The outline less the trim around it.
+fn inset(outline: &MultiPolygon, trim: Length) -> MultiPolygon {
+    if trim <= Length::ZERO {
+        return outline.clone();
+    }
+    // Mitred corners down to very sharp ones, as trim boards are cut.
+    outline.buffer_with_style(BufferStyle::new(-trim.to_m()).line_join(LineJoin::Miter(0.1)))
+}
+
+fn region(section: &Section, boarded: &MultiPolygon) -> MultiPolygon {
+    let usable = section.board.face_width > Length::mm(1.0);
+    match &section.region {
+        _ if !usable => MultiPolygon::new(vec![]),
+        None => boarded.clone(),
+        Some(corners) if corners.len() < 3 => MultiPolygon::new(vec![]),
+        Some(corners) => boarded.intersection(&polygon(corners)),
+    }
+}
+
+/// Everything that boards can end against, in the order in which it claims a boundary.
+fn sources(
+    surface: &Surface,
+    rectangles: &[Option<Polygon>],
+    openings: &[Polygon],
+    inner: &MultiPolygon,
+) -> Vec<Source> {
+    let mut sources = Vec::new();
+    for (divider, rectangle) in surface.dividers.iter().zip(rectangles) {
+        if let Some(rectangle) = rectangle {
+            sources.push(Source::new(JointKind::Divider, &divider.name, rectangle.exterior()));
+        }
+    }
+    for (opening, hole) in surface.openings.iter().zip(openings) {
+        sources.push(Source::new(JointKind::Perimeter, &opening.name, hole.exterior()));
+    }
+    let rings = inner.iter().flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()));
+    for (number, line) in rings.flat_map(LineString::lines).enumerate() {
+        let edge = LineString::new(vec![line.start, line.end]);
+        sources.push(Source::new(JointKind::Perimeter, &format!("side {}", number + 1), &edge));
+    }
+    sources
+}
+
+fn ring_length(polygon: &Polygon) -> f64 {
+    polygon.exterior().lines().map(|line| line.dx().hypot(line.dy())).sum()
+}
+
+/// Face that lies in V grooves and beads beyond the plan.
+fn developed_extra(surface: &Surface, joints: &[Joint]) -> Area {
+    let one = |joint: &Joint| {
+        let profile = surface.sections[joint.section].board.profile;
+        match joint.kind {
+            JointKind::BoardEdge => profile.developed_extra().to_m() * joint.length().to_m(),
+            _ => 0.0,
+        }
+    };
+    Area::m2(joints.iter().map(one).sum())
+}

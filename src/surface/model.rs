@@ -1,0 +1,263 @@
+//! What a person enters of a boarded surface.
+
+use geo::{Coord, LineString, Polygon};
+use serde::{Deserialize, Serialize};
+
+use crate::measure::{Angle, Length};
+
+/// A corner. In files: `("5 ft", "2-1/2 in")`.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub struct Point(
+    /// To the right.
+    pub Length,
+    /// Up.
+    pub Length,
+);
+
+impl Point {
+    /// A corner from metres.
+    pub const fn m(x: f64, y: f64) -> Self {
+        Self(Length::m(x), Length::m(y))
+    }
+
+    pub(crate) fn coord(self) -> Coord {
+        Coord { x: self.0.to_m(), y: self.1.to_m() }
+    }
+}
+
+/// The polygon through `corners`, in metres.
+pub(crate) fn polygon(corners: &[Point]) -> Polygon {
+    Polygon::new(corners.iter().map(|corner| corner.coord()).collect::<LineString>(), vec![])
+}
+
+/// What kind of surface it is: it sets the words and the labour, not the geometry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum SurfaceKind {
+    /// Flat ceiling.
+    #[default]
+    Ceiling,
+    /// Wall or wainscot.
+    Wall,
+    /// Sloped ceiling, drawn in its own plane.
+    Slope,
+}
+
+/// A hole in a surface: a window, a door, a skylight.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Opening {
+    /// Name, unique in the surface.
+    pub name: String,
+    /// Corners in order.
+    pub corners: Vec<Point>,
+}
+
+/// What a divider is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum DividerKind {
+    /// A board that parts two sections.
+    #[default]
+    Dividing,
+    /// The board in which two slopes meet; each slope's drawing shows its own part of it.
+    Ridge,
+}
+
+/// A straight board between sections, or along a ridge.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Divider {
+    /// Name, unique in the surface.
+    pub name: String,
+    /// What it is.
+    pub kind: DividerKind,
+    /// One end of its centre line.
+    pub from: Point,
+    /// The other end.
+    pub to: Point,
+    /// Its width.
+    pub width: Length,
+}
+
+impl Divider {
+    /// The divider's rectangle, or `None` if it has no length.
+    pub(crate) fn rectangle(&self) -> Option<Polygon> {
+        let (from, to) = (self.from.coord(), self.to.coord());
+        let axis = to - from;
+        let length = axis.x.hypot(axis.y);
+        if length < 1e-9 {
+            return None;
+        }
+        let half = self.width.to_m() / 2.0;
+        let side = Coord { x: -axis.y / length * half, y: axis.x / length * half };
+        let corners = vec![from - side, to - side, to + side, from + side];
+        Some(Polygon::new(LineString::new(corners), vec![]))
+    }
+}
+
+/// The edge profile of a board's face. Sizes are of one board's edge; a joint has two.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Profile {
+    /// Square edges.
+    Square,
+    /// A 45° chamfer whose leg is this long; two make the V.
+    VGroove(Length),
+    /// A half-round bead this wide along one edge.
+    Bead(Length),
+}
+
+impl Default for Profile {
+    fn default() -> Self {
+        Self::VGroove(Length::inches(0.125))
+    }
+}
+
+impl Profile {
+    /// How much more face than plan one metre of board-to-board joint has, in metres.
+    pub fn developed_extra(self) -> Length {
+        match self {
+            Self::Square => Length::ZERO,
+            Self::VGroove(leg) => leg * (2.0 * (std::f64::consts::SQRT_2 - 1.0)),
+            Self::Bead(width) => width * (std::f64::consts::FRAC_PI_2 - 1.0),
+        }
+    }
+
+    /// Leg of the chamfer, nothing without one.
+    pub fn v_leg(self) -> Length {
+        match self {
+            Self::VGroove(leg) => leg,
+            Self::Square | Self::Bead(_) => Length::ZERO,
+        }
+    }
+}
+
+/// Where a board is held across its width. Boards are laid groove first, tongue leading.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Fixing {
+    /// Blind-nailed at the tongue: all movement shows at the groove.
+    #[default]
+    Tongue,
+    /// Nailed in the middle: half to each side.
+    Middle,
+    /// Nailed at the groove: all movement shows at the tongue.
+    Groove,
+    /// Nailed at both edges: held, and strained.
+    BothEdges,
+}
+
+impl Fixing {
+    /// Share of a board's movement that shows at its groove edge.
+    pub const fn at_groove(self) -> f64 {
+        match self {
+            Self::Tongue => 1.0,
+            Self::Middle => 0.5,
+            Self::Groove | Self::BothEdges => 0.0,
+        }
+    }
+
+    /// Share of a board's movement that shows at its tongue edge.
+    pub const fn at_tongue(self) -> f64 {
+        match self {
+            Self::Groove => 1.0,
+            Self::Middle => 0.5,
+            Self::Tongue | Self::BothEdges => 0.0,
+        }
+    }
+}
+
+/// The coating that slows a board's moisture. How much is in the shelf.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
+pub enum Finish {
+    /// No coating.
+    Bare,
+    /// Two coats of latex on the face, bare back.
+    #[default]
+    LatexFace,
+    /// Latex on the face over a back that was primed too.
+    LatexBackPrimed,
+    /// Oil (alkyd) paint on the face, bare back.
+    OilFace,
+}
+
+/// The boards of a section.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct BoardSpec {
+    /// Species, by its name in the shelf.
+    pub species: String,
+    /// Thickness.
+    pub thickness: Length,
+    /// Width over the tongue.
+    pub overall_width: Length,
+    /// Width that shows.
+    pub face_width: Length,
+    /// Edge profile.
+    pub profile: Profile,
+    /// Angle of the growth rings to the face: 0 flat-sawn, 90 quarter-sawn.
+    pub ring_angle: Angle,
+    /// Where the boards are nailed.
+    pub fixing: Fixing,
+    /// Their coating.
+    pub finish: Finish,
+    /// Longest board; longer courses have butt joints, staggered by half. `None` for full lengths.
+    pub longest: Option<Length>,
+}
+
+impl Default for BoardSpec {
+    /// A 1x6 tongue-and-groove V-joint board of eastern white pine. Ring angle for mixed boards.
+    fn default() -> Self {
+        Self {
+            species: "Pine, eastern white".to_owned(),
+            thickness: Length::inches(0.75),
+            overall_width: Length::inches(5.375),
+            face_width: Length::inches(5.125),
+            profile: Profile::default(),
+            ring_angle: Angle::degrees(25.0),
+            fixing: Fixing::default(),
+            finish: Finish::default(),
+            longest: None,
+        }
+    }
+}
+
+impl BoardSpec {
+    /// How far the tongue reaches into the groove.
+    pub fn tongue(&self) -> Length {
+        self.overall_width - self.face_width
+    }
+}
+
+/// A part of a surface with one kind of board in one direction.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Section {
+    /// Name, unique in the surface.
+    pub name: String,
+    /// Corners of the part it takes; `None` for the whole outline.
+    pub region: Option<Vec<Point>>,
+    /// The boards.
+    pub board: BoardSpec,
+    /// Direction the boards run: 0 to the right, 90 up.
+    pub direction: Angle,
+    /// Width of the ripped starter course; nothing to start with a full board.
+    pub start: Length,
+}
+
+/// One boarded plane.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Surface {
+    /// Name, unique in the job.
+    pub name: String,
+    /// What it is.
+    pub kind: SurfaceKind,
+    /// Corners of the outline, in order.
+    pub outline: Vec<Point>,
+    /// Width of the trim board around the outline; nothing for none.
+    pub trim: Length,
+    /// Holes.
+    pub openings: Vec<Opening>,
+    /// Boards between sections.
+    pub dividers: Vec<Divider>,
+    /// Sections.
+    pub sections: Vec<Section>,
+}

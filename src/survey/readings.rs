@@ -1,0 +1,147 @@
+//! The readings as they are written down.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use crate::measure::{Humidity, Length, Moisture, Temperature};
+
+/// How a joint failed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+pub enum Failure {
+    /// It has not: the bead is whole, or there never was one.
+    #[default]
+    Whole,
+    /// The sealant let go of one side.
+    LetGoOneSide,
+    /// The sealant split in its middle.
+    SplitInMiddle,
+    /// The paint over it tore.
+    PaintTorn,
+    /// The sealant was squeezed out.
+    SqueezedOut,
+}
+
+impl Failure {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 5] =
+        [Self::Whole, Self::LetGoOneSide, Self::SplitInMiddle, Self::PaintTorn, Self::SqueezedOut];
+
+    /// In words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Whole => "whole",
+            Self::LetGoOneSide => "let go of one side",
+            Self::SplitInMiddle => "split in the middle",
+            Self::PaintTorn => "paint torn",
+            Self::SqueezedOut => "squeezed out",
+        }
+    }
+}
+
+/// One gap, measured with a gauge.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct GapReading {
+    /// Name of the surface.
+    pub surface: String,
+    /// Label of the joint.
+    pub joint: String,
+    /// Place: distance from the joint's start, if noted.
+    pub at: Option<Length>,
+    /// Width of the gap; nothing for a closed joint, which is a reading too.
+    pub width: Length,
+    /// When, if not on the day of the visit.
+    pub date: Option<Date>,
+    /// How the sealant failed there.
+    pub failed: Failure,
+}
+
+/// What the meter was set to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum MeterSetting {
+    /// To the boards' own species, or corrected for it.
+    #[default]
+    ThisSpecies,
+    /// To another species.
+    OtherSpecies,
+    /// Not known.
+    Unknown,
+}
+
+impl MeterSetting {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 3] = [Self::ThisSpecies, Self::OtherSpecies, Self::Unknown];
+
+    /// In words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::ThisSpecies => "this species",
+            Self::OtherSpecies => "another species",
+            Self::Unknown => "not known",
+        }
+    }
+}
+
+/// One moisture reading with a pin meter.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct MoistureReading {
+    /// Name of the surface.
+    pub surface: String,
+    /// Name of the section.
+    pub section: String,
+    /// Which board, in the user's words.
+    pub board: String,
+    /// What the meter said.
+    pub reading: Moisture,
+    /// What the meter was set to.
+    pub setting: MeterSetting,
+    /// Temperature of the wood.
+    pub wood: Temperature,
+    /// When, if not on the day of the visit.
+    pub date: Option<Date>,
+}
+
+impl Default for MoistureReading {
+    fn default() -> Self {
+        Self {
+            surface: String::new(),
+            section: String::new(),
+            board: String::new(),
+            reading: Moisture::pct(10.0),
+            setting: MeterSetting::default(),
+            wood: Temperature::celsius(20.0),
+            date: None,
+        }
+    }
+}
+
+/// Air of the room, read off a hygrometer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct RoomReading {
+    /// Temperature.
+    pub temperature: Temperature,
+    /// Relative humidity; in files a fraction from 0 to 1.
+    pub humidity: Humidity,
+    /// When, if not on the day of the visit.
+    pub date: Option<Date>,
+}
+
+impl Default for RoomReading {
+    fn default() -> Self {
+        Self { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0), date: None }
+    }
+}
+
+/// Everything measured.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Survey {
+    /// Gaps.
+    pub gaps: Vec<GapReading>,
+    /// Board moistures.
+    pub moistures: Vec<MoistureReading>,
+    /// Room air.
+    pub rooms: Vec<RoomReading>,
+}
