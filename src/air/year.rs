@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::DAYS;
 use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapour_pressure};
-use crate::measure::{Humidity, Moisture, Temperature};
+use crate::measure::{Humidity, Moisture, Temperature, finite};
 use crate::wood::{Kind, emc};
 
 /// Mean air of a month.
@@ -38,6 +38,7 @@ pub struct HouseModel {
     /// The rooms are cooled to this.
     pub cool_to: Temperature,
     /// Water that living in the house adds to its air, grams in a cubic metre.
+    #[serde(deserialize_with = "finite")]
     pub moisture_load: f64,
     /// Cooling or a dehumidifier keeps the humidity below this, if there is either.
     pub dehumidified_to: Option<Humidity>,

@@ -19,7 +19,7 @@ pub use length::{Length, parse_length};
 pub use money::{Money, parse_money};
 pub use number::{parse_number, show_number};
 pub use quantity::{
-    Angle, Area, Estimate, Hours, Humidity, Moisture, Percent, Span, Temperature, ThreePoint, Volume,
+    Angle, Area, Estimate, Hours, Humidity, Moisture, Percent, Span, Temperature, ThreePoint, Volume, finite,
 };
 
 use serde::{Deserialize, Serialize};

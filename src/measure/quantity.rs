@@ -102,8 +102,7 @@ macro_rules! written_as_number {
 
         impl<'de> Deserialize<'de> for $name {
             fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                let value = f64::deserialize(deserializer)?;
-                if value.is_finite() { Ok(Self(value)) } else { Err(de::Error::custom(NotFinite(value))) }
+                finite(deserializer).map(Self)
             }
         }
     )*};
@@ -141,6 +140,15 @@ quantity! {
 quantity! {
     /// A plane angle, in degrees, counter-clockwise from the horizontal of the drawing.
     Angle, degrees, to_degrees
+}
+
+/// Reads a bare number of a file, refusing NaN and infinity. For `#[serde(deserialize_with)]`.
+///
+/// # Errors
+/// If it is not a finite number.
+pub fn finite<'de, D: Deserializer<'de>>(deserializer: D) -> Result<f64, D::Error> {
+    let value = f64::deserialize(deserializer)?;
+    if value.is_finite() { Ok(value) } else { Err(de::Error::custom(NotFinite(value))) }
 }
 
 impl Area {
@@ -267,7 +275,7 @@ impl Angle {
 }
 
 /// A range from `low` to `high`, both included.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Span<T> {
     /// Lower end.
     pub low: T,
@@ -290,10 +298,13 @@ pub struct Estimate<T> {
 #[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
 pub struct ThreePoint {
     /// Least.
+    #[serde(deserialize_with = "finite")]
     pub low: f64,
     /// Most likely.
+    #[serde(deserialize_with = "finite")]
     pub likely: f64,
     /// Most.
+    #[serde(deserialize_with = "finite")]
     pub high: f64,
 }
 
@@ -313,8 +324,8 @@ impl ThreePoint {
         (self.high - self.low) / 6.0
     }
 
-    /// Whether the points are finite, not negative and in order.
+    /// Whether the points are not negative, in order, and within a million.
     pub fn is_in_order(self) -> bool {
-        self.high.is_finite() && 0.0 <= self.low && self.low <= self.likely && self.likely <= self.high
+        self.high <= 1e6 && 0.0 <= self.low && self.low <= self.likely && self.likely <= self.high
     }
 }

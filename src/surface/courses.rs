@@ -15,6 +15,8 @@ use crate::measure::Length;
 
 /// Pieces smaller than this many square metres are rounding dust, not boards.
 const DUST: f64 = 1e-7;
+/// A section is not cut into more boards than this.
+const MOST_PIECES: f64 = 50_000.0;
 /// Joints shorter than this many metres are rounding dust.
 pub(super) const SHORTEST: f64 = 1e-5;
 
@@ -94,7 +96,7 @@ pub(super) fn section_courses(
     let courses = frame.lines.len().saturating_sub(1);
     for course in 0..courses {
         let strip = [frame.lines[course], frame.lines[course + 1]];
-        let cuts = butt_positions(section, course, [bounds.min().x, bounds.max().x]);
+        let cuts = butt_positions(section, course, courses, [bounds.min().x, bounds.max().x]);
         for piece in pieces(&frame.clear, strip, &cuts, [bounds.min().x, bounds.max().x]) {
             let face = piece.affine_transform(&frame.to_surface);
             laid.boards.push(Board { section: index, course, face });
@@ -108,9 +110,16 @@ pub(super) fn section_courses(
 }
 
 /// Where a course longer than the longest board is butted, staggered by half a board.
-fn butt_positions(section: &Section, course: usize, [left, right]: [f64; 2]) -> Vec<f64> {
+#[expect(clippy::cast_precision_loss, reason = "at most MOST_COURSES")]
+fn butt_positions(
+    section: &Section,
+    course: usize,
+    courses: usize,
+    [left, right]: [f64; 2],
+) -> Vec<f64> {
     let Some(longest) = section.board.longest.map(Length::to_m) else { return vec![] };
-    if longest < 0.1 {
+    // So many pieces are a slip in the length, and would only keep everyone waiting.
+    if longest < 0.1 || (right - left) / longest * courses as f64 > MOST_PIECES {
         return vec![];
     }
     let mut at = left + if course.is_multiple_of(2) { longest } else { longest / 2.0 };

@@ -1,0 +1,184 @@
+//! The answer in one plain sentence, and what is still missing to trust it.
+
+use jiff::{ToSpan as _, civil::Date};
+
+use super::Assessment;
+use super::options::{RepairOption, sealed_joints};
+use crate::job::{Job, Severity, Shelf};
+use crate::joint::{Sealant, season};
+use crate::measure::{Length, Span, show_date, show_number};
+use crate::repair::MethodId;
+
+/// Below this share of the joint length held, resealing is not advised.
+const ENOUGH_HOLDS: f64 = 0.9;
+
+/// Readings of gaps in a section below which its mean is shaky.
+const FEW_GAPS: usize = 3;
+
+/// The answer so far.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Answer {
+    /// What to do, when, for how much: one or two sentences. What to enter next, while there is
+    /// nothing to go on.
+    pub headline: String,
+    /// Why it happened, in a sentence; empty while unknown.
+    pub cause: String,
+    /// What to enter or measure next, most useful first.
+    pub missing: Vec<String>,
+    /// Whether there is an answer at all.
+    pub complete: bool,
+}
+
+/// The date `days` after the visit.
+pub(super) fn date_after(job: &Job, days: usize) -> Date {
+    let days = i32::try_from(days).unwrap_or(i32::MAX);
+    job.visited.checked_add(days.days()).unwrap_or(job.visited)
+}
+
+pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
+    let missing = missing(job, found);
+    let start = |headline: &str| Answer {
+        headline: headline.to_owned(),
+        missing: missing.clone(),
+        ..Answer::default()
+    };
+    if found.layouts.iter().all(|laid| laid.boards.is_empty()) {
+        return start("Start with the boards: add a surface, give its size and choose a pattern.");
+    }
+    if !found.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
+        return start("The boards are drawn. Measure a few gaps: click a joint and type its width.");
+    }
+    let Some(chosen) = found.chosen(job) else {
+        return start("The repair cannot be worked out yet: see the problems listed.");
+    };
+    let headline = match chosen.method {
+        MethodId::Reseal => reseal_words(job, shelf, found, chosen),
+        MethodId::Replace => replace_words(job, found, chosen),
+    };
+    Answer { headline, cause: cause_words(job, found), missing, complete: true }
+}
+
+fn price_words(job: &Job, option: &RepairOption) -> String {
+    let currency = &job.plan.prices.currency;
+    format!(
+        "{} crew {}, about {} ({} to {})",
+        option.schedule.crew_days,
+        if option.schedule.crew_days == 1 { "day" } else { "days" },
+        option.price.total.show_rough(currency),
+        option.price.spread.low.show_rough(currency),
+        option.price.spread.high.show_rough(currency),
+    )
+}
+
+fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOption) -> String {
+    if let Some(reason) = &option.not_possible {
+        return format!("Nothing to reseal: {reason}.");
+    }
+    let share = option.holds.unwrap_or(0.0);
+    let per_cent = show_number((share * 100.0).floor(), 0);
+    let when = when_words(job, found);
+    let sealant = &job.plan.sealant;
+    let price = price_words(job, option);
+    if share >= ENOUGH_HOLDS {
+        return format!("Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length.");
+    }
+    let way_out = match holding_sealant(job, shelf, found) {
+        Some((better, best)) => format!(
+            "{} would hold {} % in its best weeks",
+            better.name,
+            show_number((best * 100.0).floor(), 0)
+        ),
+        None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
+    };
+    format!("Resealing {when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}.")
+}
+
+fn when_words(job: &Job, found: &Assessment) -> String {
+    match (job.plan.seal_on, &found.season) {
+        (Some(date), _) => format!("on {}", show_date(date)),
+        (None, Some(season)) => window_words(job, season.best, season.weeks.len()),
+        (None, None) => "at any time".to_owned(),
+    }
+}
+
+/// `between 4 May and 6 Jul`, or `at any time of the year`.
+pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
+    if best.high - best.low + 2 >= weeks {
+        return "at any time of the year".to_owned();
+    }
+    let from = date_after(job, best.low * 7);
+    let to = date_after(job, best.high * 7 + 6);
+    format!("between {} and {}", show_date(from), show_date(to))
+}
+
+/// The first sealant of the shelf that holds enough in its own best weeks, with its share.
+fn holding_sealant<'a>(job: &Job, shelf: &'a Shelf, found: &Assessment) -> Option<(&'a Sealant, f64)> {
+    let joints = sealed_joints(&found.layouts, &found.sections, &found.joints);
+    shelf.sealants.iter().find_map(|sealant| {
+        let season = season(&joints, sealant, job.plan.narrowest)?;
+        let share = season.share(season.best_week());
+        (share >= ENOUGH_HOLDS).then_some((sealant, share))
+    })
+}
+
+fn replace_words(job: &Job, found: &Assessment, option: &RepairOption) -> String {
+    let targets: Vec<f64> = found.sections.iter().map(|s| s.settled.mean().to_pct()).collect();
+    let target = targets.iter().sum::<f64>() / f64::from(u32::try_from(targets.len()).unwrap_or(1).max(1));
+    format!(
+        "Replace the boards with boards dried to {} %: {} over {} days. At the driest of the year their joints open to {}.",
+        show_number(target, 1),
+        price_words(job, option),
+        option.schedule.calendar_days,
+        option.opens_to.show(job.units),
+    )
+}
+
+/// The section that was measured most speaks for the job.
+fn cause_words(job: &Job, found: &Assessment) -> String {
+    let measured = found.sections.iter().filter(|s| s.gaps.measured > 0 && s.origin.is_some());
+    let Some(state) = measured.max_by_key(|s| s.gaps.measured) else { return String::new() };
+    let Some(origin) = state.origin else { return String::new() };
+    let room = state.settled.mean().show();
+    if origin.beyond_drying {
+        return format!("Drying alone does not open joints to {}: look for another cause.", state.gaps.mean.show(job.units));
+    }
+    format!(
+        "The boards went up at about {} ({} to {}): {}. This room keeps them near {room}.",
+        origin.moisture.show(),
+        show_number(origin.interval.low.to_pct(), 0),
+        show_number(origin.interval.high.to_pct(), 0),
+        state.origin_words,
+    )
+}
+
+fn missing(job: &Job, found: &Assessment) -> Vec<String> {
+    let mut wanted = Vec::new();
+    if job.surfaces.is_empty() {
+        wanted.push("a surface with its size and pattern".to_owned());
+    }
+    let errors = found.problems.iter().filter(|p| p.severity == Severity::Error).count();
+    match errors {
+        0 => {}
+        1 => wanted.push("1 entry put right (see the problems)".to_owned()),
+        _ => wanted.push(format!("{errors} entries put right (see the problems)")),
+    }
+    for state in &found.sections {
+        let surface = &job.surfaces[state.surface];
+        let name = format!("{} {}", surface.name, surface.sections[state.section].name);
+        if state.gaps.joints > 0 && state.gaps.measured < FEW_GAPS.min(state.gaps.joints) {
+            let more = FEW_GAPS.min(state.gaps.joints) - state.gaps.measured;
+            wanted.push(format!("{more} more gap{} in {name}", if more == 1 { "" } else { "s" }));
+        }
+    }
+    if !job.surfaces.is_empty() && job.survey.moistures.is_empty() {
+        wanted.push("a moisture reading of the boards".to_owned());
+    }
+    if job.installed.is_none() && !job.surfaces.is_empty() {
+        wanted.push("the date the boards went up".to_owned());
+    }
+    let trial = job.plan.trial.is_some();
+    if !trial && found.treated_run() > Length::ZERO {
+        wanted.push("one timed trial section, for a firmer price".to_owned());
+    }
+    wanted
+}

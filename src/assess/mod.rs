@@ -1,0 +1,122 @@
+//! From what was entered to the answer: one pure function.
+//!
+//! [`assess`] runs the stages one after the other: layout, the room's year, readings to joints,
+//! boards' motion, cause, season, options, and last the sentence that says it all. It never fails:
+//! what cannot be worked out is `None`, with a problem or a missing entry that says why. The
+//! window, the papers and the command line all show its [`Assessment`] and compute nothing of
+//! their own.
+
+mod answer;
+mod options;
+mod report;
+mod sections;
+
+pub use answer::Answer;
+pub use options::RepairOption;
+
+pub use sections::{JointState, SectionState};
+
+use crate::air::{DayAir, IndoorYear};
+use crate::job::{Job, Problem, Shelf, check};
+use crate::joint::Season;
+use crate::measure::{Length, Moisture, day_of_year};
+use crate::repair::{Caution, CautionWhen};
+use crate::surface::{SurfaceKind, SurfaceLayout, layout};
+
+/// Everything that follows from a job.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Assessment {
+    /// The sentence that is the answer, and what is missing.
+    pub answer: Answer,
+    /// What is wrong with the entries.
+    pub problems: Vec<Problem>,
+    /// One layout for each surface.
+    pub layouts: Vec<SurfaceLayout>,
+    /// The room's year, if it could be worked out.
+    pub year: Option<IndoorYear>,
+    /// The sections of all surfaces in order.
+    pub sections: Vec<SectionState>,
+    /// The joints of all surfaces, in the order of the layouts.
+    pub joints: Vec<JointState>,
+    /// In which weeks to seal, if there is anything to seal.
+    pub season: Option<Season>,
+    /// Days from the visit to the first day of sealing: the plan's, else in the best week.
+    pub seal_day: usize,
+    /// The ways to mend it, in the shelf's order.
+    pub options: Vec<RepairOption>,
+    /// Cautions that apply.
+    pub cautions: Vec<Caution>,
+}
+
+impl Assessment {
+    /// The option the papers speak of.
+    pub fn chosen(&self, job: &Job) -> Option<&RepairOption> {
+        self.options.iter().find(|option| option.method == job.plan.chosen)
+    }
+
+    /// The section of this index on the surface of this index.
+    pub fn section(&self, surface: usize, section: usize) -> Option<&SectionState> {
+        self.sections.iter().find(|state| state.surface == surface && state.section == section)
+    }
+
+    /// The state of a surface's joint by its index in the layout.
+    pub fn joint(&self, surface: usize, joint: usize) -> Option<&JointState> {
+        let start = self.joints.partition_point(|state| state.surface < surface);
+        self.joints.get(start + joint).filter(|state| state.surface == surface)
+    }
+
+    /// Length of joint that is sealed again.
+    pub fn treated_run(&self) -> Length {
+        let treated = self.joints.iter().filter(|joint| joint.treated);
+        treated.map(|joint| self.layouts[joint.surface].joints[joint.joint].length()).sum()
+    }
+}
+
+/// Assesses a job with the data of a shelf. Deterministic; never panics.
+pub fn assess(job: &Job, shelf: &Shelf) -> Assessment {
+    let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
+    let mut problems = check(job, shelf, &layouts);
+    let year = IndoorYear::new(&job.air, &shelf.stations);
+    let emc: Option<Vec<Moisture>> = year.as_ref().map(|y| y.days.iter().map(DayAir::emc).collect());
+    let visit = i64::try_from(day_of_year(job.visited)).unwrap_or(0);
+
+    let (estimates, gaps) = crate::survey::joint_gaps(&job.surfaces, &layouts, &job.survey);
+    let sections = sections::section_states(job, shelf, emc.as_deref(), visit, &gaps);
+    let mut joints = sections::joint_states(job, &layouts, &sections, &estimates);
+    let (season, seal_day) = options::plan_season(job, shelf, &layouts, &sections, &joints);
+    sections::hold_against_class(job, shelf, &sections, &mut joints, &layouts, seal_day);
+    problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
+    problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
+
+    let options = options::options(&options::OptionInputs {
+        job,
+        shelf,
+        layouts: &layouts,
+        sections: &sections,
+        joints: &joints,
+    });
+    let mut assessment = Assessment {
+        answer: Answer::default(),
+        problems,
+        layouts,
+        year,
+        sections,
+        joints,
+        season,
+        seal_day,
+        options,
+        cautions: cautions(job, shelf),
+    };
+    assessment.answer = answer::answer(job, shelf, &assessment);
+    assessment
+}
+
+fn cautions(job: &Job, shelf: &Shelf) -> Vec<Caution> {
+    let overhead = job.surfaces.iter().any(|surface| surface.kind != SurfaceKind::Wall);
+    let applies = |caution: &&Caution| match caution.when {
+        CautionWhen::Always => true,
+        CautionWhen::BuiltBefore(year) => job.built.is_none_or(|built| built < year),
+        CautionWhen::Overhead => overhead,
+    };
+    shelf.cautions.iter().filter(applies).cloned().collect()
+}

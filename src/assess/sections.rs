@@ -1,0 +1,299 @@
+//! The state of sections and joints: gap, moisture, motion, cause.
+
+use crate::cause::{Origin, OriginInputs, against_marks, install_moisture};
+use crate::job::{Job, Place, Problem, Severity, Shelf};
+use crate::joint::{BoardMotion, Demand, JointMotion, SettledYear, demand};
+use crate::measure::{Estimate, Length, Moisture, day_of_year};
+use crate::repair::Scope;
+use crate::surface::{Joint, JointKind, SurfaceLayout};
+use crate::survey::{GapEstimate, MoistureNow, SectionGaps, board_moisture};
+
+/// What is known of one section.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SectionState {
+    /// Index of its surface.
+    pub surface: usize,
+    /// Index of the section on that surface.
+    pub section: usize,
+    /// Its board-to-board gaps.
+    pub gaps: SectionGaps,
+    /// The boards' present moisture.
+    pub now: MoistureNow,
+    /// The moisture they swing through once settled.
+    pub settled: SettledYear,
+    /// Their motion from the visit on.
+    pub motion: BoardMotion,
+    /// Width of wood whose movement shows at a joint between two full boards.
+    pub across: Length,
+    /// The moisture they went up with, if any gap was measured.
+    pub origin: Option<Origin>,
+    /// That moisture held against the lumber marks, as the end of a sentence.
+    pub origin_words: String,
+    /// Narrowest and widest the mean gap becomes in the coming year.
+    pub year_gap: (Length, Length),
+    /// Days from the visit to the day on which the mean gap is narrowest in the coming year.
+    pub narrowest_day: usize,
+}
+
+impl SectionState {
+    /// Share of the present mean gap that closes by itself in the coming year, 0 to 1.
+    pub fn closes_by_itself(&self) -> f64 {
+        let now = self.gaps.mean.to_m();
+        if now > 0.0 { ((now - self.year_gap.0.to_m()) / now).clamp(0.0, 1.0) } else { 0.0 }
+    }
+
+    /// Moisture of the boards on a day counted from the visit; before it, as they dried from the
+    /// moisture at install, if that is known. `installed` is the days from install to the visit.
+    pub fn moisture_on(&self, visit: i64, day: i64, installed: Option<i64>) -> Moisture {
+        match usize::try_from(day) {
+            Ok(ahead) => self.motion.moisture[ahead.min(crate::joint::HORIZON - 1)],
+            Err(_) => match (self.origin, installed) {
+                (Some(origin), Some(age)) if day >= -age => {
+                    let start = self.settled.after(visit - age, origin.moisture, age + day);
+                    // The modelled past is drawn to the moisture that was measured, so that the
+                    // two meet at the visit.
+                    let meets = self.settled.after(visit - age, origin.moisture, age);
+                    let part = 1.0 + share(day, age);
+                    start + (self.now.moisture.mean - meets) * part
+                }
+                _ => self.settled.on(visit + day),
+            },
+        }
+    }
+}
+
+/// `day / age`, from −1 at install to 0 at the visit.
+#[expect(clippy::cast_precision_loss, reason = "days of a few years")]
+fn share(day: i64, age: i64) -> f64 {
+    if age > 0 { day as f64 / age as f64 } else { 0.0 }
+}
+
+/// What is known of one joint.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JointState {
+    /// Index of its surface.
+    pub surface: usize,
+    /// Index in that surface's layout.
+    pub joint: usize,
+    /// Index of its section in [`super::Assessment::sections`], if the section could be assessed.
+    pub section: Option<usize>,
+    /// Its gap at the visit, if anything says.
+    pub gap: Option<GapEstimate>,
+    /// Whether it is sealed again.
+    pub treated: bool,
+    /// Narrowest and widest it becomes in the next three years, if nothing is done.
+    pub extremes: Option<(Length, Length)>,
+    /// How far the boards want into each other at the widest, if they do.
+    pub push: Length,
+    /// Gap on the day of sealing.
+    pub at_sealing: Length,
+    /// What a bead put in then would have to take.
+    pub demand: Option<Demand>,
+    /// Whether the plan's sealant takes it.
+    pub holds: bool,
+}
+
+/// States of all sections whose species, coating and year are known.
+pub(super) fn section_states(
+    job: &Job,
+    shelf: &Shelf,
+    emc: Option<&[Moisture]>,
+    visit: i64,
+    gaps: &[Vec<SectionGaps>],
+) -> Vec<SectionState> {
+    let Some(emc) = emc else { return vec![] };
+    let mut states = Vec::new();
+    for (surface_index, surface) in job.surfaces.iter().enumerate() {
+        for (section_index, section) in surface.sections.iter().enumerate() {
+            let board = &section.board;
+            let (Some(species), Some(lag)) = (shelf.species(&board.species), shelf.lag(board.finish))
+            else {
+                continue;
+            };
+            let settled = SettledYear::new(emc, lag.days);
+            let now = board_moisture(&job.survey, &surface.name, &section.name, settled.on(visit));
+            let motion =
+                BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean, visit);
+            let gaps = gaps[surface_index][section_index];
+            let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
+            let measured = gaps.mean > Length::ZERO;
+            let origin = measured.then(|| {
+                install_moisture(&OriginInputs {
+                    species,
+                    ring: board.ring_angle,
+                    gap: Estimate { mean: gaps.mean, sd: gaps.error_of_mean },
+                    across,
+                    now: now.moisture,
+                })
+            });
+            let origin = origin.flatten();
+            let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
+            states.push(SectionState {
+                surface: surface_index,
+                section: section_index,
+                gaps,
+                now,
+                settled,
+                motion,
+                across,
+                origin,
+                origin_words: origin.map_or_else(String::new, |o| {
+                    against_marks(o.moisture, o.interval, &shelf.marks)
+                }),
+                year_gap,
+                narrowest_day,
+            });
+        }
+    }
+    states
+}
+
+/// Narrowest and widest mean gap of the coming year, and the day of the narrowest.
+fn coming_year(mean: Length, across: Length, motion: &BoardMotion) -> ((Length, Length), usize) {
+    let year = &motion.narrowing[..crate::air::DAYS];
+    let gap = |narrowing: f64| (mean + across * narrowing).max(Length::ZERO);
+    let (mut low, mut high, mut when) = (f64::INFINITY, f64::NEG_INFINITY, 0);
+    for (day, &value) in year.iter().enumerate() {
+        if value < low {
+            (low, when) = (value, day);
+        }
+        high = high.max(value);
+    }
+    ((gap(low), gap(high)), when)
+}
+
+/// States of all joints, without what depends on the day of sealing.
+pub(super) fn joint_states(
+    job: &Job,
+    layouts: &[SurfaceLayout],
+    sections: &[SectionState],
+    estimates: &[Vec<Option<GapEstimate>>],
+) -> Vec<JointState> {
+    let mut states = Vec::new();
+    for (surface, laid) in layouts.iter().enumerate() {
+        let first = sections.partition_point(|state| state.surface < surface);
+        let of_surface = &sections[first..];
+        for (index, joint) in laid.joints.iter().enumerate() {
+            let gap = estimates[surface][index];
+            let found = of_surface
+                .iter()
+                .take_while(|s| s.surface == surface)
+                .position(|s| s.section == joint.section);
+            let section = found.map(|at| first + at);
+            let mut state = JointState {
+                surface,
+                joint: index,
+                section,
+                gap,
+                treated: is_treated(job, joint, gap),
+                extremes: None,
+                push: Length::ZERO,
+                at_sealing: Length::ZERO,
+                demand: None,
+                holds: false,
+            };
+            if let Some(motion) = motion(joint, &state, sections) {
+                let (least, _) = motion.rooms_from(0);
+                state.extremes = Some(motion.extremes_from(0));
+                state.push = (-least).max(Length::ZERO);
+            }
+            states.push(state);
+        }
+    }
+    states
+}
+
+/// The motion of a joint whose gap and section are known.
+pub(super) fn motion<'a>(
+    joint: &Joint,
+    state: &JointState,
+    sections: &'a [SectionState],
+) -> Option<JointMotion<'a>> {
+    let boards = &sections.get(state.section?)?.motion;
+    Some(JointMotion::new(joint, state.gap?.gap.mean, boards))
+}
+
+fn is_treated(job: &Job, joint: &Joint, gap: Option<GapEstimate>) -> bool {
+    let open = gap.is_some_and(|gap| gap.gap.mean >= job.plan.open_from);
+    match job.plan.scope {
+        Scope::OpenJoints => open,
+        Scope::EveryBoardJoint => open || joint.kind == JointKind::BoardEdge,
+    }
+}
+
+/// Fills in what a bead put in on `seal_day` would have to take.
+pub(super) fn hold_against_class(
+    job: &Job,
+    shelf: &Shelf,
+    sections: &[SectionState],
+    joints: &mut [JointState],
+    layouts: &[SurfaceLayout],
+    seal_day: usize,
+) {
+    let Some(sealant) = shelf.sealant(&job.plan.sealant) else { return };
+    for state in joints {
+        let joint = &layouts[state.surface].joints[state.joint];
+        let Some(motion) = motion(joint, state, sections) else { continue };
+        state.at_sealing = motion.gap_on(seal_day);
+        let (least, most) = motion.extremes_from(seal_day);
+        state.demand = demand(state.at_sealing, least, most);
+        state.holds = state.at_sealing >= job.plan.narrowest
+            && state.demand.is_some_and(|demand| sealant.takes(demand));
+    }
+}
+
+/// What the physics finds wrong: gaps no drying explains, boards that will push.
+pub(super) fn physical_problems(
+    job: &Job,
+    sections: &[SectionState],
+    joints: &[JointState],
+    layouts: &[SurfaceLayout],
+) -> Vec<Problem> {
+    let mut found = Vec::new();
+    for (index, state) in sections.iter().enumerate() {
+        let place = || Place::Section(state.surface, state.section);
+        if state.origin.is_some_and(|origin| origin.beyond_drying) {
+            found.push(Problem::new(
+                Severity::Warning,
+                place(),
+                format!("Its mean gap of {} is more than drying from green explains", state.gaps.mean.show(job.units)),
+                "Look for another cause: a leak, boards wetted and crushed, boards bonded in groups, framing that moved",
+            ));
+        }
+        let swollen = state.now.moisture.mean > state.settled.extremes().1 + Moisture::pct(3.0);
+        if swollen && state.now.readings > 0 {
+            found.push(Problem::new(
+                Severity::Warning,
+                place(),
+                format!("Its boards are at {}, this room keeps them below {}", state.now.moisture.mean.show(), state.settled.extremes().1.show()),
+                "Find where the water comes from before sealing; seal when they are dry",
+            ));
+        }
+        let pushing: Vec<&JointState> = joints
+            .iter()
+            .filter(|j| j.section == Some(index) && j.gap.is_some_and(|g| g.measured) && j.push > Length::mm(0.5))
+            .collect();
+        if let Some(worst) = pushing.iter().max_by(|a, b| a.push.to_m().total_cmp(&b.push.to_m())) {
+            let label = &layouts[worst.surface].joints[worst.joint].label;
+            found.push(Problem::new(
+                Severity::Note,
+                place(),
+                format!("{} measured joints close in the humid season and the boards push; most at {label}, by {}", pushing.len(), worst.push.show(job.units)),
+                "Expect tight joints, perhaps crushed edges or popped nails there, and leave them unsealed",
+            ));
+        }
+    }
+    found
+}
+
+/// Days from the install to the visit.
+pub(super) fn age(job: &Job) -> Option<i64> {
+    let installed = job.installed?;
+    let span = installed.until(job.visited).ok()?;
+    Some(i64::from(span.get_days())).filter(|days| *days >= 0)
+}
+
+/// The visit's day of the year.
+pub(super) fn visit_day(job: &Job) -> i64 {
+    i64::try_from(day_of_year(job.visited)).unwrap_or(0)
+}

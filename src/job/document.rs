@@ -1,0 +1,122 @@
+//! The job as the user entered it.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use crate::air::IndoorAir;
+use crate::measure::Units;
+use crate::repair::Plan;
+use crate::surface::Surface;
+use crate::survey::Survey;
+
+/// The version of the file format that this program writes. Older ones are read.
+pub const VERSION: u32 = 1;
+
+/// Who writes the papers.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Contractor {
+    /// Name of the firm.
+    pub name: String,
+    /// Address and telephone, in lines.
+    pub details: String,
+    /// Who signs.
+    pub signs: String,
+}
+
+/// A job. Every part may be missing in a file; then it is as in a new job.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default, rename = "Job")]
+pub struct Job {
+    /// Version of the file format.
+    pub version: u32,
+    /// What the job is called.
+    pub title: String,
+    /// The homeowner's name.
+    pub owner: String,
+    /// Where it is.
+    pub address: String,
+    /// Who does it.
+    pub contractor: Contractor,
+    /// Free notes.
+    pub notes: String,
+    /// Units in which lengths and the rest are typed and shown.
+    pub units: Units,
+    /// Year the house was built, if known: for the cautions.
+    pub built: Option<i16>,
+    /// When the boards went up.
+    pub installed: Option<Date>,
+    /// The day of the visit, on which the readings were taken.
+    pub visited: Date,
+    /// The boarded surfaces.
+    pub surfaces: Vec<Surface>,
+    /// What was measured.
+    pub survey: Survey,
+    /// The room's air through the year.
+    pub air: IndoorAir,
+    /// What is to be done.
+    pub plan: Plan,
+}
+
+impl Default for Job {
+    /// An empty job, visited on a fixed day: the window sets it to today.
+    fn default() -> Self {
+        Self {
+            version: VERSION,
+            title: String::new(),
+            owner: String::new(),
+            address: String::new(),
+            contractor: Contractor::default(),
+            notes: String::new(),
+            units: Units::default(),
+            built: None,
+            installed: None,
+            visited: jiff::civil::date(2026, 1, 15),
+            surfaces: Vec::new(),
+            survey: Survey::default(),
+            air: IndoorAir::default(),
+            plan: Plan::default(),
+        }
+    }
+}
+
+impl Job {
+    /// An empty job visited on `today`.
+    pub fn new(today: Date) -> Self {
+        Self { visited: today, ..Self::default() }
+    }
+
+    /// Renames a section and the readings and trial that refer to it, so that none is orphaned.
+    pub fn rename_section(&mut self, surface: usize, section: usize, name: &str) {
+        let Some(on) = self.surfaces.get_mut(surface) else { return };
+        let Some(renamed) = on.sections.get_mut(section) else { return };
+        let old = std::mem::replace(&mut renamed.name, name.to_owned());
+        let (surface, old_label) = (on.name.clone(), format!("{old} "));
+        for gap in self.survey.gaps.iter_mut().filter(|gap| gap.surface == surface) {
+            if let Some(rest) = gap.joint.strip_prefix(&old_label) {
+                gap.joint = format!("{name} {rest}");
+            }
+        }
+        for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == surface && r.section == old) {
+            reading.section = name.to_owned();
+        }
+        if let Some(trial) = self.plan.trial.as_mut().filter(|t| t.surface == surface && t.section == old) {
+            trial.section = name.to_owned();
+        }
+    }
+
+    /// Renames a surface and the readings and trial that refer to it.
+    pub fn rename_surface(&mut self, surface: usize, name: &str) {
+        let Some(renamed) = self.surfaces.get_mut(surface) else { return };
+        let old = std::mem::replace(&mut renamed.name, name.to_owned());
+        for gap in self.survey.gaps.iter_mut().filter(|gap| gap.surface == old) {
+            gap.surface = name.to_owned();
+        }
+        for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == old) {
+            reading.surface = name.to_owned();
+        }
+        if let Some(trial) = self.plan.trial.as_mut().filter(|t| t.surface == old) {
+            trial.surface = name.to_owned();
+        }
+    }
+}

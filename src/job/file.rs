@@ -1,0 +1,193 @@
+//! Job files: loading what can be read, saving without ever losing the old file.
+
+use std::fs;
+use std::io::{self, Write as _};
+use std::path::{Path, PathBuf};
+
+use serde::Deserialize;
+
+use super::document::{Job, VERSION};
+use super::problem::{Place, Problem, Severity};
+use super::salvage;
+
+/// No job comes near this; a larger file is something else.
+const LARGEST: u64 = 32 * 1024 * 1024;
+
+/// A job that was loaded, with what could not be.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Loaded {
+    /// The job.
+    pub job: Job,
+    /// What could not be read, with its place in the file. If there is any, saving over the file
+    /// would lose it.
+    pub problems: Vec<Problem>,
+}
+
+/// Why a file could not be loaded at all.
+#[derive(Debug, thiserror::Error)]
+pub enum LoadError {
+    /// The system would not read it.
+    #[error("“{}” cannot be read: {source}. Check that the file is there and is yours to read", path.display())]
+    Unreadable {
+        /// The file.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+    /// It is too large.
+    #[error("“{}” holds {megabytes} MB, more than any job. Choose a job file (.ron)", path.display())]
+    TooLarge {
+        /// The file.
+        path: PathBuf,
+        /// Its size.
+        megabytes: u64,
+    },
+    /// It is not text.
+    #[error("“{}” is not a text file. Choose a job file (.ron)", path.display())]
+    NotText {
+        /// The file.
+        path: PathBuf,
+    },
+    /// A newer program wrote it.
+    #[error(
+        "“{}” is of version {found}, this program reads up to {VERSION}. Open it with a newer Gapwright; \
+         it is left as it is", path.display()
+    )]
+    Newer {
+        /// The file.
+        path: PathBuf,
+        /// Its version.
+        found: u32,
+    },
+}
+
+/// Why a job could not be saved. The file is as it was.
+#[derive(Debug, thiserror::Error)]
+pub enum SaveError {
+    /// The system would not write it.
+    #[error("“{}” cannot be saved: {source}. The old file is untouched; try another folder", path.display())]
+    Unwritable {
+        /// The file.
+        path: PathBuf,
+        /// What the system said.
+        source: io::Error,
+    },
+    /// The job cannot be put into words. No job that was typed gets here.
+    #[error("The job cannot be written: {0}. The old file is untouched")]
+    Unspeakable(#[from] ron::Error),
+}
+
+/// Loads a job.
+///
+/// A broken file gives what can be read of it and a list of what was left out.
+///
+/// # Errors
+/// If nothing can be read: no such file, no text, too large, or from a newer program.
+pub fn load(path: &Path) -> Result<Loaded, LoadError> {
+    let unreadable = |source| LoadError::Unreadable { path: path.to_owned(), source };
+    let size = fs::metadata(path).map_err(unreadable)?.len();
+    if size > LARGEST {
+        return Err(LoadError::TooLarge { path: path.to_owned(), megabytes: size / 1_000_000 });
+    }
+    let bytes = fs::read(path).map_err(unreadable)?;
+    let text = String::from_utf8(bytes).map_err(|_invalid| LoadError::NotText { path: path.to_owned() })?;
+    read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
+}
+
+/// Reads a job from text.
+///
+/// # Errors
+/// The version, if it is newer than [`VERSION`].
+pub fn read(text: &str) -> Result<Loaded, u32> {
+    let found = version(text);
+    if found > VERSION {
+        return Err(found);
+    }
+    let (job, cuts) = salvage::read(text);
+    let problem = |cut: salvage::Cut| {
+        let place = Place::File { line: cut.line, column: cut.column };
+        let what = format!("{}; “{}” was left out", cut.reason, cut.text);
+        Problem::new(Severity::Error, place, what, "Enter it again, or mend the file and open it again")
+    };
+    Ok(Loaded { job, problems: cuts.into_iter().map(problem).collect() })
+}
+
+/// The version a text says it is of; the present one if it does not say.
+fn version(text: &str) -> u32 {
+    #[derive(Deserialize)]
+    #[serde(rename = "Job", default)]
+    struct Head {
+        version: u32,
+    }
+    impl Default for Head {
+        fn default() -> Self {
+            Self { version: VERSION }
+        }
+    }
+    if let Ok(head) = ron::from_str::<Head>(text) {
+        return head.version;
+    }
+    // A broken file may still say it, in the first line that starts with the word.
+    let line = text.lines().find_map(|line| line.trim().strip_prefix("version:"));
+    line.and_then(|rest| rest.trim().trim_end_matches(',').parse().ok()).unwrap_or(VERSION)
+}
+
+/// The job as the text of its file.
+///
+/// # Errors
+/// If the job cannot be put into words.
+pub fn write(job: &Job) -> Result<String, SaveError> {
+    let style = ron::ser::PrettyConfig::new().depth_limit(4).struct_names(true);
+    Ok(ron::ser::to_string_pretty(&Job { version: VERSION, ..job.clone() }, style)? + "\n")
+}
+
+/// Saves a job. The text goes to a temporary file beside it, is forced to disk, and takes the
+/// file's name in one step; the version before is kept beside it as `NAME.bak`.
+///
+/// # Errors
+/// If the system refuses; the file is then as it was.
+pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
+    let text = write(job)?;
+    write_whole(text.as_bytes(), path)
+        .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
+}
+
+fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
+    let folder = match path.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder,
+        _ => Path::new("."),
+    };
+    let mut file = tempfile::Builder::new().prefix(".gapwright-").tempfile_in(folder)?;
+    file.write_all(bytes)?;
+    file.as_file().sync_all()?;
+    if let Ok(old) = fs::metadata(path) {
+        file.as_file().set_permissions(old.permissions())?;
+        keep_backup(path)?;
+    }
+    file.persist(path)?;
+    sync_folder(folder)
+}
+
+/// Keeps the present file under its backup name, by a second name for it where the file system
+/// can, so that there is no moment without a file of the job's own name.
+fn keep_backup(path: &Path) -> io::Result<()> {
+    let mut backup = path.as_os_str().to_owned();
+    backup.push(".bak");
+    let backup = PathBuf::from(backup);
+    match fs::remove_file(&backup) {
+        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
+        _ => {}
+    }
+    fs::hard_link(path, &backup).or_else(|_no_links| fs::copy(path, &backup).map(|_bytes| ()))
+}
+
+/// Forces the new name itself to disk, where folders can be opened.
+#[cfg(unix)]
+fn sync_folder(folder: &Path) -> io::Result<()> {
+    fs::File::open(folder)?.sync_all()
+}
+
+#[cfg(not(unix))]
+fn sync_folder(_folder: &Path) -> io::Result<()> {
+    Ok(())
+}

@@ -1,0 +1,17 @@
+//! The document: what the user entered, its file, its shelf, and what is wrong with it.
+//!
+//! [`Job`] is plain data that serialises as readable RON. [`file`] loads it, mending what it can
+//! of a broken file and saying where, and saves it so that a crash leaves the old or the new file
+//! whole. [`check`] finds what is wrong with the entries. [`Shelf`] is the data that jobs draw on.
+
+mod check;
+mod document;
+pub mod file;
+mod problem;
+mod salvage;
+mod shelf;
+
+pub use check::check;
+pub use document::{Contractor, Job, VERSION};
+pub use problem::{Place, Problem, Severity};
+pub use shelf::Shelf;

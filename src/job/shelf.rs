@@ -1,0 +1,177 @@
+//! The shelf: everything a job draws on that is not the job's own, each value with its source.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+use serde::de::DeserializeOwned;
+
+use crate::air::Station;
+use crate::cause::Mark;
+use crate::joint::Sealant;
+use crate::repair::{Caution, FinishLag, Material, Method, MethodId, Paint, Task};
+use crate::surface::Finish;
+use crate::wood::Species;
+
+/// Species, climates, sealants, paints, tasks, methods, materials, marks and cautions.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Shelf {
+    /// Species of wood.
+    pub species: Vec<Species>,
+    /// Places with their typical year.
+    pub stations: Vec<Station>,
+    /// How slowly each coating lets boards follow the air.
+    pub finishes: Vec<FinishLag>,
+    /// Sealants.
+    pub sealants: Vec<Sealant>,
+    /// Primers and paints.
+    pub paints: Vec<Paint>,
+    /// Tasks.
+    pub tasks: Vec<Task>,
+    /// Methods.
+    pub methods: Vec<Method>,
+    /// Other materials.
+    pub materials: Vec<Material>,
+    /// Moisture marks on lumber, driest first.
+    pub marks: Vec<Mark>,
+    /// Cautions.
+    pub cautions: Vec<Caution>,
+}
+
+/// Reads one asset. The assets are part of the program and read in every test, so a broken one
+/// cannot ship.
+fn asset<T: DeserializeOwned>(name: &str, text: &str) -> T {
+    ron::from_str(text).unwrap_or_else(|error| panic!("assets/{name}: {error}"))
+}
+
+static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
+    #[derive(Deserialize)]
+    struct SpeciesFile {
+        species: Vec<Species>,
+    }
+    #[derive(Deserialize)]
+    struct StationFile {
+        stations: Vec<Station>,
+    }
+    #[derive(Deserialize)]
+    struct FinishFile {
+        finishes: Vec<FinishLag>,
+    }
+    #[derive(Deserialize)]
+    struct SealantFile {
+        sealants: Vec<Sealant>,
+    }
+    #[derive(Deserialize)]
+    struct PaintFile {
+        paints: Vec<Paint>,
+    }
+    #[derive(Deserialize)]
+    struct TaskFile {
+        tasks: Vec<Task>,
+        methods: Vec<Method>,
+    }
+    #[derive(Deserialize)]
+    struct MaterialFile {
+        materials: Vec<Material>,
+    }
+    #[derive(Deserialize)]
+    struct MarkFile {
+        marks: Vec<Mark>,
+    }
+    #[derive(Deserialize)]
+    struct CautionFile {
+        cautions: Vec<Caution>,
+    }
+    macro_rules! read {
+        ($file:literal) => {
+            asset($file, include_str!(concat!("../../assets/", $file)))
+        };
+    }
+    let species: SpeciesFile = read!("species.ron");
+    let stations: StationFile = read!("stations.ron");
+    let finishes: FinishFile = read!("finishes.ron");
+    let sealants: SealantFile = read!("sealants.ron");
+    let paints: PaintFile = read!("paints.ron");
+    let work: TaskFile = read!("tasks.ron");
+    let materials: MaterialFile = read!("materials.ron");
+    let marks: MarkFile = read!("marks.ron");
+    let cautions: CautionFile = read!("cautions.ron");
+    Shelf {
+        species: species.species,
+        stations: stations.stations,
+        finishes: finishes.finishes,
+        sealants: sealants.sealants,
+        paints: paints.paints,
+        tasks: work.tasks,
+        methods: work.methods,
+        materials: materials.materials,
+        marks: marks.marks,
+        cautions: cautions.cautions,
+    }
+});
+
+impl Shelf {
+    /// The shelf that comes with the program.
+    pub fn built_in() -> &'static Self {
+        &BUILT_IN
+    }
+
+    /// The species of this name.
+    pub fn species(&self, name: &str) -> Option<&Species> {
+        self.species.iter().find(|species| species.name == name)
+    }
+
+    /// The sealant of this name.
+    pub fn sealant(&self, name: &str) -> Option<&Sealant> {
+        self.sealants.iter().find(|sealant| sealant.name == name)
+    }
+
+    /// The primer or paint of this name.
+    pub fn paint(&self, name: &str) -> Option<&Paint> {
+        self.paints.iter().find(|paint| paint.name == name)
+    }
+
+    /// How slowly boards with this coating follow the air.
+    pub fn lag(&self, finish: Finish) -> Option<&FinishLag> {
+        self.finishes.iter().find(|lag| lag.finish == finish)
+    }
+
+    /// The method of this id.
+    pub fn method(&self, id: MethodId) -> Option<&Method> {
+        self.methods.iter().find(|method| method.id == id)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::repair::Step;
+
+    #[test]
+    fn every_step_has_its_task_and_every_coating_its_lag() {
+        let shelf = Shelf::built_in();
+        for method in &shelf.methods {
+            for step in &method.steps {
+                if let Step::Do(id) | Step::Coats(id) = step {
+                    assert!(shelf.tasks.iter().any(|task| task.id == *id), "{id}");
+                }
+            }
+        }
+        for id in [MethodId::Reseal, MethodId::Replace] {
+            assert!(shelf.method(id).is_some());
+        }
+        for finish in [Finish::Bare, Finish::LatexFace, Finish::LatexBackPrimed, Finish::OilFace] {
+            assert!(shelf.lag(finish).is_some_and(|lag| lag.days > 0.0));
+        }
+        assert!(shelf.tasks.iter().all(|task| task.minutes.is_in_order() && task.batch > 0.0));
+    }
+
+    #[test]
+    fn every_species_moves_and_says_why() {
+        let flat = crate::measure::Angle::ZERO;
+        for species in &Shelf::built_in().species {
+            assert!((0.0005..0.006).contains(&species.coefficient(flat)), "{}", species.name);
+            assert!((2.0..15.0).contains(&species.total_shrinkage(flat)), "{}", species.name);
+            assert!(species.source().contains("Handbook"), "{}", species.name);
+        }
+    }
+}
