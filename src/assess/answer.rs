@@ -30,7 +30,7 @@ pub struct Answer {
 }
 
 /// The date `days` after the visit.
-pub(super) fn date_after(job: &Job, days: usize) -> Date {
+pub fn date_after(job: &Job, days: usize) -> Date {
     let days = i32::try_from(days).unwrap_or(i32::MAX);
     job.visited.checked_add(days.days()).unwrap_or(job.visited)
 }
@@ -51,10 +51,11 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
     let Some(chosen) = found.chosen(job) else {
         return start("The repair cannot be worked out yet: see the problems listed.");
     };
-    let headline = match chosen.method {
-        MethodId::Reseal => reseal_words(job, shelf, found, chosen),
-        MethodId::Replace => replace_words(job, found, chosen),
-    };
+    let headline = wet_words(job, found)
+        + &match chosen.method {
+            MethodId::Reseal => reseal_words(job, shelf, found, chosen),
+            MethodId::Replace => replace_words(job, found, chosen),
+        };
     Answer { headline, cause: cause_words(job, found), missing, complete: true }
 }
 
@@ -70,6 +71,20 @@ fn price_words(job: &Job, option: &RepairOption) -> String {
     )
 }
 
+/// What must come first where boards are wetter than the room makes them.
+fn wet_words(job: &Job, found: &Assessment) -> String {
+    let names: Vec<&str> = found
+        .sections
+        .iter()
+        .filter(|state| state.is_wetted())
+        .map(|state| job.surfaces[state.surface].sections[state.section].name.as_str())
+        .collect();
+    match names.as_slice() {
+        [] => String::new(),
+        names => format!("First find the water over section {} and let it dry. ", names.join(", ")),
+    }
+}
+
 fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOption) -> String {
     if let Some(reason) = &option.not_possible {
         return format!("Nothing to reseal: {reason}.");
@@ -81,6 +96,16 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
     let price = price_words(job, option);
     if share >= ENOUGH_HOLDS {
         return format!("Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length.");
+    }
+    if let Some(season) = &found.season {
+        let week = season.best_week();
+        if week.too_narrow.to_m() > 0.5 * season.total.to_m() {
+            return format!(
+                "Most open joints are narrower than {} even in their best weeks ({}): a bead has nothing to hold to. Leave them unsealed with the V painted, or open them first.",
+                job.plan.narrowest.show(job.units),
+                window_words(job, season.best, season.weeks.len()),
+            );
+        }
     }
     let way_out = match holding_sealant(job, shelf, found) {
         Some((better, best)) => format!(

@@ -11,10 +11,11 @@ mod options;
 mod report;
 mod sections;
 
-pub use answer::Answer;
+pub use answer::{Answer, date_after};
 pub use options::RepairOption;
 
-pub use sections::{JointState, SectionState};
+pub use report::{Report, joints_csv, year_csv};
+pub use sections::{JointState, SectionState, age, visit_day};
 
 use crate::air::{DayAir, IndoorYear};
 use crate::job::{Job, Problem, Shelf, check};

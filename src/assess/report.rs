@@ -1,1 +1,466 @@
-//! placeholder
+//! The assessment for other programs: JSON and CSV with units in the key names.
+//!
+//! Keys are stable: new ones may be added, none changes its meaning. The README lists them.
+
+use serde::Serialize;
+
+use super::Assessment;
+use super::answer::{date_after, window_words};
+use super::options::RepairOption;
+use super::sections::{JointState, SectionState, visit_day};
+use crate::job::Job;
+use crate::measure::{Length, Money, Moisture};
+
+/// The whole assessment as `gapwright assess JOB --json` prints it.
+#[derive(Debug, Clone, Serialize)]
+pub struct Report {
+    /// Title of the job.
+    pub title: String,
+    /// Day of the visit.
+    pub visited: String,
+    /// The answer in one or two sentences.
+    pub answer: String,
+    /// Why it happened, in a sentence.
+    pub cause: String,
+    /// Whether there is an answer at all.
+    pub complete: bool,
+    /// What to enter or measure next.
+    pub missing: Vec<String>,
+    /// What is wrong with the entries.
+    pub problems: Vec<ProblemReport>,
+    /// Totals of the layout.
+    pub layout: LayoutReport,
+    /// One for each section.
+    pub sections: Vec<SectionReport>,
+    /// The weeks to seal in.
+    pub season: Option<SeasonReport>,
+    /// The ways to mend it.
+    pub options: Vec<OptionReport>,
+}
+
+/// One thing wrong with the entries.
+#[derive(Debug, Clone, Serialize)]
+pub struct ProblemReport {
+    /// `error`, `warning` or `note`.
+    pub severity: &'static str,
+    /// Where.
+    pub place: String,
+    /// The value and the rule it breaks.
+    pub what: String,
+    /// The way out.
+    pub fix: String,
+}
+
+/// Totals of the layout.
+#[derive(Debug, Clone, Serialize)]
+pub struct LayoutReport {
+    /// Number of boards and pieces of board.
+    pub boards: usize,
+    /// Number of joints.
+    pub joints: usize,
+    /// Plan area of all surfaces less openings.
+    pub plan_area_m2: f64,
+    /// Face to paint, grooves included.
+    pub painted_area_m2: f64,
+    /// Length of joint between boards' long edges.
+    pub board_edge_m: f64,
+    /// Length of joint at board ends.
+    pub board_end_m: f64,
+    /// Length of joint along dividers.
+    pub divider_m: f64,
+    /// Length of joint along trim, walls and openings.
+    pub perimeter_m: f64,
+    /// Length of joint to be sealed again.
+    pub sealed_m: f64,
+}
+
+/// One section.
+#[derive(Debug, Clone, Serialize)]
+pub struct SectionReport {
+    /// Name of its surface.
+    pub surface: String,
+    /// Its name.
+    pub section: String,
+    /// Joints between boards that were measured.
+    pub gaps_measured: usize,
+    /// Mean gap.
+    pub mean_gap_mm: f64,
+    /// Standard error of that mean.
+    pub mean_gap_error_mm: f64,
+    /// Moisture now.
+    pub moisture_now_pct: f64,
+    /// Standard deviation of that.
+    pub moisture_now_sd_pct: f64,
+    /// Mean moisture once settled.
+    pub settled_mean_pct: f64,
+    /// Driest of the settled year.
+    pub settled_driest_pct: f64,
+    /// Wettest of the settled year.
+    pub settled_wettest_pct: f64,
+    /// Moisture at install, worked back.
+    pub installed_at_pct: Option<f64>,
+    /// Lower end of its 90 % interval.
+    pub installed_at_low_pct: Option<f64>,
+    /// Upper end of its 90 % interval.
+    pub installed_at_high_pct: Option<f64>,
+    /// That moisture against the lumber marks.
+    pub installed_words: String,
+    /// Share of the gap that the coming year closes by itself.
+    pub closes_by_itself_pct: f64,
+    /// Narrowest mean gap of the coming year.
+    pub narrowest_gap_mm: f64,
+    /// Widest mean gap of the coming year.
+    pub widest_gap_mm: f64,
+}
+
+/// The weeks to seal in.
+#[derive(Debug, Clone, Serialize)]
+pub struct SeasonReport {
+    /// The best weeks in words.
+    pub best: String,
+    /// First day of the best weeks.
+    pub best_from: String,
+    /// Last day of the best weeks.
+    pub best_to: String,
+    /// The day that quantities are worked out for.
+    pub sealed_on: String,
+    /// Share of the joint length that holds if sealed in the best week.
+    pub best_holds_pct: f64,
+}
+
+/// One way to mend it.
+#[derive(Debug, Clone, Serialize)]
+pub struct OptionReport {
+    /// `reseal` or `replace`.
+    pub method: &'static str,
+    /// Its name.
+    pub name: String,
+    /// Whether the papers speak of it.
+    pub chosen: bool,
+    /// Why it cannot be done, if it cannot.
+    pub not_possible: Option<String>,
+    /// Hours of all people together.
+    pub labour_hours: f64,
+    /// Days on which the crew works.
+    pub crew_days: u32,
+    /// Days from first to last.
+    pub calendar_days: u32,
+    /// Share of the sealed length that stays inside its class.
+    pub holds_pct: Option<f64>,
+    /// Widest joint after it.
+    pub opens_to_mm: f64,
+    /// The price and its build-up.
+    pub price: PriceReport,
+    /// Tasks.
+    pub tasks: Vec<TaskReport>,
+    /// Buying list.
+    pub materials: Vec<MaterialReport>,
+}
+
+/// A price in the job's currency.
+#[derive(Debug, Clone, Serialize)]
+pub struct PriceReport {
+    /// The currency.
+    pub currency: String,
+    /// Labour.
+    pub labour: String,
+    /// Materials.
+    pub materials: String,
+    /// Overhead.
+    pub overhead: String,
+    /// Profit.
+    pub profit: String,
+    /// Tax.
+    pub tax: String,
+    /// Total.
+    pub total: String,
+    /// Lower end of the likely range (10th percentile).
+    pub total_low: String,
+    /// Upper end of the likely range (90th percentile).
+    pub total_high: String,
+    /// The contractor's share.
+    pub contractor: String,
+    /// The supplier's share.
+    pub supplier: String,
+    /// The owner's share.
+    pub owner: String,
+}
+
+/// A task.
+#[derive(Debug, Clone, Serialize)]
+pub struct TaskReport {
+    /// Its id on the shelf.
+    pub task: String,
+    /// What is done.
+    pub name: String,
+    /// Hours of one person.
+    pub hours: f64,
+    /// Standard deviation of that.
+    pub hours_sd: f64,
+    /// Where the rate is from.
+    pub basis: String,
+}
+
+/// A line of the buying list.
+#[derive(Debug, Clone, Serialize)]
+pub struct MaterialReport {
+    /// What it is.
+    pub name: String,
+    /// Whole pieces.
+    pub pieces: u32,
+    /// Price of one.
+    pub price: String,
+    /// Price of all.
+    pub amount: String,
+}
+
+/// Rounds for print: a report has no more digits than the figures deserve.
+fn round(value: f64, decimals: i32) -> f64 {
+    let scale = 10_f64.powi(decimals);
+    let rounded = (value * scale).round() / scale;
+    if rounded == 0.0 { 0.0 } else { rounded }
+}
+
+fn mm(length: Length) -> f64 {
+    round(length.to_mm(), 3)
+}
+
+fn pct(moisture: Moisture) -> f64 {
+    round(moisture.to_pct(), 2)
+}
+
+fn amount(money: Money) -> String {
+    money.show("").replace(',', "").replace('−', "-")
+}
+
+impl Report {
+    /// The report on `found`, which is the assessment of `job`.
+    pub fn new(job: &Job, found: &Assessment) -> Self {
+        let problem = |problem: &crate::job::Problem| ProblemReport {
+            severity: problem.severity.words(),
+            place: problem.place.words(job),
+            what: problem.what.clone(),
+            fix: problem.fix.clone(),
+        };
+        Self {
+            title: job.title.clone(),
+            visited: job.visited.to_string(),
+            answer: found.answer.headline.clone(),
+            cause: found.answer.cause.clone(),
+            complete: found.answer.complete,
+            missing: found.answer.missing.clone(),
+            problems: found.problems.iter().map(problem).collect(),
+            layout: LayoutReport::new(found),
+            sections: found.sections.iter().map(|state| SectionReport::new(job, state)).collect(),
+            season: found.season.as_ref().map(|season| SeasonReport {
+                best: window_words(job, season.best, season.weeks.len()),
+                best_from: date_after(job, season.best.low * 7).to_string(),
+                best_to: date_after(job, season.best.high * 7 + 6).to_string(),
+                sealed_on: date_after(job, found.seal_day).to_string(),
+                best_holds_pct: round(100.0 * season.share(season.best_week()), 1),
+            }),
+            options: found.options.iter().map(|option| OptionReport::new(job, option)).collect(),
+        }
+    }
+}
+
+impl LayoutReport {
+    fn new(found: &Assessment) -> Self {
+        use crate::surface::JointKind;
+        let joints = || found.layouts.iter().flat_map(|laid| &laid.joints);
+        let run = |kind: JointKind| {
+            round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6)
+        };
+        let sum = |area: fn(&crate::surface::SurfaceLayout) -> f64| {
+            round(found.layouts.iter().map(area).sum(), 6)
+        };
+        Self {
+            boards: found.layouts.iter().map(|laid| laid.boards.len()).sum(),
+            joints: joints().count(),
+            plan_area_m2: sum(|laid| laid.plan_area.to_m2()),
+            painted_area_m2: sum(|laid| laid.painted_area.to_m2()),
+            board_edge_m: run(JointKind::BoardEdge),
+            board_end_m: run(JointKind::BoardEnd),
+            divider_m: run(JointKind::Divider),
+            perimeter_m: run(JointKind::Perimeter),
+            sealed_m: round(found.treated_run().to_m(), 6),
+        }
+    }
+}
+
+impl SectionReport {
+    fn new(job: &Job, state: &SectionState) -> Self {
+        let surface = &job.surfaces[state.surface];
+        let (driest, wettest) = state.settled.extremes();
+        Self {
+            surface: surface.name.clone(),
+            section: surface.sections[state.section].name.clone(),
+            gaps_measured: state.gaps.measured,
+            mean_gap_mm: mm(state.gaps.mean),
+            mean_gap_error_mm: mm(state.gaps.error_of_mean),
+            moisture_now_pct: pct(state.now.moisture.mean),
+            moisture_now_sd_pct: pct(state.now.moisture.sd),
+            settled_mean_pct: pct(state.settled.mean()),
+            settled_driest_pct: pct(driest),
+            settled_wettest_pct: pct(wettest),
+            installed_at_pct: state.origin.map(|o| pct(o.moisture)),
+            installed_at_low_pct: state.origin.map(|o| pct(o.interval.low)),
+            installed_at_high_pct: state.origin.map(|o| pct(o.interval.high)),
+            installed_words: state.origin_words.clone(),
+            closes_by_itself_pct: round(100.0 * state.closes_by_itself(), 1),
+            narrowest_gap_mm: mm(state.year_gap.0),
+            widest_gap_mm: mm(state.year_gap.1),
+        }
+    }
+}
+
+impl OptionReport {
+    fn new(job: &Job, option: &RepairOption) -> Self {
+        use crate::repair::MethodId;
+        let price = &option.price;
+        Self {
+            method: match option.method {
+                MethodId::Reseal => "reseal",
+                MethodId::Replace => "replace",
+            },
+            name: option.name.clone(),
+            chosen: option.method == job.plan.chosen,
+            not_possible: option.not_possible.clone(),
+            labour_hours: round(option.hours.to_h(), 2),
+            crew_days: option.schedule.crew_days,
+            calendar_days: option.schedule.calendar_days,
+            holds_pct: option.holds.map(|share| round(100.0 * share, 1)),
+            opens_to_mm: mm(option.opens_to),
+            price: PriceReport {
+                currency: job.plan.prices.currency.clone(),
+                labour: amount(price.labour),
+                materials: amount(price.materials),
+                overhead: amount(price.overhead),
+                profit: amount(price.profit),
+                tax: amount(price.tax),
+                total: amount(price.total),
+                total_low: amount(price.spread.low),
+                total_high: amount(price.spread.high),
+                contractor: amount(price.contractor),
+                supplier: amount(price.supplier),
+                owner: amount(price.owner),
+            },
+            tasks: option
+                .tasks
+                .iter()
+                .map(|task| TaskReport {
+                    task: task.id.clone(),
+                    name: task.name.clone(),
+                    hours: round(task.hours.mean.to_h(), 3),
+                    hours_sd: round(task.hours.sd.to_h(), 3),
+                    basis: task.basis.clone(),
+                })
+                .collect(),
+            materials: option
+                .materials
+                .iter()
+                .map(|line| MaterialReport {
+                    name: line.name.clone(),
+                    pieces: line.pieces,
+                    price: amount(line.price),
+                    amount: amount(line.amount),
+                })
+                .collect(),
+        }
+    }
+}
+
+#[derive(Serialize)]
+struct JointRow<'a> {
+    surface: &'a str,
+    section: &'a str,
+    joint: &'a str,
+    kind: &'static str,
+    length_mm: f64,
+    gap_mm: Option<f64>,
+    gap_sd_mm: Option<f64>,
+    measured: bool,
+    narrowest_mm: Option<f64>,
+    widest_mm: Option<f64>,
+    sealed: bool,
+    gap_at_sealing_mm: f64,
+    stretch_pct: Option<f64>,
+    squeeze_pct: Option<f64>,
+    holds: bool,
+}
+
+impl<'a> JointRow<'a> {
+    fn new(job: &'a Job, found: &'a Assessment, state: &JointState) -> Self {
+        let joint = &found.layouts[state.surface].joints[state.joint];
+        let surface = &job.surfaces[state.surface];
+        Self {
+            surface: &surface.name,
+            section: &surface.sections[joint.section].name,
+            joint: &joint.label,
+            kind: joint.kind.words(),
+            length_mm: mm(joint.length()),
+            gap_mm: state.gap.map(|g| mm(g.gap.mean)),
+            gap_sd_mm: state.gap.map(|g| mm(g.gap.sd)),
+            measured: state.gap.is_some_and(|g| g.measured),
+            narrowest_mm: state.extremes.map(|(low, _)| mm(low)),
+            widest_mm: state.extremes.map(|(_, high)| mm(high)),
+            sealed: state.treated,
+            gap_at_sealing_mm: mm(state.at_sealing),
+            stretch_pct: state.demand.map(|d| round(d.stretch.to_pct(), 1)),
+            squeeze_pct: state.demand.map(|d| round(d.squeeze.to_pct(), 1)),
+            holds: state.holds,
+        }
+    }
+}
+
+/// The joints as CSV, a line each, with a header line.
+///
+/// # Errors
+/// If a row cannot be written, which writing to memory does not bring about.
+pub fn joints_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    for state in &found.joints {
+        writer.serialize(JointRow::new(job, found, state))?;
+    }
+    finish(writer)
+}
+
+/// The year from the visit on as CSV, a line a day: the room's air and, for each section, the
+/// boards' moisture and the mean gap.
+///
+/// # Errors
+/// If a row cannot be written, which writing to memory does not bring about.
+pub fn year_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+    let mut writer = csv::Writer::from_writer(Vec::new());
+    let mut header: Vec<String> =
+        ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
+    for state in &found.sections {
+        let surface = &job.surfaces[state.surface];
+        let name = format!("{}/{}", surface.name, surface.sections[state.section].name);
+        header.push(format!("{name} moisture_pct"));
+        header.push(format!("{name} mean_gap_mm"));
+    }
+    writer.write_record(&header)?;
+    let Some(year) = &found.year else { return finish(writer) };
+    let visit = usize::try_from(visit_day(job)).unwrap_or(0);
+    for day in 0..year.days.len() {
+        let air = &year.days[(visit + day) % year.days.len()];
+        let mut row = vec![
+            date_after(job, day).to_string(),
+            round(air.temperature.to_celsius(), 2).to_string(),
+            round(air.humidity.to_pct(), 2).to_string(),
+            pct(air.emc()).to_string(),
+        ];
+        for state in &found.sections {
+            row.push(pct(state.motion.moisture[day]).to_string());
+            row.push(mm(state.mean_gap_on(day)).to_string());
+        }
+        writer.write_record(&row)?;
+    }
+    finish(writer)
+}
+
+fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
+    let bytes = writer.into_inner().map_err(|error| csv::Error::from(error.into_error()))?;
+    Ok(String::from_utf8_lossy(&bytes).into_owned())
+}

@@ -42,6 +42,19 @@ impl SectionState {
         if now > 0.0 { ((now - self.year_gap.0.to_m()) / now).clamp(0.0, 1.0) } else { 0.0 }
     }
 
+    /// The section's mean gap on a day counted from the visit.
+    pub fn mean_gap_on(&self, day: usize) -> Length {
+        let day = day.min(crate::joint::HORIZON - 1);
+        (self.gaps.mean + self.across * self.motion.narrowing[day]).max(Length::ZERO)
+    }
+
+    /// Whether the boards were measured clearly wetter than the room's air ever makes them: water
+    /// got to them.
+    pub fn is_wetted(&self) -> bool {
+        let margin = Moisture::pct(3.0);
+        self.now.readings > 0 && self.now.moisture.mean > self.settled.extremes().1 + margin
+    }
+
     /// Moisture of the boards on a day counted from the visit; before it, as they dried from the
     /// moisture at install, if that is known. `installed` is the days from install to the visit.
     pub fn moisture_on(&self, visit: i64, day: i64, installed: Option<i64>) -> Moisture {
@@ -260,8 +273,16 @@ pub(super) fn physical_problems(
                 "Look for another cause: a leak, boards wetted and crushed, boards bonded in groups, framing that moved",
             ));
         }
-        let swollen = state.now.moisture.mean > state.settled.extremes().1 + Moisture::pct(3.0);
-        if swollen && state.now.readings > 0 {
+        let board = &job.surfaces[state.surface].sections[state.section].board;
+        if board.tongue() > Length::ZERO && state.year_gap.1 > board.tongue() {
+            found.push(Problem::new(
+                Severity::Warning,
+                place(),
+                format!("At the driest its joints open to {}, past the tongue's {}", state.year_gap.1.show(job.units), board.tongue().show(job.units)),
+                "Sealant alone will not do there: the boards come apart. Compare replacing them",
+            ));
+        }
+        if state.is_wetted() {
             found.push(Problem::new(
                 Severity::Warning,
                 place(),
@@ -286,14 +307,14 @@ pub(super) fn physical_problems(
     found
 }
 
-/// Days from the install to the visit.
-pub(super) fn age(job: &Job) -> Option<i64> {
+/// Days from the install to the visit, if it is known and not after it.
+pub fn age(job: &Job) -> Option<i64> {
     let installed = job.installed?;
     let span = installed.until(job.visited).ok()?;
     Some(i64::from(span.get_days())).filter(|days| *days >= 0)
 }
 
-/// The visit's day of the year.
-pub(super) fn visit_day(job: &Job) -> i64 {
+/// The visit's day of the year, from 0.
+pub fn visit_day(job: &Job) -> i64 {
     i64::try_from(day_of_year(job.visited)).unwrap_or(0)
 }

@@ -25,10 +25,10 @@ pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark
     let missed = marks.iter().rfind(|mark| moisture > mark.most);
     let sure_missed = marks.iter().rfind(|mark| interval.low > mark.most);
     match (met, missed) {
-        (Some(met), None) => format!("as dry as a {} stamp promises", met.name),
+        (Some(met), None) => format!("as dry as the {} stamp promises", met.name),
         (Some(met), Some(missed)) => {
             let surely = if sure_missed.is_some_and(|sure| sure.name == missed.name) { "" } else { " probably" };
-            format!("within what a {} stamp allows, but{surely} wetter than {}", met.name, missed.name)
+            format!("within what the {} stamp allows, but{surely} wetter than {}", met.name, missed.name)
         }
         (None, Some(missed)) if sure_missed.is_some_and(|sure| sure.name == missed.name) => {
             format!("green: wetter than {} allows", missed.name)

@@ -50,8 +50,9 @@ fn total_hours(tasks: &[TaskHours]) -> Hours {
 
 /// Works the price out.
 ///
-/// The spread takes the tasks' times as independent, so their variances add, and the sum as
-/// normal; materials are bought whole and do not spread. It is the 10th to the 90th percentile.
+/// The spread takes the tasks' times as moving together (the same crew on the same boards), so
+/// their standard deviations add, and the sum as normal; materials are bought whole and do not
+/// spread. It is the 10th to the 90th percentile.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let prices = &inputs.plan.prices;
     let labour = prices.labour.times(total_hours(inputs.tasks).to_h());
@@ -69,8 +70,8 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
         (overhead, profit, tax, cost + overhead + profit + tax)
     };
     let (overhead, profit, tax, total) = build(labour);
-    let variance: f64 = inputs.tasks.iter().map(|task| task.hours.sd.to_h().powi(2)).sum();
-    let reach = prices.labour.times(Normal::standard().inverse_cdf(0.9) * variance.sqrt());
+    let sd: Hours = inputs.tasks.iter().map(|task| task.hours.sd).sum();
+    let reach = prices.labour.times(Normal::standard().inverse_cdf(0.9) * sd.to_h());
     let spread = Span { low: build(labour - reach).3, high: build(labour + reach).3 };
 
     let payers = &inputs.plan.payers;

@@ -59,7 +59,7 @@ pub(super) fn boundary_joints(
             along += more_along;
         }
         joints.push(Joint {
-            label: format!("{name}{}", letter(piece)),
+            label: if piece == 0 { name.clone() } else { format!("{name} {}", letter(piece)) },
             section: index,
             kind: stretch.kind,
             from: stretch.line.start,

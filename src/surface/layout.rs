@@ -2,7 +2,7 @@
 
 use geo::{
     Area as _, BooleanOps as _, Coord, LineString, MultiPolygon, Polygon,
-    buffer::{Buffer as _, BufferStyle, LineJoin},
+    buffer::{Buffer as _, BufferStyle, LineJoin}, unary_union,
 };
 
 use super::boundary::{Source, boundary_joints};
@@ -124,11 +124,12 @@ const MOST_COURSES: f64 = 20_000.0;
 pub fn layout(surface: &Surface) -> SurfaceLayout {
     let outline = outline_of(surface);
     let openings: Vec<Polygon> = surface.openings.iter().map(|o| polygon(&o.corners)).collect();
-    let face = outline.difference(&MultiPolygon::new(openings.clone()));
+    // Openings and dividers may overlap one another: united they cover what either covers.
+    let face = outline.difference(&unary_union(&openings));
     let rectangles: Vec<Option<Polygon>> = surface.dividers.iter().map(|d| d.rectangle()).collect();
     let inner = inset(&outline, surface.trim);
     let boarded = {
-        let dividers = MultiPolygon::new(rectangles.iter().flatten().cloned().collect());
+        let dividers = unary_union(rectangles.iter().flatten());
         inner.intersection(&face).difference(&dividers)
     };
     let clear: Vec<MultiPolygon> =

@@ -36,6 +36,7 @@ LEG = 0.125 * INCH
 NEAR = 1e-8  # points closer than this are one point, metres
 DUST = 1e-7  # m2; corners this small are rounding, and none of the cases has one
 THINNEST = 1e-4  # of a course, metres
+HAIR = 1e-6  # metres
 
 
 # Geometry
@@ -97,7 +98,7 @@ def inside_spans(line, clear):
     rings = [ring for part in parts(clear, Polygon) for ring in (part.exterior, *part.interiors)]
     corners = [Point(xy) for ring in rings for xy in ring.coords]
     stops += [corner for corner in corners if line.distance(corner) < NEAR]
-    places = sorted(line.project(stop) for stop in stops)
+    places = sorted([0, line.length, *(line.project(stop) for stop in stops)])
     spans = []
     for start, end in zip(places, places[1:]):
         middle = line.interpolate((start + end) / 2)
@@ -149,26 +150,25 @@ def butts(section, clear, course):
 
 
 def lay_course(section, clear, course, low, high):
-    """Areas of the course's boards and lengths of its butts."""
+    """Number of the course's boards, their area, and lengths of its butts."""
     along, across = axes(section)
-    boards, ends = [], []
-    for run in parts(strip(section, clear, low, high), Polygon):
+    boards, ends = 0, []
+    whole = strip(section, clear, low, high)
+    # What hangs together by less than a hair, by rounding, is two boards.
+    for run in parts(whole.buffer(-HAIR), Polygon):
         left, right = extent(run, along)
         longest = section["board"].get("longest") or math.inf
-        cuts = butts(section, clear, course) if right - left > longest + NEAR else []
+        cuts = butts(section, clear, course) if right - left > longest else []
         stops = [left - 1, *cuts, right + 1]
         for start, end in zip(stops, stops[1:]):
             corners = [(start, low - 1), (end, low - 1), (end, high + 1), (start, high + 1)]
             piece = run.intersection(Polygon([place(along, across, *c) for c in corners]))
-            boards += [part.area for part in parts(piece, Polygon) if part.area > DUST]
+            boards += sum(part.area > DUST for part in parts(piece, Polygon))
         for cut in cuts:
-            ends += cut_lengths(run, along, across, cut, low, high)
-    return boards, ends
-
-
-def cut_lengths(run, along, across, cut, low, high):
-    line = LineString([place(along, across, cut, low - 1), place(along, across, cut, high + 1)])
-    return [end - start for start, end in inside_spans(line, run)]
+            line = LineString([place(along, across, cut, v) for v in (low, high)])
+            spans = inside_spans(line, clear)
+            ends += [b - a for a, b in spans if run.contains(line.interpolate((a + b) / 2))]
+    return boards, whole.area, ends
 
 
 def letter(piece):
@@ -188,18 +188,17 @@ def edge_joints(section, clear, lines):
 
 def lay_section(section, clear):
     lines = course_lines(section, clear)
-    boards, ends = [], []
-    for course, (low, high) in enumerate(zip(lines, lines[1:])):
-        more_boards, more_ends = lay_course(section, clear, course, low, high)
-        boards += more_boards
-        ends += more_ends
+    courses = [
+        lay_course(section, clear, course, low, high)
+        for course, (low, high) in enumerate(zip(lines, lines[1:]))
+    ]
     return {
         "area": clear.area,
         "courses": len(lines) - 1,
-        "boards": len(boards),
-        "boards_area": sum(boards),
+        "boards": sum(boards for boards, _, _ in courses),
+        "boards_area": sum(area for _, area, _ in courses),
         "edges": edge_joints(section, clear, lines),
-        "butts": sum(ends),
+        "butts": sum(end for _, _, ends in courses for end in ends),
     }
 
 
