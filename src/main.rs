@@ -1,20 +1,201 @@
-use gapwright::{assess::assess, job::{Shelf, file}};
-fn main() {
-    for arg in std::env::args().skip(1) {
-        let loaded = file::load(std::path::Path::new(&arg)).unwrap();
-        for p in &loaded.problems { println!("{}", p.words(&loaded.job)); }
-        let t = std::time::Instant::now();
-        let a = assess(&loaded.job, Shelf::built_in());
-        println!("{:?}", t.elapsed());
-        println!("{}\n{}\n{:?}", a.answer.headline, a.answer.cause, a.answer.missing);
-        for p in &a.problems { println!("{}", p.words(&loaded.job)); }
-        for s in &a.sections { println!("{} {}: {:?} now {:?} settled {:?} mean {:?} origin {:?} closes {:.2}", s.surface, s.section, s.gaps, s.now, s.settled.extremes(), s.settled.mean(), s.origin, s.closes_by_itself()); }
-        for o in &a.options { println!("{} {:?} h={:?} days {} {} opens {:?} holds {:?}", o.name, o.price, o.hours, o.schedule.crew_days, o.schedule.calendar_days, o.opens_to.to_mm(), o.holds);
-          for t in &o.tasks { println!("   {} {:.1} x {:?} = {:?}", t.name, t.batches, t.minutes, t.hours.mean); }
-          for t in &o.materials { println!("   {} {:?} {} x {:?} = {:?}", t.name, t.need, t.pieces, t.price, t.amount); }
+//! Arguments in, window or files out.
+
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+use gapwright::app;
+use gapwright::assess::{Assessment, Report, assess, joints_csv, year_csv};
+use gapwright::job::{Job, Problem, Severity, Shelf, file};
+use gapwright::papers::Paper;
+
+/// Why painted, caulked board joints opened, how they will move, and which repair lasts.
+#[derive(Parser)]
+#[command(version, about, args_conflicts_with_subcommands = true)]
+struct Arguments {
+    /// Job to open in the window; the demo if none is named.
+    job: Option<PathBuf>,
+    #[command(subcommand)]
+    command: Option<Command>,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Print the answer.
+    Assess {
+        /// Job file.
+        job: PathBuf,
+        /// Print the whole assessment as JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// List what is wrong with a job.
+    Check {
+        /// Job file.
+        job: PathBuf,
+    },
+    /// Print every joint: length, gap, movement, demand on the bead.
+    Joints {
+        /// Job file.
+        job: PathBuf,
+        /// As CSV, the only form there is.
+        #[arg(long, required = true)]
+        csv: bool,
+    },
+    /// Print the coming year day by day: air, moisture, gaps.
+    Year {
+        /// Job file.
+        job: PathBuf,
+        /// As CSV, the only form there is.
+        #[arg(long, required = true)]
+        csv: bool,
+    },
+    /// Write the papers as PDF.
+    Papers {
+        /// Job file.
+        job: PathBuf,
+        /// Folder to write them to; made if it is not there.
+        #[arg(long)]
+        out: PathBuf,
+    },
+}
+
+/// The job has errors, or could not be read.
+const FAULTY: u8 = 1;
+
+fn main() -> ExitCode {
+    app::start_log();
+    let arguments = Arguments::parse();
+    let result = match arguments.command {
+        None => open_window(arguments.job),
+        Some(command) => run(command),
+    };
+    match result {
+        Ok(code) => code,
+        Err(message) => {
+            eprintln!("gapwright: {message}");
+            ExitCode::from(FAULTY)
         }
-        let kinds: Vec<String> = a.layouts.iter().flat_map(|l| l.joints.iter()).filter(|j| j.kind != gapwright::surface::JointKind::BoardEdge).map(|j| format!("{} {:?} {:.2}", j.label, j.kind, j.length().to_m())).collect();
-        println!("{kinds:?} run {:?}", a.treated_run());
-        if let Some(s) = &a.season { for w in s.weeks.iter().step_by(4) { println!("{} {:.2} tn {:.2} {:?}", w.day, s.share(w), w.too_narrow.to_m(), w.typical.map(|d| (d.stretch.to_pct().round(), d.squeeze.to_pct().round()))); } }
     }
+}
+
+fn run(command: Command) -> Result<ExitCode, String> {
+    match command {
+        Command::Assess { job, json } => {
+            let opened = Opened::load(&job)?;
+            if json {
+                let report = Report::new(&opened.job, &opened.found);
+                let text = serde_json::to_string_pretty(&report).map_err(|error| error.to_string())?;
+                print(&(text + "\n"))?;
+            } else {
+                print(&opened.answer())?;
+            }
+            Ok(opened.status())
+        }
+        Command::Check { job } => {
+            let opened = Opened::load(&job)?;
+            let lines = opened.problems().map(|problem| problem.words(&opened.job) + "\n");
+            let all: String = lines.collect();
+            print(if all.is_empty() { "Nothing wrong.\n" } else { &all })?;
+            Ok(opened.status())
+        }
+        Command::Joints { job, csv: _ } => {
+            let opened = Opened::load(&job)?;
+            print(&joints_csv(&opened.job, &opened.found).map_err(|error| error.to_string())?)?;
+            Ok(opened.status())
+        }
+        Command::Year { job, csv: _ } => {
+            let opened = Opened::load(&job)?;
+            print(&year_csv(&opened.job, &opened.found).map_err(|error| error.to_string())?)?;
+            Ok(opened.status())
+        }
+        Command::Papers { job, out } => {
+            let opened = Opened::load(&job)?;
+            write_papers(&opened, &out)?;
+            Ok(opened.status())
+        }
+    }
+}
+
+fn write_papers(opened: &Opened, out: &Path) -> Result<(), String> {
+    std::fs::create_dir_all(out)
+        .map_err(|error| format!("“{}” cannot be made: {error}. Name another folder", out.display()))?;
+    for paper in Paper::ALL {
+        let typeset = paper.typeset(&opened.job, &opened.found).map_err(|error| error.to_string())?;
+        let pdf = typeset.pdf().map_err(|error| error.to_string())?;
+        let path = out.join(paper.file_stem()).with_extension("pdf");
+        std::fs::write(&path, pdf)
+            .map_err(|error| format!("“{}” cannot be written: {error}. Name another folder", path.display()))?;
+        print(&format!("{}\n", path.display()))?;
+    }
+    Ok(())
+}
+
+/// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.
+fn print(text: &str) -> Result<(), String> {
+    match std::io::stdout().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(error.to_string()),
+        _ => Ok(()),
+    }
+}
+
+/// A job with its assessment and what could not be read of it.
+struct Opened {
+    job: Job,
+    found: Assessment,
+    unread: Vec<Problem>,
+}
+
+impl Opened {
+    fn load(path: &Path) -> Result<Self, String> {
+        let loaded = file::load(path).map_err(|error| error.to_string())?;
+        let found = assess(&loaded.job, Shelf::built_in());
+        let opened = Self { job: loaded.job, found, unread: loaded.problems };
+        for problem in &opened.unread {
+            eprintln!("{}", problem.words(&opened.job));
+        }
+        Ok(opened)
+    }
+
+    fn problems(&self) -> impl Iterator<Item = &Problem> {
+        self.unread.iter().chain(&self.found.problems)
+    }
+
+    fn status(&self) -> ExitCode {
+        match self.problems().any(|problem| problem.severity == Severity::Error) {
+            true => ExitCode::from(FAULTY),
+            false => ExitCode::SUCCESS,
+        }
+    }
+
+    fn answer(&self) -> String {
+        let answer = &self.found.answer;
+        let mut lines = vec![self.job.title.clone(), answer.headline.clone(), answer.cause.clone()];
+        if !answer.missing.is_empty() {
+            lines.push(format!("Still missing: {}.", answer.missing.join("; ")));
+        }
+        lines.extend(self.found.problems.iter().map(|problem| problem.words(&self.job)));
+        lines.retain(|line| !line.is_empty());
+        lines.join("\n") + "\n"
+    }
+}
+
+/// Opens the window. Without a display it says so and prints the answer instead.
+fn open_window(path: Option<PathBuf>) -> Result<ExitCode, String> {
+    if app::has_display() {
+        app::run(path).map_err(|error| format!("the window cannot be opened: {error}"))?;
+        return Ok(ExitCode::SUCCESS);
+    }
+    eprintln!("gapwright: there is no display to open a window on; here is the answer in words");
+    let opened = match path {
+        Some(path) => Opened::load(&path)?,
+        None => {
+            let job = app::demo_job();
+            let found = assess(&job, Shelf::built_in());
+            Opened { job, found, unread: vec![] }
+        }
+    };
+    print(&opened.answer())?;
+    Ok(opened.status())
 }

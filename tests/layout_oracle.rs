@@ -141,10 +141,10 @@ fn compare_edges(laid: &SurfaceLayout, expected: &BTreeMap<String, f64>, to: &mu
     }
 }
 
-/// Whether `label` is `name`, or `name` with the letter of a further piece.
+/// Whether `label` is `name`, or `name b` and so on for a further piece.
 fn is_piece_of(label: &str, name: &str) -> bool {
-    let letter = |rest: &str| rest.len() <= 1 && rest.chars().all(|c| c.is_ascii_lowercase());
-    label.strip_prefix(name).is_some_and(letter)
+    let piece = |rest: &str| rest.len() == 2 && rest.ends_with(|c: char| c.is_ascii_lowercase());
+    label.strip_prefix(name).is_some_and(|rest| rest.is_empty() || piece(rest))
 }
 
 fn compare_against(laid: &SurfaceLayout, expected: &BTreeMap<String, f64>, to: &mut Differences) {
@@ -250,6 +250,16 @@ fn an_upright_edge_in_a_course_line_is_no_joint() {
 }
 
 #[test]
+fn boards_parted_by_a_cut_down_to_a_course_line_are_two() {
+    check("cut down to a course line");
+}
+
+#[test]
+fn an_opening_in_line_with_a_butt_is_no_joint() {
+    check("butts in line with an opening");
+}
+
+#[test]
 fn a_hall_with_an_edge_in_a_course_line() {
     check("hall with a notch");
 }
@@ -284,7 +294,10 @@ fn same_point(a: Point, b: Point) -> bool {
 /// The same corners either way round, from whichever corner they start.
 fn same_ring(a: &[Point], b: &[Point]) -> bool {
     let back: Vec<Point> = b.iter().rev().copied().collect();
-    let from = |b: &[Point], turn: usize| (0..a.len()).all(|n| same_point(a[n], b[(n + turn) % b.len()]));
+    let from = |b: &[Point], turn: usize| {
+        let mut turned = b.iter().cycle().skip(turn);
+        a.iter().all(|&point| turned.next().is_some_and(|&other| same_point(point, other)))
+    };
     a.len() == b.len() && (0..a.len()).any(|turn| from(b, turn) || from(&back, turn))
 }
 

@@ -125,10 +125,11 @@ impl<'de> Deserialize<'de> for Money {
 /// If the text is not an amount, or one of a million million or more.
 pub fn parse_money(text: &str) -> Result<Money, EntryError> {
     let fail = |rule: &str| EntryError::new(text, rule, "Type an amount such as 12.50");
-    let kept: String = text
-        .chars()
-        .filter(|c| !c.is_whitespace() && !c.is_alphabetic() && !"$€£¥'".contains(*c))
-        .collect();
+    // A currency may stand before or after, never in the middle.
+    let amount = text.trim_matches(|c: char| {
+        c.is_alphabetic() || c.is_whitespace() || "$€£¥".contains(c)
+    });
+    let kept: String = amount.chars().filter(|c| !c.is_whitespace() && *c != '\'').collect();
     let (negative, digits) = match kept.strip_prefix(['-', '−']) {
         Some(rest) => (true, rest),
         None => (false, kept.as_str()),

@@ -5,8 +5,7 @@
 //! between two strips is where the line between them has wood on both sides.
 
 use geo::{
-    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, LineString,
-    MultiPolygon, Polygon, Rect,
+    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, Line, LineString, MapCoords as _, MultiPolygon, Polygon, Rect,
 };
 
 use super::layout::{Board, Joint, JointKind, SurfaceLayout};
@@ -17,6 +16,8 @@ use crate::measure::Length;
 const DUST: f64 = 1e-7;
 /// A section is not cut into more boards than this.
 const MOST_PIECES: f64 = 50_000.0;
+/// Distance in metres within which rounding may have parted an edge from the line that it lies in.
+const SAME: f64 = 1e-6;
 /// Joints shorter than this many metres are rounding dust.
 pub(super) const SHORTEST: f64 = 1e-5;
 
@@ -36,6 +37,7 @@ impl Frame {
         let to_frame = AffineTransform::rotate(-degrees, origin);
         let turned = clear.affine_transform(&to_frame);
         let lines = course_lines(section, &turned, most_courses);
+        let turned = turned.map_coords(|c| Coord { x: c.x, y: snapped(c.y, &lines) });
         let to_surface = AffineTransform::rotate(degrees, origin);
         Self { clear: turned, to_surface, to_frame, lines }
     }
@@ -65,6 +67,12 @@ impl Frame {
     }
 }
 
+/// `v`, or the line that it all but lies in: rounding must not lift an edge off a line.
+fn snapped(v: f64, lines: &[f64]) -> f64 {
+    let next = lines.partition_point(|&line| line < v - SAME);
+    lines.get(next).copied().filter(|line| line - v < SAME).unwrap_or(v)
+}
+
 fn course_lines(section: &Section, clear: &MultiPolygon, most: f64) -> Vec<f64> {
     let Some(bounds) = clear.bounding_rect() else { return vec![] };
     let (low, high) = (bounds.min().y, bounds.max().y);
@@ -78,7 +86,7 @@ fn course_lines(section: &Section, clear: &MultiPolygon, most: f64) -> Vec<f64> 
     // A sliver thinner than a tenth of a millimetre is rounding, not a course.
     while next < high - 1e-4 {
         lines.push(next);
-        next = low + if lines.len() == 1 { face } else { next - low + face };
+        next += face;
     }
     lines.push(high);
     lines
@@ -96,12 +104,22 @@ pub(super) fn section_courses(
     let courses = frame.lines.len().saturating_sub(1);
     for course in 0..courses {
         let strip = [frame.lines[course], frame.lines[course + 1]];
-        let cuts = butt_positions(section, course, courses, [bounds.min().x, bounds.max().x]);
-        for piece in pieces(&frame.clear, strip, &cuts, [bounds.min().x, bounds.max().x]) {
-            let face = piece.affine_transform(&frame.to_surface);
-            laid.boards.push(Board { section: index, course, face });
+        let ends = [bounds.min().x, bounds.max().x];
+        let cuts = butt_positions(section, course, courses, ends);
+        let mut butts = Vec::new();
+        for run in pieces(&frame.clear, strip, &[], ends) {
+            let mut boards = vec![run.clone()];
+            if longer(&run, section.board.longest) {
+                let run = MultiPolygon::new(vec![run]);
+                boards = pieces(&run, strip, &cuts, ends);
+                butts.extend(butts_of(&run, &cuts));
+            }
+            for board in boards {
+                let face = board.affine_transform(&frame.to_surface);
+                laid.boards.push(Board { section: index, course, face });
+            }
         }
-        add_butts(index, section, frame, course, &cuts, &mut laid.joints);
+        add_butts(index, section, frame, course, &butts, &mut laid.joints);
         if course + 1 < courses {
             add_edges(index, section, frame, course, &mut laid.joints);
         }
@@ -170,36 +188,42 @@ fn add_edges(index: usize, section: &Section, frame: &Frame, course: usize, join
     }
 }
 
-/// Butt joints within `course`.
+/// Whether a run of boards is longer than the longest board.
+fn longer(run: &Polygon, longest: Option<Length>) -> bool {
+    let long = run.bounding_rect().map_or(0.0, |bounds| bounds.width());
+    longest.is_some_and(|longest| long > longest.to_m() + SHORTEST)
+}
+
+/// Where the wood of a run is cut at `cuts`: from and to, in the section's frame.
+fn butts_of(run: &MultiPolygon, cuts: &[f64]) -> Vec<(Coord, Coord)> {
+    let upright = swapped(run);
+    let at = |cut: f64, v: f64| Coord { x: cut, y: v };
+    let of_cut = |&cut: &f64| {
+        let spans = wood_on_both_sides(&upright, cut);
+        spans.into_iter().map(move |(from, to)| (at(cut, from), at(cut, to)))
+    };
+    cuts.iter().flat_map(of_cut).collect()
+}
+
+/// Adds the butt joints within `course`.
 fn add_butts(
     index: usize,
     section: &Section,
     frame: &Frame,
     course: usize,
-    cuts: &[f64],
+    butts: &[(Coord, Coord)],
     joints: &mut Vec<Joint>,
 ) {
-    let (low, high) = (frame.lines[course], frame.lines[course + 1]);
-    let longest = section.board.longest.unwrap_or_default();
-    let upright = swapped(&frame.clear);
-    let mut number = 0;
-    for &cut in cuts {
-        for (from, to) in wood_on_both_sides(&upright, cut) {
-            let (from, to) = (from.max(low), to.min(high));
-            if to - from < SHORTEST {
-                continue;
-            }
-            number += 1;
-            joints.push(Joint {
-                label: format!("{} {} end {number}", section.name, course + 1),
-                section: index,
-                kind: JointKind::BoardEnd,
-                from: frame.to_surface.apply(Coord { x: cut, y: from }),
-                to: frame.to_surface.apply(Coord { x: cut, y: to }),
-                moves_across: Length::ZERO,
-                moves_along: longest,
-            });
-        }
+    for (number, (from, to)) in butts.iter().enumerate() {
+        joints.push(Joint {
+            label: format!("{} {} end {}", section.name, course + 1, number + 1),
+            section: index,
+            kind: JointKind::BoardEnd,
+            from: frame.to_surface.apply(*from),
+            to: frame.to_surface.apply(*to),
+            moves_across: Length::ZERO,
+            moves_along: section.board.longest.unwrap_or_default(),
+        });
     }
 }
 
@@ -240,8 +264,10 @@ fn wood_on_both_sides(region: &MultiPolygon, v: f64) -> Vec<(f64, f64)> {
 /// their lower and upper end.
 fn inside_spans(region: &MultiPolygon, v: f64, crosses: impl Fn(f64, f64) -> bool) -> Vec<(f64, f64)> {
     let rings = region.iter().flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()));
+    let snapped = |p: Coord| Coord { x: p.x, y: snapped(p.y, &[v]) };
     let mut hits: Vec<f64> = rings
         .flat_map(LineString::lines)
+        .map(|line| Line::new(snapped(line.start), snapped(line.end)))
         .filter(|line| crosses(line.start.y.min(line.end.y), line.start.y.max(line.end.y)))
         .map(|line| {
             let part = (v - line.start.y) / (line.end.y - line.start.y);

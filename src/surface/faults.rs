@@ -1,5 +1,7 @@
 //! What is wrong with a drawing, in words that a person can act on.
 
+use std::collections::HashSet;
+
 use geo::{Area as _, BooleanOps as _, BoundingRect as _, Intersects as _, MultiPolygon, Validation as _};
 
 use super::layout::SurfaceLayout;
@@ -62,7 +64,20 @@ pub fn faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Faul
         }
     }
     found.extend(section_faults(surface, laid, units));
+    found.extend(twice_named(laid));
     found
+}
+
+/// Joints that share a label, so that a reading could mean either.
+fn twice_named(laid: &SurfaceLayout) -> Option<Fault> {
+    let mut seen = HashSet::new();
+    let twice = laid.joints.iter().find(|joint| !seen.insert(&joint.label))?;
+    Some(Fault {
+        part: Part::Outline,
+        fatal: true,
+        what: format!("Two joints would both be called “{}”", twice.label),
+        fix: "Rename the section, divider or opening that makes them alike; give it letters, not a number".to_owned(),
+    })
 }
 
 fn ring_fault(corners: &[Point]) -> Option<String> {

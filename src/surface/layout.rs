@@ -2,7 +2,7 @@
 
 use geo::{
     Area as _, BooleanOps as _, Coord, LineString, MultiPolygon, Polygon,
-    buffer::{Buffer as _, BufferStyle, LineJoin}, unary_union,
+    buffer::{Buffer as _, BufferStyle, LineJoin},
 };
 
 use super::boundary::{Source, boundary_joints};
@@ -125,11 +125,11 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
     let outline = outline_of(surface);
     let openings: Vec<Polygon> = surface.openings.iter().map(|o| polygon(&o.corners)).collect();
     // Openings and dividers may overlap one another: united they cover what either covers.
-    let face = outline.difference(&unary_union(&openings));
+    let face = outline.difference(&united(&openings));
     let rectangles: Vec<Option<Polygon>> = surface.dividers.iter().map(|d| d.rectangle()).collect();
     let inner = inset(&outline, surface.trim);
     let boarded = {
-        let dividers = unary_union(rectangles.iter().flatten());
+        let dividers = united(rectangles.iter().flatten());
         inner.intersection(&face).difference(&dividers)
     };
     let clear: Vec<MultiPolygon> =
@@ -158,6 +158,12 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
     laid.face = face;
     laid.painted_area = laid.plan_area + developed_extra(surface, &laid.joints);
     laid
+}
+
+/// All of `shapes` as one region, whichever way round they are drawn: `geo::unary_union` loses
+/// clockwise ones.
+fn united<'a>(shapes: impl IntoIterator<Item = &'a Polygon>) -> MultiPolygon {
+    shapes.into_iter().fold(MultiPolygon::new(vec![]), |all, shape| all.union(shape))
 }
 
 fn outline_of(surface: &Surface) -> MultiPolygon {

@@ -98,13 +98,17 @@ impl Species {
     }
 
     /// Shrinkage from green to oven-dry for growth rings at `ring`, in per cent of the green width.
+    ///
+    /// Worked out from the coefficient where there is one, even if the shrinkage is printed too: a
+    /// handful of species have the two tables disagree, and movement must not jump where one
+    /// relation hands over to the other.
     pub fn total_shrinkage(&self, ring: Angle) -> f64 {
-        match (&self.shrinkage, &self.coefficients) {
-            (Some(s), _) => between(s.radial, s.tangential, ring),
-            (None, Some(c)) => {
+        match (&self.coefficients, &self.shrinkage) {
+            (Some(c), _) => {
                 let (c, f) = (between(c.radial, c.tangential, ring), self.shrinks_below);
                 100.0 * c * f / (1.0 + c * (f - 10.0))
             }
+            (None, Some(s)) => between(s.radial, s.tangential, ring),
             (None, None) => 0.0,
         }
     }

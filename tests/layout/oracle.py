@@ -102,7 +102,9 @@ def inside_spans(line, clear):
     spans = []
     for start, end in zip(places, places[1:]):
         middle = line.interpolate((start + end) / 2)
-        if end - start < 2 * NEAR or not clear.contains(middle) or edge.distance(middle) < 10 * NEAR:
+        if end - start < 2 * NEAR or not clear.contains(middle):
+            continue
+        if edge.distance(middle) < 10 * NEAR:  # along an edge, with wood on one side
             continue
         if spans and start - spans[-1][1] < 2 * NEAR:
             spans[-1] = (spans[-1][0], end)
@@ -305,6 +307,7 @@ def surface(name, outline, sections, trim=0.0, openings=(), dividers=()):
 
 
 L_SHAPE = [(0, 0), (4.4, 0), (4.4, 1.7), (2.1, 1.7), (2.1, 3.3), (0, 3.3)]
+U_SHAPE = [(0, 0), (3.8, 0), (3.8, 4.7), (2, 4.7), (2, 1.5), (1.5, 1.5), (1.5, 4.7), (0, 4.7)]
 NOTCHED = [(0, 0), (3, 0), (3, 1), (1.2, 1), (1.2, 2), (0, 2)]
 
 
@@ -357,7 +360,10 @@ def surfaces():
     ]
     # An outline with a sharp corner that points into the room, where the mitre is long.
     wedged = [(0, 0), (4, 0), (4.5, 3), (2.4, 3), (2, 1.8), (1.6, 3), (-0.3, 2.8)]
-    hall = [("skylight 1", window(6.3, 4.2, 2.4, 1.7)), ("skylight 2", window(19.1, 11.6, 2.4, 1.7))]
+    skylights = [
+        ("skylight 1", window(6.3, 4.2, 2.4, 1.7)),
+        ("skylight 2", window(19.1, 11.6, 2.4, 1.7)),
+    ]
     return [
         surface("straight run", box(4.2, 3.1), [section()]),
         surface("ripped starter", box(4.2, 3.1), [section(start=0.047, direction=90.0)]),
@@ -379,15 +385,22 @@ def surfaces():
                 dividers=[("bar", (0.4, 0.5), (3.1, 1.9), 0.08)]),
         # Drawn clockwise; a door down to the floor, and a light over it that overlaps it.
         surface("door and light", box(3.7, 2.6)[::-1], [section(direction=90.0)],
-                openings=[("door", window(1.3, 0, 0.9, 2.05)), ("light", window(1.1, 1.9, 1.3, 0.4)[::-1])]),
+                openings=[("door", window(1.3, 0, 0.9, 2.05)),
+                          ("light", window(1.1, 1.9, 1.3, 0.4)[::-1])]),
         # Here the inner edge lies in a course line, where only one side has wood.
         surface("notch on a course line", NOTCHED, [section(face=0.1)]),
         surface("upright notch on a course line", NOTCHED, [section(direction=90.0, face=0.1)]),
+        # Here both sides of the cut reach down to a course line, and no further.
+        surface("cut down to a course line", U_SHAPE, [section(face=0.1)], trim=0.05),
+        # Here an opening's edges lie where courses are butted.
+        surface("butts in line with an opening", box(3.2, 3.3),
+                [section(direction=270.0, longest=1.0)],
+                openings=[("hatch", window(0.9, 1.3, 0.7, 0.5))]),
         surface("hall with a notch", [(8 * x, 8 * y) for x, y in NOTCHED],
                 [section(direction=90.0, face=0.1)]),
         surface("hall with butts", box(26.0, 17.0), [section(direction=31.7, longest=4.8)],
                 trim=0.12),
-        surface("hall", box(26.0, 17.0), [section(direction=31.7)], trim=0.12, openings=hall),
+        surface("hall", box(26.0, 17.0), [section(direction=31.7)], trim=0.12, openings=skylights),
     ]
 
 

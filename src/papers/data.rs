@@ -1,0 +1,255 @@
+//! The words and figures that templates place. Keys are documented at the top of each template.
+
+use serde_json::{Value, json};
+
+use crate::assess::{Assessment, RepairOption, SectionState, date_after};
+use crate::job::{Job, Severity};
+use crate::measure::{Area, Length, Units, Volume, show_date, show_number};
+use crate::repair::{MethodId, Need, TaxOn};
+
+/// Everything a template can show.
+pub(super) fn data(job: &Job, found: &Assessment) -> Value {
+    let chosen = found.chosen(job);
+    json!({
+        "paper": match job.units { Units::Inches => "us-letter", Units::Millimetres => "a4" },
+        "title": job.title,
+        "owner": job.owner,
+        "address": job.address,
+        "contractor": {
+            "name": job.contractor.name,
+            "details": job.contractor.details.lines().collect::<Vec<_>>(),
+            "signs": job.contractor.signs,
+        },
+        "date": show_date(job.visited),
+        "answer": found.answer.headline,
+        "saw": saw(job, found),
+        "why": why(job, found),
+        "moves": moves(job, found),
+        "plan": chosen.map_or_else(Vec::new, |option| plan(job, found, option)),
+        "asks": asks(job),
+        "warranty_years": job.plan.warranty_years,
+        "cautions": found.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
+        "options": found.options.iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
+        "chosen": chosen.map(|option| priced(job, option)),
+        "surfaces": job.surfaces.iter().enumerate().map(|(index, surface)| json!({
+            "name": surface.name,
+            "figure": format!("surface-{index}.svg"),
+        })).collect::<Vec<_>>(),
+        "has_year": !found.sections.is_empty(),
+        "problems": found.problems.iter().filter(|p| p.severity != Severity::Note)
+            .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),
+        "missing": found.answer.missing,
+    })
+}
+
+fn count(number: usize, one: &str, many: &str) -> String {
+    format!("{number} {}", if number == 1 { one } else { many })
+}
+
+/// What was seen in the room.
+fn saw(job: &Job, found: &Assessment) -> Vec<String> {
+    let measured: Vec<Length> = found
+        .joints
+        .iter()
+        .filter_map(|joint| joint.gap.filter(|gap| gap.measured).map(|gap| gap.gap.mean))
+        .collect();
+    if measured.is_empty() {
+        return vec!["No gap has been measured yet.".to_owned()];
+    }
+    let widest = measured.iter().copied().fold(Length::ZERO, Length::max);
+    let open = measured.iter().filter(|gap| **gap >= job.plan.open_from).count();
+    let mut said = vec![format!(
+        "On {} we measured {}. {} of them {} open, the widest by {}.",
+        show_date(job.visited),
+        count(measured.len(), "joint", "joints"),
+        open,
+        if open == 1 { "stands" } else { "stand" },
+        widest.show(job.units),
+    )];
+    let readings = job.survey.moistures.len();
+    if readings > 0 {
+        let now: Vec<f64> = found.sections.iter().map(|s| s.now.moisture.mean.to_pct()).collect();
+        let low = now.iter().copied().fold(f64::INFINITY, f64::min);
+        let high = now.iter().copied().fold(0.0, f64::max);
+        said.push(format!(
+            "The boards hold {} of water by weight today, by {}.",
+            if high - low < 0.5 {
+                format!("{} %", show_number(high, 0))
+            } else {
+                format!("{} to {} %", show_number(low, 0), show_number(high, 0))
+            },
+            count(readings, "reading of the meter", "readings of the meter"),
+        ));
+    }
+    said
+}
+
+/// Why it happened, for someone who never heard of moisture content.
+fn why(job: &Job, found: &Assessment) -> Vec<String> {
+    let mut said = Vec::new();
+    let with_origin = found.sections.iter().filter(|s| s.gaps.measured > 0 && s.origin.is_some());
+    let Some(state) = with_origin.max_by_key(|s| s.gaps.measured) else { return said };
+    let Some(origin) = state.origin else { return said };
+    let room = show_number(state.settled.mean().to_pct(), 0);
+    if origin.beyond_drying {
+        said.push("The gaps are wider than drying alone can make them, so something else is at work; we say below what we look for first.".to_owned());
+    } else {
+        said.push("Wood gives off and takes up water with the air around it, and a board gets narrower as it dries.".to_owned());
+        said.push(format!(
+            "Going by the gaps, the boards went up holding about {} % water (between {} and {} %). Your room keeps wood near {room} %.",
+            show_number(origin.moisture.to_pct(), 0),
+            show_number(origin.interval.low.to_pct(), 0),
+            show_number(origin.interval.high.to_pct(), 0),
+        ));
+        let dried_much = (origin.moisture - state.settled.mean()).to_pct() > 4.0;
+        said.push(if dried_much {
+            "They were too wet for the room when they were fitted. As they dried, each one narrowed a little, and all of it shows at the joints. The sealant could not stretch that far.".to_owned()
+        } else {
+            "They were about as dry as they should be. What you see is the ordinary movement between seasons: the joints open in the heating season and close again by themselves.".to_owned()
+        });
+    }
+    let wet: Vec<&str> = found.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
+    if !wet.is_empty() {
+        said.push(format!(
+            "The boards of section {} are wetter than the air of the room can make them. Water gets to them; the place it comes from must be found and mended before anything is sealed.",
+            wet.join(", ")
+        ));
+    }
+    said
+}
+
+fn section_name<'a>(job: &'a Job, state: &SectionState) -> &'a str {
+    &job.surfaces[state.surface].sections[state.section].name
+}
+
+/// How the joints go on moving.
+fn moves(job: &Job, found: &Assessment) -> Vec<String> {
+    let measured = found.sections.iter().filter(|s| s.gaps.measured > 0);
+    let Some(state) = measured.max_by_key(|s| s.gaps.measured) else { return vec![] };
+    let units = job.units;
+    vec![format!(
+        "Left alone, a typical joint, {} wide today, will be about {} in the dampest weeks (around {}) and {} in the driest.",
+        state.gaps.mean.show(units),
+        if state.year_gap.0 <= Length::ZERO { "closed".to_owned() } else { state.year_gap.0.show(units) },
+        show_date(date_after(job, state.narrowest_day)),
+        state.year_gap.1.show(units),
+    )]
+}
+
+/// What will be done, when, and why then.
+fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
+    let days = count(option.schedule.crew_days as usize, "day", "days");
+    match option.method {
+        MethodId::Reseal => {
+            let run = found.treated_run().show_run(job.units);
+            let holds = option.holds.unwrap_or(0.0) * 100.0;
+            let mut said = vec![format!(
+                "We scrape out the old sealant, prime the bare edges, seal {run} of joint with a {} sealant and give the whole surface {}. The V between the boards stays visible.",
+                job.plan.sealant.to_lowercase(),
+                count(job.plan.usable_coats() as usize, "coat of paint", "coats of paint"),
+            )];
+            let day = show_date(date_after(job, found.seal_day));
+            said.push(match (&found.season, job.plan.seal_on) {
+                (_, Some(_)) => format!("The sealing is planned for {day}."),
+                (Some(season), None) if season.best.high - season.best.low < 50 => format!(
+                    "The best time is between {} and {}: the joints then stand near the middle of their movement, so the new bead is neither pulled nor squeezed further than it can follow.",
+                    show_date(date_after(job, season.best.low * 7)),
+                    show_date(date_after(job, season.best.high * 7 + 6)),
+                ),
+                _ => "Any time of the year will do.".to_owned(),
+            });
+            said.push(format!(
+                "By our reckoning the new bead stays within its limits on {} % of that length. We are in the room on {days}.",
+                show_number(holds.floor(), 0)
+            ));
+            said
+        }
+        MethodId::Replace => vec![
+            "We take the boards down and fit new ones that have dried to your room first: they lie there, stacked to the air, until the meter says so. They are painted all round before they go up, tongues too, so that no bare wood shows when they move.".to_owned(),
+            format!(
+                "We are in the room on {days}, over {} in all. In the driest weeks the new joints will open to about {}.",
+                count(option.schedule.calendar_days as usize, "day", "days"),
+                option.opens_to.show(job.units)
+            ),
+        ],
+    }
+}
+
+fn asks(job: &Job) -> Vec<String> {
+    vec![
+        "Keep the room between about 35 and 55 % humidity the year round; a small hygrometer shows it.".to_owned(),
+        "A hair line at a joint in the driest weeks is ordinary. Call us if one opens wider than a credit card is thick, or if a patch looks damp.".to_owned(),
+        format!("Let us look again after the first full year, and any time within {}.", count(job.plan.warranty_years as usize, "year", "years")),
+    ]
+}
+
+fn compared(job: &Job, option: &RepairOption) -> Value {
+    let currency = &job.plan.prices.currency;
+    json!({
+        "name": option.name,
+        "chosen": option.method == job.plan.chosen,
+        "price": option.price.total.show(currency),
+        "crew_days": option.schedule.crew_days,
+        "calendar_days": option.schedule.calendar_days,
+        "opens_to": option.opens_to.show(job.units),
+        "holds": option.holds.map_or("no bead to fail".to_owned(), |share| format!("{} % of the length", show_number((share * 100.0).floor(), 0))),
+    })
+}
+
+fn priced(job: &Job, option: &RepairOption) -> Value {
+    let (plan, price) = (&job.plan, &option.price);
+    let money = |amount: crate::measure::Money| amount.show(&plan.prices.currency);
+    json!({
+        "name": option.name,
+        "total": money(price.total),
+        "low": money(price.spread.low),
+        "high": money(price.spread.high),
+        "owner": money(price.owner),
+        "contractor": money(price.contractor),
+        "supplier": money(price.supplier),
+        "contractor_pct": plan.payers.contractor.show(),
+        "supplier_pct": plan.payers.supplier.show(),
+        "owner_pct": plan.payers.owner().show(),
+        "labour_rate": money(plan.prices.labour),
+        "hours": show_number(option.hours.to_h(), 1),
+        "crew": plan.crew,
+        "crew_days": option.schedule.crew_days,
+        "calendar_days": option.schedule.calendar_days,
+        "build_up": [
+            ["Labour", format!("{} h at {}", show_number(option.hours.to_h(), 2), money(plan.prices.labour)), money(price.labour)],
+            ["Materials", "as listed".to_owned(), money(price.materials)],
+            ["Overhead", format!("{} of labour and materials", plan.prices.overhead.show()), money(price.overhead)],
+            ["Profit", format!("{} markup on all of that", plan.prices.profit.show()), money(price.profit)],
+            ["Tax", match plan.prices.tax_on {
+                TaxOn::Nothing => "none".to_owned(),
+                TaxOn::Materials => format!("{} of materials", plan.prices.tax.show()),
+                TaxOn::Everything => format!("{} of everything", plan.prices.tax.show()),
+            }, money(price.tax)],
+        ],
+        "tasks": option.tasks.iter().map(|task| json!([
+            task.name, show_number(task.batches, 1), show_number(task.minutes.mean(), 0),
+            show_number(task.hours.mean.to_h(), 1), task.basis,
+        ])).collect::<Vec<_>>(),
+        "materials": option.materials.iter().map(|line| json!([
+            line.name, need(line.need, job.units), line.pieces, money(line.price), money(line.amount),
+        ])).collect::<Vec<_>>(),
+        "schedule": option.schedule.bars.iter().map(|bar| json!({
+            "name": bar.name, "start": bar.start, "end": bar.end, "waiting": bar.waiting,
+        })).collect::<Vec<_>>(),
+    })
+}
+
+/// An amount that is needed, in the job's units.
+pub(crate) fn need(need: Need, units: Units) -> String {
+    let cubic_feet = |volume: Volume| format!("{} ft³", show_number(volume.to_m3() / 0.028_316_846_592, 0));
+    match need {
+        Need::Volume(volume) if volume.to_litres() >= 100.0 => match units {
+            Units::Inches => cubic_feet(volume),
+            Units::Millimetres => format!("{} m³", show_number(volume.to_m3(), 2)),
+        },
+        Need::Volume(volume) => volume.show(units),
+        Need::Area(area) => Area::show(area, units),
+        Need::Run(run) => run.show_run(units),
+        Need::Count(number) => show_number(number, 1),
+    }
+}
