@@ -35,3 +35,4 @@ pub mod surface;
 pub mod survey;
 pub mod wood;
 pub mod papers;
+pub mod app;

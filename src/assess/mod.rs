@@ -66,6 +66,12 @@ impl Assessment {
         self.joints.get(start + joint).filter(|state| state.surface == surface)
     }
 
+    /// Gap of a joint on a day counted from the visit, if anything says.
+    pub fn gap_on(&self, state: &JointState, day: usize) -> Option<Length> {
+        let joint = self.layouts.get(state.surface)?.joints.get(state.joint)?;
+        Some(sections::motion(joint, state, &self.sections)?.gap_on(day))
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);

@@ -10,6 +10,7 @@ mod typeset;
 use crate::assess::Assessment;
 use crate::job::Job;
 
+pub(crate) use data::need;
 pub use typeset::{PageImage, PaperError, Typeset};
 
 /// A kind of paper.

@@ -1,0 +1,85 @@
+//! What the window can do. Widgets only push commands; [`super::App`] applies them in one place,
+//! so that menus, shortcuts, undo and tests all go the same way.
+
+use std::path::PathBuf;
+
+use eframe::egui::{Key, KeyboardShortcut, Modifiers};
+
+use super::view::{Leaf, Selected};
+use crate::job::Job;
+
+/// A named change of the job.
+pub struct Edit {
+    /// What it is called in undo.
+    pub name: String,
+    /// The change.
+    pub change: Box<dyn FnOnce(&mut Job)>,
+}
+
+/// Something to do.
+pub enum Command {
+    /// Change the job.
+    Edit(Edit),
+    /// Start an empty job.
+    New,
+    /// Choose a job to open.
+    Open,
+    /// Open this file.
+    OpenPath(PathBuf),
+    /// Open the demo.
+    OpenDemo,
+    /// Save to the job's file, or choose one.
+    Save,
+    /// Choose a file to save to.
+    SaveAs,
+    /// Save to this file.
+    SavePath(PathBuf),
+    /// Choose a folder for the papers.
+    WritePapers,
+    /// Write the papers to this folder.
+    WritePapersTo(PathBuf),
+    /// Take a step back.
+    Undo,
+    /// Take an undone step again.
+    Redo,
+    /// Close the window.
+    Quit,
+    /// Light to dark or back.
+    SwitchTheme,
+    /// Turn to a leaf.
+    Leaf(Leaf),
+    /// Show a surface.
+    Surface(usize),
+    /// Select a joint, or nothing.
+    Select(Option<Selected>),
+    /// Select the joint most worth measuring next.
+    NextJoint,
+    /// Show the drawing on this day, counted from the visit.
+    Day(i64),
+    /// Show all of the surface.
+    Fit,
+}
+
+/// Commands that stand in the menu and have shortcuts, with name and keys.
+pub const SHORTCUTS: [(&str, KeyboardShortcut, fn() -> Command); 11] = [
+    ("New job", key(Key::N), || Command::New),
+    ("Open a job", key(Key::O), || Command::Open),
+    // The longer shortcut first: Ctrl+S would also take Ctrl+Shift+S.
+    ("Save under another name", shift_key(Key::S), || Command::SaveAs),
+    ("Save", key(Key::S), || Command::Save),
+    ("Write the papers", key(Key::P), || Command::WritePapers),
+    ("Redo", shift_key(Key::Z), || Command::Redo),
+    ("Undo", key(Key::Z), || Command::Undo),
+    ("Switch light and dark", key(Key::D), || Command::SwitchTheme),
+    ("Next joint to measure", key(Key::J), || Command::NextJoint),
+    ("Show all", key(Key::F), || Command::Fit),
+    ("Quit", key(Key::Q), || Command::Quit),
+];
+
+const fn key(key: Key) -> KeyboardShortcut {
+    KeyboardShortcut::new(Modifiers::COMMAND, key)
+}
+
+const fn shift_key(key: Key) -> KeyboardShortcut {
+    KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), key)
+}

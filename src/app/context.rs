@@ -1,0 +1,137 @@
+//! What every part of the window is given: the job and its assessment to read, the view to look
+//! through, and a list to put commands on.
+
+use eframe::egui::{RichText, Ui};
+
+use super::command::{Command, Edit};
+use super::document::Document;
+use super::icon::Icon;
+use super::leaves::Preview;
+use super::look::Palette;
+use super::view::{Settings, View};
+use crate::assess::{Assessment, JointState, SectionState};
+use crate::job::{Job, Place, Severity, Shelf};
+use crate::measure::{Length, Units, parse_length, parse_number, show_number};
+
+/// Everything a part of the window sees in one frame.
+pub(super) struct Cx<'a> {
+    /// The job as it is now: what entry fields show.
+    pub job: &'a Job,
+    /// The job that `found` was made from: what results are drawn with.
+    pub assessed: &'a Job,
+    /// The last assessment.
+    pub found: &'a Assessment,
+    /// The shelf.
+    pub shelf: &'static Shelf,
+    /// The document, for its history and file.
+    pub document: &'a Document,
+    /// Settings.
+    pub settings: &'a Settings,
+    /// Colours.
+    pub palette: &'static Palette,
+    /// What is shown. Looking around is no edit.
+    pub view: &'a mut View,
+    /// The paper that was typeset last.
+    pub preview: &'a Preview,
+    /// Whether an assessment is still to come.
+    pub busy: bool,
+    /// What is to be done after the frame.
+    pub commands: &'a mut Vec<Command>,
+}
+
+impl Cx<'_> {
+    /// Puts a named change of the job on the list.
+    pub fn edit(&mut self, name: impl Into<String>, change: impl FnOnce(&mut Job) + 'static) {
+        self.commands.push(Command::Edit(Edit { name: name.into(), change: Box::new(change) }));
+    }
+
+    /// Puts a command on the list.
+    pub fn push(&mut self, command: Command) {
+        self.commands.push(command);
+    }
+
+    /// The job's units.
+    pub const fn units(&self) -> Units {
+        self.job.units
+    }
+
+    /// A field for a length of at least `least`.
+    pub fn length_entry(&self, ui: &mut Ui, name: &str, value: Length, least: Length, width: f32) -> Option<Length> {
+        let units = self.units();
+        super::entry::entry(ui, name, &value.show(units), width, move |text| {
+            let length = parse_length(text, units).map_err(|error| error.to_string())?;
+            if length < least {
+                return Err(format!("“{}” is less than {}. Type a larger length", text.trim(), least.show(units)));
+            }
+            Ok(length)
+        })
+    }
+
+    /// A field for a number within `range`.
+    pub fn number_entry(
+        &self,
+        ui: &mut Ui,
+        name: &str,
+        value: f64,
+        decimals: usize,
+        range: std::ops::RangeInclusive<f64>,
+        width: f32,
+    ) -> Option<f64> {
+        super::entry::entry(ui, name, &plain(value, decimals), width, move |text| {
+            let number = parse_number(text).map_err(|error| error.to_string())?;
+            if !range.contains(&number) {
+                let (low, high) = range.into_inner();
+                return Err(format!("“{}” is not between {} and {}", text.trim(), plain(low, 2), plain(high, 2)));
+            }
+            Ok(number)
+        })
+    }
+
+    /// Shows what is wrong at this place of the job.
+    pub fn problems(&self, ui: &mut Ui, here: impl Fn(&Place) -> bool) {
+        for problem in self.found.problems.iter().filter(|problem| here(&problem.place)) {
+            self.problem(ui, problem.severity, &format!("{}. {}.", problem.what, problem.fix));
+        }
+    }
+
+    /// One line of trouble.
+    pub fn problem(&self, ui: &mut Ui, severity: Severity, text: &str) {
+        let colour = match severity {
+            Severity::Error => self.palette.error,
+            Severity::Warning => self.palette.warn,
+            Severity::Note => self.palette.soft,
+        };
+        ui.horizontal_top(|ui| {
+            Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, colour));
+            ui.add(eframe::egui::Label::new(RichText::new(text).small().color(colour)).wrap());
+        });
+    }
+
+    /// The section whose story the year strip tells: the selected joint's, else the section of the
+    /// surface shown that was measured most.
+    pub fn told_section(&self) -> Option<&SectionState> {
+        if let Some((_, state)) = self.selected() {
+            return self.found.sections.get(state.section?);
+        }
+        let here = self.found.sections.iter().filter(|s| s.surface == self.view.surface);
+        here.max_by_key(|s| (s.gaps.measured, std::cmp::Reverse(s.section)))
+    }
+
+    /// The selected joint's index in its surface's layout, and its state.
+    pub fn selected(&self) -> Option<(usize, &JointState)> {
+        let selected = self.view.selected.as_ref()?;
+        let laid = self.found.layouts.get(selected.surface)?;
+        let index = laid.joints.iter().position(|joint| joint.label == selected.joint)?;
+        Some((index, self.found.joint(selected.surface, index)?))
+    }
+
+    /// The day the drawing shows, held to what was worked out: from the visit on.
+    pub fn day(&self) -> usize {
+        usize::try_from(self.view.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
+    }
+}
+
+/// A number without thin spaces or a typographic minus, so that it can be typed again.
+fn plain(value: f64, decimals: usize) -> String {
+    show_number(value, decimals).replace('\u{2009}', "").replace('−', "-")
+}

@@ -1,0 +1,224 @@
+//! Questions: unsaved changes, and where a file is.
+//!
+//! The system's own file dialog is asked first, off the window's thread. Where none can be had it
+//! answers at once with nothing, just as if it had been cancelled; a quick nothing therefore opens
+//! a field in the window in which the path can be typed.
+
+use std::path::{Path, PathBuf};
+use std::sync::mpsc::{Receiver, channel};
+use std::time::{Duration, Instant};
+
+use eframe::egui::{Align, Context, Id, Key, Layout, Modal, RichText, TextEdit, Ui, ViewportCommand};
+
+use super::App;
+use super::command::Command;
+
+/// A person needs longer than this to cancel a dialog.
+const TOO_QUICK: Duration = Duration::from_millis(600);
+
+/// What a path is asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Purpose {
+    Open,
+    Save,
+    Papers,
+}
+
+impl Purpose {
+    const fn title(self) -> &'static str {
+        match self {
+            Self::Open => "Open a job",
+            Self::Save => "Save the job",
+            Self::Papers => "Write the papers",
+        }
+    }
+
+    const fn label(self) -> &'static str {
+        match self {
+            Self::Open => "Job file (.ron)",
+            Self::Save => "Save to",
+            Self::Papers => "Folder for the PDFs",
+        }
+    }
+
+    const fn verb(self) -> &'static str {
+        match self {
+            Self::Open => "Open",
+            Self::Save => "Save",
+            Self::Papers => "Write",
+        }
+    }
+
+    fn command(self, path: PathBuf) -> Command {
+        match self {
+            Self::Open => Command::OpenPath(path),
+            Self::Save => Command::SavePath(with_extension(path)),
+            Self::Papers => Command::WritePapersTo(path),
+        }
+    }
+}
+
+/// A job's file ends in `.ron`, whatever was typed.
+fn with_extension(path: PathBuf) -> PathBuf {
+    if path.extension().is_some() { path } else { path.with_extension("ron") }
+}
+
+/// A question in the window.
+pub(super) enum Dialog {
+    /// What to do with unsaved changes before this; before closing if it is `None`.
+    Unsaved(Option<Command>),
+    /// Where a file is.
+    Path { purpose: Purpose, text: String },
+}
+
+impl Dialog {
+    pub(super) fn path(purpose: Purpose, start: &Path) -> Self {
+        Self::Path { purpose, text: start.display().to_string() }
+    }
+}
+
+/// The system's file dialogs.
+pub(super) struct NativeDialogs {
+    ctx: Context,
+    open: Option<(Purpose, Instant, Receiver<Option<PathBuf>>)>,
+}
+
+impl NativeDialogs {
+    pub(super) const fn new(ctx: Context) -> Self {
+        Self { ctx, open: None }
+    }
+
+    /// Opens the dialog; the answer comes from [`Self::outcome`]. One at a time.
+    pub(super) fn ask(&mut self, purpose: Purpose, start: &Path) {
+        if self.open.is_some() {
+            return;
+        }
+        let (sender, receiver) = channel();
+        let mut dialog = rfd::AsyncFileDialog::new().set_title(purpose.title());
+        if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
+            dialog = dialog.set_directory(folder);
+        }
+        let name = start.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        let ctx = self.ctx.clone();
+        let wait = move || {
+            let handle = match purpose {
+                Purpose::Open => pollster::block_on(dialog.add_filter("Gapwright job", &["ron"]).pick_file()),
+                Purpose::Save => {
+                    let named = dialog.add_filter("Gapwright job", &["ron"]).set_file_name(name);
+                    pollster::block_on(named.save_file())
+                }
+                Purpose::Papers => pollster::block_on(dialog.pick_folder()),
+            };
+            sender.send(handle.map(|handle| handle.path().to_owned())).ok();
+            ctx.request_repaint();
+        };
+        match std::thread::Builder::new().name("file dialog".to_owned()).spawn(wait) {
+            Ok(_running) => self.open = Some((purpose, Instant::now(), receiver)),
+            Err(error) => tracing::error!("no thread for the file dialog: {error}"),
+        }
+    }
+
+    /// What came of the dialog: a command, or the purpose if no dialog could be had.
+    pub(super) fn outcome(&mut self) -> Option<Result<Command, Purpose>> {
+        let (purpose, since, receiver) = self.open.as_ref()?;
+        let answer = receiver.try_recv().ok()?;
+        let (purpose, quick) = (*purpose, since.elapsed() < TOO_QUICK);
+        self.open = None;
+        match answer {
+            Some(path) => Some(Ok(purpose.command(path))),
+            None if quick => Some(Err(purpose)),
+            None => None,
+        }
+    }
+}
+
+impl App {
+    /// Shows a question; returns it if it stays open.
+    pub(super) fn dialog_ui(&mut self, ctx: &Context, dialog: Dialog, commands: &mut Vec<Command>) -> Option<Dialog> {
+        match dialog {
+            Dialog::Unsaved(then) => self.unsaved_ui(ctx, then, commands),
+            Dialog::Path { purpose, text } => path_ui(ctx, purpose, text, commands),
+        }
+    }
+
+    fn unsaved_ui(&mut self, ctx: &Context, then: Option<Command>, commands: &mut Vec<Command>) -> Option<Dialog> {
+        let mut choice = None;
+        let modal = Modal::new(Id::unique("unsaved")).show(ctx, |ui| {
+            ui.set_width(380.0);
+            ui.heading("Keep the changes?");
+            ui.label("The job has changes that are not saved.");
+            buttons(ui, |ui| {
+                if ui.button("Save").clicked() {
+                    choice = Some("save");
+                }
+                if ui.button("Discard").clicked() {
+                    choice = Some("discard");
+                }
+                if ui.button("Cancel").clicked() {
+                    choice = Some("cancel");
+                }
+            });
+        });
+        match choice {
+            Some("save") => {
+                commands.push(Command::Save);
+                None
+            }
+            Some("discard") => {
+                match then {
+                    Some(command) => self.leave_now(command),
+                    None => {
+                        self.closing = true;
+                        ctx.send_viewport_cmd(ViewportCommand::Close);
+                    }
+                }
+                // Another question may have come of it.
+                self.dialog.take()
+            }
+            Some(_) => None,
+            None if modal.should_close() => None,
+            None => Some(Dialog::Unsaved(then)),
+        }
+    }
+}
+
+fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec<Command>) -> Option<Dialog> {
+    let mut done = None;
+    let modal = Modal::new(Id::unique("path")).show(ctx, |ui| {
+        ui.set_width(440.0);
+        ui.heading(purpose.title());
+        ui.label(RichText::new("No file dialog answered; type the path.").weak());
+        ui.horizontal(|ui| {
+            let label = ui.label(purpose.label());
+            let field = ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
+            if ui.memory(|memory| memory.focused().is_none()) {
+                field.request_focus();
+            }
+            if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+                done = Some(true);
+            }
+        });
+        buttons(ui, |ui| {
+            if ui.button(purpose.verb()).clicked() {
+                done = Some(true);
+            }
+            if ui.button("Cancel").clicked() {
+                done = Some(false);
+            }
+        });
+    });
+    match done {
+        Some(true) if !text.trim().is_empty() => {
+            commands.push(purpose.command(PathBuf::from(text.trim())));
+            None
+        }
+        Some(false) => None,
+        _ if modal.should_close() => None,
+        _ => Some(Dialog::Path { purpose, text }),
+    }
+}
+
+fn buttons(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    ui.add_space(6.0);
+    ui.with_layout(Layout::right_to_left(Align::Center), add);
+}

@@ -1,0 +1,300 @@
+//! The drawing: the surface to scale, every joint at its place, its gap by colour and thickness.
+
+use eframe::egui::{
+    Align2, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
+    WidgetInfo, pos2, vec2,
+};
+use geo::{BoundingRect as _, Coord, MultiPolygon, TriangulateEarcut as _};
+
+use super::command::Command;
+use super::context::Cx;
+use super::icon::Icon;
+use super::look;
+use super::view::{Camera, Selected};
+use crate::assess::JointState;
+use crate::measure::{Length, Units, show_date, show_number};
+use crate::surface::SurfaceLayout;
+
+/// Gaps are drawn this many times as wide as they are.
+const MAGNIFIED: f32 = 8.0;
+/// A gap of this width has the far end of the colour scale.
+const WIDE: Length = Length::mm(4.0);
+/// How close to a joint a click must be, in points.
+const REACH: f32 = 10.0;
+/// Past this number of joints each one no longer gets a name of its own for screen readers.
+const MOST_NAMED: usize = 600;
+
+pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
+    surface_tabs(ui, cx);
+    let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::click_and_drag());
+    response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Drawing"));
+    let surface = cx.view.surface;
+    let bounds = cx.found.layouts.get(surface).and_then(|laid| laid.face.bounding_rect());
+    let (Some(laid), Some(bounds)) = (cx.found.layouts.get(surface), bounds) else {
+        empty(&painter, response.rect, cx);
+        return;
+    };
+    let sheet = look_around(ui, cx, &response, bounds, surface);
+    paint_wood(&painter, cx, &sheet, laid);
+    paint_joints(&painter, cx, &sheet, laid, surface);
+    paint_names(&painter, cx, &sheet, laid, surface);
+    paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
+    paint_legend(&painter, cx, response.rect);
+    name_joints(ui, cx, &sheet, laid, surface);
+    pick(ui, cx, &response, &sheet, laid, surface);
+}
+
+fn surface_tabs(ui: &mut Ui, cx: &mut Cx<'_>) {
+    ui.add_space(6.0);
+    ui.horizontal(|ui| {
+        ui.add_space(8.0);
+        for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
+            let on = cx.view.surface == index;
+            if ui.selectable_label(on, &surface.name).clicked() {
+                cx.commands.push(Command::Surface(index));
+            }
+        }
+        if !cx.assessed.surfaces.is_empty() && Icon::Fit.button(ui, "Show all of it", true).clicked() {
+            cx.push(Command::Fit);
+        }
+        if cx.busy {
+            ui.label(eframe::egui::RichText::new("working…").small().weak());
+        }
+    });
+}
+
+fn empty(painter: &Painter, rect: Rect, cx: &Cx<'_>) {
+    let font = FontId::proportional(15.0);
+    let words = "The boards will be drawn here.\nAdd a surface under Survey: its size and a pattern.";
+    painter.text(rect.center(), Align2::CENTER_CENTER, words, font, cx.palette.soft);
+}
+
+/// Where metres lie on the screen.
+struct Sheet {
+    origin: Pos2,
+    scale: f32,
+}
+
+impl Sheet {
+    fn at(&self, point: Coord) -> Pos2 {
+        self.origin + vec2(point.x as f32 * self.scale, -(point.y as f32) * self.scale)
+    }
+}
+
+/// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
+fn look_around(ui: &Ui, cx: &mut Cx<'_>, response: &Response, bounds: geo::Rect, surface: usize) -> Sheet {
+    let room = response.rect.shrink2(vec2(24.0, 34.0));
+    let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
+    let fit = (room.width() / width).min(room.height() / height).max(0.1);
+    let camera: &mut Camera = cx.view.cameras.entry(surface).or_default();
+    if response.dragged() {
+        camera.shift += response.drag_delta();
+    }
+    if let Some(pointer) = response.hover_pos() {
+        let (scroll, pinch) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
+        let factor = pinch * (scroll * 0.004).exp();
+        if (factor - 1.0).abs() > 1e-4 {
+            let zoom = (camera.zoom * factor).clamp(0.2, 80.0);
+            let from_centre = pointer - room.center() - camera.shift;
+            camera.shift += from_centre * (1.0 - zoom / camera.zoom);
+            camera.zoom = zoom;
+        }
+    }
+    let scale = fit * camera.zoom;
+    let centre = bounds.center();
+    let offset = vec2(centre.x as f32 * scale, -(centre.y as f32) * scale);
+    Sheet { origin: room.center() + camera.shift - offset, scale }
+}
+
+fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, colour: Color32) {
+    let mut mesh = Mesh::default();
+    for polygon in region {
+        let triangles = polygon.earcut_triangles_raw();
+        let start = mesh.vertices.len() as u32;
+        for corner in &triangles.vertices {
+            mesh.colored_vertex(sheet.at(Coord { x: corner[0], y: corner[1] }), colour);
+        }
+        mesh.indices.extend(triangles.triangle_indices.iter().map(|&index| start + index as u32));
+    }
+    painter.add(Shape::mesh(mesh));
+}
+
+fn outline(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, stroke: Stroke) {
+    for polygon in region {
+        for ring in std::iter::once(polygon.exterior()).chain(polygon.interiors()) {
+            let points = ring.coords().map(|&corner| sheet.at(corner)).collect();
+            painter.add(Shape::line(points, stroke));
+        }
+    }
+}
+
+fn paint_wood(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout) {
+    fill(painter, sheet, &laid.face, cx.palette.trim);
+    for section in &laid.sections {
+        fill(painter, sheet, &section.clear, cx.palette.wood);
+    }
+    for divider in &laid.dividers {
+        fill(painter, sheet, divider, cx.palette.trim);
+        outline(painter, sheet, divider, Stroke::new(1.0, cx.palette.wood_line));
+    }
+    outline(painter, sheet, &laid.face, Stroke::new(1.5, cx.palette.soft));
+}
+
+/// The colour of a gap.
+fn gap_colour(cx: &Cx<'_>, gap: Length) -> Color32 {
+    let part = (gap.to_m() / WIDE.to_m()).clamp(0.0, 1.0) as f32;
+    cx.palette.gap_low.lerp_to_gamma(cx.palette.gap_high, part)
+}
+
+fn paint_joints(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    let thin = Stroke::new(1.0, cx.palette.wood_line);
+    let visible = painter.clip_rect().expand(20.0);
+    let day = cx.day();
+    let selected = cx.view.selected.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
+    for (index, joint) in laid.joints.iter().enumerate() {
+        let ends = [sheet.at(joint.from), sheet.at(joint.to)];
+        if !visible.intersects(Rect::from_two_pos(ends[0], ends[1]).expand(2.0)) {
+            continue;
+        }
+        if selected == Some(joint.label.as_str()) {
+            painter.line_segment(ends, Stroke::new(9.0, cx.palette.select.gamma_multiply(0.35)));
+        }
+        let state = cx.found.joint(surface, index);
+        let gap = state.and_then(|state| cx.found.gap_on(state, day));
+        let measured = state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured));
+        match gap {
+            Some(gap) if gap >= cx.assessed.plan.open_from => {
+                let width = (gap.to_m() as f32 * sheet.scale * MAGNIFIED).clamp(1.6, 26.0);
+                let colour = gap_colour(cx, gap);
+                // Reckoned joints are lighter than measured ones.
+                let colour = if measured { colour } else { colour.gamma_multiply(0.55) };
+                painter.line_segment(ends, Stroke::new(width, colour));
+            }
+            _ => {
+                painter.line_segment(ends, thin);
+            }
+        }
+        if measured {
+            let middle = ends[0] + (ends[1] - ends[0]) / 2.0;
+            painter.circle(middle, 3.5, cx.palette.raised, Stroke::new(1.5, cx.palette.ink));
+        }
+    }
+}
+
+fn paint_names(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    let Some(job_surface) = cx.assessed.surfaces.get(surface) else { return };
+    for (section, part) in job_surface.sections.iter().zip(&laid.sections) {
+        let Some(bounds) = part.clear.bounding_rect() else { continue };
+        let corner = sheet.at(Coord { x: bounds.min().x, y: bounds.max().y }) + vec2(7.0, 6.0);
+        let font = FontId::new(13.0, look::strong_family());
+        let words = painter.layout_no_wrap(section.name.clone(), font, cx.palette.ink);
+        let rect = Align2::LEFT_TOP.anchor_size(corner, words.size()).expand2(vec2(5.0, 2.0));
+        painter.rect_filled(rect, 4, cx.palette.raised.gamma_multiply(0.9));
+        painter.galley(rect.min + vec2(5.0, 2.0), words, cx.palette.ink);
+    }
+}
+
+fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_m: f64) {
+    let part = (width_m / 4.0).min(f64::from(rect.width() / sheet.scale) / 4.0);
+    let steps = [0.1, 0.2, 0.5, 1.0, 2.0, 3.0, 5.0, 10.0, 20.0];
+    let nice = |value: f64| steps.into_iter().rfind(|step| *step <= value).unwrap_or(0.1);
+    let (metres, words) = match cx.units() {
+        Units::Inches => {
+            let feet = nice(Length::m(part).to_feet());
+            (Length::feet(feet).to_m(), format!("{} ft", show_number(feet, 1)))
+        }
+        Units::Millimetres => (nice(part), format!("{} m", show_number(nice(part), 1))),
+    };
+    let start = rect.left_bottom() + vec2(16.0, -12.0);
+    let end = start + vec2(metres as f32 * sheet.scale, 0.0);
+    let stroke = Stroke::new(1.5, cx.palette.ink);
+    painter.add(Shape::line(vec![start - vec2(0.0, 5.0), start, end, end - vec2(0.0, 5.0)], stroke));
+    painter.text(end + vec2(6.0, 3.0), Align2::LEFT_BOTTOM, words, FontId::proportional(11.5), cx.palette.ink);
+}
+
+fn paint_legend(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
+    let day = crate::assess::date_after(cx.assessed, cx.day());
+    let words = format!("{}: gaps {} times as wide, dots measured", show_date(day), MAGNIFIED);
+    let font = FontId::proportional(11.5);
+    let at = rect.right_bottom() + vec2(-14.0, -9.0);
+    let words = painter.layout_no_wrap(words, font, cx.palette.ink);
+    let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
+    painter.rect_filled(rect, 4, cx.palette.ground.gamma_multiply(0.85));
+    painter.galley(rect.min + vec2(5.0, 2.0), words, cx.palette.ink);
+}
+
+/// What a joint is called to those who do not see it.
+pub(super) fn joint_name(cx: &Cx<'_>, label: &str, state: Option<&JointState>) -> String {
+    let gap = state.and_then(|state| state.gap);
+    match gap {
+        Some(gap) if gap.measured => format!("Joint {label}, {} measured", gap.gap.mean.show(cx.units())),
+        Some(gap) => format!("Joint {label}, about {}", gap.gap.mean.show(cx.units())),
+        None => format!("Joint {label}, no reading"),
+    }
+}
+
+/// A small target at the middle of each joint, for screen readers and tests. Tab passes them by:
+/// the list of joints is gone through with its own command.
+fn name_joints(ui: &Ui, cx: &mut Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    if laid.joints.len() > MOST_NAMED {
+        return;
+    }
+    for (index, joint) in laid.joints.iter().enumerate() {
+        let target = Rect::from_center_size(sheet.at(joint.middle()), Vec2::splat(7.0));
+        if !ui.clip_rect().contains_rect(target) {
+            continue;
+        }
+        let id = Id::unique(("joint", surface, index));
+        let response = ui.interact(target, id, Sense::CLICK);
+        let name = joint_name(cx, &joint.label, cx.found.joint(surface, index));
+        let on = cx.view.selected.as_ref().is_some_and(|s| s.surface == surface && s.joint == joint.label);
+        response.widget_info(|| WidgetInfo::selected(Role::Button, true, on, &name));
+        if response.clicked() {
+            cx.commands.push(Command::Select(Some(Selected { surface, joint: joint.label.clone() })));
+        }
+    }
+}
+
+/// Selects by clicking near a joint, and tells a joint's story when hovered.
+fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    let pointer = ui.input(|input| input.pointer.latest_pos()).filter(|at| response.rect.contains(*at));
+    let Some(pointer) = pointer else { return };
+    let distance = |index: usize| {
+        let joint = &laid.joints[index];
+        to_segment(pointer, sheet.at(joint.from), sheet.at(joint.to))
+    };
+    let nearest = (0..laid.joints.len()).min_by(|&a, &b| distance(a).total_cmp(&distance(b)));
+    let near = nearest.filter(|&index| distance(index) <= REACH);
+    if response.clicked() {
+        let selected = near.map(|index| Selected { surface, joint: laid.joints[index].label.clone() });
+        cx.push(Command::Select(selected));
+    }
+    if let Some(index) = near
+        && response.hovered()
+        && !response.dragged()
+    {
+        let story = story(cx, laid, surface, index);
+        response.clone().on_hover_text_at_pointer(story);
+    }
+}
+
+fn to_segment(point: Pos2, from: Pos2, to: Pos2) -> f32 {
+    let run = to - from;
+    let part = if run.length_sq() > 0.0 { ((point - from).dot(run) / run.length_sq()).clamp(0.0, 1.0) } else { 0.0 };
+    point.distance(pos2(from.x + run.x * part, from.y + run.y * part))
+}
+
+/// A joint in two or three lines.
+fn story(cx: &Cx<'_>, laid: &SurfaceLayout, surface: usize, index: usize) -> String {
+    let joint = &laid.joints[index];
+    let units = cx.units();
+    let state = cx.found.joint(surface, index);
+    let mut lines = vec![
+        joint_name(cx, &joint.label, state),
+        format!("{}, {} long", joint.kind.words(), joint.length().show(units)),
+    ];
+    if let Some((low, high)) = state.and_then(|state| state.extremes) {
+        lines.push(format!("from {} to {} in the years to come", low.show(units), high.show(units)));
+    }
+    lines.join("\n")
+}

@@ -1,0 +1,100 @@
+//! Entry fields that never change a value by being looked at.
+//!
+//! A field shows a value's text. What is typed is kept as text until Enter or leaving the field;
+//! only text that differs from what was shown is read. Text that cannot be read stays in the field
+//! with the reason under it, and the value stays what it was. Esc goes back to the value.
+
+use eframe::egui::{Id, Key, Response, TextEdit, Ui, Widget as _};
+
+use super::look;
+
+/// What a field keeps between frames while its text is not the value's.
+#[derive(Debug, Clone, Default)]
+struct Typed {
+    text: String,
+    shown: String,
+    error: Option<String>,
+}
+
+/// A one-line field called `name` (what a screen reader says) that shows `shown`. Returns what was
+/// read from changed text.
+pub fn entry<T>(
+    ui: &mut Ui,
+    name: &str,
+    shown: &str,
+    width: f32,
+    read: impl FnOnce(&str) -> Result<T, String>,
+) -> Option<T> {
+    let id = ui.make_persistent_id(("entry", name));
+    let (response, value) = entry_with_id(ui, id, name, shown, width, read);
+    drop(response);
+    value
+}
+
+/// [`entry`] with a given id, so that focus can be asked for.
+pub fn entry_with_id<T>(
+    ui: &mut Ui,
+    id: Id,
+    name: &str,
+    shown: &str,
+    width: f32,
+    read: impl FnOnce(&str) -> Result<T, String>,
+) -> (Response, Option<T>) {
+    let kept: Option<Typed> = ui.data(|data| data.get_temp(id));
+    let mut typed = kept.clone().unwrap_or_else(|| Typed {
+        text: shown.to_owned(),
+        shown: shown.to_owned(),
+        error: None,
+    });
+    let palette = look::palette(ui);
+    let response = ui
+        .vertical(|ui| {
+            let mut field = TextEdit::singleline(&mut typed.text).id(id).desired_width(width);
+            if typed.error.is_some() {
+                field = field.text_color(palette.error);
+            }
+            let response = field.ui(ui).accessible_name(name);
+            if let Some(error) = &typed.error {
+                ui.scope(|ui| {
+                    ui.set_max_width(width.max(220.0));
+                    ui.colored_label(palette.error, eframe::egui::RichText::new(error).small());
+                });
+            }
+            response
+        })
+        .inner;
+
+    let cancelled = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
+    let mut value = None;
+    if cancelled {
+        ui.data_mut(|data| data.remove::<Typed>(id));
+    } else if response.lost_focus() {
+        if typed.text.trim() == typed.shown.trim() {
+            ui.data_mut(|data| data.remove::<Typed>(id));
+        } else {
+            match read(&typed.text) {
+                Ok(read) => {
+                    ui.data_mut(|data| data.remove::<Typed>(id));
+                    value = Some(read);
+                }
+                Err(error) => {
+                    typed.error = Some(error);
+                    ui.data_mut(|data| data.insert_temp(id, typed));
+                }
+            }
+        }
+    } else if response.has_focus() {
+        if response.changed() {
+            typed.error = None;
+        }
+        ui.data_mut(|data| data.insert_temp(id, typed));
+    } else if typed.error.is_none() && kept.is_some() {
+        ui.data_mut(|data| data.remove::<Typed>(id));
+    }
+    (response, value)
+}
+
+/// A field for plain text.
+pub fn text_entry(ui: &mut Ui, name: &str, shown: &str, width: f32) -> Option<String> {
+    entry(ui, name, shown, width, |text| Ok(text.trim().to_owned()))
+}

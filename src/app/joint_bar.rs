@@ -1,0 +1,160 @@
+//! The bar under the drawing: the selected joint, its gap to be typed, and where to go next.
+
+use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
+
+use super::command::Command;
+use super::context::Cx;
+use super::entry::entry_with_id;
+use super::view::{Selected, View};
+use super::Assessed;
+use crate::measure::{Length, parse_length};
+use crate::surface::JointKind;
+use crate::survey::{Failure, GapReading};
+
+pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
+    ui.horizontal(|ui| {
+        ui.set_min_height(26.0);
+        let Some(selected) = cx.view.selected.clone() else {
+            let drawn = cx.found.layouts.iter().any(|laid| !laid.joints.is_empty());
+            let words = if drawn { "Click a joint to type its gap." } else { "No joints yet." };
+            ui.label(RichText::new(words).color(cx.palette.soft));
+            if drawn && ui.button("Next joint to measure").clicked() {
+                cx.push(Command::NextJoint);
+            }
+            return;
+        };
+        ui.label(RichText::new(format!("Joint {}", selected.joint)).strong());
+        gap_field(ui, cx, &selected);
+        failure(ui, cx, &selected);
+        if ui.button("Next joint to measure").clicked() {
+            cx.push(Command::NextJoint);
+        }
+        ui.add(eframe::egui::Label::new(RichText::new(story(cx)).color(cx.palette.soft)).truncate());
+    });
+}
+
+/// The last reading of a joint.
+fn reading<'a>(cx: &Cx<'a>, selected: &Selected) -> Option<&'a GapReading> {
+    let surface = cx.job.surfaces.get(selected.surface)?;
+    cx.job.survey.gaps.iter().rfind(|gap| gap.surface == surface.name && gap.joint == selected.joint)
+}
+
+fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
+    let units = cx.units();
+    let shown = reading(cx, selected).map_or_else(String::new, |reading| reading.width.show(units));
+    ui.label("Gap");
+    let id = Id::unique(("gap field", selected.surface, &selected.joint));
+    let (response, typed) = entry_with_id(ui, id, "Gap of the joint", &shown, 74.0, |text| {
+        if text.trim().is_empty() {
+            return Ok(None);
+        }
+        let width = parse_length(text, units).map_err(|error| error.to_string())?;
+        if width < Length::ZERO {
+            return Err(format!("“{}” is less than nothing. Type 0 for a closed joint", text.trim()));
+        }
+        Ok(Some(width))
+    });
+    if std::mem::take(&mut cx.view.focus_gap) {
+        response.request_focus();
+    }
+    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    let readable = typed.is_some();
+    if let Some(width) = typed {
+        set_gap(cx, selected, width);
+    }
+    // On to the next joint, unless the text could not be read.
+    if entered && (readable || !shown.is_empty()) {
+        cx.push(Command::NextJoint);
+    }
+}
+
+fn set_gap(cx: &mut Cx<'_>, selected: &Selected, width: Option<Length>) {
+    let selected = selected.clone();
+    cx.edit(format!("Gap of {}", selected.joint), move |job| {
+        let Some(surface) = job.surfaces.get(selected.surface).map(|surface| surface.name.clone()) else { return };
+        let gaps = &mut job.survey.gaps;
+        let here = |gap: &GapReading| gap.surface == surface && gap.joint == selected.joint;
+        match width {
+            None => gaps.retain(|gap| !here(gap)),
+            Some(width) => match gaps.iter_mut().rfind(|gap| here(gap)) {
+                Some(reading) => reading.width = width,
+                None => gaps.push(GapReading { surface, joint: selected.joint, width, ..GapReading::default() }),
+            },
+        }
+    });
+}
+
+fn failure(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
+    let Some(found) = reading(cx, selected).map(|reading| reading.failed) else { return };
+    let combo = ComboBox::from_id_salt("failed how").selected_text(found.words()).width(130.0);
+    let response = combo.show_ui(ui, |ui| {
+        for choice in Failure::ALL {
+            if ui.selectable_label(found == choice, choice.words()).clicked() {
+                let selected = selected.clone();
+                cx.edit(format!("How {} failed", selected.joint), move |job| {
+                    let surface = job.surfaces.get(selected.surface).map(|s| s.name.clone());
+                    let mut gaps = job.survey.gaps.iter_mut();
+                    let here = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref() && gap.joint == selected.joint;
+                    if let Some(reading) = gaps.rfind(here) {
+                        reading.failed = choice;
+                    }
+                });
+            }
+        }
+    });
+    response.response.on_hover_text("How the sealant failed here").accessible_name("Failed how");
+}
+
+fn story(cx: &Cx<'_>) -> String {
+    let Some((index, state)) = cx.selected() else {
+        return "not in this layout any more".to_owned();
+    };
+    let units = cx.units();
+    let joint = &cx.found.layouts[state.surface].joints[index];
+    let mut words = format!("{}, {}", joint.kind.words(), joint.length().show(units));
+    if let Some((low, high)) = state.extremes {
+        words.push_str(&format!("; {} to {} in the years to come", low.show(units), high.show(units)));
+    }
+    words
+}
+
+/// The board-to-board joint most worth measuring: in the section with the fewest readings, the
+/// one farthest from those measured.
+pub(super) fn next_to_measure((job, found): &Assessed, view: &View) -> Option<Selected> {
+    // Readings so far, whether on another surface, and the joint: the least is the best.
+    let mut best: Option<(usize, bool, Selected)> = None;
+    for surface in 0..job.surfaces.len() {
+        for section in 0..job.surfaces[surface].sections.len() {
+            let laid = &found.layouts[surface];
+            let joints: Vec<(usize, bool)> = laid
+                .joints
+                .iter()
+                .enumerate()
+                .filter(|(_, joint)| joint.section == section && joint.kind == JointKind::BoardEdge)
+                .map(|(index, _)| {
+                    let state = found.joint(surface, index);
+                    (index, state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured)))
+                })
+                .collect();
+            let Some(place) = farthest(&joints) else { continue };
+            let measured = joints.iter().filter(|(_, measured)| *measured).count();
+            let elsewhere = surface != view.surface;
+            let better = best.as_ref().is_none_or(|known| (measured, elsewhere) < (known.0, known.1));
+            if better {
+                let joint = laid.joints[joints[place].0].label.clone();
+                best = Some((measured, elsewhere, Selected { surface, joint }));
+            }
+        }
+    }
+    best.map(|(_, _, selected)| selected)
+}
+
+/// Place of the unmeasured joint farthest from any measured one; the middle if none is measured.
+fn farthest(joints: &[(usize, bool)]) -> Option<usize> {
+    let measured: Vec<usize> = (0..joints.len()).filter(|&place| joints[place].1).collect();
+    if measured.is_empty() {
+        return (!joints.is_empty()).then_some(joints.len() / 2);
+    }
+    let distance = |place: usize| measured.iter().map(|&known| known.abs_diff(place)).min().unwrap_or(0);
+    (0..joints.len()).filter(|&place| !joints[place].1).max_by_key(|&place| distance(place))
+}

@@ -1,0 +1,541 @@
+//! Surfaces, their outlines and openings, sections and boards.
+
+use eframe::egui::{CollapsingHeader, ComboBox, Grid, RichText, Ui};
+
+use super::{remark, term};
+use crate::app::command::Command;
+use crate::app::context::Cx;
+use crate::app::entry::{entry, text_entry};
+use crate::app::icon::Icon;
+use crate::job::{Job, Place};
+use crate::measure::{Angle, Length, parse_length};
+use crate::surface::{
+    BoardSpec, Divider, DividerKind, Finish, Fixing, Opening, Point, Profile, Section, Surface, SurfaceKind,
+    pattern::{Pattern, raked, rectangle},
+};
+
+pub(super) fn boards(ui: &mut Ui, cx: &mut Cx<'_>) {
+    if cx.job.surfaces.is_empty() {
+        remark(ui, cx, "Begin here: the size of the ceiling or wall, and how its boards run.");
+        add_surface(ui, cx);
+        return;
+    }
+    let shown = cx.view.surface.min(cx.job.surfaces.len() - 1);
+    surface(ui, cx, shown);
+    CollapsingHeader::new("Add another surface").show(ui, |ui| add_surface(ui, cx));
+}
+
+const KINDS: [(SurfaceKind, &str); 3] =
+    [(SurfaceKind::Ceiling, "Ceiling"), (SurfaceKind::Slope, "Sloped ceiling"), (SurfaceKind::Wall, "Wall")];
+
+fn add_surface(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let mut draft = cx.view.draft.clone();
+    Grid::new("new surface").num_columns(2).show(ui, |ui| {
+        ui.label("Kind");
+        choose(ui, "Kind of the new surface", &KINDS, draft.kind, |kind| draft.kind = kind);
+        ui.end_row();
+        let least = Length::mm(50.0);
+        ui.label("Width");
+        if let Some(width) = cx.length_entry(ui, "Width of the new surface", draft.width, least, 90.0) {
+            draft.width = width;
+        }
+        ui.end_row();
+        ui.label("Height");
+        if let Some(height) = cx.length_entry(ui, "Height of the new surface", draft.height, least, 90.0) {
+            draft.height = height;
+        }
+        ui.end_row();
+        if draft.kind == SurfaceKind::Wall {
+            term(ui, "Height at the right", "Only for a wall whose top edge rakes; leave it empty otherwise.");
+            let units = cx.units();
+            let shown = draft.right.map_or_else(String::new, |right| right.show(units));
+            let right = entry(ui, "Height at the right end", &shown, 90.0, |text| match text.trim() {
+                "" => Ok(None),
+                text => parse_length(text, units).map(Some).map_err(|error| error.to_string()),
+            });
+            if let Some(right) = right {
+                draft.right = right;
+            }
+            ui.end_row();
+        }
+        ui.label("Pattern");
+        let names: Vec<(usize, &str)> =
+            Pattern::USUAL.iter().map(|pattern| pattern.name()).enumerate().collect();
+        choose(ui, "Pattern of the new surface", &names, draft.pattern, |pattern| draft.pattern = pattern);
+        ui.end_row();
+    });
+    cx.view.draft = draft.clone();
+    if ui.button("Add surface").clicked() {
+        let index = cx.job.surfaces.len();
+        cx.edit("Add surface", move |job| {
+            let board = job.surfaces.last().and_then(|s| s.sections.last()).map(|s| s.board.clone());
+            let name = free_name(job, draft.kind);
+            let outline = match draft.right {
+                Some(right) if draft.kind == SurfaceKind::Wall => raked(draft.width, draft.height, right),
+                _ => rectangle(draft.width, draft.height),
+            };
+            let pattern = Pattern::USUAL[draft.pattern.min(Pattern::USUAL.len() - 1)];
+            let (sections, dividers) = pattern.fill(&outline, &board.unwrap_or_default());
+            let kind = draft.kind;
+            job.surfaces.push(Surface { name, kind, outline, sections, dividers, ..Surface::default() });
+        });
+        cx.push(Command::Surface(index));
+    }
+}
+
+/// `Ceiling`, or `Ceiling 2` if that is taken.
+fn free_name(job: &Job, kind: SurfaceKind) -> String {
+    let base = KINDS.iter().find(|(known, _)| *known == kind).map_or("Surface", |(_, name)| name);
+    let taken = |name: &str| job.surfaces.iter().any(|surface| surface.name == name);
+    let numbered = (2..).map(|number| format!("{base} {number}"));
+    std::iter::once(base.to_owned()).chain(numbered).find(|name| !taken(name)).unwrap_or_default()
+}
+
+/// A drop-down list. `set` is called with what was chosen.
+fn choose<T: Copy + PartialEq>(ui: &mut Ui, name: &str, choices: &[(T, &str)], now: T, set: impl FnOnce(T)) {
+    let shown = choices.iter().find(|(choice, _)| *choice == now).map_or("", |(_, words)| words);
+    let mut chosen = None;
+    let combo = ComboBox::from_id_salt(name).selected_text(shown).width(200.0);
+    let response = combo.show_ui(ui, |ui| {
+        for (choice, words) in choices {
+            if ui.selectable_label(*choice == now, *words).clicked() {
+                chosen = Some(*choice);
+            }
+        }
+    });
+    response.response.accessible_name(name);
+    if let Some(choice) = chosen.filter(|choice| *choice != now) {
+        set(choice);
+    }
+}
+
+fn surface(ui: &mut Ui, cx: &mut Cx<'_>, index: usize) {
+    let surface = &cx.job.surfaces[index];
+    ui.horizontal(|ui| {
+        ui.heading(&surface.name);
+        if let Some(laid) = cx.found.layouts.get(index) {
+            let run: Length = laid.joints.iter().map(crate::surface::Joint::length).sum();
+            let words = format!("{} boards, {} of joints, {}", laid.boards.len(), run.show_run(cx.units()), laid.plan_area.show(cx.units()));
+            ui.label(RichText::new(words).small().color(cx.palette.soft));
+        }
+    });
+    cx.problems(ui, |place| *place == Place::Outline(index));
+    pattern(ui, cx, index);
+    if let Some(first) = surface.sections.first() {
+        let same = surface.sections.iter().all(|section| section.board == first.board);
+        if same {
+            let title = if surface.sections.len() > 1 { "Boards of all sections" } else { "Boards" };
+            CollapsingHeader::new(title).default_open(true).show(ui, |ui| {
+                board(ui, cx, index, None, &first.board);
+            });
+        }
+    }
+    for number in 0..surface.sections.len() {
+        cx.problems(ui, |place| *place == Place::Section(index, number));
+    }
+    CollapsingHeader::new("Sections").show(ui, |ui| sections(ui, cx, index));
+    CollapsingHeader::new("Outline, trim and openings").show(ui, |ui| outline(ui, cx, index));
+    CollapsingHeader::new("Dividers and ridge").show(ui, |ui| dividers(ui, cx, index));
+}
+
+fn pattern(ui: &mut Ui, cx: &mut Cx<'_>, index: usize) {
+    ui.horizontal(|ui| {
+        ui.label("Pattern");
+        let names: Vec<&str> = Pattern::USUAL.iter().map(|pattern| pattern.name()).collect();
+        let mut chosen = None;
+        let combo = ComboBox::from_id_salt("apply pattern").selected_text("fill again with…").width(190.0);
+        let response = combo.show_ui(ui, |ui| {
+            for (number, name) in names.iter().enumerate() {
+                if ui.selectable_label(false, *name).clicked() {
+                    chosen = Some(number);
+                }
+            }
+        });
+        response.response.accessible_name("Fill with a pattern");
+        if let Some(number) = chosen {
+            cx.edit(format!("Pattern: {}", names[number]), move |job| {
+                let Some(surface) = job.surfaces.get_mut(index) else { return };
+                let board = surface.sections.first().map(|s| s.board.clone()).unwrap_or_default();
+                (surface.sections, surface.dividers) = Pattern::USUAL[number].fill(&surface.outline, &board);
+            });
+        }
+        if ui.button("Remove surface").clicked() {
+            cx.edit("Remove surface", move |job| {
+                if index < job.surfaces.len() {
+                    job.surfaces.remove(index);
+                }
+            });
+            cx.push(Command::Surface(0));
+        }
+    });
+}
+
+/// Changes the boards of one section, or of all.
+fn edit_board(cx: &mut Cx<'_>, on: usize, section: Option<usize>, name: &str, change: impl Fn(&mut BoardSpec) + 'static) {
+    cx.edit(name, move |job| {
+        let Some(surface) = job.surfaces.get_mut(on) else { return };
+        for (index, found) in surface.sections.iter_mut().enumerate() {
+            if section.is_none_or(|section| section == index) {
+                change(&mut found.board);
+            }
+        }
+    });
+}
+
+fn board(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
+    let least = Length::mm(1.0);
+    Grid::new(("board", section)).num_columns(2).show(ui, |ui| {
+        term(ui, "Species", "How much the wood moves. The names are those of the Wood Handbook.");
+        species(ui, cx, on, section, spec);
+        ui.end_row();
+        term(ui, "Face width", "The width that shows, without the tongue.");
+        if let Some(width) = cx.length_entry(ui, "Face width", spec.face_width, least, 90.0) {
+            edit_board(cx, on, section, "Face width", move |board| board.face_width = width);
+        }
+        ui.end_row();
+        term(ui, "Width over the tongue", "Face width plus the tongue; a gap near the tongue's length is past caulking.");
+        if let Some(width) = cx.length_entry(ui, "Width over the tongue", spec.overall_width, least, 90.0) {
+            edit_board(cx, on, section, "Overall width", move |board| board.overall_width = width);
+        }
+        ui.end_row();
+        ui.label("Thickness");
+        if let Some(thickness) = cx.length_entry(ui, "Thickness", spec.thickness, least, 90.0) {
+            edit_board(cx, on, section, "Thickness", move |board| board.thickness = thickness);
+        }
+        ui.end_row();
+        profile(ui, cx, on, section, spec);
+        term(ui, "Nailed at", "Where each board is held decides at which joint its movement shows.");
+        let fixings = [
+            (Fixing::Tongue, "tongue (blind-nailed)"),
+            (Fixing::Middle, "middle of the face"),
+            (Fixing::Groove, "groove"),
+            (Fixing::BothEdges, "both edges"),
+        ];
+        choose(ui, "Nailed at", &fixings, spec.fixing, |fixing| {
+            edit_board(cx, on, section, "Fixing", move |board| board.fixing = fixing);
+        });
+        ui.end_row();
+        term(ui, "Coating", "How slowly the boards follow the air. The time constants are assumptions of the shelf.");
+        let shelf = cx.shelf;
+        let finishes: Vec<(Finish, &str)> = shelf.finishes.iter().map(|lag| (lag.finish, lag.name.as_str())).collect();
+        choose(ui, "Coating", &finishes, spec.finish, |finish| {
+            edit_board(cx, on, section, "Coating", move |board| board.finish = finish);
+        });
+        ui.end_row();
+        term(ui, "Growth rings", "Angle of the growth rings to the face: 0° flat-sawn moves most, 90° quarter-sawn least. About 25° for mixed boards.");
+        if let Some(degrees) = cx.number_entry(ui, "Growth rings", spec.ring_angle.to_degrees(), 0, 0.0..=90.0, 60.0) {
+            edit_board(cx, on, section, "Growth rings", move |board| board.ring_angle = Angle::degrees(degrees));
+        }
+        ui.end_row();
+        term(ui, "Longest board", "Courses longer than this have butt joints. Leave empty if every course is one board.");
+        let units = cx.units();
+        let shown = spec.longest.map_or_else(String::new, |longest| longest.show(units));
+        let longest = entry(ui, "Longest board", &shown, 90.0, |text| match text.trim() {
+            "" => Ok(None),
+            text => match parse_length(text, units) {
+                Ok(length) if length < Length::m(0.1) => Err(format!("“{text}” is shorter than 4 in. Type the stock length")),
+                read => read.map(Some).map_err(|error| error.to_string()),
+            },
+        });
+        if let Some(longest) = longest {
+            edit_board(cx, on, section, "Longest board", move |board| board.longest = longest);
+        }
+        ui.end_row();
+    });
+    if let Some(species) = cx.shelf.species(&spec.species) {
+        remark(ui, cx, format!(
+            "{}: {:.2} % of its width for each per cent of moisture; {}.",
+            species.name,
+            100.0 * species.coefficient(spec.ring_angle),
+            species.source()
+        ));
+    }
+}
+
+fn species(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
+    let shelf = cx.shelf;
+    let mut chosen = None;
+    let combo = ComboBox::from_id_salt(("species", section)).selected_text(&spec.species).width(200.0).height(320.0);
+    let response = combo.show_ui(ui, |ui| {
+        for species in &shelf.species {
+            if ui.selectable_label(species.name == spec.species, &species.name).clicked() {
+                chosen = Some(species.name.clone());
+            }
+        }
+    });
+    response.response.accessible_name("Species");
+    if let Some(name) = chosen {
+        edit_board(cx, on, section, "Species", move |board| board.species.clone_from(&name));
+    }
+}
+
+fn profile(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
+    term(ui, "Edge", "The edge profile: a V where two chamfers meet, a bead, or square.");
+    ui.horizontal(|ui| {
+        let (kind, size) = match spec.profile {
+            Profile::Square => (0, Length::inches(0.125)),
+            Profile::VGroove(leg) => (1, leg),
+            Profile::Bead(width) => (2, width),
+        };
+        let make = |kind: usize, size: Length| match kind {
+            0 => Profile::Square,
+            1 => Profile::VGroove(size),
+            _ => Profile::Bead(size),
+        };
+        let kinds = [(1, "V-groove"), (2, "bead"), (0, "square")];
+        choose(ui, "Edge", &kinds, kind, |kind| {
+            edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
+        });
+        if kind != 0 && let Some(size) = cx.length_entry(ui, "Size of the edge profile", size, Length::ZERO, 56.0) {
+            edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
+        }
+    });
+    ui.end_row();
+}
+
+fn sections(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
+    let job = cx.job;
+    for (index, section) in job.surfaces[on].sections.iter().enumerate() {
+        let id = ("section", on, index);
+        CollapsingHeader::new(format!("Section {}", section.name)).id_salt(id).show(ui, |ui| {
+            ui.push_id(id, |ui| one_section(ui, cx, on, index, section));
+        });
+    }
+    if ui.button("Add section").clicked() {
+        cx.edit("Add section", move |job| {
+            let Some(surface) = job.surfaces.get_mut(on) else { return };
+            let taken = |name: &String| surface.sections.iter().any(|section| section.name == *name);
+            let name = (0..).map(crate::surface::pattern::section_name).find(|name| !taken(name));
+            let board = surface.sections.last().map(|section| section.board.clone()).unwrap_or_default();
+            let region = Some(surface.outline.clone());
+            surface.sections.push(Section { name: name.unwrap_or_default(), region, board, ..Section::default() });
+        });
+    }
+}
+
+fn one_section(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, index: usize, section: &Section) {
+    Grid::new("section").num_columns(2).show(ui, |ui| {
+        ui.label("Name");
+        if let Some(name) = text_entry(ui, "Section name", &section.name, 90.0) {
+            cx.edit("Section name", move |job| job.rename_section(on, index, &name));
+        }
+        ui.end_row();
+        term(ui, "Direction", "The way the boards run: 0° to the right, 90° up.");
+        if let Some(degrees) = cx.number_entry(ui, "Direction", section.direction.to_degrees(), 2, -360.0..=360.0, 60.0) {
+            edit_section(cx, on, index, "Direction", move |section| section.direction = Angle::degrees(degrees));
+        }
+        ui.end_row();
+        term(ui, "Starter width", "Width of the ripped first course; 0 to start with a full board.");
+        if let Some(start) = cx.length_entry(ui, "Starter width", section.start, Length::ZERO, 90.0) {
+            edit_section(cx, on, index, "Starter width", move |section| section.start = start);
+        }
+        ui.end_row();
+    });
+    if let Some(region) = &section.region {
+        corners(ui, cx, "Region", region, move |job| {
+            job.surfaces.get_mut(on)?.sections.get_mut(index)?.region.as_mut()
+        });
+    }
+    let same = cx.job.surfaces[on].sections.iter().all(|other| other.board == section.board);
+    CollapsingHeader::new(if same { "Other boards here" } else { "Boards" }).show(ui, |ui| {
+        board(ui, cx, on, Some(index), &section.board);
+    });
+    if ui.button("Remove section").clicked() {
+        cx.edit("Remove section", move |job| {
+            if let Some(surface) = job.surfaces.get_mut(on)
+                && index < surface.sections.len()
+            {
+                surface.sections.remove(index);
+            }
+        });
+    }
+}
+
+fn edit_section(cx: &mut Cx<'_>, on: usize, index: usize, name: &str, change: impl FnOnce(&mut Section) + 'static) {
+    cx.edit(name, move |job| {
+        if let Some(section) = job.surfaces.get_mut(on).and_then(|surface| surface.sections.get_mut(index)) {
+            change(section);
+        }
+    });
+}
+
+fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
+    let surface = &cx.job.surfaces[on];
+    Grid::new("outline").num_columns(2).show(ui, |ui| {
+        ui.label("Name");
+        if let Some(name) = text_entry(ui, "Surface name", &surface.name, 150.0) {
+            cx.edit("Surface name", move |job| job.rename_surface(on, &name));
+        }
+        ui.end_row();
+        ui.label("Kind");
+        choose(ui, "Kind", &KINDS, surface.kind, |kind| {
+            cx.edit("Kind", move |job| {
+                if let Some(surface) = job.surfaces.get_mut(on) {
+                    surface.kind = kind;
+                }
+            });
+        });
+        ui.end_row();
+        term(ui, "Trim around", "Width of the trim board along the outline; 0 for none.");
+        if let Some(trim) = cx.length_entry(ui, "Trim around", surface.trim, Length::ZERO, 90.0) {
+            cx.edit("Trim", move |job| {
+                if let Some(surface) = job.surfaces.get_mut(on) {
+                    surface.trim = trim;
+                }
+            });
+        }
+        ui.end_row();
+    });
+    corners(ui, cx, "Outline", &surface.outline, move |job| Some(&mut job.surfaces.get_mut(on)?.outline));
+    for (index, opening) in surface.openings.iter().enumerate() {
+        ui.separator();
+        ui.push_id(("opening", index), |ui| {
+            ui.horizontal(|ui| {
+                ui.label("Opening");
+                if let Some(name) = text_entry(ui, "Opening name", &opening.name, 130.0) {
+                    cx.edit("Opening name", move |job| {
+                        if let Some(opening) = job.surfaces.get_mut(on).and_then(|s| s.openings.get_mut(index)) {
+                            opening.name = name;
+                        }
+                    });
+                }
+                if Icon::Remove.button(ui, "Remove opening", true).clicked() {
+                    cx.edit("Remove opening", move |job| {
+                        if let Some(surface) = job.surfaces.get_mut(on) && index < surface.openings.len() {
+                            surface.openings.remove(index);
+                        }
+                    });
+                }
+            });
+            corners(ui, cx, "Opening", &opening.corners, move |job| {
+                Some(&mut job.surfaces.get_mut(on)?.openings.get_mut(index)?.corners)
+            });
+            cx.problems(ui, |place| *place == Place::Opening(on, index));
+        });
+    }
+    if ui.button("Add opening").clicked() {
+        cx.edit("Add opening", move |job| {
+            let Some(surface) = job.surfaces.get_mut(on) else { return };
+            let (w, h) = (Length::feet(2.0), Length::feet(3.0));
+            let corners = rectangle(w, h).into_iter().map(|p| Point(p.0 + w, p.1 + w)).collect();
+            let name = format!("window {}", surface.openings.len() + 1);
+            surface.openings.push(Opening { name, corners });
+        });
+    }
+}
+
+/// A list of corners, each to be typed, added after and removed.
+fn corners(
+    ui: &mut Ui,
+    cx: &mut Cx<'_>,
+    name: &str,
+    points: &[Point],
+    reach: impl Fn(&mut Job) -> Option<&mut Vec<Point>> + Copy + 'static,
+) {
+    let anywhere = Length::m(-1000.0);
+    Grid::new((name, "corners")).num_columns(4).show(ui, |ui| {
+        ui.label(RichText::new("corner").small());
+        ui.label(RichText::new("right").small());
+        ui.label(RichText::new("up").small());
+        ui.end_row();
+        for (index, point) in points.iter().enumerate() {
+            let number = index + 1;
+            ui.label(number.to_string());
+            let x = cx.length_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere, 84.0);
+            let y = cx.length_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere, 84.0);
+            if x.is_some() || y.is_some() {
+                cx.edit("Move corner", move |job| {
+                    if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
+                        *corner = Point(x.unwrap_or(corner.0), y.unwrap_or(corner.1));
+                    }
+                });
+            }
+            if Icon::Remove.button(ui, &format!("Remove corner {number} of {name}"), points.len() > 3).clicked() {
+                cx.edit("Remove corner", move |job| {
+                    if let Some(points) = reach(job) && index < points.len() {
+                        points.remove(index);
+                    }
+                });
+            }
+            ui.end_row();
+        }
+    });
+    if ui.button(format!("Add corner to {}", name.to_lowercase())).clicked() {
+        cx.edit("Add corner", move |job| {
+            // Half-way between the last corner and the first: the outline stays as it was.
+            if let Some(points) = reach(job)
+                && let (Some(first), Some(last)) = (points.first().copied(), points.last().copied())
+            {
+                points.push(Point((first.0 + last.0) / 2.0, (first.1 + last.1) / 2.0));
+            }
+        });
+    }
+}
+
+fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
+    let job = cx.job;
+    let anywhere = Length::m(-1000.0);
+    for (index, divider) in job.surfaces[on].dividers.iter().enumerate() {
+        ui.push_id(("divider", index), |ui| {
+            ui.horizontal(|ui| {
+                if let Some(name) = text_entry(ui, "Divider name", &divider.name, 90.0) {
+                    edit_divider(cx, on, index, move |divider| divider.name = name);
+                }
+                let kinds = [(DividerKind::Dividing, "dividing board"), (DividerKind::Ridge, "ridge board")];
+                choose(ui, "Kind of divider", &kinds, divider.kind, |kind| {
+                    edit_divider(cx, on, index, move |divider| divider.kind = kind);
+                });
+                if Icon::Remove.button(ui, "Remove divider", true).clicked() {
+                    cx.edit("Remove divider", move |job| {
+                        if let Some(surface) = job.surfaces.get_mut(on) && index < surface.dividers.len() {
+                            surface.dividers.remove(index);
+                        }
+                    });
+                }
+            });
+            Grid::new("ends").num_columns(3).show(ui, |ui| {
+                for (name, point, set) in [
+                    ("From", divider.from, (|d, p| d.from = p) as fn(&mut Divider, Point)),
+                    ("To", divider.to, |d, p| d.to = p),
+                ] {
+                    ui.label(name);
+                    let x = cx.length_entry(ui, &format!("{name}, right"), point.0, anywhere, 84.0);
+                    let y = cx.length_entry(ui, &format!("{name}, up"), point.1, anywhere, 84.0);
+                    if x.is_some() || y.is_some() {
+                        let moved = Point(x.unwrap_or(point.0), y.unwrap_or(point.1));
+                        edit_divider(cx, on, index, move |divider| set(divider, moved));
+                    }
+                    ui.end_row();
+                }
+                ui.label("Width");
+                if let Some(width) = cx.length_entry(ui, "Divider width", divider.width, Length::mm(1.0), 84.0) {
+                    edit_divider(cx, on, index, move |divider| divider.width = width);
+                }
+                ui.end_row();
+            });
+            cx.problems(ui, |place| *place == Place::Divider(on, index));
+        });
+        ui.separator();
+    }
+    if ui.button("Add divider").clicked() {
+        cx.edit("Add divider", move |job| {
+            let Some(surface) = job.surfaces.get_mut(on) else { return };
+            let xs = || surface.outline.iter().map(|point| point.0);
+            let ys = || surface.outline.iter().map(|point| point.1);
+            let top = ys().fold(Length::ZERO, Length::max);
+            let middle = xs().fold(Length::ZERO, Length::max) / 2.0;
+            let name = format!("divider {}", char::from(b'a' + (surface.dividers.len() % 26) as u8));
+            let (from, to) = (Point(middle, Length::ZERO), Point(middle, top));
+            let width = Length::inches(3.5);
+            surface.dividers.push(Divider { name, kind: DividerKind::Dividing, from, to, width });
+        });
+    }
+}
+
+fn edit_divider(cx: &mut Cx<'_>, on: usize, index: usize, change: impl FnOnce(&mut Divider) + 'static) {
+    cx.edit("Divider", move |job| {
+        if let Some(divider) = job.surfaces.get_mut(on).and_then(|surface| surface.dividers.get_mut(index)) {
+            change(divider);
+        }
+    });
+}

@@ -1,0 +1,96 @@
+//! Cause: what did it, section by section.
+
+use eframe::egui::{Frame, Grid, Label, Margin, RichText, Ui};
+
+use super::{heading, remark, term};
+use crate::app::context::Cx;
+use crate::assess::{SectionState, date_after};
+use crate::job::Place;
+use crate::measure::{Length, show_date, show_number};
+
+pub(super) fn cause(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let measured = cx.found.sections.iter().any(|state| state.gaps.measured > 0);
+    if !measured {
+        remark(ui, cx, "Nothing can be said of the cause before a gap is measured: click a joint and type its width.");
+        return;
+    }
+    heading(ui, "Why they opened");
+    ui.add(Label::new(&cx.found.answer.cause).wrap());
+    remark(ui, cx, "Worked back from the gap: the width that shrank and the present moisture tell the moisture at install. The boards are taken to have been laid tight. The interval is nine in ten.");
+    for state in &cx.found.sections {
+        section(ui, cx, state);
+    }
+    marks(ui, cx);
+}
+
+fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
+    let Some(surface) = cx.assessed.surfaces.get(state.surface) else { return };
+    let units = cx.units();
+    heading(ui, &format!("{}, section {}", surface.name, surface.sections[state.section].name));
+    Frame::new().fill(cx.palette.raised).corner_radius(6).inner_margin(Margin::same(9)).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        Grid::new(("cause", state.surface, state.section)).num_columns(2).show(ui, |ui| {
+            let mut row = |name: &str, why: &str, value: String| {
+                term(ui, name, why);
+                ui.add(Label::new(RichText::new(value).strong()).wrap());
+                ui.end_row();
+            };
+            row(
+                "Mean gap",
+                "Over the measured joints between boards; the others are taken to be like them.",
+                format!("{} ± {}, {} of {} joints measured", state.gaps.mean.show(units), state.gaps.error_of_mean.show(units), state.gaps.measured, state.gaps.joints),
+            );
+            let moisture = state.now.moisture;
+            row(
+                "Boards today",
+                "The meter's readings, put right for the temperature of the wood.",
+                match state.now.readings {
+                    0 => format!("about {}, from the room's year: no reading", moisture.mean.show()),
+                    n => format!("{} ± {}, {n} reading{}", moisture.mean.show(), moisture.sd.show(), if n == 1 { "" } else { "s" }),
+                },
+            );
+            if let Some(origin) = state.origin {
+                let value = if origin.beyond_drying {
+                    "no moisture explains this gap".to_owned()
+                } else {
+                    format!("{} ({} to {})", origin.moisture.show(), show_number(origin.interval.low.to_pct(), 0), show_number(origin.interval.high.to_pct(), 0))
+                };
+                row("Boards at install", "The moisture from which drying to today makes this gap.", value);
+            }
+            let (driest, wettest) = state.settled.extremes();
+            row("The room keeps them", "The moisture that the room's air leads to over a year.", format!("{} to {}", driest.show(), wettest.show()));
+            row(
+                "Closes by itself",
+                "How much of today's gap goes in the coming humid season.",
+                closes(cx, state),
+            );
+            row("Widest", "In the coming year, if nothing is done.", state.year_gap.1.show(units));
+        });
+        if state.origin.is_some_and(|origin| !origin.beyond_drying) {
+            ui.add(Label::new(format!("The boards went up {}.", state.origin_words)).wrap());
+        }
+    });
+    cx.problems(ui, |place| *place == Place::Section(state.surface, state.section));
+}
+
+fn closes(cx: &Cx<'_>, state: &SectionState) -> String {
+    let share = show_number(state.closes_by_itself() * 100.0, 0);
+    let when = show_date(date_after(cx.assessed, state.narrowest_day));
+    if state.year_gap.0 <= Length::ZERO {
+        format!("all of it, by {when}")
+    } else {
+        format!("{share} %, down to {} by {when}", state.year_gap.0.show(cx.units()))
+    }
+}
+
+fn marks(ui: &mut Ui, cx: &Cx<'_>) {
+    heading(ui, "What the stamps allow");
+    Grid::new("marks").num_columns(3).show(ui, |ui| {
+        for mark in &cx.shelf.marks {
+            ui.label(RichText::new(&mark.name).strong());
+            ui.label(format!("at most {}", mark.most.show()));
+            ui.add(Label::new(RichText::new(format!("{} ({})", mark.source, mark.kind.words())).small().color(cx.palette.soft)).wrap());
+            ui.end_row();
+        }
+    });
+}

@@ -1,0 +1,65 @@
+//! The four leaves.
+
+mod boards;
+mod cause;
+mod papers;
+mod readings;
+mod repair;
+mod room;
+mod survey;
+
+use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, Ui};
+
+pub(super) use papers::Preview;
+
+use super::command::Command;
+use super::context::Cx;
+use super::look;
+use super::view::Leaf;
+
+pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let bar = Frame::new().inner_margin(Margin::symmetric(12, 8));
+    bar.show(ui, |ui| {
+        ui.horizontal(|ui| {
+            for leaf in Leaf::ALL {
+                let text = RichText::new(leaf.name()).size(14.5);
+                if ui.selectable_label(cx.view.leaf == leaf, text).clicked() {
+                    cx.push(Command::Leaf(leaf));
+                }
+            }
+        });
+    });
+    ui.separator();
+    let leaf = cx.view.leaf;
+    ScrollArea::vertical().id_salt(leaf.name()).auto_shrink(false).show(ui, |ui| {
+        let margin = look::margin() as i8;
+        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
+            ui.set_max_width(ui.available_width());
+            match leaf {
+                Leaf::Survey => survey::survey(ui, cx),
+                Leaf::Cause => cause::cause(ui, cx),
+                Leaf::Repair => repair::repair(ui, cx),
+                Leaf::Papers => papers::papers(ui, cx),
+            }
+        });
+    });
+}
+
+/// A heading with space over it.
+fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(8.0);
+    ui.heading(text);
+}
+
+/// Lesser text that wraps.
+fn remark(ui: &mut Ui, cx: &Cx<'_>, text: impl Into<String>) {
+    ui.add(Label::new(RichText::new(text).small().color(cx.palette.soft)).wrap());
+}
+
+/// A label with an explanation on hover, in the first column of a form.
+fn term(ui: &mut Ui, text: &str, explanation: &str) {
+    let label = ui.label(text);
+    if !explanation.is_empty() {
+        label.on_hover_text(explanation);
+    }
+}

@@ -1,0 +1,88 @@
+//! Papers: what comes out, previewed.
+
+use std::sync::Arc;
+
+use eframe::egui::{ColorImage, Context, Image, RichText, TextureHandle, TextureOptions, Ui};
+
+use super::{heading, remark};
+use crate::app::command::Command;
+use crate::app::context::Cx;
+use crate::job::Job;
+use crate::papers::{PageImage, Paper};
+
+/// The paper that was typeset last, as textures.
+#[derive(Default)]
+pub(in crate::app) struct Preview {
+    asked: Option<(Paper, Arc<Job>)>,
+    shown: Option<Paper>,
+    pages: Vec<TextureHandle>,
+    error: Option<String>,
+}
+
+impl Preview {
+    /// Whether the paper for this job has not been asked for yet.
+    pub fn wants(&self, paper: Paper, job: &Arc<Job>) -> bool {
+        self.asked.as_ref().is_none_or(|(known, of)| *known != paper || !Arc::ptr_eq(of, job))
+    }
+
+    /// Notes what was asked for.
+    pub fn asked(&mut self, paper: Paper, job: Arc<Job>) {
+        self.asked = Some((paper, job));
+    }
+
+    /// Takes a typeset paper. One that is not the one asked for last came too late.
+    pub fn take(&mut self, ctx: &Context, paper: Paper, job: Arc<Job>, pages: Result<Vec<PageImage>, String>) {
+        if self.wants(paper, &job) {
+            return;
+        }
+        match pages {
+            Ok(pages) => {
+                let texture = |(index, page): (usize, PageImage)| {
+                    let image = ColorImage::from_rgba_premultiplied([page.width, page.height], &page.rgba);
+                    ctx.load_texture(format!("page {index}"), image, TextureOptions::LINEAR)
+                };
+                self.pages = pages.into_iter().enumerate().map(texture).collect();
+                self.error = None;
+            }
+            Err(error) => self.error = Some(error),
+        }
+        self.shown = Some(paper);
+    }
+}
+
+pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
+    ui.horizontal(|ui| {
+        for (index, paper) in Paper::ALL.into_iter().enumerate() {
+            if ui.selectable_label(cx.view.paper == index, paper.name()).clicked() {
+                cx.view.paper = index;
+            }
+        }
+    });
+    ui.horizontal(|ui| {
+        if ui.button("Write the PDFs…").clicked() {
+            cx.push(Command::WritePapers);
+        }
+        if let Some(folder) = &cx.settings.papers
+            && ui.button("Write again").on_hover_text(folder.display().to_string()).clicked()
+        {
+            cx.commands.push(Command::WritePapersTo(folder.clone()));
+        }
+    });
+    let wanted = Paper::ALL[cx.view.paper.min(Paper::ALL.len() - 1)];
+    if let Some(error) = &cx.preview.error {
+        ui.colored_label(cx.palette.error, error);
+    }
+    if cx.preview.shown != Some(wanted) {
+        ui.label(RichText::new("Setting type…").color(cx.palette.soft));
+        return;
+    }
+    let pages = cx.preview.pages.len();
+    for (index, page) in cx.preview.pages.iter().enumerate() {
+        let width = ui.available_width() - 2.0;
+        let name = format!("{}, page {} of {pages}", wanted.name(), index + 1);
+        ui.add(Image::new(page).max_width(width).alt_text(name));
+        ui.add_space(8.0);
+    }
+    heading(ui, "What they are made of");
+    remark(ui, cx, "Every figure comes from the answer on the other leaves. Names and addresses are under Survey, The job.");
+}

@@ -1,0 +1,188 @@
+//! Gap and moisture readings as lists.
+
+use eframe::egui::{ComboBox, Grid, RichText, Ui};
+
+use super::remark;
+use crate::app::command::Command;
+use crate::app::context::Cx;
+use crate::app::entry::{entry, text_entry};
+use crate::app::icon::Icon;
+use crate::app::view::Selected;
+use crate::job::Place;
+use crate::measure::{Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number};
+use crate::survey::{MeterSetting, MoistureReading};
+
+/// Gaps are typed at the joint, on the drawing; here they are listed.
+pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let job = cx.job;
+    if job.survey.gaps.is_empty() {
+        remark(ui, cx, "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.");
+        return;
+    }
+    let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
+    remark(ui, cx, format!("{} readings, {open} open. Type more by clicking joints on the drawing.", job.survey.gaps.len()));
+    Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
+        for (index, gap) in job.survey.gaps.iter().enumerate() {
+            ui.push_id(("gap", index), |ui| {
+                let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
+                let name = format!("{} {}", gap.surface, gap.joint);
+                let link = ui.add_enabled(surface.is_some(), eframe::egui::Button::new(RichText::new(&name).small()).frame(false));
+                if let (true, Some(surface)) = (link.on_hover_text("Show this joint").clicked(), surface) {
+                    cx.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
+                }
+            });
+            if let Some(width) = cx.length_entry(ui, &format!("Gap reading {}", index + 1), gap.width, Length::ZERO, 64.0) {
+                cx.edit("Gap reading", move |job| {
+                    if let Some(gap) = job.survey.gaps.get_mut(index) {
+                        gap.width = width;
+                    }
+                });
+            }
+            ui.label(RichText::new(gap.failed.words()).small().color(cx.palette.soft));
+            let shown = gap.date.map_or_else(String::new, show_date);
+            let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| match text.trim() {
+                "" => Ok(None),
+                text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+            });
+            if let Some(date) = date {
+                cx.edit("Date of a gap", move |job| {
+                    if let Some(gap) = job.survey.gaps.get_mut(index) {
+                        gap.date = date;
+                    }
+                });
+            }
+            if Icon::Remove.button(ui, &format!("Remove gap reading {}", index + 1), true).clicked() {
+                cx.edit("Remove gap", move |job| {
+                    if index < job.survey.gaps.len() {
+                        job.survey.gaps.remove(index);
+                    }
+                });
+            }
+            ui.end_row();
+        }
+    });
+    for index in 0..job.survey.gaps.len() {
+        cx.problems(ui, |place| *place == Place::Gap(index));
+    }
+}
+
+/// A temperature as it is typed in these units.
+fn shown_temperature(t: Temperature, units: Units) -> String {
+    match units {
+        Units::Inches => show_number(t.to_fahrenheit(), 1),
+        Units::Millimetres => show_number(t.to_celsius(), 1),
+    }
+    .replace('−', "-")
+}
+
+/// A field for a temperature in the job's units.
+pub(super) fn temperature_entry(ui: &mut Ui, cx: &Cx<'_>, name: &str, value: Temperature) -> Option<Temperature> {
+    let units = cx.units();
+    entry(ui, name, &shown_temperature(value, units), 48.0, |text| {
+        let number = parse_number(text).map_err(|error| error.to_string())?;
+        Ok(match units {
+            Units::Inches => Temperature::fahrenheit(number),
+            Units::Millimetres => Temperature::celsius(number),
+        })
+    })
+}
+
+/// The sign of a temperature in the job's units.
+pub(super) const fn degrees(units: Units) -> &'static str {
+    match units {
+        Units::Inches => "°F",
+        Units::Millimetres => "°C",
+    }
+}
+
+pub(super) fn moistures(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let job = cx.job;
+    Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
+        if !job.survey.moistures.is_empty() {
+            for title in ["section", "board", "meter %", degrees(job.units), "set to", ""] {
+                ui.label(RichText::new(title).small().color(cx.palette.soft));
+            }
+            ui.end_row();
+        }
+        for (index, reading) in job.survey.moistures.iter().enumerate() {
+            moisture(ui, cx, index, reading);
+            ui.end_row();
+        }
+    });
+    for index in 0..job.survey.moistures.len() {
+        cx.problems(ui, |place| *place == Place::Moisture(index));
+    }
+    let sections: Vec<(String, String)> = job
+        .surfaces
+        .iter()
+        .flat_map(|surface| surface.sections.iter().map(|s| (surface.name.clone(), s.name.clone())))
+        .collect();
+    let add = ui.add_enabled(!sections.is_empty(), eframe::egui::Button::new("Add moisture reading"));
+    if add.clicked() {
+        let shown = job.surfaces.get(cx.view.surface).map(|surface| surface.name.clone());
+        let place = sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref()).or(sections.first()).cloned();
+        cx.edit("Add moisture reading", move |job| {
+            let (surface, section) = place.unwrap_or_default();
+            job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });
+        });
+    }
+}
+
+fn edit(cx: &mut Cx<'_>, index: usize, change: impl FnOnce(&mut MoistureReading) + 'static) {
+    cx.edit("Moisture reading", move |job| {
+        if let Some(reading) = job.survey.moistures.get_mut(index) {
+            change(reading);
+        }
+    });
+}
+
+fn moisture(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReading) {
+    let number = index + 1;
+    section(ui, cx, index, reading);
+    if let Some(board) = text_entry(ui, &format!("Board of moisture reading {number}"), &reading.board, 84.0) {
+        edit(cx, index, move |reading| reading.board = board);
+    }
+    let name = format!("Moisture reading {number}");
+    if let Some(pct) = cx.number_entry(ui, &name, reading.reading.to_pct(), 1, 0.0..=100.0, 42.0) {
+        edit(cx, index, move |reading| reading.reading = Moisture::pct(pct));
+    }
+    if let Some(wood) = temperature_entry(ui, cx, &format!("Wood temperature {number}"), reading.wood) {
+        edit(cx, index, move |reading| reading.wood = wood);
+    }
+    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.words()).width(86.0);
+    let response = combo.show_ui(ui, |ui| {
+        for setting in MeterSetting::ALL {
+            if ui.selectable_label(setting == reading.setting, setting.words()).clicked() {
+                edit(cx, index, move |reading| reading.setting = setting);
+            }
+        }
+    });
+    response.response.accessible_name(format!("Meter set to {number}"));
+    if Icon::Remove.button(ui, &format!("Remove moisture reading {number}"), true).clicked() {
+        cx.edit("Remove moisture reading", move |job| {
+            if index < job.survey.moistures.len() {
+                job.survey.moistures.remove(index);
+            }
+        });
+    }
+}
+
+fn section(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReading) {
+    let job = cx.job;
+    let combo = ComboBox::from_id_salt(("moisture section", index)).selected_text(&reading.section).width(44.0);
+    let response = combo.show_ui(ui, |ui| {
+        for surface in &job.surfaces {
+            for section in &surface.sections {
+                let on = surface.name == reading.surface && section.name == reading.section;
+                if ui.selectable_label(on, format!("{} {}", surface.name, section.name)).clicked() {
+                    let (surface, section) = (surface.name.clone(), section.name.clone());
+                    edit(cx, index, move |reading| {
+                        reading.surface = surface;
+                        reading.section = section;
+                    });
+                }
+            }
+        }
+    });
+    response.response.accessible_name(format!("Section of moisture reading {}", index + 1));
+}

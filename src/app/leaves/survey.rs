@@ -1,0 +1,101 @@
+//! Survey: the job's names and dates, the boards, the readings, the room.
+
+use eframe::egui::{CollapsingHeader, Grid, TextEdit, Ui};
+
+use super::{boards, heading, readings, remark, room, term};
+use crate::app::context::Cx;
+use crate::app::entry::{entry, text_entry};
+use crate::job::{Job, Place};
+use crate::measure::{parse_date, show_date};
+
+pub(super) fn survey(ui: &mut Ui, cx: &mut Cx<'_>) {
+    for problem in &cx.document.unread {
+        cx.problem(ui, problem.severity, &problem.words(cx.job));
+    }
+    boards::boards(ui, cx);
+    heading(ui, "Gaps");
+    readings::gaps(ui, cx);
+    heading(ui, "Moisture of the boards");
+    readings::moistures(ui, cx);
+    heading(ui, "The room");
+    room::room(ui, cx);
+    heading(ui, "The job");
+    job(ui, cx);
+}
+
+/// A text field of the job: what it is called, its value, and how to reach it.
+type TextField = (&'static str, fn(&Job) -> &String, fn(&mut Job) -> &mut String);
+
+fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
+    const FIELDS: [TextField; 5] = [
+        ("Title", |job| &job.title, |job| &mut job.title),
+        ("Homeowner", |job| &job.owner, |job| &mut job.owner),
+        ("Address", |job| &job.address, |job| &mut job.address),
+        ("Contractor", |job| &job.contractor.name, |job| &mut job.contractor.name),
+        ("Signed by", |job| &job.contractor.signs, |job| &mut job.contractor.signs),
+    ];
+    Grid::new("job").num_columns(2).show(ui, |ui| {
+        for (name, get, reach) in FIELDS {
+            ui.label(name);
+            if let Some(text) = text_entry(ui, name, get(cx.job), 270.0) {
+                cx.edit(name, move |job| *reach(job) = text);
+            }
+            ui.end_row();
+        }
+        dates(ui, cx);
+        term(ui, "House built", "The year, if known: it decides which cautions apply.");
+        let shown = cx.job.built.map_or_else(String::new, |year| year.to_string());
+        let year = entry(ui, "House built", &shown, 90.0, |text| match text.trim() {
+            "" => Ok(None),
+            text => text.parse::<i16>().map(Some).map_err(|_bad| format!("“{text}” is not a year. Type it as 1962")),
+        });
+        if let Some(year) = year {
+            cx.edit("Year built", move |job| job.built = year);
+        }
+        ui.end_row();
+    });
+    cx.problems(ui, |place| matches!(place, Place::Job(_)));
+    CollapsingHeader::new("Contractor's address and notes").show(ui, |ui| {
+        remark(ui, cx, "Address and telephone, as they stand on the letter");
+        multiline(ui, cx, "Contractor's details", cx.job.contractor.details.clone(), |job, text| job.contractor.details = text);
+        remark(ui, cx, "Notes, for yourself");
+        multiline(ui, cx, "Notes", cx.job.notes.clone(), |job, text| job.notes = text);
+    });
+}
+
+fn dates(ui: &mut Ui, cx: &mut Cx<'_>) {
+    term(ui, "Boards went up", "When the boards were fitted. It dates the past part of the year strip.");
+    let shown = cx.job.installed.map_or_else(String::new, show_date);
+    let date = entry(ui, "Boards went up", &shown, 120.0, |text| match text.trim() {
+        "" => Ok(None),
+        text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+    });
+    if let Some(date) = date {
+        cx.edit("Install date", move |job| job.installed = date);
+    }
+    ui.end_row();
+    term(ui, "Visit", "The day on which the gaps and the moisture were measured.");
+    let date = entry(ui, "Visit", &show_date(cx.job.visited), 120.0, |text| {
+        parse_date(text).map_err(|error| error.to_string())
+    });
+    if let Some(date) = date {
+        cx.edit("Visit date", move |job| job.visited = date);
+    }
+    ui.end_row();
+}
+
+/// A field of several lines: it is taken when left.
+fn multiline(ui: &mut Ui, cx: &mut Cx<'_>, name: &'static str, shown: String, set: fn(&mut Job, String)) {
+    let id = ui.make_persistent_id(("multiline", name));
+    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.clone());
+    let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name(name);
+    if response.has_focus() {
+        ui.data_mut(|data| data.insert_temp(id, text));
+    } else {
+        ui.data_mut(|data| data.remove::<String>(id));
+        if response.lost_focus() && text != shown {
+            cx.edit(name, move |job| set(job, text));
+        }
+    }
+}

@@ -1,0 +1,476 @@
+//! The window: an answer line, the drawing with its year strip, and four leaves.
+//!
+//! [`App`] owns the document, the view and the workers. Each frame draws from shared references
+//! and collects [`Command`]s; after it they are applied, one by one, in [`App::apply`]. The job is
+//! assessed on a worker thread, always the newest one; what is drawn is the last assessment
+//! together with the job it was made from, so the two always fit.
+
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_precision_loss,
+    clippy::cast_sign_loss,
+    clippy::cast_possible_wrap,
+    reason = "points and pixels: the window computes nothing that is kept"
+)]
+
+mod answer_line;
+mod command;
+mod context;
+mod dialog;
+mod document;
+mod drawing;
+mod entry;
+mod icon;
+mod joint_bar;
+mod joint_section;
+mod leaves;
+mod look;
+mod top_bar;
+mod view;
+mod worker;
+mod year_strip;
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use eframe::egui::{self, CentralPanel, Context, Frame, Panel, Theme, Ui, ViewportCommand};
+
+pub use command::{Command, Edit};
+use context::Cx;
+use dialog::{Dialog, Purpose};
+use document::Document;
+use view::{Leaf, Settings, View};
+use worker::Worker;
+
+use crate::assess::{Assessment, assess};
+use crate::job::{Job, Shelf, file};
+use crate::papers::{PageImage, Paper};
+
+/// Name of the program for the desktop.
+const APP_ID: &str = "org.gapwright.Gapwright";
+
+/// A job with its assessment.
+type Assessed = (Arc<Job>, Arc<Assessment>);
+
+/// What the preview is made from, and what comes out.
+type PreviewInput = (Paper, Assessed);
+type PreviewOutput = (Paper, Arc<Job>, Result<Vec<PageImage>, String>);
+
+/// The window.
+pub struct App {
+    document: Document,
+    assessed: Assessed,
+    assessing: Worker<Arc<Job>, Assessed>,
+    previewing: Worker<PreviewInput, PreviewOutput>,
+    preview: leaves::Preview,
+    view: View,
+    settings: Settings,
+    dialog: Option<Dialog>,
+    notice: Option<String>,
+    closing: bool,
+    natives: Option<dialog::NativeDialogs>,
+}
+
+/// The demo: the tea room of the Alder Lane boathouse.
+///
+/// # Panics
+/// Never: the demo is part of the program and read in its tests.
+pub fn demo_job() -> Job {
+    let text = include_str!("../../examples/tea_room.ron");
+    file::read(text).unwrap_or_else(|version| panic!("the demo is of version {version}")).job
+}
+
+/// Starts the log. `RUST_LOG` chooses what is written, to standard error.
+pub fn start_log() {
+    use tracing_subscriber::EnvFilter;
+    let filter = EnvFilter::try_from_default_env().unwrap_or_else(|_unset| EnvFilter::new("error"));
+    tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
+}
+
+/// Whether there is a display to open a window on.
+pub fn has_display() -> bool {
+    let set = |name: &str| std::env::var_os(name).is_some_and(|value| !value.is_empty());
+    !cfg!(all(unix, not(target_os = "macos"))) || set("DISPLAY") || set("WAYLAND_DISPLAY")
+}
+
+/// Opens the window on the job in `path`, or on the demo.
+///
+/// # Errors
+/// If the system gives no window.
+pub fn run(path: Option<PathBuf>) -> eframe::Result {
+    let icon = eframe::icon_data::from_png_bytes(include_bytes!("../../assets/icon.png"));
+    let mut viewport = egui::ViewportBuilder::default()
+        .with_app_id(APP_ID)
+        .with_title("Gapwright")
+        .with_inner_size([1280.0, 720.0])
+        .with_min_inner_size([1000.0, 620.0])
+        .with_drag_and_drop(true);
+    if let Ok(icon) = icon {
+        viewport = viewport.with_icon(icon);
+    }
+    let options = eframe::NativeOptions { viewport, ..Default::default() };
+    eframe::run_native(
+        APP_ID,
+        options,
+        Box::new(move |cc| Ok(Box::new(App::new(cc, path.as_deref())))),
+    )
+}
+
+impl App {
+    /// The window's state with workers on threads.
+    pub fn new(cc: &eframe::CreationContext<'_>, path: Option<&Path>) -> Self {
+        let settings: Settings =
+            cc.storage.and_then(|storage| eframe::get_value(storage, "settings")).unwrap_or_default();
+        let ctx = &cc.egui_ctx;
+        let assessing = Worker::start("assess", ctx.clone(), assess_job);
+        let previewing = Worker::start("preview", ctx.clone(), preview);
+        let mut app = Self::with(ctx, settings, assessing, previewing);
+        app.natives = Some(dialog::NativeDialogs::new(ctx.clone()));
+        if let Some(path) = path {
+            app.open(path);
+        }
+        app
+    }
+
+    /// The window's state for tests: everything is computed at once, no dialog of the system is
+    /// ever opened, and `job` is open.
+    pub fn for_test(ctx: &Context, job: Job) -> Self {
+        let mut app =
+            Self::with(ctx, Settings::default(), Worker::inline(assess_job), Worker::inline(preview));
+        app.replace(Document::new(job, None, vec![]));
+        app
+    }
+
+    fn with(
+        ctx: &Context,
+        settings: Settings,
+        assessing: Worker<Arc<Job>, Assessed>,
+        previewing: Worker<PreviewInput, PreviewOutput>,
+    ) -> Self {
+        look::apply(ctx);
+        ctx.set_theme(if settings.dark { Theme::Dark } else { Theme::Light });
+        // Ctrl+Q is ours, so that it asks about unsaved changes.
+        ctx.options_mut(|options| options.quit_shortcuts.clear());
+        let document = Document::new(demo_job(), None, vec![]);
+        // The first answer is worked out before the first frame, so that none is empty.
+        let assessed = assess_job(Arc::clone(document.job()));
+        Self {
+            document,
+            assessed,
+            assessing,
+            previewing,
+            preview: leaves::Preview::default(),
+            view: View { leaf: settings.leaf, ..View::default() },
+            settings,
+            dialog: None,
+            notice: None,
+            closing: false,
+            natives: None,
+        }
+    }
+
+    /// The open job.
+    pub fn job(&self) -> &Job {
+        self.document.job()
+    }
+
+    /// The last assessment.
+    pub fn assessment(&self) -> &Assessment {
+        &self.assessed.1
+    }
+
+    /// Applies a command. The one place where anything changes.
+    pub fn apply(&mut self, ctx: &Context, command: Command) {
+        match command {
+            Command::Edit(edit) => {
+                if self.document.edit(edit.name, edit.change) {
+                    self.reassess();
+                }
+            }
+            Command::Undo => {
+                self.document.undo();
+                self.reassess();
+            }
+            Command::Redo => {
+                self.document.redo();
+                self.reassess();
+            }
+            Command::New => self.leave(Command::New),
+            Command::Open => self.leave(Command::Open),
+            Command::OpenPath(path) => self.leave(Command::OpenPath(path)),
+            Command::OpenDemo => self.leave(Command::OpenDemo),
+            Command::Quit => ctx.send_viewport_cmd(ViewportCommand::Close),
+            Command::Save => match self.document.path.clone() {
+                Some(path) => self.save(&path),
+                None => self.ask_path(Purpose::Save),
+            },
+            Command::SaveAs => self.ask_path(Purpose::Save),
+            Command::SavePath(path) => self.save(&path),
+            Command::WritePapers => self.ask_path(Purpose::Papers),
+            Command::WritePapersTo(folder) => self.write_papers(&folder),
+            Command::SwitchTheme => {
+                self.settings.dark = !self.settings.dark;
+                ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
+            }
+            Command::Leaf(leaf) => {
+                self.view.leaf = leaf;
+                self.settings.leaf = leaf;
+            }
+            Command::Surface(surface) => {
+                self.view.surface = surface;
+                self.view.selected = None;
+            }
+            Command::Select(selected) => {
+                self.view.focus_gap = selected.is_some();
+                if let Some(selected) = &selected {
+                    self.view.surface = selected.surface;
+                }
+                self.view.selected = selected;
+            }
+            Command::NextJoint => {
+                let next = joint_bar::next_to_measure(&self.assessed, &self.view);
+                self.apply(ctx, Command::Select(next));
+            }
+            Command::Day(day) => self.view.day = day,
+            Command::Fit => {
+                self.view.cameras.remove(&self.view.surface);
+            }
+        }
+    }
+
+    /// Does what would lose unsaved changes, or asks first.
+    fn leave(&mut self, command: Command) {
+        if self.document.is_unsaved() {
+            self.dialog = Some(Dialog::Unsaved(Some(command)));
+        } else {
+            self.leave_now(command);
+        }
+    }
+
+    fn leave_now(&mut self, command: Command) {
+        match command {
+            Command::New => {
+                let today = jiff::ZonedDateTime::now().date();
+                self.replace(Document::new(Job::new(today), None, vec![]));
+                self.view.leaf = Leaf::Survey;
+            }
+            Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
+            Command::Open => self.ask_path(Purpose::Open),
+            Command::OpenPath(path) => self.open(&path),
+            _ => {}
+        }
+    }
+
+    fn open(&mut self, path: &Path) {
+        match file::load(path) {
+            Ok(loaded) => {
+                let partly = !loaded.problems.is_empty();
+                self.replace(Document::new(loaded.job, Some(path.to_owned()), loaded.problems));
+                self.settings.remember(path);
+                if partly {
+                    self.notice = Some(format!(
+                        "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
+                        path.display()
+                    ));
+                }
+            }
+            Err(error) => self.notice = Some(error.to_string()),
+        }
+    }
+
+    fn save(&mut self, path: &Path) {
+        let job = Arc::clone(self.document.job());
+        match file::save(&job, path) {
+            Ok(()) => {
+                self.document.mark_saved(job, path.to_owned());
+                self.settings.remember(path);
+                self.notice = Some(format!("Saved to {}", path.display()));
+            }
+            Err(error) => self.notice = Some(error.to_string()),
+        }
+    }
+
+    fn write_papers(&mut self, folder: &Path) {
+        let assessed = assess_job(Arc::clone(self.document.job()));
+        let result = std::fs::create_dir_all(folder).map_err(|error| error.to_string()).and_then(|()| {
+            Paper::ALL.into_iter().try_for_each(|paper| {
+                let typeset = paper.typeset(&assessed.0, &assessed.1).map_err(|error| error.to_string())?;
+                let pdf = typeset.pdf().map_err(|error| error.to_string())?;
+                let path = folder.join(paper.file_stem()).with_extension("pdf");
+                std::fs::write(path, pdf).map_err(|error| error.to_string())
+            })
+        });
+        self.notice = Some(match result {
+            Ok(()) => {
+                self.settings.papers = Some(folder.to_owned());
+                format!("Letter and price sheet are in {}", folder.display())
+            }
+            Err(error) => format!("“{}” cannot be written to: {error}. Name another folder.", folder.display()),
+        });
+    }
+
+    fn replace(&mut self, document: Document) {
+        self.document = document;
+        self.view = View { leaf: self.view.leaf, ..View::default() };
+        self.notice = None;
+        self.reassess();
+    }
+
+    fn reassess(&mut self) {
+        self.assessing.ask(Arc::clone(self.document.job()));
+    }
+
+    fn ask_path(&mut self, purpose: Purpose) {
+        let start = self.start_path(purpose);
+        match &mut self.natives {
+            Some(natives) => natives.ask(purpose, &start),
+            None => self.dialog = Some(Dialog::path(purpose, &start)),
+        }
+    }
+
+    fn start_path(&self, purpose: Purpose) -> PathBuf {
+        let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
+        let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+        match purpose {
+            Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
+            _ => self.document.path.clone().unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
+        }
+    }
+
+    /// Keeps the window open while there is something to lose.
+    fn guard_close(&mut self, ctx: &Context) {
+        let asked = ctx.input(|input| input.viewport().close_requested());
+        if asked && self.document.is_unsaved() && !self.closing {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.dialog = Some(Dialog::Unsaved(None));
+        }
+    }
+
+    fn take_results(&mut self, ctx: &Context) {
+        if let Some(assessed) = self.assessing.latest() {
+            self.assessed = assessed;
+        }
+        if let Some((paper, job, pages)) = self.previewing.latest() {
+            self.preview.take(ctx, paper, job, pages);
+        }
+        if let Some(outcome) = self.natives.as_mut().and_then(dialog::NativeDialogs::outcome) {
+            match outcome {
+                Ok(command) => self.apply(ctx, command),
+                // No dialog could be had, or it was cancelled: the field in the window remains.
+                Err(purpose) => self.dialog = Some(Dialog::path(purpose, &self.start_path(purpose))),
+            }
+        }
+        let wanted = Paper::ALL[self.view.paper.min(Paper::ALL.len() - 1)];
+        if self.view.leaf == Leaf::Papers && self.preview.wants(wanted, &self.assessed.0) {
+            self.preview.asked(wanted, Arc::clone(&self.assessed.0));
+            self.previewing.ask((wanted, self.assessed.clone()));
+        }
+    }
+
+    fn shortcuts(&mut self, ctx: &Context) {
+        if self.dialog.is_some() {
+            return;
+        }
+        for (name, shortcut, make) in command::SHORTCUTS {
+            // While a field is typed in, undo and redo are the field's own.
+            let step = name == "Undo" || name == "Redo";
+            if step && ctx.text_edit_focused() {
+                continue;
+            }
+            if ctx.input_mut(|input| input.consume_shortcut(&shortcut)) {
+                self.apply(ctx, make());
+            }
+        }
+        let dropped: Option<PathBuf> =
+            ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
+        if let Some(path) = dropped {
+            self.apply(ctx, Command::OpenPath(path));
+        }
+    }
+
+    fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
+        let mut commands = Vec::new();
+        let palette = look::palette(ui);
+        let mut cx = Cx {
+            job: self.document.job(),
+            assessed: &self.assessed.0,
+            found: &self.assessed.1,
+            shelf: Shelf::built_in(),
+            document: &self.document,
+            settings: &self.settings,
+            palette,
+            view: &mut self.view,
+            preview: &self.preview,
+            busy: self.assessing.is_busy(),
+            commands: &mut commands,
+        };
+        let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
+        Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
+        let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
+        Panel::top("answer").frame(answer).show(ui, |ui| {
+            answer_line::answer_line(ui, &mut cx, self.notice.as_deref())
+        });
+        let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
+        Panel::right("leaf").frame(leaf).resizable(true).default_size(446.0).size_range(400.0..=640.0).show(ui, |ui| {
+            leaves::leaves(ui, &mut cx);
+        });
+        let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
+        Panel::bottom("year").frame(strip).exact_size(196.0).show(ui, |ui| {
+            ui.horizontal_top(|ui| {
+                let section = 236.0;
+                let width = (ui.available_width() - section - 8.0).max(200.0);
+                ui.allocate_ui(egui::vec2(width, ui.available_height()), |ui| {
+                    year_strip::year_strip(ui, &mut cx);
+                });
+                joint_section::joint_section(ui, &mut cx);
+            });
+        });
+        let joint = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(10, 5));
+        Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, &mut cx));
+        CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
+            drawing::drawing(ui, &mut cx);
+        });
+        commands
+    }
+}
+
+/// Assesses a job; the worker's work.
+fn assess_job(job: Arc<Job>) -> Assessed {
+    let found = Arc::new(assess(&job, Shelf::built_in()));
+    (job, found)
+}
+
+/// Typesets a paper and makes pictures of it; the worker's work.
+fn preview((paper, (job, found)): PreviewInput) -> PreviewOutput {
+    let pages = paper.typeset(&job, &found).map(|typeset| typeset.images(1.5)).map_err(|error| error.to_string());
+    (paper, job, pages)
+}
+
+impl eframe::App for App {
+    fn logic(&mut self, ctx: &Context, _frame: &mut eframe::Frame) {
+        self.guard_close(ctx);
+        self.take_results(ctx);
+    }
+
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        let ctx = ui.ctx().clone();
+        self.shortcuts(&ctx);
+        // What an edit in a test or a shortcut computed at once is shown in the same frame.
+        self.take_results(&ctx);
+        let mut commands = self.draw(ui);
+        if let Some(dialog) = self.dialog.take() {
+            self.dialog = self.dialog_ui(&ctx, dialog, &mut commands);
+        }
+        if !commands.is_empty() {
+            self.notice = None;
+        }
+        for command in commands {
+            self.apply(&ctx, command);
+            ctx.request_repaint();
+        }
+    }
+
+    fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        eframe::set_value(storage, "settings", &self.settings);
+    }
+}

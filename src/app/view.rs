@@ -1,0 +1,133 @@
+//! What the window shows of the job: nothing of it is saved in the job.
+
+use std::collections::HashMap;
+
+use eframe::egui::Vec2;
+use serde::{Deserialize, Serialize};
+
+use crate::measure::Length;
+use crate::surface::SurfaceKind;
+
+/// A leaf of the window.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Leaf {
+    /// Layout, boards, readings, house.
+    #[default]
+    Survey,
+    /// What did it.
+    Cause,
+    /// The ways to mend it.
+    Repair,
+    /// What comes out.
+    Papers,
+}
+
+impl Leaf {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Survey, Self::Cause, Self::Repair, Self::Papers];
+
+    /// Its name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Survey => "Survey",
+            Self::Cause => "Cause",
+            Self::Repair => "Repair",
+            Self::Papers => "Papers",
+        }
+    }
+}
+
+/// A joint of a surface, by its label: it survives a change of the layout.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Selected {
+    /// Index of the surface.
+    pub surface: usize,
+    /// Label of the joint.
+    pub joint: String,
+}
+
+/// How a surface is looked at.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Camera {
+    /// Zoom over showing all of it.
+    pub zoom: f32,
+    /// Shift in points.
+    pub shift: Vec2,
+}
+
+impl Default for Camera {
+    fn default() -> Self {
+        Self { zoom: 1.0, shift: Vec2::ZERO }
+    }
+}
+
+/// A surface that is being described before it is added.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Draft {
+    /// What it is.
+    pub kind: SurfaceKind,
+    /// Width, or length of the wall.
+    pub width: Length,
+    /// Height, or depth of the ceiling.
+    pub height: Length,
+    /// Height at the right end, if the top edge rakes.
+    pub right: Option<Length>,
+    /// Index into the usual patterns.
+    pub pattern: usize,
+}
+
+impl Default for Draft {
+    fn default() -> Self {
+        Self {
+            kind: SurfaceKind::Ceiling,
+            width: Length::feet(12.0),
+            height: Length::feet(10.0),
+            right: None,
+            pattern: 0,
+        }
+    }
+}
+
+/// The state of the view.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct View {
+    /// The leaf that is open.
+    pub leaf: Leaf,
+    /// The surface that is shown.
+    pub surface: usize,
+    /// The joint that is selected.
+    pub selected: Option<Selected>,
+    /// The day the drawing shows, counted from the visit.
+    pub day: i64,
+    /// How each surface is looked at.
+    pub cameras: HashMap<usize, Camera>,
+    /// A surface being described.
+    pub draft: Draft,
+    /// Which paper is previewed.
+    pub paper: usize,
+    /// Whether the gap field is to take the focus.
+    pub focus_gap: bool,
+}
+
+/// What is remembered between runs.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Settings {
+    /// Files opened lately, newest first.
+    pub recent: Vec<std::path::PathBuf>,
+    /// Whether the dark theme is on.
+    pub dark: bool,
+    /// The leaf that was open.
+    pub leaf: Leaf,
+    /// The folder papers were written to.
+    pub papers: Option<std::path::PathBuf>,
+}
+
+impl Settings {
+    /// Puts a file at the top of the recent ones.
+    pub fn remember(&mut self, path: &std::path::Path) {
+        self.recent.retain(|known| known != path);
+        self.recent.insert(0, path.to_owned());
+        self.recent.truncate(8);
+    }
+}

@@ -1,0 +1,225 @@
+//! The year strip: humidity, board moisture and gap over the time from the install to two years
+//! ahead, with the best weeks, the day of sealing and today. Drag through it and the drawing and
+//! the joint section follow.
+//!
+//! The three curves have scales of their own, so all are drawn from 0 to 1: the gap over the axis
+//! on the left, moisture (0 to 20 %) and humidity (0 to 100 %) over the axis on the right.
+
+use eframe::egui::{self, RichText, Stroke, Ui};
+use egui_plot::{
+    AxisHints, Corner, FilledArea, GridMark, HPlacement, HoverPosition, Legend, Line, LineStyle, Plot, PlotPoints,
+    Span, VLine,
+};
+
+use super::command::Command;
+use super::context::Cx;
+use crate::assess::{SectionState, age, date_after, visit_day};
+use crate::measure::{Length, Units, show_date, show_number};
+
+/// Days ahead that are shown.
+const AHEAD: i64 = 730;
+/// Days back that are shown at most.
+const BACK: i64 = 400;
+/// Top of the moisture scale, per cent.
+const MOISTURE_TOP: f64 = 20.0;
+/// Every how many days a curve has a point.
+const STEP: usize = 3;
+
+pub(super) fn year_strip(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let Some(state) = cx.told_section() else {
+        ui.vertical_centered(|ui| {
+            ui.add_space(60.0);
+            ui.label(RichText::new("The year of the joints will be drawn here.").color(cx.palette.soft));
+        });
+        return;
+    };
+    let curves = Curves::new(cx, state);
+    let day = cx.view.day;
+    let response = plot(ui, cx, &curves, state);
+    if let Some(picked) = response {
+        let picked = (picked.round() as i64).clamp(0, AHEAD);
+        if picked != day {
+            cx.push(Command::Day(picked));
+        }
+    }
+}
+
+/// The curves as plot points.
+struct Curves {
+    gap: Vec<[f64; 2]>,
+    band: (Vec<f64>, Vec<f64>, Vec<f64>),
+    moisture: Vec<[f64; 2]>,
+    humidity: Vec<[f64; 2]>,
+    top_gap: f64,
+    start: i64,
+}
+
+impl Curves {
+    fn new(cx: &Cx<'_>, state: &SectionState) -> Self {
+        let job = cx.assessed;
+        let visit = visit_day(job);
+        let age = age(job);
+        let start = -age.unwrap_or(0).min(BACK);
+        // A selected joint tells its own gap, else the section its mean.
+        let selected = cx.selected().map(|(_, joint)| *joint);
+        let gap_on = |day: usize| match &selected {
+            Some(joint) => cx.found.gap_on(joint, day).unwrap_or_default().to_mm(),
+            None => state.mean_gap_on(day).to_mm(),
+        };
+        let sd = match selected.and_then(|joint| joint.gap) {
+            Some(gap) => gap.gap.sd,
+            None => state.gaps.error_of_mean,
+        };
+        let reach = 1.645 * sd.to_mm();
+        let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
+        let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
+        let widest = gaps.iter().copied().fold(0.0, f64::max) + reach;
+        let top_gap = nice_top(widest, cx.units());
+        let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
+        let moisture = |day: i64| state.moisture_on(visit, day, age).to_pct() / MOISTURE_TOP;
+        let humidity = |day: i64| {
+            let index = (visit + day).rem_euclid(365) as usize;
+            cx.found.year.as_ref().and_then(|year| year.days.get(index)).map_or(0.0, |air| air.humidity.to_fraction())
+        };
+        let all = || (start..=AHEAD).step_by(STEP);
+        Self {
+            band: (
+                days.clone(),
+                gaps.iter().map(|gap| ((gap - reach) / top_gap).max(0.0)).collect(),
+                gaps.iter().map(|gap| (gap + reach) / top_gap).collect(),
+            ),
+            gap: days.iter().zip(&gaps).map(|(&day, gap)| [day, gap / top_gap]).collect(),
+            moisture: all().map(|day| [day as f64, moisture(day)]).collect(),
+            humidity: all().map(|day| [day as f64, humidity(day)]).collect(),
+            top_gap,
+            start,
+        }
+    }
+}
+
+/// A round top of the gap scale in millimetres, at or over `widest`.
+fn nice_top(widest: f64, units: Units) -> f64 {
+    let step = match units {
+        Units::Inches => Length::inches(1.0 / 16.0).to_mm(),
+        Units::Millimetres => 1.0,
+    };
+    ((widest * 1.1 / step).ceil().max(1.0)) * step
+}
+
+/// Draws the plot; returns where it was clicked or dragged to.
+fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
+    let job = cx.assessed;
+    let palette = cx.palette;
+    let (units, top_gap) = (cx.units(), curves.top_gap);
+    let name = match &cx.view.selected {
+        Some(selected) => format!("Joint {}", selected.joint),
+        None => format!("Section {}, mean", job.surfaces[state.surface].sections[state.section].name),
+    };
+    ui.horizontal(|ui| {
+        ui.label(RichText::new(name).strong());
+        let shown = date_after(job, cx.day());
+        ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state).show(units)));
+        ui.label(RichText::new("drag to go through the year").small().weak());
+    });
+    let start_date = job.clone();
+    let hover_date = job.clone();
+    let gap_axis = AxisHints::new_y()
+        .formatter(move |mark: GridMark, _range: &_| Length::mm(mark.value * top_gap).show(units))
+        .min_thickness(38.0);
+    let right_axis = AxisHints::new_y()
+        .placement(HPlacement::Right)
+        .formatter(|mark: GridMark, _range: &_| {
+            format!("{} %", show_number(mark.value * MOISTURE_TOP, 0))
+        })
+        .min_thickness(34.0);
+    let plot = Plot::new("year strip")
+        .height(ui.available_height())
+        .allow_zoom(false)
+        .allow_drag(false)
+        .allow_scroll(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .show_grid([true, true])
+        .include_y(0.0)
+        .include_y(1.0)
+        .default_x_bounds(curves.start as f64, AHEAD as f64)
+        .x_grid_spacer(move |_input| month_marks(&start_date))
+        .y_grid_spacer(|_input| (0..=4).map(|n| GridMark { value: f64::from(n) / 4.0, step_size: 0.25 }).collect())
+        .custom_x_axes(vec![AxisHints::new_x().formatter(month_name(job))])
+        .custom_y_axes(vec![gap_axis, right_axis])
+        .legend(Legend::default().position(Corner::LeftTop).background_alpha(0.6))
+        .label_formatter(move |at: &HoverPosition<'_>| {
+            let position = match at {
+                HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position } => position,
+            };
+            let day = position.x.round();
+            (day >= 0.0).then(|| show_date(date_after(&hover_date, day as usize)))
+        });
+    let response = plot.show(ui, |plot| {
+        if let Some(season) = cx.found.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
+            let weeks = (season.best.low * 7) as f64..=((season.best.high + 1) * 7) as f64;
+            let colour = palette.good;
+            plot.span(
+                Span::new("best weeks to seal", weeks)
+                    .axis(egui_plot::Axis::X)
+                    .fill(colour.gamma_multiply(0.16))
+                    .border_width(0.0),
+            );
+        }
+        let (days, low, high) = &curves.band;
+        plot.add(FilledArea::new("nine in ten", days, low, high).fill_color(palette.gap_high.gamma_multiply(0.18)));
+        let humidity = Line::new("humidity (0–100 %)", points(&curves.humidity));
+        plot.line(humidity.color(palette.air).width(1.0).style(LineStyle::dotted_dense()));
+        let moisture = Line::new("board moisture", points(&curves.moisture));
+        plot.line(moisture.color(palette.water).width(1.5).style(LineStyle::dashed_dense()));
+        plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
+        plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
+        plot.vline(VLine::new("sealing", cx.found.seal_day as f64).color(palette.good).width(1.5));
+        plot.vline(VLine::new("shown", cx.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
+        let pressed = plot.response().is_pointer_button_down_on();
+        if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
+    });
+    let name = "Year strip";
+    response.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name));
+    response.inner
+}
+
+fn points(points: &[[f64; 2]]) -> PlotPoints<'static> {
+    PlotPoints::from(points.to_vec())
+}
+
+fn told_gap(cx: &Cx<'_>, state: &SectionState) -> Length {
+    match cx.selected() {
+        Some((_, joint)) => cx.found.gap_on(joint, cx.day()).unwrap_or_default(),
+        None => state.mean_gap_on(cx.day()),
+    }
+}
+
+/// Grid marks on the first of every third month.
+fn month_marks(job: &crate::job::Job) -> Vec<GridMark> {
+    use jiff::ToSpan as _;
+    let first = job.visited.checked_sub((BACK as i32).days()).unwrap_or(job.visited);
+    let mut month = first.first_of_month();
+    let mut marks = Vec::new();
+    for _ in 0..48 {
+        if let Ok(span) = job.visited.until(month)
+            && month.month() % 3 == 1
+        {
+            marks.push(GridMark { value: f64::from(span.get_days()), step_size: 91.0 });
+        }
+        match month.checked_add(1.month()) {
+            Ok(next) => month = next,
+            Err(_) => break,
+        }
+    }
+    marks
+}
+
+fn month_name(job: &crate::job::Job) -> impl Fn(GridMark, &std::ops::RangeInclusive<f64>) -> String + use<> {
+    use jiff::ToSpan as _;
+    let visited = job.visited;
+    move |mark, _range| {
+        let day = (mark.value.round() as i32).days();
+        visited.checked_add(day).map_or_else(|_| String::new(), |date| date.strftime("%b %y").to_string())
+    }
+}
