@@ -6,9 +6,16 @@ use super::context::Cx;
 use super::icon::Icon;
 use super::look;
 
+/// Keeps a figure and its per cent sign on one line.
+fn unbroken(text: &str) -> String {
+    text.replace(" %", "\u{a0}%")
+}
+
 pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
     let answer = &cx.found.answer;
     ui.horizontal_top(|ui| {
+        // Room for two lines, so that the drawing does not jump when the answer grows.
+        ui.set_min_height(58.0);
         let (icon, colour) = match (answer.complete, answer.missing.is_empty()) {
             (true, true) => (Icon::Good, cx.palette.good),
             (true, false) => (Icon::Warning, cx.palette.warn),
@@ -17,7 +24,7 @@ pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
         icon.mark(ui, Stroke::new(1.8, colour));
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 3.0;
-            let headline = RichText::new(&answer.headline).text_style(look::answer_style());
+            let headline = RichText::new(unbroken(&answer.headline)).text_style(look::answer_style());
             ui.add(Label::new(headline).wrap()).on_hover_text("The answer so far. It follows every entry.");
             let mut rest = answer.cause.clone();
             if !answer.missing.is_empty() {
@@ -25,7 +32,7 @@ pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
                 rest.push_str(&format!("{}{colon}: {}.", if rest.is_empty() { "" } else { " " }, answer.missing.join("; ")));
             }
             if !rest.is_empty() {
-                ui.add(Label::new(RichText::new(rest).color(cx.palette.soft)).wrap());
+                ui.add(Label::new(RichText::new(unbroken(&rest)).color(cx.palette.soft)).wrap());
             }
             if let Some(notice) = notice {
                 ui.add(Label::new(RichText::new(notice).color(cx.palette.accent)).wrap());

@@ -4,6 +4,7 @@
 //! only text that differs from what was shown is read. Text that cannot be read stays in the field
 //! with the reason under it, and the value stays what it was. Esc goes back to the value.
 
+use eframe::egui::text::CCursorRange;
 use eframe::egui::{Id, Key, Response, TextEdit, Ui, Widget as _};
 
 use super::look;
@@ -26,9 +27,17 @@ pub fn entry<T>(
     read: impl FnOnce(&str) -> Result<T, String>,
 ) -> Option<T> {
     let id = ui.make_persistent_id(("entry", name));
-    let (response, value) = entry_with_id(ui, id, name, shown, width, read);
-    drop(response);
-    value
+    entry_with_id(ui, id, name, shown, width, read).value
+}
+
+/// What came of a field in this frame.
+pub struct Entered<T> {
+    /// The field.
+    pub response: Response,
+    /// What was read, if changed text was just read.
+    pub value: Option<T>,
+    /// Whether text was just found unreadable.
+    pub refused: bool,
 }
 
 /// [`entry`] with a given id, so that focus can be asked for.
@@ -39,7 +48,7 @@ pub fn entry_with_id<T>(
     shown: &str,
     width: f32,
     read: impl FnOnce(&str) -> Result<T, String>,
-) -> (Response, Option<T>) {
+) -> Entered<T> {
     let kept: Option<Typed> = ui.data(|data| data.get_temp(id));
     let mut typed = kept.clone().unwrap_or_else(|| Typed {
         text: shown.to_owned(),
@@ -64,8 +73,14 @@ pub fn entry_with_id<T>(
         })
         .inner;
 
+    if response.gained_focus() {
+        // Typing replaces what was there, however the field was come to.
+        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
+        state.cursor.set_char_range(Some(CCursorRange::select_all_str(&typed.text)));
+        state.store(ui, id);
+    }
     let cancelled = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
-    let mut value = None;
+    let (mut value, mut refused) = (None, false);
     if cancelled {
         ui.data_mut(|data| data.remove::<Typed>(id));
     } else if response.lost_focus() {
@@ -78,6 +93,7 @@ pub fn entry_with_id<T>(
                     value = Some(read);
                 }
                 Err(error) => {
+                    refused = true;
                     typed.error = Some(error);
                     ui.data_mut(|data| data.insert_temp(id, typed));
                 }
@@ -91,7 +107,7 @@ pub fn entry_with_id<T>(
     } else if typed.error.is_none() && kept.is_some() {
         ui.data_mut(|data| data.remove::<Typed>(id));
     }
-    (response, value)
+    Entered { response, value, refused }
 }
 
 /// A field for plain text.

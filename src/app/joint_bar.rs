@@ -1,5 +1,7 @@
 //! The bar under the drawing: the selected joint, its gap to be typed, and where to go next.
 
+use std::collections::HashSet;
+
 use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
 
 use super::command::Command;
@@ -7,6 +9,7 @@ use super::context::Cx;
 use super::entry::entry_with_id;
 use super::view::{Selected, View};
 use super::Assessed;
+use crate::job::Job;
 use crate::measure::{Length, parse_length};
 use crate::surface::JointKind;
 use crate::survey::{Failure, GapReading};
@@ -44,7 +47,7 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     let shown = reading(cx, selected).map_or_else(String::new, |reading| reading.width.show(units));
     ui.label("Gap");
     let id = Id::unique(("gap field", selected.surface, &selected.joint));
-    let (response, typed) = entry_with_id(ui, id, "Gap of the joint", &shown, 74.0, |text| {
+    let field = entry_with_id(ui, id, "Gap of the joint", &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
         }
@@ -55,15 +58,13 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
         Ok(Some(width))
     });
     if std::mem::take(&mut cx.view.focus_gap) {
-        response.request_focus();
+        field.response.request_focus();
     }
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let readable = typed.is_some();
-    if let Some(width) = typed {
+    let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    if let Some(width) = field.value {
         set_gap(cx, selected, width);
     }
-    // On to the next joint, unless the text could not be read.
-    if entered && (readable || !shown.is_empty()) {
+    if entered && !field.refused {
         cx.push(Command::NextJoint);
     }
 }
@@ -119,8 +120,11 @@ fn story(cx: &Cx<'_>) -> String {
 }
 
 /// The board-to-board joint most worth measuring: in the section with the fewest readings, the
-/// one farthest from those measured.
-pub(super) fn next_to_measure((job, found): &Assessed, view: &View) -> Option<Selected> {
+/// one farthest from those measured. The layout is that of the last assessment, the readings are
+/// those of `now`, the job as it is: a reading typed a moment ago counts.
+pub(super) fn next_to_measure((job, found): &Assessed, now: &Job, view: &View) -> Option<Selected> {
+    let measured: HashSet<(&str, &str)> =
+        now.survey.gaps.iter().map(|gap| (gap.surface.as_str(), gap.joint.as_str())).collect();
     // Readings so far, whether on another surface, and the joint: the least is the best.
     let mut best: Option<(usize, bool, Selected)> = None;
     for surface in 0..job.surfaces.len() {
@@ -131,18 +135,17 @@ pub(super) fn next_to_measure((job, found): &Assessed, view: &View) -> Option<Se
                 .iter()
                 .enumerate()
                 .filter(|(_, joint)| joint.section == section && joint.kind == JointKind::BoardEdge)
-                .map(|(index, _)| {
-                    let state = found.joint(surface, index);
-                    (index, state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured)))
+                .map(|(index, joint)| {
+                    (index, measured.contains(&(job.surfaces[surface].name.as_str(), joint.label.as_str())))
                 })
                 .collect();
             let Some(place) = farthest(&joints) else { continue };
-            let measured = joints.iter().filter(|(_, measured)| *measured).count();
+            let readings = joints.iter().filter(|(_, measured)| *measured).count();
             let elsewhere = surface != view.surface;
-            let better = best.as_ref().is_none_or(|known| (measured, elsewhere) < (known.0, known.1));
+            let better = best.as_ref().is_none_or(|known| (readings, elsewhere) < (known.0, known.1));
             if better {
                 let joint = laid.joints[joints[place].0].label.clone();
-                best = Some((measured, elsewhere, Selected { surface, joint }));
+                best = Some((readings, elsewhere, Selected { surface, joint }));
             }
         }
     }

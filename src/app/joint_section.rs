@@ -8,8 +8,8 @@ use crate::joint::demand;
 use crate::measure::{Length, Percent, show_number};
 use crate::surface::BoardSpec;
 
-/// Points for a metre: a 3/4 in board is 57 points thick.
-const SCALE: f32 = 3000.0;
+/// Points for a metre: a 3/4 in board is 80 points thick.
+const SCALE: f32 = 4200.0;
 
 pub(super) fn joint_section(ui: &mut Ui, cx: &mut Cx<'_>) {
     let size = vec2(ui.available_width(), ui.available_height());
@@ -21,7 +21,7 @@ pub(super) fn joint_section(ui: &mut Ui, cx: &mut Cx<'_>) {
         return;
     };
     let now = sealed.filter(|_| cx.day() >= cx.found.seal_day);
-    let centre = pos2(rect.center().x, rect.top() + 34.0);
+    let centre = pos2(rect.center().x, rect.top() + 46.0);
     paint_boards(&painter.with_clip_rect(rect), cx, &spec, gap, centre);
     let words = match now {
         Some(sealed) => bead(&painter.with_clip_rect(rect), cx, &spec, gap, sealed, centre),
@@ -29,7 +29,8 @@ pub(super) fn joint_section(ui: &mut Ui, cx: &mut Cx<'_>) {
     };
     let font = FontId::new(15.0, look::strong_family());
     painter.text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, gap.show(cx.units()), font, cx.palette.ink);
-    painter.text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, "cut through the joint", FontId::proportional(11.0), cx.palette.soft);
+    let title = "cut through the joint";
+    painter.text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, title, FontId::proportional(11.0), cx.palette.soft);
     painter.text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words.0, FontId::proportional(12.0), words.1);
     let name = format!("Joint section: gap {}, {}", gap.show(cx.units()), words.0);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
@@ -54,9 +55,9 @@ fn px(length: Length) -> f32 {
 
 /// The face is up on screen: `top` is the middle of the joint on the face.
 fn paint_boards(painter: &Painter, cx: &Cx<'_>, spec: &BoardSpec, gap: Length, top: Pos2) {
-    let (thick, v) = (px(spec.thickness).clamp(20.0, 90.0), px(spec.profile.v_leg()));
+    let (thick, v) = (px(spec.thickness).clamp(20.0, 110.0), px(spec.profile.v_leg()));
     let half = px(gap).max(0.0) / 2.0;
-    let tongue = px(spec.tongue()).clamp(0.0, 60.0);
+    let tongue = px(spec.tongue()).clamp(0.0, 80.0);
     let (high, low) = (top.y + thick * 0.36, top.y + thick * 0.66);
     let reach = 300.0;
     let edge = Stroke::new(1.2, cx.palette.wood_line);

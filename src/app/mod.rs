@@ -228,7 +228,7 @@ impl App {
                 self.view.selected = selected;
             }
             Command::NextJoint => {
-                let next = joint_bar::next_to_measure(&self.assessed, &self.view);
+                let next = joint_bar::next_to_measure(&self.assessed, self.document.job(), &self.view);
                 self.apply(ctx, Command::Select(next));
             }
             Command::Day(day) => self.view.day = day,
@@ -411,7 +411,7 @@ impl App {
             answer_line::answer_line(ui, &mut cx, self.notice.as_deref())
         });
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
-        Panel::right("leaf").frame(leaf).resizable(true).default_size(446.0).size_range(400.0..=640.0).show(ui, |ui| {
+        Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(ui, |ui| {
             leaves::leaves(ui, &mut cx);
         });
         let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
@@ -419,7 +419,8 @@ impl App {
             ui.horizontal_top(|ui| {
                 let section = 236.0;
                 let width = (ui.available_width() - section - 8.0).max(200.0);
-                ui.allocate_ui(egui::vec2(width, ui.available_height()), |ui| {
+                let size = egui::vec2(width, ui.available_height());
+                ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
                     year_strip::year_strip(ui, &mut cx);
                 });
                 joint_section::joint_section(ui, &mut cx);

@@ -7,8 +7,7 @@
 
 use eframe::egui::{self, RichText, Stroke, Ui};
 use egui_plot::{
-    AxisHints, Corner, FilledArea, GridMark, HPlacement, HoverPosition, Legend, Line, LineStyle, Plot, PlotPoints,
-    Span, VLine,
+    AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoints, Span, VLine,
 };
 
 use super::command::Command;
@@ -119,9 +118,9 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, cx.day());
         ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state).show(units)));
-        ui.label(RichText::new("drag to go through the year").small().weak());
+        legend(ui, cx);
     });
-    let start_date = job.clone();
+    let (start_date, start) = (job.clone(), curves.start);
     let hover_date = job.clone();
     let gap_axis = AxisHints::new_y()
         .formatter(move |mark: GridMark, _range: &_| Length::mm(mark.value * top_gap).show(units))
@@ -143,11 +142,13 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         .include_y(0.0)
         .include_y(1.0)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
-        .x_grid_spacer(move |_input| month_marks(&start_date))
+        .x_grid_spacer(move |_input| month_marks(&start_date, start))
         .y_grid_spacer(|_input| (0..=4).map(|n| GridMark { value: f64::from(n) / 4.0, step_size: 0.25 }).collect())
-        .custom_x_axes(vec![AxisHints::new_x().formatter(month_name(job))])
+        .custom_x_axes(vec![AxisHints::new_x()
+                .label_spacing(egui::Rangef::new(20.0, 34.0))
+                .tick_label_font(egui::FontId::proportional(10.5))
+                .formatter(month_name(job))])
         .custom_y_axes(vec![gap_axis, right_axis])
-        .legend(Legend::default().position(Corner::LeftTop).background_alpha(0.6))
         .label_formatter(move |at: &HoverPosition<'_>| {
             let position = match at {
                 HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position } => position,
@@ -158,13 +159,8 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
     let response = plot.show(ui, |plot| {
         if let Some(season) = cx.found.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
             let weeks = (season.best.low * 7) as f64..=((season.best.high + 1) * 7) as f64;
-            let colour = palette.good;
-            plot.span(
-                Span::new("best weeks to seal", weeks)
-                    .axis(egui_plot::Axis::X)
-                    .fill(colour.gamma_multiply(0.16))
-                    .border_width(0.0),
-            );
+            let span = Span::new("", weeks).axis(egui_plot::Axis::X).border_width(0.0);
+            plot.span(span.fill(palette.good.gamma_multiply(0.2)));
         }
         let (days, low, high) = &curves.band;
         plot.add(FilledArea::new("nine in ten", days, low, high).fill_color(palette.gap_high.gamma_multiply(0.18)));
@@ -184,6 +180,37 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
     response.inner
 }
 
+/// What the lines are, each with a sample of itself.
+fn legend(ui: &mut Ui, cx: &Cx<'_>) {
+    let palette = cx.palette;
+    let samples: [(&str, egui::Color32, f32, f32); 3] = [
+        ("gap", palette.gap_high, 2.2, 0.0),
+        ("moisture", palette.water, 1.5, 5.0),
+        ("humidity", palette.air, 1.2, 2.0),
+    ];
+    for (words, colour, width, dash) in samples {
+        let (rect, _) = ui.allocate_exact_size(egui::vec2(16.0, 14.0), egui::Sense::hover());
+        let ends = [rect.left_center(), rect.right_center()];
+        let stroke = Stroke::new(width, colour);
+        if dash > 0.0 {
+            ui.painter().extend(egui::Shape::dashed_line(&ends, stroke, dash, dash));
+        } else {
+            ui.painter().line_segment(ends, stroke);
+        }
+        let shown = ui.label(RichText::new(words).small());
+        if words == "humidity" {
+            shown.on_hover_text("Relative humidity of the room: read it on the right as five times the figure, 0 to 100 %.");
+        }
+    }
+    let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
+    if narrow {
+        ui.add_space(4.0);
+        let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());
+        ui.painter().rect_filled(rect, 2, palette.good.gamma_multiply(0.3));
+        ui.label(RichText::new("best weeks").small());
+    }
+}
+
 fn points(points: &[[f64; 2]]) -> PlotPoints<'static> {
     PlotPoints::from(points.to_vec())
 }
@@ -196,7 +223,7 @@ fn told_gap(cx: &Cx<'_>, state: &SectionState) -> Length {
 }
 
 /// Grid marks on the first of every third month.
-fn month_marks(job: &crate::job::Job) -> Vec<GridMark> {
+fn month_marks(job: &crate::job::Job, start: i64) -> Vec<GridMark> {
     use jiff::ToSpan as _;
     let first = job.visited.checked_sub((BACK as i32).days()).unwrap_or(job.visited);
     let mut month = first.first_of_month();
@@ -204,6 +231,7 @@ fn month_marks(job: &crate::job::Job) -> Vec<GridMark> {
     for _ in 0..48 {
         if let Ok(span) = job.visited.until(month)
             && month.month() % 3 == 1
+            && (start..=AHEAD).contains(&i64::from(span.get_days()))
         {
             marks.push(GridMark { value: f64::from(span.get_days()), step_size: 91.0 });
         }

@@ -9,7 +9,7 @@ use super::answer::{date_after, window_words};
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, visit_day};
 use crate::job::Job;
-use crate::measure::{Length, Money, Moisture};
+use crate::measure::{Length, Moisture, Money, Units};
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
 #[derive(Debug, Clone, Serialize)]
@@ -360,7 +360,7 @@ impl OptionReport {
                 .materials
                 .iter()
                 .map(|line| MaterialReport {
-                    name: line.name.clone(),
+                    name: line.label(Units::Millimetres),
                     pieces: line.pieces,
                     price: amount(line.price),
                     amount: amount(line.amount),

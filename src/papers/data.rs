@@ -152,7 +152,7 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
             said.push(match (&found.season, job.plan.seal_on) {
                 (_, Some(_)) => format!("The sealing is planned for {day}."),
                 (Some(season), None) if season.best.high - season.best.low < 50 => format!(
-                    "The best time is between {} and {}: the joints then stand near the middle of their movement, so the new bead is neither pulled nor squeezed further than it can follow.",
+                    "The best time is between {} and {}: sealed then, the new bead is neither pulled nor squeezed further than it can follow.",
                     show_date(date_after(job, season.best.low * 7)),
                     show_date(date_after(job, season.best.high * 7 + 6)),
                 ),
@@ -191,8 +191,10 @@ fn compared(job: &Job, option: &RepairOption) -> Value {
         "price": option.price.total.show(currency),
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
-        "opens_to": option.opens_to.show(job.units),
-        "holds": option.holds.map_or("no bead to fail".to_owned(), |share| format!("{} % of the length", show_number((share * 100.0).floor(), 0))),
+        "after": match option.holds {
+            Some(share) => format!("new bead holds on {} % of the length", show_number((share * 100.0).floor(), 0)),
+            None => format!("joints open to {} in the driest weeks", option.opens_to.show(job.units)),
+        },
     })
 }
 
@@ -231,7 +233,7 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
             show_number(task.hours.mean.to_h(), 1), task.basis,
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().map(|line| json!([
-            line.name, need(line.need, job.units), line.pieces, money(line.price), money(line.amount),
+            line.label(job.units), need(line.need, job.units), line.pieces, money(line.price), money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": option.schedule.bars.iter().map(|bar| json!({
             "name": bar.name, "start": bar.start, "end": bar.end, "waiting": bar.waiting,

@@ -38,7 +38,7 @@ pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
     // Units are millimetres of the room; y runs down on paper.
     let margin = 0.03 * width.max(height) * 1000.0;
     let (left, top) = (bounds.min().x * 1000.0 - margin, -bounds.max().y * 1000.0 - margin);
-    let scale_room = margin * 1.6;
+    let scale_room = margin * 2.2;
     let size = (width * 1000.0 + 2.0 * margin, height * 1000.0 + 2.0 * margin + scale_room);
     let thin = width.max(height) * 1.2;
     let mut drawing = Document::new().set("viewBox", (left, top, size.0, size.1));
@@ -58,7 +58,7 @@ pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
         drawing = drawing.add(line);
     }
     drawing = drawing.add(section_names(job, laid, index, width.max(height) * 1000.0 * 0.035));
-    drawing.add(scale_bar(job.units, bounds.min().x * 1000.0, -bounds.min().y * 1000.0 + margin * 1.2, width, margin)).to_string()
+    drawing.add(scale_bar(job.units, bounds.min().x * 1000.0, -bounds.min().y * 1000.0 + margin * 1.7, width, margin * 1.7)).to_string()
 }
 
 fn stroke(from: geo::Coord, to: geo::Coord, colour: &str, thick: f64) -> Line {

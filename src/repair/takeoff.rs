@@ -38,6 +38,8 @@ pub struct MaterialLine {
     pub id: String,
     /// What it is.
     pub name: String,
+    /// What one piece holds, where that tells pieces apart: cans of paint.
+    pub holds: Option<Volume>,
     /// What is needed, in litres, metres and the like, with its unit.
     pub need: Need,
     /// Whole pieces to buy.
@@ -48,6 +50,16 @@ pub struct MaterialLine {
     pub amount: Money,
     /// Where price and contents are from, in words.
     pub basis: String,
+}
+
+impl MaterialLine {
+    /// Its name with what a piece holds.
+    pub fn label(&self, units: Units) -> String {
+        match self.holds {
+            Some(holds) => format!("{}, can of {}", self.name, holds.show(units)),
+            None => self.name.clone(),
+        }
+    }
 }
 
 /// How much of something is needed.
@@ -165,6 +177,7 @@ fn sealant_line(inputs: &TakeoffInputs<'_>) -> MaterialLine {
     MaterialLine {
         id: sealant.name.clone(),
         name: format!("{}, cartridge", sealant.name),
+        holds: None,
         need: Need::Volume(need),
         pieces,
         price,
@@ -183,7 +196,8 @@ fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
     let Some(choice) = cheapest_cans(need, &cans) else { return vec![] };
     let line = |(&(litres, price), &pieces): (&(f64, Money), &u32)| MaterialLine {
         id: paint.name.clone(),
-        name: format!("{}, can of {}", paint.name, Volume::litres(litres).show(Units::Millimetres)),
+        name: paint.name.clone(),
+        holds: Some(Volume::litres(litres)),
         need: Need::Volume(need),
         pieces,
         price,
@@ -203,6 +217,7 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
     MaterialLine {
         id: material.id.clone(),
         name: material.name.clone(),
+        holds: None,
         need: match material.per {
             MaterialPer::Visit => Need::Count(need),
             MaterialPer::PaintedArea | MaterialPer::CoveredArea | MaterialPer::BoardedArea => {

@@ -35,12 +35,13 @@ fn add_surface(ui: &mut Ui, cx: &mut Cx<'_>) {
         choose(ui, "Kind of the new surface", &KINDS, draft.kind, |kind| draft.kind = kind);
         ui.end_row();
         let least = Length::mm(50.0);
-        ui.label("Width");
+        let wall = draft.kind == SurfaceKind::Wall;
+        ui.label(if wall { "Length" } else { "Width" });
         if let Some(width) = cx.length_entry(ui, "Width of the new surface", draft.width, least, 90.0) {
             draft.width = width;
         }
         ui.end_row();
-        ui.label("Height");
+        ui.label(if wall { "Height" } else { "Depth" });
         if let Some(height) = cx.length_entry(ui, "Height of the new surface", draft.height, least, 90.0) {
             draft.height = height;
         }

@@ -59,7 +59,8 @@ fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
             card.show(ui, |ui| {
                 ui.set_min_height(168.0);
                 ui.set_width(ui.available_width());
-                way(ui, cx, option, on);
+                let layout = eframe::egui::Layout::top_down(eframe::egui::Align::Min);
+                ui.with_layout(layout, |ui| way(ui, cx, option, on));
             });
         }
     });
@@ -388,12 +389,12 @@ fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         for (index, line) in option.materials.iter().enumerate() {
             ui.push_id(index, |ui| {
                 ui.set_max_width(150.0);
-                ui.add(Label::new(RichText::new(&line.name).small()).wrap()).on_hover_text(&line.basis);
+                ui.add(Label::new(RichText::new(line.label(cx.units())).small()).wrap()).on_hover_text(&line.basis);
             });
             ui.label(RichText::new(need(line.need, cx.units())).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
-            let typed = ui.push_id(("price", index), |ui| money_entry(ui, cx, &format!("Price: {}", line.name), line.price));
+            let typed = ui.push_id(("price", index), |ui| money_entry(ui, cx, &format!("Price: {}", line.label(cx.units())), line.price));
             if let Some(price) = typed.inner {
                 edit_plan(cx, "Own price", move |plan| {
                     plan.own_prices.insert(id, price);
