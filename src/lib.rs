@@ -12,8 +12,8 @@
 //! | module | idea |
 //! |---|---|
 //! | [`measure`] | lengths, moisture, money: types with units, as people type and read them |
-//! | [`air`] | water in air, and the year of it indoors |
 //! | [`wood`] | equilibrium moisture, shrinkage, meter correction |
+//! | [`air`] | water in air, and the year of it indoors |
 //! | [`surface`] | outlines, sections and patterns; boards, joints and areas out of them |
 //! | [`survey`] | readings, and what a few say of all joints |
 //! | [`joint`] | movement through the year, the bead and its limits, the week to seal in |
@@ -25,14 +25,14 @@
 //! | [`app`] | the window |
 
 pub mod air;
+pub mod app;
 pub mod assess;
 pub mod cause;
 pub mod job;
 pub mod joint;
 pub mod measure;
+pub mod papers;
 pub mod repair;
 pub mod surface;
 pub mod survey;
 pub mod wood;
-pub mod papers;
-pub mod app;

@@ -125,8 +125,9 @@ fn write_papers(opened: &Opened, out: &Path) -> Result<(), String> {
         let typeset = paper.typeset(&opened.job, &opened.found).map_err(|error| error.to_string())?;
         let pdf = typeset.pdf().map_err(|error| error.to_string())?;
         let path = out.join(paper.file_stem()).with_extension("pdf");
-        std::fs::write(&path, pdf)
-            .map_err(|error| format!("“{}” cannot be written: {error}. Name another folder", path.display()))?;
+        std::fs::write(&path, pdf).map_err(|error| {
+            format!("“{}” cannot be written: {error}. Name another folder", path.display())
+        })?;
         print(&format!("{}\n", path.display()))?;
     }
     Ok(())

@@ -4,13 +4,13 @@
 //! is what it printed. Areas agree to 1e-6 m², lengths to 1e-6 m; totals over 500 m to two parts
 //! in a billion.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
 use std::collections::BTreeMap;
 
 use gapwright::measure::{Angle, Length};
 use gapwright::surface::pattern::Pattern;
-use gapwright::surface::{
-    Divider, Joint, JointKind, Point, Section, Surface, SurfaceLayout, layout,
-};
+use gapwright::surface::{Divider, Joint, JointKind, Point, Section, Surface, SurfaceLayout, layout};
 use geo::Area as _;
 use serde::Deserialize;
 

@@ -3,6 +3,8 @@
 //! The values lie in `published/*.csv`, copied from the source named in each row. They stand for
 //! what others have printed; where a row is quoted from memory, its file says so.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
 use std::collections::{BTreeMap, BTreeSet};
 
 use gapwright::air::Station;
@@ -10,9 +12,7 @@ use gapwright::air::psychrometrics::saturation_pressure;
 use gapwright::joint::required_width;
 use gapwright::measure::{Angle, Humidity, Length, Moisture, Percent, Temperature, ThreePoint};
 use gapwright::surface::BoardSpec;
-use gapwright::wood::{
-    Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change,
-};
+use gapwright::wood::{Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change};
 use serde::Deserialize;
 
 /// Flat-sawn.
@@ -152,13 +152,8 @@ fn in_both_tables() -> Vec<(Species, Species)> {
 /// is printed with the coefficients of white ash and sweet birch with those of yellow birch; the
 /// commercial oaks are groups, and the shrinkage beside them is one oak's; for mahogany the two
 /// tables simply disagree.
-const DISAGREE: [&str; 5] = [
-    "Ash, green",
-    "Birch, sweet",
-    "Mahogany (Swietenia)",
-    "Red oak, commercial",
-    "White oak, commercial",
-];
+const DISAGREE: [&str; 5] =
+    ["Ash, green", "Birch, sweet", "Mahogany (Swietenia)", "Red oak, commercial", "White oak, commercial"];
 
 /// Both ways between Wood Handbook (FPL-GTR-190, 2010) Tables 13-5 and 4-3/4-4 by
 /// C = (S/f) / (100 − S (f − 10)/f). C within 7e-6: half of its last printed digit, 5e-6, and a
@@ -327,8 +322,7 @@ fn an_eighth_at_every_joint_is_a_fall_from_yard_to_room() {
 fn the_default_board_is_the_standard_one_by_six() {
     let sizes = rows(include_str!("published/lumber_sizes.csv"));
     let size = |item: &str, nominal: &str, column: &str| {
-        let is_it =
-            |row: &&Row| row["item"].starts_with(item) && row["nominal_width_in"] == nominal;
+        let is_it = |row: &&Row| row["item"].starts_with(item) && row["nominal_width_in"] == nominal;
         number(sizes.iter().find(is_it).unwrap(), column).unwrap()
     };
     let board = BoardSpec::default();

@@ -21,8 +21,7 @@ pub fn saturation_pressure(t: Temperature) -> f64 {
             - 9.484_024e-13 * kelvin.powi(4)
             + 4.163_501_9 * kelvin.ln()
     } else {
-        -5.800_220_6e3 / kelvin + 1.391_499_3 - 4.864_023_9e-2 * kelvin
-            + 4.176_476_8e-5 * kelvin.powi(2)
+        -5.800_220_6e3 / kelvin + 1.391_499_3 - 4.864_023_9e-2 * kelvin + 4.176_476_8e-5 * kelvin.powi(2)
             - 1.445_209_3e-8 * kelvin.powi(3)
             + 6.545_967_3 * kelvin.ln()
     };

@@ -146,8 +146,7 @@ impl HouseModel {
 /// running on into January.
 #[expect(clippy::cast_precision_loss, reason = "day numbers up to 365")]
 fn daily(months: &[MonthAir; 12]) -> Vec<DayAir> {
-    const LENGTHS: [f64; 12] =
-        [31.0, 28.0, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0];
+    const LENGTHS: [f64; 12] = [31.0, 28.0, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0];
     let mut middles = [0.0; 12];
     let mut start = 0.0;
     for (middle, length) in middles.iter_mut().zip(LENGTHS) {

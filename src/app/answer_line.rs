@@ -29,7 +29,11 @@ pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
             let mut rest = answer.cause.clone();
             if !answer.missing.is_empty() {
                 let colon = if answer.complete { "To trust it more" } else { "Still missing" };
-                rest.push_str(&format!("{}{colon}: {}.", if rest.is_empty() { "" } else { " " }, answer.missing.join("; ")));
+                rest.push_str(&format!(
+                    "{}{colon}: {}.",
+                    if rest.is_empty() { "" } else { " " },
+                    answer.missing.join("; ")
+                ));
             }
             if !rest.is_empty() {
                 ui.add(Label::new(RichText::new(unbroken(&rest)).color(cx.palette.soft)).wrap());

@@ -60,8 +60,11 @@ pub enum Command {
     Fit,
 }
 
+/// A command's name, its keys, and how it is made.
+pub type Shortcut = (&'static str, KeyboardShortcut, fn() -> Command);
+
 /// Commands that stand in the menu and have shortcuts, with name and keys.
-pub const SHORTCUTS: [(&str, KeyboardShortcut, fn() -> Command); 11] = [
+pub const SHORTCUTS: [Shortcut; 11] = [
     ("New job", key(Key::N), || Command::New),
     ("Open a job", key(Key::O), || Command::Open),
     // The longer shortcut first: Ctrl+S would also take Ctrl+Shift+S.

@@ -56,12 +56,23 @@ impl Cx<'_> {
     }
 
     /// A field for a length of at least `least`.
-    pub fn length_entry(&self, ui: &mut Ui, name: &str, value: Length, least: Length, width: f32) -> Option<Length> {
+    pub fn length_entry(
+        &self,
+        ui: &mut Ui,
+        name: &str,
+        value: Length,
+        least: Length,
+        width: f32,
+    ) -> Option<Length> {
         let units = self.units();
         super::entry::entry(ui, name, &value.show(units), width, move |text| {
             let length = parse_length(text, units).map_err(|error| error.to_string())?;
             if length < least {
-                return Err(format!("“{}” is less than {}. Type a larger length", text.trim(), least.show(units)));
+                return Err(format!(
+                    "“{}” is less than {}. Type a larger length",
+                    text.trim(),
+                    least.show(units)
+                ));
             }
             Ok(length)
         })
@@ -81,7 +92,12 @@ impl Cx<'_> {
             let number = parse_number(text).map_err(|error| error.to_string())?;
             if !range.contains(&number) {
                 let (low, high) = range.into_inner();
-                return Err(format!("“{}” is not between {} and {}", text.trim(), plain(low, 2), plain(high, 2)));
+                return Err(format!(
+                    "“{}” is not between {} and {}",
+                    text.trim(),
+                    plain(low, 2),
+                    plain(high, 2)
+                ));
             }
             Ok(number)
         })

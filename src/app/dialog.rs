@@ -134,14 +134,24 @@ impl NativeDialogs {
 
 impl App {
     /// Shows a question; returns it if it stays open.
-    pub(super) fn dialog_ui(&mut self, ctx: &Context, dialog: Dialog, commands: &mut Vec<Command>) -> Option<Dialog> {
+    pub(super) fn dialog_ui(
+        &mut self,
+        ctx: &Context,
+        dialog: Dialog,
+        commands: &mut Vec<Command>,
+    ) -> Option<Dialog> {
         match dialog {
             Dialog::Unsaved(then) => self.unsaved_ui(ctx, then, commands),
             Dialog::Path { purpose, text } => path_ui(ctx, purpose, text, commands),
         }
     }
 
-    fn unsaved_ui(&mut self, ctx: &Context, then: Option<Command>, commands: &mut Vec<Command>) -> Option<Dialog> {
+    fn unsaved_ui(
+        &mut self,
+        ctx: &Context,
+        then: Option<Command>,
+        commands: &mut Vec<Command>,
+    ) -> Option<Dialog> {
         let mut choice = None;
         let modal = Modal::new(Id::unique("unsaved")).show(ctx, |ui| {
             ui.set_width(380.0);
@@ -190,7 +200,8 @@ fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec
         ui.label(RichText::new("No file dialog answered; type the path.").weak());
         ui.horizontal(|ui| {
             let label = ui.label(purpose.label());
-            let field = ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
+            let field =
+                ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
             if ui.memory(|memory| memory.focused().is_none()) {
                 field.request_focus();
             }

@@ -209,7 +209,13 @@ fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_
     let end = start + vec2(metres as f32 * sheet.scale, 0.0);
     let stroke = Stroke::new(1.5, cx.palette.ink);
     painter.add(Shape::line(vec![start - vec2(0.0, 5.0), start, end, end - vec2(0.0, 5.0)], stroke));
-    painter.text(end + vec2(6.0, 3.0), Align2::LEFT_BOTTOM, words, FontId::proportional(11.5), cx.palette.ink);
+    painter.text(
+        end + vec2(6.0, 3.0),
+        Align2::LEFT_BOTTOM,
+        words,
+        FontId::proportional(11.5),
+        cx.palette.ink,
+    );
 }
 
 fn paint_legend(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
@@ -280,7 +286,8 @@ fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
 
 fn to_segment(point: Pos2, from: Pos2, to: Pos2) -> f32 {
     let run = to - from;
-    let part = if run.length_sq() > 0.0 { ((point - from).dot(run) / run.length_sq()).clamp(0.0, 1.0) } else { 0.0 };
+    let part =
+        if run.length_sq() > 0.0 { ((point - from).dot(run) / run.length_sq()).clamp(0.0, 1.0) } else { 0.0 };
     point.distance(pos2(from.x + run.x * part, from.y + run.y * part))
 }
 

@@ -4,11 +4,11 @@ use std::collections::HashSet;
 
 use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
 
+use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
 use super::entry::entry_with_id;
 use super::view::{Selected, View};
-use super::Assessed;
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
 use crate::surface::JointKind;
@@ -72,14 +72,18 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
 fn set_gap(cx: &mut Cx<'_>, selected: &Selected, width: Option<Length>) {
     let selected = selected.clone();
     cx.edit(format!("Gap of {}", selected.joint), move |job| {
-        let Some(surface) = job.surfaces.get(selected.surface).map(|surface| surface.name.clone()) else { return };
+        let Some(surface) = job.surfaces.get(selected.surface).map(|surface| surface.name.clone()) else {
+            return;
+        };
         let gaps = &mut job.survey.gaps;
         let here = |gap: &GapReading| gap.surface == surface && gap.joint == selected.joint;
         match width {
             None => gaps.retain(|gap| !here(gap)),
             Some(width) => match gaps.iter_mut().rfind(|gap| here(gap)) {
                 Some(reading) => reading.width = width,
-                None => gaps.push(GapReading { surface, joint: selected.joint, width, ..GapReading::default() }),
+                None => {
+                    gaps.push(GapReading { surface, joint: selected.joint, width, ..GapReading::default() });
+                }
             },
         }
     });
@@ -95,7 +99,9 @@ fn failure(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
                 cx.edit(format!("How {} failed", selected.joint), move |job| {
                     let surface = job.surfaces.get(selected.surface).map(|s| s.name.clone());
                     let mut gaps = job.survey.gaps.iter_mut();
-                    let here = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref() && gap.joint == selected.joint;
+                    let here = |gap: &&mut GapReading| {
+                        Some(&gap.surface) == surface.as_ref() && gap.joint == selected.joint
+                    };
                     if let Some(reading) = gaps.rfind(here) {
                         reading.failed = choice;
                     }

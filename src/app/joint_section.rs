@@ -1,6 +1,8 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
-use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use eframe::egui::{
+    Align2, Color32, FontId, Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
+};
 
 use super::context::Cx;
 use super::look;
@@ -28,10 +30,28 @@ pub(super) fn joint_section(ui: &mut Ui, cx: &mut Cx<'_>) {
         None => ("before sealing".to_owned(), cx.palette.soft),
     };
     let font = FontId::new(15.0, look::strong_family());
-    painter.text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, gap.show(cx.units()), font, cx.palette.ink);
+    painter.text(
+        rect.left_top() + vec2(10.0, 7.0),
+        Align2::LEFT_TOP,
+        gap.show(cx.units()),
+        font,
+        cx.palette.ink,
+    );
     let title = "cut through the joint";
-    painter.text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, title, FontId::proportional(11.0), cx.palette.soft);
-    painter.text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words.0, FontId::proportional(12.0), words.1);
+    painter.text(
+        rect.right_top() + vec2(-10.0, 9.0),
+        Align2::RIGHT_TOP,
+        title,
+        FontId::proportional(11.0),
+        cx.palette.soft,
+    );
+    painter.text(
+        rect.left_bottom() + vec2(10.0, -8.0),
+        Align2::LEFT_BOTTOM,
+        &words.0,
+        FontId::proportional(12.0),
+        words.1,
+    );
     let name = format!("Joint section: gap {}, {}", gap.show(cx.units()), words.0);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
     response.on_hover_text("The cut through the joint on the day shown in the year strip, to scale.");
@@ -65,32 +85,75 @@ fn paint_boards(painter: &Painter, cx: &Cx<'_>, spec: &BoardSpec, gap: Length, t
     // The left board carries the tongue; its fill is drawn in convex parts.
     let fill = |points: Vec<Pos2>| painter.add(Shape::convex_polygon(points, cx.palette.wood, Stroke::NONE));
     let (left, right) = (-half, half);
-    fill(vec![at(-reach, top.y), at(left - v, top.y), at(left, top.y + v), at(left, top.y + thick), at(-reach, top.y + thick)]);
+    fill(vec![
+        at(-reach, top.y),
+        at(left - v, top.y),
+        at(left, top.y + v),
+        at(left, top.y + thick),
+        at(-reach, top.y + thick),
+    ]);
     fill(vec![at(left, high), at(left + tongue, high + 2.0), at(left + tongue, low - 2.0), at(left, low)]);
     painter.add(Shape::line(
         vec![
-            at(-reach, top.y), at(left - v, top.y), at(left, top.y + v), at(left, high), at(left + tongue, high + 2.0),
-            at(left + tongue, low - 2.0), at(left, low), at(left, top.y + thick), at(-reach, top.y + thick),
+            at(-reach, top.y),
+            at(left - v, top.y),
+            at(left, top.y + v),
+            at(left, high),
+            at(left + tongue, high + 2.0),
+            at(left + tongue, low - 2.0),
+            at(left, low),
+            at(left, top.y + thick),
+            at(-reach, top.y + thick),
         ],
         edge,
     ));
     // The right board, with its groove.
     let depth = tongue + 3.0;
-    fill(vec![at(right + v, top.y), at(reach, top.y), at(reach, high - 1.0), at(right, high - 1.0), at(right, top.y + v)]);
-    fill(vec![at(right + depth, high - 1.0), at(reach, high - 1.0), at(reach, low + 1.0), at(right + depth, low + 1.0)]);
-    fill(vec![at(right, low + 1.0), at(reach, low + 1.0), at(reach, top.y + thick), at(right, top.y + thick)]);
+    fill(vec![
+        at(right + v, top.y),
+        at(reach, top.y),
+        at(reach, high - 1.0),
+        at(right, high - 1.0),
+        at(right, top.y + v),
+    ]);
+    fill(vec![
+        at(right + depth, high - 1.0),
+        at(reach, high - 1.0),
+        at(reach, low + 1.0),
+        at(right + depth, low + 1.0),
+    ]);
+    fill(vec![
+        at(right, low + 1.0),
+        at(reach, low + 1.0),
+        at(reach, top.y + thick),
+        at(right, top.y + thick),
+    ]);
     // The tongue lies over what the groove's fill covered.
     painter.add(Shape::line(
         vec![
-            at(reach, top.y), at(right + v, top.y), at(right, top.y + v), at(right, high - 1.0), at(right + depth, high - 1.0),
-            at(right + depth, low + 1.0), at(right, low + 1.0), at(right, top.y + thick), at(reach, top.y + thick),
+            at(reach, top.y),
+            at(right + v, top.y),
+            at(right, top.y + v),
+            at(right, high - 1.0),
+            at(right + depth, high - 1.0),
+            at(right + depth, low + 1.0),
+            at(right, low + 1.0),
+            at(right, top.y + thick),
+            at(reach, top.y + thick),
         ],
         edge,
     ));
 }
 
 /// Paints the bead and says how it fares.
-fn bead(painter: &Painter, cx: &Cx<'_>, spec: &BoardSpec, gap: Length, sealed: Length, top: Pos2) -> (String, Color32) {
+fn bead(
+    painter: &Painter,
+    cx: &Cx<'_>,
+    spec: &BoardSpec,
+    gap: Length,
+    sealed: Length,
+    top: Pos2,
+) -> (String, Color32) {
     let Some(sealant) = cx.shelf.sealant(&cx.assessed.plan.sealant) else {
         return (String::new(), cx.palette.soft);
     };

@@ -215,9 +215,14 @@ mod tests {
     #[test]
     fn text_stands_out_from_its_ground() {
         for palette in [&LOOK.light, &LOOK.dark] {
-            for text in [palette.ink, palette.soft, palette.accent, palette.warn, palette.error, palette.good] {
+            for text in [palette.ink, palette.soft, palette.accent, palette.warn, palette.error, palette.good]
+            {
                 for ground in [palette.panel, palette.raised] {
-                    assert!(contrast(text, ground) >= 4.5, "{text:?} on {ground:?}: {}", contrast(text, ground));
+                    assert!(
+                        contrast(text, ground) >= 4.5,
+                        "{text:?} on {ground:?}: {}",
+                        contrast(text, ground)
+                    );
                 }
             }
             assert!(contrast(palette.on_accent, palette.accent) >= 4.5);

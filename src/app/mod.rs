@@ -109,11 +109,7 @@ pub fn run(path: Option<PathBuf>) -> eframe::Result {
         viewport = viewport.with_icon(icon);
     }
     let options = eframe::NativeOptions { viewport, ..Default::default() };
-    eframe::run_native(
-        APP_ID,
-        options,
-        Box::new(move |cc| Ok(Box::new(App::new(cc, path.as_deref())))),
-    )
+    eframe::run_native(APP_ID, options, Box::new(move |cc| Ok(Box::new(App::new(cc, path.as_deref())))))
 }
 
 impl App {
@@ -305,7 +301,9 @@ impl App {
                 self.settings.papers = Some(folder.to_owned());
                 format!("Letter and price sheet are in {}", folder.display())
             }
-            Err(error) => format!("“{}” cannot be written to: {error}. Name another folder.", folder.display()),
+            Err(error) => {
+                format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
+            }
         });
     }
 
@@ -351,7 +349,7 @@ impl App {
             self.assessed = assessed;
         }
         if let Some((paper, job, pages)) = self.previewing.latest() {
-            self.preview.take(ctx, paper, job, pages);
+            self.preview.take(ctx, paper, &job, pages);
         }
         if let Some(outcome) = self.natives.as_mut().and_then(dialog::NativeDialogs::outcome) {
             match outcome {
@@ -407,13 +405,16 @@ impl App {
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
         Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        Panel::top("answer").frame(answer).show(ui, |ui| {
-            answer_line::answer_line(ui, &mut cx, self.notice.as_deref())
-        });
+        Panel::top("answer")
+            .frame(answer)
+            .show(ui, |ui| answer_line::answer_line(ui, &mut cx, self.notice.as_deref()));
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
-        Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(ui, |ui| {
-            leaves::leaves(ui, &mut cx);
-        });
+        Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(
+            ui,
+            |ui| {
+                leaves::leaves(ui, &mut cx);
+            },
+        );
         let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
         Panel::bottom("year").frame(strip).exact_size(196.0).show(ui, |ui| {
             ui.horizontal_top(|ui| {
@@ -443,7 +444,8 @@ fn assess_job(job: Arc<Job>) -> Assessed {
 
 /// Typesets a paper and makes pictures of it; the worker's work.
 fn preview((paper, (job, found)): PreviewInput) -> PreviewOutput {
-    let pages = paper.typeset(&job, &found).map(|typeset| typeset.images(1.5)).map_err(|error| error.to_string());
+    let pages =
+        paper.typeset(&job, &found).map(|typeset| typeset.images(1.5)).map_err(|error| error.to_string());
     (paper, job, pages)
 }
 

@@ -49,7 +49,8 @@ fn file_menu(ui: &mut Ui, cx: &mut Cx<'_>) {
             ui.separator();
             ui.label(RichText::new("Recent").small().weak());
             for path in &cx.settings.recent {
-                let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+                let name =
+                    path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
                 if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
                     cx.commands.push(Command::OpenPath(path.clone()));
                 }

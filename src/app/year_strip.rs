@@ -7,7 +7,8 @@
 
 use eframe::egui::{self, RichText, Stroke, Ui};
 use egui_plot::{
-    AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoints, Span, VLine,
+    AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoints, Span,
+    VLine,
 };
 
 use super::command::Command;
@@ -78,7 +79,11 @@ impl Curves {
         let moisture = |day: i64| state.moisture_on(visit, day, age).to_pct() / MOISTURE_TOP;
         let humidity = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            cx.found.year.as_ref().and_then(|year| year.days.get(index)).map_or(0.0, |air| air.humidity.to_fraction())
+            cx.found
+                .year
+                .as_ref()
+                .and_then(|year| year.days.get(index))
+                .map_or(0.0, |air| air.humidity.to_fraction())
         };
         let all = || (start..=AHEAD).step_by(STEP);
         Self {
@@ -127,9 +132,7 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         .min_thickness(38.0);
     let right_axis = AxisHints::new_y()
         .placement(HPlacement::Right)
-        .formatter(|mark: GridMark, _range: &_| {
-            format!("{} %", show_number(mark.value * MOISTURE_TOP, 0))
-        })
+        .formatter(|mark: GridMark, _range: &_| format!("{} %", show_number(mark.value * MOISTURE_TOP, 0)))
         .min_thickness(34.0);
     let plot = Plot::new("year strip")
         .height(ui.available_height())
@@ -143,15 +146,21 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         .include_y(1.0)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
         .x_grid_spacer(move |_input| month_marks(&start_date, start))
-        .y_grid_spacer(|_input| (0..=4).map(|n| GridMark { value: f64::from(n) / 4.0, step_size: 0.25 }).collect())
-        .custom_x_axes(vec![AxisHints::new_x()
+        .y_grid_spacer(|_input| {
+            (0..=4).map(|n| GridMark { value: f64::from(n) / 4.0, step_size: 0.25 }).collect()
+        })
+        .custom_x_axes(vec![
+            AxisHints::new_x()
                 .label_spacing(egui::Rangef::new(20.0, 34.0))
                 .tick_label_font(egui::FontId::proportional(10.5))
-                .formatter(month_name(job))])
+                .formatter(month_name(job)),
+        ])
         .custom_y_axes(vec![gap_axis, right_axis])
         .label_formatter(move |at: &HoverPosition<'_>| {
             let position = match at {
-                HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position } => position,
+                HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position } => {
+                    position
+                }
             };
             let day = position.x.round();
             (day >= 0.0).then(|| show_date(date_after(&hover_date, day as usize)))
@@ -163,7 +172,9 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
             plot.span(span.fill(palette.good.gamma_multiply(0.2)));
         }
         let (days, low, high) = &curves.band;
-        plot.add(FilledArea::new("nine in ten", days, low, high).fill_color(palette.gap_high.gamma_multiply(0.18)));
+        plot.add(
+            FilledArea::new("nine in ten", days, low, high).fill_color(palette.gap_high.gamma_multiply(0.18)),
+        );
         let humidity = Line::new("humidity (0–100 %)", points(&curves.humidity));
         plot.line(humidity.color(palette.air).width(1.0).style(LineStyle::dotted_dense()));
         let moisture = Line::new("board moisture", points(&curves.moisture));
@@ -199,7 +210,9 @@ fn legend(ui: &mut Ui, cx: &Cx<'_>) {
         }
         let shown = ui.label(RichText::new(words).small());
         if words == "humidity" {
-            shown.on_hover_text("Relative humidity of the room: read it on the right as five times the figure, 0 to 100 %.");
+            shown.on_hover_text(
+                "Relative humidity of the room: read it on the right as five times the figure, 0 to 100 %.",
+            );
         }
     }
     let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);

@@ -95,7 +95,9 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
     let sealant = &job.plan.sealant;
     let price = price_words(job, option);
     if share >= ENOUGH_HOLDS {
-        return format!("Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length.");
+        return format!(
+            "Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length."
+        );
     }
     if let Some(season) = &found.season {
         let week = season.best_week();
@@ -115,7 +117,9 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
         ),
         None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
     };
-    format!("Resealing {when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}.")
+    format!(
+        "Resealing {when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}."
+    )
 }
 
 fn when_words(job: &Job, found: &Assessment) -> String {
@@ -165,7 +169,10 @@ fn cause_words(job: &Job, found: &Assessment) -> String {
     let Some(origin) = state.origin else { return String::new() };
     let room = state.settled.mean().show();
     if origin.beyond_drying {
-        return format!("Drying alone does not open joints to {}: look for another cause.", state.gaps.mean.show(job.units));
+        return format!(
+            "Drying alone does not open joints to {}: look for another cause.",
+            state.gaps.mean.show(job.units)
+        );
     }
     format!(
         "The boards went up at about {} ({} to {}): {}. This room keeps them near {room}.",

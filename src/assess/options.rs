@@ -56,9 +56,8 @@ pub(super) fn plan_season(
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(layouts, sections, joints);
-    let found = shelf
-        .sealant(&job.plan.sealant)
-        .and_then(|sealant| season(&sealed, sealant, job.plan.narrowest));
+    let found =
+        shelf.sealant(&job.plan.sealant).and_then(|sealant| season(&sealed, sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
@@ -176,8 +175,7 @@ fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
             measure.boarded = measure.boarded + area;
             let thickness = section.board.thickness.max(Length::ZERO);
             measure.board_volume = measure.board_volume + Volume::m3(area.to_m2() * thickness.to_m());
-            measure.board_run =
-                measure.board_run + Length::m(area.to_m2() / section.board.face_width.to_m());
+            measure.board_run = measure.board_run + Length::m(area.to_m2() / section.board.face_width.to_m());
         }
         if boarded {
             measure.painted = measure.painted + laid.painted_area;
@@ -201,8 +199,9 @@ fn trial_run(inputs: &OptionInputs<'_>) -> Option<Length> {
     let surface = inputs.job.surfaces.iter().position(|s| s.name == trial.surface)?;
     let section = inputs.job.surfaces[surface].sections.iter().position(|s| s.name == trial.section)?;
     let joints = &inputs.layouts[surface].joints;
-    let wanted = inputs.joints.iter().filter(|state| {
-        state.treated && state.surface == surface && joints[state.joint].section == section
-    });
+    let wanted = inputs
+        .joints
+        .iter()
+        .filter(|state| state.treated && state.surface == surface && joints[state.joint].section == section);
     Some(wanted.map(|state| joints[state.joint].length()).sum())
 }

@@ -268,12 +268,10 @@ impl LayoutReport {
     fn new(found: &Assessment) -> Self {
         use crate::surface::JointKind;
         let joints = || found.layouts.iter().flat_map(|laid| &laid.joints);
-        let run = |kind: JointKind| {
-            round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6)
-        };
-        let sum = |area: fn(&crate::surface::SurfaceLayout) -> f64| {
-            round(found.layouts.iter().map(area).sum(), 6)
-        };
+        let run =
+            |kind: JointKind| round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6);
+        let sum =
+            |area: fn(&crate::surface::SurfaceLayout) -> f64| round(found.layouts.iter().map(area).sum(), 6);
         Self {
             boards: found.layouts.iter().map(|laid| laid.boards.len()).sum(),
             joints: joints().count(),

@@ -119,14 +119,12 @@ pub(super) fn section_states(
     for (surface_index, surface) in job.surfaces.iter().enumerate() {
         for (section_index, section) in surface.sections.iter().enumerate() {
             let board = &section.board;
-            let (Some(species), Some(lag)) = (shelf.species(&board.species), shelf.lag(board.finish))
-            else {
+            let (Some(species), Some(lag)) = (shelf.species(&board.species), shelf.lag(board.finish)) else {
                 continue;
             };
             let settled = SettledYear::new(emc, lag.days);
             let now = board_moisture(&job.survey, &surface.name, &section.name, settled.on(visit));
-            let motion =
-                BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean, visit);
+            let motion = BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean, visit);
             let gaps = gaps[surface_index][section_index];
             let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
             let measured = gaps.mean > Length::ZERO;
@@ -150,9 +148,8 @@ pub(super) fn section_states(
                 motion,
                 across,
                 origin,
-                origin_words: origin.map_or_else(String::new, |o| {
-                    against_marks(o.moisture, o.interval, &shelf.marks)
-                }),
+                origin_words: origin
+                    .map_or_else(String::new, |o| against_marks(o.moisture, o.interval, &shelf.marks)),
                 year_gap,
                 narrowest_day,
             });
@@ -278,7 +275,11 @@ pub(super) fn physical_problems(
             found.push(Problem::new(
                 Severity::Warning,
                 place(),
-                format!("At the driest its joints open to {}, past the tongue's {}", state.year_gap.1.show(job.units), board.tongue().show(job.units)),
+                format!(
+                    "At the driest its joints open to {}, past the tongue's {}",
+                    state.year_gap.1.show(job.units),
+                    board.tongue().show(job.units)
+                ),
                 "Sealant alone will not do there: the boards come apart. Compare replacing them",
             ));
         }
@@ -286,13 +287,19 @@ pub(super) fn physical_problems(
             found.push(Problem::new(
                 Severity::Warning,
                 place(),
-                format!("Its boards are at {}, this room keeps them below {}", state.now.moisture.mean.show(), state.settled.extremes().1.show()),
+                format!(
+                    "Its boards are at {}, this room keeps them below {}",
+                    state.now.moisture.mean.show(),
+                    state.settled.extremes().1.show()
+                ),
                 "Find where the water comes from before sealing; seal when they are dry",
             ));
         }
         let pushing: Vec<&JointState> = joints
             .iter()
-            .filter(|j| j.section == Some(index) && j.gap.is_some_and(|g| g.measured) && j.push > Length::mm(0.5))
+            .filter(|j| {
+                j.section == Some(index) && j.gap.is_some_and(|g| g.measured) && j.push > Length::mm(0.5)
+            })
             .collect();
         if let Some(worst) = pushing.iter().max_by(|a, b| a.push.to_m().total_cmp(&b.push.to_m())) {
             let label = &layouts[worst.surface].joints[worst.joint].label;

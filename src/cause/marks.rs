@@ -27,7 +27,8 @@ pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark
     match (met, missed) {
         (Some(met), None) => format!("as dry as the {} stamp promises", met.name),
         (Some(met), Some(missed)) => {
-            let surely = if sure_missed.is_some_and(|sure| sure.name == missed.name) { "" } else { " probably" };
+            let surely =
+                if sure_missed.is_some_and(|sure| sure.name == missed.name) { "" } else { " probably" };
             format!("within what the {} stamp allows, but{surely} wetter than {}", met.name, missed.name)
         }
         (None, Some(missed)) if sure_missed.is_some_and(|sure| sure.name == missed.name) => {

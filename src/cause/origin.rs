@@ -68,15 +68,14 @@ pub fn install_moisture(inputs: &OriginInputs<'_>) -> Option<Origin> {
     let sd = parts.iter().map(|part| part * part).sum::<f64>().sqrt();
 
     let reach = Moisture::pct(Normal::standard().inverse_cdf(0.95) * sd);
-    let interval =
-        Span { low: (moisture - reach).max(Moisture::ZERO), high: moisture + reach };
+    let interval = Span { low: (moisture - reach).max(Moisture::ZERO), high: moisture + reach };
     Some(Origin { moisture, interval, beyond_drying: best.is_none() })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::wood::{Kind, shrinkage, Coefficients};
+    use crate::wood::{Coefficients, Kind, shrinkage};
 
     fn pine() -> Species {
         Species {

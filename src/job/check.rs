@@ -45,7 +45,11 @@ fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Fin
     let mut names = HashSet::new();
     for (index, (surface, laid)) in job.surfaces.iter().zip(layouts).enumerate() {
         if !names.insert(&surface.name) {
-            found.error(Place::Outline(index), format!("There are two surfaces called “{}”", surface.name), "Rename one, so that readings know which they belong to");
+            found.error(
+                Place::Outline(index),
+                format!("There are two surfaces called “{}”", surface.name),
+                "Rename one, so that readings know which they belong to",
+            );
         }
         for fault in faults(surface, laid, job.units) {
             let place = match fault.part {
@@ -58,16 +62,28 @@ fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Fin
             found.0.push(Problem::new(severity, place, fault.what, fault.fix));
         }
         if surface.sections.is_empty() {
-            found.warning(Place::Outline(index), format!("“{}” has no boards", surface.name), "Choose a pattern for it");
+            found.warning(
+                Place::Outline(index),
+                format!("“{}” has no boards", surface.name),
+                "Choose a pattern for it",
+            );
         }
         let mut sections = HashSet::new();
         for (number, section) in surface.sections.iter().enumerate() {
             let place = || Place::Section(index, number);
             if !sections.insert(&section.name) {
-                found.error(place(), format!("There are two sections called “{}”", section.name), "Rename one, so that readings know which they belong to");
+                found.error(
+                    place(),
+                    format!("There are two sections called “{}”", section.name),
+                    "Rename one, so that readings know which they belong to",
+                );
             }
             if shelf.species(&section.board.species).is_none() {
-                found.error(place(), format!("Species “{}” is not on the shelf", section.board.species), "Choose one from the list");
+                found.error(
+                    place(),
+                    format!("Species “{}” is not on the shelf", section.board.species),
+                    "Choose one from the list",
+                );
             }
         }
     }
@@ -82,9 +98,17 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
         });
         let shown = gap.width.show(job.units);
         if gap.width < Length::ZERO {
-            found.error(place(), format!("A gap of {shown} is less than nothing"), "Type 0 for a closed joint");
+            found.error(
+                place(),
+                format!("A gap of {shown} is less than nothing"),
+                "Type 0 for a closed joint",
+            );
         } else if gap.width > Length::inches(2.0) {
-            found.error(place(), format!("A gap of {shown} is wider than 2 in"), "Check the figure and its unit");
+            found.error(
+                place(),
+                format!("A gap of {shown} is wider than 2 in"),
+                "Check the figure and its unit",
+            );
         }
         match joint {
             None => found.error(
@@ -97,7 +121,10 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
                 if tongue > Length::ZERO && gap.width >= tongue * 0.9 {
                     found.warning(
                         place(),
-                        format!("A gap of {shown} is about as wide as the tongue is long ({})", tongue.show(job.units)),
+                        format!(
+                            "A gap of {shown} is about as wide as the tongue is long ({})",
+                            tongue.show(job.units)
+                        ),
                         "The boards may have come apart: this joint wants more than sealant",
                     );
                 }
@@ -112,16 +139,28 @@ fn moistures(job: &Job, found: &mut Findings) {
         let place = || Place::Moisture(index);
         let pct = reading.reading.to_pct();
         if !(0.0..=100.0).contains(&pct) {
-            found.error(place(), format!("A meter reading of {pct} % cannot be"), "Type what the meter shows, 6 to 30 % as a rule");
+            found.error(
+                place(),
+                format!("A meter reading of {pct} % cannot be"),
+                "Type what the meter shows, 6 to 30 % as a rule",
+            );
         } else if !(6.0..=30.0).contains(&pct) {
-            found.warning(place(), format!("A pin meter is not to be trusted at {pct} %"), "Trust it between 6 and 30 %; weigh and dry a piece if it matters");
+            found.warning(
+                place(),
+                format!("A pin meter is not to be trusted at {pct} %"),
+                "Trust it between 6 and 30 %; weigh and dry a piece if it matters",
+            );
         }
         temperature(reading.wood, place(), found);
         let known = job.surfaces.iter().any(|surface| {
             surface.name == reading.surface && surface.sections.iter().any(|s| s.name == reading.section)
         });
         if !known {
-            found.error(place(), format!("Section “{}” of “{}” does not exist", reading.section, reading.surface), "Choose the section again; until then the reading counts for the whole job");
+            found.error(
+                place(),
+                format!("Section “{}” of “{}” does not exist", reading.section, reading.surface),
+                "Choose the section again; until then the reading counts for the whole job",
+            );
         }
         reading_date(job, reading.date, place(), found);
     }
@@ -137,25 +176,45 @@ fn rooms(job: &Job, found: &mut Findings) {
 
 fn temperature(t: Temperature, place: Place, found: &mut Findings) {
     if !(-30.0..=60.0).contains(&t.to_celsius()) {
-        let what = format!("{} °C ({} °F) is no temperature of a room", t.to_celsius().round(), t.to_fahrenheit().round());
+        let what = format!(
+            "{} °C ({} °F) is no temperature of a room",
+            t.to_celsius().round(),
+            t.to_fahrenheit().round()
+        );
         found.error(place, what, "Check the figure and its unit");
     }
 }
 
 fn humidity(rh: Humidity, place: Place, found: &mut Findings) {
     if !(0.0..=1.0).contains(&rh.to_fraction()) {
-        found.error(place, format!("A relative humidity of {} is not between 0 and 100 %", rh.show()), "Type what the hygrometer shows, such as 42");
+        found.error(
+            place,
+            format!("A relative humidity of {} is not between 0 and 100 %", rh.show()),
+            "Type what the hygrometer shows, such as 42",
+        );
     }
 }
 
 fn reading_date(job: &Job, date: Option<Date>, place: Place, found: &mut Findings) {
     let Some(date) = date else { return };
     if date > job.visited {
-        found.error(place, format!("{} is after the visit on {}", show_date(date), show_date(job.visited)), "Correct the date, or the date of the visit");
+        found.error(
+            place,
+            format!("{} is after the visit on {}", show_date(date), show_date(job.visited)),
+            "Correct the date, or the date of the visit",
+        );
     } else if job.installed.is_some_and(|installed| date < installed) {
-        found.error(place, format!("{} is before the boards went up", show_date(date)), "Correct the date, or the date of the install");
+        found.error(
+            place,
+            format!("{} is before the boards went up", show_date(date)),
+            "Correct the date, or the date of the install",
+        );
     } else if date.until(job.visited).is_ok_and(|span| span.get_days() > 45) {
-        found.note(place, format!("It was taken on {}, some time before the visit", show_date(date)), "It counts as if taken at the visit; measure again if you can");
+        found.note(
+            place,
+            format!("It was taken on {}, some time before the visit", show_date(date)),
+            "It counts as if taken at the visit; measure again if you can",
+        );
     }
 }
 
@@ -169,15 +228,31 @@ fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
         }
         IndoorAir::FromClimate { station, house } => {
             if !shelf.stations.iter().any(|known| known.name == *station) {
-                found.error(Place::Air("place"), format!("There is no climate for “{station}”"), "Choose the place nearest to it from the list, or type twelve months");
+                found.error(
+                    Place::Air("place"),
+                    format!("There is no climate for “{station}”"),
+                    "Choose the place nearest to it from the list, or type twelve months",
+                );
             }
             temperature(house.heat_to, Place::Air("heating"), found);
             temperature(house.cool_to, Place::Air("cooling"), found);
             if house.cool_to < house.heat_to {
-                found.error(Place::Air("cooling"), format!("The house is cooled to {} and heated to {}: that fights itself", house.cool_to.show(job.units), house.heat_to.show(job.units)), "Cool to a higher temperature than you heat to");
+                found.error(
+                    Place::Air("cooling"),
+                    format!(
+                        "The house is cooled to {} and heated to {}: that fights itself",
+                        house.cool_to.show(job.units),
+                        house.heat_to.show(job.units)
+                    ),
+                    "Cool to a higher temperature than you heat to",
+                );
             }
             if !(0.0..=20.0).contains(&house.moisture_load) {
-                found.error(Place::Air("moisture load"), format!("A moisture load of {} g/m³ is not between 0 and 20", house.moisture_load), "2 to 4 is usual, 6 a damp house");
+                found.error(
+                    Place::Air("moisture load"),
+                    format!("A moisture load of {} g/m³ is not between 0 and 20", house.moisture_load),
+                    "2 to 4 is usual, 6 a damp house",
+                );
             }
             for limit in [house.dehumidified_to, house.humidified_to].into_iter().flatten() {
                 humidity(limit, Place::Air("humidity limits"), found);
@@ -190,17 +265,33 @@ fn dates(job: &Job, found: &mut Findings) {
     if let Some(installed) = job.installed
         && installed > job.visited
     {
-        found.error(Place::Job("install date"), format!("The boards went up on {}, after the visit on {}", show_date(installed), show_date(job.visited)), "Correct one of the two");
+        found.error(
+            Place::Job("install date"),
+            format!(
+                "The boards went up on {}, after the visit on {}",
+                show_date(installed),
+                show_date(job.visited)
+            ),
+            "Correct one of the two",
+        );
     }
     if let Some(seal) = job.plan.seal_on
         && seal < job.visited
     {
-        found.error(Place::Plan("sealing date"), format!("{} is before the visit on {}", show_date(seal), show_date(job.visited)), "Choose a later day, or leave it to the best weeks");
+        found.error(
+            Place::Plan("sealing date"),
+            format!("{} is before the visit on {}", show_date(seal), show_date(job.visited)),
+            "Choose a later day, or leave it to the best weeks",
+        );
     }
     if let Some(year) = job.built
         && !(1600..=job.visited.year()).contains(&year)
     {
-        found.error(Place::Job("year built"), format!("A house built in {year} cannot be"), "Type the year, or leave it empty");
+        found.error(
+            Place::Job("year built"),
+            format!("A house built in {year} cannot be"),
+            "Type the year, or leave it empty",
+        );
     }
 }
 
@@ -208,7 +299,11 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     let plan = &job.plan;
     let mut range = |field: &'static str, value: f64, low: f64, high: f64, unit: &str| {
         if !(low..=high).contains(&value) {
-            found.error(Place::Plan(field), format!("{value}{unit} is not between {low} and {high}{unit}"), "Correct the figure");
+            found.error(
+                Place::Plan(field),
+                format!("{value}{unit} is not between {low} and {high}{unit}"),
+                "Correct the figure",
+            );
         }
     };
     let pct = |percent: Percent| percent.to_pct();
@@ -230,7 +325,14 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     range("who pays", pct(plan.payers.contractor), 0.0, 100.0, " %");
     range("who pays", pct(plan.payers.supplier), 0.0, 100.0, " %");
     if plan.payers.owner() < Percent::ZERO {
-        found.error(Place::Plan("who pays"), format!("Contractor and supplier together bear {}", (plan.payers.contractor + plan.payers.supplier).show()), "Bring the two to 100 % or less; the owner bears the rest");
+        found.error(
+            Place::Plan("who pays"),
+            format!(
+                "Contractor and supplier together bear {}",
+                (plan.payers.contractor + plan.payers.supplier).show()
+            ),
+            "Bring the two to 100 % or less; the owner bears the rest",
+        );
     }
     for (field, name, known) in [
         ("sealant", &plan.sealant, shelf.sealant(&plan.sealant).is_some()),
@@ -238,7 +340,11 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
         ("paint", &plan.paint, shelf.paint(&plan.paint).is_some()),
     ] {
         if !known {
-            found.error(Place::Plan(field), format!("“{name}” is not on the shelf"), "Choose one from the list");
+            found.error(
+                Place::Plan(field),
+                format!("“{name}” is not on the shelf"),
+                "Choose one from the list",
+            );
         }
     }
     own_figures(job, found);
@@ -248,12 +354,23 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
 fn own_figures(job: &Job, found: &mut Findings) {
     for (id, minutes) in &job.plan.own_minutes {
         if !minutes.is_in_order() || minutes.likely <= 0.0 {
-            found.error(Place::Plan("own minutes"), format!("Your minutes for “{id}” ({}, {}, {}) do not rise from least to most above 0", minutes.low, minutes.likely, minutes.high), "Put them in order; until then the shelf's are used");
+            found.error(
+                Place::Plan("own minutes"),
+                format!(
+                    "Your minutes for “{id}” ({}, {}, {}) do not rise from least to most above 0",
+                    minutes.low, minutes.likely, minutes.high
+                ),
+                "Put them in order; until then the shelf's are used",
+            );
         }
     }
     for (id, price) in &job.plan.own_prices {
         if price.to_cents() < 0 {
-            found.error(Place::Plan("own prices"), format!("Your price for “{id}” is less than nothing"), "Type 0 if it costs nothing");
+            found.error(
+                Place::Plan("own prices"),
+                format!("Your price for “{id}” is less than nothing"),
+                "Type 0 if it costs nothing",
+            );
         }
     }
 }
@@ -261,12 +378,20 @@ fn own_figures(job: &Job, found: &mut Findings) {
 fn trial(job: &Job, found: &mut Findings) {
     let Some(trial) = &job.plan.trial else { return };
     if !(trial.minutes.is_finite() && trial.minutes > 0.0) {
-        found.error(Place::Plan("timed section"), format!("{} minutes cannot be for a timed section", trial.minutes), "Type the minutes it took one person; until then the start value is used");
+        found.error(
+            Place::Plan("timed section"),
+            format!("{} minutes cannot be for a timed section", trial.minutes),
+            "Type the minutes it took one person; until then the start value is used",
+        );
     }
     let known = job.surfaces.iter().any(|surface| {
         surface.name == trial.surface && surface.sections.iter().any(|s| s.name == trial.section)
     });
     if !known {
-        found.error(Place::Plan("timed section"), format!("Section “{}” of “{}” does not exist", trial.section, trial.surface), "Choose the section that was timed; until then the start value is used");
+        found.error(
+            Place::Plan("timed section"),
+            format!("Section “{}” of “{}” does not exist", trial.section, trial.surface),
+            "Choose the section that was timed; until then the start value is used",
+        );
     }
 }

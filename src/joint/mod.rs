@@ -13,4 +13,4 @@ pub mod season;
 pub use bead::{Demand, Sealant, demand, required_width};
 pub use moisture::SettledYear;
 pub use motion::{BoardMotion, HORIZON, JointMotion};
-pub use season::{Season, SealedJoint, Week, season};
+pub use season::{SealedJoint, Season, Week, season};

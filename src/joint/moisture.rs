@@ -73,7 +73,6 @@ impl SettledYear {
 
 #[expect(
     clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
     clippy::cast_possible_wrap,
     reason = "the remainder of 365 fits anything"
 )]

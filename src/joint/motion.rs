@@ -83,7 +83,8 @@ impl<'a> JointMotion<'a> {
         // Along and across move together, so both are extreme on the same day to within their
         // curvature; the lengthwise part is a few per cent of the other.
         let (least, most) = self.boards.to_come[day];
-        let scale = if self.boards.narrowing.is_empty() { 0.0 } else { lengthwise_per_narrowing(self.boards) };
+        let scale =
+            if self.boards.narrowing.is_empty() { 0.0 } else { lengthwise_per_narrowing(self.boards) };
         let reach = self.across + self.along * scale;
         (self.gap_now + reach * least, self.gap_now + reach * most)
     }

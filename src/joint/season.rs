@@ -63,8 +63,7 @@ pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) 
     if total <= Length::ZERO {
         return None;
     }
-    let weeks: Vec<Week> =
-        (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
+    let weeks: Vec<Week> = (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
     let best = best_run(&weeks, total);
     Some(Season { weeks, total, best })
 }
@@ -105,9 +104,7 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
 /// The run of weeks around the best one that are all but as good: within 2 % of the joint length.
 /// Among equals the best is where the typical demand is least.
 fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
-    let worst_side = |week: &Week| {
-        week.typical.map_or(f64::INFINITY, |d| d.stretch.max(d.squeeze).to_pct())
-    };
+    let worst_side = |week: &Week| week.typical.map_or(f64::INFINITY, |d| d.stretch.max(d.squeeze).to_pct());
     let better = |a: &Week, b: &Week| {
         a.holds.to_m().total_cmp(&b.holds.to_m()).then(worst_side(b).total_cmp(&worst_side(a)))
     };

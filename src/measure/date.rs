@@ -14,9 +14,9 @@ const FORMS: [&str; 6] = ["%Y-%m-%d", "%d %b %Y", "%b %d %Y", "%b %d, %Y", "%d %
 /// # Errors
 /// If the text is not a date in one of these forms, or out of that range.
 pub fn parse_date(text: &str) -> Result<Date, EntryError> {
-    let found = FORMS.iter().find_map(|form| {
-        strtime::parse(form, text.trim()).and_then(|parsed| parsed.to_date()).ok()
-    });
+    let found = FORMS
+        .iter()
+        .find_map(|form| strtime::parse(form, text.trim()).and_then(|parsed| parsed.to_date()).ok());
     match found {
         Some(date) if (1900..2200).contains(&date.year()) => Ok(date),
         Some(_) => Err(EntryError::new(text, "is not in this age", "Type a year from 1900 to 2199")),

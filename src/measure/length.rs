@@ -86,7 +86,7 @@ impl Length {
     fn to_file(self) -> String {
         let inches = self.to_inches();
         let sixty_fourths = (inches * 64.0).round();
-        if sixty_fourths >= 0.0 && sixty_fourths < 64e6 {
+        if (0.0..64e6).contains(&sixty_fourths) {
             let (feet, part) = split_64ths(inches);
             let text = match (feet, part.as_str()) {
                 (0, part) => format!("{part} in"),
@@ -279,11 +279,7 @@ fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
 fn mixed_number(tokens: &[Token]) -> Result<(f64, &[Token]), String> {
     use Token::{Dash, Number, Slash};
     let fraction = |top: f64, bottom: f64| {
-        if bottom == 0.0 {
-            Err("divides by zero".to_owned())
-        } else {
-            Ok(top / bottom)
-        }
+        if bottom == 0.0 { Err("divides by zero".to_owned()) } else { Ok(top / bottom) }
     };
     match tokens {
         [Number(top), Slash, Number(bottom), rest @ ..] => Ok((fraction(*top, *bottom)?, rest)),
@@ -329,7 +325,9 @@ mod tests {
 
     #[test]
     fn what_is_no_length_is_refused_with_the_text_and_a_way_out() {
-        for text in ["", "abc", "5-", "1/0", "5 mm 3 in", "3 4", "1/8/2", "5 ft 2 ft", "9999999", "nan", "inf"] {
+        for text in
+            ["", "abc", "5-", "1/0", "5 mm 3 in", "3 4", "1/8/2", "5 ft 2 ft", "9999999", "nan", "inf"]
+        {
             let error = parse_length(text, Units::Inches).unwrap_err();
             assert_eq!(error.text, text);
             assert!(error.to_string().contains("130 mm"), "{error}");

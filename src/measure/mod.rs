@@ -49,10 +49,6 @@ pub struct EntryError {
 impl EntryError {
     /// An error about `text`, which breaks `rule`; `hint` says what would work.
     pub fn new(text: &str, rule: impl Into<String>, hint: impl Into<String>) -> Self {
-        Self {
-            text: text.trim().chars().take(60).collect(),
-            rule: rule.into(),
-            hint: hint.into(),
-        }
+        Self { text: text.trim().chars().take(60).collect(), rule: rule.into(), hint: hint.into() }
     }
 }

@@ -74,7 +74,7 @@ fn with_thousands(units: u64) -> String {
 fn group(digits: &str) -> String {
     let mut shown = String::with_capacity(digits.len() + 4);
     for (index, digit) in digits.chars().enumerate() {
-        if index > 0 && (digits.len() - index) % 3 == 0 {
+        if index > 0 && (digits.len() - index).is_multiple_of(3) {
             shown.push(',');
         }
         shown.push(digit);
@@ -126,9 +126,7 @@ impl<'de> Deserialize<'de> for Money {
 pub fn parse_money(text: &str) -> Result<Money, EntryError> {
     let fail = |rule: &str| EntryError::new(text, rule, "Type an amount such as 12.50");
     // A currency may stand before or after, never in the middle.
-    let amount = text.trim_matches(|c: char| {
-        c.is_alphabetic() || c.is_whitespace() || "$€£¥".contains(c)
-    });
+    let amount = text.trim_matches(|c: char| c.is_alphabetic() || c.is_whitespace() || "$€£¥".contains(c));
     let kept: String = amount.chars().filter(|c| !c.is_whitespace() && *c != '\'').collect();
     let (negative, digits) = match kept.strip_prefix(['-', '−']) {
         Some(rest) => (true, rest),
@@ -150,7 +148,8 @@ pub fn parse_money(text: &str) -> Result<Money, EntryError> {
     if joined.len() > 12 {
         return Err(fail("is far beyond any job"));
     }
-    let all = format!("{joined}{cents:0<2}").parse::<i64>().map_err(|_parse| fail("is not an amount of money"))?;
+    let all =
+        format!("{joined}{cents:0<2}").parse::<i64>().map_err(|_parse| fail("is not an amount of money"))?;
     Ok(Money(if negative { -all } else { all }))
 }
 

@@ -182,7 +182,7 @@ impl Volume {
 
     /// Shows US gallons or fluid ounces, or litres or millilitres, whichever reads better.
     pub fn show(self, units: Units) -> String {
-        const GALLON_ML: f64 = 3785.411_784;
+        const GALLON_ML: f64 = 3_785.411_784;
         let ml = self.to_ml();
         match units {
             Units::Inches if ml >= GALLON_ML / 4.0 => {

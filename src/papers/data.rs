@@ -108,7 +108,8 @@ fn why(job: &Job, found: &Assessment) -> Vec<String> {
             "They were about as dry as they should be. What you see is the ordinary movement between seasons: the joints open in the heating season and close again by themselves.".to_owned()
         });
     }
-    let wet: Vec<&str> = found.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
+    let wet: Vec<&str> =
+        found.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
     if !wet.is_empty() {
         said.push(format!(
             "The boards of section {} are wetter than the air of the room can make them. Water gets to them; the place it comes from must be found and mended before anything is sealed.",

@@ -20,8 +20,8 @@ const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
 pub(super) fn figures(job: &Job, found: &Assessment) -> Vec<(String, String)> {
-    let surfaces = (0..found.layouts.len())
-        .map(|index| (format!("surface-{index}.svg"), surface(job, found, index)));
+    let surfaces =
+        (0..found.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(job, found, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();
     all.push(("year.svg".to_owned(), year(job, found)));
     all
@@ -42,23 +42,34 @@ pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
     let size = (width * 1000.0 + 2.0 * margin, height * 1000.0 + 2.0 * margin + scale_room);
     let thin = width.max(height) * 1.2;
     let mut drawing = Document::new().set("viewBox", (left, top, size.0, size.1));
-    drawing = drawing.add(region(&laid.face).set("fill", WOOD).set("stroke", INK).set("stroke-width", 3.0 * thin));
+    drawing =
+        drawing.add(region(&laid.face).set("fill", WOOD).set("stroke", INK).set("stroke-width", 3.0 * thin));
     for joint in &laid.joints {
         drawing = drawing.add(stroke(joint.from, joint.to, FAINT, thin));
     }
     for divider in &laid.dividers {
-        drawing = drawing.add(region(divider).set("fill", "#e3dccd").set("stroke", INK).set("stroke-width", thin));
+        drawing =
+            drawing.add(region(divider).set("fill", "#e3dccd").set("stroke", INK).set("stroke-width", thin));
     }
     for state in found.joints.iter().filter(|state| state.surface == index) {
         let Some(gap) = state.gap.filter(|gap| gap.gap.mean >= job.plan.open_from) else { continue };
         let joint = &laid.joints[state.joint];
         let thick = (gap.gap.mean.to_mm() * MAGNIFIED).max(2.0 * thin);
         // Measured joints are solid, estimated ones lighter.
-        let line = stroke(joint.from, joint.to, GAP, thick).set("stroke-opacity", if gap.measured { 1.0 } else { 0.38 });
+        let line = stroke(joint.from, joint.to, GAP, thick)
+            .set("stroke-opacity", if gap.measured { 1.0 } else { 0.38 });
         drawing = drawing.add(line);
     }
     drawing = drawing.add(section_names(job, laid, index, width.max(height) * 1000.0 * 0.035));
-    drawing.add(scale_bar(job.units, bounds.min().x * 1000.0, -bounds.min().y * 1000.0 + margin * 1.7, width, margin * 1.7)).to_string()
+    drawing
+        .add(scale_bar(
+            job.units,
+            bounds.min().x * 1000.0,
+            -bounds.min().y * 1000.0 + margin * 1.7,
+            width,
+            margin * 1.7,
+        ))
+        .to_string()
 }
 
 fn stroke(from: geo::Coord, to: geo::Coord, colour: &str, thick: f64) -> Line {
@@ -116,7 +127,8 @@ fn section_names(job: &Job, laid: &SurfaceLayout, index: usize, size: f64) -> Gr
 /// A bar of a round length, about a quarter of the width.
 fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
     let quarter = Length::m(width_m / 4.0);
-    let nice = |value: f64| [1.0, 2.0, 3.0, 5.0, 10.0, 20.0].into_iter().rfind(|n| *n <= value).unwrap_or(0.5);
+    let nice =
+        |value: f64| [1.0, 2.0, 3.0, 5.0, 10.0, 20.0].into_iter().rfind(|n| *n <= value).unwrap_or(0.5);
     let (length, label) = match units {
         Units::Inches => {
             let feet = nice(quarter.to_feet());
@@ -129,7 +141,14 @@ fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
     };
     let end = x + length.to_mm();
     let bar = Path::new()
-        .set("d", Data::new().move_to((x, y - size * 0.2)).line_to((x, y)).line_to((end, y)).line_to((end, y - size * 0.2)))
+        .set(
+            "d",
+            Data::new()
+                .move_to((x, y - size * 0.2))
+                .line_to((x, y))
+                .line_to((end, y))
+                .line_to((end, y - size * 0.2)),
+        )
         .set("fill", "none")
         .set("stroke", INK)
         .set("stroke-width", size * 0.05);
@@ -200,17 +219,28 @@ impl<'a> Plot<'a> {
                 .set("height", self.height)
                 .set("fill", "#e4eef1");
             drawing = drawing.add(band);
-            drawing = drawing.add(Self::text(f64::midpoint(from, to), self.top - 6.0, "best weeks to seal", "middle", WATER));
+            drawing = drawing.add(Self::text(
+                f64::midpoint(from, to),
+                self.top - 6.0,
+                "best weeks to seal",
+                "middle",
+                WATER,
+            ));
         }
         drawing = self.axes(drawing);
         drawing = drawing.add(self.curve(|day| self.y(self.state.mean_gap_on(day).to_mm()), GAP, 1.8));
-        drawing = drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
+        drawing =
+            drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
         let last = self.state.mean_gap_on(364).to_mm();
         let words_x = self.left + self.width + 5.0;
         let (gap_y, water_y) = apart(self.y(last), self.moisture_y(364));
-        drawing
-            .add(Self::text(words_x, gap_y + 3.0, "gap", "start", GAP))
-            .add(Self::text(words_x, water_y + 3.0, "moisture", "start", WATER))
+        drawing.add(Self::text(words_x, gap_y + 3.0, "gap", "start", GAP)).add(Self::text(
+            words_x,
+            water_y + 3.0,
+            "moisture",
+            "start",
+            WATER,
+        ))
     }
 
     fn moisture_y(&self, day: usize) -> f64 {
@@ -232,7 +262,13 @@ impl<'a> Plot<'a> {
         for step in 0..=steps {
             let gap = self.top_gap * f64::from(step) / f64::from(steps);
             let y = self.y(gap);
-            let line = Line::new().set("x1", self.left).set("x2", right).set("y1", y).set("y2", y).set("stroke", FAINT).set("stroke-width", 0.5);
+            let line = Line::new()
+                .set("x1", self.left)
+                .set("x2", right)
+                .set("y1", y)
+                .set("y2", y)
+                .set("stroke", FAINT)
+                .set("stroke-width", 0.5);
             let label = match self.job.units {
                 Units::Inches => format!("{}/64\"", show_number(Length::mm(gap).to_inches() * 64.0, 0)),
                 Units::Millimetres => format!("{} mm", show_number(gap, 1)),
@@ -244,7 +280,13 @@ impl<'a> Plot<'a> {
         }
         for (day, name) in self.months() {
             let x = self.x(day);
-            let line = Line::new().set("x1", x).set("x2", x).set("y1", self.top).set("y2", bottom).set("stroke", FAINT).set("stroke-width", 0.5);
+            let line = Line::new()
+                .set("x1", x)
+                .set("x2", x)
+                .set("y1", self.top)
+                .set("y2", bottom)
+                .set("stroke", FAINT)
+                .set("stroke-width", 0.5);
             drawing = drawing.add(line).add(Self::text(x, bottom + 12.0, &name, "middle", INK));
         }
         drawing

@@ -54,6 +54,6 @@ impl Paper {
     /// # Errors
     /// If the template does not compile: with its line and the reason.
     pub fn typeset(self, job: &Job, found: &Assessment) -> Result<Typeset, PaperError> {
-        Typeset::new(self.template(), data::data(job, found), figure::figures(job, found))
+        Typeset::new(self.template(), &data::data(job, found), figure::figures(job, found))
     }
 }

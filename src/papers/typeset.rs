@@ -41,7 +41,7 @@ impl Typeset {
     /// Typesets `template` with `data` as `data.json` and the figures beside it.
     pub(super) fn new(
         template: &str,
-        data: serde_json::Value,
+        data: &serde_json::Value,
         figures: Vec<(String, String)>,
     ) -> Result<Self, PaperError> {
         let desk = Desk::new(template, data, figures);
@@ -113,7 +113,7 @@ struct Desk {
 }
 
 impl Desk {
-    fn new(template: &str, data: serde_json::Value, figures: Vec<(String, String)>) -> Self {
+    fn new(template: &str, data: &serde_json::Value, figures: Vec<(String, String)>) -> Self {
         let mut files = HashMap::new();
         files.insert(file_id("data.json"), Bytes::from_string(data.to_string()));
         for (name, svg) in figures {

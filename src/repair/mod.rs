@@ -14,12 +14,14 @@ mod takeoff;
 mod tasks;
 
 pub use catalogue::{
-    Caution, CautionWhen, FinishLag, Material, MaterialPer, Method, MethodId, Paint, Step, Task,
-    TaskPer, Wait,
+    Caution, CautionWhen, FinishLag, Material, MaterialPer, Method, MethodId, Paint, Step, Task, TaskPer,
+    Wait,
 };
 pub use plan::{BeadShape, Payers, Plan, Prices, Scope, TaxOn, Trial};
 pub use price::{Price, PriceInputs, price};
 pub use quantities::{Quantities, TreatedJoint};
 pub use schedule::{Bar, Schedule, WaitTimes, schedule};
-pub use takeoff::{Cans, MaterialLine, Need, TakeoffInputs, cheapest_cans, spread_rate, takeoff, wet_sealant};
+pub use takeoff::{
+    Cans, MaterialLine, Need, TakeoffInputs, cheapest_cans, spread_rate, takeoff, wet_sealant,
+};
 pub use tasks::{TaskHours, TaskInputs, task_hours};

@@ -104,10 +104,10 @@ impl Clock {
         if hours <= 1e-9 {
             return None;
         }
-        self.to_working_hours();
+        self.until_working_hours();
         let start = self.now;
         while hours > 1e-9 {
-            self.to_working_hours();
+            self.until_working_hours();
             let left_today = self.day_start() + self.day - self.now;
             let now = hours.min(left_today);
             self.worked.push((self.now, self.now + now));
@@ -129,7 +129,7 @@ impl Clock {
     }
 
     /// Moves on to the next moment at which the crew is there.
-    fn to_working_hours(&mut self) {
+    fn until_working_hours(&mut self) {
         let start = self.day_start();
         if self.now < start {
             self.now = start;
@@ -196,15 +196,8 @@ mod tests {
         let tasks = [task("bead", 6.0), task("coat", 16.0), task("clean", 1.0)];
         let laid = schedule(&method, &tasks, &Plan::default(), &waits);
         let hours: Vec<(f64, f64)> = laid.bars.iter().map(|b| (b.start * 24.0, b.end * 24.0)).collect();
-        let expected = [
-            (8.0, 11.0),
-            (11.0, 35.0),
-            (35.0, 39.0),
-            (39.0, 43.0),
-            (56.0, 60.0),
-            (60.0, 64.0),
-            (80.0, 80.5),
-        ];
+        let expected =
+            [(8.0, 11.0), (11.0, 35.0), (35.0, 39.0), (39.0, 43.0), (56.0, 60.0), (60.0, 64.0), (80.0, 80.5)];
         assert_eq!(hours.len(), expected.len());
         for (found, expected) in hours.iter().zip(expected) {
             assert!((found.0 - expected.0).abs() < 1e-9 && (found.1 - expected.1).abs() < 1e-9);

@@ -133,11 +133,7 @@ pub fn cheapest_cans(need: Volume, cans: &[(f64, Money)]) -> Option<Cans> {
 }
 
 /// Whole pieces for a number of them, a hair of rounding forgiven; at most a million.
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "clamped to 0..=1e6"
-)]
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to 0..=1e6")]
 fn whole(pieces: f64) -> u32 {
     (pieces - 1e-9).ceil().clamp(0.0, 1e6) as u32
 }

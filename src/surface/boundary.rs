@@ -76,12 +76,7 @@ fn flipped(line: Line) -> Line {
 }
 
 /// Splits the boundary of section `index` by what lies on its other side.
-fn stretches(
-    index: usize,
-    surface: &Surface,
-    clear: &[MultiPolygon],
-    sources: &[Source],
-) -> Vec<Stretch> {
+fn stretches(index: usize, surface: &Surface, clear: &[MultiPolygon], sources: &[Source]) -> Vec<Stretch> {
     let mut found = Vec::new();
     for edge in edges(&clear[index]) {
         let mut open = vec![(0.0, 1.0)];
@@ -114,10 +109,7 @@ fn stretches(
 }
 
 fn edges(region: &MultiPolygon) -> impl Iterator<Item = Line> + '_ {
-    region
-        .iter()
-        .flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors()))
-        .flat_map(LineString::lines)
+    region.iter().flat_map(|p| std::iter::once(p.exterior()).chain(p.interiors())).flat_map(LineString::lines)
 }
 
 fn at(line: &Line, part: f64) -> Coord {
@@ -142,7 +134,15 @@ fn overlap(edge: &Line, line: &Line) -> Option<(f64, f64)> {
     let along = |p: Coord| ((p - edge.start).x * axis.x + (p - edge.start).y * axis.y) / size;
     let (a, b) = (along(line.start), along(line.end));
     // Ends that all but meet are made to: rounding must not leave slivers between neighbours.
-    let snap = |t: f64| if t.abs() * size < SAME_LINE { 0.0 } else if (t - 1.0).abs() * size < SAME_LINE { 1.0 } else { t };
+    let snap = |t: f64| {
+        if t.abs() * size < SAME_LINE {
+            0.0
+        } else if (t - 1.0).abs() * size < SAME_LINE {
+            1.0
+        } else {
+            t
+        }
+    };
     let (from, to) = (snap(a.min(b)).max(0.0), snap(a.max(b)).min(1.0));
     ((to - from) * size > SAME_LINE).then_some((from, to))
 }

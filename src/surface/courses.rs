@@ -5,7 +5,8 @@
 //! between two strips is where the line between them has wood on both sides.
 
 use geo::{
-    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, Line, LineString, MapCoords as _, MultiPolygon, Polygon, Rect,
+    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, Line, LineString,
+    MapCoords as _, MultiPolygon, Polygon, Rect,
 };
 
 use super::layout::{Board, Joint, JointKind, SurfaceLayout};
@@ -59,9 +60,7 @@ impl Frame {
     /// Mean length of the section along its boards.
     pub(super) fn mean_length(&self) -> f64 {
         match (self.lines.first(), self.lines.last()) {
-            (Some(low), Some(high)) if high > low => {
-                geo::Area::unsigned_area(&self.clear) / (high - low)
-            }
+            (Some(low), Some(high)) if high > low => geo::Area::unsigned_area(&self.clear) / (high - low),
             _ => 0.0,
         }
     }
@@ -129,12 +128,7 @@ pub(super) fn section_courses(
 
 /// Where a course longer than the longest board is butted, staggered by half a board.
 #[expect(clippy::cast_precision_loss, reason = "at most MOST_COURSES")]
-fn butt_positions(
-    section: &Section,
-    course: usize,
-    courses: usize,
-    [left, right]: [f64; 2],
-) -> Vec<f64> {
+fn butt_positions(section: &Section, course: usize, courses: usize, [left, right]: [f64; 2]) -> Vec<f64> {
     let Some(longest) = section.board.longest.map(Length::to_m) else { return vec![] };
     // So many pieces are a slip in the length, and would only keep everyone waiting.
     if longest < 0.1 || (right - left) / longest * courses as f64 > MOST_PIECES {

@@ -76,7 +76,8 @@ fn twice_named(laid: &SurfaceLayout) -> Option<Fault> {
         part: Part::Outline,
         fatal: true,
         what: format!("Two joints would both be called “{}”", twice.label),
-        fix: "Rename the section, divider or opening that makes them alike; give it letters, not a number".to_owned(),
+        fix: "Rename the section, divider or opening that makes them alike; give it letters, not a number"
+            .to_owned(),
     })
 }
 
@@ -106,11 +107,19 @@ fn section_faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<
         board_faults(section, units, &mut add);
         let Some(part) = laid.sections.get(index) else { continue };
         if part.area().to_m2() < NO_AREA {
-            add(true, format!("Section “{}” has no area to board", section.name), "Draw its region inside the outline, clear of dividers and openings");
+            add(
+                true,
+                format!("Section “{}” has no area to board", section.name),
+                "Draw its region inside the outline, clear of dividers and openings",
+            );
             continue;
         }
         if part.courses == 0 {
-            add(true, format!("Section “{}” would need more boards than can be drawn", section.name), "Check the face width");
+            add(
+                true,
+                format!("Section “{}” would need more boards than can be drawn", section.name),
+                "Check the face width",
+            );
         }
         if let Some(width) = narrower_than_a_board(section, &part.clear) {
             let what = format!(
@@ -130,21 +139,41 @@ fn board_faults(section: &Section, units: Units, add: &mut impl FnMut(bool, Stri
     let board = &section.board;
     let shown = |length: Length| length.show(units);
     if board.face_width <= Length::mm(1.0) {
-        add(true, format!("Face width {} is too small for a board", shown(board.face_width)), "Type the width that shows, such as 5-1/8 in");
+        add(
+            true,
+            format!("Face width {} is too small for a board", shown(board.face_width)),
+            "Type the width that shows, such as 5-1/8 in",
+        );
     }
     if board.overall_width < board.face_width {
-        let what = format!("Overall width {} is less than the face width {}", shown(board.overall_width), shown(board.face_width));
+        let what = format!(
+            "Overall width {} is less than the face width {}",
+            shown(board.overall_width),
+            shown(board.face_width)
+        );
         add(false, what, "The overall width includes the tongue");
     }
     if board.thickness <= Length::ZERO || board.thickness > Length::mm(150.0) {
-        add(false, format!("Thickness {} is not that of a board", shown(board.thickness)), "Type it, such as 3/4 in");
+        add(
+            false,
+            format!("Thickness {} is not that of a board", shown(board.thickness)),
+            "Type it, such as 3/4 in",
+        );
     }
     let v = board.profile.v_leg();
     if v < Length::ZERO || v * 2.0 > board.face_width {
-        add(false, format!("A V with legs of {} does not fit the board", shown(v)), "Type the leg of one chamfer, such as 1/8 in");
+        add(
+            false,
+            format!("A V with legs of {} does not fit the board", shown(v)),
+            "Type the leg of one chamfer, such as 1/8 in",
+        );
     }
     if !(0.0..=90.0).contains(&board.ring_angle.to_degrees()) {
-        add(false, format!("Ring angle {}° is not between 0 and 90", board.ring_angle.to_degrees()), "0 is flat-sawn, 90 quarter-sawn");
+        add(
+            false,
+            format!("Ring angle {}° is not between 0 and 90", board.ring_angle.to_degrees()),
+            "0 is flat-sawn, 90 quarter-sawn",
+        );
     }
 }
 

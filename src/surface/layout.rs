@@ -132,8 +132,7 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
         let dividers = united(rectangles.iter().flatten());
         inner.intersection(&face).difference(&dividers)
     };
-    let clear: Vec<MultiPolygon> =
-        surface.sections.iter().map(|section| region(section, &boarded)).collect();
+    let clear: Vec<MultiPolygon> = surface.sections.iter().map(|section| region(section, &boarded)).collect();
 
     let mut laid = SurfaceLayout {
         sections: vec![],

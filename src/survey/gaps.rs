@@ -66,15 +66,14 @@ pub fn joint_gaps(
     for (index, laid) in layouts.iter().enumerate() {
         let mut populations: HashMap<(usize, JointKind), Option<Population>> = HashMap::new();
         let mut of = |section: usize, kind: JointKind| {
-            *populations.entry((section, kind)).or_insert_with(|| {
-                Population::of(&sample(index, Some(section), kind), &whole_job, kind)
-            })
+            *populations
+                .entry((section, kind))
+                .or_insert_with(|| Population::of(&sample(index, Some(section), kind), &whole_job, kind))
         };
         let one = |(joint, width): (&crate::surface::Joint, &Option<f64>)| match width {
-            Some(width) => Some(GapEstimate {
-                gap: Estimate { mean: Length::m(*width), sd: GAUGE_SD },
-                measured: true,
-            }),
+            Some(width) => {
+                Some(GapEstimate { gap: Estimate { mean: Length::m(*width), sd: GAUGE_SD }, measured: true })
+            }
             None => of(joint.section, joint.kind).map(Population::new_draw),
         };
         estimates.push(laid.joints.iter().zip(&measured[index]).map(one).collect());

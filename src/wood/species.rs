@@ -32,9 +32,9 @@ impl Kind {
 /// Width change per per cent of moisture between 6 and 14 %, as a fraction of the width.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Coefficients {
-    /// Quarter-sawn: C_R.
+    /// Quarter-sawn: `C_R`.
     pub radial: f64,
-    /// Flat-sawn: C_T.
+    /// Flat-sawn: `C_T`.
     pub tangential: f64,
     /// How far to trust them.
     pub kind: Kind,
@@ -45,9 +45,9 @@ pub struct Coefficients {
 /// Shrinkage from green to oven-dry, in per cent of the green width.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct TotalShrinkage {
-    /// Quarter-sawn: S_R.
+    /// Quarter-sawn: `S_R`.
     pub radial: f64,
-    /// Flat-sawn: S_T.
+    /// Flat-sawn: `S_T`.
     pub tangential: f64,
     /// How far to trust it.
     pub kind: Kind,
@@ -77,8 +77,7 @@ pub(super) fn between(radial: f64, tangential: f64, ring: Angle) -> f64 {
 
 impl Species {
     /// The band over which [`Species::coefficient`] holds: 6 to 14 %.
-    pub const COEFFICIENT_BAND: Span<Moisture> =
-        Span { low: Moisture::pct(6.0), high: Moisture::pct(14.0) };
+    pub const COEFFICIENT_BAND: Span<Moisture> = Span { low: Moisture::pct(6.0), high: Moisture::pct(14.0) };
 
     /// Board-to-board coefficient of variation of shrinkage: about 15 % (Wood Handbook ch. 4,
     /// from memory).

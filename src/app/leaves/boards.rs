@@ -47,7 +47,11 @@ fn add_surface(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
         ui.end_row();
         if draft.kind == SurfaceKind::Wall {
-            term(ui, "Height at the right", "Only for a wall whose top edge rakes; leave it empty otherwise.");
+            term(
+                ui,
+                "Height at the right",
+                "Only for a wall whose top edge rakes; leave it empty otherwise.",
+            );
             let units = cx.units();
             let shown = draft.right.map_or_else(String::new, |right| right.show(units));
             let right = entry(ui, "Height at the right end", &shown, 90.0, |text| match text.trim() {
@@ -116,7 +120,12 @@ fn surface(ui: &mut Ui, cx: &mut Cx<'_>, index: usize) {
         ui.heading(&surface.name);
         if let Some(laid) = cx.found.layouts.get(index) {
             let run: Length = laid.joints.iter().map(crate::surface::Joint::length).sum();
-            let words = format!("{} boards, {} of joints, {}", laid.boards.len(), run.show_run(cx.units()), laid.plan_area.show(cx.units()));
+            let words = format!(
+                "{} boards, {} of joints, {}",
+                laid.boards.len(),
+                run.show_run(cx.units()),
+                laid.plan_area.show(cx.units())
+            );
             ui.label(RichText::new(words).small().color(cx.palette.soft));
         }
     });
@@ -172,7 +181,13 @@ fn pattern(ui: &mut Ui, cx: &mut Cx<'_>, index: usize) {
 }
 
 /// Changes the boards of one section, or of all.
-fn edit_board(cx: &mut Cx<'_>, on: usize, section: Option<usize>, name: &str, change: impl Fn(&mut BoardSpec) + 'static) {
+fn edit_board(
+    cx: &mut Cx<'_>,
+    on: usize,
+    section: Option<usize>,
+    name: &str,
+    change: impl Fn(&mut BoardSpec) + 'static,
+) {
     cx.edit(name, move |job| {
         let Some(surface) = job.surfaces.get_mut(on) else { return };
         for (index, found) in surface.sections.iter_mut().enumerate() {
@@ -244,19 +259,24 @@ fn board(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: 
         ui.end_row();
     });
     if let Some(species) = cx.shelf.species(&spec.species) {
-        remark(ui, cx, format!(
-            "{}: {:.2} % of its width for each per cent of moisture; {}.",
-            species.name,
-            100.0 * species.coefficient(spec.ring_angle),
-            species.source()
-        ));
+        remark(
+            ui,
+            cx,
+            format!(
+                "{}: {:.2} % of its width for each per cent of moisture; {}.",
+                species.name,
+                100.0 * species.coefficient(spec.ring_angle),
+                species.source()
+            ),
+        );
     }
 }
 
 fn species(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
     let shelf = cx.shelf;
     let mut chosen = None;
-    let combo = ComboBox::from_id_salt(("species", section)).selected_text(&spec.species).width(200.0).height(320.0);
+    let combo =
+        ComboBox::from_id_salt(("species", section)).selected_text(&spec.species).width(200.0).height(320.0);
     let response = combo.show_ui(ui, |ui| {
         for species in &shelf.species {
             if ui.selectable_label(species.name == spec.species, &species.name).clicked() {
@@ -287,7 +307,9 @@ fn profile(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec
         choose(ui, "Edge", &kinds, kind, |kind| {
             edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         });
-        if kind != 0 && let Some(size) = cx.length_entry(ui, "Size of the edge profile", size, Length::ZERO, 56.0) {
+        if kind != 0
+            && let Some(size) = cx.length_entry(ui, "Size of the edge profile", size, Length::ZERO, 56.0)
+        {
             edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         }
     });
@@ -309,7 +331,12 @@ fn sections(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
             let name = (0..).map(crate::surface::pattern::section_name).find(|name| !taken(name));
             let board = surface.sections.last().map(|section| section.board.clone()).unwrap_or_default();
             let region = Some(surface.outline.clone());
-            surface.sections.push(Section { name: name.unwrap_or_default(), region, board, ..Section::default() });
+            surface.sections.push(Section {
+                name: name.unwrap_or_default(),
+                region,
+                board,
+                ..Section::default()
+            });
         });
     }
 }
@@ -322,8 +349,12 @@ fn one_section(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, index: usize, section: &
         }
         ui.end_row();
         term(ui, "Direction", "The way the boards run: 0° to the right, 90° up.");
-        if let Some(degrees) = cx.number_entry(ui, "Direction", section.direction.to_degrees(), 2, -360.0..=360.0, 60.0) {
-            edit_section(cx, on, index, "Direction", move |section| section.direction = Angle::degrees(degrees));
+        if let Some(degrees) =
+            cx.number_entry(ui, "Direction", section.direction.to_degrees(), 2, -360.0..=360.0, 60.0)
+        {
+            edit_section(cx, on, index, "Direction", move |section| {
+                section.direction = Angle::degrees(degrees);
+            });
         }
         ui.end_row();
         term(ui, "Starter width", "Width of the ripped first course; 0 to start with a full board.");
@@ -352,7 +383,13 @@ fn one_section(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, index: usize, section: &
     }
 }
 
-fn edit_section(cx: &mut Cx<'_>, on: usize, index: usize, name: &str, change: impl FnOnce(&mut Section) + 'static) {
+fn edit_section(
+    cx: &mut Cx<'_>,
+    on: usize,
+    index: usize,
+    name: &str,
+    change: impl FnOnce(&mut Section) + 'static,
+) {
     cx.edit(name, move |job| {
         if let Some(section) = job.surfaces.get_mut(on).and_then(|surface| surface.sections.get_mut(index)) {
             change(section);
@@ -395,14 +432,18 @@ fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                 ui.label("Opening");
                 if let Some(name) = text_entry(ui, "Opening name", &opening.name, 130.0) {
                     cx.edit("Opening name", move |job| {
-                        if let Some(opening) = job.surfaces.get_mut(on).and_then(|s| s.openings.get_mut(index)) {
+                        if let Some(opening) =
+                            job.surfaces.get_mut(on).and_then(|s| s.openings.get_mut(index))
+                        {
                             opening.name = name;
                         }
                     });
                 }
                 if Icon::Remove.button(ui, "Remove opening", true).clicked() {
                     cx.edit("Remove opening", move |job| {
-                        if let Some(surface) = job.surfaces.get_mut(on) && index < surface.openings.len() {
+                        if let Some(surface) = job.surfaces.get_mut(on)
+                            && index < surface.openings.len()
+                        {
                             surface.openings.remove(index);
                         }
                     });
@@ -451,9 +492,14 @@ fn corners(
                     }
                 });
             }
-            if Icon::Remove.button(ui, &format!("Remove corner {number} of {name}"), points.len() > 3).clicked() {
+            if Icon::Remove
+                .button(ui, &format!("Remove corner {number} of {name}"), points.len() > 3)
+                .clicked()
+            {
                 cx.edit("Remove corner", move |job| {
-                    if let Some(points) = reach(job) && index < points.len() {
+                    if let Some(points) = reach(job)
+                        && index < points.len()
+                    {
                         points.remove(index);
                     }
                 });
@@ -488,7 +534,9 @@ fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                 });
                 if Icon::Remove.button(ui, "Remove divider", true).clicked() {
                     cx.edit("Remove divider", move |job| {
-                        if let Some(surface) = job.surfaces.get_mut(on) && index < surface.dividers.len() {
+                        if let Some(surface) = job.surfaces.get_mut(on)
+                            && index < surface.dividers.len()
+                        {
                             surface.dividers.remove(index);
                         }
                     });
@@ -509,7 +557,9 @@ fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                     ui.end_row();
                 }
                 ui.label("Width");
-                if let Some(width) = cx.length_entry(ui, "Divider width", divider.width, Length::mm(1.0), 84.0) {
+                if let Some(width) =
+                    cx.length_entry(ui, "Divider width", divider.width, Length::mm(1.0), 84.0)
+                {
                     edit_divider(cx, on, index, move |divider| divider.width = width);
                 }
                 ui.end_row();

@@ -11,12 +11,20 @@ use crate::measure::{Length, show_date, show_number};
 pub(super) fn cause(ui: &mut Ui, cx: &mut Cx<'_>) {
     let measured = cx.found.sections.iter().any(|state| state.gaps.measured > 0);
     if !measured {
-        remark(ui, cx, "Nothing can be said of the cause before a gap is measured: click a joint and type its width.");
+        remark(
+            ui,
+            cx,
+            "Nothing can be said of the cause before a gap is measured: click a joint and type its width.",
+        );
         return;
     }
     heading(ui, "Why they opened");
     ui.add(Label::new(&cx.found.answer.cause).wrap());
-    remark(ui, cx, "Worked back from the gap: the width that shrank and the present moisture tell the moisture at install. The boards are taken to have been laid tight. The interval is nine in ten.");
+    remark(
+        ui,
+        cx,
+        "Worked back from the gap: the width that shrank and the present moisture tell the moisture at install. The boards are taken to have been laid tight. The interval is nine in ten.",
+    );
     for state in &cx.found.sections {
         section(ui, cx, state);
     }
@@ -38,7 +46,13 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
             row(
                 "Mean gap",
                 "Over the measured joints between boards; the others are taken to be like them.",
-                format!("{} ± {}, {} of {} joints measured", state.gaps.mean.show(units), state.gaps.error_of_mean.show(units), state.gaps.measured, state.gaps.joints),
+                format!(
+                    "{} ± {}, {} of {} joints measured",
+                    state.gaps.mean.show(units),
+                    state.gaps.error_of_mean.show(units),
+                    state.gaps.measured,
+                    state.gaps.joints
+                ),
             );
             let moisture = state.now.moisture;
             row(
@@ -46,19 +60,33 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
                 "The meter's readings, put right for the temperature of the wood.",
                 match state.now.readings {
                     0 => format!("about {}, from the room's year: no reading", moisture.mean.show()),
-                    n => format!("{} ± {}, {n} reading{}", moisture.mean.show(), moisture.sd.show(), if n == 1 { "" } else { "s" }),
+                    n => format!(
+                        "{} ± {}, {n} reading{}",
+                        moisture.mean.show(),
+                        moisture.sd.show(),
+                        if n == 1 { "" } else { "s" }
+                    ),
                 },
             );
             if let Some(origin) = state.origin {
                 let value = if origin.beyond_drying {
                     "no moisture explains this gap".to_owned()
                 } else {
-                    format!("{} ({} to {})", origin.moisture.show(), show_number(origin.interval.low.to_pct(), 0), show_number(origin.interval.high.to_pct(), 0))
+                    format!(
+                        "{} ({} to {})",
+                        origin.moisture.show(),
+                        show_number(origin.interval.low.to_pct(), 0),
+                        show_number(origin.interval.high.to_pct(), 0)
+                    )
                 };
                 row("Boards at install", "The moisture from which drying to today makes this gap.", value);
             }
             let (driest, wettest) = state.settled.extremes();
-            row("The room keeps them", "The moisture that the room's air leads to over a year.", format!("{} to {}", driest.show(), wettest.show()));
+            row(
+                "The room keeps them",
+                "The moisture that the room's air leads to over a year.",
+                format!("{} to {}", driest.show(), wettest.show()),
+            );
             row(
                 "Closes by itself",
                 "How much of today's gap goes in the coming humid season.",
@@ -89,7 +117,14 @@ fn marks(ui: &mut Ui, cx: &Cx<'_>) {
         for mark in &cx.shelf.marks {
             ui.label(RichText::new(&mark.name).strong());
             ui.label(format!("at most {}", mark.most.show()));
-            ui.add(Label::new(RichText::new(format!("{} ({})", mark.source, mark.kind.words())).small().color(cx.palette.soft)).wrap());
+            ui.add(
+                Label::new(
+                    RichText::new(format!("{} ({})", mark.source, mark.kind.words()))
+                        .small()
+                        .color(cx.palette.soft),
+                )
+                .wrap(),
+            );
             ui.end_row();
         }
     });

@@ -31,8 +31,14 @@ impl Preview {
     }
 
     /// Takes a typeset paper. One that is not the one asked for last came too late.
-    pub fn take(&mut self, ctx: &Context, paper: Paper, job: Arc<Job>, pages: Result<Vec<PageImage>, String>) {
-        if self.wants(paper, &job) {
+    pub fn take(
+        &mut self,
+        ctx: &Context,
+        paper: Paper,
+        job: &Arc<Job>,
+        pages: Result<Vec<PageImage>, String>,
+    ) {
+        if self.wants(paper, job) {
             return;
         }
         match pages {
@@ -84,5 +90,9 @@ pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.add_space(8.0);
     }
     heading(ui, "What they are made of");
-    remark(ui, cx, "Every figure comes from the answer on the other leaves. Names and addresses are under Survey, The job.");
+    remark(
+        ui,
+        cx,
+        "Every figure comes from the answer on the other leaves. Names and addresses are under Survey, The job.",
+    );
 }

@@ -9,29 +9,47 @@ use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
 use crate::job::Place;
-use crate::measure::{Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number};
+use crate::measure::{
+    Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
+};
 use crate::survey::{MeterSetting, MoistureReading};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
     let job = cx.job;
     if job.survey.gaps.is_empty() {
-        remark(ui, cx, "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.");
+        remark(
+            ui,
+            cx,
+            "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.",
+        );
         return;
     }
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
-    remark(ui, cx, format!("{} readings, {open} open. Type more by clicking joints on the drawing.", job.survey.gaps.len()));
+    remark(
+        ui,
+        cx,
+        format!(
+            "{} readings, {open} open. Type more by clicking joints on the drawing.",
+            job.survey.gaps.len()
+        ),
+    );
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
         for (index, gap) in job.survey.gaps.iter().enumerate() {
             ui.push_id(("gap", index), |ui| {
                 let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
                 let name = format!("{} {}", gap.surface, gap.joint);
-                let link = ui.add_enabled(surface.is_some(), eframe::egui::Button::new(RichText::new(&name).small()).frame(false));
+                let link = ui.add_enabled(
+                    surface.is_some(),
+                    eframe::egui::Button::new(RichText::new(&name).small()).frame(false),
+                );
                 if let (true, Some(surface)) = (link.on_hover_text("Show this joint").clicked(), surface) {
                     cx.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
                 }
             });
-            if let Some(width) = cx.length_entry(ui, &format!("Gap reading {}", index + 1), gap.width, Length::ZERO, 64.0) {
+            if let Some(width) =
+                cx.length_entry(ui, &format!("Gap reading {}", index + 1), gap.width, Length::ZERO, 64.0)
+            {
                 cx.edit("Gap reading", move |job| {
                     if let Some(gap) = job.survey.gaps.get_mut(index) {
                         gap.width = width;
@@ -40,9 +58,11 @@ pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
             ui.label(RichText::new(gap.failed.words()).small().color(cx.palette.soft));
             let shown = gap.date.map_or_else(String::new, show_date);
-            let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| match text.trim() {
-                "" => Ok(None),
-                text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+            let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| {
+                match text.trim() {
+                    "" => Ok(None),
+                    text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+                }
             });
             if let Some(date) = date {
                 cx.edit("Date of a gap", move |job| {
@@ -76,7 +96,12 @@ fn shown_temperature(t: Temperature, units: Units) -> String {
 }
 
 /// A field for a temperature in the job's units.
-pub(super) fn temperature_entry(ui: &mut Ui, cx: &Cx<'_>, name: &str, value: Temperature) -> Option<Temperature> {
+pub(super) fn temperature_entry(
+    ui: &mut Ui,
+    cx: &Cx<'_>,
+    name: &str,
+    value: Temperature,
+) -> Option<Temperature> {
     let units = cx.units();
     entry(ui, name, &shown_temperature(value, units), 48.0, |text| {
         let number = parse_number(text).map_err(|error| error.to_string())?;
@@ -120,7 +145,11 @@ pub(super) fn moistures(ui: &mut Ui, cx: &mut Cx<'_>) {
     let add = ui.add_enabled(!sections.is_empty(), eframe::egui::Button::new("Add moisture reading"));
     if add.clicked() {
         let shown = job.surfaces.get(cx.view.surface).map(|surface| surface.name.clone());
-        let place = sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref()).or(sections.first()).cloned();
+        let place = sections
+            .iter()
+            .find(|(surface, _)| Some(surface) == shown.as_ref())
+            .or(sections.first())
+            .cloned();
         cx.edit("Add moisture reading", move |job| {
             let (surface, section) = place.unwrap_or_default();
             job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });
@@ -139,7 +168,8 @@ fn edit(cx: &mut Cx<'_>, index: usize, change: impl FnOnce(&mut MoistureReading)
 fn moisture(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReading) {
     let number = index + 1;
     section(ui, cx, index, reading);
-    if let Some(board) = text_entry(ui, &format!("Board of moisture reading {number}"), &reading.board, 84.0) {
+    if let Some(board) = text_entry(ui, &format!("Board of moisture reading {number}"), &reading.board, 84.0)
+    {
         edit(cx, index, move |reading| reading.board = board);
     }
     let name = format!("Moisture reading {number}");
@@ -169,7 +199,8 @@ fn moisture(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReadin
 
 fn section(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReading) {
     let job = cx.job;
-    let combo = ComboBox::from_id_salt(("moisture section", index)).selected_text(&reading.section).width(44.0);
+    let combo =
+        ComboBox::from_id_salt(("moisture section", index)).selected_text(&reading.section).width(44.0);
     let response = combo.show_ui(ui, |ui| {
         for surface in &job.surfaces {
             for section in &surface.sections {

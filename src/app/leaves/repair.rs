@@ -1,13 +1,17 @@
 //! Repair: the ways side by side, then plan, tasks, materials and price of the chosen one.
 
-use eframe::egui::{CollapsingHeader, ComboBox, Frame, Grid, Label, Margin, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
+use eframe::egui::{
+    CollapsingHeader, ComboBox, Frame, Grid, Label, Margin, Rect, RichText, Sense, Stroke, Ui, pos2, vec2,
+};
 
 use super::{heading, remark, term};
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::assess::{RepairOption, date_after};
 use crate::job::Place;
-use crate::measure::{Hours, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date, show_number};
+use crate::measure::{
+    Hours, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date, show_number,
+};
 use crate::papers::need;
 use crate::repair::{MethodId, Plan, Scope, TaxOn, Trial};
 
@@ -18,7 +22,9 @@ pub(super) fn repair(ui: &mut Ui, cx: &mut Cx<'_>) {
     }
     heading(ui, "The ways");
     ways(ui, cx);
-    let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) else { return };
+    let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) else {
+        return;
+    };
     if option.method == MethodId::Reseal {
         heading(ui, "Sealing");
         sealing(ui, cx);
@@ -32,9 +38,12 @@ pub(super) fn repair(ui: &mut Ui, cx: &mut Cx<'_>) {
         tasks(ui, cx, option);
     });
     CollapsingHeader::new("Materials").default_open(false).show(ui, |ui| materials(ui, cx, option));
-    CollapsingHeader::new(format!("Days: {} of work over {}", option.schedule.crew_days, option.schedule.calendar_days))
-        .default_open(false)
-        .show(ui, |ui| days(ui, cx, option));
+    CollapsingHeader::new(format!(
+        "Days: {} of work over {}",
+        option.schedule.crew_days, option.schedule.calendar_days
+    ))
+    .default_open(false)
+    .show(ui, |ui| days(ui, cx, option));
     heading(ui, "Cautions");
     for caution in &cx.found.cautions {
         let text = RichText::new(format!("{}. {}", caution.title, caution.text)).small();
@@ -54,8 +63,13 @@ fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.columns(options.len(), |columns| {
         for (ui, option) in columns.iter_mut().zip(options) {
             let on = cx.job.plan.chosen == option.method;
-            let line = if on { Stroke::new(2.0, cx.palette.accent) } else { Stroke::new(1.0, cx.palette.line) };
-            let card = Frame::new().fill(cx.palette.raised).corner_radius(6).stroke(line).inner_margin(Margin::same(9));
+            let line =
+                if on { Stroke::new(2.0, cx.palette.accent) } else { Stroke::new(1.0, cx.palette.line) };
+            let card = Frame::new()
+                .fill(cx.palette.raised)
+                .corner_radius(6)
+                .stroke(line)
+                .inner_margin(Margin::same(9));
             card.show(ui, |ui| {
                 ui.set_min_height(168.0);
                 ui.set_width(ui.available_width());
@@ -73,10 +87,19 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, on: bool) {
     let soft = |ui: &mut Ui, text: String| {
         ui.add(Label::new(RichText::new(text).small().color(cx.palette.soft)).wrap());
     };
-    soft(ui, format!("{} to {}", option.price.spread.low.show_rough(&plan.prices.currency), option.price.spread.high.show_rough(&plan.prices.currency)));
+    soft(
+        ui,
+        format!(
+            "{} to {}",
+            option.price.spread.low.show_rough(&plan.prices.currency),
+            option.price.spread.high.show_rough(&plan.prices.currency)
+        ),
+    );
     soft(ui, format!("{} crew days over {} days", option.schedule.crew_days, option.schedule.calendar_days));
     match option.holds {
-        Some(share) => soft(ui, format!("bead holds on {} % of the length", show_number((share * 100.0).floor(), 0))),
+        Some(share) => {
+            soft(ui, format!("bead holds on {} % of the length", show_number((share * 100.0).floor(), 0)));
+        }
         None => soft(ui, format!("joints open to {} at the driest", option.opens_to.show(cx.units()))),
     }
     if let Some(reason) = &option.not_possible {
@@ -91,8 +114,19 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, on: bool) {
 fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
     let plan = &cx.job.plan;
     Grid::new("sealing").num_columns(2).show(ui, |ui| {
-        term(ui, "Sealant", "Its class is the per cent of the width at sealing by which the joint may open or close.");
-        named(ui, cx, "Sealant", &plan.sealant, &cx.shelf.sealants.iter().map(|s| s.name.as_str()).collect::<Vec<_>>(), |plan, name| plan.sealant = name);
+        term(
+            ui,
+            "Sealant",
+            "Its class is the per cent of the width at sealing by which the joint may open or close.",
+        );
+        named(
+            ui,
+            cx,
+            "Sealant",
+            &plan.sealant,
+            &cx.shelf.sealants.iter().map(|s| s.name.as_str()).collect::<Vec<_>>(),
+            |plan, name| plan.sealant = name,
+        );
         ui.end_row();
         term(ui, "Seal on", "The first day of sealing. Leave empty for the best weeks.");
         let shown = plan.seal_on.map_or_else(String::new, show_date);
@@ -107,7 +141,9 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.label("Joints");
         let scope = plan.scope;
         ui.horizontal(|ui| {
-            for (choice, words) in [(Scope::OpenJoints, "the open ones"), (Scope::EveryBoardJoint, "every board joint")] {
+            for (choice, words) in
+                [(Scope::OpenJoints, "the open ones"), (Scope::EveryBoardJoint, "every board joint")]
+            {
                 if ui.radio(scope == choice, words).clicked() && scope != choice {
                     edit_plan(cx, "Which joints", move |plan| plan.scope = choice);
                 }
@@ -131,7 +167,8 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
         ui.end_row();
         term(ui, "V filled, %", "Share of the V's section that sealant fills; the rest stays visible.");
-        if let Some(pct) = cx.number_entry(ui, "V filled", plan.bead.v_filled.to_pct(), 0, 0.0..=100.0, 50.0) {
+        if let Some(pct) = cx.number_entry(ui, "V filled", plan.bead.v_filled.to_pct(), 0, 0.0..=100.0, 50.0)
+        {
             edit_plan(cx, "V filled", move |plan| plan.bead.v_filled = Percent::pct(pct));
         }
         ui.end_row();
@@ -151,16 +188,28 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         if let Some(typical) = best.typical {
             words.push_str(&format!(
                 " A typical bead is then pulled {} % and squeezed {} %.",
-                show_number(typical.stretch.to_pct(), 0), show_number(typical.squeeze.to_pct(), 0)
+                show_number(typical.stretch.to_pct(), 0),
+                show_number(typical.squeeze.to_pct(), 0)
             ));
         }
         remark(ui, cx, words);
     }
-    remark(ui, cx, "Sealing guides speak of joints from 1/4 in up with a backer behind; joints between interior boards are narrower, and the tongue behind the bead holds it too. Take the shares as a guide, not a warranty.");
+    remark(
+        ui,
+        cx,
+        "Sealing guides speak of joints from 1/4 in up with a backer behind; joints between interior boards are narrower, and the tongue behind the bead holds it too. Take the shares as a guide, not a warranty.",
+    );
 }
 
 /// A drop-down of names of the shelf.
-fn named(ui: &mut Ui, cx: &mut Cx<'_>, what: &'static str, now: &str, names: &[&str], set: fn(&mut Plan, String)) {
+fn named(
+    ui: &mut Ui,
+    cx: &mut Cx<'_>,
+    what: &'static str,
+    now: &str,
+    names: &[&str],
+    set: fn(&mut Plan, String),
+) {
     let combo = ComboBox::from_id_salt(what).selected_text(now).width(230.0);
     let response = combo.show_ui(ui, |ui| {
         for name in names {
@@ -183,7 +232,11 @@ fn price(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
             ui.label(money(amount));
             ui.end_row();
         };
-        row("Labour", format!("{} h at {}", show_number(option.hours.to_h(), 2), money(prices.labour)), price.labour);
+        row(
+            "Labour",
+            format!("{} h at {}", show_number(option.hours.to_h(), 2), money(prices.labour)),
+            price.labour,
+        );
         row("Materials", "as listed below".to_owned(), price.materials);
         row("Overhead", format!("{} of both", prices.overhead.show()), price.overhead);
         row("Profit", format!("{} markup on all of that", prices.profit.show()), price.profit);
@@ -193,7 +246,11 @@ fn price(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
             TaxOn::Everything => format!("{} of everything", prices.tax.show()),
         };
         row("Tax", tax, price.tax);
-        row("Total", format!("{} to {} four times in five", money(price.spread.low), money(price.spread.high)), price.total);
+        row(
+            "Total",
+            format!("{} to {} four times in five", money(price.spread.low), money(price.spread.high)),
+            price.total,
+        );
     });
     for field in ["labour rate", "overhead", "profit", "tax"] {
         cx.problems(ui, |place| *place == Place::Plan(field));
@@ -205,13 +262,17 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     let money = |amount: Money| amount.show(&plan.prices.currency);
     Grid::new("payers").num_columns(3).show(ui, |ui| {
         ui.label("Contractor, %");
-        if let Some(pct) = cx.number_entry(ui, "Contractor's share", plan.payers.contractor.to_pct(), 1, 0.0..=100.0, 50.0) {
+        if let Some(pct) =
+            cx.number_entry(ui, "Contractor's share", plan.payers.contractor.to_pct(), 1, 0.0..=100.0, 50.0)
+        {
             edit_plan(cx, "Contractor's share", move |plan| plan.payers.contractor = Percent::pct(pct));
         }
         ui.label(money(price.contractor));
         ui.end_row();
         ui.label("Supplier, %");
-        if let Some(pct) = cx.number_entry(ui, "Supplier's share", plan.payers.supplier.to_pct(), 1, 0.0..=100.0, 50.0) {
+        if let Some(pct) =
+            cx.number_entry(ui, "Supplier's share", plan.payers.supplier.to_pct(), 1, 0.0..=100.0, 50.0)
+        {
             edit_plan(cx, "Supplier's share", move |plan| plan.payers.supplier = Percent::pct(pct));
         }
         ui.label(money(price.supplier));
@@ -235,12 +296,22 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
             ("People", plan.crew.into(), 0, 1.0..=50.0, |plan, n| plan.crew = n.round() as u32),
             ("Hours a day", plan.day.to_h(), 1, 0.5..=16.0, |plan, n| plan.day = Hours::h(n)),
             ("Coats of paint", plan.coats.into(), 0, 0.0..=10.0, |plan, n| plan.coats = n.round() as u32),
-            ("Overhead, %", plan.prices.overhead.to_pct(), 1, 0.0..=200.0, |plan, n| plan.prices.overhead = Percent::pct(n)),
-            ("Profit, % markup", plan.prices.profit.to_pct(), 1, 0.0..=200.0, |plan, n| plan.prices.profit = Percent::pct(n)),
+            ("Overhead, %", plan.prices.overhead.to_pct(), 1, 0.0..=200.0, |plan, n| {
+                plan.prices.overhead = Percent::pct(n);
+            }),
+            ("Profit, % markup", plan.prices.profit.to_pct(), 1, 0.0..=200.0, |plan, n| {
+                plan.prices.profit = Percent::pct(n);
+            }),
             ("Tax, %", plan.prices.tax.to_pct(), 2, 0.0..=50.0, |plan, n| plan.prices.tax = Percent::pct(n)),
-            ("Board waste, %", plan.board_waste.to_pct(), 0, 0.0..=100.0, |plan, n| plan.board_waste = Percent::pct(n)),
-            ("Days to acclimate", plan.acclimation_days.into(), 0, 0.0..=365.0, |plan, n| plan.acclimation_days = n.round() as u32),
-            ("Years warranted", plan.warranty_years.into(), 0, 0.0..=50.0, |plan, n| plan.warranty_years = n.round() as u32),
+            ("Board waste, %", plan.board_waste.to_pct(), 0, 0.0..=100.0, |plan, n| {
+                plan.board_waste = Percent::pct(n);
+            }),
+            ("Days to acclimate", plan.acclimation_days.into(), 0, 0.0..=365.0, |plan, n| {
+                plan.acclimation_days = n.round() as u32;
+            }),
+            ("Years warranted", plan.warranty_years.into(), 0, 0.0..=50.0, |plan, n| {
+                plan.warranty_years = n.round() as u32;
+            }),
         ];
         for (name, value, decimals, range, set) in numbers {
             ui.label(name);
@@ -256,7 +327,11 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.end_row();
         ui.label("Tax on");
         ui.horizontal(|ui| {
-            for (choice, words) in [(TaxOn::Nothing, "nothing"), (TaxOn::Materials, "materials"), (TaxOn::Everything, "everything")] {
+            for (choice, words) in [
+                (TaxOn::Nothing, "nothing"),
+                (TaxOn::Materials, "materials"),
+                (TaxOn::Everything, "everything"),
+            ] {
                 let on = plan.prices.tax_on == choice;
                 if ui.radio(on, words).clicked() && !on {
                     edit_plan(cx, "Tax on", move |plan| plan.prices.tax_on = choice);
@@ -276,7 +351,8 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
         named(ui, cx, "Paint", &plan.paint, &paints, |plan, name| plan.paint = name);
         ui.end_row();
     });
-    for field in ["crew", "working day", "coats", "acclimation", "warranty", "board waste", "primer", "paint"] {
+    for field in ["crew", "working day", "coats", "acclimation", "warranty", "board waste", "primer", "paint"]
+    {
         cx.problems(ui, |place| *place == Place::Plan(field));
     }
 }
@@ -301,7 +377,11 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
     let job = cx.job;
     let now = job.plan.trial.clone();
     ui.horizontal(|ui| {
-        term(ui, "Timed section", "Scrape one section against the clock: the rest of the job follows its pace.");
+        term(
+            ui,
+            "Timed section",
+            "Scrape one section against the clock: the rest of the job follows its pace.",
+        );
         let shown = now.as_ref().map_or("none".to_owned(), |t| format!("{} {}", t.surface, t.section));
         let combo = ComboBox::from_id_salt("trial").selected_text(shown).width(130.0);
         let response = combo.show_ui(ui, |ui| {
@@ -310,18 +390,23 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
             for surface in &job.surfaces {
                 for section in &surface.sections {
-                    let on = now.as_ref().is_some_and(|t| t.surface == surface.name && t.section == section.name);
+                    let on =
+                        now.as_ref().is_some_and(|t| t.surface == surface.name && t.section == section.name);
                     if ui.selectable_label(on, format!("{} {}", surface.name, section.name)).clicked() {
                         let (surface, section) = (surface.name.clone(), section.name.clone());
                         let minutes = now.as_ref().map_or(45.0, |t| t.minutes);
-                        edit_plan(cx, "Timed section", move |plan| plan.trial = Some(Trial { surface, section, minutes }));
+                        edit_plan(cx, "Timed section", move |plan| {
+                            plan.trial = Some(Trial { surface, section, minutes });
+                        });
                     }
                 }
             }
         });
         response.response.accessible_name("Timed section");
         if let Some(trial) = &now {
-            if let Some(minutes) = cx.number_entry(ui, "Minutes it took", trial.minutes, 0, 0.1..=10_000.0, 50.0) {
+            if let Some(minutes) =
+                cx.number_entry(ui, "Minutes it took", trial.minutes, 0, 0.1..=10_000.0, 50.0)
+            {
                 edit_plan(cx, "Minutes of the timed section", move |plan| {
                     if let Some(trial) = &mut plan.trial {
                         trial.minutes = minutes;
@@ -343,7 +428,8 @@ fn tasks(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         for (index, task) in option.tasks.iter().enumerate() {
             ui.push_id(index, |ui| {
                 ui.set_max_width(190.0);
-                ui.add(Label::new(RichText::new(&task.name).small()).wrap()).on_hover_text(format!("Rate: {}", task.basis));
+                ui.add(Label::new(RichText::new(&task.name).small()).wrap())
+                    .on_hover_text(format!("Rate: {}", task.basis));
             });
             ui.label(show_number(task.batches, 1));
             let id = task.id.clone();
@@ -353,7 +439,9 @@ fn tasks(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
                     "" => Ok(None),
                     text => match parse_number(text).map_err(|error| error.to_string())? {
                         minutes if (0.01..=10_000.0).contains(&minutes) => Ok(Some(minutes)),
-                        _ => Err(format!("“{text}” is not between 0.01 and 10000. Leave it empty for the shelf's rate")),
+                        _ => Err(format!(
+                            "“{text}” is not between 0.01 and 10000. Leave it empty for the shelf's rate"
+                        )),
                     },
                 })
             });
@@ -376,7 +464,11 @@ fn tasks(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         }
     });
     cx.problems(ui, |place| *place == Place::Plan("own minutes"));
-    remark(ui, cx, "A batch is 100 ft of joint, 100 ft² of surface, a section or a visit, after the task. Hover a task for where its rate comes from; empty a field to go back to the shelf's rate.");
+    remark(
+        ui,
+        cx,
+        "A batch is 100 ft (30.5 m) of joint, 100 ft² (9.3 m²) of surface, 10 ft (3 m) of trim, a section or a visit, after the task. Hover a task for where its rate comes from; empty a field to go back to the shelf's rate.",
+    );
 }
 
 fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
@@ -389,12 +481,15 @@ fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         for (index, line) in option.materials.iter().enumerate() {
             ui.push_id(index, |ui| {
                 ui.set_max_width(150.0);
-                ui.add(Label::new(RichText::new(line.label(cx.units())).small()).wrap()).on_hover_text(&line.basis);
+                ui.add(Label::new(RichText::new(line.label(cx.units())).small()).wrap())
+                    .on_hover_text(&line.basis);
             });
             ui.label(RichText::new(need(line.need, cx.units())).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
-            let typed = ui.push_id(("price", index), |ui| money_entry(ui, cx, &format!("Price: {}", line.label(cx.units())), line.price));
+            let typed = ui.push_id(("price", index), |ui| {
+                money_entry(ui, cx, &format!("Price: {}", line.label(cx.units())), line.price)
+            });
             if let Some(price) = typed.inner {
                 edit_plan(cx, "Own price", move |plan| {
                     plan.own_prices.insert(id, price);
@@ -414,18 +509,35 @@ fn days(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         ui.horizontal(|ui| {
             let (name, _) = ui.allocate_exact_size(vec2(168.0, 16.0), Sense::hover());
             let painter = ui.painter().with_clip_rect(name);
-            painter.text(name.left_center(), eframe::egui::Align2::LEFT_CENTER, &bar.name, eframe::egui::FontId::proportional(11.5), cx.palette.ink);
+            painter.text(
+                name.left_center(),
+                eframe::egui::Align2::LEFT_CENTER,
+                &bar.name,
+                eframe::egui::FontId::proportional(11.5),
+                cx.palette.ink,
+            );
             let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 14.0), Sense::hover());
             let x = |day: f64| rect.left() + rect.width() * (day / total).clamp(0.0, 1.0) as f32;
-            let piece = Rect::from_min_max(pos2(x(bar.start), rect.top() + 2.0), pos2(x(bar.end).max(x(bar.start) + 2.0), rect.bottom() - 2.0));
+            let piece = Rect::from_min_max(
+                pos2(x(bar.start), rect.top() + 2.0),
+                pos2(x(bar.end).max(x(bar.start) + 2.0), rect.bottom() - 2.0),
+            );
             if bar.waiting {
-                ui.painter().rect_stroke(piece, 2, Stroke::new(1.0, cx.palette.soft), eframe::egui::StrokeKind::Inside);
+                ui.painter().rect_stroke(
+                    piece,
+                    2,
+                    Stroke::new(1.0, cx.palette.soft),
+                    eframe::egui::StrokeKind::Inside,
+                );
             } else {
                 ui.painter().rect_filled(piece, 2, cx.palette.accent);
             }
             response.on_hover_text(format!(
                 "{}: day {} to day {}{}",
-                bar.name, bar.start.floor() + 1.0, bar.end.floor() + 1.0, if bar.waiting { ", waiting" } else { "" }
+                bar.name,
+                bar.start.floor() + 1.0,
+                bar.end.floor() + 1.0,
+                if bar.waiting { ", waiting" } else { "" }
             ));
         });
     }

@@ -34,10 +34,16 @@ pub(super) fn room(ui: &mut Ui, cx: &mut Cx<'_>) {
     cx.problems(ui, |place| matches!(place, Place::Air(_)));
     if let Some(state) = cx.told_section() {
         let (driest, wettest) = state.settled.extremes();
-        remark(ui, cx, format!(
-            "This room keeps these boards between {} and {}, {} on average.",
-            driest.show(), wettest.show(), state.settled.mean().show()
-        ));
+        remark(
+            ui,
+            cx,
+            format!(
+                "This room keeps these boards between {} and {}, {} on average.",
+                driest.show(),
+                wettest.show(),
+                state.settled.mean().show()
+            ),
+        );
     }
     readings(ui, cx);
 }
@@ -93,7 +99,11 @@ fn climate(ui: &mut Ui, cx: &mut Cx<'_>, station: &str, house: &HouseModel) {
             edit_house(cx, "Cooling", move |house| house.cool_to = t);
         }
         ui.end_row();
-        term(ui, "Moisture load, g/m³", "Water that people, plants, cooking and washing add to the air: 2 to 4 is usual, 6 a damp house.");
+        term(
+            ui,
+            "Moisture load, g/m³",
+            "Water that people, plants, cooking and washing add to the air: 2 to 4 is usual, 6 a damp house.",
+        );
         if let Some(load) = cx.number_entry(ui, "Moisture load", house.moisture_load, 1, 0.0..=20.0, 48.0) {
             edit_house(cx, "Moisture load", move |house| house.moisture_load = load);
         }
@@ -122,7 +132,9 @@ fn limit_entry(ui: &mut Ui, name: &str, now: Option<Humidity>) -> Option<Option<
 fn humidity(text: &str) -> Result<Humidity, String> {
     let pct = parse_number(text).map_err(|error| error.to_string())?;
     if !(0.0..=100.0).contains(&pct) {
-        return Err(format!("“{text}” is not between 0 and 100 %. Type what the hygrometer shows, such as 42"));
+        return Err(format!(
+            "“{text}” is not between 0 and 100 %. Type what the hygrometer shows, such as 42"
+        ));
     }
     Ok(Humidity::pct(pct))
 }
@@ -145,7 +157,9 @@ fn by_hand(ui: &mut Ui, cx: &mut Cx<'_>, months: &[MonthAir; 12]) {
                         change(&mut months[month]);
                     }
                 };
-                if let Some(t) = temperature_entry(ui, cx, &format!("{name} temperature"), months[month].temperature) {
+                if let Some(t) =
+                    temperature_entry(ui, cx, &format!("{name} temperature"), months[month].temperature)
+                {
                     cx.edit(name, move |job| set(job, &|air| air.temperature = t));
                 }
                 let shown = show_number(months[month].humidity.to_pct(), 1);
@@ -164,7 +178,9 @@ fn readings(ui: &mut Ui, cx: &mut Cx<'_>) {
     for (index, reading) in job.survey.rooms.iter().enumerate() {
         ui.horizontal(|ui| {
             ui.label("On the day");
-            if let Some(t) = temperature_entry(ui, cx, &format!("Room temperature {}", index + 1), reading.temperature) {
+            if let Some(t) =
+                temperature_entry(ui, cx, &format!("Room temperature {}", index + 1), reading.temperature)
+            {
                 edit_reading(cx, index, move |reading| reading.temperature = t);
             }
             ui.label(degrees(cx.units()));
@@ -174,7 +190,9 @@ fn readings(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
             ui.label("%");
             let emc = crate::wood::emc(reading.temperature, reading.humidity);
-            ui.label(RichText::new(format!("boards would come to {}", emc.show())).small().color(cx.palette.soft));
+            ui.label(
+                RichText::new(format!("boards would come to {}", emc.show())).small().color(cx.palette.soft),
+            );
             if Icon::Remove.button(ui, &format!("Remove room reading {}", index + 1), true).clicked() {
                 cx.edit("Remove room reading", move |job| {
                     if index < job.survey.rooms.len() {

@@ -47,7 +47,10 @@ fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
         let shown = cx.job.built.map_or_else(String::new, |year| year.to_string());
         let year = entry(ui, "House built", &shown, 90.0, |text| match text.trim() {
             "" => Ok(None),
-            text => text.parse::<i16>().map(Some).map_err(|_bad| format!("“{text}” is not a year. Type it as 1962")),
+            text => text
+                .parse::<i16>()
+                .map(Some)
+                .map_err(|_bad| format!("“{text}” is not a year. Type it as 1962")),
         });
         if let Some(year) = year {
             cx.edit("Year built", move |job| job.built = year);
@@ -57,9 +60,11 @@ fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
     cx.problems(ui, |place| matches!(place, Place::Job(_)));
     CollapsingHeader::new("Contractor's address and notes").show(ui, |ui| {
         remark(ui, cx, "Address and telephone, as they stand on the letter");
-        multiline(ui, cx, "Contractor's details", cx.job.contractor.details.clone(), |job, text| job.contractor.details = text);
+        multiline(ui, cx, "Contractor's details", &cx.job.contractor.details, |job, text| {
+            job.contractor.details = text;
+        });
         remark(ui, cx, "Notes, for yourself");
-        multiline(ui, cx, "Notes", cx.job.notes.clone(), |job, text| job.notes = text);
+        multiline(ui, cx, "Notes", &cx.job.notes, |job, text| job.notes = text);
     });
 }
 
@@ -85,9 +90,9 @@ fn dates(ui: &mut Ui, cx: &mut Cx<'_>) {
 }
 
 /// A field of several lines: it is taken when left.
-fn multiline(ui: &mut Ui, cx: &mut Cx<'_>, name: &'static str, shown: String, set: fn(&mut Job, String)) {
+fn multiline(ui: &mut Ui, cx: &mut Cx<'_>, name: &'static str, shown: &str, set: fn(&mut Job, String)) {
     let id = ui.make_persistent_id(("multiline", name));
-    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.clone());
+    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
     let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name(name);
     if response.has_focus() {

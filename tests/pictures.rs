@@ -1,0 +1,35 @@
+//! Pictures of the leaves, light and dark, at scale 1 and 2, by a software renderer.
+//!
+//! They need a Vulkan driver; `.ci/run` installs one and runs them with
+//! `cargo test --test pictures -- --ignored`. After a wanted change of the look:
+//! `UPDATE_SNAPSHOTS=1 cargo test --test pictures -- --ignored`.
+
+use eframe::egui::Theme;
+use egui_kittest::kittest::Queryable as _;
+use egui_kittest::{Harness, SnapshotResults};
+use gapwright::app::{App, demo_job};
+
+#[test]
+#[ignore = "needs a Vulkan driver; .ci/run installs one"]
+fn leaves_look_as_they_did() {
+    let mut results = SnapshotResults::new();
+    for (theme, name) in [(Theme::Light, "light"), (Theme::Dark, "dark")] {
+        for scale in [1.0, 2.0] {
+            // At scale 2 one leaf tells whether everything scales; four would only cost space.
+            let leaves = if scale > 1.0 { &["Repair"][..] } else { &["Survey", "Cause", "Repair", "Papers"] };
+            let mut window = Harness::builder()
+                .with_size([1280.0, 720.0])
+                .with_pixels_per_point(scale)
+                .wgpu()
+                .build_eframe(|cc| App::for_test(&cc.egui_ctx, demo_job()));
+            window.ctx.set_theme(theme);
+            for leaf in leaves {
+                window.get_by_label(leaf).click();
+                window.run();
+                window.remove_cursor();
+                window.run();
+                results.add(window.try_snapshot(format!("{}-{name}-{scale}", leaf.to_lowercase())));
+            }
+        }
+    }
+}
