@@ -5,8 +5,8 @@
 //! between two strips is where the line between them has wood on both sides.
 
 use geo::{
-    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, Line, LineString,
-    MapCoords as _, MultiPolygon, Polygon, Rect,
+    AffineOps as _, AffineTransform, BooleanOps as _, BoundingRect as _, Coord, InteriorPoint as _,
+    Intersects as _, Line, LineString, MapCoords as _, MultiPolygon, Polygon, Rect,
 };
 
 use super::layout::{Board, Joint, JointKind, SurfaceLayout};
@@ -109,9 +109,11 @@ pub(super) fn section_courses(
         for run in pieces(&frame.clear, strip, &[], ends) {
             let mut boards = vec![run.clone()];
             if longer(&run, section.board.longest) {
-                let run = MultiPolygon::new(vec![run]);
-                boards = pieces(&run, strip, &cuts, ends);
-                butts.extend(butts_of(&run, &cuts));
+                // Cut from the section and not from the run: every cut rounds to a grid, so one is
+                // better than two.
+                boards = pieces(&frame.clear, strip, &cuts, ends);
+                boards.retain(|board| board.interior_point().is_some_and(|p| run.intersects(&p)));
+                butts.extend(butts_of(&MultiPolygon::new(vec![run]), &cuts));
             }
             for board in boards {
                 let face = board.affine_transform(&frame.to_surface);
