@@ -32,6 +32,7 @@ mod year_strip;
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::time::Instant;
 
 use eframe::egui::{self, CentralPanel, Context, Frame, Panel, Theme, Ui, ViewportCommand};
 
@@ -438,7 +439,9 @@ impl App {
 
 /// Assesses a job; the worker's work.
 fn assess_job(job: Arc<Job>) -> Assessed {
+    let start = Instant::now();
     let found = Arc::new(assess(&job, Shelf::built_in()));
+    tracing::debug!("assessed in {:?}", start.elapsed());
     (job, found)
 }
 
@@ -450,7 +453,10 @@ fn preview((paper, (job, found)): PreviewInput) -> PreviewOutput {
 }
 
 impl eframe::App for App {
-    fn logic(&mut self, ctx: &Context, _frame: &mut eframe::Frame) {
+    fn logic(&mut self, ctx: &Context, frame: &mut eframe::Frame) {
+        if let Some(seconds) = frame.info().cpu_usage {
+            tracing::trace!("last frame took {:.2} ms", seconds * 1000.0);
+        }
         self.guard_close(ctx);
         self.take_results(ctx);
     }
