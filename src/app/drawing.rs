@@ -4,7 +4,9 @@ use eframe::egui::{
     Align2, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
     WidgetInfo, pos2, vec2,
 };
-use geo::{BoundingRect as _, Coord, MultiPolygon, TriangulateEarcut as _};
+use geo::{
+    BoundingRect as _, Coord, InteriorPoint as _, Intersects as _, MultiPolygon, TriangulateEarcut as _,
+};
 
 use super::command::Command;
 use super::context::Cx;
@@ -185,7 +187,15 @@ fn paint_names(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayo
     let Some(job_surface) = cx.assessed.surfaces.get(surface) else { return };
     for (section, part) in job_surface.sections.iter().zip(&laid.sections) {
         let Some(bounds) = part.clear.bounding_rect() else { continue };
-        let corner = sheet.at(Coord { x: bounds.min().x, y: bounds.max().y }) + vec2(7.0, 6.0);
+        let corner = Coord { x: bounds.min().x, y: bounds.max().y };
+        let offset = vec2(7.0, 6.0);
+        let inset = Coord { x: corner.x + 0.05 * bounds.width(), y: corner.y - 0.05 * bounds.height() };
+        // In the corner where there is wood, else somewhere that there is.
+        let place = match part.clear.interior_point() {
+            Some(inside) if !part.clear.intersects(&inset) => inside.0,
+            _ => corner,
+        };
+        let corner = sheet.at(place) + offset;
         let font = FontId::new(13.0, look::strong_family());
         let words = painter.layout_no_wrap(section.name.clone(), font, cx.palette.ink);
         let rect = Align2::LEFT_TOP.anchor_size(corner, words.size()).expand2(vec2(5.0, 2.0));

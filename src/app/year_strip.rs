@@ -134,7 +134,8 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         .placement(HPlacement::Right)
         .formatter(|mark: GridMark, _range: &_| format!("{} %", show_number(mark.value * MOISTURE_TOP, 0)))
         .min_thickness(34.0);
-    let plot = Plot::new("year strip")
+    // Bounds are remembered by this name, and another job has another past.
+    let plot = Plot::new(("year strip", curves.start))
         .height(ui.available_height())
         .allow_zoom(false)
         .allow_drag(false)

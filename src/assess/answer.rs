@@ -99,15 +99,12 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
             "Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length."
         );
     }
-    if let Some(season) = &found.season {
-        let week = season.best_week();
-        if week.too_narrow.to_m() > 0.5 * season.total.to_m() {
-            return format!(
-                "Most open joints are narrower than {} even in their best weeks ({}): a bead has nothing to hold to. Leave them unsealed with the V painted, or open them first.",
-                job.plan.narrowest.show(job.units),
-                window_words(job, season.best, season.weeks.len()),
-            );
-        }
+    if let Some(season) = found.season.as_ref().filter(|_| found.most_too_narrow()) {
+        return format!(
+            "Most open joints are narrower than {} even in their best weeks ({}): a bead has nothing to hold to. Leave them unsealed with the V painted, or open them first.",
+            job.plan.narrowest.show(job.units),
+            window_words(job, season.best, season.weeks.len()),
+        );
     }
     let way_out = match holding_sealant(job, shelf, found) {
         Some((better, best)) => format!(

@@ -72,6 +72,13 @@ impl Assessment {
         Some(sections::motion(joint, state, &self.sections)?.gap_on(day))
     }
 
+    /// Whether most of the joint length to be sealed is too narrow to seal even in the best week.
+    pub fn most_too_narrow(&self) -> bool {
+        self.season
+            .as_ref()
+            .is_some_and(|season| season.best_week().too_narrow.to_m() > 0.5 * season.total.to_m())
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);

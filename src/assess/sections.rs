@@ -306,7 +306,15 @@ pub(super) fn physical_problems(
             found.push(Problem::new(
                 Severity::Note,
                 place(),
-                format!("{} measured joints close in the humid season and the boards push; most at {label}, by {}", pushing.len(), worst.push.show(job.units)),
+                format!(
+                    "{} in the humid season and the boards push; most at {label}, by {}",
+                    if pushing.len() == 1 {
+                        "1 measured joint closes".to_owned()
+                    } else {
+                        format!("{} measured joints close", pushing.len())
+                    },
+                    worst.push.show(job.units)
+                ),
                 "Expect tight joints, perhaps crushed edges or popped nails there, and leave them unsealed",
             ));
         }

@@ -144,6 +144,12 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
         MethodId::Reseal => {
             let run = found.treated_run().show_run(job.units);
             let holds = option.holds.unwrap_or(0.0) * 100.0;
+            if found.most_too_narrow() {
+                return vec![format!(
+                    "Most of the open joints are finer than {} even when they are best to seal: sealant has nothing to hold to and would tear again. We advise to leave them, with the V cleaned and painted. If you want them sealed all the same, they must be opened first; the price below is for that work without the opening.",
+                    job.plan.narrowest.show(job.units)
+                )];
+            }
             let mut said = vec![format!(
                 "We scrape out the old sealant, prime the bare edges, seal {run} of joint with a {} sealant and give the whole surface {}. The V between the boards stays visible.",
                 job.plan.sealant.to_lowercase(),
