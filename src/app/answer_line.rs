@@ -11,7 +11,7 @@ fn unbroken(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
 }
 
-pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
+pub(super) fn answer_line(ui: &mut Ui, cx: &Cx<'_>, notice: Option<(&str, bool)>) {
     let answer = &cx.found.answer;
     ui.horizontal_top(|ui| {
         // Room for two lines, so that the drawing does not jump when the answer grows.
@@ -38,8 +38,9 @@ pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>, notice: Option<&str>) {
             if !rest.is_empty() {
                 ui.add(Label::new(RichText::new(unbroken(&rest)).color(cx.palette.soft)).wrap());
             }
-            if let Some(notice) = notice {
-                ui.add(Label::new(RichText::new(notice).color(cx.palette.accent)).wrap());
+            if let Some((notice, fault)) = notice {
+                let colour = if fault { cx.palette.error } else { cx.palette.good };
+                ui.add(Label::new(RichText::new(notice).color(colour)).wrap());
             }
         });
     });

@@ -35,6 +35,8 @@ pub(super) struct Cx<'a> {
     pub preview: &'a Preview,
     /// Whether an assessment is still to come.
     pub busy: bool,
+    /// Counts the jobs opened.
+    pub opened: u64,
     /// What is to be done after the frame.
     pub commands: &'a mut Vec<Command>,
 }

@@ -10,8 +10,9 @@ use std::time::{Duration, Instant};
 
 use eframe::egui::{Align, Context, Id, Key, Layout, Modal, RichText, TextEdit, Ui, ViewportCommand};
 
-use super::App;
 use super::command::Command;
+use super::entry::select_all;
+use super::{After, App};
 
 /// A person needs longer than this to cancel a dialog.
 const TOO_QUICK: Duration = Duration::from_millis(600);
@@ -142,7 +143,14 @@ impl App {
     ) -> Option<Dialog> {
         match dialog {
             Dialog::Unsaved(then) => self.unsaved_ui(ctx, then, commands),
-            Dialog::Path { purpose, text } => path_ui(ctx, purpose, text, commands),
+            Dialog::Path { purpose, text } => {
+                let open = path_ui(ctx, purpose, text, commands);
+                if open.is_none() && commands.is_empty() {
+                    // Not saved after all: nothing is to go on.
+                    self.after_save = None;
+                }
+                open
+            }
         }
     }
 
@@ -171,12 +179,13 @@ impl App {
         });
         match choice {
             Some("save") => {
+                self.after_save = Some(then.map_or(After::Close, After::Do));
                 commands.push(Command::Save);
                 None
             }
             Some("discard") => {
                 match then {
-                    Some(command) => self.leave_now(command),
+                    Some(command) => self.leave_now(ctx, command),
                     None => {
                         self.closing = true;
                         ctx.send_viewport_cmd(ViewportCommand::Close);
@@ -202,11 +211,13 @@ fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec
             let label = ui.label(purpose.label());
             let field =
                 ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
-            if ui.memory(|memory| memory.focused().is_none()) {
-                field.request_focus();
-            }
             if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
                 done = Some(true);
+            } else if ui.memory(|memory| memory.focused().is_none()) {
+                field.request_focus();
+            }
+            if field.gained_focus() {
+                select_all(ui, field.id, &text);
             }
         });
         buttons(ui, |ui| {

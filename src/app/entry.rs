@@ -5,7 +5,7 @@
 //! with the reason under it, and the value stays what it was. Esc goes back to the value.
 
 use eframe::egui::text::CCursorRange;
-use eframe::egui::{Id, Key, Response, TextEdit, Ui, Widget as _};
+use eframe::egui::{Context, Id, Key, Response, TextEdit, Ui, Widget as _, vec2};
 
 use super::look;
 
@@ -58,14 +58,19 @@ pub fn entry_with_id<T>(
     let palette = look::palette(ui);
     let response = ui
         .vertical(|ui| {
-            let mut field = TextEdit::singleline(&mut typed.text).id(id).desired_width(width);
+            let mut field = TextEdit::singleline(&mut typed.text)
+                .id(id)
+                .desired_width(width)
+                // A cell of a table would offer less.
+                .min_size(vec2(width, 0.0));
             if typed.error.is_some() {
                 field = field.text_color(palette.error);
             }
             let response = field.ui(ui).accessible_name(name);
             if let Some(error) = &typed.error {
                 ui.scope(|ui| {
-                    ui.set_max_width(width.max(220.0));
+                    // Narrow, so that a word about one cell does not push the whole leaf wide.
+                    ui.set_max_width(width.max(130.0));
                     ui.colored_label(palette.error, eframe::egui::RichText::new(error).small());
                 });
             }
@@ -75,9 +80,7 @@ pub fn entry_with_id<T>(
 
     if response.gained_focus() {
         // Typing replaces what was there, however the field was come to.
-        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
-        state.cursor.set_char_range(Some(CCursorRange::select_all_str(&typed.text)));
-        state.store(ui, id);
+        select_all(ui, id, &typed.text);
     }
     let cancelled = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
     let (mut value, mut refused) = (None, false);
@@ -100,6 +103,8 @@ pub fn entry_with_id<T>(
             }
         }
     } else if response.has_focus() {
+        let changed = typed.text != typed.shown;
+        ui.data_mut(|data| data.insert_temp(typing_id(), changed));
         if response.changed() {
             typed.error = None;
         }
@@ -108,6 +113,36 @@ pub fn entry_with_id<T>(
         ui.data_mut(|data| data.remove::<Typed>(id));
     }
     Entered { response, value, refused }
+}
+
+/// Selects the text of a field.
+pub fn select_all(ctx: &Context, id: Id, text: &str) {
+    let mut state = TextEdit::load_state(ctx, id).unwrap_or_default();
+    state.cursor.set_char_range(Some(CCursorRange::select_all_str(text)));
+    state.store(ctx, id);
+}
+
+fn typing_id() -> Id {
+    Id::unique("a field holds changed text")
+}
+
+/// Whether the focused field holds text that is not its value's: then undo is the field's own.
+pub fn is_typing(ctx: &Context) -> bool {
+    ctx.text_edit_focused() && ctx.data(|data| data.get_temp(typing_id()).unwrap_or(true))
+}
+
+/// Leaves the focused field, so that what was typed is read in this frame.
+pub fn leave_field(ctx: &Context) {
+    ctx.memory_mut(|memory| {
+        if let Some(id) = memory.focused() {
+            memory.surrender_focus(id);
+        }
+    });
+}
+
+/// Forgets unread text, when another job is opened.
+pub fn forget(ctx: &Context) {
+    ctx.data_mut(|data| data.remove_by_type::<Typed>());
 }
 
 /// A field for plain text.

@@ -7,11 +7,11 @@ use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
 use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
-use super::entry::entry_with_id;
+use super::entry::{entry_with_id, select_all};
 use super::view::{Selected, View};
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
-use crate::surface::JointKind;
+use crate::surface::{Joint, JointKind};
 use crate::survey::{Failure, GapReading};
 
 pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
@@ -57,8 +57,9 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
         }
         Ok(Some(width))
     });
-    if std::mem::take(&mut cx.view.focus_gap) {
+    if std::mem::take(&mut cx.view.focus_gap) || field.refused {
         field.response.request_focus();
+        select_all(ui, id, &shown);
     }
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     if let Some(width) = field.value {
@@ -136,11 +137,14 @@ pub(super) fn next_to_measure((job, found): &Assessed, now: &Job, view: &View) -
     for surface in 0..job.surfaces.len() {
         for section in 0..job.surfaces[surface].sections.len() {
             let laid = &found.layouts[surface];
+            let longest = laid.joints.iter().map(Joint::length).fold(Length::ZERO, Length::max);
             let joints: Vec<(usize, bool)> = laid
                 .joints
                 .iter()
                 .enumerate()
                 .filter(|(_, joint)| joint.section == section && joint.kind == JointKind::BoardEdge)
+                // A sliver in a corner tells little and is hard to get at.
+                .filter(|(_, joint)| joint.length() >= longest / 4.0)
                 .map(|(index, joint)| {
                     (index, measured.contains(&(job.surfaces[surface].name.as_str(), joint.label.as_str())))
                 })

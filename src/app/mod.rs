@@ -57,6 +57,19 @@ type Assessed = (Arc<Job>, Arc<Assessment>);
 type PreviewInput = (Paper, Assessed);
 type PreviewOutput = (Paper, Arc<Job>, Result<Vec<PageImage>, String>);
 
+/// A message to the user.
+struct Notice {
+    text: String,
+    /// Whether something went wrong.
+    fault: bool,
+}
+
+/// What an unsaved job stood in the way of.
+enum After {
+    Close,
+    Do(Command),
+}
+
 /// The window.
 pub struct App {
     document: Document,
@@ -67,7 +80,13 @@ pub struct App {
     view: View,
     settings: Settings,
     dialog: Option<Dialog>,
-    notice: Option<String>,
+    notice: Option<Notice>,
+    /// A command that waits until the field in use has been left and read.
+    pending: Option<Command>,
+    /// What to go on with once the job is saved.
+    after_save: Option<After>,
+    /// Counts the jobs opened, so that lists scroll from their top in each.
+    opened: u64,
     closing: bool,
     natives: Option<dialog::NativeDialogs>,
 }
@@ -161,6 +180,9 @@ impl App {
             settings,
             dialog: None,
             notice: None,
+            pending: None,
+            after_save: None,
+            opened: 0,
             closing: false,
             natives: None,
         }
@@ -192,17 +214,17 @@ impl App {
                 self.document.redo();
                 self.reassess();
             }
-            Command::New => self.leave(Command::New),
-            Command::Open => self.leave(Command::Open),
-            Command::OpenPath(path) => self.leave(Command::OpenPath(path)),
-            Command::OpenDemo => self.leave(Command::OpenDemo),
+            Command::New => self.leave(ctx, Command::New),
+            Command::Open => self.leave(ctx, Command::Open),
+            Command::OpenPath(path) => self.leave(ctx, Command::OpenPath(path)),
+            Command::OpenDemo => self.leave(ctx, Command::OpenDemo),
             Command::Quit => ctx.send_viewport_cmd(ViewportCommand::Close),
             Command::Save => match self.document.path.clone() {
-                Some(path) => self.save(&path),
+                Some(path) => self.save(ctx, &path),
                 None => self.ask_path(Purpose::Save),
             },
             Command::SaveAs => self.ask_path(Purpose::Save),
-            Command::SavePath(path) => self.save(&path),
+            Command::SavePath(path) => self.save(ctx, &path),
             Command::WritePapers => self.ask_path(Purpose::Papers),
             Command::WritePapersTo(folder) => self.write_papers(&folder),
             Command::SwitchTheme => {
@@ -236,15 +258,16 @@ impl App {
     }
 
     /// Does what would lose unsaved changes, or asks first.
-    fn leave(&mut self, command: Command) {
+    fn leave(&mut self, ctx: &Context, command: Command) {
         if self.document.is_unsaved() {
             self.dialog = Some(Dialog::Unsaved(Some(command)));
         } else {
-            self.leave_now(command);
+            self.leave_now(ctx, command);
         }
     }
 
-    fn leave_now(&mut self, command: Command) {
+    fn leave_now(&mut self, ctx: &Context, command: Command) {
+        entry::forget(ctx);
         match command {
             Command::New => {
                 let today = jiff::ZonedDateTime::now().date();
@@ -265,25 +288,37 @@ impl App {
                 self.replace(Document::new(loaded.job, Some(path.to_owned()), loaded.problems));
                 self.settings.remember(path);
                 if partly {
-                    self.notice = Some(format!(
+                    self.fault(format!(
                         "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
                         path.display()
                     ));
                 }
             }
-            Err(error) => self.notice = Some(error.to_string()),
+            Err(error) => self.fault(error.to_string()),
         }
     }
 
-    fn save(&mut self, path: &Path) {
+    fn fault(&mut self, text: String) {
+        self.notice = Some(Notice { text, fault: true });
+    }
+
+    fn save(&mut self, ctx: &Context, path: &Path) {
         let job = Arc::clone(self.document.job());
         match file::save(&job, path) {
             Ok(()) => {
                 self.document.mark_saved(job, path.to_owned());
                 self.settings.remember(path);
-                self.notice = Some(format!("Saved to {}", path.display()));
+                self.notice = Some(Notice { text: format!("Saved to {}", path.display()), fault: false });
+                match self.after_save.take() {
+                    Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
+                    Some(After::Do(command)) => self.leave_now(ctx, command),
+                    None => {}
+                }
             }
-            Err(error) => self.notice = Some(error.to_string()),
+            Err(error) => {
+                self.after_save = None;
+                self.fault(error.to_string());
+            }
         }
     }
 
@@ -297,21 +332,24 @@ impl App {
                 std::fs::write(path, pdf).map_err(|error| error.to_string())
             })
         });
-        self.notice = Some(match result {
+        match result {
             Ok(()) => {
                 self.settings.papers = Some(folder.to_owned());
-                format!("Letter and price sheet are in {}", folder.display())
+                let text = format!("Letter and price sheet are in {}", folder.display());
+                self.notice = Some(Notice { text, fault: false });
             }
-            Err(error) => {
-                format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
-            }
-        });
+            Err(error) => self
+                .fault(format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())),
+        }
     }
 
     fn replace(&mut self, document: Document) {
         self.document = document;
         self.view = View { leaf: self.view.leaf, ..View::default() };
         self.notice = None;
+        self.opened += 1;
+        // The next job's papers belong in a folder of its own.
+        self.settings.papers = None;
         self.reassess();
     }
 
@@ -339,7 +377,16 @@ impl App {
     /// Keeps the window open while there is something to lose.
     fn guard_close(&mut self, ctx: &Context) {
         let asked = ctx.input(|input| input.viewport().close_requested());
-        if asked && self.document.is_unsaved() && !self.closing {
+        if !asked || self.closing {
+            return;
+        }
+        if entry::is_typing(ctx) {
+            // What is being typed is read first; then closing is tried again.
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            entry::leave_field(ctx);
+            self.pending = Some(Command::Quit);
+            ctx.request_repaint();
+        } else if self.document.is_unsaved() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             self.dialog = Some(Dialog::Unsaved(None));
         }
@@ -373,11 +420,13 @@ impl App {
         for (name, shortcut, make) in command::SHORTCUTS {
             // While a field is typed in, undo and redo are the field's own.
             let step = name == "Undo" || name == "Redo";
-            if step && ctx.text_edit_focused() {
+            if step && entry::is_typing(ctx) {
                 continue;
             }
             if ctx.input_mut(|input| input.consume_shortcut(&shortcut)) {
-                self.apply(ctx, make());
+                // What is being typed is read before anything is done with the job.
+                entry::leave_field(ctx);
+                self.pending = Some(make());
             }
         }
         let dropped: Option<PathBuf> =
@@ -401,14 +450,14 @@ impl App {
             view: &mut self.view,
             preview: &self.preview,
             busy: self.assessing.is_busy(),
+            opened: self.opened,
             commands: &mut commands,
         };
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
         Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        Panel::top("answer")
-            .frame(answer)
-            .show(ui, |ui| answer_line::answer_line(ui, &mut cx, self.notice.as_deref()));
+        let notice = self.notice.as_ref().map(|notice| (notice.text.as_str(), notice.fault));
+        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &cx, notice));
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
         Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(
             ui,
@@ -473,10 +522,16 @@ impl eframe::App for App {
         if !commands.is_empty() {
             self.notice = None;
         }
+        commands.extend(self.pending.take());
         for command in commands {
             self.apply(&ctx, command);
             ctx.request_repaint();
         }
+    }
+
+    fn persist_egui_memory(&self) -> bool {
+        // Scroll positions and plot bounds of one job mean nothing to the next.
+        false
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {

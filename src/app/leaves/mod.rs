@@ -31,7 +31,7 @@ pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     ui.separator();
     let leaf = cx.view.leaf;
-    ScrollArea::vertical().id_salt(leaf.name()).auto_shrink(false).show(ui, |ui| {
+    ScrollArea::vertical().id_salt((leaf.name(), cx.opened)).auto_shrink(false).show(ui, |ui| {
         let margin = look::margin() as i8;
         Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
             ui.set_max_width(ui.available_width());
