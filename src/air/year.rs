@@ -51,7 +51,7 @@ impl Default for HouseModel {
     fn default() -> Self {
         Self {
             heat_to: Temperature::celsius(20.0),
-            cool_to: Temperature::celsius(24.5),
+            cool_to: Temperature::celsius(25.0),
             moisture_load: 3.0,
             dehumidified_to: Some(Humidity::pct(60.0)),
             humidified_to: None,

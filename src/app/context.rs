@@ -57,26 +57,43 @@ impl Cx<'_> {
         self.job.units
     }
 
-    /// A field for a length of at least `least`.
+    /// A field for a length within `range`.
     pub fn length_entry(
         &self,
         ui: &mut Ui,
         name: &str,
         value: Length,
-        least: Length,
+        range: std::ops::RangeInclusive<Length>,
         width: f32,
     ) -> Option<Length> {
         let units = self.units();
         super::entry::entry(ui, name, &value.show(units), width, move |text| {
             let length = parse_length(text, units).map_err(|error| error.to_string())?;
-            if length < least {
-                return Err(format!(
-                    "“{}” is less than {}. Type a larger length",
-                    text.trim(),
-                    least.show(units)
-                ));
+            let (least, most) = (range.start().show(units), range.end().show(units));
+            if range.contains(&length) {
+                Ok(length)
+            } else if length < *range.start() {
+                Err(format!("“{}” is less than {least}. Type a larger length", text.trim()))
+            } else {
+                Err(format!("“{}” is more than {most}. Check the figure and its unit", text.trim()))
             }
-            Ok(length)
+        })
+    }
+
+    /// A field for a number within `range` that may be left empty.
+    pub fn optional_entry(
+        &self,
+        ui: &mut Ui,
+        name: &str,
+        value: Option<f64>,
+        decimals: usize,
+        range: std::ops::RangeInclusive<f64>,
+        width: f32,
+    ) -> Option<Option<f64>> {
+        let shown = value.map_or_else(String::new, |value| plain(value, decimals));
+        super::entry::entry(ui, name, &shown, width, move |text| match text.trim() {
+            "" => Ok(None),
+            text => number_in(text, range).map(Some),
         })
     }
 
@@ -90,19 +107,7 @@ impl Cx<'_> {
         range: std::ops::RangeInclusive<f64>,
         width: f32,
     ) -> Option<f64> {
-        super::entry::entry(ui, name, &plain(value, decimals), width, move |text| {
-            let number = parse_number(text).map_err(|error| error.to_string())?;
-            if !range.contains(&number) {
-                let (low, high) = range.into_inner();
-                return Err(format!(
-                    "“{}” is not between {} and {}",
-                    text.trim(),
-                    plain(low, 2),
-                    plain(high, 2)
-                ));
-            }
-            Ok(number)
-        })
+        super::entry::entry(ui, name, &plain(value, decimals), width, move |text| number_in(text, range))
     }
 
     /// Shows what is wrong at this place of the job.
@@ -152,4 +157,14 @@ impl Cx<'_> {
 /// A number without thin spaces or a typographic minus, so that it can be typed again.
 fn plain(value: f64, decimals: usize) -> String {
     show_number(value, decimals).replace('\u{2009}', "").replace('−', "-")
+}
+
+/// Reads a number within `range`.
+fn number_in(text: &str, range: std::ops::RangeInclusive<f64>) -> Result<f64, String> {
+    let number = parse_number(text).map_err(|error| error.to_string())?;
+    if range.contains(&number) {
+        return Ok(number);
+    }
+    let (low, high) = range.into_inner();
+    Err(format!("“{}” is not between {} and {}", text.trim(), plain(low, 2), plain(high, 2)))
 }

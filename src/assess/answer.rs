@@ -121,9 +121,10 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
 
 fn when_words(job: &Job, found: &Assessment) -> String {
     match (job.plan.seal_on, &found.season) {
-        (Some(date), _) => format!("on {}", show_date(date)),
-        (None, Some(season)) => window_words(job, season.best, season.weeks.len()),
-        (None, None) => "at any time".to_owned(),
+        // A day that is past is no plan; then the best weeks are reckoned with.
+        (Some(date), _) if date >= job.visited => format!("on {}", show_date(date)),
+        (_, Some(season)) => window_words(job, season.best, season.weeks.len()),
+        (_, None) => "at any time".to_owned(),
     }
 }
 
@@ -188,8 +189,8 @@ fn missing(job: &Job, found: &Assessment) -> Vec<String> {
     let errors = found.problems.iter().filter(|p| p.severity == Severity::Error).count();
     match errors {
         0 => {}
-        1 => wanted.push("1 entry put right (see the problems)".to_owned()),
-        _ => wanted.push(format!("{errors} entries put right (see the problems)")),
+        1 => wanted.push("1 entry to be put right, marked in red".to_owned()),
+        _ => wanted.push(format!("{errors} entries to be put right, marked in red")),
     }
     for state in &found.sections {
         let surface = &job.surfaces[state.surface];
@@ -199,13 +200,13 @@ fn missing(job: &Job, found: &Assessment) -> Vec<String> {
             wanted.push(format!("{more} more gap{} in {name}", if more == 1 { "" } else { "s" }));
         }
     }
-    if !job.surfaces.is_empty() && job.survey.moistures.is_empty() {
+    if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
         wanted.push("a moisture reading of the boards".to_owned());
     }
     if job.installed.is_none() && !job.surfaces.is_empty() {
         wanted.push("the date the boards went up".to_owned());
     }
-    let trial = job.plan.trial.is_some();
+    let trial = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
     if !trial && found.treated_run() > Length::ZERO {
         wanted.push("one timed trial section, for a firmer price".to_owned());
     }

@@ -9,7 +9,7 @@ use super::document::Job;
 use super::problem::{Place, Problem, Severity};
 use super::shelf::Shelf;
 use crate::air::IndoorAir;
-use crate::measure::{Humidity, Length, Percent, Temperature, show_date};
+use crate::measure::{Hours, Humidity, Length, Moisture, Percent, Temperature, show_date};
 use crate::surface::{Part, SurfaceLayout, faults};
 
 /// Lists everything that is wrong with `job`, whose surfaces are laid out as `layouts`.
@@ -137,19 +137,23 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
 fn moistures(job: &Job, found: &mut Findings) {
     for (index, reading) in job.survey.moistures.iter().enumerate() {
         let place = || Place::Moisture(index);
-        let pct = reading.reading.to_pct();
-        if !(0.0..=100.0).contains(&pct) {
-            found.error(
+        match reading.reading.map(Moisture::to_pct) {
+            None => found.note(
+                place(),
+                "No figure yet",
+                "Type what the meter shows; until then it does not count",
+            ),
+            Some(pct) if !(0.0..=100.0).contains(&pct) => found.error(
                 place(),
                 format!("A meter reading of {pct} % cannot be"),
                 "Type what the meter shows, 6 to 30 % as a rule",
-            );
-        } else if !(6.0..=30.0).contains(&pct) {
-            found.warning(
+            ),
+            Some(pct) if !(6.0..=30.0).contains(&pct) => found.warning(
                 place(),
                 format!("A pin meter is not to be trusted at {pct} %"),
                 "Trust it between 6 and 30 %; weigh and dry a piece if it matters",
-            );
+            ),
+            Some(_) => {}
         }
         temperature(reading.wood, place(), found);
         let known = job.surfaces.iter().any(|surface| {
@@ -319,11 +323,23 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     range("board waste", pct(plan.board_waste), 0.0, 100.0, " %");
     range("V filled", pct(plan.bead.v_filled), 0.0, 100.0, " %");
     range("sealant waste", pct(plan.bead.waste), 0.0, 200.0, " %");
-    range("bead depth", plan.bead.least_depth.to_mm(), 0.5, 25.0, " mm");
-    range("open from", plan.open_from.to_mm(), 0.05, 25.0, " mm");
-    range("narrowest gap", plan.narrowest.to_mm(), 0.05, 25.0, " mm");
+
     range("who pays", pct(plan.payers.contractor), 0.0, 100.0, " %");
     range("who pays", pct(plan.payers.supplier), 0.0, 100.0, " %");
+    for (field, length) in [
+        ("bead depth", plan.bead.least_depth),
+        ("open from", plan.open_from),
+        ("narrowest gap", plan.narrowest),
+    ] {
+        if !(Length::mm(0.05)..=Length::mm(25.4)).contains(&length) {
+            let most = Length::mm(25.4).show(job.units);
+            found.error(
+                Place::Plan(field),
+                format!("{} is not above nothing and at most {most}", length.show(job.units)),
+                "Correct the figure",
+            );
+        }
+    }
     if plan.payers.owner() < Percent::ZERO {
         found.error(
             Place::Plan("who pays"),
@@ -377,12 +393,18 @@ fn own_figures(job: &Job, found: &mut Findings) {
 
 fn trial(job: &Job, found: &mut Findings) {
     let Some(trial) = &job.plan.trial else { return };
-    if !(trial.minutes.is_finite() && trial.minutes > 0.0) {
-        found.error(
+    match trial.minutes.map(Hours::to_minutes) {
+        None => found.note(
             Place::Plan("timed section"),
-            format!("{} minutes cannot be for a timed section", trial.minutes),
+            "The minutes are still to be typed",
+            "Until then the start value is used",
+        ),
+        Some(minutes) if !(0.1..1e5).contains(&minutes) => found.error(
+            Place::Plan("timed section"),
+            format!("{minutes} minutes cannot be for a timed section"),
             "Type the minutes it took one person; until then the start value is used",
-        );
+        ),
+        Some(_) => {}
     }
     let known = job.surfaces.iter().any(|surface| {
         surface.name == trial.surface && surface.sections.iter().any(|s| s.name == trial.section)

@@ -82,7 +82,10 @@ impl Place {
                 let found = job.surfaces.get(on).and_then(|s| s.sections.get(index));
                 part(on, "section", found.map(|s| s.name.as_str()), index)
             }
-            Self::Gap(index) => format!("gap reading {}", index + 1),
+            Self::Gap(index) => match job.survey.gaps.get(index) {
+                Some(gap) => format!("gap reading {} ({} {})", index + 1, gap.surface, gap.joint),
+                None => format!("gap reading {}", index + 1),
+            },
             Self::Moisture(index) => format!("moisture reading {}", index + 1),
             Self::Room(index) => format!("room reading {}", index + 1),
             Self::Air(field) => format!("room air, {field}"),

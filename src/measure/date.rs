@@ -3,19 +3,24 @@
 use jiff::civil::Date;
 use jiff::fmt::strtime;
 
-use super::EntryError;
+use super::{EntryError, Units};
 
-/// The written forms that cannot be mistaken for one another. Day/month against month/day is a
-/// trap between countries, so figures alone are read as year-month-day only.
+/// The written forms that cannot be mistaken for one another.
 const FORMS: [&str; 6] = ["%Y-%m-%d", "%d %b %Y", "%b %d %Y", "%b %d, %Y", "%d %B %Y", "%B %d, %Y"];
 
-/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, between 1900 and 2200.
+/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, between 1900 and 2200; and in figures as is
+/// usual where the units are: `2/14/2026` with inches, `14.2.2026` or `14/2/2026` with millimetres.
 ///
 /// # Errors
 /// If the text is not a date in one of these forms, or out of that range.
-pub fn parse_date(text: &str) -> Result<Date, EntryError> {
+pub fn parse_date(text: &str, units: Units) -> Result<Date, EntryError> {
+    let figures: &[&str] = match units {
+        Units::Inches => &["%m/%d/%Y"],
+        Units::Millimetres => &["%d.%m.%Y", "%d/%m/%Y"],
+    };
     let found = FORMS
         .iter()
+        .chain(figures)
         .find_map(|form| strtime::parse(form, text.trim()).and_then(|parsed| parsed.to_date()).ok());
     match found {
         Some(date) if (1900..2200).contains(&date.year()) => Ok(date),
@@ -44,11 +49,13 @@ mod tests {
     #[test]
     fn dates_are_read_and_shown() {
         for text in ["2026-02-14", "14 Feb 2026", "Feb 14, 2026", "14 February 2026", " feb 14 2026 "] {
-            assert_eq!(parse_date(text), Ok(date(2026, 2, 14)), "{text}");
+            assert_eq!(parse_date(text, Units::Inches), Ok(date(2026, 2, 14)), "{text}");
         }
+        assert_eq!(parse_date("2/4/2026", Units::Inches), Ok(date(2026, 2, 4)));
+        assert_eq!(parse_date("2/4/2026", Units::Millimetres), Ok(date(2026, 4, 2)));
         assert_eq!(show_date(date(2026, 2, 4)), "4 Feb 2026");
         for text in ["", "2026-02-30", "02/14/2026", "1066-10-14", "soon"] {
-            assert!(parse_date(text).is_err(), "{text}");
+            assert!(parse_date(text, Units::Millimetres).is_err(), "{text}");
         }
     }
 

@@ -257,6 +257,11 @@ impl Hours {
         Self::h(minutes / 60.0)
     }
 
+    /// The time in minutes.
+    pub const fn to_minutes(self) -> f64 {
+        self.0 * 60.0
+    }
+
     /// Shows hours with one decimal, or minutes below one hour.
     pub fn show(self) -> String {
         if self.0 > 0.0 && self.0 < 0.995 {

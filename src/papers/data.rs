@@ -66,7 +66,7 @@ fn saw(job: &Job, found: &Assessment) -> Vec<String> {
         if open == 1 { "stands" } else { "stand" },
         widest.show(job.units),
     )];
-    let readings = job.survey.moistures.len();
+    let readings = job.survey.moistures.iter().filter(|reading| reading.reading.is_some()).count();
     if readings > 0 {
         let now: Vec<f64> = found.sections.iter().map(|s| s.now.moisture.mean.to_pct()).collect();
         let low = now.iter().copied().fold(f64::INFINITY, f64::min);

@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::catalogue::MethodId;
-use crate::measure::{Hours, Length, Money, Percent, ThreePoint, finite};
+use crate::measure::{Hours, Length, Money, Percent, ThreePoint};
 
 /// Which joints are sealed again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -38,9 +38,26 @@ pub struct Trial {
     pub surface: String,
     /// Name of the section.
     pub section: String,
-    /// Minutes of one person it took.
-    #[serde(deserialize_with = "finite")]
-    pub minutes: f64,
+    /// Minutes of one person it took; nothing while they have not been typed.
+    #[serde(with = "whole_minutes")]
+    pub minutes: Option<Hours>,
+}
+
+/// In files a trial's time stands in minutes, as it was read off the watch.
+mod whole_minutes {
+    use serde::{Deserialize as _, Deserializer, Serialize as _, Serializer};
+
+    use crate::measure::Hours;
+
+    pub fn serialize<S: Serializer>(time: &Option<Hours>, serializer: S) -> Result<S::Ok, S::Error> {
+        // To a hundred-thousandth, so that 85 stays 85.
+        time.map(|time| (time.to_minutes() * 1e5).round() / 1e5).serialize(serializer)
+    }
+
+    pub fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Hours>, D::Error> {
+        let minutes: Option<Hours> = Option::deserialize(deserializer)?;
+        Ok(minutes.map(|minutes| Hours::minutes(minutes.to_h())))
+    }
 }
 
 /// How the bead sits in the joint.

@@ -72,10 +72,11 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
 fn rate(task: &Task, inputs: &TaskInputs<'_>) -> (ThreePoint, String) {
     if task.id == TRIAL_TASK
         && let (Some(trial), Some(run)) = (&inputs.plan.trial, inputs.trial_run)
-        && (0.1..1e5).contains(&trial.minutes)
+        && let Some(minutes) = trial.minutes.map(Hours::to_minutes)
+        && (0.1..1e5).contains(&minutes)
         && run > Length::ZERO
     {
-        let likely = trial.minutes / run.to_m() * task.batch;
+        let likely = minutes / run.to_m() * task.batch;
         let (low, high) = (likely * TRIAL_SPREAD.0, likely * TRIAL_SPREAD.1);
         return (ThreePoint { low, likely, high }, format!("your timed section {}", trial.section));
     }

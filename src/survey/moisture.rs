@@ -47,13 +47,13 @@ pub fn board_moisture(survey: &Survey, surface: &str, section: &str, modelled: M
 fn corrected(survey: &Survey, wanted: impl Fn(&str, &str) -> bool) -> Vec<(f64, f64)> {
     let chosen = survey.moistures.iter().filter(|r| wanted(&r.surface, &r.section));
     chosen
-        .map(|r| {
-            let (moisture, _) = correct_pin_meter(r.reading, r.wood);
+        .filter_map(|r| {
+            let (moisture, _) = correct_pin_meter(r.reading?, r.wood);
             let sd = match r.setting {
                 MeterSetting::ThisSpecies => METER_SD,
                 MeterSetting::OtherSpecies | MeterSetting::Unknown => LOOSE_METER_SD,
             };
-            (moisture.to_pct(), sd)
+            Some((moisture.to_pct(), sd))
         })
         .collect()
 }

@@ -8,8 +8,10 @@ use crate::measure::{Humidity, Length, Moisture, Temperature};
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 pub enum Failure {
-    /// It has not: the bead is whole, or there never was one.
+    /// Nobody noted it.
     #[default]
+    NotNoted,
+    /// It has not: the bead is whole, or there never was one.
     Whole,
     /// The sealant let go of one side.
     LetGoOneSide,
@@ -23,12 +25,19 @@ pub enum Failure {
 
 impl Failure {
     /// All of them, in the order offered.
-    pub const ALL: [Self; 5] =
-        [Self::Whole, Self::LetGoOneSide, Self::SplitInMiddle, Self::PaintTorn, Self::SqueezedOut];
+    pub const ALL: [Self; 6] = [
+        Self::NotNoted,
+        Self::Whole,
+        Self::LetGoOneSide,
+        Self::SplitInMiddle,
+        Self::PaintTorn,
+        Self::SqueezedOut,
+    ];
 
     /// In words.
     pub const fn words(self) -> &'static str {
         match self {
+            Self::NotNoted => "not noted",
             Self::Whole => "whole",
             Self::LetGoOneSide => "let go of one side",
             Self::SplitInMiddle => "split in the middle",
@@ -92,8 +101,8 @@ pub struct MoistureReading {
     pub section: String,
     /// Which board, in the user's words.
     pub board: String,
-    /// What the meter said.
-    pub reading: Moisture,
+    /// What the meter said; nothing while it has not been typed.
+    pub reading: Option<Moisture>,
     /// What the meter was set to.
     pub setting: MeterSetting,
     /// Temperature of the wood.
@@ -108,7 +117,7 @@ impl Default for MoistureReading {
             surface: String::new(),
             section: String::new(),
             board: String::new(),
-            reading: Moisture::pct(10.0),
+            reading: None,
             setting: MeterSetting::default(),
             wood: Temperature::celsius(20.0),
             date: None,

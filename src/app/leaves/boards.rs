@@ -21,9 +21,13 @@ pub(super) fn boards(ui: &mut Ui, cx: &mut Cx<'_>) {
         return;
     }
     let shown = cx.view.surface.min(cx.job.surfaces.len() - 1);
-    surface(ui, cx, shown);
+    // Fields of one surface must not show what was typed for another.
+    ui.push_id(shown, |ui| surface(ui, cx, shown));
     CollapsingHeader::new("Add another surface").show(ui, |ui| add_surface(ui, cx));
 }
+
+/// No room is larger.
+const LARGEST: Length = Length::m(100.0);
 
 const KINDS: [(SurfaceKind, &str); 3] =
     [(SurfaceKind::Ceiling, "Ceiling"), (SurfaceKind::Slope, "Sloped ceiling"), (SurfaceKind::Wall, "Wall")];
@@ -34,10 +38,11 @@ fn add_surface(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.label("Kind");
         choose(ui, "Kind of the new surface", &KINDS, draft.kind, |kind| draft.kind = kind);
         ui.end_row();
-        let least = Length::mm(50.0);
+        let least = Length::inches(2.0)..=LARGEST;
         let wall = draft.kind == SurfaceKind::Wall;
         ui.label(if wall { "Length" } else { "Width" });
-        if let Some(width) = cx.length_entry(ui, "Width of the new surface", draft.width, least, 90.0) {
+        if let Some(width) = cx.length_entry(ui, "Width of the new surface", draft.width, least.clone(), 90.0)
+        {
             draft.width = width;
         }
         ui.end_row();
@@ -199,23 +204,23 @@ fn edit_board(
 }
 
 fn board(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
-    let least = Length::mm(1.0);
+    let sizes = Length::mm(1.0)..=Length::m(2.0);
     Grid::new(("board", section)).num_columns(2).show(ui, |ui| {
         term(ui, "Species", "How much the wood moves. The names are those of the Wood Handbook.");
         species(ui, cx, on, section, spec);
         ui.end_row();
         term(ui, "Face width", "The width that shows, without the tongue.");
-        if let Some(width) = cx.length_entry(ui, "Face width", spec.face_width, least, 90.0) {
+        if let Some(width) = cx.length_entry(ui, "Face width", spec.face_width, sizes.clone(), 90.0) {
             edit_board(cx, on, section, "Face width", move |board| board.face_width = width);
         }
         ui.end_row();
         term(ui, "Width over the tongue", "Face width plus the tongue; a gap near the tongue's length is past caulking.");
-        if let Some(width) = cx.length_entry(ui, "Width over the tongue", spec.overall_width, least, 90.0) {
+        if let Some(width) = cx.length_entry(ui, "Width over the tongue", spec.overall_width, sizes.clone(), 90.0) {
             edit_board(cx, on, section, "Overall width", move |board| board.overall_width = width);
         }
         ui.end_row();
         ui.label("Thickness");
-        if let Some(thickness) = cx.length_entry(ui, "Thickness", spec.thickness, least, 90.0) {
+        if let Some(thickness) = cx.length_entry(ui, "Thickness", spec.thickness, sizes, 90.0) {
             edit_board(cx, on, section, "Thickness", move |board| board.thickness = thickness);
         }
         ui.end_row();
@@ -238,7 +243,7 @@ fn board(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: 
             edit_board(cx, on, section, "Coating", move |board| board.finish = finish);
         });
         ui.end_row();
-        term(ui, "Growth rings", "Angle of the growth rings to the face: 0° flat-sawn moves most, 90° quarter-sawn least. About 25° for mixed boards.");
+        term(ui, "Growth rings, °", "Angle of the growth rings to the face: 0° flat-sawn moves most, 90° quarter-sawn least. About 25° for mixed boards.");
         if let Some(degrees) = cx.number_entry(ui, "Growth rings", spec.ring_angle.to_degrees(), 0, 0.0..=90.0, 60.0) {
             edit_board(cx, on, section, "Growth rings", move |board| board.ring_angle = Angle::degrees(degrees));
         }
@@ -308,7 +313,8 @@ fn profile(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec
             edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         });
         if kind != 0
-            && let Some(size) = cx.length_entry(ui, "Size of the edge profile", size, Length::ZERO, 56.0)
+            && let Some(size) =
+                cx.length_entry(ui, "Size of the edge profile", size, Length::ZERO..=Length::m(0.1), 74.0)
         {
             edit_board(cx, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         }
@@ -348,7 +354,7 @@ fn one_section(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, index: usize, section: &
             cx.edit("Section name", move |job| job.rename_section(on, index, &name));
         }
         ui.end_row();
-        term(ui, "Direction", "The way the boards run: 0° to the right, 90° up.");
+        term(ui, "Direction, °", "The way the boards run: 0° to the right, 90° up.");
         if let Some(degrees) =
             cx.number_entry(ui, "Direction", section.direction.to_degrees(), 2, -360.0..=360.0, 60.0)
         {
@@ -358,7 +364,9 @@ fn one_section(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, index: usize, section: &
         }
         ui.end_row();
         term(ui, "Starter width", "Width of the ripped first course; 0 to start with a full board.");
-        if let Some(start) = cx.length_entry(ui, "Starter width", section.start, Length::ZERO, 90.0) {
+        if let Some(start) =
+            cx.length_entry(ui, "Starter width", section.start, Length::ZERO..=Length::m(2.0), 90.0)
+        {
             edit_section(cx, on, index, "Starter width", move |section| section.start = start);
         }
         ui.end_row();
@@ -415,7 +423,9 @@ fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
         });
         ui.end_row();
         term(ui, "Trim around", "Width of the trim board along the outline; 0 for none.");
-        if let Some(trim) = cx.length_entry(ui, "Trim around", surface.trim, Length::ZERO, 90.0) {
+        if let Some(trim) =
+            cx.length_entry(ui, "Trim around", surface.trim, Length::ZERO..=Length::m(1.0), 90.0)
+        {
             cx.edit("Trim", move |job| {
                 if let Some(surface) = job.surfaces.get_mut(on) {
                     surface.trim = trim;
@@ -474,7 +484,7 @@ fn corners(
     points: &[Point],
     reach: impl Fn(&mut Job) -> Option<&mut Vec<Point>> + Copy + 'static,
 ) {
-    let anywhere = Length::m(-1000.0);
+    let anywhere = -LARGEST..=LARGEST;
     Grid::new((name, "corners")).num_columns(4).show(ui, |ui| {
         ui.label(RichText::new("corner").small());
         ui.label(RichText::new("right").small());
@@ -483,8 +493,15 @@ fn corners(
         for (index, point) in points.iter().enumerate() {
             let number = index + 1;
             ui.label(number.to_string());
-            let x = cx.length_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere, 84.0);
-            let y = cx.length_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere, 84.0);
+            let x = cx.length_entry(
+                ui,
+                &format!("{name}, corner {number}, right"),
+                point.0,
+                anywhere.clone(),
+                84.0,
+            );
+            let y =
+                cx.length_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone(), 84.0);
             if x.is_some() || y.is_some() {
                 cx.edit("Move corner", move |job| {
                     if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
@@ -521,7 +538,7 @@ fn corners(
 
 fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
     let job = cx.job;
-    let anywhere = Length::m(-1000.0);
+    let anywhere = -LARGEST..=LARGEST;
     for (index, divider) in job.surfaces[on].dividers.iter().enumerate() {
         ui.push_id(("divider", index), |ui| {
             ui.horizontal(|ui| {
@@ -548,8 +565,8 @@ fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                     ("To", divider.to, |d, p| d.to = p),
                 ] {
                     ui.label(name);
-                    let x = cx.length_entry(ui, &format!("{name}, right"), point.0, anywhere, 84.0);
-                    let y = cx.length_entry(ui, &format!("{name}, up"), point.1, anywhere, 84.0);
+                    let x = cx.length_entry(ui, &format!("{name}, right"), point.0, anywhere.clone(), 84.0);
+                    let y = cx.length_entry(ui, &format!("{name}, up"), point.1, anywhere.clone(), 84.0);
                     if x.is_some() || y.is_some() {
                         let moved = Point(x.unwrap_or(point.0), y.unwrap_or(point.1));
                         edit_divider(cx, on, index, move |divider| set(divider, moved));
@@ -557,9 +574,13 @@ fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                     ui.end_row();
                 }
                 ui.label("Width");
-                if let Some(width) =
-                    cx.length_entry(ui, "Divider width", divider.width, Length::mm(1.0), 84.0)
-                {
+                if let Some(width) = cx.length_entry(
+                    ui,
+                    "Divider width",
+                    divider.width,
+                    Length::mm(1.0)..=Length::m(2.0),
+                    84.0,
+                ) {
                     edit_divider(cx, on, index, move |divider| divider.width = width);
                 }
                 ui.end_row();

@@ -47,9 +47,13 @@ pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
                     cx.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
                 }
             });
-            if let Some(width) =
-                cx.length_entry(ui, &format!("Gap reading {}", index + 1), gap.width, Length::ZERO, 64.0)
-            {
+            if let Some(width) = cx.length_entry(
+                ui,
+                &format!("Gap reading {}", index + 1),
+                gap.width,
+                Length::ZERO..=Length::inches(6.0),
+                70.0,
+            ) {
                 cx.edit("Gap reading", move |job| {
                     if let Some(gap) = job.survey.gaps.get_mut(index) {
                         gap.width = width;
@@ -61,7 +65,7 @@ pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
             let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| {
                 match text.trim() {
                     "" => Ok(None),
-                    text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+                    text => parse_date(text, cx.units()).map(Some).map_err(|error| error.to_string()),
                 }
             });
             if let Some(date) = date {
@@ -105,10 +109,20 @@ pub(super) fn temperature_entry(
     let units = cx.units();
     entry(ui, name, &shown_temperature(value, units), 48.0, |text| {
         let number = parse_number(text).map_err(|error| error.to_string())?;
-        Ok(match units {
+        let t = match units {
             Units::Inches => Temperature::fahrenheit(number),
             Units::Millimetres => Temperature::celsius(number),
-        })
+        };
+        let (low, high) = (Temperature::celsius(-30.0), Temperature::celsius(60.0));
+        if t < low || t > high {
+            return Err(format!(
+                "“{}” is not between {} and {}",
+                text.trim(),
+                low.show(units),
+                high.show(units)
+            ));
+        }
+        Ok(t)
     })
 }
 
@@ -173,8 +187,10 @@ fn moisture(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, reading: &MoistureReadin
         edit(cx, index, move |reading| reading.board = board);
     }
     let name = format!("Moisture reading {number}");
-    if let Some(pct) = cx.number_entry(ui, &name, reading.reading.to_pct(), 1, 0.0..=100.0, 42.0) {
-        edit(cx, index, move |reading| reading.reading = Moisture::pct(pct));
+    if let Some(pct) =
+        cx.optional_entry(ui, &name, reading.reading.map(Moisture::to_pct), 1, 0.0..=100.0, 42.0)
+    {
+        edit(cx, index, move |reading| reading.reading = pct.map(Moisture::pct));
     }
     if let Some(wood) = temperature_entry(ui, cx, &format!("Wood temperature {number}"), reading.wood) {
         edit(cx, index, move |reading| reading.wood = wood);

@@ -10,7 +10,7 @@ use crate::app::entry::entry;
 use crate::assess::{RepairOption, date_after};
 use crate::job::Place;
 use crate::measure::{
-    Hours, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date, show_number,
+    Hours, Length, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date, show_number,
 };
 use crate::papers::need;
 use crate::repair::{MethodId, Plan, Scope, TaxOn, Trial};
@@ -129,10 +129,16 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         );
         ui.end_row();
         term(ui, "Seal on", "The first day of sealing. Leave empty for the best weeks.");
+        let (units, visited) = (cx.units(), cx.job.visited);
         let shown = plan.seal_on.map_or_else(String::new, show_date);
         let date = entry(ui, "Seal on", &shown, 110.0, |text| match text.trim() {
             "" => Ok(None),
-            text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+            text => match parse_date(text, units).map_err(|error| error.to_string())? {
+                date if date < visited => {
+                    Err(format!("{} is before the visit on {}", show_date(date), show_date(visited)))
+                }
+                date => Ok(Some(date)),
+            },
         });
         if let Some(date) = date {
             edit_plan(cx, "Sealing date", move |plan| plan.seal_on = date);
@@ -150,19 +156,19 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
         });
         ui.end_row();
-        let tiny = crate::measure::Length::mm(0.05);
+        let tiny = Length::mm(0.05)..=Length::mm(25.4);
         term(ui, "Open from", "A joint at least this wide is counted as open.");
-        if let Some(width) = cx.length_entry(ui, "Open from", plan.open_from, tiny, 74.0) {
+        if let Some(width) = cx.length_entry(ui, "Open from", plan.open_from, tiny.clone(), 74.0) {
             edit_plan(cx, "Open from", move |plan| plan.open_from = width);
         }
         ui.end_row();
         term(ui, "Can be filled from", "A narrower gap leaves sealant nothing to hold to.");
-        if let Some(width) = cx.length_entry(ui, "Can be filled from", plan.narrowest, tiny, 74.0) {
+        if let Some(width) = cx.length_entry(ui, "Can be filled from", plan.narrowest, tiny.clone(), 74.0) {
             edit_plan(cx, "Narrowest gap", move |plan| plan.narrowest = width);
         }
         ui.end_row();
         term(ui, "Bead at least", "Depth of the bead: as deep as the gap is wide, but at least this.");
-        if let Some(depth) = cx.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny, 74.0) {
+        if let Some(depth) = cx.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny.clone(), 74.0) {
             edit_plan(cx, "Bead depth", move |plan| plan.bead.least_depth = depth);
         }
         ui.end_row();
@@ -262,17 +268,27 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     let money = |amount: Money| amount.show(&plan.prices.currency);
     Grid::new("payers").num_columns(3).show(ui, |ui| {
         ui.label("Contractor, %");
-        if let Some(pct) =
-            cx.number_entry(ui, "Contractor's share", plan.payers.contractor.to_pct(), 1, 0.0..=100.0, 50.0)
-        {
+        if let Some(pct) = cx.number_entry(
+            ui,
+            "Contractor's share",
+            plan.payers.contractor.to_pct(),
+            1,
+            0.0..=100.0 - plan.payers.supplier.to_pct(),
+            50.0,
+        ) {
             edit_plan(cx, "Contractor's share", move |plan| plan.payers.contractor = Percent::pct(pct));
         }
         ui.label(money(price.contractor));
         ui.end_row();
         ui.label("Supplier, %");
-        if let Some(pct) =
-            cx.number_entry(ui, "Supplier's share", plan.payers.supplier.to_pct(), 1, 0.0..=100.0, 50.0)
-        {
+        if let Some(pct) = cx.number_entry(
+            ui,
+            "Supplier's share",
+            plan.payers.supplier.to_pct(),
+            1,
+            0.0..=100.0 - plan.payers.contractor.to_pct(),
+            50.0,
+        ) {
             edit_plan(cx, "Supplier's share", move |plan| plan.payers.supplier = Percent::pct(pct));
         }
         ui.label(money(price.supplier));
@@ -394,7 +410,7 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
                         now.as_ref().is_some_and(|t| t.surface == surface.name && t.section == section.name);
                     if ui.selectable_label(on, format!("{} {}", surface.name, section.name)).clicked() {
                         let (surface, section) = (surface.name.clone(), section.name.clone());
-                        let minutes = now.as_ref().map_or(45.0, |t| t.minutes);
+                        let minutes = now.as_ref().and_then(|t| t.minutes);
                         edit_plan(cx, "Timed section", move |plan| {
                             plan.trial = Some(Trial { surface, section, minutes });
                         });
@@ -404,12 +420,17 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
         });
         response.response.accessible_name("Timed section");
         if let Some(trial) = &now {
-            if let Some(minutes) =
-                cx.number_entry(ui, "Minutes it took", trial.minutes, 0, 0.1..=10_000.0, 50.0)
-            {
+            if let Some(minutes) = cx.optional_entry(
+                ui,
+                "Minutes it took",
+                trial.minutes.map(Hours::to_minutes),
+                0,
+                0.1..=10_000.0,
+                50.0,
+            ) {
                 edit_plan(cx, "Minutes of the timed section", move |plan| {
                     if let Some(trial) = &mut plan.trial {
-                        trial.minutes = minutes;
+                        trial.minutes = minutes.map(Hours::minutes);
                     }
                 });
             }
@@ -421,7 +442,7 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
 
 fn tasks(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     Grid::new("tasks").num_columns(4).striped(true).show(ui, |ui| {
-        for title in ["task", "batches", "min each", "hours"] {
+        for title in ["task", "batches", "likely min", "hours"] {
             ui.label(RichText::new(title).small().color(cx.palette.soft));
         }
         ui.end_row();

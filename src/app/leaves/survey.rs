@@ -44,13 +44,14 @@ fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
         dates(ui, cx);
         term(ui, "House built", "The year, if known: it decides which cautions apply.");
+        let last = cx.job.visited.year();
         let shown = cx.job.built.map_or_else(String::new, |year| year.to_string());
         let year = entry(ui, "House built", &shown, 90.0, |text| match text.trim() {
             "" => Ok(None),
-            text => text
-                .parse::<i16>()
-                .map(Some)
-                .map_err(|_bad| format!("“{text}” is not a year. Type it as 1962")),
+            text => match text.parse::<i16>() {
+                Ok(year) if (1600..=last).contains(&year) => Ok(Some(year)),
+                _ => Err(format!("“{text}” is not a year up to {last}. Type it as 1962, or leave it empty")),
+            },
         });
         if let Some(year) = year {
             cx.edit("Year built", move |job| job.built = year);
@@ -69,11 +70,12 @@ fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
 }
 
 fn dates(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let units = cx.units();
     term(ui, "Boards went up", "When the boards were fitted. It dates the past part of the year strip.");
     let shown = cx.job.installed.map_or_else(String::new, show_date);
     let date = entry(ui, "Boards went up", &shown, 120.0, |text| match text.trim() {
         "" => Ok(None),
-        text => parse_date(text).map(Some).map_err(|error| error.to_string()),
+        text => parse_date(text, units).map(Some).map_err(|error| error.to_string()),
     });
     if let Some(date) = date {
         cx.edit("Install date", move |job| job.installed = date);
@@ -81,7 +83,7 @@ fn dates(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.end_row();
     term(ui, "Visit", "The day on which the gaps and the moisture were measured.");
     let date = entry(ui, "Visit", &show_date(cx.job.visited), 120.0, |text| {
-        parse_date(text).map_err(|error| error.to_string())
+        parse_date(text, units).map_err(|error| error.to_string())
     });
     if let Some(date) = date {
         cx.edit("Visit date", move |job| job.visited = date);
