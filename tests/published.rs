@@ -335,5 +335,5 @@ fn the_default_board_is_the_standard_one_by_six() {
         let printed = size(item, nominal, column);
         assert!((have.to_inches() - printed).abs() < 1e-9, "{have:?} is not {printed} in");
     }
-    assert!((board.tongue().to_inches() - 0.25).abs() < 1e-9);
+    assert!((board.tongue().expect("it has a tongue").to_inches() - 0.25).abs() < 1e-9);
 }

@@ -248,3 +248,57 @@ fn a_broken_file_opens_with_what_was_read_and_is_not_saved_over() {
     window.get_by_label("Save the job");
     assert_eq!(std::fs::read_to_string(&path).unwrap(), text);
 }
+
+#[test]
+fn what_is_being_typed_is_saved_too() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("typed.ron");
+    file::save(&demo_job(), &path).unwrap();
+    let mut window = window(Job::default());
+    window.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    window.run();
+    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    window.get_by_role_and_label(Role::TextInput, "Title").focus();
+    window.run();
+    window.get_by_role_and_label(Role::TextInput, "Title").type_text("Typed just now");
+    window.run();
+    window.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    window.run();
+    assert_eq!(file::load(&path).unwrap().job.title, "Typed just now");
+}
+
+#[test]
+fn saving_goes_on_with_what_it_stood_in_the_way_of() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("first.ron");
+    let mut window = window(demo_job());
+    enter(&mut window, "Title", "First");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    window.run();
+    window.get_all_by_role_and_label(Role::Button, "Save").last().unwrap().click();
+    window.run();
+    // Enter in the path field is as good as its button.
+    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    window.get_by_role_and_label(Role::TextInput, "Save to").type_text(path.to_str().unwrap());
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+    assert_eq!(file::load(&path).unwrap().job.title, "First");
+    assert_eq!(window.state().job().title, "", "the new job was opened");
+}
+
+#[test]
+fn nothing_counts_before_it_is_typed() {
+    let mut window = window(Job { plan: gapwright::repair::Plan::default(), ..demo_job() });
+    click(&mut window, "Add moisture reading");
+    let before = window.state().assessment().sections.clone();
+    let readings = window.state().job().survey.moistures.len();
+    assert_eq!(window.state().job().survey.moistures[readings - 1].reading, None);
+    enter(&mut window, &format!("Moisture reading {readings}"), "30");
+    assert_ne!(window.state().assessment().sections, before);
+    click(&mut window, "Repair");
+    choose(&mut window, "Timed section", "South slope A");
+    let found = window.state().assessment();
+    let option = found.chosen(window.state().job()).unwrap();
+    assert!(!option.tasks.iter().any(|task| task.basis.contains("timed section")));
+}

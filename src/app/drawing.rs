@@ -18,7 +18,7 @@ use crate::measure::{Length, Units, show_date, show_number};
 use crate::surface::SurfaceLayout;
 
 /// Gaps are drawn this many times as wide as they are.
-const MAGNIFIED: f32 = 8.0;
+const MAGNIFIED: f32 = 10.0;
 /// A gap of this width has the far end of the colour scale.
 const WIDE: Length = Length::mm(4.0);
 /// How close to a joint a click must be, in points.
@@ -210,8 +210,13 @@ fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_
     let nice = |value: f64| steps.into_iter().rfind(|step| *step <= value).unwrap_or(0.1);
     let (metres, words) = match cx.units() {
         Units::Inches => {
-            let feet = nice(Length::m(part).to_feet());
-            (Length::feet(feet).to_m(), format!("{} ft", show_number(feet, 1)))
+            let feet = Length::m(part).to_feet();
+            if feet >= 1.0 {
+                (Length::feet(nice(feet)).to_m(), format!("{} ft", show_number(nice(feet), 0)))
+            } else {
+                let inches = nice(feet * 12.0).max(0.5);
+                (Length::inches(inches).to_m(), format!("{} in", show_number(inches, 1)))
+            }
         }
         Units::Millimetres => (nice(part), format!("{} m", show_number(nice(part), 1))),
     };

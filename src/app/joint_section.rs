@@ -77,7 +77,7 @@ fn px(length: Length) -> f32 {
 fn paint_boards(painter: &Painter, cx: &Cx<'_>, spec: &BoardSpec, gap: Length, top: Pos2) {
     let (thick, v) = (px(spec.thickness).clamp(20.0, 110.0), px(spec.profile.v_leg()));
     let half = px(gap).max(0.0) / 2.0;
-    let tongue = px(spec.tongue()).clamp(0.0, 80.0);
+    let tongue = px(spec.tongue().unwrap_or_default()).clamp(0.0, 80.0);
     let (high, low) = (top.y + thick * 0.36, top.y + thick * 0.66);
     let reach = 300.0;
     let edge = Stroke::new(1.2, cx.palette.wood_line);

@@ -14,7 +14,7 @@ use egui_plot::{
 use super::command::Command;
 use super::context::Cx;
 use crate::assess::{SectionState, age, date_after, visit_day};
-use crate::measure::{Length, Units, show_date, show_number};
+use crate::measure::{Length, show_date, show_number};
 
 /// Days ahead that are shown.
 const AHEAD: i64 = 730;
@@ -52,6 +52,8 @@ struct Curves {
     humidity: Vec<[f64; 2]>,
     top_gap: f64,
     start: i64,
+    /// Whether any reading says how wide the gap is.
+    known: bool,
 }
 
 impl Curves {
@@ -74,7 +76,7 @@ impl Curves {
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
         let widest = gaps.iter().copied().fold(0.0, f64::max) + reach;
-        let top_gap = nice_top(widest, cx.units());
+        let top_gap = (Length::mm(widest) * 1.05).axis_top(cx.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
         let moisture = |day: i64| state.moisture_on(visit, day, age).to_pct() / MOISTURE_TOP;
         let humidity = |day: i64| {
@@ -97,17 +99,12 @@ impl Curves {
             humidity: all().map(|day| [day as f64, humidity(day)]).collect(),
             top_gap,
             start,
+            known: match &selected {
+                Some(joint) => joint.gap.is_some(),
+                None => state.gaps.mean > Length::ZERO || state.gaps.measured > 0,
+            },
         }
     }
-}
-
-/// A round top of the gap scale in millimetres, at or over `widest`.
-fn nice_top(widest: f64, units: Units) -> f64 {
-    let step = match units {
-        Units::Inches => Length::inches(1.0 / 16.0).to_mm(),
-        Units::Millimetres => 1.0,
-    };
-    ((widest * 1.1 / step).ceil().max(1.0)) * step
 }
 
 /// Draws the plot; returns where it was clicked or dragged to.
@@ -122,17 +119,21 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
     ui.horizontal(|ui| {
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, cx.day());
-        ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state).show(units)));
-        legend(ui, cx);
+        ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state)));
+        if ui.available_width() > 270.0 {
+            legend(ui, cx);
+        }
     });
     let (start_date, start) = (job.clone(), curves.start);
     let hover_date = job.clone();
     let gap_axis = AxisHints::new_y()
         .formatter(move |mark: GridMark, _range: &_| Length::mm(mark.value * top_gap).show(units))
+        .tick_label_color(palette.gap_high)
         .min_thickness(38.0);
     let right_axis = AxisHints::new_y()
         .placement(HPlacement::Right)
         .formatter(|mark: GridMark, _range: &_| format!("{} %", show_number(mark.value * MOISTURE_TOP, 0)))
+        .tick_label_color(palette.water)
         .min_thickness(34.0);
     // Bounds are remembered by this name, and another job has another past.
     let plot = Plot::new(("year strip", curves.start))
@@ -173,18 +174,21 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
             plot.span(span.fill(palette.good.gamma_multiply(0.2)));
         }
         let (days, low, high) = &curves.band;
-        plot.add(
-            FilledArea::new("nine in ten", days, low, high).fill_color(palette.gap_high.gamma_multiply(0.18)),
-        );
+        if curves.known {
+            let area = FilledArea::new("nine in ten", days, low, high);
+            plot.add(area.fill_color(palette.gap_high.gamma_multiply(0.18)));
+        }
         let humidity = Line::new("humidity (0–100 %)", points(&curves.humidity));
         plot.line(humidity.color(palette.air).width(1.0).style(LineStyle::dotted_dense()));
         let moisture = Line::new("board moisture", points(&curves.moisture));
         plot.line(moisture.color(palette.water).width(1.5).style(LineStyle::dashed_dense()));
-        plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
+        if curves.known {
+            plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
+        }
         plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
         plot.vline(VLine::new("sealing", cx.found.seal_day as f64).color(palette.good).width(1.5));
         plot.vline(VLine::new("shown", cx.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
-        let pressed = plot.response().is_pointer_button_down_on();
+        let pressed = plot.response().is_pointer_button_down_on() || plot.response().clicked();
         if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
     });
     let name = "Year strip";
@@ -211,9 +215,7 @@ fn legend(ui: &mut Ui, cx: &Cx<'_>) {
         }
         let shown = ui.label(RichText::new(words).small());
         if words == "humidity" {
-            shown.on_hover_text(
-                "Relative humidity of the room: read it on the right as five times the figure, 0 to 100 %.",
-            );
+            shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top.");
         }
     }
     let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
@@ -229,10 +231,17 @@ fn points(points: &[[f64; 2]]) -> PlotPoints<'static> {
     PlotPoints::from(points.to_vec())
 }
 
-fn told_gap(cx: &Cx<'_>, state: &SectionState) -> Length {
+/// The gap on the day shown, in words.
+fn told_gap(cx: &Cx<'_>, state: &SectionState) -> String {
+    let units = cx.units();
     match cx.selected() {
-        Some((_, joint)) => cx.found.gap_on(joint, cx.day()).unwrap_or_default(),
-        None => state.mean_gap_on(cx.day()),
+        Some((_, joint)) => match (cx.found.gap_on(joint, cx.day()), joint.gap) {
+            (Some(gap), Some(known)) if known.measured => gap.show(units),
+            (Some(gap), Some(_)) => format!("about {}", gap.show(units)),
+            _ => "no reading".to_owned(),
+        },
+        None if state.gaps.measured == 0 && state.gaps.mean == Length::ZERO => "no reading".to_owned(),
+        None => state.mean_gap_on(cx.day()).show(units),
     }
 }
 

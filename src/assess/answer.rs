@@ -140,7 +140,7 @@ pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String
 
 /// The first sealant of the shelf that holds enough in its own best weeks, with its share.
 fn holding_sealant<'a>(job: &Job, shelf: &'a Shelf, found: &Assessment) -> Option<(&'a Sealant, f64)> {
-    let joints = sealed_joints(&found.layouts, &found.sections, &found.joints);
+    let joints = sealed_joints(job, &found.layouts, &found.sections, &found.joints);
     shelf.sealants.iter().find_map(|sealant| {
         let season = season(&joints, sealant, job.plan.narrowest)?;
         let share = season.share(season.best_week());

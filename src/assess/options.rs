@@ -1,6 +1,6 @@
 //! The season of sealing and the ways to mend the joints, worked out side by side.
 
-use super::sections::{JointState, SectionState, motion};
+use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Volume};
@@ -55,7 +55,7 @@ pub(super) fn plan_season(
     sections: &[SectionState],
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
-    let sealed = sealed_joints(layouts, sections, joints);
+    let sealed = sealed_joints(job, layouts, sections, joints);
     let found =
         shelf.sealant(&job.plan.sealant).and_then(|sealant| season(&sealed, sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
@@ -68,6 +68,7 @@ pub(super) fn plan_season(
 
 /// The joints to be sealed whose motion is known.
 pub(super) fn sealed_joints<'a>(
+    job: &Job,
     layouts: &[SurfaceLayout],
     sections: &'a [SectionState],
     joints: &[JointState],
@@ -77,7 +78,7 @@ pub(super) fn sealed_joints<'a>(
         .filter_map(|state| {
             let joint = &layouts[state.surface].joints[state.joint];
             let motion = motion(joint, state, sections)?;
-            Some(SealedJoint { motion, length: joint.length() })
+            Some(SealedJoint { motion, length: joint.length(), tongue: tongue(job, state.surface, joint) })
         })
         .collect()
 }

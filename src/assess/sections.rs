@@ -223,6 +223,12 @@ pub(super) fn motion<'a>(
     Some(JointMotion::new(joint, state.gap?.gap.mean, boards))
 }
 
+/// The tongue of the boards at a joint between boards, past whose length they come apart.
+pub(super) fn tongue(job: &Job, surface: usize, joint: &Joint) -> Option<Length> {
+    let board = &job.surfaces[surface].sections[joint.section].board;
+    board.tongue().filter(|_| joint.kind == JointKind::BoardEdge)
+}
+
 fn is_treated(job: &Job, joint: &Joint, gap: Option<GapEstimate>) -> bool {
     let open = gap.is_some_and(|gap| gap.gap.mean >= job.plan.open_from);
     match job.plan.scope {
@@ -247,7 +253,9 @@ pub(super) fn hold_against_class(
         state.at_sealing = motion.gap_on(seal_day);
         let (least, most) = motion.extremes_from(seal_day);
         state.demand = demand(state.at_sealing, least, most);
-        state.holds = state.at_sealing >= job.plan.narrowest
+        let together = tongue(job, state.surface, joint).is_none_or(|tongue| most < tongue);
+        state.holds = together
+            && state.at_sealing >= job.plan.narrowest
             && state.demand.is_some_and(|demand| sealant.takes(demand));
     }
 }
@@ -271,14 +279,14 @@ pub(super) fn physical_problems(
             ));
         }
         let board = &job.surfaces[state.surface].sections[state.section].board;
-        if board.tongue() > Length::ZERO && state.year_gap.1 > board.tongue() {
+        if let Some(tongue) = board.tongue().filter(|tongue| state.year_gap.1 > *tongue) {
             found.push(Problem::new(
                 Severity::Warning,
                 place(),
                 format!(
                     "At the driest its joints open to {}, past the tongue's {}",
                     state.year_gap.1.show(job.units),
-                    board.tongue().show(job.units)
+                    tongue.show(job.units)
                 ),
                 "Sealant alone will not do there: the boards come apart. Compare replacing them",
             ));

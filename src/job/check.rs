@@ -118,7 +118,7 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
             ),
             Some((on, joint)) => {
                 let tongue = job.surfaces[on].sections[joint.section].board.tongue();
-                if tongue > Length::ZERO && gap.width >= tongue * 0.9 {
+                if let Some(tongue) = tongue.filter(|tongue| gap.width >= *tongue * 0.9) {
                     found.warning(
                         place(),
                         format!(

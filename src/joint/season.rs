@@ -18,6 +18,8 @@ pub struct SealedJoint<'a> {
     pub motion: JointMotion<'a>,
     /// Its length.
     pub length: Length,
+    /// The gap past which the boards come apart: no bead holds there. `None` without a tongue.
+    pub tongue: Option<Length>,
 }
 
 /// How sealing in one week would fare.
@@ -77,7 +79,8 @@ pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], sealant: &Sealant, narr
         let (least, most) = joint.motion.extremes_from(day);
         match demand(sealed, least, most) {
             Some(asked) if sealed >= narrowest => {
-                if sealant.takes(asked) {
+                let together = joint.tongue.is_none_or(|tongue| most < tongue);
+                if together && sealant.takes(asked) {
                     week.holds = week.holds + joint.length;
                 }
                 demands.push((asked, joint.length.to_m()));

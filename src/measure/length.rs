@@ -66,6 +66,19 @@ impl Length {
         }
     }
 
+    /// A round length at or over this one whose quarters are round too: for the axis of a plot.
+    /// A quarter of a 16th of an inch at least, and at most a metre.
+    #[must_use]
+    pub fn axis_top(self, units: Units) -> Self {
+        let tops: &[Self] = match units {
+            Units::Inches => {
+                &[0.0625, 0.125, 0.1875, 0.25, 0.375, 0.5, 0.75, 1.0, 2.0, 4.0, 8.0].map(Self::inches)
+            }
+            Units::Millimetres => &[1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 20.0, 40.0, 100.0, 200.0].map(Self::mm),
+        };
+        tops.iter().copied().find(|top| *top >= self).unwrap_or(Self::m(1.0))
+    }
+
     fn show_inches(self) -> String {
         let sign = if self.to_m() < 0.0 { "−" } else { "" };
         let inches = self.to_inches().abs();

@@ -128,6 +128,13 @@ fn moves(job: &Job, found: &Assessment) -> Vec<String> {
     let measured = found.sections.iter().filter(|s| s.gaps.measured > 0);
     let Some(state) = measured.max_by_key(|s| s.gaps.measured) else { return vec![] };
     let units = job.units;
+    if state.narrowest_day == 0 {
+        return vec![format!(
+            "Left alone, a typical joint, {} wide today, goes on opening, to {} in the driest weeks.",
+            state.gaps.mean.show(units),
+            state.year_gap.1.show(units),
+        )];
+    }
     vec![format!(
         "Left alone, a typical joint, {} wide today, will be about {} in the dampest weeks (around {}) and {} in the driest.",
         state.gaps.mean.show(units),

@@ -186,7 +186,7 @@ struct Plot<'a> {
 
 impl<'a> Plot<'a> {
     fn new(job: &'a Job, found: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
-        let top_gap = (state.year_gap.1.to_mm() * 1.25).max(1.0);
+        let top_gap = (state.year_gap.1 * 1.1).axis_top(job.units).to_mm();
         Self { job, found, state, left: 46.0, top: 18.0, width: width - 96.0, height: height - 44.0, top_gap }
     }
 
@@ -231,16 +231,10 @@ impl<'a> Plot<'a> {
         drawing = drawing.add(self.curve(|day| self.y(self.state.mean_gap_on(day).to_mm()), GAP, 1.8));
         drawing =
             drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
-        let last = self.state.mean_gap_on(364).to_mm();
-        let words_x = self.left + self.width + 5.0;
-        let (gap_y, water_y) = apart(self.y(last), self.moisture_y(364));
-        drawing.add(Self::text(words_x, gap_y + 3.0, "gap", "start", GAP)).add(Self::text(
-            words_x,
-            water_y + 3.0,
-            "moisture",
-            "start",
-            WATER,
-        ))
+        let (y, right) = (self.top - 6.0, self.left + self.width);
+        drawing
+            .add(Self::text(right - 100.0, y, "— gap (left)", "start", GAP))
+            .add(Self::text(right + 46.0, y, "- - moisture (right)", "end", WATER))
     }
 
     fn moisture_y(&self, day: usize) -> f64 {
@@ -269,14 +263,10 @@ impl<'a> Plot<'a> {
                 .set("y2", y)
                 .set("stroke", FAINT)
                 .set("stroke-width", 0.5);
-            let label = match self.job.units {
-                Units::Inches => format!("{}/64\"", show_number(Length::mm(gap).to_inches() * 64.0, 0)),
-                Units::Millimetres => format!("{} mm", show_number(gap, 1)),
-            };
+            let label = Length::mm(gap).show(self.job.units);
             drawing = drawing.add(line).add(Self::text(self.left - 4.0, y + 3.0, &label, "end", INK));
             let moisture = format!("{} %", show_number(20.0 * f64::from(step) / f64::from(steps), 0));
-            // The moisture scale stands at the right, but leaves the curve's own name its place.
-            drawing = drawing.add(Self::text(right + 46.0, y + 3.0, &moisture, "end", WATER));
+            drawing = drawing.add(Self::text(right + 28.0, y + 3.0, &moisture, "end", WATER));
         }
         for (day, name) in self.months() {
             let x = self.x(day);
@@ -300,15 +290,4 @@ impl<'a> Plot<'a> {
             .map(|(day, date)| (day, date.strftime("%b %Y").to_string()))
             .collect()
     }
-}
-
-/// Moves two labels apart if they would overlap.
-fn apart(a: f64, b: f64) -> (f64, f64) {
-    const LEAST: f64 = 10.0;
-    let gap = (a - b).abs();
-    if gap >= LEAST {
-        return (a, b);
-    }
-    let push = (LEAST - gap) / 2.0;
-    if a < b { (a - push, b + push) } else { (a + push, b - push) }
 }

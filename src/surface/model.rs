@@ -220,9 +220,10 @@ impl Default for BoardSpec {
 }
 
 impl BoardSpec {
-    /// How far the tongue reaches into the groove.
-    pub fn tongue(&self) -> Length {
-        self.overall_width - self.face_width
+    /// How far the tongue reaches into the groove, if there is one.
+    pub fn tongue(&self) -> Option<Length> {
+        let tongue = self.overall_width - self.face_width;
+        (tongue > Length::ZERO).then_some(tongue)
     }
 }
 

@@ -102,6 +102,9 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
 }
 
 fn closes(cx: &Cx<'_>, state: &SectionState) -> String {
+    if state.narrowest_day == 0 {
+        return "none of it: it is at its narrowest today".to_owned();
+    }
     let share = show_number(state.closes_by_itself() * 100.0, 0);
     let when = show_date(date_after(cx.assessed, state.narrowest_day));
     if state.year_gap.0 <= Length::ZERO {

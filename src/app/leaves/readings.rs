@@ -35,6 +35,10 @@ pub(super) fn gaps(ui: &mut Ui, cx: &mut Cx<'_>) {
         ),
     );
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
+        for title in ["joint", "gap", "sealant", "date, if not the visit", ""] {
+            ui.label(RichText::new(title).small().color(cx.palette.soft));
+        }
+        ui.end_row();
         for (index, gap) in job.survey.gaps.iter().enumerate() {
             ui.push_id(("gap", index), |ui| {
                 let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);

@@ -1,7 +1,8 @@
 //! Repair: the ways side by side, then plan, tasks, materials and price of the chosen one.
 
 use eframe::egui::{
-    CollapsingHeader, ComboBox, Frame, Grid, Label, Margin, Rect, RichText, Sense, Stroke, Ui, pos2, vec2,
+    Align, CollapsingHeader, ComboBox, Frame, Grid, Label, Layout, Margin, Rect, RichText, Role, Sense,
+    Stroke, Ui, WidgetInfo, pos2, vec2,
 };
 
 use super::{heading, remark, term};
@@ -70,12 +71,19 @@ fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
                 .corner_radius(6)
                 .stroke(line)
                 .inner_margin(Margin::same(9));
-            card.show(ui, |ui| {
+            let shown = card.show(ui, |ui| {
                 ui.set_min_height(168.0);
                 ui.set_width(ui.available_width());
-                let layout = eframe::egui::Layout::top_down(eframe::egui::Align::Min);
+                let layout = Layout::top_down(Align::Min);
                 ui.with_layout(layout, |ui| way(ui, cx, option, on));
             });
+            let method = option.method;
+            let name = format!("Choose: {}", option.name);
+            let response = shown.response.interact(Sense::CLICK);
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
+            if response.clicked() && !on {
+                edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
+            }
         }
     });
 }
@@ -228,6 +236,12 @@ fn named(
     response.response.accessible_name(what);
 }
 
+/// An amount of money, so that cents stand under cents.
+fn amount_label(ui: &mut Ui, text: String) {
+    let layout = Layout::right_to_left(Align::Center);
+    ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| ui.label(text));
+}
+
 fn price(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     let (prices, price) = (&cx.job.plan.prices, &option.price);
     let money = |amount: Money| amount.show(&prices.currency);
@@ -235,7 +249,7 @@ fn price(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         let mut row = |name: &str, how: String, amount: Money| {
             ui.label(name);
             ui.label(RichText::new(how).small().color(cx.palette.soft));
-            ui.label(money(amount));
+            amount_label(ui, money(amount));
             ui.end_row();
         };
         row(
@@ -278,7 +292,7 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         ) {
             edit_plan(cx, "Contractor's share", move |plan| plan.payers.contractor = Percent::pct(pct));
         }
-        ui.label(money(price.contractor));
+        amount_label(ui, money(price.contractor));
         ui.end_row();
         ui.label("Supplier, %");
         if let Some(pct) = cx.number_entry(
@@ -291,11 +305,11 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         ) {
             edit_plan(cx, "Supplier's share", move |plan| plan.payers.supplier = Percent::pct(pct));
         }
-        ui.label(money(price.supplier));
+        amount_label(ui, money(price.supplier));
         ui.end_row();
         ui.label("Owner");
         ui.label(plan.payers.owner().show());
-        ui.label(RichText::new(money(price.owner)).strong());
+        amount_label(ui, money(price.owner));
         ui.end_row();
     });
     cx.problems(ui, |place| *place == Place::Plan("who pays"));
@@ -516,7 +530,7 @@ fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
                     plan.own_prices.insert(id, price);
                 });
             }
-            ui.label(line.amount.show(currency));
+            amount_label(ui, line.amount.show(currency));
             ui.end_row();
         }
     });
