@@ -126,6 +126,7 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
     });
     let (start_date, start) = (job.clone(), curves.start);
     let hover_date = job.clone();
+    let every = if ui.available_width() < 420.0 { 6 } else { 3 };
     let gap_axis = AxisHints::new_y()
         .formatter(move |mark: GridMark, _range: &_| Length::mm(mark.value * top_gap).show(units))
         .tick_label_color(palette.gap_high)
@@ -147,7 +148,7 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         .include_y(0.0)
         .include_y(1.0)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
-        .x_grid_spacer(move |_input| month_marks(&start_date, start))
+        .x_grid_spacer(move |_input| month_marks(&start_date, start, every))
         .y_grid_spacer(|_input| {
             (0..=4).map(|n| GridMark { value: f64::from(n) / 4.0, step_size: 0.25 }).collect()
         })
@@ -245,15 +246,15 @@ fn told_gap(cx: &Cx<'_>, state: &SectionState) -> String {
     }
 }
 
-/// Grid marks on the first of every third month.
-fn month_marks(job: &crate::job::Job, start: i64) -> Vec<GridMark> {
+/// Grid marks on the first of each `every`th month, January among them.
+fn month_marks(job: &crate::job::Job, start: i64, every: i8) -> Vec<GridMark> {
     use jiff::ToSpan as _;
     let first = job.visited.checked_sub((BACK as i32).days()).unwrap_or(job.visited);
     let mut month = first.first_of_month();
     let mut marks = Vec::new();
     for _ in 0..48 {
         if let Ok(span) = job.visited.until(month)
-            && month.month() % 3 == 1
+            && month.month() % every == 1
             && (start..=AHEAD).contains(&i64::from(span.get_days()))
         {
             marks.push(GridMark { value: f64::from(span.get_days()), step_size: 91.0 });

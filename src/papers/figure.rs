@@ -232,9 +232,13 @@ impl<'a> Plot<'a> {
         drawing =
             drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
         let (y, right) = (self.top - 6.0, self.left + self.width);
-        drawing
-            .add(Self::text(right - 100.0, y, "— gap (left)", "start", GAP))
-            .add(Self::text(right + 46.0, y, "- - moisture (right)", "end", WATER))
+        drawing.add(Self::text(right - 100.0, y, "— gap (left)", "start", GAP)).add(Self::text(
+            right + 46.0,
+            y,
+            "- - moisture (right)",
+            "end",
+            WATER,
+        ))
     }
 
     fn moisture_y(&self, day: usize) -> f64 {
