@@ -3,7 +3,7 @@
 //! Pressures are in pascals; the air is at sea level, where the difference to other heights does
 //! not reach the relations used here.
 
-use crate::measure::{Humidity, Temperature};
+use crate::measure::{Humidity, Temperature, bisect};
 
 /// Specific gas constant of water vapour, J/(kg·K).
 const VAPOUR_GAS_CONSTANT: f64 = 461.5;
@@ -47,16 +47,8 @@ pub fn pressure_of_load(grams: f64, t: Temperature) -> f64 {
 ///
 /// Bisection on [`saturation_pressure`] from −100 to 200 °C, to 1e-9 °C.
 pub fn dew_point(pressure: f64) -> Temperature {
-    let (mut low, mut high) = (-100.0, 200.0);
-    while high - low > 1e-9 {
-        let middle = 0.5 * (low + high);
-        if saturation_pressure(Temperature::celsius(middle)) < pressure {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Temperature::celsius(0.5 * (low + high))
+    let unsaturated = |t: f64| saturation_pressure(Temperature::celsius(t)) < pressure;
+    Temperature::celsius(bisect(-100.0, 200.0, 1e-9, unsaturated))
 }
 
 #[cfg(test)]

@@ -17,7 +17,7 @@ mod quantity;
 pub use date::{day_of_year, parse_date, show_date};
 pub use length::{Length, parse_length};
 pub use money::{Money, parse_money};
-pub use number::{parse_number, show_number};
+pub use number::{bisect, parse_number, show_number};
 pub use quantity::{
     Angle, Area, Estimate, Hours, Humidity, Moisture, Percent, Span, Temperature, ThreePoint, Volume, finite,
 };

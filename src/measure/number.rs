@@ -43,6 +43,20 @@ pub fn show_number(value: f64, decimals: usize) -> String {
     shown
 }
 
+/// The point between `low` and `high`, to `within`, up to which `before` holds and after which it
+/// does not. By bisection; `before` must change once.
+pub fn bisect(mut low: f64, mut high: f64, within: f64, before: impl Fn(f64) -> bool) -> f64 {
+    while high - low > within {
+        let middle = f64::midpoint(low, high);
+        if before(middle) {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    f64::midpoint(low, high)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

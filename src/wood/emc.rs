@@ -1,6 +1,6 @@
 //! Equilibrium moisture content: the moisture wood comes to in steady air, and its inverse.
 
-use crate::measure::{Humidity, Moisture, Temperature};
+use crate::measure::{Humidity, Moisture, Temperature, bisect};
 
 /// Equilibrium moisture content of wood in air of temperature `t` and relative humidity `rh`.
 ///
@@ -23,16 +23,8 @@ pub fn emc(t: Temperature, rh: Humidity) -> Moisture {
 /// The inverse of [`emc`], which rises with humidity; to 1e-12. Moisture beyond what saturated air
 /// gives comes back as 1.
 pub fn equilibrium_humidity(t: Temperature, m: Moisture) -> Humidity {
-    let (mut low, mut high) = (0.0, 1.0);
-    while high - low > 1e-12 {
-        let middle = 0.5 * (low + high);
-        if emc(t, Humidity::fraction(middle)) < m {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    Humidity::fraction(0.5 * (low + high))
+    let drier = |h: f64| emc(t, Humidity::fraction(h)) < m;
+    Humidity::fraction(bisect(0.0, 1.0, 1e-12, drier))
 }
 
 #[cfg(test)]

@@ -1,6 +1,6 @@
 //! How the width of a board follows its moisture.
 
-use crate::measure::{Angle, Moisture};
+use crate::measure::{Angle, Moisture, bisect};
 
 use super::Species;
 
@@ -45,18 +45,10 @@ pub fn shrinkage(species: &Species, ring: Angle, wet: Moisture, dry: Moisture) -
 /// `None` if no moisture explains it: the board would have had to shrink more than it does from
 /// the start of shrinkage. Solved by bisection on [`shrinkage`] to 1e-9 %.
 pub fn moisture_before(species: &Species, ring: Angle, shrunk: f64, now: Moisture) -> Option<Moisture> {
-    let (mut low, mut high) = (now.to_pct(), species.shrinks_below);
+    let (low, high) = (now.to_pct(), species.shrinks_below);
     let enough = |m: f64| shrinkage(species, ring, Moisture::pct(m), now) >= shrunk;
     if low >= high || !enough(high) {
         return (shrunk <= 0.0).then_some(now);
     }
-    while high - low > 1e-9 {
-        let middle = 0.5 * (low + high);
-        if enough(middle) {
-            high = middle;
-        } else {
-            low = middle;
-        }
-    }
-    Some(Moisture::pct(0.5 * (low + high)))
+    Some(Moisture::pct(bisect(low, high, 1e-9, |m| !enough(m))))
 }
