@@ -176,7 +176,7 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
         ui.end_row();
         term(ui, "Bead at least", "Depth of the bead: as deep as the gap is wide, but at least this.");
-        if let Some(depth) = cx.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny.clone(), 74.0) {
+        if let Some(depth) = cx.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny, 74.0) {
             edit_plan(cx, "Bead depth", move |plan| plan.bead.least_depth = depth);
         }
         ui.end_row();
