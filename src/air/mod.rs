@@ -1,7 +1,7 @@
 //! Air: its water, and the year of it that the boards live in.
 //!
 //! [`psychrometrics`] holds the relations; [`IndoorAir`] is what the user says of the room and
-//! [`year`] turns it into 365 days of indoor temperature and humidity.
+//! [`IndoorYear`] turns it into 365 days of indoor temperature and humidity.
 
 pub mod psychrometrics;
 mod year;

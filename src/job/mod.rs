@@ -1,6 +1,6 @@
 //! The document: what the user entered, its file, its shelf, and what is wrong with it.
 //!
-//! [`Job`] is plain data that serialises as readable RON. [`file`] loads it, mending what it can
+//! [`Job`] is plain data that serialises as readable RON. [`mod@file`] loads it, mending what it can
 //! of a broken file and saying where, and saves it so that a crash leaves the old or the new file
 //! whole. [`check`] finds what is wrong with the entries. [`Shelf`] is the data that jobs draw on.
 

@@ -2,7 +2,7 @@
 //!
 //! [`SettledYear`] is the moisture a board swings through when it has been in the room for long;
 //! [`BoardMotion`] adds what it still has to lose and turns moisture into movement, day by day
-//! from the visit; [`bead`] holds a joint's movement against a sealant's class and [`season`]
+//! from the visit; [`bead`] holds a joint's movement against a sealant's class and [`mod@season`]
 //! does so for every week in which it could be sealed.
 
 pub mod bead;

@@ -5,7 +5,7 @@
 //! trade and its tables use. No quantity is ever NaN or infinite: the parsers and the file reader
 //! refuse such values, so everything behind them may compare and sort without a second thought.
 //!
-//! Entry text is never rewritten: [`length::parse`] reads it, [`Length::show`] shows a value, and
+//! Entry text is never rewritten: [`parse_length`] reads it, [`Length::show`] shows a value, and
 //! the window only reads back what a person has really changed.
 
 mod date;

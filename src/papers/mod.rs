@@ -1,6 +1,6 @@
 //! What is handed over: the homeowner's letter and the price sheet.
 //!
-//! A paper is a typst template in `assets/papers`, filled from [`data`], with drawings from
+//! A paper is a typst template in `assets/papers`, filled from `data`, with drawings from
 //! [`figure`]. Nothing is computed here: every figure comes from the assessment.
 
 mod data;
