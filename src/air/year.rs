@@ -31,7 +31,7 @@ pub struct Station {
 
 /// How the house turns outdoor air into indoor air.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct HouseModel {
     /// The rooms are heated to this.
     pub heat_to: Temperature,

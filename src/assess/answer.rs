@@ -61,6 +61,9 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
 
 fn price_words(job: &Job, option: &RepairOption) -> String {
     let currency = &job.plan.prices.currency;
+    if option.schedule.crew_days == 0 {
+        return format!("about {}, the days unknown", option.price.total.show_rough(currency));
+    }
     format!(
         "{} crew {}, about {} ({} to {})",
         option.schedule.crew_days,

@@ -18,7 +18,7 @@ pub use report::{Report, joints_csv, year_csv};
 pub use sections::{JointState, SectionState, age, visit_day};
 
 use crate::air::{DayAir, IndoorYear};
-use crate::job::{Job, Problem, Shelf, check};
+use crate::job::{Job, Problem, Shelf, check, usable};
 use crate::joint::Season;
 use crate::measure::{Length, Moisture, day_of_year};
 use crate::repair::{Caution, CautionWhen};
@@ -87,9 +87,11 @@ impl Assessment {
 }
 
 /// Assesses a job with the data of a shelf. Deterministic; never panics.
-pub fn assess(job: &Job, shelf: &Shelf) -> Assessment {
+pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
+    // Reckoned with what can be; judged by what was entered.
+    let job = &usable(entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
-    let mut problems = check(job, shelf, &layouts);
+    let mut problems = check(entered, shelf, &layouts);
     let year = IndoorYear::new(&job.air, &shelf.stations);
     let emc: Option<Vec<Moisture>> = year.as_ref().map(|y| y.days.iter().map(DayAir::emc).collect());
     let visit = i64::try_from(day_of_year(job.visited)).unwrap_or(0);

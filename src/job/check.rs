@@ -8,6 +8,7 @@ use jiff::civil::Date;
 use super::document::Job;
 use super::problem::{Place, Problem, Severity};
 use super::shelf::Shelf;
+use super::usable::{WIDEST_GAP, is_of_a_room};
 use crate::air::IndoorAir;
 use crate::measure::{Hours, Humidity, Length, Moisture, Percent, Temperature, show_date};
 use crate::surface::{Part, SurfaceLayout, faults};
@@ -103,7 +104,7 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
                 format!("A gap of {shown} is less than nothing"),
                 "Type 0 for a closed joint",
             );
-        } else if gap.width > Length::inches(2.0) {
+        } else if gap.width > WIDEST_GAP {
             found.error(
                 place(),
                 format!("A gap of {shown} is wider than 2 in"),
@@ -179,7 +180,7 @@ fn rooms(job: &Job, found: &mut Findings) {
 }
 
 fn temperature(t: Temperature, place: Place, found: &mut Findings) {
-    if !(-30.0..=60.0).contains(&t.to_celsius()) {
+    if !is_of_a_room(t) {
         let what = format!(
             "{} °C ({} °F) is no temperature of a room",
             t.to_celsius().round(),

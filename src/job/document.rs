@@ -14,7 +14,7 @@ pub const VERSION: u32 = 1;
 
 /// Who writes the papers.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Contractor {
     /// Name of the firm.
     pub name: String,
@@ -26,7 +26,7 @@ pub struct Contractor {
 
 /// A job. Every part may be missing in a file; then it is as in a new job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default, rename = "Job")]
+#[serde(default, rename = "Job", deny_unknown_fields)]
 pub struct Job {
     /// Version of the file format.
     pub version: u32,

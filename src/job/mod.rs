@@ -10,8 +10,10 @@ pub mod file;
 mod problem;
 mod salvage;
 mod shelf;
+mod usable;
 
 pub use check::check;
 pub use document::{Contractor, Job, VERSION};
 pub use problem::{Place, Problem, Severity};
 pub use shelf::Shelf;
+pub use usable::usable;

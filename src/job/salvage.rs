@@ -1,14 +1,20 @@
 //! Getting what can be got out of a broken job file.
 //!
-//! The reader stops at the first thing it cannot take and says where. The smallest piece around
-//! that place (a field, an element of a list) is cut out and the rest is tried again; a piece that
-//! fails again is cut one level wider. A text that ends too early is cut back to its last whole
-//! piece and its brackets are closed.
+//! The reader stops at the first thing it cannot take and says where. Pieces around that place are
+//! tried: the field, the element of a list, the line, the line before, wider elements. The one
+//! that costs least is left out, by what it takes with it and what stays unread; then the next
+//! fault is looked for. A struct that would lack a figure it needs goes as a whole. A text that
+//! ends too early is cut back to its last whole piece and its brackets are closed.
+
+use std::ops::Range;
 
 use super::document::Job;
 
 /// A file with more broken pieces than this is not a job.
 const MOST_CUTS: usize = 100;
+
+/// How much dearer it is to leave a character out than to leave it unread until the next fault.
+const COST_OF_CUTTING: usize = 10;
 
 /// A piece that was cut out.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -23,36 +29,119 @@ pub(super) struct Cut {
     pub text: String,
 }
 
+/// A fault of the reader.
+struct Fault {
+    line: usize,
+    column: usize,
+    at: usize,
+    reason: String,
+    /// Whether a struct lacks a field it cannot do without.
+    lacks_figure: bool,
+}
+
+/// A piece to leave out, and the brackets to put in its place where the text ends inside it.
+struct Piece {
+    range: Range<usize>,
+    closing: String,
+}
+
 /// Reads a job, leaving out what cannot be read. An empty list says that all of it was read.
 pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
     let mut text = text.to_owned();
     let mut cuts: Vec<Cut> = Vec::new();
-    let mut widen = 0;
-    let mut last_fault = usize::MAX;
+    let mut fault = match attempt(&text) {
+        Ok(job) => return (job, cuts),
+        Err(fault) => fault,
+    };
     while cuts.len() < MOST_CUTS {
-        let error = match ron::from_str::<Job>(&text) {
+        let unread = text.len() - fault.at;
+        let tried = pieces(&text, fault.at).into_iter().filter_map(|piece| {
+            let taken = piece.range.len();
+            let (shorter, left_out) = without(&text, &piece);
+            let outcome = attempt(&shorter);
+            let still = match &outcome {
+                Ok(_) => 0,
+                Err(next) if next.lacks_figure || shorter.len() - next.at >= unread => return None,
+                Err(next) => shorter.len() - next.at,
+            };
+            Some((still + COST_OF_CUTTING * taken, shorter, left_out, outcome))
+        });
+        let Some((_, shorter, left_out, outcome)) = tried.min_by_key(|(cost, ..)| *cost) else { break };
+        cuts.push(Cut { line: fault.line, column: fault.column, reason: fault.reason, text: left_out });
+        text = shorter;
+        match outcome {
             Ok(job) => return (job, cuts),
-            Err(error) => error,
-        };
-        let (line, column) = (error.span.start.line, error.span.start.col);
-        let fault = offset(&text, line, column);
-        widen = if fault == last_fault { widen + 1 } else { 0 };
-        last_fault = fault;
-        let Some((from, to, closing)) = piece_around(&text, fault, widen) else { break };
-        let left_out = text[from..to].trim().chars().take(80).collect();
-        cuts.push(Cut { line, column, reason: error.code.to_string(), text: left_out });
-        // Line breaks stay, so that later faults keep their line numbers.
-        let blank: String = text[from..to].chars().filter(|c| *c == '\n').collect();
-        text.replace_range(from..to, &(blank + &closing));
+            Err(next) => fault = next,
+        }
     }
+    let rest = shortened(&text);
+    cuts.push(Cut { line: fault.line, column: fault.column, reason: fault.reason, text: rest });
     (Job::default(), cuts)
+}
+
+fn attempt(text: &str) -> Result<Job, Fault> {
+    ron::from_str::<Job>(text).map_err(|error| {
+        let (line, column) = (error.span.start.line, error.span.start.col);
+        Fault {
+            line,
+            column,
+            at: offset(text, line, column),
+            reason: error.code.to_string(),
+            lacks_figure: matches!(error.code, ron::Error::MissingStructField { .. }),
+        }
+    })
+}
+
+/// The text without a piece, and what was left out. Line breaks stay, so that later faults keep
+/// their line numbers.
+fn without(text: &str, piece: &Piece) -> (String, String) {
+    let left_out = &text[piece.range.clone()];
+    let breaks: String = left_out.chars().filter(|c| *c == '\n').collect();
+    let mut shorter = text.to_owned();
+    shorter.replace_range(piece.range.clone(), &(breaks + &piece.closing));
+    (shorter, shortened(left_out))
+}
+
+fn shortened(text: &str) -> String {
+    text.trim().chars().take(80).collect()
 }
 
 /// Byte offset of a line and column, both from 1.
 fn offset(text: &str, line: usize, column: usize) -> usize {
     let start: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
     let rest = &text[start.min(text.len())..];
-    start + rest.char_indices().nth(column.saturating_sub(1)).map_or(rest.len(), |(at, _)| at)
+    let at = rest.char_indices().nth(column.saturating_sub(1)).map_or(rest.len(), |(at, _)| at);
+    (start + at).min(text.len())
+}
+
+/// The pieces to try around a fault.
+fn pieces(text: &str, fault: usize) -> Vec<Piece> {
+    let levels = levels(text, fault);
+    let is_list = |depth: &usize| levels[*depth].close == ']';
+    let named = |piece: &Piece| outside_strings(&text[piece.range.clone()]).any(|(_, c)| c == ':');
+    let element = |depth: usize| element(text, fault, &levels, depth);
+    let inner = (0..levels.len()).rev().take(6);
+    let outer = 0..levels.len().min(3);
+    // One value of a tuple cannot go without the others.
+    let elements = inner.chain(outer).map(|depth| (depth, element(depth)));
+    let mut tried: Vec<Piece> =
+        elements.filter(|(depth, piece)| is_list(depth) || named(piece)).map(|(_, piece)| piece).collect();
+    let line = line_around(text, fault);
+    let before = line_around(text, line.start.saturating_sub(1));
+    tried.extend([line, before].map(|range| Piece { range, closing: String::new() }));
+    // A bracket too few leaves the end to be closed; what follows the job is no part of it.
+    let closing: String = levels.iter().rev().map(|level| level.close).collect();
+    tried.push(Piece { range: fault..text.len(), closing });
+    tried.retain(|piece| !piece.range.is_empty() || !piece.closing.is_empty());
+    tried
+}
+
+/// The line that holds a place, its break included.
+fn line_around(text: &str, at: usize) -> Range<usize> {
+    let at = text.floor_char_boundary(at.min(text.len()));
+    let start = text[..at].rfind('\n').map_or(0, |place| place + 1);
+    let end = text[at..].find('\n').map_or(text.len(), |place| at + place + 1);
+    start..end
 }
 
 /// An open bracket, and where the element that is being read inside it starts.
@@ -61,27 +150,24 @@ struct Level {
     element: usize,
 }
 
-/// The element at `fault` and `widen` levels out: its range with its comma, and the brackets that
-/// must follow if the text ends inside it.
-fn piece_around(text: &str, fault: usize, widen: usize) -> Option<(usize, usize, String)> {
-    let before = levels(text, fault);
-    let depth = before.len().checked_sub(1 + widen)?;
-    let from = before[depth].element;
-    // Go on from the fault to the end of that element: its comma or its level's bracket.
-    let mut stack: Vec<char> = before.iter().map(|level| level.close).collect();
+/// The element of the level at `depth` that the fault is in, with its comma; if the text ends
+/// inside it, with the brackets that must follow.
+fn element(text: &str, fault: usize, levels: &[Level], depth: usize) -> Piece {
+    let from = levels[depth].element;
+    let mut stack = levels.len();
     for (at, c) in outside_strings(text).filter(|(at, _)| *at >= fault) {
         match c {
-            '(' | '[' | '{' => stack.push(closing(c)),
-            ')' | ']' | '}' if stack.len() == depth + 1 => return Some((from, at, String::new())),
-            ')' | ']' | '}' => {
-                stack.pop();
+            '(' | '[' | '{' => stack += 1,
+            ')' | ']' | '}' if stack == depth + 1 => {
+                return Piece { range: from..at, closing: String::new() };
             }
-            ',' if stack.len() == depth + 1 => return Some((from, at + 1, String::new())),
+            ')' | ']' | '}' => stack = stack.saturating_sub(1),
+            ',' if stack == depth + 1 => return Piece { range: from..at + 1, closing: String::new() },
             _ => {}
         }
     }
-    let closing: String = before[..=depth].iter().rev().map(|level| level.close).collect();
-    Some((from, text.len(), closing))
+    let closing = levels[..=depth].iter().rev().map(|level| level.close).collect();
+    Piece { range: from..text.len(), closing }
 }
 
 const fn closing(open: char) -> char {

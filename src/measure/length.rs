@@ -175,7 +175,8 @@ pub fn parse_length(text: &str, units: Units) -> Result<Length, EntryError> {
         return Err(fail("is not a length"));
     }
     let metres = sum_of_terms(tokens, units).map_err(|rule| fail(&rule))?;
-    if metres > LONGEST {
+    // Endless figures come out as no number at all, which is not within anything either.
+    if !(0.0..=LONGEST).contains(&metres) {
         return Err(fail("is more than a kilometre"));
     }
     Ok(Length::m(if negative { -metres } else { metres }))

@@ -32,7 +32,7 @@ pub enum TaxOn {
 
 /// A section scraped out against the clock.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Trial {
     /// Name of its surface.
     pub surface: String,
@@ -62,7 +62,7 @@ mod whole_minutes {
 
 /// How the bead sits in the joint.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct BeadShape {
     /// The bead is as deep as the gap is wide, but at least this.
     pub least_depth: Length,
@@ -80,7 +80,7 @@ impl Default for BeadShape {
 
 /// Rates that make a price of hours and materials.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Prices {
     /// Sign or letters of the currency.
     pub currency: String,
@@ -111,7 +111,7 @@ impl Default for Prices {
 
 /// Who bears which share of the price. The owner bears what the others do not.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Payers {
     /// The contractor's share.
     pub contractor: Percent,
@@ -128,7 +128,7 @@ impl Payers {
 
 /// What the user decides about the repair.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Plan {
     /// The method the papers speak of.
     pub chosen: MethodId,

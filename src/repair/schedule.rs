@@ -62,7 +62,9 @@ pub struct Schedule {
 pub fn schedule(method: &Method, tasks: &[TaskHours], plan: &Plan, waits: &WaitTimes) -> Schedule {
     let crew = f64::from(plan.crew);
     let day = plan.day.to_h().min(24.0 - STARTS_AT);
-    if crew < 1.0 || day < 0.5 {
+    let hours: f64 = tasks.iter().map(|task| task.hours.mean.to_h()).sum();
+    // Past ten years of work it is a slip in a rate, and would only keep everyone waiting.
+    if crew < 1.0 || day < 0.5 || hours / crew / day > 3650.0 {
         return Schedule::default();
     }
     let mut clock = Clock { now: STARTS_AT, day, worked: Vec::new() };

@@ -160,6 +160,11 @@ fn board_faults(section: &Section, units: Units, add: &mut impl FnMut(bool, Stri
             "Type it, such as 3/4 in",
         );
     }
+    if board.longest.is_some_and(|longest| longest < Length::m(0.1)) {
+        let what =
+            format!("A longest board of {} is too short to lay", shown(board.longest.unwrap_or_default()));
+        add(false, what, "Type the stock length, or leave it empty; courses are laid whole until then");
+    }
     let v = board.profile.v_leg();
     if v < Length::ZERO || v * 2.0 > board.face_width {
         add(

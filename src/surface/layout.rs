@@ -1,7 +1,7 @@
 //! From a drawn surface to its boards, joints and areas.
 
 use geo::{
-    Area as _, BooleanOps as _, Coord, LineString, MultiPolygon, Polygon,
+    Area as _, BooleanOps as _, Coord, Intersects as _, LineString, MultiPolygon, Polygon,
     buffer::{Buffer as _, BufferStyle, LineJoin},
 };
 
@@ -123,7 +123,12 @@ const MOST_COURSES: f64 = 20_000.0;
 /// wrong with them is told by [`super::faults`]. Lengths and areas are exact to 1e-6 m and m².
 pub fn layout(surface: &Surface) -> SurfaceLayout {
     let outline = outline_of(surface);
-    let openings: Vec<Polygon> = surface.openings.iter().map(|o| polygon(&o.corners)).collect();
+    // One that lies outside takes nothing away, not even the last digit.
+    let openings: Vec<Polygon> = surface
+        .openings
+        .iter()
+        .map(|o| if outline.intersects(&polygon(&o.corners)) { polygon(&o.corners) } else { polygon(&[]) })
+        .collect();
     // Openings and dividers may overlap one another: united they cover what either covers.
     let face = outline.difference(&united(&openings));
     let rectangles: Vec<Option<Polygon>> = surface.dividers.iter().map(|d| d.rectangle()).collect();

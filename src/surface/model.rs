@@ -44,7 +44,7 @@ pub enum SurfaceKind {
 
 /// A hole in a surface: a window, a door, a skylight.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Opening {
     /// Name, unique in the surface.
     pub name: String,
@@ -64,7 +64,7 @@ pub enum DividerKind {
 
 /// A straight board between sections, or along a ridge.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Divider {
     /// Name, unique in the surface.
     pub name: String,
@@ -180,7 +180,7 @@ pub enum Finish {
 
 /// The boards of a section.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct BoardSpec {
     /// Species, by its name in the shelf.
     pub species: String,
@@ -229,7 +229,7 @@ impl BoardSpec {
 
 /// A part of a surface with one kind of board in one direction.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Section {
     /// Name, unique in the surface.
     pub name: String,
@@ -245,7 +245,7 @@ pub struct Section {
 
 /// One boarded plane.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Surface {
     /// Name, unique in the job.
     pub name: String,

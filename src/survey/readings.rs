@@ -47,21 +47,25 @@ impl Failure {
     }
 }
 
-/// One gap, measured with a gauge.
+/// One gap, measured with a gauge. In files place and width must stand; a reading without them is
+/// none.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(deny_unknown_fields)]
 pub struct GapReading {
     /// Name of the surface.
     pub surface: String,
     /// Label of the joint.
     pub joint: String,
     /// Place: distance from the joint's start, if noted.
+    #[serde(default)]
     pub at: Option<Length>,
     /// Width of the gap; nothing for a closed joint, which is a reading too.
     pub width: Length,
     /// When, if not on the day of the visit.
+    #[serde(default)]
     pub date: Option<Date>,
     /// How the sealant failed there.
+    #[serde(default)]
     pub failed: Failure,
 }
 
@@ -93,7 +97,7 @@ impl MeterSetting {
 
 /// One moisture reading with a pin meter.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct MoistureReading {
     /// Name of the surface.
     pub surface: String,
@@ -127,7 +131,7 @@ impl Default for MoistureReading {
 
 /// Air of the room, read off a hygrometer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct RoomReading {
     /// Temperature.
     pub temperature: Temperature,
@@ -145,7 +149,7 @@ impl Default for RoomReading {
 
 /// Everything measured.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(default, deny_unknown_fields)]
 pub struct Survey {
     /// Gaps.
     pub gaps: Vec<GapReading>,
