@@ -13,7 +13,9 @@ use gapwright::air::{IndoorAir, MonthAir};
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::file::{self, LoadError, Loaded, SaveError};
 use gapwright::job::{Job, Place, Problem, Severity, Shelf, VERSION};
-use gapwright::measure::{Angle, Hours, Humidity, Length, Moisture, Money, Percent, Temperature, ThreePoint};
+use gapwright::measure::{
+    Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, ThreePoint,
+};
 use gapwright::surface::pattern::rectangle;
 use gapwright::surface::{BoardSpec, JointKind, Opening, Point, Section};
 use gapwright::survey::{GapReading, MoistureReading, RoomReading};
@@ -459,7 +461,7 @@ fn awkward() -> Job {
     }));
     job.plan.seal_on = Some(date(2026, 5, 1));
     job.plan.day = Hours::minutes(455.0);
-    job.plan.trial.as_mut().unwrap().minutes = Some(Hours::minutes(12.345_678_9));
+    job.plan.trial.as_mut().unwrap().minutes = Some(Minutes::minutes(12.345_678_9));
     job.plan.own_minutes.insert("scrape".into(), ThreePoint { low: 0.1, likely: 1.0 / 3.0, high: 1e5 });
     job.plan.own_prices.insert("a \"b\"".into(), Money::cents(-5));
     job.plan.prices.labour = Money::cents(99_999_999_999_999);
@@ -841,7 +843,7 @@ fn a_trial_that_cannot_be_gives_way_to_the_shelf() {
     };
     assert!(basis(&SOUND.1).contains("your timed section"));
     let trial = |minutes: f64| {
-        move |job: &mut Job| job.plan.trial.as_mut().unwrap().minutes = Some(Hours::minutes(minutes))
+        move |job: &mut Job| job.plan.trial.as_mut().unwrap().minutes = Some(Minutes::minutes(minutes))
     };
     for found in [
         planned("timed section", "0 minutes", trial(0.0)),

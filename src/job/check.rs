@@ -10,7 +10,7 @@ use super::problem::{Place, Problem, Severity};
 use super::shelf::Shelf;
 use super::usable::{WIDEST_GAP, is_of_a_room};
 use crate::air::IndoorAir;
-use crate::measure::{Hours, Humidity, Length, Moisture, Percent, Temperature, show_date};
+use crate::measure::{Humidity, Length, Minutes, Moisture, Percent, Temperature, show_date};
 use crate::surface::{Part, SurfaceLayout, faults};
 
 /// Lists everything that is wrong with `job`, whose surfaces are laid out as `layouts`.
@@ -394,7 +394,7 @@ fn own_figures(job: &Job, found: &mut Findings) {
 
 fn trial(job: &Job, found: &mut Findings) {
     let Some(trial) = &job.plan.trial else { return };
-    match trial.minutes.map(Hours::to_minutes) {
+    match trial.minutes.map(Minutes::to_minutes) {
         None => found.note(
             Place::Plan("timed section"),
             "The minutes are still to be typed",

@@ -5,7 +5,7 @@
 
 use super::document::Job;
 use crate::air::IndoorAir;
-use crate::measure::{Angle, Hours, Humidity, Length, Moisture, Money, Percent, Temperature};
+use crate::measure::{Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature};
 use crate::repair::Plan;
 use crate::surface::{Point, Profile, Surface};
 
@@ -117,7 +117,7 @@ fn hold_plan(plan: &mut Plan) {
     plan.payers.supplier = pct(plan.payers.supplier, 100.0 - plan.payers.contractor.to_pct());
     plan.own_minutes.retain(|_, minutes| minutes.is_in_order() && minutes.likely > 0.0);
     plan.own_prices.retain(|_, price| *price >= Money::ZERO);
-    let timed = |minutes: &Hours| (0.1..1e5).contains(&minutes.to_minutes());
+    let timed = |minutes: &Minutes| (0.1..1e5).contains(&minutes.to_minutes());
     if let Some(trial) = &mut plan.trial {
         trial.minutes = trial.minutes.filter(timed);
     }

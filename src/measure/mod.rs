@@ -19,7 +19,8 @@ pub use length::{Length, parse_length};
 pub use money::{Money, parse_money};
 pub use number::{bisect, parse_number, show_number};
 pub use quantity::{
-    Angle, Area, Estimate, Hours, Humidity, Moisture, Percent, Span, Temperature, ThreePoint, Volume, finite,
+    Angle, Area, Estimate, Hours, Humidity, Minutes, Moisture, Percent, Span, Temperature, ThreePoint,
+    Volume, finite,
 };
 
 use serde::{Deserialize, Serialize};

@@ -107,7 +107,7 @@ macro_rules! written_as_number {
         }
     )*};
 }
-written_as_number! { Area Volume Moisture Temperature Humidity Percent Hours Angle }
+written_as_number! { Area Volume Moisture Temperature Humidity Percent Hours Minutes Angle }
 
 quantity! {
     /// An area, in square metres.
@@ -136,6 +136,10 @@ quantity! {
 quantity! {
     /// Working time, in hours of one person unless said otherwise.
     Hours, h, to_h
+}
+quantity! {
+    /// Working time of one person as it is read off a watch, in minutes.
+    Minutes, minutes, to_minutes
 }
 quantity! {
     /// A plane angle, in degrees, counter-clockwise from the horizontal of the drawing.
@@ -255,11 +259,6 @@ impl Hours {
     /// Makes working time from minutes.
     pub const fn minutes(minutes: f64) -> Self {
         Self::h(minutes / 60.0)
-    }
-
-    /// The time in minutes.
-    pub const fn to_minutes(self) -> f64 {
-        self.0 * 60.0
     }
 
     /// Shows hours with one decimal, or minutes below one hour.

@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::catalogue::MethodId;
-use crate::measure::{Hours, Length, Money, Percent, ThreePoint};
+use crate::measure::{Hours, Length, Minutes, Money, Percent, ThreePoint};
 
 /// Which joints are sealed again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -39,25 +39,7 @@ pub struct Trial {
     /// Name of the section.
     pub section: String,
     /// Minutes of one person it took; nothing while they have not been typed.
-    #[serde(with = "whole_minutes")]
-    pub minutes: Option<Hours>,
-}
-
-/// In files a trial's time stands in minutes, as it was read off the watch.
-mod whole_minutes {
-    use serde::{Deserialize as _, Deserializer, Serialize as _, Serializer};
-
-    use crate::measure::Hours;
-
-    pub fn serialize<S: Serializer>(time: &Option<Hours>, serializer: S) -> Result<S::Ok, S::Error> {
-        // To a hundred-thousandth, so that 85 stays 85.
-        time.map(|time| (time.to_minutes() * 1e5).round() / 1e5).serialize(serializer)
-    }
-
-    pub fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Hours>, D::Error> {
-        let minutes: Option<Hours> = Option::deserialize(deserializer)?;
-        Ok(minutes.map(|minutes| Hours::minutes(minutes.to_h())))
-    }
+    pub minutes: Option<Minutes>,
 }
 
 /// How the bead sits in the joint.

@@ -3,7 +3,7 @@
 use super::catalogue::{Method, Step, Task};
 use super::plan::Plan;
 use super::quantities::Quantities;
-use crate::measure::{Estimate, Hours, Length, ThreePoint};
+use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
 
 /// A timed trial's spread when it is carried over to the other sections: 15 % less, 25 % more.
 /// Assumption.
@@ -72,7 +72,7 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
 fn rate(task: &Task, inputs: &TaskInputs<'_>) -> (ThreePoint, String) {
     if task.id == TRIAL_TASK
         && let (Some(trial), Some(run)) = (&inputs.plan.trial, inputs.trial_run)
-        && let Some(minutes) = trial.minutes.map(Hours::to_minutes)
+        && let Some(minutes) = trial.minutes.map(Minutes::to_minutes)
         && (0.1..1e5).contains(&minutes)
         && run > Length::ZERO
     {

@@ -184,7 +184,9 @@ fn merged(stretches: Vec<Stretch>) -> Vec<Stretch> {
 fn run_on(a: &Line, b: &Line) -> Option<Line> {
     let near = |p: Coord, q: Coord| (p - q).x.hypot((p - q).y) < SAME_LINE;
     let cross = a.dx() * b.dy() - a.dy() * b.dx();
-    if cross.abs() > SAME_LINE * (length(a) + length(b)) {
+    // The same way too: a sharp spike runs out and back in one line.
+    let onward = a.dx() * b.dx() + a.dy() * b.dy() > 0.0;
+    if cross.abs() > SAME_LINE * (length(a) + length(b)) || !onward {
         return None;
     }
     if near(a.end, b.start) {

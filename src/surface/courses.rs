@@ -128,12 +128,27 @@ pub(super) fn section_courses(
     courses
 }
 
-/// Where a course longer than the longest board is butted, staggered by half a board.
+/// Boards that so many courses of this length would take.
 #[expect(clippy::cast_precision_loss, reason = "at most MOST_COURSES")]
+fn courses_in_boards(longest: f64, courses: usize, length: f64) -> f64 {
+    length / longest * courses as f64
+}
+
+/// Whether the section would be cut into more boards than is sensible: a slip in the length, which
+/// would only keep everyone waiting.
+pub(super) fn too_many_boards(section: &Section, clear: &MultiPolygon, courses: usize) -> bool {
+    let frame = Frame::new(section, clear, f64::INFINITY);
+    let length = frame.clear.bounding_rect().map_or(0.0, |bounds| bounds.width());
+    section
+        .board
+        .longest
+        .is_some_and(|longest| courses_in_boards(longest.to_m(), courses, length) > MOST_PIECES)
+}
+
+/// Where a course longer than the longest board is butted, staggered by half a board.
 fn butt_positions(section: &Section, course: usize, courses: usize, [left, right]: [f64; 2]) -> Vec<f64> {
     let Some(longest) = section.board.longest.map(Length::to_m) else { return vec![] };
-    // So many pieces are a slip in the length, and would only keep everyone waiting.
-    if longest < 0.1 || (right - left) / longest * courses as f64 > MOST_PIECES {
+    if longest < 0.1 || courses_in_boards(longest, courses, right - left) > MOST_PIECES {
         return vec![];
     }
     let mut at = left + if course.is_multiple_of(2) { longest } else { longest / 2.0 };

@@ -4,6 +4,7 @@ use std::collections::HashSet;
 
 use geo::{Area as _, BooleanOps as _, BoundingRect as _, Intersects as _, MultiPolygon, Validation as _};
 
+use super::courses::too_many_boards;
 use super::layout::SurfaceLayout;
 use super::model::{Point, Section, Surface, polygon};
 use crate::measure::{Length, Units};
@@ -119,6 +120,14 @@ fn section_faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<
                 true,
                 format!("Section “{}” would need more boards than can be drawn", section.name),
                 "Check the face width",
+            );
+        }
+        if too_many_boards(section, &part.clear, part.courses) {
+            let longest = section.board.longest.unwrap_or_default().show(units);
+            add(
+                false,
+                format!("A longest board of {longest} makes more boards than can be drawn"),
+                "Type the stock length, or leave it empty; courses are laid whole until then",
             );
         }
         if let Some(width) = narrower_than_a_board(section, &part.clear) {

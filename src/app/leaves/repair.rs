@@ -11,7 +11,8 @@ use crate::app::entry::entry;
 use crate::assess::{RepairOption, date_after};
 use crate::job::Place;
 use crate::measure::{
-    Hours, Length, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date, show_number,
+    Hours, Length, Minutes, Money, Percent, ThreePoint, parse_date, parse_money, parse_number, show_date,
+    show_number,
 };
 use crate::papers::need;
 use crate::repair::{MethodId, Plan, Scope, TaxOn, Trial};
@@ -437,14 +438,14 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
             if let Some(minutes) = cx.optional_entry(
                 ui,
                 "Minutes it took",
-                trial.minutes.map(Hours::to_minutes),
+                trial.minutes.map(Minutes::to_minutes),
                 0,
                 0.1..=10_000.0,
                 50.0,
             ) {
                 edit_plan(cx, "Minutes of the timed section", move |plan| {
                     if let Some(trial) = &mut plan.trial {
-                        trial.minutes = minutes.map(Hours::minutes);
+                        trial.minutes = minutes.map(Minutes::minutes);
                     }
                 });
             }
