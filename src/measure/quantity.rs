@@ -139,7 +139,7 @@ quantity! {
 }
 quantity! {
     /// Working time of one person as it is read off a watch, in minutes.
-    Minutes, minutes, to_minutes
+    Minutes, of, to_minutes
 }
 quantity! {
     /// A plane angle, in degrees, counter-clockwise from the horizontal of the drawing.

@@ -445,7 +445,7 @@ fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
             ) {
                 edit_plan(cx, "Minutes of the timed section", move |plan| {
                     if let Some(trial) = &mut plan.trial {
-                        trial.minutes = minutes.map(Minutes::minutes);
+                        trial.minutes = minutes.map(Minutes::of);
                     }
                 });
             }
