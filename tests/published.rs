@@ -9,8 +9,12 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use gapwright::air::Station;
 use gapwright::air::psychrometrics::saturation_pressure;
+use gapwright::job::Shelf;
 use gapwright::joint::required_width;
-use gapwright::measure::{Angle, Humidity, Length, Moisture, Percent, Temperature, ThreePoint};
+use gapwright::measure::{
+    Angle, Hours, Humidity, Length, Moisture, Money, Percent, Temperature, ThreePoint, Volume,
+};
+use gapwright::repair::{BeadShape, Paint, TreatedJoint, cheapest_cans, spread_rate, wet_sealant};
 use gapwright::surface::BoardSpec;
 use gapwright::wood::{Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change};
 use serde::Deserialize;
@@ -336,4 +340,99 @@ fn the_default_board_is_the_standard_one_by_six() {
         assert!((have.to_inches() - printed).abs() < 1e-9, "{have:?} is not {printed} in");
     }
     assert!((board.tongue().expect("it has a tongue").to_inches() - 0.25).abs() < 1e-9);
+}
+
+/// Sealant coverage: length = volume / (width × depth), no waste (`sealant_coverage.csv`, computed from
+/// the packages' contents; the table is printed to 0.1 mm or four digits, hence 1e-4).
+#[test]
+fn cartridges_run_as_far_as_the_coverage_table_says() {
+    let mut rows = 0;
+    let mut reader = csv::Reader::from_reader(include_str!("published/sealant_coverage.csv").as_bytes());
+    for row in reader.records() {
+        let row = row.unwrap();
+        let number = |column: usize| row[column].parse::<f64>().unwrap();
+        let (contents, width, depth, run) = (number(2), number(3), number(4), number(6));
+        // A bead is never shallower than wide: the table's wide, flat one is laid on edge.
+        let (gap, deep) = (width.min(depth), width.max(depth));
+        let bead =
+            BeadShape { least_depth: Length::inches(deep), v_filled: Percent::ZERO, waste: Percent::ZERO };
+        let joint =
+            TreatedJoint { length: Length::m(run), gap: Length::inches(gap), v_leg: Length::inches(0.125) };
+        let wet = wet_sealant(&[joint], &bead, Percent::pct(100.0)).to_ml();
+        assert!((wet / contents - 1.0).abs() < 1e-4, "{} at {width} x {depth}: {wet} mL", &row[0]);
+        rows += 1;
+    }
+    assert_eq!(rows, 40);
+}
+
+/// Water-borne sealant: wet volume is cured volume over solids, and waste comes on top (by definition).
+#[test]
+fn sealant_that_shrinks_takes_more_of_it() {
+    let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(3.0), v_leg: Length::mm(4.0) };
+    let bead =
+        BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(25.0), waste: Percent::pct(10.0) };
+    // By hand: 3 x 5 mm and a quarter of 4 x 4 mm over 10 m are 190 mL cured.
+    let wet = wet_sealant(&[joint], &bead, Percent::pct(50.0)).to_ml();
+    assert!((wet - 190.0 / 0.5 * 1.1).abs() < 1e-6, "{wet}");
+}
+
+/// Paint: 1604 ft² a US gallon at one mil of solids, the trade's figure, from the gallon's 231 in³.
+#[test]
+fn paint_spreads_1604_square_feet_a_mil_and_gallon() {
+    let paint = Paint {
+        name: String::new(),
+        solids: Percent::pct(100.0),
+        film: 25.4,
+        transfer: Percent::pct(100.0),
+        recoat: Hours::ZERO,
+        cans: vec![],
+        source: String::new(),
+        kind: Kind::Published,
+    };
+    let square_feet_a_gallon = spread_rate(&paint) * 3.785_411_784 / 0.092_903_04;
+    assert!((square_feet_a_gallon - 1604.0).abs() < 0.5, "{square_feet_a_gallon}");
+    let real = Paint { solids: Percent::pct(40.0), film: 50.8, transfer: Percent::pct(75.0), ..paint };
+    let expected = 1604.17 * 0.4 / 2.0 * 0.75;
+    let square_feet_a_gallon = spread_rate(&real) * 3.785_411_784 / 0.092_903_04;
+    assert!((square_feet_a_gallon - expected).abs() < 0.1, "{square_feet_a_gallon}");
+}
+
+/// Cheapest cans against every mix tried one by one.
+#[test]
+fn the_cheapest_cans_are_the_cheapest_of_all_mixes() {
+    let cans = [(0.946, Money::cents(2_400)), (3.785, Money::cents(6_200)), (18.927, Money::cents(27_000))];
+    for need in [0.1, 0.9, 1.0, 2.8, 3.0, 3.785, 3.9, 7.6, 11.0, 16.0, 17.5, 19.0, 38.0] {
+        let mut best = i64::MAX;
+        for quarts in 0..50_i32 {
+            for gallons in 0..14_i32 {
+                for pails in 0..4_i32 {
+                    let holds =
+                        0.946 * f64::from(quarts) + 3.785 * f64::from(gallons) + 18.927 * f64::from(pails);
+                    if holds >= need - 1e-9 {
+                        best = best.min(i64::from(quarts * 2400 + gallons * 6200 + pails * 27_000));
+                    }
+                }
+            }
+        }
+        let found = cheapest_cans(Volume::litres(need), &cans).unwrap();
+        assert_eq!(found.amount.to_cents(), best, "{need} L: {found:?}");
+    }
+}
+
+/// Minor marks of PS 20 and western grading (`moisture_marks.csv`) against those on the shelf.
+#[test]
+fn the_marks_on_the_shelf_are_the_published_ones() {
+    let marks = &Shelf::built_in().marks;
+    let most = |name: &str| marks.iter().find(|mark| mark.name.starts_with(name)).unwrap().most.to_pct();
+    let table = include_str!("published/moisture_marks.csv");
+    let printed = |name: &str| -> f64 {
+        let mut reader = csv::Reader::from_reader(table.as_bytes());
+        let rows = reader.records().map(Result::unwrap);
+        let row = rows.into_iter().find(|row| row[0].starts_with(name)).unwrap();
+        row[1].trim_start_matches("<=").parse().unwrap()
+    };
+    assert_eq!(most("KD 15"), printed("KD-15"));
+    assert_eq!(most("S-DRY"), printed("S-DRY"));
+    assert_eq!(most("KD 12"), printed("KD12"));
+    assert!(marks.is_sorted_by(|a, b| a.most <= b.most), "driest first");
 }
