@@ -9,16 +9,17 @@ use std::process::{Command, Stdio};
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};
 
-use gapwright::air::{IndoorAir, MonthAir};
+use gapwright::air::{HouseModel, IndoorAir, MonthAir};
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::file::{self, LoadError, Loaded, SaveError};
 use gapwright::job::{Job, Place, Problem, Severity, Shelf, VERSION};
 use gapwright::measure::{
     Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, ThreePoint,
 };
+use gapwright::repair::Plan;
 use gapwright::surface::pattern::rectangle;
-use gapwright::surface::{BoardSpec, JointKind, Opening, Point, Section};
-use gapwright::survey::{GapReading, MoistureReading, RoomReading};
+use gapwright::surface::{BoardSpec, JointKind, Opening, Point, Profile, Section, SurfaceKind};
+use gapwright::survey::{Failure, GapReading, MoistureReading, RoomReading, Survey};
 use jiff::civil::date;
 use proptest::prelude::*;
 use tempfile::TempDir;
@@ -178,7 +179,7 @@ fn only_the_reading_suffers(what: &str, to: &str) {
     let mut job = loaded.job.clone();
     if let Some(at) = job.survey.gaps.iter().position(|gap| gap.joint == sound.joint) {
         let kept = job.survey.gaps.remove(at);
-        let without_failure = GapReading { failed: Default::default(), ..sound.clone() };
+        let without_failure = GapReading { failed: Failure::default(), ..sound.clone() };
         assert!(kept == sound || kept == without_failure, "{what}: made up {kept:?}");
     }
     same(what, &job, &expected);
@@ -193,15 +194,15 @@ fn a_broken_reading_is_left_out_and_the_rest_is_read() {
         assert!(READING.contains(from));
         READING.replacen(from, to, 1)
     };
-    let width = |to: &str| with(r#""1/8 in""#, to);
-    only_the_reading_suffers("a word for a width", &width(r#""wide""#));
-    only_the_reading_suffers("a bare number", &width("3"));
-    only_the_reading_suffers("a length without unit", &width(r#""1/8""#));
-    only_the_reading_suffers("an unknown unit", &width(r#""1/8 furlong""#));
-    only_the_reading_suffers("a huge length", &width(r#""99999999 m""#));
-    only_the_reading_suffers("a length past all numbers", &width(&format!(r#""{} m""#, "9".repeat(400))));
-    only_the_reading_suffers("endless over endless", &width(&format!(r#""{0}/{0} in""#, "9".repeat(400))));
-    only_the_reading_suffers("a width that is NaN", &width("NaN"));
+    let wide = |to: &str| with(r#""1/8 in""#, to);
+    only_the_reading_suffers("a word for a width", &wide(r#""wide""#));
+    only_the_reading_suffers("a bare number", &wide("3"));
+    only_the_reading_suffers("a length without unit", &wide(r#""1/8""#));
+    only_the_reading_suffers("an unknown unit", &wide(r#""1/8 furlong""#));
+    only_the_reading_suffers("a huge length", &wide(r#""99999999 m""#));
+    only_the_reading_suffers("a length past all numbers", &wide(&format!(r#""{} m""#, "9".repeat(400))));
+    only_the_reading_suffers("endless over endless", &wide(&format!(r#""{0}/{0} in""#, "9".repeat(400))));
+    only_the_reading_suffers("a width that is NaN", &wide("NaN"));
     only_the_reading_suffers("an unknown variant", &with("LetGoOneSide", "Exploded"));
     only_the_reading_suffers("a misspelt field", &with("width:", "widht:"));
     only_the_reading_suffers("a missing comma", &with(r#""A 5","#, r#""A 5""#));
@@ -260,12 +261,12 @@ fn what_is_no_number_is_left_out() {
 
 #[test]
 fn other_broken_entries_are_left_out_by_themselves() {
-    left_out("kind: Slope", "kind: Roof", |job| job.surfaces[0].kind = Default::default());
+    left_out("kind: Slope", "kind: Roof", |job| job.surfaces[0].kind = SurfaceKind::default());
     left_out(r#"("18 ft", "9 ft 6 in")"#, r#"("18 fot", "9 ft 6 in")"#, |job| {
         job.surfaces[0].outline.remove(2);
     });
     left_out(r#"VGroove("1/8 in")"#, r#"VGroove("1/8")"#, |job| {
-        job.surfaces[0].sections[0].board.profile = Default::default();
+        job.surfaces[0].sections[0].board.profile = Profile::default();
     });
     left_out(r#"Some("2025-08-25")"#, r#"Some("2025-13-25")"#, |job| job.installed = None);
     left_out("title:", "titel:", |job| job.title = String::new());
@@ -284,6 +285,16 @@ fn each_of_two_faults_is_told_and_nothing_between_them_is_lost() {
     expected.survey.gaps.remove(1);
     expected.survey.moistures[0].reading = None;
     same("two faults", &loaded.job, &expected);
+}
+
+#[test]
+fn more_faults_than_can_be_told_do_not_take_the_rest_with_them() {
+    let broken_one = READING.replace("1/8 in", "wide");
+    let text = broken("gaps: [\n", &format!("gaps: [\n{}", format!("{broken_one}\n").repeat(300)));
+    let Loaded { job, problems } = file::read(&text).unwrap();
+    assert!(!problems.is_empty() && problems.len() < 300, "{}", problems.len());
+    let expected = Job { survey: job.survey.clone(), ..tea_room() };
+    same("three hundred faults", &job, &expected);
 }
 
 #[test]
@@ -474,8 +485,8 @@ fn a_folder_of_the_jobs_name_is_not_replaced() {
 
 /// A job of figures and words that are hard to write down.
 fn awkward() -> Job {
-    let mut job = tea_room();
-    job.title = "“Quoted” \"quoted\" \\ back\tslash, \u{7f} ø 木 👷\nsecond line\r\n// no comment".to_owned();
+    let title = "“Quoted” \"quoted\" \\ back\tslash, \u{7f} ø 木 👷\nsecond line\r\n// no comment".to_owned();
+    let mut job = Job { title, ..tea_room() };
     job.notes = String::new();
     job.surfaces[0].outline[1].0 = Length::m(0.1 + 0.2);
     job.surfaces[0].outline[2].0 = Length::m(-1.0 / 3.0);
@@ -746,7 +757,7 @@ fn numbers_at_the_ends_of_their_range_make_no_infinity() {
 
 #[test]
 fn a_house_that_cannot_be_is_told() {
-    let house = |change: fn(&mut gapwright::air::HouseModel)| {
+    let house = |change: fn(&mut HouseModel)| {
         let (_, found) = after(|job| match &mut job.air {
             IndoorAir::FromClimate { house, .. } => change(house),
             IndoorAir::Monthly(_) => panic!("the tea room has a house"),
@@ -762,7 +773,7 @@ fn a_house_that_cannot_be_is_told() {
     let found = house(|house| house.moisture_load = -1e300);
     told(&found, &Place::Air("moisture load"), "not between 0 and 20");
     let (_, found) = after(|job| {
-        job.air = IndoorAir::FromClimate { station: "Atlantis".to_owned(), house: Default::default() };
+        job.air = IndoorAir::FromClimate { station: "Atlantis".to_owned(), house: HouseModel::default() };
     });
     told(&found, &Place::Air("place"), "“Atlantis”");
     assert!(found.layouts == SOUND.1.layouts);
@@ -816,7 +827,7 @@ fn an_empty_job_says_what_to_do_first() {
 
 #[test]
 fn a_job_without_readings_says_what_to_measure() {
-    let (_, found) = after(|job| job.survey = Default::default());
+    let (_, found) = after(|job| job.survey = Survey::default());
     assert!(!found.answer.complete);
     assert!(found.answer.headline.contains("Measure a few gaps"), "{}", found.answer.headline);
     assert!(found.answer.missing.iter().any(|missing| missing.contains("moisture reading")));
@@ -966,7 +977,7 @@ fn in_time(what: &str, job: &Job) -> Assessment {
 #[test]
 fn absurd_counts_are_told_and_soon_done() {
     for (field, change) in [
-        ("coats", (|plan, count| plan.coats = count) as fn(&mut gapwright::repair::Plan, u32)),
+        ("coats", (|plan, count| plan.coats = count) as fn(&mut Plan, u32)),
         ("crew", |plan, count| plan.crew = count),
         ("acclimation", |plan, count| plan.acclimation_days = count),
         ("warranty", |plan, count| plan.warranty_years = count),

@@ -42,7 +42,7 @@ fn err(output: &Output) -> &str {
 /// Asserts that the program is done, with nothing to complain of, and gives what it printed.
 #[track_caller]
 fn printed(output: &Output) -> &str {
-    assert_eq!(output.status.code(), Some(0), "{}{}", out(output), err(output));
+    assert_eq!(output.status.code(), Some(0), "{}: {}{}", output.status, out(output), err(output));
     assert_eq!(err(output), "", "it complains");
     out(output)
 }

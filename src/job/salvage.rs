@@ -55,6 +55,8 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
     };
     while cuts.len() < MOST_CUTS {
         let unread = text.len() - fault.at;
+        // Fault upon fault: better lose a whole list than everything that comes after.
+        let price = if cuts.len() < MOST_CUTS - 5 { COST_OF_CUTTING } else { 0 };
         let tried = pieces(&text, fault.at).into_iter().filter_map(|piece| {
             let taken = piece.range.len();
             let (shorter, left_out) = without(&text, &piece);
@@ -64,7 +66,7 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
                 Err(next) if next.lacks_figure || shorter.len() - next.at >= unread => return None,
                 Err(next) => shorter.len() - next.at,
             };
-            Some((still + COST_OF_CUTTING * taken, shorter, left_out, outcome))
+            Some((still + price * taken, shorter, left_out, outcome))
         });
         let Some((_, shorter, left_out, outcome)) = tried.min_by_key(|(cost, ..)| *cost) else { break };
         cuts.push(Cut { line: fault.line, column: fault.column, reason: fault.reason, text: left_out });
