@@ -85,7 +85,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         Command::Assess { job, json } => {
             let opened = Opened::load(&job)?;
             if json {
-                let report = Report::new(&opened.job, &opened.found);
+                let report = Report::new(&opened.job, &opened.found, &opened.unread);
                 let text = serde_json::to_string_pretty(&report).map_err(|error| error.to_string())?;
                 print(&(text + "\n"))?;
             } else {

@@ -8,7 +8,7 @@ use super::Assessment;
 use super::answer::{date_after, window_words};
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, visit_day};
-use crate::job::Job;
+use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money, Units};
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
@@ -234,9 +234,10 @@ fn amount(money: Money) -> String {
 }
 
 impl Report {
-    /// The report on `found`, which is the assessment of `job`.
-    pub fn new(job: &Job, found: &Assessment) -> Self {
-        let problem = |problem: &crate::job::Problem| ProblemReport {
+    /// The report on `found`, which is the assessment of `job`. `unread` is what could not be read of
+    /// its file.
+    pub fn new(job: &Job, found: &Assessment, unread: &[Problem]) -> Self {
+        let problem = |problem: &Problem| ProblemReport {
             severity: problem.severity.words(),
             place: problem.place.words(job),
             what: problem.what.clone(),
@@ -249,7 +250,7 @@ impl Report {
             cause: found.answer.cause.clone(),
             complete: found.answer.complete,
             missing: found.answer.missing.clone(),
-            problems: found.problems.iter().map(problem).collect(),
+            problems: unread.iter().chain(&found.problems).map(problem).collect(),
             layout: LayoutReport::new(found),
             sections: found.sections.iter().map(|state| SectionReport::new(job, state)).collect(),
             season: found.season.as_ref().map(|season| SeasonReport {

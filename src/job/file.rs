@@ -11,7 +11,7 @@ use super::problem::{Place, Problem, Severity};
 use super::salvage;
 
 /// No job comes near this; a larger file is something else.
-const LARGEST: u64 = 32 * 1024 * 1024;
+const LARGEST: u64 = 8 * 1024 * 1024;
 
 /// A job that was loaded, with what could not be.
 #[derive(Debug, Clone, PartialEq)]
@@ -157,7 +157,12 @@ fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
     };
-    let mut file = tempfile::Builder::new().prefix(".gapwright-").tempfile_in(folder)?;
+    let mut builder = tempfile::Builder::new();
+    builder.prefix(".gapwright-");
+    // A new file is as open to others as the user's other files, not private as temporary ones are.
+    #[cfg(unix)]
+    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
+    let mut file = builder.tempfile_in(folder)?;
     file.write_all(bytes)?;
     file.as_file().sync_all()?;
     if let Ok(old) = fs::metadata(path) {

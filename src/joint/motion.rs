@@ -20,6 +20,8 @@ pub struct BoardMotion {
     pub shortening: Vec<f64>,
     /// From this day on, the least and greatest narrowing still to come. One pair a day.
     to_come: Vec<(f64, f64)>,
+    /// Shortening per narrowing, from the day on which the narrowing is largest.
+    lengthwise: f64,
 }
 
 impl BoardMotion {
@@ -29,14 +31,16 @@ impl BoardMotion {
         let moisture: Vec<Moisture> =
             days.map(|day| settled.after(visit, now, day).max(Moisture::ZERO)).collect();
         let narrowing: Vec<f64> = moisture.iter().map(|&m| shrinkage(species, ring, now, m)).collect();
-        let shortening = moisture.iter().map(|&m| LENGTHWISE_PER_PCT * (now - m).to_pct()).collect();
+        let shortening: Vec<f64> =
+            moisture.iter().map(|&m| LENGTHWISE_PER_PCT * (now - m).to_pct()).collect();
         let mut to_come = vec![(0.0, 0.0); narrowing.len()];
         let mut range = (f64::INFINITY, f64::NEG_INFINITY);
         for (day, &value) in narrowing.iter().enumerate().rev() {
             range = (range.0.min(value), range.1.max(value));
             to_come[day] = range;
         }
-        Self { moisture, narrowing, shortening, to_come }
+        let lengthwise = lengthwise_per_narrowing(&narrowing, &shortening);
+        Self { moisture, narrowing, shortening, to_come, lengthwise }
     }
 }
 
@@ -83,17 +87,16 @@ impl<'a> JointMotion<'a> {
         // Along and across move together, so both are extreme on the same day to within their
         // curvature; the lengthwise part is a few per cent of the other.
         let (least, most) = self.boards.to_come[day];
-        let scale =
-            if self.boards.narrowing.is_empty() { 0.0 } else { lengthwise_per_narrowing(self.boards) };
-        let reach = self.across + self.along * scale;
+        let reach = self.across + self.along * self.boards.lengthwise;
         (self.gap_now + reach * least, self.gap_now + reach * most)
     }
 }
 
 /// Shortening per narrowing, from the day on which they are largest.
-fn lengthwise_per_narrowing(boards: &BoardMotion) -> f64 {
-    let pairs = boards.narrowing.iter().zip(&boards.shortening);
-    pairs
+fn lengthwise_per_narrowing(narrowing: &[f64], shortening: &[f64]) -> f64 {
+    narrowing
+        .iter()
+        .zip(shortening)
         .max_by(|a, b| a.0.abs().total_cmp(&b.0.abs()))
         .map_or(0.0, |(&narrow, &short)| if narrow.abs() > 1e-12 { short / narrow } else { 0.0 })
 }
