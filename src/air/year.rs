@@ -115,12 +115,6 @@ impl IndoorYear {
         };
         Some(Self { days: daily(&months) })
     }
-
-    /// Mean of the year's daily equilibrium moistures.
-    #[expect(clippy::cast_precision_loss, reason = "365 days")]
-    pub fn mean_emc(&self) -> Moisture {
-        self.days.iter().map(DayAir::emc).sum::<Moisture>() / self.days.len() as f64
-    }
 }
 
 impl HouseModel {

@@ -2,6 +2,7 @@
 
 mod boards;
 mod cause;
+mod outline;
 mod papers;
 mod readings;
 mod repair;

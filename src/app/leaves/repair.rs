@@ -282,32 +282,23 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     let (plan, price) = (&cx.job.plan, &option.price);
     let money = |amount: Money| amount.show(&plan.prices.currency);
     Grid::new("payers").num_columns(3).show(ui, |ui| {
-        ui.label("Contractor, %");
-        if let Some(pct) = cx.number_entry(
-            ui,
-            "Contractor's share",
-            plan.payers.contractor.to_pct(),
-            1,
-            0.0..=100.0 - plan.payers.supplier.to_pct(),
-            50.0,
-        ) {
-            edit_plan(cx, "Contractor's share", move |plan| plan.payers.contractor = Percent::pct(pct));
+        /// A payer: who, the share, the other's share, how it is set, and what it comes to.
+        type Payer = (&'static str, Percent, Percent, fn(&mut Plan, Percent), Money);
+        let (contractor, supplier) = (plan.payers.contractor, plan.payers.supplier);
+        let payers: [Payer; 2] = [
+            ("Contractor", contractor, supplier, |p, share| p.payers.contractor = share, price.contractor),
+            ("Supplier", supplier, contractor, |p, share| p.payers.supplier = share, price.supplier),
+        ];
+        for (who, share, other, set, amount) in payers {
+            let name = format!("{who}'s share");
+            ui.label(format!("{who}, %"));
+            let range = 0.0..=100.0 - other.to_pct();
+            if let Some(pct) = cx.number_entry(ui, &name, share.to_pct(), 1, range, 50.0) {
+                edit_plan(cx, &name, move |plan| set(plan, Percent::pct(pct)));
+            }
+            amount_label(ui, money(amount));
+            ui.end_row();
         }
-        amount_label(ui, money(price.contractor));
-        ui.end_row();
-        ui.label("Supplier, %");
-        if let Some(pct) = cx.number_entry(
-            ui,
-            "Supplier's share",
-            plan.payers.supplier.to_pct(),
-            1,
-            0.0..=100.0 - plan.payers.contractor.to_pct(),
-            50.0,
-        ) {
-            edit_plan(cx, "Supplier's share", move |plan| plan.payers.supplier = Percent::pct(pct));
-        }
-        amount_label(ui, money(price.supplier));
-        ui.end_row();
         ui.label("Owner");
         ui.label(plan.payers.owner().show());
         amount_label(ui, money(price.owner));
@@ -352,7 +343,7 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
             ui.end_row();
         }
         term(ui, "An hour of one person", "With everything it costs the firm: wage, taxes, insurance.");
-        if let Some(rate) = money_entry(ui, cx, "An hour of one person", plan.prices.labour) {
+        if let Some(rate) = money_entry(ui, "An hour of one person", plan.prices.labour) {
             edit_plan(cx, "Labour rate", move |plan| plan.prices.labour = rate);
         }
         ui.end_row();
@@ -393,7 +384,7 @@ fn plain_money(amount: Money) -> String {
     amount.show("").replace(',', "").replace('−', "-")
 }
 
-fn money_entry(ui: &mut Ui, _cx: &Cx<'_>, name: &str, value: Money) -> Option<Money> {
+fn money_entry(ui: &mut Ui, name: &str, value: Money) -> Option<Money> {
     entry(ui, name, &plain_money(value), 66.0, |text| {
         let amount = parse_money(text).map_err(|error| error.to_string())?;
         if amount < Money::ZERO {
@@ -524,7 +515,7 @@ fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
             let typed = ui.push_id(("price", index), |ui| {
-                money_entry(ui, cx, &format!("Price: {}", line.label(cx.units())), line.price)
+                money_entry(ui, &format!("Price: {}", line.label(cx.units())), line.price)
             });
             if let Some(price) = typed.inner {
                 edit_plan(cx, "Own price", move |plan| {
