@@ -9,7 +9,7 @@ use std::process::{Command, Stdio};
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};
 
-use gapwright::air::{HouseModel, IndoorAir, MonthAir};
+use gapwright::air::{Air, HouseModel, IndoorAir};
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::file::{self, LoadError, Loaded, SaveError};
 use gapwright::job::{Job, Place, Problem, Severity, Shelf, VERSION};
@@ -152,10 +152,7 @@ fn a_file_cut_short_anywhere_gives_what_stands_before_the_cut() {
 fn a_number_cut_in_two_is_not_taken_for_a_whole_one() {
     for (number, of_job) in [
         ("contractor: 60.0", (|job| job.plan.payers.contractor.to_pct()) as fn(&Job) -> f64),
-        ("heat_to: 20.0", |job| match &job.air {
-            IndoorAir::FromClimate { house, .. } => house.heat_to.to_celsius(),
-            IndoorAir::Monthly(_) => f64::NAN,
-        }),
+        ("heat_to: 20.0", |job| job.air.house().map_or(f64::NAN, |house| house.heat_to.to_celsius())),
     ] {
         let at = TEA_ROOM.find(number).unwrap();
         let without = of_job(&Job::default());
@@ -498,7 +495,7 @@ fn awkward() -> Job {
     job.survey.gaps[0].date = Some(date(2026, 2, 13));
     job.survey.moistures[0].reading = Some(Moisture::pct(1.0 / 7.0));
     job.survey.moistures[0].wood = Temperature::fahrenheit(65.3);
-    job.air = IndoorAir::Monthly(std::array::from_fn(|month| MonthAir {
+    job.air = IndoorAir::Monthly(std::array::from_fn(|month| Air {
         temperature: Temperature::celsius(20.1 + f64::from(u8::try_from(month).unwrap()) / 7.0),
         humidity: Humidity::pct(100.0 / 3.0),
     }));
@@ -705,9 +702,8 @@ fn room_air_that_cannot_be_is_told() {
 #[test]
 fn the_year_stays_a_year_whatever_is_typed_of_the_air() {
     let months = |celsius: f64, pct: f64| {
-        let mut months =
-            [MonthAir { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) }; 12];
-        months[6] = MonthAir { temperature: Temperature::celsius(celsius), humidity: Humidity::pct(pct) };
+        let mut months = [Air { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) }; 12];
+        months[6] = Air { temperature: Temperature::celsius(celsius), humidity: Humidity::pct(pct) };
         IndoorAir::Monthly(months)
     };
     for (air, words) in [
@@ -727,7 +723,7 @@ fn the_year_stays_a_year_whatever_is_typed_of_the_air() {
 fn numbers_at_the_ends_of_their_range_make_no_infinity() {
     let huge = f64::MAX;
     let (_, found) = after(|job| {
-        job.air = IndoorAir::Monthly(std::array::from_fn(|month| MonthAir {
+        job.air = IndoorAir::Monthly(std::array::from_fn(|month| Air {
             temperature: Temperature::celsius(if month % 2 == 0 { huge } else { -huge }),
             humidity: Humidity::fraction(if month % 3 == 0 { huge } else { -huge }),
         }));
@@ -758,10 +754,7 @@ fn numbers_at_the_ends_of_their_range_make_no_infinity() {
 #[test]
 fn a_house_that_cannot_be_is_told() {
     let house = |change: fn(&mut HouseModel)| {
-        let (_, found) = after(|job| match &mut job.air {
-            IndoorAir::FromClimate { house, .. } => change(house),
-            IndoorAir::Monthly(_) => panic!("the tea room has a house"),
-        });
+        let (_, found) = after(|job| change(job.air.house_mut().expect("the tea room has a house")));
         assert_eq!(found.sections.len(), 4);
         found
     };

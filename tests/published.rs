@@ -128,7 +128,8 @@ fn white_fir_swells_as_in_the_handbook_example() {
 fn one_table(row: &Row, columns: [&str; 2], start: f64) -> Species {
     let [radial, tangential] = columns.map(|column| number(row, column).unwrap());
     let (name, kind, source) = (row["species"].clone(), kind_of(row), row["source"].clone());
-    let mut species = Species { name, coefficients: None, shrinkage: None, shrinks_below: start };
+    let mut species =
+        Species { name, specific_gravity: 0.5, coefficients: None, shrinkage: None, shrinks_below: start };
     if columns[0].starts_with("C_R") {
         species.coefficients = Some(Coefficients { radial, tangential, kind, source });
     } else {

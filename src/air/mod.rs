@@ -1,12 +1,43 @@
 //! Air: its water, and the year of it that the boards live in.
 //!
-//! [`psychrometrics`] holds the relations; [`IndoorAir`] is what the user says of the room and
-//! [`IndoorYear`] turns it into 365 days of indoor temperature and humidity.
+//! [`psychrometrics`] holds the relations. [`IndoorAir`] is what the user says of the room and
+//! [`IndoorYear`] turns it into 365 days of indoor temperature and humidity; [`read_weather`] reads
+//! the hours outdoors from a weather file, [`read_logger`] the room's own readings.
 
+mod file_text;
+mod logger;
 pub mod psychrometrics;
+mod weather;
 mod year;
 
-pub use year::{DayAir, HouseModel, IndoorAir, IndoorYear, MonthAir, Station};
+pub use file_text::TextError;
+pub use logger::{
+    DateOrder, LoggedAir, LoggedDay, LoggerError, LoggerFormat, LoggerGuess, LoggerRead, Room, guess_logger,
+    read_logger,
+};
+pub use weather::{HOURS, Weather, WeatherError, WeatherRead, read_weather};
+pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station};
+
+use serde::{Deserialize, Serialize};
+
+use crate::measure::{Humidity, Moisture, Temperature};
+use crate::wood::emc;
 
 /// Days in the model's year.
 pub const DAYS: usize = 365;
+
+/// Air: the mean of an hour, a day or a month.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Air {
+    /// Temperature.
+    pub temperature: Temperature,
+    /// Relative humidity; in files a fraction from 0 to 1.
+    pub humidity: Humidity,
+}
+
+impl Air {
+    /// The moisture that boards would come to if this air lasted.
+    pub fn emc(&self) -> Moisture {
+        emc(self.temperature, self.humidity)
+    }
+}

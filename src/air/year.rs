@@ -2,19 +2,21 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::DAYS;
 use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapour_pressure};
+use super::{Air, DAYS, LoggedAir, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
-use crate::wood::{Kind, emc};
+use crate::wood::{Kind, equilibrium_humidity};
 
-/// Mean air of a month.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-pub struct MonthAir {
-    /// Temperature.
-    pub temperature: Temperature,
-    /// Relative humidity; in files a fraction from 0 to 1.
-    pub humidity: Humidity,
-}
+/// Scatter from year to year of a season's outdoor vapour pressure, as a fraction: a season's dew
+/// point differs by about 1.2 °C, which is 8 %. Assumption.
+const OUTDOOR_SD: f64 = 0.08;
+
+/// How well the house's moisture load is known, g/m³. Assumption.
+const LOAD_SD: f64 = 0.6;
+
+/// How well humidities by hand or from one logged year stand for other years, points of relative
+/// humidity. Assumption.
+const HAND_SD: f64 = 3.0;
 
 /// A place with its typical year outdoors.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -29,6 +31,27 @@ pub struct Station {
     pub months: [(f64, f64); 12],
 }
 
+/// The humidity classes of EN 15026 (annex C, from memory): indoor humidity as a straight line of the
+/// day's outdoor temperature between −10 and 20 °C.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum HumidityClass {
+    /// Dwellings and offices: 30 to 60 %.
+    Normal,
+    /// Dwellings with many people: 40 to 70 %.
+    High,
+}
+
+impl HumidityClass {
+    /// Indoor relative humidity when it is `outside` outdoors.
+    pub fn humidity(self, outside: Temperature) -> Humidity {
+        let least = match self {
+            Self::Normal => 30.0,
+            Self::High => 40.0,
+        };
+        Humidity::pct(least + (outside.to_celsius() + 10.0).clamp(0.0, 30.0))
+    }
+}
+
 /// How the house turns outdoor air into indoor air.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
@@ -37,6 +60,8 @@ pub struct HouseModel {
     pub heat_to: Temperature,
     /// The rooms are cooled to this.
     pub cool_to: Temperature,
+    /// Humidity by a class of EN 15026 in place of the moisture load.
+    pub class: Option<HumidityClass>,
     /// Water that living in the house adds to its air, grams in a cubic metre.
     #[serde(deserialize_with = "finite")]
     pub moisture_load: f64,
@@ -52,6 +77,7 @@ impl Default for HouseModel {
         Self {
             heat_to: Temperature::celsius(20.0),
             cool_to: Temperature::celsius(25.0),
+            class: None,
             moisture_load: 3.0,
             dehumidified_to: Some(Humidity::pct(60.0)),
             humidified_to: None,
@@ -63,7 +89,7 @@ impl Default for HouseModel {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum IndoorAir {
     /// Twelve indoor months from January, entered by hand.
-    Monthly([MonthAir; 12]),
+    Monthly([Air; 12]),
     /// Worked out from a place's climate and the house.
     FromClimate {
         /// Name of the [`Station`].
@@ -71,6 +97,31 @@ pub enum IndoorAir {
         /// What the house does to the air.
         house: HouseModel,
     },
+    /// Worked out from an hourly weather file and the house.
+    FromWeather {
+        /// The year outdoors.
+        weather: Weather,
+        /// What the house does to the air.
+        house: HouseModel,
+    },
+}
+
+impl IndoorAir {
+    /// The house, where one is reckoned with.
+    pub const fn house(&self) -> Option<&HouseModel> {
+        match self {
+            Self::Monthly(_) => None,
+            Self::FromClimate { house, .. } | Self::FromWeather { house, .. } => Some(house),
+        }
+    }
+
+    /// The house to be changed.
+    pub const fn house_mut(&mut self) -> Option<&mut HouseModel> {
+        match self {
+            Self::Monthly(_) => None,
+            Self::FromClimate { house, .. } | Self::FromWeather { house, .. } => Some(house),
+        }
+    }
 }
 
 impl Default for IndoorAir {
@@ -79,67 +130,135 @@ impl Default for IndoorAir {
     }
 }
 
-/// Indoor air of one day.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct DayAir {
-    /// Mean temperature.
-    pub temperature: Temperature,
-    /// Mean relative humidity.
-    pub humidity: Humidity,
-}
-
-impl DayAir {
-    /// The moisture that boards would come to if this day lasted.
-    pub fn emc(&self) -> Moisture {
-        emc(self.temperature, self.humidity)
-    }
-}
-
 /// A year of indoor air: 365 days, from 1 January, repeating.
 #[derive(Debug, Clone, PartialEq)]
 pub struct IndoorYear {
-    /// The days.
-    pub days: Vec<DayAir>,
+    /// The days as expected.
+    pub days: Vec<Air>,
+    /// The same days in a year that is damper by one standard deviation.
+    pub damper: Vec<Air>,
 }
 
 impl IndoorYear {
-    /// Works out the year from what the user said. `None` if it names a station that is not in
-    /// `stations`.
-    pub fn new(air: &IndoorAir, stations: &[Station]) -> Option<Self> {
-        let months = match air {
-            IndoorAir::Monthly(months) => *months,
+    /// Works out the year from what the user said, with days that a logger saw in their place.
+    /// `None` if it names a station that is not in `stations`.
+    pub fn new(air: &IndoorAir, logged: Option<&LoggedAir>, stations: &[Station]) -> Option<Self> {
+        let mut year = match air {
+            IndoorAir::Monthly(months) => {
+                let days = daily(months);
+                let damper = days.iter().map(|day| damped(*day, HAND_SD)).collect();
+                Self { days, damper }
+            }
             IndoorAir::FromClimate { station, house } => {
                 let station = stations.iter().find(|known| known.name == *station)?;
-                station.months.map(|(t, rh)| house.indoors(Temperature::celsius(t), Humidity::pct(rh)))
+                let indoors = |damper: f64| {
+                    daily(&station.months.map(|(t, rh)| {
+                        house.indoors(
+                            Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) },
+                            damper,
+                        )
+                    }))
+                };
+                Self { days: indoors(0.0), damper: indoors(1.0) }
+            }
+            IndoorAir::FromWeather { weather, house } => {
+                let indoors = |damper: f64| {
+                    let hours = weather.hours().chunks(24);
+                    hours.map(|day| day_mean(day.iter().map(|hour| house.indoors(*hour, damper)))).collect()
+                };
+                Self { days: indoors(0.0), damper: indoors(1.0) }
             }
         };
-        Some(Self { days: daily(&months) })
+        if let Some(logged) = logged {
+            year.take_over(logged);
+        }
+        Some(year)
+    }
+
+    /// Puts a logger's days in place of the model's, and shifts the model's other days by what the
+    /// two differ in the mean, vapour pressure and temperature.
+    fn take_over(&mut self, logged: &LoggedAir) {
+        let seen = logged.by_day_of_year();
+        let pairs = || seen.iter().zip(&self.days).filter_map(|(seen, model)| Some(((*seen)?, *model)));
+        let count = pairs().count();
+        if count == 0 {
+            return;
+        }
+        #[expect(clippy::cast_precision_loss, reason = "at most 365 days")]
+        let mean = |value: fn(Air) -> f64| {
+            pairs().map(|(seen, model)| value(seen) - value(model)).sum::<f64>() / count as f64
+        };
+        let warmer = mean(|air| air.temperature.to_celsius());
+        let moister = mean(|air| vapour_pressure(air.temperature, air.humidity));
+        let shifted = |air: &Air| {
+            let temperature = Temperature::celsius(air.temperature.to_celsius() + warmer);
+            let pressure = (vapour_pressure(air.temperature, air.humidity) + moister).max(0.0);
+            Air { temperature, humidity: relative_humidity(temperature, pressure) }
+        };
+        let replace = |days: &mut Vec<Air>, damper: f64| {
+            for (day, seen) in days.iter_mut().zip(&seen) {
+                *day = seen.map_or_else(|| shifted(day), |seen| damped(seen, damper));
+            }
+        };
+        replace(&mut self.days, 0.0);
+        replace(&mut self.damper, HAND_SD);
+    }
+
+    /// The equilibrium moistures of the days.
+    pub fn emc(&self) -> Vec<Moisture> {
+        self.days.iter().map(Air::emc).collect()
     }
 }
 
+/// Air whose humidity is higher by `sd` points of relative humidity.
+fn damped(air: Air, sd: f64) -> Air {
+    Air { humidity: Humidity::pct((air.humidity.to_pct() + sd).clamp(0.0, 100.0)), ..air }
+}
+
+/// The mean of a day's hours as wood feels it: equilibrium moisture is convex in humidity, so the
+/// day's humidity is the one that gives the mean of the hours' equilibrium moistures.
+fn day_mean(hours: impl Iterator<Item = Air>) -> Air {
+    let (mut temperature, mut moisture, mut count) = (0.0, 0.0, 0.0);
+    for hour in hours {
+        temperature += hour.temperature.to_celsius();
+        moisture += hour.emc().to_pct();
+        count += 1.0;
+    }
+    let temperature = Temperature::celsius(temperature / count);
+    Air { temperature, humidity: equilibrium_humidity(temperature, Moisture::pct(moisture / count)) }
+}
+
 impl HouseModel {
-    /// Indoor air when it is `outside` outdoors at humidity `rh`.
+    /// Indoor air when it is `outside` outdoors, in a year that is damper by `damper` standard
+    /// deviations.
     ///
-    /// The vapour pressure outdoors plus what living adds, held below the cooling's limit and
-    /// above the humidifier's; the temperature outdoors held between the two set points.
-    pub fn indoors(&self, outside: Temperature, rh: Humidity) -> MonthAir {
-        let inside = outside.max(self.heat_to).min(self.cool_to.max(self.heat_to));
-        let mut pressure = vapour_pressure(outside, rh) + pressure_of_load(self.moisture_load, inside);
+    /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus
+    /// what living adds, or the class's humidity; held below the cooling's limit and above the
+    /// humidifier's.
+    pub fn indoors(&self, outside: Air, damper: f64) -> Air {
+        let inside = outside.temperature.max(self.heat_to).min(self.cool_to.max(self.heat_to));
         let saturated = saturation_pressure(inside);
+        let outdoors = vapour_pressure(outside.temperature, outside.humidity);
+        let load = pressure_of_load(1.0, inside);
+        let mut pressure = match self.class {
+            Some(class) => class.humidity(outside.temperature).to_fraction() * saturated,
+            None => outdoors + self.moisture_load * load,
+        };
+        pressure = (pressure + damper * (OUTDOOR_SD * outdoors).hypot(LOAD_SD * load)).max(0.0);
         if let Some(limit) = self.dehumidified_to {
             pressure = pressure.min(limit.to_fraction() * saturated);
         }
         if let Some(limit) = self.humidified_to {
             pressure = pressure.max(limit.to_fraction() * saturated);
         }
-        MonthAir { temperature: inside, humidity: relative_humidity(inside, pressure) }
+        Air { temperature: inside, humidity: relative_humidity(inside, pressure) }
     }
 }
 
 /// Days from months: the monthly mean stands at mid-month, straight lines between, December
 /// running on into January.
 #[expect(clippy::cast_precision_loss, reason = "day numbers up to 365")]
-fn daily(months: &[MonthAir; 12]) -> Vec<DayAir> {
+fn daily(months: &[Air; 12]) -> Vec<Air> {
     const LENGTHS: [f64; 12] = [31.0, 28.0, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0];
     let mut middles = [0.0; 12];
     let mut start = 0.0;
@@ -156,7 +275,7 @@ fn daily(months: &[MonthAir; 12]) -> Vec<DayAir> {
         let part = (at - middles[last]).rem_euclid(year) / gap;
         let mix = |a: f64, b: f64| a + (b - a) * part;
         let (a, b) = (&months[last], &months[next]);
-        DayAir {
+        Air {
             temperature: Temperature::celsius(mix(a.temperature.to_celsius(), b.temperature.to_celsius())),
             humidity: Humidity::fraction(mix(a.humidity.to_fraction(), b.humidity.to_fraction())),
         }
@@ -168,17 +287,17 @@ fn daily(months: &[MonthAir; 12]) -> Vec<DayAir> {
 mod tests {
     use super::*;
 
-    fn month(t: f64, rh: f64) -> MonthAir {
-        MonthAir { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) }
+    fn air(t: f64, rh: f64) -> Air {
+        Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) }
     }
 
     #[test]
     fn a_steady_year_is_steady_and_mid_months_are_met() {
-        let mut months = [month(20.0, 40.0); 12];
-        let year = IndoorYear::new(&IndoorAir::Monthly(months), &[]).unwrap();
+        let mut months = [air(20.0, 40.0); 12];
+        let year = IndoorYear::new(&IndoorAir::Monthly(months), None, &[]).unwrap();
         assert!(year.days.iter().all(|d| (d.humidity.to_pct() - 40.0).abs() < 1e-9));
-        months[6] = month(24.0, 60.0);
-        let year = IndoorYear::new(&IndoorAir::Monthly(months), &[]).unwrap();
+        months[6] = air(24.0, 60.0);
+        let year = IndoorYear::new(&IndoorAir::Monthly(months), None, &[]).unwrap();
         let mid_july = year.days[196]; // noon of 16 July
         assert!((mid_july.humidity.to_pct() - 60.0).abs() < 1e-9);
         assert!((year.days[0].humidity.to_pct() - 40.0).abs() < 1e-9);
@@ -187,19 +306,19 @@ mod tests {
     #[test]
     fn the_house_heats_cools_and_limits() {
         let house = HouseModel::default();
-        let winter = house.indoors(Temperature::celsius(-5.0), Humidity::pct(70.0));
+        let winter = house.indoors(air(-5.0, 70.0), 0.0);
         assert_eq!(winter.temperature, house.heat_to);
         assert!(winter.humidity.to_pct() < 40.0);
-        let summer = house.indoors(Temperature::celsius(30.0), Humidity::pct(80.0));
+        let summer = house.indoors(air(30.0, 80.0), 0.0);
         assert_eq!(summer.temperature, house.cool_to);
         assert!((summer.humidity.to_pct() - 60.0).abs() < 1e-9);
         let humidified = HouseModel { humidified_to: Some(Humidity::pct(40.0)), ..house };
-        let winter = humidified.indoors(Temperature::celsius(-5.0), Humidity::pct(70.0));
+        let winter = humidified.indoors(air(-5.0, 70.0), 0.0);
         assert!((winter.humidity.to_pct() - 40.0).abs() < 1e-9);
     }
 
     #[test]
     fn an_unknown_station_gives_no_year() {
-        assert_eq!(IndoorYear::new(&IndoorAir::default(), &[]), None);
+        assert_eq!(IndoorYear::new(&IndoorAir::default(), None, &[]), None);
     }
 }

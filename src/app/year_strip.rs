@@ -78,7 +78,7 @@ impl Curves {
         let widest = gaps.iter().copied().fold(0.0, f64::max) + reach;
         let top_gap = (Length::mm(widest) * 1.05).axis_top(cx.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
-        let moisture = |day: i64| state.moisture_on(visit, day, age).to_pct() / MOISTURE_TOP;
+        let moisture = |day: i64| state.moisture_on(visit, day).to_pct() / MOISTURE_TOP;
         let humidity = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
             cx.found

@@ -17,10 +17,10 @@ pub use options::RepairOption;
 pub use report::{Report, joints_csv, year_csv};
 pub use sections::{JointState, SectionState, age, visit_day};
 
-use crate::air::{DayAir, IndoorYear};
+use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};
 use crate::joint::Season;
-use crate::measure::{Length, Moisture, day_of_year};
+use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 
@@ -92,12 +92,10 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     let job = &usable(entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
     let mut problems = check(entered, shelf, &layouts);
-    let year = IndoorYear::new(&job.air, &shelf.stations);
-    let emc: Option<Vec<Moisture>> = year.as_ref().map(|y| y.days.iter().map(DayAir::emc).collect());
-    let visit = i64::try_from(day_of_year(job.visited)).unwrap_or(0);
+    let year = IndoorYear::new(&job.air, job.logged.as_ref(), &shelf.stations);
 
     let (estimates, gaps) = crate::survey::joint_gaps(&job.surfaces, &layouts, &job.survey);
-    let sections = sections::section_states(job, shelf, emc.as_deref(), visit, &gaps);
+    let sections = sections::section_states(job, shelf, year.as_ref(), &gaps);
     let mut joints = sections::joint_states(job, &layouts, &sections, &estimates);
     let (season, seal_day) = options::plan_season(job, shelf, &layouts, &sections, &joints);
     sections::hold_against_class(job, shelf, &sections, &mut joints, &layouts, seal_day);

@@ -1,12 +1,18 @@
 //! The state of sections and joints: gap, moisture, motion, cause.
 
+use std::sync::Arc;
+
+use rayon::prelude::*;
+
+use crate::air::IndoorYear;
 use crate::cause::{Origin, OriginInputs, against_marks, install_moisture};
 use crate::job::{Job, Place, Problem, Severity, Shelf};
-use crate::joint::{BoardMotion, Demand, JointMotion, SettledYear, demand};
+use crate::joint::{BoardMotion, BoardYears, Demand, JointMotion, demand, panel};
 use crate::measure::{Estimate, Length, Moisture, day_of_year};
 use crate::repair::Scope;
 use crate::surface::{Joint, JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, MoistureNow, SectionGaps, board_moisture};
+use crate::wood::drying::Panel;
 
 /// What is known of one section.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,8 +25,8 @@ pub struct SectionState {
     pub gaps: SectionGaps,
     /// The boards' present moisture.
     pub now: MoistureNow,
-    /// The moisture they swing through once settled.
-    pub settled: SettledYear,
+    /// What their build-up's moisture does in the room's air; shared by sections alike.
+    pub settled: Arc<BoardYears>,
     /// Their motion from the visit on.
     pub motion: BoardMotion,
     /// Width of wood whose movement shows at a joint between two full boards.
@@ -56,29 +62,23 @@ impl SectionState {
     }
 
     /// Moisture of the boards on a day counted from the visit; before it, as they dried from the
-    /// moisture at install, if that is known. `installed` is the days from install to the visit.
-    pub fn moisture_on(&self, visit: i64, day: i64, installed: Option<i64>) -> Moisture {
-        match usize::try_from(day) {
-            Ok(ahead) => self.motion.moisture[ahead.min(crate::joint::HORIZON - 1)],
-            Err(_) => match (self.origin, installed) {
-                (Some(origin), Some(age)) if day >= -age => {
-                    let start = self.settled.after(visit - age, origin.moisture, age + day);
-                    // The modelled past is drawn to the moisture that was measured, so that the
-                    // two meet at the visit.
-                    let meets = self.settled.after(visit - age, origin.moisture, age);
-                    let part = 1.0 + share(day, age);
-                    start + (self.now.moisture.mean - meets) * part
-                }
-                _ => self.settled.on(visit + day),
-            },
+    /// moisture at install, if that is known.
+    pub fn moisture_on(&self, visit: i64, day: i64) -> Moisture {
+        let Ok(before) = usize::try_from(-day) else {
+            return self.motion.moisture[usize::try_from(day).unwrap_or(0).min(crate::joint::HORIZON - 1)];
+        };
+        let origin = self.origin.map(|origin| origin.moisture);
+        let dried = |before: usize| self.settled.since_install(origin?, before);
+        match (dried(before), dried(0)) {
+            (Some(then), Some(meets)) => {
+                // The modelled past is drawn to the moisture that was measured, so that the two
+                // meet at the visit; what they differ by fades into the past as surpluses fade.
+                let differ = self.now.moisture.mean - meets;
+                then + differ * self.settled.left_after(before, differ)
+            }
+            _ => self.settled.on(visit + day),
         }
     }
-}
-
-/// `day / age`, from −1 at install to 0 at the visit.
-#[expect(clippy::cast_precision_loss, reason = "days of a few years")]
-fn share(day: i64, age: i64) -> f64 {
-    if age > 0 { day as f64 / age as f64 } else { 0.0 }
 }
 
 /// What is known of one joint.
@@ -106,25 +106,50 @@ pub struct JointState {
     pub holds: bool,
 }
 
+/// The years of every section's build-up, `None` where species or coating are not on the shelf. One
+/// run of the drying for each distinct build-up.
+fn build_ups(job: &Job, shelf: &Shelf, year: &IndoorYear) -> Vec<Option<Arc<BoardYears>>> {
+    let sections = job.surfaces.iter().flat_map(|surface| &surface.sections);
+    let panels: Vec<Option<Panel>> = sections
+        .map(|section| {
+            let board = &section.board;
+            Some(panel(board, shelf.species(&board.species)?, shelf.coating(board.finish)?, &shelf.films))
+        })
+        .collect();
+    let mut distinct: Vec<Panel> = Vec::new();
+    for panel in panels.iter().flatten() {
+        if !distinct.contains(panel) {
+            distinct.push(*panel);
+        }
+    }
+    let (visit, age) = (visit_day(job), age(job));
+    let years: Vec<Arc<BoardYears>> =
+        distinct.par_iter().map(|panel| Arc::new(BoardYears::new(*panel, year, visit, age))).collect();
+    let of =
+        |panel: Panel| distinct.iter().position(|known| *known == panel).map(|at| Arc::clone(&years[at]));
+    panels.into_iter().map(|panel| of(panel?)).collect()
+}
+
 /// States of all sections whose species, coating and year are known.
 pub(super) fn section_states(
     job: &Job,
     shelf: &Shelf,
-    emc: Option<&[Moisture]>,
-    visit: i64,
+    year: Option<&IndoorYear>,
     gaps: &[Vec<SectionGaps>],
 ) -> Vec<SectionState> {
-    let Some(emc) = emc else { return vec![] };
+    let Some(year) = year else { return vec![] };
+    let visit = visit_day(job);
+    let mut build_ups = build_ups(job, shelf, year).into_iter();
     let mut states = Vec::new();
     for (surface_index, surface) in job.surfaces.iter().enumerate() {
         for (section_index, section) in surface.sections.iter().enumerate() {
             let board = &section.board;
-            let (Some(species), Some(lag)) = (shelf.species(&board.species), shelf.lag(board.finish)) else {
+            let (Some(species), Some(settled)) = (shelf.species(&board.species), build_ups.next().flatten())
+            else {
                 continue;
             };
-            let settled = SettledYear::new(emc, lag.days);
             let now = board_moisture(&job.survey, &surface.name, &section.name, settled.on(visit));
-            let motion = BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean, visit);
+            let motion = BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean);
             let gaps = gaps[surface_index][section_index];
             let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
             let measured = gaps.mean > Length::ZERO;

@@ -80,6 +80,7 @@ mod tests {
     fn pine() -> Species {
         Species {
             name: "pine".into(),
+            specific_gravity: 0.35,
             coefficients: Some(Coefficients {
                 radial: 0.0016,
                 tangential: 0.002_63,

@@ -9,7 +9,7 @@ use super::document::Job;
 use super::problem::{Place, Problem, Severity};
 use super::shelf::Shelf;
 use super::usable::{WIDEST_GAP, is_of_a_room};
-use crate::air::IndoorAir;
+use crate::air::{HouseModel, IndoorAir};
 use crate::measure::{Humidity, Length, Minutes, Moisture, Percent, Temperature, show_date};
 use crate::surface::{Part, SurfaceLayout, faults};
 
@@ -231,7 +231,7 @@ fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
                 humidity(month.humidity, Place::Air("months"), found);
             }
         }
-        IndoorAir::FromClimate { station, house } => {
+        IndoorAir::FromClimate { station, .. } => {
             if !shelf.stations.iter().any(|known| known.name == *station) {
                 found.error(
                     Place::Air("place"),
@@ -239,30 +239,37 @@ fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
                     "Choose the place nearest to it from the list, or type twelve months",
                 );
             }
-            temperature(house.heat_to, Place::Air("heating"), found);
-            temperature(house.cool_to, Place::Air("cooling"), found);
-            if house.cool_to < house.heat_to {
-                found.error(
-                    Place::Air("cooling"),
-                    format!(
-                        "The house is cooled to {} and heated to {}: that fights itself",
-                        house.cool_to.show(job.units),
-                        house.heat_to.show(job.units)
-                    ),
-                    "Cool to a higher temperature than you heat to",
-                );
-            }
-            if !(0.0..=20.0).contains(&house.moisture_load) {
-                found.error(
-                    Place::Air("moisture load"),
-                    format!("A moisture load of {} g/m³ is not between 0 and 20", house.moisture_load),
-                    "2 to 4 is usual, 6 a damp house",
-                );
-            }
-            for limit in [house.dehumidified_to, house.humidified_to].into_iter().flatten() {
-                humidity(limit, Place::Air("humidity limits"), found);
-            }
         }
+        IndoorAir::FromWeather { .. } => {}
+    }
+    if let Some(house) = job.air.house() {
+        self::house(job, house, found);
+    }
+}
+
+fn house(job: &Job, house: &HouseModel, found: &mut Findings) {
+    temperature(house.heat_to, Place::Air("heating"), found);
+    temperature(house.cool_to, Place::Air("cooling"), found);
+    if house.cool_to < house.heat_to {
+        found.error(
+            Place::Air("cooling"),
+            format!(
+                "The house is cooled to {} and heated to {}: that fights itself",
+                house.cool_to.show(job.units),
+                house.heat_to.show(job.units)
+            ),
+            "Cool to a higher temperature than you heat to",
+        );
+    }
+    if !(0.0..=20.0).contains(&house.moisture_load) {
+        found.error(
+            Place::Air("moisture load"),
+            format!("A moisture load of {} g/m³ is not between 0 and 20", house.moisture_load),
+            "2 to 4 is usual, 6 a damp house",
+        );
+    }
+    for limit in [house.dehumidified_to, house.humidified_to].into_iter().flatten() {
+        humidity(limit, Place::Air("humidity limits"), found);
     }
 }
 

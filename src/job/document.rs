@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use crate::air::IndoorAir;
+use crate::air::{IndoorAir, LoggedAir};
 use crate::measure::Units;
 use crate::repair::Plan;
 use crate::surface::Surface;
@@ -54,6 +54,8 @@ pub struct Job {
     pub survey: Survey,
     /// The room's air through the year.
     pub air: IndoorAir,
+    /// What a logger in the room saw; it goes before the model on its days.
+    pub logged: Option<LoggedAir>,
     /// What is to be done.
     pub plan: Plan,
 }
@@ -75,6 +77,7 @@ impl Default for Job {
             surfaces: Vec::new(),
             survey: Survey::default(),
             air: IndoorAir::default(),
+            logged: None,
             plan: Plan::default(),
         }
     }

@@ -7,8 +7,8 @@ use serde::de::DeserializeOwned;
 
 use crate::air::Station;
 use crate::cause::Mark;
-use crate::joint::Sealant;
-use crate::repair::{Caution, FinishLag, Material, Method, MethodId, Paint, Task};
+use crate::joint::{Coating, Films, Sealant};
+use crate::repair::{Caution, Material, Method, MethodId, Paint, Task};
 use crate::surface::Finish;
 use crate::wood::Species;
 
@@ -19,8 +19,10 @@ pub struct Shelf {
     pub species: Vec<Species>,
     /// Places with their typical year.
     pub stations: Vec<Station>,
-    /// How slowly each coating lets boards follow the air.
-    pub finishes: Vec<FinishLag>,
+    /// How far each coating lets moisture through.
+    pub finishes: Vec<Coating>,
+    /// The air films on face and back.
+    pub films: Films,
     /// Sealants.
     pub sealants: Vec<Sealant>,
     /// Primers and paints.
@@ -54,7 +56,8 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
     }
     #[derive(Deserialize)]
     struct FinishFile {
-        finishes: Vec<FinishLag>,
+        films: Films,
+        finishes: Vec<Coating>,
     }
     #[derive(Deserialize)]
     struct SealantFile {
@@ -99,6 +102,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
         species: species.species,
         stations: stations.stations,
         finishes: finishes.finishes,
+        films: finishes.films,
         sealants: sealants.sealants,
         paints: paints.paints,
         tasks: work.tasks,
@@ -130,9 +134,9 @@ impl Shelf {
         self.paints.iter().find(|paint| paint.name == name)
     }
 
-    /// How slowly boards with this coating follow the air.
-    pub fn lag(&self, finish: Finish) -> Option<&FinishLag> {
-        self.finishes.iter().find(|lag| lag.finish == finish)
+    /// What this finish lets through.
+    pub fn coating(&self, finish: Finish) -> Option<&Coating> {
+        self.finishes.iter().find(|coating| coating.finish == finish)
     }
 
     /// The method of this id.
@@ -147,7 +151,7 @@ mod tests {
     use crate::repair::Step;
 
     #[test]
-    fn every_step_has_its_task_and_every_coating_its_lag() {
+    fn every_step_has_its_task_and_every_finish_its_coating() {
         let shelf = Shelf::built_in();
         for method in &shelf.methods {
             for step in &method.steps {
@@ -160,7 +164,7 @@ mod tests {
             assert!(shelf.method(id).is_some());
         }
         for finish in [Finish::Bare, Finish::LatexFace, Finish::LatexBackPrimed, Finish::OilFace] {
-            assert!(shelf.lag(finish).is_some_and(|lag| lag.days > 0.0));
+            assert!(shelf.coating(finish).is_some());
         }
         assert!(shelf.tasks.iter().all(|task| task.minutes.is_in_order() && task.batch > 0.0));
     }

@@ -1,16 +1,20 @@
 //! How a joint moves through the year, and what that asks of the bead in it.
 //!
-//! [`SettledYear`] is the moisture a board swings through when it has been in the room for long;
-//! [`BoardMotion`] adds what it still has to lose and turns moisture into movement, day by day
-//! from the visit; [`bead`] holds a joint's movement against a sealant's class and [`mod@season`]
-//! does so for every week in which it could be sealed.
+//! [`BoardYears`] follows one build-up's moisture through the room's years; [`BoardMotion`] turns it
+//! into movement, day by day from the visit; [`Row`] is a row of boards that are bonded together;
+//! [`bead`] holds a joint's movement against a sealant's class and [`mod@season`] does so for every
+//! week in which it could be sealed.
 
 pub mod bead;
+mod build_up;
 mod moisture;
 mod motion;
+mod row;
 pub mod season;
 
 pub use bead::{Demand, Sealant, demand, required_width};
-pub use moisture::SettledYear;
+pub use build_up::{Coating, Films, panel};
+pub use moisture::BoardYears;
 pub use motion::{BoardMotion, HORIZON, JointMotion};
+pub use row::{Bonding, Row, RowBoard, RowJoint, RowState};
 pub use season::{SealedJoint, Season, Week, season};

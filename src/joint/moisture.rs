@@ -1,74 +1,211 @@
-//! Board moisture following the air with a lag.
+//! Board moisture through the years, for one build-up.
 //!
-//! One time constant per coating: dM/dt = (EMC(t) − M) / τ. Each day's EMC is held for the day, so
-//! the daily step M ← E + (M − E)·e^(−1/τ) is exact.
+//! [`BoardYears`] runs the drying of one build-up ([`Panel`]) through the room's year until it
+//! repeats, and keeps what everything else needs: the settled year, how a surplus of moisture fades
+//! from the visit on, how boards dried since the install, and what a damper year would change.
+//! Sections of the same build-up share one.
 
-use crate::air::DAYS;
+use std::f64::consts::TAU;
+
+use super::motion::HORIZON;
+use crate::air::psychrometrics::{saturation_pressure, vapour_pressure};
+use crate::air::{Air, DAYS, IndoorYear};
 use crate::measure::Moisture;
+use crate::wood::drying::{Drying, Exposure, Panel, Wood};
 
-/// The moisture of boards that have long been in the room, through the year: it repeats.
+/// Slices through the thickness.
+const CELLS: usize = 12;
+/// Seconds in a day.
+const DAY: f64 = 86_400.0;
+/// Years after which the slowest board counts as settled.
+const MOST_YEARS: usize = 30;
+/// The year repeats when its end is this near its start, kg/kg.
+const REPEATS: f64 = 2e-5;
+/// Surpluses in kg/kg whose fading is followed; between them it is mixed.
+const SURPLUSES: [f64; 2] = [0.02, 0.10];
+/// Moistures at install in per cent that are followed to the visit; between them it is mixed.
+const INSTALLS: [f64; 4] = [4.0, 10.0, 18.0, 30.0];
+/// Days since the install that are followed: older boards have settled.
+const MOST_DAYS_SINCE: i64 = 1825;
+
+/// What one build-up's moisture does in the room's air.
 #[derive(Debug, Clone, PartialEq)]
-pub struct SettledYear {
-    days: Vec<f64>,
-    time_constant: f64,
+pub struct BoardYears {
+    /// Settled moisture on each day of the year, per cent.
+    settled: Vec<f64>,
+    /// How much wetter a year damper by one standard deviation keeps the boards, per cent.
+    damper: Vec<f64>,
+    /// Part left of each of [`SURPLUSES`] on the days from the visit on; nothing from its end on.
+    fading: [Vec<f64>; 2],
+    /// The visit's day of the year.
+    visit: i64,
+    /// Moisture on the days from the install to the visit, for each of [`INSTALLS`], per cent.
+    since: Option<[Vec<f64>; 4]>,
+    /// Days by which the yearly wave of the boards is behind that of their equilibrium.
+    lag: f64,
 }
 
-impl SettledYear {
-    /// From the year's daily equilibrium moistures and the coating's time constant in days, which
-    /// must be above 0.
-    ///
-    /// The repeating solution is found directly: a year turns M into a·M + b with
-    /// a = e^(−365/τ), so it starts at b / (1 − a).
-    pub fn new(emc: &[Moisture], time_constant: f64) -> Self {
-        debug_assert!(emc.len() == DAYS && time_constant > 0.0);
-        let keep = (-1.0 / time_constant).exp();
-        let step = |m: f64, e: &Moisture| e.to_pct() + (m - e.to_pct()) * keep;
-        let after_a_year = emc.iter().fold(0.0, step);
+/// The air as exposure of a board.
+fn exposure(air: &Air) -> Exposure {
+    Exposure {
+        celsius: air.temperature.to_celsius(),
+        saturation: saturation_pressure(air.temperature),
+        vapour: vapour_pressure(air.temperature, air.humidity),
+    }
+}
+
+impl BoardYears {
+    /// Follows `panel` through `year`. `visit` is the visit's day of the year, `age` the days from
+    /// install to visit if known.
+    pub fn new(panel: Panel, year: &IndoorYear, visit: i64, age: Option<i64>) -> Self {
+        let days: Vec<Exposure> = year.days.iter().map(exposure).collect();
+        let emc: Vec<f64> = year.days.iter().map(|air| air.emc().to_pct()).collect();
+        let mean = emc.iter().sum::<f64>() / 100.0;
         #[expect(clippy::cast_precision_loss, reason = "365 days")]
-        let kept_of_start = (-(emc.len() as f64) / time_constant).exp();
-        let mut moisture = after_a_year / (1.0 - kept_of_start);
-        let mut day_moisture = |e: &Moisture| {
-            let today = moisture;
-            moisture = step(moisture, e);
-            today
-        };
-        Self { days: emc.iter().map(&mut day_moisture).collect(), time_constant }
+        let mut board = Drying::uniform(Wood, panel, CELLS, mean / emc.len() as f64);
+        let (settled, at_visit) = settle(&mut board, &days, visit);
+        let damper_days: Vec<Exposure> = year.damper.iter().map(exposure).collect();
+        let (damper, _) = settle(&mut board, &damper_days, visit);
+        let damper = damper.iter().zip(&settled).map(|(wet, usual)| wet - usual).collect();
+        let fading = SURPLUSES.map(|surplus| fade(&at_visit, surplus, &days, &settled, visit));
+        let since = age.map(|age| {
+            let followed = age.min(MOST_DAYS_SINCE);
+            INSTALLS.map(|start| {
+                let mut board = Drying::uniform(Wood, panel, CELLS, start / 100.0);
+                track(&mut board, &days, visit - followed, followed)
+            })
+        });
+        Self { lag: lag(&emc, &settled), settled, damper, fading, visit, since }
     }
 
-    /// Moisture on the day of the year with this index; any whole number, the year repeats.
+    /// Settled moisture on the day of the year with this index; any whole number, the year repeats.
     pub fn on(&self, day: i64) -> Moisture {
-        Moisture::pct(self.days[index(day)])
+        Moisture::pct(self.settled[index(day)])
     }
 
-    /// Mean over the year.
+    /// How much wetter boards are on that day in a year damper by one standard deviation.
+    pub fn damper_on(&self, day: i64) -> Moisture {
+        Moisture::pct(self.damper[index(day)])
+    }
+
+    /// Mean of the settled year.
     #[expect(clippy::cast_precision_loss, reason = "365 days")]
     pub fn mean(&self) -> Moisture {
-        Moisture::pct(self.days.iter().sum::<f64>() / self.days.len() as f64)
+        Moisture::pct(self.settled.iter().sum::<f64>() / self.settled.len() as f64)
     }
 
-    /// Driest and wettest moisture of the year.
+    /// Driest and wettest moisture of the settled year.
     pub fn extremes(&self) -> (Moisture, Moisture) {
-        let low = self.days.iter().copied().fold(f64::INFINITY, f64::min);
-        let high = self.days.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let low = self.settled.iter().copied().fold(f64::INFINITY, f64::min);
+        let high = self.settled.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         (Moisture::pct(low), Moisture::pct(high))
     }
 
-    /// The part of a surplus of moisture that is left after `days`.
-    #[expect(clippy::cast_precision_loss, reason = "day counts of a few years")]
-    pub fn left_after(&self, days: i64) -> f64 {
-        (-(days as f64) / self.time_constant).exp()
+    /// Moisture `days` after the visit of boards that were at `now` then.
+    pub fn after_visit(&self, now: Moisture, days: usize) -> Moisture {
+        let surplus = now - self.on(self.visit);
+        let ahead = i64::try_from(days).unwrap_or(0);
+        (self.on(self.visit + ahead) + surplus * self.left_after(days, surplus)).max(Moisture::ZERO)
     }
 
-    /// Moisture `days` after the day of the year `start` on which it was `then`.
-    pub fn after(&self, start: i64, then: Moisture, days: i64) -> Moisture {
-        let surplus = then - self.on(start);
-        self.on(start + days) + surplus * self.left_after(days)
+    /// The part of a surplus of moisture at the visit that is left `days` later.
+    pub fn left_after(&self, days: usize, surplus: Moisture) -> f64 {
+        let [small, large] = SURPLUSES;
+        let share = ((surplus.to_pct() / 100.0 - small) / (large - small)).clamp(0.0, 1.0);
+        let [slow, fast] = [0, 1].map(|which| self.fading[which].get(days).copied().unwrap_or(0.0));
+        slow + (fast - slow) * share
     }
 
-    /// Time constant in days.
-    pub const fn time_constant(&self) -> f64 {
-        self.time_constant
+    /// Days until nine tenths of a small surplus of moisture are gone, counted from the visit's
+    /// season; `None` if it takes more than three years.
+    pub fn days_to_settle(&self) -> Option<usize> {
+        let fading = &self.fading[0];
+        fading.iter().position(|left| *left <= 0.1).or((fading.len() < HORIZON).then_some(fading.len()))
     }
+
+    /// Days by which the boards' yearly wave comes after that of the air, by their first harmonics.
+    pub const fn lag(&self) -> f64 {
+        self.lag
+    }
+
+    /// Moisture `before` days before the visit of boards that were put up at `start`. `None` if the
+    /// day of the install is unknown or later.
+    pub fn since_install(&self, start: Moisture, before: usize) -> Option<Moisture> {
+        let tracks = self.since.as_ref()?;
+        let at = tracks[0].len().checked_sub(before + 1)?;
+        let start = start.to_pct();
+        let upper = INSTALLS.iter().position(|known| *known > start).unwrap_or(INSTALLS.len() - 1).max(1);
+        let (low, high) = (INSTALLS[upper - 1], INSTALLS[upper]);
+        let share = (start - low) / (high - low);
+        let [low, high] = [upper - 1, upper].map(|which| tracks[which][at]);
+        Some(Moisture::pct((low + (high - low) * share).max(0.0)))
+    }
+}
+
+/// Runs the board through years of `days` until they repeat. Gives the last year, and the board as it
+/// is on the day of the year `visit`.
+fn settle(board: &mut Drying<Wood>, days: &[Exposure], visit: i64) -> (Vec<f64>, Drying<Wood>) {
+    for _ in 0..MOST_YEARS {
+        let before = board.mean();
+        days.iter().for_each(|air| {
+            board.step(*air, DAY);
+        });
+        if (board.mean() - before).abs() < REPEATS {
+            break;
+        }
+    }
+    let mut at_visit = board.clone();
+    let year = (0..DAYS)
+        .map(|day| {
+            if day == index(visit) {
+                at_visit = board.clone();
+            }
+            let today = board.moisture().to_pct();
+            board.step(days[day], DAY);
+            today
+        })
+        .collect();
+    (year, at_visit)
+}
+
+/// Moisture in per cent on the day of the year `from` and on the `count` days after it.
+fn track(board: &mut Drying<Wood>, days: &[Exposure], from: i64, count: i64) -> Vec<f64> {
+    let mut track = vec![board.moisture().to_pct()];
+    for day in 0..count {
+        board.step(days[index(from + day)], DAY);
+        track.push(board.moisture().to_pct());
+    }
+    track
+}
+
+/// The part left of a surplus that was even through the thickness at the visit, day by day until
+/// nothing worth following is left.
+fn fade(at_visit: &Drying<Wood>, surplus: f64, days: &[Exposure], settled: &[f64], visit: i64) -> Vec<f64> {
+    let mut board = at_visit.clone();
+    board.add(surplus);
+    let mut fading = Vec::with_capacity(HORIZON);
+    for day in 0..i64::try_from(HORIZON).unwrap_or(i64::MAX) {
+        let left = (board.moisture().to_pct() - settled[index(visit + day)]) / (100.0 * surplus);
+        if left < 1e-3 {
+            break;
+        }
+        fading.push(left);
+        board.step(days[index(visit + day)], DAY);
+    }
+    fading
+}
+
+/// Days by which the first harmonic of `follows` comes after that of `leads`.
+#[expect(clippy::cast_precision_loss, reason = "365 days")]
+fn lag(leads: &[f64], follows: &[f64]) -> f64 {
+    let phase = |wave: &[f64]| {
+        let (sin, cos) = wave.iter().enumerate().fold((0.0, 0.0), |(sin, cos), (day, value)| {
+            let angle = TAU * day as f64 / DAYS as f64;
+            (sin + value * angle.sin(), cos + value * angle.cos())
+        });
+        sin.atan2(cos)
+    };
+    (phase(follows) - phase(leads)).rem_euclid(TAU) / TAU * DAYS as f64
 }
 
 #[expect(
@@ -78,52 +215,4 @@ impl SettledYear {
 )]
 fn index(day: i64) -> usize {
     day.rem_euclid(DAYS as i64) as usize
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use proptest::prelude::*;
-    use std::f64::consts::TAU;
-
-    #[expect(clippy::cast_precision_loss, reason = "365 days")]
-    fn sine(swing: f64) -> Vec<Moisture> {
-        (0..DAYS).map(|d| Moisture::pct(9.0 + swing * (TAU * (d as f64 + 0.5) / 365.0).sin())).collect()
-    }
-
-    /// First-order lag: amplitude ratio 1/√(1 + (ωτ)²), the textbook result for a linear system.
-    #[test]
-    fn a_sine_is_damped_as_a_first_order_lag_must() {
-        for tau in [5.0, 45.0, 150.0] {
-            let year = SettledYear::new(&sine(2.0), tau);
-            let (low, high) = year.extremes();
-            let omega_tau = TAU / 365.0 * tau;
-            let expected = 2.0 / (1.0 + omega_tau * omega_tau).sqrt();
-            assert!(((high - low).to_pct() / 2.0 / expected - 1.0).abs() < 1e-3, "{tau}");
-            assert!((year.mean().to_pct() - 9.0).abs() < 1e-9);
-        }
-    }
-
-    proptest! {
-        #[test]
-        fn the_settled_year_repeats_and_stays_within_the_air(tau in 0.5..400.0_f64, swing in 0.0..4.0_f64) {
-            let emc = sine(swing);
-            let year = SettledYear::new(&emc, tau);
-            let (low, high) = year.extremes();
-            prop_assert!(low.to_pct() >= 9.0 - swing - 1e-9 && high.to_pct() <= 9.0 + swing + 1e-9);
-            let keep = (-1.0 / tau).exp();
-            let last = emc[DAYS - 1].to_pct();
-            let next = last + (year.on(-1).to_pct() - last) * keep;
-            prop_assert!((next - year.on(0).to_pct()).abs() < 1e-9);
-        }
-
-        #[test]
-        fn a_surplus_decays_to_the_settled_year(start in 0..365_i64, then in 5.0..25.0_f64) {
-            let year = SettledYear::new(&sine(2.0), 45.0);
-            let then = Moisture::pct(then);
-            prop_assert!((year.after(start, then, 0) - then).to_pct().abs() < 1e-9);
-            let late = year.after(start, then, 3650) - year.on(start + 3650);
-            prop_assert!(late.to_pct().abs() < 1e-9);
-        }
-    }
 }

@@ -1,6 +1,6 @@
 //! Movement of boards and joints, day by day from the visit.
 
-use super::moisture::SettledYear;
+use super::moisture::BoardYears;
 use crate::measure::{Angle, Length, Moisture};
 use crate::surface::Joint;
 use crate::wood::{LENGTHWISE_PER_PCT, Species, shrinkage};
@@ -25,11 +25,9 @@ pub struct BoardMotion {
 }
 
 impl BoardMotion {
-    /// From the settled year, the boards' moisture `now`, and the visit's day of the year.
-    pub fn new(species: &Species, ring: Angle, settled: &SettledYear, now: Moisture, visit: i64) -> Self {
-        let days = 0..i64::try_from(HORIZON).unwrap_or(i64::MAX);
-        let moisture: Vec<Moisture> =
-            days.map(|day| settled.after(visit, now, day).max(Moisture::ZERO)).collect();
+    /// From the build-up's years and the boards' moisture `now`, at the visit.
+    pub fn new(species: &Species, ring: Angle, years: &BoardYears, now: Moisture) -> Self {
+        let moisture: Vec<Moisture> = (0..HORIZON).map(|day| years.after_visit(now, day)).collect();
         let narrowing: Vec<f64> = moisture.iter().map(|&m| shrinkage(species, ring, now, m)).collect();
         let shortening: Vec<f64> =
             moisture.iter().map(|&m| LENGTHWISE_PER_PCT * (now - m).to_pct()).collect();

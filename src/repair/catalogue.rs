@@ -3,7 +3,6 @@
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Hours, Money, Percent, ThreePoint};
-use crate::surface::Finish;
 use crate::wood::Kind;
 
 /// What a task's time goes with.
@@ -152,21 +151,6 @@ pub struct Material {
     pub kind: Kind,
     /// Where it is from.
     pub source: String,
-}
-
-/// How slowly a coating lets boards follow the air.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct FinishLag {
-    /// The coating.
-    pub finish: Finish,
-    /// Its name.
-    pub name: String,
-    /// Time constant in days.
-    pub days: f64,
-    /// Where the figure is from.
-    pub source: String,
-    /// How far to trust it.
-    pub kind: Kind,
 }
 
 /// When a caution applies.

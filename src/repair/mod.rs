@@ -14,8 +14,7 @@ mod takeoff;
 mod tasks;
 
 pub use catalogue::{
-    Caution, CautionWhen, FinishLag, Material, MaterialPer, Method, MethodId, Paint, Step, Task, TaskPer,
-    Wait,
+    Caution, CautionWhen, Material, MaterialPer, Method, MethodId, Paint, Step, Task, TaskPer, Wait,
 };
 pub use plan::{BeadShape, Payers, Plan, Prices, Scope, TaxOn, Trial};
 pub use price::{Price, PriceInputs, price};

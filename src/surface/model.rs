@@ -164,6 +164,16 @@ impl Fixing {
     }
 }
 
+/// What the boards' backs face.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
+pub enum Behind {
+    /// Air: strapping, joists, an attic.
+    #[default]
+    Cavity,
+    /// Gypsum board, plaster or another face that they lie tight against.
+    Tight,
+}
+
 /// The coating that slows a board's moisture. How much is in the shelf.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
 pub enum Finish {
@@ -198,6 +208,8 @@ pub struct BoardSpec {
     pub fixing: Fixing,
     /// Their coating.
     pub finish: Finish,
+    /// What their backs face.
+    pub behind: Behind,
     /// Longest board; longer courses have butt joints, staggered by half. `None` for full lengths.
     pub longest: Option<Length>,
 }
@@ -214,6 +226,7 @@ impl Default for BoardSpec {
             ring_angle: Angle::degrees(25.0),
             fixing: Fixing::default(),
             finish: Finish::default(),
+            behind: Behind::default(),
             longest: None,
         }
     }

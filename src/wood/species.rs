@@ -61,6 +61,9 @@ pub struct TotalShrinkage {
 pub struct Species {
     /// Name as the handbook prints it.
     pub name: String,
+    /// Oven-dry mass over the mass of water in the volume at 12 % moisture (Wood Handbook
+    /// Table 5-3, from memory).
+    pub specific_gravity: f64,
     /// Coefficients for 6 to 14 %.
     pub coefficients: Option<Coefficients>,
     /// Total shrinkage.
@@ -110,6 +113,11 @@ impl Species {
             (None, Some(s)) => between(s.radial, s.tangential, ring),
             (None, None) => 0.0,
         }
+    }
+
+    /// Oven-dry mass of a cubic metre of the wood, kg/m³.
+    pub fn density(&self) -> f64 {
+        1000.0 * self.specific_gravity
     }
 
     /// Where the value behind [`Species::coefficient`] comes from, in words.

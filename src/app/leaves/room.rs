@@ -4,7 +4,7 @@ use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
 use super::readings::{degrees, temperature_entry};
 use super::{remark, term};
-use crate::air::{HouseModel, IndoorAir, MonthAir};
+use crate::air::{Air, HouseModel, IndoorAir};
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::app::icon::Icon;
@@ -29,6 +29,10 @@ pub(super) fn room(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     match &job.air {
         IndoorAir::FromClimate { station, house } => climate(ui, cx, station, house),
+        IndoorAir::FromWeather { weather, house } => {
+            ui.label(&weather.place);
+            self::house(ui, cx, house);
+        }
         IndoorAir::Monthly(months) => by_hand(ui, cx, months),
     }
     cx.problems(ui, |place| matches!(place, Place::Air(_)));
@@ -49,12 +53,12 @@ pub(super) fn room(ui: &mut Ui, cx: &mut Cx<'_>) {
 }
 
 /// The present year by months, so that switching to entry by hand changes nothing by much.
-fn months_now(cx: &Cx<'_>) -> [MonthAir; 12] {
-    let usual = MonthAir { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) };
+fn months_now(cx: &Cx<'_>) -> [Air; 12] {
+    let usual = Air { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) };
     let Some(year) = &cx.found.year else { return [usual; 12] };
     std::array::from_fn(|month| {
         let middle = year.days[(15 + month * 365 / 12).min(364)];
-        MonthAir {
+        Air {
             temperature: Temperature::celsius((middle.temperature.to_celsius() * 10.0).round() / 10.0),
             humidity: Humidity::pct(middle.humidity.to_pct().round()),
         }
@@ -63,7 +67,7 @@ fn months_now(cx: &Cx<'_>) -> [MonthAir; 12] {
 
 fn edit_house(cx: &mut Cx<'_>, name: &str, change: impl FnOnce(&mut HouseModel) + 'static) {
     cx.edit(name, move |job| {
-        if let IndoorAir::FromClimate { house, .. } = &mut job.air {
+        if let Some(house) = job.air.house_mut() {
             change(house);
         }
     });
@@ -71,7 +75,7 @@ fn edit_house(cx: &mut Cx<'_>, name: &str, change: impl FnOnce(&mut HouseModel) 
 
 fn climate(ui: &mut Ui, cx: &mut Cx<'_>, station: &str, house: &HouseModel) {
     let shelf = cx.shelf;
-    Grid::new("house").num_columns(2).show(ui, |ui| {
+    Grid::new("climate").num_columns(2).show(ui, |ui| {
         term(ui, "Place", "The typical year outdoors of the nearest place on the shelf.");
         let combo = ComboBox::from_id_salt("place").selected_text(station).width(180.0);
         let response = combo.show_ui(ui, |ui| {
@@ -88,6 +92,12 @@ fn climate(ui: &mut Ui, cx: &mut Cx<'_>, station: &str, house: &HouseModel) {
         });
         response.response.accessible_name("Place");
         ui.end_row();
+    });
+    self::house(ui, cx, house);
+}
+
+fn house(ui: &mut Ui, cx: &mut Cx<'_>, house: &HouseModel) {
+    Grid::new("house").num_columns(2).show(ui, |ui| {
         let sign = degrees(cx.units());
         ui.label(format!("Heated to, {sign}"));
         if let Some(t) = temperature_entry(ui, cx, "Heated to", house.heat_to) {
@@ -139,7 +149,7 @@ fn humidity(text: &str) -> Result<Humidity, String> {
     Ok(Humidity::pct(pct))
 }
 
-fn by_hand(ui: &mut Ui, cx: &mut Cx<'_>, months: &[MonthAir; 12]) {
+fn by_hand(ui: &mut Ui, cx: &mut Cx<'_>, months: &[Air; 12]) {
     let sign = degrees(cx.units());
     Grid::new("months").num_columns(6).show(ui, |ui| {
         for _ in 0..2 {
@@ -152,7 +162,7 @@ fn by_hand(ui: &mut Ui, cx: &mut Cx<'_>, months: &[MonthAir; 12]) {
             for month in [row, row + 6] {
                 let name = MONTHS[month];
                 ui.label(name);
-                let set = move |job: &mut crate::job::Job, change: &dyn Fn(&mut MonthAir)| {
+                let set = move |job: &mut crate::job::Job, change: &dyn Fn(&mut Air)| {
                     if let IndoorAir::Monthly(months) = &mut job.air {
                         change(&mut months[month]);
                     }
