@@ -4,6 +4,7 @@ use jiff::{ToSpan as _, civil::Date};
 
 use super::Assessment;
 use super::options::{RepairOption, sealed_joints};
+use crate::cause::Cause;
 use crate::job::{Job, Severity, Shelf};
 use crate::joint::{Sealant, season};
 use crate::measure::{Length, Span, show_date, show_number};
@@ -163,25 +164,52 @@ fn replace_words(job: &Job, found: &Assessment, option: &RepairOption) -> String
     )
 }
 
-/// The section that was measured most speaks for the job.
+/// The likeliest account with its odds, then what the wood says of the install.
 fn cause_words(job: &Job, found: &Assessment) -> String {
-    let measured = found.sections.iter().filter(|s| s.gaps.measured > 0 && s.origin.is_some());
-    let Some(state) = measured.max_by_key(|s| s.gaps.measured) else { return String::new() };
+    let Some(causes) = &found.causes else { return String::new() };
+    let (main, chance) = causes.main();
+    let part = causes.struck.map(|at| &found.sections[at]).map_or_else(String::new, |state| {
+        let surface = &job.surfaces[state.surface];
+        format!(" in section {}", surface.sections[state.section].name)
+    });
+    let bonded = causes.of(Cause::BondedGroups) > 0.5;
+    let groups = if bonded { ", with boards bonded in groups" } else { "" };
+    let headline = format!("{}{part}{groups}: {}. ", main.words(), odds_words(chance));
+    headline + &install_words(job, found, main)
+}
+
+/// A probability as people say it.
+pub(super) fn odds_words(chance: f64) -> String {
+    match chance {
+        c if c >= 0.985 => "as good as certain".to_owned(),
+        c if c >= 0.945 => "19 in 20".to_owned(),
+        c if c >= 0.55 => format!("about {} in 10", show_number((c * 10.0).round(), 0)),
+        c if c >= 0.45 => "about even".to_owned(),
+        c if c >= 0.055 => format!("about {} in 10", show_number((c * 10.0).round().max(1.0), 0)),
+        _ => "unlikely".to_owned(),
+    }
+}
+
+/// What the gaps say of the moisture at install; the section that was measured most speaks for the
+/// job, not the one that was wetted.
+fn install_words(job: &Job, found: &Assessment, main: Cause) -> String {
+    let struck = found.causes.as_ref().and_then(|causes| causes.struck);
+    let measured = found.sections.iter().enumerate().filter(|(at, s)| {
+        Some(*at) != struck && s.gaps.measured > 0 && s.origin.is_some_and(|origin| !origin.beyond_drying)
+    });
+    let Some((_, state)) = measured.max_by_key(|(_, s)| s.gaps.measured) else { return String::new() };
     let Some(origin) = state.origin else { return String::new() };
     let room = state.settled.mean().show();
-    if origin.beyond_drying {
-        return format!(
-            "Drying alone does not open joints to {}: look for another cause.",
-            state.gaps.mean.show(job.units)
-        );
-    }
-    format!(
-        "The boards went up at about {} ({} to {}): {}. This room keeps them near {room}.",
+    let range = format!(
+        "{} ({} to {})",
         origin.moisture.show(),
         show_number(origin.interval.low.to_pct(), 0),
-        show_number(origin.interval.high.to_pct(), 0),
-        state.origin_words,
-    )
+        show_number(origin.interval.high.to_pct(), 0)
+    );
+    if main == Cause::WettedAndDried {
+        return format!("The other boards went up at about {range}; this room keeps them near {room}.");
+    }
+    format!("The boards went up at about {range}: {}. This room keeps them near {room}.", state.origin_words)
 }
 
 fn missing(job: &Job, found: &Assessment) -> Vec<String> {
@@ -202,6 +230,9 @@ fn missing(job: &Job, found: &Assessment) -> Vec<String> {
             let more = FEW_GAPS.min(state.gaps.joints) - state.gaps.measured;
             wanted.push(format!("{more} more gap{} in {name}", if more == 1 { "" } else { "s" }));
         }
+    }
+    if let Some(settling) = found.causes.as_ref().and_then(|causes| causes.settling.as_ref()) {
+        wanted.push(format!("to settle the cause: {settling}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
         wanted.push("a moisture reading of the boards".to_owned());

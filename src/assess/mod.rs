@@ -7,11 +7,13 @@
 //! their own.
 
 mod answer;
+mod causes;
 mod options;
 mod report;
 mod sections;
 
 pub use answer::{Answer, date_after};
+pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 
 pub use report::{Report, joints_csv, year_csv};
@@ -23,6 +25,7 @@ use crate::joint::Season;
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
+use crate::survey::{GapSurvey, joint_gaps};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,8 +38,12 @@ pub struct Assessment {
     pub layouts: Vec<SurfaceLayout>,
     /// The room's year, if it could be worked out.
     pub year: Option<IndoorYear>,
+    /// What the gap readings say of all joints.
+    pub gaps: GapSurvey,
     /// The sections of all surfaces in order.
     pub sections: Vec<SectionState>,
+    /// Why the joints opened, if any gap is known.
+    pub causes: Option<Findings>,
     /// The joints of all surfaces, in the order of the layouts.
     pub joints: Vec<JointState>,
     /// In which weeks to seal, if there is anything to seal.
@@ -94,14 +101,15 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     let mut problems = check(entered, shelf, &layouts);
     let year = IndoorYear::new(&job.air, job.logged.as_ref(), &shelf.stations);
 
-    let (estimates, gaps) = crate::survey::joint_gaps(&job.surfaces, &layouts, &job.survey);
-    let sections = sections::section_states(job, shelf, year.as_ref(), &gaps);
-    let mut joints = sections::joint_states(job, &layouts, &sections, &estimates);
+    let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
+    let sections = sections::section_states(job, shelf, year.as_ref(), &gaps.sections);
+    let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
     let (season, seal_day) = options::plan_season(job, shelf, &layouts, &sections, &joints);
     sections::hold_against_class(job, shelf, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
+    let causes = causes::findings(job, shelf, &layouts, &sections);
     let options = options::options(&options::OptionInputs {
         job,
         shelf,
@@ -114,7 +122,9 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         problems,
         layouts,
         year,
+        gaps,
         sections,
+        causes,
         joints,
         season,
         seal_day,

@@ -25,6 +25,8 @@ pub struct SectionState {
     pub gaps: SectionGaps,
     /// The boards' present moisture.
     pub now: MoistureNow,
+    /// The moisture that the room's model expects them at today.
+    pub expected_now: Moisture,
     /// What their build-up's moisture does in the room's air; shared by sections alike.
     pub settled: Arc<BoardYears>,
     /// Their motion from the visit on.
@@ -169,6 +171,7 @@ pub(super) fn section_states(
                 section: section_index,
                 gaps,
                 now,
+                expected_now: settled.on(visit),
                 settled,
                 motion,
                 across,

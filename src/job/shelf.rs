@@ -6,8 +6,8 @@ use serde::Deserialize;
 use serde::de::DeserializeOwned;
 
 use crate::air::Station;
-use crate::cause::Mark;
-use crate::joint::{Coating, Films, Sealant};
+use crate::cause::{Expected, Mark};
+use crate::joint::{Bonding, Coating, Films, Sealant};
 use crate::repair::{Caution, Material, Method, MethodId, Paint, Task};
 use crate::surface::Finish;
 use crate::wood::Species;
@@ -35,6 +35,10 @@ pub struct Shelf {
     pub materials: Vec<Material>,
     /// Moisture marks on lumber, driest first.
     pub marks: Vec<Mark>,
+    /// How often each cause is expected before anything is measured.
+    pub causes: Expected,
+    /// What holds boards to the framing and to each other.
+    pub bonding: Bonding,
     /// Cautions.
     pub cautions: Vec<Caution>,
 }
@@ -109,6 +113,8 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
         methods: work.methods,
         materials: materials.materials,
         marks: marks.marks,
+        causes: read!("causes.ron"),
+        bonding: read!("bonding.ron"),
         cautions: cautions.cautions,
     }
 });

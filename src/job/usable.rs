@@ -26,6 +26,7 @@ pub fn usable(job: &Job) -> Job {
     for surface in &mut job.surfaces {
         hold_surface(surface);
     }
+    job.survey.precision = job.survey.precision.max(Percent::pct(1.0)).min(Percent::pct(100.0));
     hold_air(&mut job.air);
     job.plan.seal_on = job.plan.seal_on.filter(|date| *date >= job.visited);
     hold_plan(&mut job.plan);

@@ -199,10 +199,9 @@ impl Row {
             let end = heads.get(group + 1).copied().unwrap_or(count);
             let mut nails = 0.0;
             let mut load = 0.0;
-            for at in head..end {
-                let stiffness = self.boards[from + at].nails;
-                nails += stiffness;
-                load -= stiffness * offset[at];
+            for (board, offset) in self.boards[from + head..from + end].iter().zip(&offset[head..end]) {
+                nails += board.nails;
+                load -= board.nails * offset;
             }
             let (mut right, mut pull_right) = (0.0, 0.0);
             if end < count {

@@ -5,9 +5,11 @@
 //! right and averages them.
 
 mod gaps;
+mod hierarchy;
 mod moisture;
 mod readings;
 
-pub use gaps::{GapEstimate, SectionGaps, joint_gaps};
-pub use moisture::{MoistureNow, board_moisture};
+pub use gaps::{GapEstimate, GapSurvey, NextReading, SectionGaps, joint_gaps};
+pub use hierarchy::{GroupEstimate, Hierarchy, Share};
+pub use moisture::{MoistureNow, board_moisture, moisture_readings};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};

@@ -42,6 +42,11 @@ pub fn board_moisture(survey: &Survey, surface: &str, section: &str, modelled: M
     MoistureNow { moisture, readings: readings.len() }
 }
 
+/// The corrected readings of a section's boards in per cent, each with its meter's standard deviation.
+pub fn moisture_readings(survey: &Survey, surface: &str, section: &str) -> Vec<(f64, f64)> {
+    corrected(survey, |s, c| s == surface && c == section)
+}
+
 /// Corrected readings in per cent where `wanted(surface, section)`, each with its meter's
 /// standard deviation.
 fn corrected(survey: &Survey, wanted: impl Fn(&str, &str) -> bool) -> Vec<(f64, f64)> {

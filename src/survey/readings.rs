@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Humidity, Length, Moisture, Temperature};
+use crate::measure::{Humidity, Length, Moisture, Percent, Temperature};
 
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
@@ -148,13 +148,21 @@ impl Default for RoomReading {
 }
 
 /// Everything measured.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Survey {
+    /// How well the opening of all joints is to be known: half-width of its 90 % interval.
+    pub precision: Percent,
     /// Gaps.
     pub gaps: Vec<GapReading>,
     /// Board moistures.
     pub moistures: Vec<MoistureReading>,
     /// Room air.
     pub rooms: Vec<RoomReading>,
+}
+
+impl Default for Survey {
+    fn default() -> Self {
+        Self { precision: Percent::pct(15.0), gaps: Vec::new(), moistures: Vec::new(), rooms: Vec::new() }
+    }
 }

@@ -1,0 +1,193 @@
+//! Why the joints opened, in words: the odds of the causes, the clues, the reading that would settle
+//! most.
+
+use super::sections::{SectionState, visit_day};
+use crate::cause::{Besides, Cause, Clue, ClueKind, GapEvidence, Odds, Reading, SectionInputs, odds};
+use crate::job::{Job, Shelf};
+use crate::measure::{Length, Moisture};
+use crate::surface::{JointKind, SurfaceLayout};
+use crate::survey::{Failure, moisture_readings};
+use crate::wood::shrinkage;
+
+/// A factor by which a clue must change a cause's odds to be told.
+const TELLING: f64 = 1.25;
+
+/// A clue in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ClueWords {
+    /// What was seen.
+    pub seen: String,
+    /// The cause it argues for most, and by what factor it raises its odds.
+    pub argues_for: Option<(Cause, f64)>,
+    /// The cause it argues against most, and by what factor it lowers its odds.
+    pub argues_against: Option<(Cause, f64)>,
+}
+
+/// What did it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Findings {
+    /// The odds.
+    pub odds: Odds,
+    /// The clues.
+    pub clues: Vec<ClueWords>,
+    /// The reading that would settle most, as the object of "measure" or "note".
+    pub settling: Option<String>,
+    /// Index in the assessment of the section that stands out, where a part was wetted.
+    pub struck: Option<usize>,
+}
+
+impl Findings {
+    /// The cause it is called by, with the probability that it plays a part.
+    pub fn main(&self) -> (Cause, f64) {
+        let main = self.odds.account.0.main();
+        (main, self.of(main))
+    }
+
+    /// The probability that a cause plays a part.
+    pub fn of(&self, cause: Cause) -> f64 {
+        let at = Cause::ALL.iter().position(|known| *known == cause).unwrap_or(0);
+        self.odds.causes[at]
+    }
+}
+
+pub(super) fn findings(
+    job: &Job,
+    shelf: &Shelf,
+    layouts: &[SurfaceLayout],
+    sections: &[SectionState],
+) -> Option<Findings> {
+    let told: Vec<usize> = (0..sections.len()).filter(|&at| sections[at].across > Length::ZERO).collect();
+    let inputs: Vec<SectionInputs<'_>> =
+        told.iter().filter_map(|&at| section_inputs(job, shelf, layouts, &sections[at])).collect();
+    if inputs.len() < told.len() {
+        return None;
+    }
+    let odds = odds(&inputs, &shelf.causes)?;
+    let name = |at: usize| {
+        let state = &sections[told[at]];
+        let surface = &job.surfaces[state.surface];
+        format!("{}, section {}", surface.name, surface.sections[state.section].name)
+    };
+    let settling = odds.settling.map(|(reading, _)| match reading {
+        Reading::Gap(at) => format!("measure one more gap in {}", name(at)),
+        Reading::Moisture(at) => format!("take a moisture reading of the boards in {}", name(at)),
+        Reading::Failures => "note how the bead failed at the joints you measured".to_owned(),
+    });
+    let clues = odds.clues.iter().map(|clue| in_words(clue, job, shelf, sections, &inputs)).collect();
+    let struck = (odds.account.0.besides == Besides::Wetted).then(|| standing_out(sections, &told)).flatten();
+    Some(Findings { odds, clues, settling, struck })
+}
+
+fn section_inputs<'a>(
+    job: &Job,
+    shelf: &'a Shelf,
+    layouts: &[SurfaceLayout],
+    state: &'a SectionState,
+) -> Option<SectionInputs<'a>> {
+    let surface = &job.surfaces[state.surface];
+    let section = &surface.sections[state.section];
+    let edges: Vec<&str> = layouts[state.surface]
+        .joints
+        .iter()
+        .filter(|joint| joint.section == state.section && joint.kind == JointKind::BoardEdge)
+        .map(|joint| joint.label.as_str())
+        .collect();
+    let place = |label: &str| edges.iter().position(|edge| *edge == label);
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    let along = |at: usize| (at as f64 + 0.5) / edges.len() as f64;
+    let readings = job.survey.gaps.iter().filter(|gap| gap.surface == surface.name);
+    let gaps = readings.filter_map(|gap| {
+        Some(GapEvidence { place: along(place(&gap.joint)?), width: gap.width, failed: gap.failed })
+    });
+    Some(SectionInputs {
+        species: shelf.species(&section.board.species)?,
+        ring: section.board.ring_angle,
+        across: state.across,
+        years: &state.settled,
+        visit: visit_day(job),
+        joints: edges.len(),
+        gaps: gaps.collect(),
+        moistures: moisture_readings(&job.survey, &surface.name, &section.name),
+    })
+}
+
+/// The section whose mean gap stands out most above the others'.
+fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
+    told.iter()
+        .copied()
+        .max_by(|&a, &b| sections[a].gaps.mean.to_m().total_cmp(&sections[b].gaps.mean.to_m()))
+}
+
+fn in_words(
+    clue: &Clue,
+    job: &Job,
+    shelf: &Shelf,
+    sections: &[SectionState],
+    inputs: &[SectionInputs<'_>],
+) -> ClueWords {
+    let ranked = |better: fn(f64, f64) -> bool| {
+        let causes = Cause::ALL.into_iter().zip(clue.factors);
+        causes.reduce(|best, next| if better(next.1, best.1) { next } else { best })
+    };
+    ClueWords {
+        seen: match clue.kind {
+            ClueKind::MeanGap => mean_gap(job, shelf, sections),
+            ClueKind::Pattern => pattern(job, inputs),
+            ClueKind::Moisture => moisture(sections),
+            ClueKind::Failures => failures(inputs),
+        },
+        argues_for: ranked(|a, b| a > b).filter(|(_, factor)| *factor > TELLING),
+        argues_against: ranked(|a, b| a < b)
+            .filter(|(_, factor)| *factor < 1.0 / TELLING)
+            .map(|(cause, factor)| (cause, 1.0 / factor)),
+    }
+}
+
+/// The section with most readings, held against what boards laid right would show today.
+fn mean_gap(job: &Job, shelf: &Shelf, sections: &[SectionState]) -> String {
+    let Some(state) = sections.iter().max_by_key(|state| state.gaps.measured) else { return String::new() };
+    let board = &job.surfaces[state.surface].sections[state.section].board;
+    let right = shelf.species(&board.species).map_or(Length::ZERO, |species| {
+        let now = state.now.moisture.mean;
+        state.across * shrinkage(species, board.ring_angle, state.settled.mean(), now)
+    });
+    format!(
+        "The mean gap is {}; boards that went up at what the room keeps would show {} today",
+        state.gaps.mean.show(job.units),
+        right.max(Length::ZERO).show(job.units)
+    )
+}
+
+fn pattern(job: &Job, inputs: &[SectionInputs<'_>]) -> String {
+    let widths: Vec<Length> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.width).collect();
+    let closed = widths.iter().filter(|width| **width <= Length::mm(0.1)).count();
+    let widest = widths.iter().copied().fold(Length::ZERO, Length::max);
+    let closed = match closed {
+        0 => "none is closed".to_owned(),
+        1 => "1 is closed".to_owned(),
+        count => format!("{count} are closed"),
+    };
+    format!("Of {} joints measured {closed}; the widest is {}", widths.len(), widest.show(job.units))
+}
+
+fn moisture(sections: &[SectionState]) -> String {
+    let read = sections.iter().filter(|state| state.now.readings > 0);
+    let off = |state: &&SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
+    let Some(state) = read.max_by(|a, b| off(a).total_cmp(&off(b))) else { return String::new() };
+    let differ = state.now.moisture.mean - state.expected_now;
+    let words = if differ.to_pct().abs() < 1.5 {
+        "as the room makes them".to_owned()
+    } else {
+        format!("the room makes them {}", state.expected_now.max(Moisture::ZERO).show())
+    };
+    format!("The boards are at {}, {words}", state.now.moisture.mean.show())
+}
+
+fn failures(inputs: &[SectionInputs<'_>]) -> String {
+    let noted: Vec<Failure> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.failed).collect();
+    let counted = Failure::ALL.into_iter().filter(|kind| *kind != Failure::NotNoted).filter_map(|kind| {
+        let count = noted.iter().filter(|seen| **seen == kind).count();
+        (count > 0).then(|| format!("{} {count}", kind.words()))
+    });
+    format!("Beads: {}", counted.collect::<Vec<_>>().join(", "))
+}

@@ -1,0 +1,173 @@
+//! What can have opened the joints, alone or together.
+
+use serde::{Deserialize, Serialize};
+
+use crate::wood::Kind;
+
+/// A cause of open joints.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Cause {
+    /// The boards went up wetter than the room keeps them.
+    WetAtInstall,
+    /// The boards went up right, and follow the air through the year.
+    Seasonal,
+    /// The sealant tore although the wood behaved.
+    WeakSealant,
+    /// Framing or fixing moved: one line opened.
+    FramingMoved,
+    /// A part was wetted and dried again.
+    WettedAndDried,
+    /// Paint or sealant bonded boards into groups.
+    BondedGroups,
+}
+
+impl Cause {
+    /// All of them, in the order shown.
+    pub const ALL: [Self; 6] = [
+        Self::WetAtInstall,
+        Self::Seasonal,
+        Self::WeakSealant,
+        Self::FramingMoved,
+        Self::WettedAndDried,
+        Self::BondedGroups,
+    ];
+
+    /// In words, as the start of a line.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::WetAtInstall => "Boards too wet at install",
+            Self::Seasonal => "Ordinary seasonal movement",
+            Self::WeakSealant => "Sealant out of its class",
+            Self::FramingMoved => "Framing or fixing moved",
+            Self::WettedAndDried => "Wetted and dried again",
+            Self::BondedGroups => "Boards bonded in groups",
+        }
+    }
+
+    /// What it does, in a sentence.
+    pub const fn explains(self) -> &'static str {
+        match self {
+            Self::WetAtInstall => {
+                "The boards dried to what the room keeps them at, and every one left a gap as wide as it shrank."
+            }
+            Self::Seasonal => {
+                "Boards that went up right narrow in the dry months and widen again in the humid ones."
+            }
+            Self::WeakSealant => {
+                "The movement is what any good bead takes, but this one let go at small openings."
+            }
+            Self::FramingMoved => {
+                "One line stands open far more than its neighbours: what carries the boards moved."
+            }
+            Self::WettedAndDried => {
+                "Boards that get wet swell, crush each other's edges, and leave wider gaps when they dry."
+            }
+            Self::BondedGroups => {
+                "Paint or sealant holds neighbours together: several boards' movement shows at one joint, the rest stay shut."
+            }
+        }
+    }
+
+    /// As a key in files for other programs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::WetAtInstall => "wet_at_install",
+            Self::Seasonal => "seasonal",
+            Self::WeakSealant => "weak_sealant",
+            Self::FramingMoved => "framing_moved",
+            Self::WettedAndDried => "wetted_and_dried",
+            Self::BondedGroups => "bonded_groups",
+        }
+    }
+}
+
+/// What happened besides drying or the seasons.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Besides {
+    /// Nothing.
+    Nothing,
+    /// The sealant was weak.
+    WeakSealant,
+    /// One line moved.
+    Framing,
+    /// A part was wetted.
+    Wetted,
+}
+
+/// One account of what happened: wet boards or only the seasons, whether boards are bonded, and what
+/// happened besides.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Hypothesis {
+    /// Whether the boards went up too wet, rather than right.
+    pub wet: bool,
+    /// Whether boards are bonded in groups.
+    pub bonded: bool,
+    /// What happened besides.
+    pub besides: Besides,
+}
+
+impl Hypothesis {
+    /// All accounts.
+    pub fn all() -> Vec<Self> {
+        let besides = [Besides::Nothing, Besides::WeakSealant, Besides::Framing, Besides::Wetted];
+        let with = |wet, bonded| besides.map(|besides| Self { wet, bonded, besides });
+        [with(true, false), with(true, true), with(false, false), with(false, true)].concat()
+    }
+
+    /// Whether a cause plays a part in it.
+    pub fn has(&self, cause: Cause) -> bool {
+        match cause {
+            Cause::WetAtInstall => self.wet,
+            Cause::Seasonal => !self.wet,
+            Cause::WeakSealant => self.besides == Besides::WeakSealant,
+            Cause::FramingMoved => self.besides == Besides::Framing,
+            Cause::WettedAndDried => self.besides == Besides::Wetted,
+            Cause::BondedGroups => self.bonded,
+        }
+    }
+
+    /// The cause it is called by: what happened besides, else the drying or the seasons.
+    pub const fn main(&self) -> Cause {
+        match self.besides {
+            Besides::WeakSealant => Cause::WeakSealant,
+            Besides::Framing => Cause::FramingMoved,
+            Besides::Wetted => Cause::WettedAndDried,
+            Besides::Nothing if self.wet => Cause::WetAtInstall,
+            Besides::Nothing => Cause::Seasonal,
+        }
+    }
+}
+
+/// How often each cause is expected to play a part, 0 to 1, with the source.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Expected {
+    /// Boards too wet at install, rather than right.
+    pub wet_at_install: f64,
+    /// A weak sealant.
+    pub weak_sealant: f64,
+    /// Framing that moved.
+    pub framing_moved: f64,
+    /// A wetted part.
+    pub wetted_and_dried: f64,
+    /// Bonded groups.
+    pub bonded_groups: f64,
+    /// Where the figures are from.
+    pub source: String,
+    /// How far to trust them.
+    pub kind: Kind,
+}
+
+impl Expected {
+    /// How often this account is expected.
+    pub fn of(&self, hypothesis: &Hypothesis) -> f64 {
+        let wet = if hypothesis.wet { self.wet_at_install } else { 1.0 - self.wet_at_install };
+        let bonded = if hypothesis.bonded { self.bonded_groups } else { 1.0 - self.bonded_groups };
+        let besides = match hypothesis.besides {
+            Besides::WeakSealant => self.weak_sealant,
+            Besides::Framing => self.framing_moved,
+            Besides::Wetted => self.wetted_and_dried,
+            Besides::Nothing => 1.0 - self.weak_sealant - self.framing_moved - self.wetted_and_dried,
+        };
+        wet * bonded * besides
+    }
+}
