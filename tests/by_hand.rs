@@ -71,14 +71,14 @@ fn a_joint_takes_its_share_by_how_the_boards_are_nailed() {
 /// Sealed at 4 mm, then between 3 and 5 mm: a quarter either way. A closed joint is squeezed flat.
 #[test]
 fn a_bead_is_asked_in_per_cent_of_its_width_at_sealing() {
-    let asked = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.0)).unwrap();
+    let asked = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.0), Length::ZERO).unwrap();
     assert!((asked.stretch.to_pct() - 25.0).abs() < 1e-9 && (asked.squeeze.to_pct() - 25.0).abs() < 1e-9);
     let class_25 = Shelf::built_in().sealants.iter().find(|s| s.stretch == Percent::pct(25.0)).unwrap();
-    let just_over = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.01)).unwrap();
+    let just_over = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.01), Length::ZERO).unwrap();
     assert!(!class_25.takes(just_over));
-    let shut = demand(Length::mm(4.0), Length::ZERO, Length::mm(4.0)).unwrap();
+    let shut = demand(Length::mm(4.0), Length::ZERO, Length::mm(4.0), Length::ZERO).unwrap();
     assert!((shut.squeeze.to_pct() - 100.0).abs() < 1e-9);
-    assert_eq!(demand(Length::ZERO, Length::ZERO, Length::mm(1.0)), None);
+    assert_eq!(demand(Length::ZERO, Length::ZERO, Length::mm(1.0), Length::ZERO), None);
 }
 
 /// The gap on a day is today's gap plus width × coefficient × the fall in moisture (Wood Handbook

@@ -13,6 +13,9 @@ use crate::repair::MethodId;
 /// Below this share of the joint length held, resealing is not advised.
 const ENOUGH_HOLDS: f64 = 0.9;
 
+/// A cause this likely needs no further reading.
+const SETTLED: f64 = 0.95;
+
 /// Readings of gaps in a section below which its mean is shaky.
 const FEW_GAPS: usize = 3;
 
@@ -56,7 +59,8 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
         + &match chosen.method {
             MethodId::Reseal => reseal_words(job, shelf, found, chosen),
             MethodId::Replace => replace_words(job, found, chosen),
-        };
+        }
+        + &callback_words(job, chosen);
     Answer { headline, cause: cause_words(job, found), missing, complete: true }
 }
 
@@ -87,6 +91,14 @@ fn wet_words(job: &Job, found: &Assessment) -> String {
         [] => String::new(),
         names => format!("First find the water over section {} and let it dry. ", names.join(", ")),
     }
+}
+
+/// The chance of another callback, as a sentence of its own.
+fn callback_words(job: &Job, option: &RepairOption) -> String {
+    let Some(risk) = &option.callback else { return String::new() };
+    let years = job.plan.warranty_years.max(1);
+    let within = if years == 1 { "a year".to_owned() } else { format!("{years} years") };
+    format!(" Another callback within {within}: {}.", odds_words(risk.chance))
 }
 
 fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOption) -> String {
@@ -146,7 +158,7 @@ pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String
 fn holding_sealant<'a>(job: &Job, shelf: &'a Shelf, found: &Assessment) -> Option<(&'a Sealant, f64)> {
     let joints = sealed_joints(job, &found.layouts, &found.sections, &found.joints);
     shelf.sealants.iter().find_map(|sealant| {
-        let season = season(&joints, sealant, job.plan.narrowest)?;
+        let season = season(&joints, &sealant.keeping(job.plan.bead.keeps()), job.plan.narrowest)?;
         let share = season.share(season.best_week());
         (share >= ENOUGH_HOLDS).then_some((sealant, share))
     })
@@ -175,7 +187,7 @@ fn cause_words(job: &Job, found: &Assessment) -> String {
     let bonded = causes.of(Cause::BondedGroups) > 0.5;
     let groups = if bonded { ", with boards bonded in groups" } else { "" };
     let headline = format!("{}{part}{groups}: {}. ", main.words(), odds_words(chance));
-    headline + &install_words(job, found, main)
+    headline + &install_words(found, main)
 }
 
 /// A probability as people say it.
@@ -192,7 +204,7 @@ pub(super) fn odds_words(chance: f64) -> String {
 
 /// What the gaps say of the moisture at install; the section that was measured most speaks for the
 /// job, not the one that was wetted.
-fn install_words(job: &Job, found: &Assessment, main: Cause) -> String {
+fn install_words(found: &Assessment, main: Cause) -> String {
     let struck = found.causes.as_ref().and_then(|causes| causes.struck);
     let measured = found.sections.iter().enumerate().filter(|(at, s)| {
         Some(*at) != struck && s.gaps.measured > 0 && s.origin.is_some_and(|origin| !origin.beyond_drying)
@@ -231,7 +243,8 @@ fn missing(job: &Job, found: &Assessment) -> Vec<String> {
             wanted.push(format!("{more} more gap{} in {name}", if more == 1 { "" } else { "s" }));
         }
     }
-    if let Some(settling) = found.causes.as_ref().and_then(|causes| causes.settling.as_ref()) {
+    let unsettled = found.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
+    if let Some(settling) = unsettled.as_ref().and_then(|causes| causes.settling.as_ref()) {
         wanted.push(format!("to settle the cause: {settling}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {

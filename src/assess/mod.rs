@@ -10,6 +10,7 @@ mod answer;
 mod causes;
 mod options;
 mod report;
+mod risk;
 mod sections;
 
 pub use answer::{Answer, date_after};
@@ -17,7 +18,7 @@ pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 
 pub use report::{Report, joints_csv, year_csv};
-pub use sections::{JointState, SectionState, age, visit_day};
+pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
 
 use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};
@@ -110,13 +111,14 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
     let causes = causes::findings(job, shelf, &layouts, &sections);
-    let options = options::options(&options::OptionInputs {
+    let mut options = options::options(&options::OptionInputs {
         job,
         shelf,
         layouts: &layouts,
         sections: &sections,
         joints: &joints,
     });
+    risk::chances(job, shelf, &layouts, &sections, &joints, seal_day, &mut options);
     let mut assessment = Assessment {
         answer: Answer::default(),
         problems,

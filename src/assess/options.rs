@@ -1,11 +1,11 @@
 //! The season of sealing and the ways to mend the joints, worked out side by side.
 
-use super::sections::{JointState, SectionState, motion, tongue};
+use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Volume};
 use crate::repair::{
-    MaterialLine, Method, MethodId, Price, PriceInputs, Quantities, Schedule, TakeoffInputs, TaskHours,
+    MaterialLine, Method, MethodId, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours,
     TaskInputs, TreatedJoint, WaitTimes, price, schedule, takeoff, task_hours,
 };
 use crate::surface::SurfaceLayout;
@@ -35,6 +35,8 @@ pub struct RepairOption {
     /// Share of the treated joint length whose bead stays inside its class, 0 to 1; `None` where
     /// the method leaves no bead.
     pub holds: Option<f64>,
+    /// The chance that it brings the crew back within the warranty.
+    pub callback: Option<Risk>,
 }
 
 /// What the options follow from.
@@ -56,8 +58,9 @@ pub(super) fn plan_season(
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(job, layouts, sections, joints);
-    let found =
-        shelf.sealant(&job.plan.sealant).and_then(|sealant| season(&sealed, sealant, job.plan.narrowest));
+    let found = shelf
+        .sealant(&job.plan.sealant)
+        .and_then(|sealant| season(&sealed, &sealant.keeping(job.plan.bead.keeps()), job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
@@ -77,7 +80,8 @@ pub(super) fn sealed_joints<'a>(
     treated
         .filter_map(|state| {
             let joint = &layouts[state.surface].joints[state.joint];
-            let motion = motion(joint, state, sections)?;
+            let (across, along) = slides(job, joint, state.surface);
+            let motion = motion(joint, state, sections)?.sliding(across, along);
             Some(SealedJoint { motion, length: joint.length(), tongue: tongue(job, state.surface, joint) })
         })
         .collect()
@@ -132,6 +136,7 @@ fn option(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>) -> O
         materials,
         opens_to: if reseals { widest_left(inputs) } else { widest_of_dried_boards(inputs) },
         holds: reseals.then(|| held_share(inputs)),
+        callback: None,
     })
 }
 

@@ -149,6 +149,16 @@ pub struct OptionReport {
     pub holds_pct: Option<f64>,
     /// Widest joint after it.
     pub opens_to_mm: f64,
+    /// Chance of another callback within the warranty.
+    pub callback_pct: Option<f64>,
+    /// Lower end of the 95 % interval that the number of trials leaves.
+    pub callback_low_pct: Option<f64>,
+    /// Upper end of that interval.
+    pub callback_high_pct: Option<f64>,
+    /// The same chance after a quarter and after half of the trials.
+    pub callback_converged_pct: Option<[f64; 2]>,
+    /// Length of joint that opens again, on average.
+    pub opens_again_m: Option<f64>,
     /// The price and its build-up.
     pub price: PriceReport,
     /// Tasks.
@@ -317,6 +327,8 @@ impl OptionReport {
     fn new(job: &Job, option: &RepairOption) -> Self {
         use crate::repair::MethodId;
         let price = &option.price;
+        let risk = option.callback.as_ref();
+        let percent = |share: f64| round(100.0 * share, 2);
         Self {
             method: match option.method {
                 MethodId::Reseal => "reseal",
@@ -330,6 +342,11 @@ impl OptionReport {
             calendar_days: option.schedule.calendar_days,
             holds_pct: option.holds.map(|share| round(100.0 * share, 1)),
             opens_to_mm: mm(option.opens_to),
+            callback_pct: risk.map(|risk| percent(risk.chance)),
+            callback_low_pct: risk.map(|risk| percent(risk.interval.low)),
+            callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
+            callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),
+            opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
                 labour: amount(price.labour),

@@ -7,11 +7,15 @@ use rayon::prelude::*;
 use crate::air::IndoorYear;
 use crate::cause::{Origin, OriginInputs, against_marks, install_moisture};
 use crate::job::{Job, Place, Problem, Severity, Shelf};
-use crate::joint::{BoardMotion, BoardYears, Demand, JointMotion, demand, panel};
+use crate::joint::{
+    BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
+    smallest_class, stack, target, widest_board,
+};
 use crate::measure::{Estimate, Length, Moisture, day_of_year};
 use crate::repair::Scope;
-use crate::surface::{Joint, JointKind, SurfaceLayout};
+use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, MoistureNow, SectionGaps, board_moisture};
+use crate::wood::Species;
 use crate::wood::drying::Panel;
 
 /// What is known of one section.
@@ -37,6 +41,8 @@ pub struct SectionState {
     pub origin: Option<Origin>,
     /// That moisture held against the lumber marks, as the end of a sentence.
     pub origin_words: String,
+    /// What boards for this section must be before they go up.
+    pub before_install: BeforeInstall,
     /// Narrowest and widest the mean gap becomes in the coming year.
     pub year_gap: (Length, Length),
     /// Days from the visit to the day on which the mean gap is narrowest in the coming year.
@@ -83,6 +89,45 @@ impl SectionState {
     }
 }
 
+/// What to check before the next install.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BeforeInstall {
+    /// How wet the boards may be, and the gap to leave.
+    pub target: Target,
+    /// Days that boards delivered as planned must lie in the room; `None` if it takes more than a year.
+    pub acclimation: Option<u32>,
+    /// The widest board that the plan's sealant can serve in a joint of an eighth of an inch.
+    pub widest_board: Option<Length>,
+}
+
+fn before_install(
+    job: &Job,
+    shelf: &Shelf,
+    board: &BoardSpec,
+    species: &Species,
+    years: &BoardYears,
+    year: &IndoorYear,
+) -> BeforeInstall {
+    let plan = &job.plan;
+    let target = target(
+        species,
+        board.ring_angle,
+        board.face_width,
+        years,
+        plan.callback.widest,
+        Length::inches(1.0 / 32.0),
+    );
+    let stack = stack(board, species, &shelf.films);
+    let sealant = shelf.sealant(&plan.sealant).map(|sealant| sealant.keeping(plan.bead.keeps()));
+    BeforeInstall {
+        target,
+        acclimation: acclimation(stack, year, plan.delivered_at, target.moisture, day_of_year(job.visited)),
+        widest_board: sealant.and_then(|sealant| {
+            widest_board(species, board.ring_angle, years, &sealant, Length::inches(0.125))
+        }),
+    }
+}
+
 /// What is known of one joint.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct JointState {
@@ -104,6 +149,8 @@ pub struct JointState {
     pub at_sealing: Length,
     /// What a bead put in then would have to take.
     pub demand: Option<Demand>,
+    /// Index on the shelf of the lowest class that takes it, if any does and the joint is wide enough.
+    pub smallest_class: Option<usize>,
     /// Whether the plan's sealant takes it.
     pub holds: bool,
 }
@@ -172,12 +219,13 @@ pub(super) fn section_states(
                 gaps,
                 now,
                 expected_now: settled.on(visit),
-                settled,
                 motion,
                 across,
                 origin,
                 origin_words: origin
                     .map_or_else(String::new, |o| against_marks(o.moisture, o.interval, &shelf.marks)),
+                before_install: before_install(job, shelf, board, species, &settled, year),
+                settled,
                 year_gap,
                 narrowest_day,
             });
@@ -228,6 +276,7 @@ pub(super) fn joint_states(
                 push: Length::ZERO,
                 at_sealing: Length::ZERO,
                 demand: None,
+                smallest_class: None,
                 holds: false,
             };
             if let Some(motion) = motion(joint, &state, sections) {
@@ -249,6 +298,19 @@ pub(super) fn motion<'a>(
 ) -> Option<JointMotion<'a>> {
     let boards = &sections.get(state.section?)?.motion;
     Some(JointMotion::new(joint, state.gap?.gap.mean, boards))
+}
+
+/// Width and length of wood whose movement slides a joint's sides along each other: none between
+/// boards, which move alike. Against trim and dividers, which keep still, a board's end slides by
+/// what its width moves, and its edge by what half its length does.
+pub(super) fn slides(job: &Job, joint: &Joint, surface: usize) -> (Length, Length) {
+    if !matches!(joint.kind, JointKind::Perimeter | JointKind::Divider) {
+        return (Length::ZERO, Length::ZERO);
+    }
+    let section = &job.surfaces[surface].sections[joint.section];
+    let run = joint.to - joint.from;
+    let between = run.y.atan2(run.x) - section.direction.to_radians();
+    (section.board.face_width * between.sin().abs(), joint.length() * (0.5 * between.cos().abs()))
 }
 
 /// The tongue of the boards at a joint between boards, past whose length they come apart.
@@ -274,17 +336,24 @@ pub(super) fn hold_against_class(
     layouts: &[SurfaceLayout],
     seal_day: usize,
 ) {
-    let Some(sealant) = shelf.sealant(&job.plan.sealant) else { return };
+    let keeps = job.plan.bead.keeps();
+    let Some(sealant) = shelf.sealant(&job.plan.sealant).map(|sealant| sealant.keeping(keeps)) else {
+        return;
+    };
+    let sealants: Vec<Sealant> = shelf.sealants.iter().map(|sealant| sealant.keeping(keeps)).collect();
     for state in joints {
         let joint = &layouts[state.surface].joints[state.joint];
         let Some(motion) = motion(joint, state, sections) else { continue };
+        let (across, along) = slides(job, joint, state.surface);
+        let motion = motion.sliding(across, along);
         state.at_sealing = motion.gap_on(seal_day);
         let (least, most) = motion.extremes_from(seal_day);
-        state.demand = demand(state.at_sealing, least, most);
+        state.demand = demand(state.at_sealing, least, most, motion.slide_from(seal_day));
+        let wide_enough = state.at_sealing >= job.plan.narrowest;
+        state.smallest_class =
+            state.demand.filter(|_| wide_enough).and_then(|demand| smallest_class(&sealants, demand));
         let together = tongue(job, state.surface, joint).is_none_or(|tongue| most < tongue);
-        state.holds = together
-            && state.at_sealing >= job.plan.narrowest
-            && state.demand.is_some_and(|demand| sealant.takes(demand));
+        state.holds = together && wide_enough && state.demand.is_some_and(|demand| sealant.takes(demand));
     }
 }
 

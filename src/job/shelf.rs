@@ -8,7 +8,7 @@ use serde::de::DeserializeOwned;
 use crate::air::Station;
 use crate::cause::{Expected, Mark};
 use crate::joint::{Bonding, Coating, Films, Sealant};
-use crate::repair::{Caution, Material, Method, MethodId, Paint, Task};
+use crate::repair::{Capability, Caution, Material, Method, MethodId, Paint, Task};
 use crate::surface::Finish;
 use crate::wood::Species;
 
@@ -25,6 +25,8 @@ pub struct Shelf {
     pub films: Films,
     /// Sealants.
     pub sealants: Vec<Sealant>,
+    /// What a bead takes beyond its class.
+    pub capability: Capability,
     /// Primers and paints.
     pub paints: Vec<Paint>,
     /// Tasks.
@@ -65,6 +67,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
     }
     #[derive(Deserialize)]
     struct SealantFile {
+        capability: Capability,
         sealants: Vec<Sealant>,
     }
     #[derive(Deserialize)]
@@ -108,6 +111,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
         finishes: finishes.finishes,
         films: finishes.films,
         sealants: sealants.sealants,
+        capability: sealants.capability,
         paints: paints.paints,
         tasks: work.tasks,
         methods: work.methods,

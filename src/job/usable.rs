@@ -104,6 +104,10 @@ fn hold_plan(plan: &mut Plan) {
     plan.coats = plan.coats.min(10);
     plan.acclimation_days = plan.acclimation_days.min(365);
     plan.warranty_years = plan.warranty_years.min(50);
+    plan.delivered_at = plan.delivered_at.max(Moisture::pct(2.0)).min(Moisture::pct(60.0));
+    plan.callback.open_share = pct(plan.callback.open_share, 100.0);
+    plan.callback.widest = between(plan.callback.widest, thin, thick);
+    plan.callback.seen_from = between(plan.callback.seen_from, thin, thick);
     plan.board_waste = pct(plan.board_waste, 100.0);
     plan.open_from = between(plan.open_from, thin, thick);
     plan.narrowest = between(plan.narrowest, thin, thick);

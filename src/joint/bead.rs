@@ -33,20 +33,26 @@ pub struct Sealant {
 /// What one joint asks of its bead, in per cent of the width at sealing.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Demand {
-    /// Most it is stretched.
+    /// Most it is stretched, sliding included.
     pub stretch: Percent,
     /// Most it is squeezed; 100 % is a closed joint.
     pub squeeze: Percent,
+    /// How far its two sides slide along each other.
+    pub shear: Percent,
 }
 
 /// The demand on a bead sealed at width `sealed` in a joint that later runs from `narrowest` to
-/// `widest`. `None` if there was no gap to seal.
-pub fn demand(sealed: Length, narrowest: Length, widest: Length) -> Option<Demand> {
+/// `widest` while its sides slide by `slide`. `None` if there was no gap to seal.
+///
+/// A bead that slides is stretched along its slant, to √(W² + d²): the limit of shear is the class
+/// held against that.
+pub fn demand(sealed: Length, narrowest: Length, widest: Length, slide: Length) -> Option<Demand> {
     if sealed <= Length::ZERO {
         return None;
     }
     let share = |change: Length| Percent::pct((100.0 * change.to_m() / sealed.to_m()).max(0.0));
-    Some(Demand { stretch: share(widest - sealed), squeeze: share(sealed - narrowest) })
+    let slant = Length::m(widest.max(sealed).to_m().hypot(slide.to_m()));
+    Some(Demand { stretch: share(slant - sealed), squeeze: share(sealed - narrowest), shear: share(slide) })
 }
 
 impl Sealant {
@@ -54,6 +60,29 @@ impl Sealant {
     pub fn takes(&self, demand: Demand) -> bool {
         demand.stretch <= self.stretch && demand.squeeze <= self.squeeze
     }
+
+    /// The sealant where it keeps only this share of its class, such as over a third bonded side.
+    #[must_use]
+    pub fn keeping(&self, share: Percent) -> Self {
+        let kept = |limit: Percent| Percent::pct(limit.to_pct() * share.to_fraction());
+        Self { stretch: kept(self.stretch), squeeze: kept(self.squeeze), ..self.clone() }
+    }
+
+    /// Depth of a bead once it has cured, laid `wet` deep between sides that keep their distance: all
+    /// of the lost volume comes out of its depth. The class is that of cured specimens, so curing
+    /// takes nothing from it.
+    pub fn cured_depth(&self, wet: Length) -> Length {
+        wet * self.solids.to_fraction()
+    }
+}
+
+/// The lowest class among `sealants` that takes this demand, as its index.
+pub fn smallest_class(sealants: &[Sealant], demand: Demand) -> Option<usize> {
+    let taking = (0..sealants.len()).filter(|&at| sealants[at].takes(demand));
+    taking.min_by(|&a, &b| {
+        let class = |at: usize| sealants[at].stretch.to_pct() + sealants[at].squeeze.to_pct();
+        class(a).total_cmp(&class(b))
+    })
 }
 
 /// The least width at which a joint must be sealed for a class that allows `class` per cent

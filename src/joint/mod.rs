@@ -7,13 +7,15 @@
 
 pub mod bead;
 mod build_up;
+mod install;
 mod moisture;
 mod motion;
 mod row;
 pub mod season;
 
-pub use bead::{Demand, Sealant, demand, required_width};
-pub use build_up::{Coating, Films, panel};
+pub use bead::{Demand, Sealant, demand, required_width, smallest_class};
+pub use build_up::{Coating, Films, panel, stack};
+pub use install::{Target, acclimation, target, widest_board};
 pub use moisture::BoardYears;
 pub use motion::{BoardMotion, HORIZON, JointMotion};
 pub use row::{Bonding, Row, RowBoard, RowJoint, RowState};

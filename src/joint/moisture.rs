@@ -46,7 +46,7 @@ pub struct BoardYears {
 }
 
 /// The air as exposure of a board.
-fn exposure(air: &Air) -> Exposure {
+pub(super) fn exposure(air: &Air) -> Exposure {
     Exposure {
         celsius: air.temperature.to_celsius(),
         saturation: saturation_pressure(air.temperature),

@@ -51,6 +51,8 @@ pub struct JointMotion<'a> {
     pub across: Length,
     /// Length of wood whose movement shows here.
     pub along: Length,
+    /// Width and length of wood whose movement slides the joint's sides along each other.
+    pub slides: (Length, Length),
     /// The boards' movement.
     pub boards: &'a BoardMotion,
 }
@@ -58,7 +60,23 @@ pub struct JointMotion<'a> {
 impl<'a> JointMotion<'a> {
     /// The motion of `joint`, open by `gap_now` at the visit.
     pub const fn new(joint: &Joint, gap_now: Length, boards: &'a BoardMotion) -> Self {
-        Self { gap_now, across: joint.moves_across, along: joint.moves_along, boards }
+        let slides = (Length::ZERO, Length::ZERO);
+        Self { gap_now, across: joint.moves_across, along: joint.moves_along, slides, boards }
+    }
+
+    /// The same, with its sides sliding by the movement of this width and length of wood.
+    #[must_use]
+    pub const fn sliding(self, across: Length, along: Length) -> Self {
+        Self { slides: (across, along), ..self }
+    }
+
+    /// How far the sides slide along each other at most from `day` on, against how they lie then.
+    pub fn slide_from(&self, day: usize) -> Length {
+        let day = day.min(HORIZON - 1);
+        let (least, most) = self.boards.to_come[day];
+        let now = self.boards.narrowing[day];
+        let reach = self.slides.0 + self.slides.1 * self.boards.lengthwise;
+        reach * (most - now).max(now - least)
     }
 
     /// Gap on a day, negative when the boards push against each other: then they have this much

@@ -2,11 +2,20 @@
 //!
 //! A bead's limits are a share of the width it was sealed at, so the week matters: sealed when the
 //! joint is widest it is only ever squeezed, when narrowest only pulled, and then on the smallest
-//! base. Every week of the coming year is tried on every joint.
+//! base. Every week of the coming year is tried on every joint. The best weeks are those after which
+//! most of the length is expected to last, with what boards and hands scatter by: a bead that is
+//! asked well under its class lasts longer than one at its edge.
+
+use std::f64::consts::SQRT_2;
+
+use statrs::function::erf::erfc;
 
 use super::bead::{Demand, Sealant, demand};
 use super::motion::JointMotion;
-use crate::measure::{Length, Span};
+use crate::measure::{Length, Percent, Span};
+
+/// Scatter of what beads are asked and take, as a standard deviation of its logarithm. Assumption.
+const SCATTER: f64 = 0.35;
 
 /// Weeks tried.
 const WEEKS: usize = 52;
@@ -29,6 +38,8 @@ pub struct Week {
     pub day: usize,
     /// Length of joint whose bead stays inside its class.
     pub holds: Length,
+    /// Length of joint whose bead is expected to last, with what boards and beads scatter by.
+    pub lasts: Length,
     /// Length of joint too narrow to seal then.
     pub too_narrow: Length,
     /// The demand that half of the sealed length stays under, if any is sealed.
@@ -42,6 +53,8 @@ pub struct Season {
     pub weeks: Vec<Week>,
     /// Length of joint in question.
     pub total: Length,
+    /// Length of joint that is too narrow to seal in every week of the year.
+    pub never: Length,
     /// Indices of the first and last week of the run in which the bead lasts longest.
     pub best: Span<usize>,
 }
@@ -67,21 +80,27 @@ pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) 
     }
     let weeks: Vec<Week> = (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
     let best = best_run(&weeks, total);
-    Some(Season { weeks, total, best })
+    let ever = |joint: &&SealedJoint<'_>| (0..WEEKS).any(|week| joint.motion.gap_on(week * 7) >= narrowest);
+    let never = total - joints.iter().filter(ever).map(|joint| joint.length).sum();
+    Some(Season { weeks, total, never, best })
 }
 
 /// How sealing on `day` would fare.
 pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) -> Week {
-    let mut week = Week { day, holds: Length::ZERO, too_narrow: Length::ZERO, typical: None };
+    let mut week =
+        Week { day, holds: Length::ZERO, lasts: Length::ZERO, too_narrow: Length::ZERO, typical: None };
     let mut demands: Vec<(Demand, f64)> = Vec::with_capacity(joints.len());
     for joint in joints {
         let sealed = joint.motion.gap_on(day);
         let (least, most) = joint.motion.extremes_from(day);
-        match demand(sealed, least, most) {
+        match demand(sealed, least, most, joint.motion.slide_from(day)) {
             Some(asked) if sealed >= narrowest => {
                 let together = joint.tongue.is_none_or(|tongue| most < tongue);
                 if together && sealant.takes(asked) {
                     week.holds = week.holds + joint.length;
+                }
+                if together {
+                    week.lasts = week.lasts + joint.length * lasting(asked, sealant);
                 }
                 demands.push((asked, joint.length.to_m()));
             }
@@ -104,15 +123,22 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
     })
 }
 
-/// The run of weeks around the best one that are all but as good: within 2 % of the joint length.
-/// Among equals the best is where the typical demand is least.
-fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
-    let worst_side = |week: &Week| week.typical.map_or(f64::INFINITY, |d| d.stretch.max(d.squeeze).to_pct());
-    let better = |a: &Week, b: &Week| {
-        a.holds.to_m().total_cmp(&b.holds.to_m()).then(worst_side(b).total_cmp(&worst_side(a)))
+/// The chance that a bead lasts that is asked this.
+fn lasting(asked: Demand, sealant: &Sealant) -> f64 {
+    let side = |asked: Percent, takes: Percent| match (asked.to_pct(), takes.to_pct()) {
+        (asked, _) if asked <= 0.0 => 1.0,
+        (_, takes) if takes <= 0.0 => 0.0,
+        (asked, takes) => 0.5 * erfc((asked / takes).ln() / (SCATTER * SQRT_2)),
     };
-    let top = (0..weeks.len()).max_by(|&a, &b| better(&weeks[a], &weeks[b])).unwrap_or(0);
-    let good = |index: usize| weeks[index].holds.to_m() >= weeks[top].holds.to_m() - 0.02 * total.to_m();
+    side(asked.stretch, sealant.stretch) * side(asked.squeeze, sealant.squeeze)
+}
+
+/// The run of weeks around the best one after which all but as much lasts: within 2 % of the joint
+/// length.
+fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
+    let lasts = |index: usize| weeks[index].lasts.to_m();
+    let top = (0..weeks.len()).max_by(|&a, &b| lasts(a).total_cmp(&lasts(b))).unwrap_or(0);
+    let good = |index: usize| lasts(index) >= lasts(top) - 0.02 * total.to_m();
     let low = (0..top).rev().take_while(|&i| good(i)).last().unwrap_or(top);
     let high = (top + 1..weeks.len()).take_while(|&i| good(i)).last().unwrap_or(top);
     Span { low, high }

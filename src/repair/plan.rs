@@ -6,7 +6,8 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::catalogue::MethodId;
-use crate::measure::{Hours, Length, Minutes, Money, Percent, ThreePoint};
+use super::risk::CallbackRule;
+use crate::measure::{Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
 
 /// Which joints are sealed again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -50,13 +51,32 @@ pub struct BeadShape {
     pub least_depth: Length,
     /// Share of the V's section that is filled; the rest stays visible.
     pub v_filled: Percent,
+    /// Whether a backer or a bond breaker keeps the bead off the tongue behind it. A bead bonded on
+    /// three sides cannot give.
+    pub bond_breaker: bool,
     /// Sealant lost in nozzles, wiping and the end of each cartridge.
     pub waste: Percent,
 }
 
 impl Default for BeadShape {
     fn default() -> Self {
-        Self { least_depth: Length::inches(0.125), v_filled: Percent::pct(25.0), waste: Percent::pct(15.0) }
+        Self {
+            least_depth: Length::inches(0.125),
+            v_filled: Percent::pct(25.0),
+            bond_breaker: true,
+            waste: Percent::pct(15.0),
+        }
+    }
+}
+
+/// Share of its class that a bead keeps if the tongue behind it is a third bonded side. Assumption:
+/// guides only say that it must not be.
+const THREE_SIDED_KEEPS: Percent = Percent::pct(50.0);
+
+impl BeadShape {
+    /// Share of its class that a bead so laid keeps.
+    pub const fn keeps(&self) -> Percent {
+        if self.bond_breaker { Percent::pct(100.0) } else { THREE_SIDED_KEEPS }
     }
 }
 
@@ -136,6 +156,8 @@ pub struct Plan {
     pub crew: u32,
     /// Hours they work in a day.
     pub day: Hours,
+    /// Moisture at which new boards are delivered.
+    pub delivered_at: Moisture,
     /// Days that new boards lie in the room.
     pub acclimation_days: u32,
     /// Share of new board lost to ends and defects.
@@ -152,6 +174,8 @@ pub struct Plan {
     pub payers: Payers,
     /// Years the repair is warranted.
     pub warranty_years: u32,
+    /// When the owner calls again.
+    pub callback: CallbackRule,
 }
 
 impl Plan {
@@ -176,6 +200,7 @@ impl Default for Plan {
             bead: BeadShape::default(),
             crew: 2,
             day: Hours::h(8.0),
+            delivered_at: Moisture::pct(12.0),
             acclimation_days: 14,
             board_waste: Percent::pct(12.0),
             trial: None,
@@ -184,6 +209,7 @@ impl Default for Plan {
             own_prices: BTreeMap::new(),
             payers: Payers::default(),
             warranty_years: 2,
+            callback: CallbackRule::default(),
         }
     }
 }

@@ -2,14 +2,16 @@
 //!
 //! [`Survey`] is what a person writes down. [`joint_gaps`] carries gap readings over to the joints
 //! nobody measured, with the uncertainty that comes of it; [`board_moisture`] puts meter readings
-//! right and averages them.
+//! right and averages them. [`sampling_plan`] says how many boards of a delivery to measure.
 
 mod gaps;
 mod hierarchy;
 mod moisture;
 mod readings;
+mod sampling;
 
 pub use gaps::{GapEstimate, GapSurvey, NextReading, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
 pub use moisture::{MoistureNow, board_moisture, moisture_readings};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};
+pub use sampling::{Risks, SamplingPlan, accepts, sampling_plan};
