@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 
+use super::air_import::LoggerImport;
 use super::view::{Leaf, Selected};
 use crate::job::Job;
 
@@ -34,6 +35,16 @@ pub enum Command {
     SaveAs,
     /// Save to this file.
     SavePath(PathBuf),
+    /// Choose a weather file for the job.
+    ChooseWeather,
+    /// Take the year outdoors from this file.
+    TakeWeather(PathBuf),
+    /// Choose a logger's file for the job.
+    ChooseLogger,
+    /// Work out how this logger's file is laid out, and ask.
+    AskLogger(PathBuf),
+    /// Take the readings of a logger's file whose layout was confirmed.
+    TakeLogger(Box<LoggerImport>),
     /// Choose a folder for the papers.
     WritePapers,
     /// Write the papers to this folder.

@@ -23,6 +23,8 @@ pub(super) enum Purpose {
     Open,
     Save,
     Papers,
+    Weather,
+    Logger,
 }
 
 impl Purpose {
@@ -31,6 +33,8 @@ impl Purpose {
             Self::Open => "Open a job",
             Self::Save => "Save the job",
             Self::Papers => "Write the papers",
+            Self::Weather => "Read a weather file",
+            Self::Logger => "Read a logger's file",
         }
     }
 
@@ -39,6 +43,8 @@ impl Purpose {
             Self::Open => "Job file (.ron)",
             Self::Save => "Save to",
             Self::Papers => "Folder for the PDFs",
+            Self::Weather => "EPW or TMY3 file",
+            Self::Logger => "CSV file",
         }
     }
 
@@ -47,6 +53,7 @@ impl Purpose {
             Self::Open => "Open",
             Self::Save => "Save",
             Self::Papers => "Write",
+            Self::Weather | Self::Logger => "Read",
         }
     }
 
@@ -55,6 +62,8 @@ impl Purpose {
             Self::Open => Command::OpenPath(path),
             Self::Save => Command::SavePath(with_extension(path)),
             Self::Papers => Command::WritePapersTo(path),
+            Self::Weather => Command::TakeWeather(path),
+            Self::Logger => Command::AskLogger(path),
         }
     }
 }
@@ -109,6 +118,12 @@ impl NativeDialogs {
                     pollster::block_on(named.save_file())
                 }
                 Purpose::Papers => pollster::block_on(dialog.pick_folder()),
+                Purpose::Weather => {
+                    pollster::block_on(dialog.add_filter("Weather", &["epw", "csv"]).pick_file())
+                }
+                Purpose::Logger => {
+                    pollster::block_on(dialog.add_filter("Readings", &["csv", "txt", "tsv"]).pick_file())
+                }
             };
             sender.send(handle.map(|handle| handle.path().to_owned())).ok();
             ctx.request_repaint();

@@ -126,12 +126,19 @@ fn story(cx: &Cx<'_>) -> String {
     words
 }
 
-/// The board-to-board joint most worth measuring: in the section with the fewest readings, the
+/// The joint to go to next: the one that the assessment finds most worth measuring, unless it was
+/// measured since; when the readings are enough, the next to spread them evenly: in the section with the fewest readings, the
 /// one farthest from those measured. The layout is that of the last assessment, the readings are
 /// those of `now`, the job as it is: a reading typed a moment ago counts.
 pub(super) fn next_to_measure((job, found): &Assessed, now: &Job, view: &View) -> Option<Selected> {
     let measured: HashSet<(&str, &str)> =
         now.survey.gaps.iter().map(|gap| (gap.surface.as_str(), gap.joint.as_str())).collect();
+    if let Some(next) = found.gaps.next {
+        let joint = &found.layouts[next.surface].joints[next.joint].label;
+        if !measured.contains(&(job.surfaces[next.surface].name.as_str(), joint.as_str())) {
+            return Some(Selected { surface: next.surface, joint: joint.clone() });
+        }
+    }
     // Readings so far, whether on another surface, and the joint: the least is the best.
     let mut best: Option<(usize, bool, Selected)> = None;
     for surface in 0..job.surfaces.len() {

@@ -13,6 +13,7 @@
     reason = "points and pixels: the window computes nothing that is kept"
 )]
 
+mod air_import;
 mod answer_line;
 mod command;
 mod context;
@@ -225,6 +226,11 @@ impl App {
             },
             Command::SaveAs => self.ask_path(Purpose::Save),
             Command::SavePath(path) => self.save(ctx, &path),
+            Command::ChooseWeather => self.ask_path(Purpose::Weather),
+            Command::TakeWeather(path) => self.take_weather(ctx, &path),
+            Command::ChooseLogger => self.ask_path(Purpose::Logger),
+            Command::AskLogger(path) => self.ask_about_logger(&path),
+            Command::TakeLogger(import) => self.take_logger(ctx, *import),
             Command::WritePapers => self.ask_path(Purpose::Papers),
             Command::WritePapersTo(folder) => self.write_papers(&folder),
             Command::SwitchTheme => {

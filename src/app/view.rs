@@ -5,6 +5,7 @@ use std::collections::HashMap;
 use eframe::egui::Vec2;
 use serde::{Deserialize, Serialize};
 
+use super::air_import::LoggerImport;
 use crate::measure::Length;
 use crate::surface::SurfaceKind;
 
@@ -103,6 +104,10 @@ pub struct View {
     pub cameras: HashMap<usize, Camera>,
     /// A surface being described.
     pub draft: Draft,
+    /// A logger's file whose layout is to be confirmed.
+    pub logger: Option<LoggerImport>,
+    /// What was odd about the weather or logger's file that was read last.
+    pub air_remarks: Vec<String>,
     /// Which paper is previewed.
     pub paper: usize,
     /// Whether the gap field is to take the focus.

@@ -50,6 +50,8 @@ struct Curves {
     band: (Vec<f64>, Vec<f64>, Vec<f64>),
     moisture: Vec<[f64; 2]>,
     humidity: Vec<[f64; 2]>,
+    /// Humidity nine years in ten: days, low and high.
+    air_band: (Vec<f64>, Vec<f64>, Vec<f64>),
     top_gap: f64,
     start: i64,
     /// Whether any reading says how wide the gap is.
@@ -87,6 +89,12 @@ impl Curves {
                 .and_then(|year| year.days.get(index))
                 .map_or(0.0, |air| air.humidity.to_fraction())
         };
+        let scatter = |day: i64| {
+            let index = (visit + day).rem_euclid(365) as usize;
+            cx.found.year.as_ref().map_or(0.0, |year| {
+                1.645 * (year.damper[index].humidity - year.days[index].humidity).to_fraction().abs()
+            })
+        };
         let all = || (start..=AHEAD).step_by(STEP);
         Self {
             band: (
@@ -97,6 +105,11 @@ impl Curves {
             gap: days.iter().zip(&gaps).map(|(&day, gap)| [day, gap / top_gap]).collect(),
             moisture: all().map(|day| [day as f64, moisture(day)]).collect(),
             humidity: all().map(|day| [day as f64, humidity(day)]).collect(),
+            air_band: (
+                all().map(|day| day as f64).collect(),
+                all().map(|day| (humidity(day) - scatter(day)).max(0.0)).collect(),
+                all().map(|day| (humidity(day) + scatter(day)).min(1.0)).collect(),
+            ),
             top_gap,
             start,
             known: match &selected {
@@ -179,6 +192,11 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
             let area = FilledArea::new("nine in ten", days, low, high);
             plot.add(area.fill_color(palette.gap_high.gamma_multiply(0.18)));
         }
+        let (days, low, high) = &curves.air_band;
+        plot.add(
+            FilledArea::new("nine years in ten", days, low, high)
+                .fill_color(palette.air.gamma_multiply(0.12)),
+        );
         let humidity = Line::new("humidity (0–100 %)", points(&curves.humidity));
         plot.line(humidity.color(palette.air).width(1.0).style(LineStyle::dotted_dense()));
         let moisture = Line::new("board moisture", points(&curves.moisture));
@@ -216,7 +234,7 @@ fn legend(ui: &mut Ui, cx: &Cx<'_>) {
         }
         let shown = ui.label(RichText::new(words).small());
         if words == "humidity" {
-            shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top.");
+            shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top. The band holds nine years in ten.");
         }
     }
     let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);

@@ -329,6 +329,9 @@ fn farthest_from_measured(
         Some(near) => near,
         None => edges.len() - at.abs_diff(middle),
     };
-    let open = (0..edges.len()).filter(|&at| measured[surface][edges[at]].is_none());
+    // A sliver in a corner tells little and is hard to get at.
+    let longest = edges.iter().map(|&at| joints[at].length()).fold(Length::ZERO, Length::max);
+    let open = (0..edges.len())
+        .filter(|&at| measured[surface][edges[at]].is_none() && joints[edges[at]].length() >= longest / 4.0);
     open.max_by_key(|&at| (distance(at), std::cmp::Reverse(at))).map(|at| edges[at])
 }

@@ -9,6 +9,7 @@ use crate::app::context::Cx;
 use crate::app::entry::{entry, text_entry};
 use crate::job::{Job, Place};
 use crate::measure::{Angle, Length, parse_length};
+use crate::surface::Behind;
 use crate::surface::{
     BoardSpec, Finish, Fixing, Profile, Section, Surface, SurfaceKind,
     pattern::{Pattern, raked, rectangle},
@@ -242,9 +243,15 @@ fn board(ui: &mut Ui, cx: &mut Cx<'_>, on: usize, section: Option<usize>, spec: 
             edit_board(cx, on, section, "Fixing", move |board| board.fixing = fixing);
         });
         ui.end_row();
-        term(ui, "Coating", "How slowly the boards follow the air. The time constants are assumptions of the shelf.");
+        term(ui, "Behind them", "Air lets the backs dry too; gypsum or plaster that the boards lie tight against does not.");
+        let behinds = [(Behind::Cavity, "air: strapping, joists, attic"), (Behind::Tight, "tight to gypsum or plaster")];
+        choose(ui, "Behind them", &behinds, spec.behind, |behind| {
+            edit_board(cx, on, section, "Behind the boards", move |board| board.behind = behind);
+        });
+        ui.end_row();
+        term(ui, "Coating", "How much moisture the paint lets through. The permeances are assumptions of the shelf.");
         let shelf = cx.shelf;
-        let finishes: Vec<(Finish, &str)> = shelf.finishes.iter().map(|lag| (lag.finish, lag.name.as_str())).collect();
+        let finishes: Vec<(Finish, &str)> = shelf.finishes.iter().map(|coating| (coating.finish, coating.name.as_str())).collect();
         choose(ui, "Coating", &finishes, spec.finish, |finish| {
             edit_board(cx, on, section, "Coating", move |board| board.finish = finish);
         });

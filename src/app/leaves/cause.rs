@@ -25,9 +25,14 @@ pub(super) fn cause(ui: &mut Ui, cx: &mut Cx<'_>) {
         cx,
         "Worked back from the gap: the width that shrank and the present moisture tell the moisture at install. The boards are taken to have been laid tight. The interval is nine in ten.",
     );
+    if let Some(causes) = &cx.found.causes {
+        super::odds::odds(ui, cx, causes);
+    }
+    super::odds::all_joints(ui, cx);
     for state in &cx.found.sections {
         section(ui, cx, state);
     }
+    super::install::before_install(ui, cx);
     marks(ui, cx);
 }
 
@@ -92,6 +97,16 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
                 "How much of today's gap goes in the coming humid season.",
                 closes(cx, state),
             );
+            row(
+                "Still to lose",
+                "What today's moisture is above what the room's model expects at this season, and how long nine tenths of such a surplus take to go.",
+                settling(state),
+            );
+            row(
+                "Behind the air",
+                "By how many days the boards' yearly wave comes after that of the air: paint and thickness slow it.",
+                format!("{} days", show_number(state.settled.lag(), 0)),
+            );
             row("Widest", "In the coming year, if nothing is done.", state.year_gap.1.show(units));
         });
         if state.origin.is_some_and(|origin| !origin.beyond_drying) {
@@ -99,6 +114,21 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
         }
     });
     cx.problems(ui, |place| *place == Place::Section(state.surface, state.section));
+}
+
+fn settling(state: &SectionState) -> String {
+    let surplus = (state.now.moisture.mean - state.expected_now).to_pct();
+    let days = state.settled.days_to_settle().map_or_else(
+        || "in more than three years".to_owned(),
+        |days| format!("nine tenths within {days} days"),
+    );
+    if surplus.abs() < 0.5 {
+        format!("nothing: they have settled ({days})")
+    } else if surplus > 0.0 {
+        format!("{} %, {days}", show_number(surplus, 1))
+    } else {
+        format!("nothing; they will take up {} %, {days}", show_number(-surplus, 1))
+    }
 }
 
 fn closes(cx: &Cx<'_>, state: &SectionState) -> String {

@@ -1,7 +1,10 @@
 //! The four leaves.
 
+mod air_files;
 mod boards;
 mod cause;
+mod install;
+mod odds;
 mod outline;
 mod papers;
 mod readings;

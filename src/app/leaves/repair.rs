@@ -111,6 +111,18 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, on: bool) {
         }
         None => soft(ui, format!("joints open to {} at the driest", option.opens_to.show(cx.units()))),
     }
+    if let Some(risk) = &option.callback {
+        let words =
+            format!("another callback within the warranty: {} %", show_number(100.0 * risk.chance, 0));
+        ui.add(Label::new(RichText::new(words).small()).wrap()).on_hover_text(format!(
+            "10 000 trials over weather, boards, readings and workmanship: {} to {} % with 95 % confidence; {} and {} % after a quarter and half of them. On average {} opens again.",
+            show_number(100.0 * risk.interval.low, 1),
+            show_number(100.0 * risk.interval.high, 1),
+            show_number(100.0 * risk.converged[0], 1),
+            show_number(100.0 * risk.converged[1], 1),
+            risk.opens.show_run(cx.units()),
+        ));
+    }
     if let Some(reason) = &option.not_possible {
         ui.colored_label(cx.palette.warn, reason);
     }
@@ -179,6 +191,16 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
         term(ui, "Bead at least", "Depth of the bead: as deep as the gap is wide, but at least this.");
         if let Some(depth) = cx.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny, 74.0) {
             edit_plan(cx, "Bead depth", move |plan| plan.bead.least_depth = depth);
+        }
+        ui.end_row();
+        term(
+            ui,
+            "Bond breaker",
+            "A backer or tape that keeps the bead off the tongue behind it. Bonded on three sides it is taken to keep half of its class.",
+        );
+        let mut breaker = plan.bead.bond_breaker;
+        if ui.checkbox(&mut breaker, "behind the bead").changed() {
+            edit_plan(cx, "Bond breaker", move |plan| plan.bead.bond_breaker = breaker);
         }
         ui.end_row();
         term(ui, "V filled, %", "Share of the V's section that sealant fills; the rest stays visible.");
@@ -314,7 +336,7 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
     Grid::new("crew").num_columns(2).show(ui, |ui| {
         /// A number of the plan: its name, value, decimals, range, and how it is set.
         type Number = (&'static str, f64, usize, std::ops::RangeInclusive<f64>, fn(&mut Plan, f64));
-        let numbers: [Number; 9] = [
+        let numbers: [Number; 10] = [
             ("People", plan.crew.into(), 0, 1.0..=50.0, |plan, n| plan.crew = n.round() as u32),
             ("Hours a day", plan.day.to_h(), 1, 0.5..=16.0, |plan, n| plan.day = Hours::h(n)),
             ("Coats of paint", plan.coats.into(), 0, 0.0..=10.0, |plan, n| plan.coats = n.round() as u32),
@@ -334,6 +356,9 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
             ("Years warranted", plan.warranty_years.into(), 0, 0.0..=50.0, |plan, n| {
                 plan.warranty_years = n.round() as u32;
             }),
+            ("Callback at open length, %", plan.callback.open_share.to_pct(), 0, 0.0..=100.0, |plan, n| {
+                plan.callback.open_share = Percent::pct(n);
+            }),
         ];
         for (name, value, decimals, range, set) in numbers {
             ui.label(name);
@@ -342,6 +367,21 @@ fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
             ui.end_row();
         }
+        term(
+            ui,
+            "Or one gap of",
+            "The owner calls again with this much of the length open, or with one gap this wide.",
+        );
+        if let Some(widest) = cx.length_entry(
+            ui,
+            "Or one gap of",
+            plan.callback.widest,
+            Length::mm(0.05)..=Length::mm(25.4),
+            74.0,
+        ) {
+            edit_plan(cx, "Callback gap", move |plan| plan.callback.widest = widest);
+        }
+        ui.end_row();
         term(ui, "An hour of one person", "With everything it costs the firm: wage, taxes, insurance.");
         if let Some(rate) = money_entry(ui, "An hour of one person", plan.prices.labour) {
             edit_plan(cx, "Labour rate", move |plan| plan.prices.labour = rate);

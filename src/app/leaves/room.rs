@@ -4,7 +4,7 @@ use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
 use super::readings::{degrees, temperature_entry};
 use super::{remark, term};
-use crate::air::{Air, HouseModel, IndoorAir};
+use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::app::icon::Icon;
@@ -30,11 +30,12 @@ pub(super) fn room(ui: &mut Ui, cx: &mut Cx<'_>) {
     match &job.air {
         IndoorAir::FromClimate { station, house } => climate(ui, cx, station, house),
         IndoorAir::FromWeather { weather, house } => {
-            ui.label(&weather.place);
+            ui.label(format!("The hours outdoors of {}.", weather.place));
             self::house(ui, cx, house);
         }
         IndoorAir::Monthly(months) => by_hand(ui, cx, months),
     }
+    super::air_files::air_files(ui, cx);
     cx.problems(ui, |place| matches!(place, Place::Air(_)));
     if let Some(state) = cx.told_section() {
         let (driest, wettest) = state.settled.extremes();
@@ -111,6 +112,13 @@ fn house(ui: &mut Ui, cx: &mut Cx<'_>, house: &HouseModel) {
         ui.end_row();
         term(
             ui,
+            "Humidity by",
+            "The house's own moisture load and limits, or a humidity class of EN 15026: a line of the outdoor temperature.",
+        );
+        humidity_by(ui, cx, house);
+        ui.end_row();
+        term(
+            ui,
             "Moisture load, g/m³",
             "Water that people, plants, cooking and washing add to the air: 2 to 4 is usual, 6 a damp house.",
         );
@@ -129,6 +137,23 @@ fn house(ui: &mut Ui, cx: &mut Cx<'_>, house: &HouseModel) {
         }
         ui.end_row();
     });
+}
+
+fn humidity_by(ui: &mut Ui, cx: &mut Cx<'_>, house: &HouseModel) {
+    let words = |class: Option<HumidityClass>| match class {
+        None => "moisture load",
+        Some(HumidityClass::Normal) => "EN 15026, normal: 30 to 60 %",
+        Some(HumidityClass::High) => "EN 15026, high: 40 to 70 %",
+    };
+    let combo = ComboBox::from_id_salt("humidity by").selected_text(words(house.class)).width(180.0);
+    let response = combo.show_ui(ui, |ui| {
+        for class in [None, Some(HumidityClass::Normal), Some(HumidityClass::High)] {
+            if ui.selectable_label(house.class == class, words(class)).clicked() {
+                edit_house(cx, "Humidity class", move |house| house.class = class);
+            }
+        }
+    });
+    response.response.accessible_name("Humidity by");
 }
 
 fn limit_entry(ui: &mut Ui, name: &str, now: Option<Humidity>) -> Option<Option<Humidity>> {
