@@ -6,8 +6,10 @@ use serde::Serialize;
 
 use super::Assessment;
 use super::answer::{date_after, window_words};
+use super::causes::{ClueWords, Findings};
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, visit_day};
+use crate::cause::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money, Units};
 
@@ -30,6 +32,10 @@ pub struct Report {
     pub problems: Vec<ProblemReport>,
     /// Totals of the layout.
     pub layout: LayoutReport,
+    /// What the readings say of all joints.
+    pub opening: Option<OpeningReport>,
+    /// Why they opened.
+    pub causes: Option<CausesReport>,
     /// One for each section.
     pub sections: Vec<SectionReport>,
     /// The weeks to seal in.
@@ -74,6 +80,58 @@ pub struct LayoutReport {
     pub sealed_m: f64,
 }
 
+/// All board-to-board joints together.
+#[derive(Debug, Clone, Serialize)]
+pub struct OpeningReport {
+    /// Gap times length.
+    pub opening_m2: f64,
+    /// Standard deviation of that.
+    pub opening_sd_m2: f64,
+    /// Surface of the joint to measure next.
+    pub next_surface: Option<String>,
+    /// Label of that joint.
+    pub next_joint: Option<String>,
+    /// How many more readings reach the precision asked for.
+    pub more_readings: Option<usize>,
+}
+
+/// Why the joints opened.
+#[derive(Debug, Clone, Serialize)]
+pub struct CausesReport {
+    /// The cause the likeliest account is called by.
+    pub main: &'static str,
+    /// Chance that each cause plays a part.
+    pub odds: Vec<CauseReport>,
+    /// What argues for which.
+    pub clues: Vec<ClueReport>,
+    /// The reading that would settle most.
+    pub settling: Option<String>,
+}
+
+/// The odds of one cause.
+#[derive(Debug, Clone, Serialize)]
+pub struct CauseReport {
+    /// Its key.
+    pub cause: &'static str,
+    /// Chance that it plays a part.
+    pub chance_pct: f64,
+}
+
+/// One clue.
+#[derive(Debug, Clone, Serialize)]
+pub struct ClueReport {
+    /// What was seen.
+    pub seen: String,
+    /// Key of the cause it argues for most.
+    pub argues_for: Option<&'static str>,
+    /// The factor by which it raises that cause's odds.
+    pub odds_times: Option<f64>,
+    /// Key of the cause it argues against most.
+    pub argues_against: Option<&'static str>,
+    /// The factor by which it lowers that cause's odds.
+    pub odds_divided_by: Option<f64>,
+}
+
 /// One section.
 #[derive(Debug, Clone, Serialize)]
 pub struct SectionReport {
@@ -97,6 +155,12 @@ pub struct SectionReport {
     pub settled_driest_pct: f64,
     /// Wettest of the settled year.
     pub settled_wettest_pct: f64,
+    /// Moisture that the room's model expects today.
+    pub expected_now_pct: f64,
+    /// Days until nine tenths of a surplus of moisture are gone; null if over three years.
+    pub settles_in_days: Option<usize>,
+    /// Days by which the boards' yearly wave is behind that of the air.
+    pub lag_days: f64,
     /// Moisture at install, worked back.
     pub installed_at_pct: Option<f64>,
     /// Lower end of its 90 % interval.
@@ -111,6 +175,16 @@ pub struct SectionReport {
     pub narrowest_gap_mm: f64,
     /// Widest mean gap of the coming year.
     pub widest_gap_mm: f64,
+    /// Moisture that boards for the next install should have.
+    pub target_pct: f64,
+    /// Least moisture allowed then.
+    pub target_low_pct: f64,
+    /// Most moisture allowed then.
+    pub target_high_pct: f64,
+    /// Gap to leave then.
+    pub leave_mm: f64,
+    /// Days that boards delivered as planned must lie in the room; null if over a year.
+    pub acclimation_days: Option<u32>,
 }
 
 /// The weeks to seal in.
@@ -126,6 +200,8 @@ pub struct SeasonReport {
     pub sealed_on: String,
     /// Share of the joint length that holds if sealed in the best week.
     pub best_holds_pct: f64,
+    /// Length of joint too narrow to seal in any week.
+    pub never_m: f64,
 }
 
 /// One way to mend it.
@@ -262,6 +338,8 @@ impl Report {
             missing: found.answer.missing.clone(),
             problems: unread.iter().chain(&found.problems).map(problem).collect(),
             layout: LayoutReport::new(found),
+            opening: OpeningReport::new(job, found),
+            causes: found.causes.as_ref().map(CausesReport::new),
             sections: found.sections.iter().map(|state| SectionReport::new(job, state)).collect(),
             season: found.season.as_ref().map(|season| SeasonReport {
                 best: window_words(job, season.best, season.weeks.len()),
@@ -269,6 +347,7 @@ impl Report {
                 best_to: date_after(job, season.best.high * 7 + 6).to_string(),
                 sealed_on: date_after(job, found.seal_day).to_string(),
                 best_holds_pct: round(100.0 * season.share(season.best_week()), 1),
+                never_m: round(season.never.to_m(), 3),
             }),
             options: found.options.iter().map(|option| OptionReport::new(job, option)).collect(),
         }
@@ -297,6 +376,40 @@ impl LayoutReport {
     }
 }
 
+impl OpeningReport {
+    fn new(job: &Job, found: &Assessment) -> Option<Self> {
+        let opening = found.gaps.opening?;
+        let next = found.gaps.next;
+        Some(Self {
+            opening_m2: round(opening.mean.to_m2(), 6),
+            opening_sd_m2: round(opening.sd.to_m2(), 6),
+            next_surface: next.map(|next| job.surfaces[next.surface].name.clone()),
+            next_joint: next.map(|next| found.layouts[next.surface].joints[next.joint].label.clone()),
+            more_readings: next.map_or(Some(0), |next| next.more),
+        })
+    }
+}
+
+impl CausesReport {
+    fn new(causes: &Findings) -> Self {
+        let one =
+            |cause: Cause| CauseReport { cause: cause.key(), chance_pct: round(100.0 * causes.of(cause), 1) };
+        let clue = |clue: &ClueWords| ClueReport {
+            seen: clue.seen.clone(),
+            argues_for: clue.argues_for.map(|(cause, _)| cause.key()),
+            odds_times: clue.argues_for.map(|(_, factor)| round(factor, 2)),
+            argues_against: clue.argues_against.map(|(cause, _)| cause.key()),
+            odds_divided_by: clue.argues_against.map(|(_, factor)| round(factor, 2)),
+        };
+        Self {
+            main: causes.main().0.key(),
+            odds: Cause::ALL.into_iter().map(one).collect(),
+            clues: causes.clues.iter().map(clue).collect(),
+            settling: causes.settling.clone(),
+        }
+    }
+}
+
 impl SectionReport {
     fn new(job: &Job, state: &SectionState) -> Self {
         let surface = &job.surfaces[state.surface];
@@ -312,6 +425,9 @@ impl SectionReport {
             settled_mean_pct: pct(state.settled.mean()),
             settled_driest_pct: pct(driest),
             settled_wettest_pct: pct(wettest),
+            expected_now_pct: pct(state.expected_now),
+            settles_in_days: state.settled.days_to_settle(),
+            lag_days: round(state.settled.lag(), 1),
             installed_at_pct: state.origin.map(|o| pct(o.moisture)),
             installed_at_low_pct: state.origin.map(|o| pct(o.interval.low)),
             installed_at_high_pct: state.origin.map(|o| pct(o.interval.high)),
@@ -319,6 +435,11 @@ impl SectionReport {
             closes_by_itself_pct: round(100.0 * state.closes_by_itself(), 1),
             narrowest_gap_mm: mm(state.year_gap.0),
             widest_gap_mm: mm(state.year_gap.1),
+            target_pct: pct(state.before_install.target.moisture),
+            target_low_pct: pct(state.before_install.target.allowed.low),
+            target_high_pct: pct(state.before_install.target.allowed.high),
+            leave_mm: mm(state.before_install.target.gap),
+            acclimation_days: state.before_install.acclimation,
         }
     }
 }

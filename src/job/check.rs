@@ -12,12 +12,14 @@ use super::usable::{WIDEST_GAP, is_of_a_room};
 use crate::air::{HouseModel, IndoorAir};
 use crate::measure::{Humidity, Length, Minutes, Moisture, Percent, Temperature, show_date};
 use crate::surface::{Part, SurfaceLayout, faults};
+use crate::survey::{GapReading, MoistureReading};
 
 /// Lists everything that is wrong with `job`, whose surfaces are laid out as `layouts`.
 pub fn check(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout]) -> Vec<Problem> {
     let mut found = Findings(Vec::new());
     surfaces(job, shelf, layouts, &mut found);
     gaps(job, layouts, &mut found);
+    contradictions(job, &mut found);
     moistures(job, &mut found);
     rooms(job, &mut found);
     air(job, shelf, &mut found);
@@ -132,6 +134,50 @@ fn gaps(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
             }
         }
         reading_date(job, gap.date, place(), found);
+    }
+}
+
+/// Readings of the same thing that cannot both be right.
+fn contradictions(job: &Job, found: &mut Findings) {
+    let usable = |gap: &GapReading| (Length::ZERO..=WIDEST_GAP).contains(&gap.width);
+    for (index, gap) in job.survey.gaps.iter().enumerate().filter(|(_, gap)| usable(gap)) {
+        let same = |other: &&GapReading| other.surface == gap.surface && other.joint == gap.joint;
+        let before = job.survey.gaps[..index].iter().filter(|other| usable(other)).find(same);
+        let Some(before) = before.filter(|other| (other.width - gap.width).to_mm().abs() > 1.6) else {
+            continue;
+        };
+        found.warning(
+            Place::Gap(index),
+            format!(
+                "Joint {} was measured as {} and as {}",
+                gap.joint,
+                before.width.show(job.units),
+                gap.width.show(job.units)
+            ),
+            "The mean of both counts; measure again and take out the wrong one",
+        );
+    }
+    for (index, reading) in job.survey.moistures.iter().enumerate() {
+        let Some(moisture) = reading.reading else { continue };
+        let same = |other: &&MoistureReading| {
+            other.surface == reading.surface
+                && other.section == reading.section
+                && other.board == reading.board
+        };
+        let before = job.survey.moistures[..index].iter().filter(same).find_map(|other| other.reading);
+        let Some(before) = before.filter(|other| (*other - moisture).to_pct().abs() > 4.0) else { continue };
+        found.warning(
+            Place::Moisture(index),
+            format!("The same board was read as {} and as {}", before.show(), moisture.show()),
+            "The mean of both counts; read again, with the pins along the grain",
+        );
+    }
+    if !(Percent::pct(1.0)..=Percent::pct(100.0)).contains(&job.survey.precision) {
+        found.error(
+            Place::Job("precision"),
+            format!("A precision of {} % is not between 1 and 100 %", job.survey.precision.to_pct()),
+            "Type how well the opening of the joints is to be known, such as 15",
+        );
     }
 }
 
@@ -319,6 +365,8 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
         }
     };
     let pct = |percent: Percent| percent.to_pct();
+    range("moisture at delivery", plan.delivered_at.to_pct(), 2.0, 60.0, " %");
+    range("callback", pct(plan.callback.open_share), 0.0, 100.0, " %");
     range("crew", plan.crew.into(), 1.0, 50.0, "");
     range("working day", plan.day.to_h(), 0.5, 16.0, " h");
     range("coats", plan.coats.into(), 0.0, 10.0, "");
@@ -338,6 +386,8 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
         ("bead depth", plan.bead.least_depth),
         ("open from", plan.open_from),
         ("narrowest gap", plan.narrowest),
+        ("callback", plan.callback.widest),
+        ("callback", plan.callback.seen_from),
     ] {
         if !(Length::mm(0.05)..=Length::mm(25.4)).contains(&length) {
             let most = Length::mm(25.4).show(job.units);
