@@ -1,19 +1,26 @@
 //! How fast the main job is: `cargo bench`.
 //!
 //! `assess demo` is the time from an edit to a new answer; `assess 5000 joints` the same for a
-//! surface far larger than a room; `letter` the typesetting of the homeowner's letter.
+//! surface far larger than a room; `letter` the typesetting of the homeowner's letter. `drying`,
+//! `trials` and `row` are the kernels; `peers.py` beside this file runs the same drying and trials in
+//! scipy and numpy and prints the ratios.
 
+use std::f64::consts::TAU;
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
 use gapwright::app::demo_job;
 use gapwright::assess::assess;
 use gapwright::job::{Job, Shelf};
-use gapwright::measure::{Angle, Length};
+use gapwright::joint::{Row, RowBoard, RowJoint};
+use gapwright::measure::{Angle, Humidity, Length, Temperature};
 use gapwright::papers::Paper;
+use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, Swing, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Surface};
 use gapwright::survey::GapReading;
+use gapwright::wood::drying::{Drying, Exposure, Panel, Wood, transfer};
 
 /// A hall whose boards meet at 5 000 joints.
 fn hall() -> Job {
@@ -33,6 +40,74 @@ fn hall() -> Job {
     job
 }
 
+/// Two years at steps of 6 h through 20 cells: a painted 19 mm board with an open back.
+fn drying(criterion: &mut Criterion) {
+    let panel = Panel {
+        thickness: Length::mm(19.0),
+        density: 380.0,
+        transfer: [transfer(2e-8, Some(5.0)), transfer(1e-8, None)],
+    };
+    let air = |step: u32| {
+        let day = 240.0 + (f64::from(step) + 0.5) / 4.0;
+        let t = Temperature::celsius(20.0 + 2.5 * (TAU * (day - 110.0) / 365.0).sin());
+        let rh = Humidity::fraction(0.42 + 0.14 * (TAU * (day - 130.0) / 365.0).sin());
+        Exposure {
+            celsius: t.to_celsius(),
+            saturation: saturation_pressure(t),
+            vapour: vapour_pressure(t, rh),
+        }
+    };
+    criterion.bench_function("drying", |b| {
+        b.iter(|| {
+            let mut board = Drying::uniform(Wood, black_box(panel), 20, 0.17);
+            (0..2920).for_each(|step| {
+                board.step(air(step), 21_600.0);
+            });
+            board.mean()
+        });
+    });
+}
+
+/// 10 000 trials on 2 000 joints.
+fn trials(criterion: &mut Criterion) {
+    let joint = |at: u32| RiskJoint {
+        section: (at / 500) as usize,
+        length: Length::m(2.7),
+        across: Length::mm(130.0),
+        bead: Some(Length::mm(1.0 + f64::from(at % 37) / 12.0)),
+        open_from: Length::mm(0.4),
+        scatter: 0.3,
+        moves: 0.17,
+        lost: false,
+    };
+    let swing = Swing { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
+    let option =
+        RiskOption { swings: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
+    let (rule, capability) = (CallbackRule::default(), &Shelf::built_in().capability);
+    criterion.bench_function("trials", |b| {
+        b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 2, 10_000, 1));
+    });
+}
+
+/// A row of 5 000 boards that tears, then finds its balance.
+fn row(criterion: &mut Criterion) {
+    let board = RowBoard { narrows: 1.0, at_groove: 1.0, at_tongue: 0.0, nails: 1.0 };
+    let joint = |at: u32| RowJoint {
+        stiffness: 5.0,
+        reach: 0.05 + 0.002 * f64::from(at * 7919 % 101),
+        room: 0.5,
+        bonded: true,
+    };
+    let row = Row::new(vec![board; 5000], (0..4999).map(joint).collect());
+    criterion.bench_function("row", |b| {
+        b.iter(|| {
+            let mut row = black_box(&row).clone();
+            row.tear();
+            row.balance()
+        });
+    });
+}
+
 fn speed(criterion: &mut Criterion) {
     let shelf = Shelf::built_in();
     let demo = demo_job();
@@ -49,5 +124,5 @@ fn speed(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, speed);
+criterion_group!(benches, drying, trials, row, speed);
 criterion_main!(benches);

@@ -10,18 +10,17 @@ use crate::measure::{Percent, Units, show_number};
 
 pub(super) fn odds(ui: &mut Ui, cx: &Cx<'_>, causes: &Findings) {
     heading(ui, "How likely each cause is");
-    Grid::new("odds").num_columns(2).spacing([12.0, 5.0]).show(ui, |ui| {
+    Grid::new("odds").num_columns(3).spacing([12.0, 5.0]).show(ui, |ui| {
         for cause in Cause::ALL {
             let chance = causes.of(cause);
             term(ui, cause.words(), cause.explains());
-            let name = format!("{}: {} %", cause.words(), show_number(100.0 * chance, 0));
-            let bar = ProgressBar::new(chance as f32)
-                .desired_width(ui.available_width().min(170.0))
-                .corner_radius(3)
-                .fill(if chance > 0.5 { cx.palette.accent } else { cx.palette.soft.gamma_multiply(0.6) })
-                .text(RichText::new(format!("{} %", show_number(100.0 * chance, 0))).small());
-            let response = ui.add(bar);
-            response.widget_info(|| {
+            let told = percent(chance);
+            ui.label(RichText::new(&told).strong());
+            let name = format!("{}: {told}", cause.words());
+            let fill = if chance > 0.5 { cx.palette.accent } else { cx.palette.soft.gamma_multiply(0.6) };
+            let width = ui.available_width().min(170.0);
+            let bar = ProgressBar::new(chance as f32).desired_width(width).desired_height(10.0).fill(fill);
+            ui.add(bar.corner_radius(3)).widget_info(|| {
                 eframe::egui::WidgetInfo::labeled(eframe::egui::Role::ProgressIndicator, true, &name)
             });
             ui.end_row();
@@ -38,6 +37,15 @@ pub(super) fn odds(ui: &mut Ui, cx: &Cx<'_>, causes: &Findings) {
     }
     if let Some(settling) = &causes.settling {
         ui.add(Label::new(format!("What would settle most: {settling}.")).wrap());
+    }
+}
+
+/// A chance in whole per cents; never more certain than a model can be.
+fn percent(chance: f64) -> String {
+    match 100.0 * chance {
+        p if p > 99.0 => "over 99 %".to_owned(),
+        p if p < 1.0 => "under 1 %".to_owned(),
+        p => format!("{} %", show_number(p, 0)),
     }
 }
 
