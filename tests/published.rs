@@ -7,8 +7,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use gapwright::air::Station;
-use gapwright::air::psychrometrics::saturation_pressure;
+use gapwright::air::psychrometrics::{dew_point, saturation_pressure, vapour_pressure};
+use gapwright::air::{HouseModel, IndoorAir, IndoorYear, Station};
 use gapwright::job::Shelf;
 use gapwright::joint::required_width;
 use gapwright::measure::{
@@ -16,6 +16,7 @@ use gapwright::measure::{
 };
 use gapwright::repair::{BeadShape, Paint, TreatedJoint, cheapest_cans, spread_rate, wet_sealant};
 use gapwright::surface::BoardSpec;
+use gapwright::survey::accepts;
 use gapwright::wood::{Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change};
 use serde::Deserialize;
 
@@ -444,4 +445,62 @@ fn the_marks_on_the_shelf_are_the_published_ones() {
     assert_eq!(most("S-DRY"), printed("S-DRY"));
     assert_eq!(most("KD 12"), printed("KD12"));
     assert!(marks.is_sorted_by(|a, b| a.most <= b.most), "driest first");
+}
+
+/// The forms of humidity against `PsychroLib`, a public-domain library of ASHRAE's relations.
+#[test]
+fn psychrometrics_are_those_of_a_reference_library() {
+    let table = rows(include_str!("published/psychrometrics.csv"));
+    let deviation = |row: &Row| {
+        let column = |name: &str| number(row, name).unwrap();
+        let (t, rh) = (Temperature::celsius(column("t_c")), Humidity::fraction(column("rh")));
+        let saturation = (saturation_pressure(t) / column("saturation_pa") - 1.0).abs();
+        let vapour = (vapour_pressure(t, rh) / column("vapour_pa") - 1.0).abs();
+        // The library iterates the dew point to 1e-3 K.
+        let dew = 1e-3 * (dew_point(vapour_pressure(t, rh)).to_celsius() - column("dew_point_c")).abs();
+        (saturation.max(vapour).max(dew), format!("{} °C, {}", row["t_c"], row["rh"]))
+    };
+    assert!(largest(36, table.iter().map(deviation)) < 1e-5);
+}
+
+/// Recommended moisture of interior wood at installation: Wood Handbook Table 13-2 (averages
+/// second-hand, ranges from memory). It falls out of the indoor year of a lived-in, cooled house in the
+/// inland, the dry and the damp coastal climate: the year's mean within the range for single pieces and
+/// within 1.5 % of the average, which leans to the heating season.
+#[test]
+fn the_recommended_moisture_of_each_region_falls_out_of_its_year() {
+    let table = rows(include_str!("published/recommended_interior_mc.csv"));
+    let year_mean = |station: &str| {
+        let air = IndoorAir::FromClimate { station: station.to_owned(), house: HouseModel::default() };
+        let year = IndoorYear::new(&air, None, &Shelf::built_in().stations).unwrap();
+        year.emc().iter().map(|moisture| moisture.to_pct()).sum::<f64>() / 365.0
+    };
+    for (region, station) in [
+        ("Most areas of the US", "Chicago, IL"),
+        ("Dry southwestern areas", "Phoenix, AZ"),
+        ("Damp, warm coastal areas", "Miami, FL"),
+    ] {
+        let interior = |row: &&Row| row["use"].starts_with("Interior") && row["region"] == region;
+        let row = table.iter().find(interior).unwrap();
+        let ours = year_mean(station);
+        let column = |name: &str| number(row, name).unwrap();
+        println!("{region}: {ours:.1} %, recommended {}", row["average_pct"]);
+        assert!((ours - column("average_pct")).abs() < 1.5, "{region}: {ours}");
+        let range = column("individual_low_pct")..=column("individual_high_pct");
+        assert!(range.contains(&ours), "{region}: {ours}");
+    }
+}
+
+/// Operating characteristic of the single sampling plan n = 52, c = 3: NIST/SEMATECH e-Handbook
+/// section 6.2.3.2 (from memory), printed to three figures.
+#[test]
+fn sampling_plans_accept_as_the_handbook_says() {
+    let table = rows(include_str!("published/nist_handbook.csv"));
+    let curve = table.iter().filter(|row| row["quantity"].starts_with("OC curve"));
+    let deviation = |row: &Row| {
+        let share = row["inputs"].split("pd=").nth(1).unwrap().split(' ').next().unwrap();
+        let printed = number(row, "printed").unwrap();
+        ((accepts(52, 3, share.parse().unwrap()) - printed).abs(), share.to_owned())
+    };
+    assert!(largest(10, curve.map(deviation)) < 6e-4);
 }

@@ -62,7 +62,7 @@ pub struct HouseModel {
     pub cool_to: Temperature,
     /// Humidity by a class of EN 15026 in place of the moisture load.
     pub class: Option<HumidityClass>,
-    /// Water that living in the house adds to its air, grams in a cubic metre.
+    /// Water that living in the house adds to its air in winter, grams in a cubic metre.
     #[serde(deserialize_with = "finite")]
     pub moisture_load: f64,
     /// Cooling or a dehumidifier keeps the humidity below this, if there is either.
@@ -228,12 +228,18 @@ fn day_mean(hours: impl Iterator<Item = Air>) -> Air {
     Air { temperature, humidity: equilibrium_humidity(temperature, Moisture::pct(moisture / count)) }
 }
 
+/// The part of the moisture load that stays in the house: all of it up to 0 °C outdoors, none from
+/// 20 °C on, when windows stand open (EN ISO 13788 annex A, from memory).
+fn closed_windows(outside: Temperature) -> f64 {
+    (1.0 - outside.to_celsius() / 20.0).clamp(0.0, 1.0)
+}
+
 impl HouseModel {
     /// Indoor air when it is `outside` outdoors, in a year that is damper by `damper` standard
     /// deviations.
     ///
     /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus
-    /// what living adds, or the class's humidity; held below the cooling's limit and above the
+    /// what living adds, less and less of it as windows are opened, or the class's humidity; held below the cooling's limit and above the
     /// humidifier's.
     pub fn indoors(&self, outside: Air, damper: f64) -> Air {
         let inside = outside.temperature.max(self.heat_to).min(self.cool_to.max(self.heat_to));
@@ -242,7 +248,7 @@ impl HouseModel {
         let load = pressure_of_load(1.0, inside);
         let mut pressure = match self.class {
             Some(class) => class.humidity(outside.temperature).to_fraction() * saturated,
-            None => outdoors + self.moisture_load * load,
+            None => outdoors + self.moisture_load * closed_windows(outside.temperature) * load,
         };
         pressure = (pressure + damper * (OUTDOOR_SD * outdoors).hypot(LOAD_SD * load)).max(0.0);
         if let Some(limit) = self.dehumidified_to {

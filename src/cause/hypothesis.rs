@@ -39,7 +39,7 @@ impl Cause {
             Self::Seasonal => "Ordinary seasonal movement",
             Self::WeakSealant => "Sealant out of its class",
             Self::FramingMoved => "Framing or fixing moved",
-            Self::WettedAndDried => "Wetted and dried again",
+            Self::WettedAndDried => "Boards that got wet",
             Self::BondedGroups => "Boards bonded in groups",
         }
     }

@@ -134,10 +134,11 @@ fn lasting(asked: Demand, sealant: &Sealant) -> f64 {
 }
 
 /// The run of weeks around the best one after which all but as much lasts: within 2 % of the joint
-/// length.
+/// length. Of weeks that are as good to within half a per cent, the soonest is the best.
 fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
     let lasts = |index: usize| weeks[index].lasts.to_m();
-    let top = (0..weeks.len()).max_by(|&a, &b| lasts(a).total_cmp(&lasts(b))).unwrap_or(0);
+    let most = (0..weeks.len()).map(lasts).fold(0.0, f64::max);
+    let top = (0..weeks.len()).find(|&at| lasts(at) >= most - 0.005 * total.to_m()).unwrap_or(0);
     let good = |index: usize| lasts(index) >= lasts(top) - 0.02 * total.to_m();
     let low = (0..top).rev().take_while(|&i| good(i)).last().unwrap_or(top);
     let high = (top + 1..weeks.len()).take_while(|&i| good(i)).last().unwrap_or(top);

@@ -120,7 +120,7 @@ fn house(ui: &mut Ui, cx: &mut Cx<'_>, house: &HouseModel) {
         term(
             ui,
             "Moisture load, g/m³",
-            "Water that people, plants, cooking and washing add to the air: 2 to 4 is usual, 6 a damp house.",
+            "Water that people, plants, cooking and washing add to the air in winter: 2 to 4 is usual, 6 a damp house. In summer, with windows open, none of it stays.",
         );
         if let Some(load) = cx.number_entry(ui, "Moisture load", house.moisture_load, 1, 0.0..=20.0, 48.0) {
             edit_house(cx, "Moisture load", move |house| house.moisture_load = load);
