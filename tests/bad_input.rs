@@ -1124,3 +1124,33 @@ proptest! {
         prop_assert!(!found.answer.headline.is_empty());
     }
 }
+
+#[test]
+fn paint_that_lets_nothing_through_is_told() {
+    let mut shelf = Shelf::built_in().clone();
+    for coating in &mut shelf.finishes {
+        (coating.face, coating.back) = (Some(0.0), Some(0.0));
+    }
+    let found = assess(&SOUND.0, &shelf);
+    told(&found, &Place::Section(0, 0), "lets nothing through");
+    assert!(found.answer.complete && found.sections.len() == 4);
+    for state in &found.sections {
+        assert!(state.settled.mean().to_pct().is_finite() && state.settled.lag().is_finite());
+    }
+}
+
+#[test]
+fn readings_that_contradict_each_other_are_told() {
+    let (_, found) = after(|job| {
+        let mut again = job.survey.gaps[0].clone();
+        again.width = Length::inches(0.5);
+        job.survey.gaps.push(again);
+    });
+    told(&found, &Place::Gap(18), "was measured as 7/64\" and as 1/2\"");
+    let (_, found) = after(|job| {
+        let mut again = job.survey.moistures[0].clone();
+        again.reading = Some(Moisture::pct(20.0));
+        job.survey.moistures.push(again);
+    });
+    told(&found, &Place::Moisture(5), "8.5 % and as 20 %");
+}

@@ -12,6 +12,7 @@ use std::time::Duration;
 use eframe::egui::{Key, Modifiers, Role, Theme, ViewportEvent, ViewportId};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use gapwright::air::IndoorAir;
 use gapwright::app::{App, demo_job};
 use gapwright::job::{Job, file};
 use gapwright::measure::{Length, Units};
@@ -301,4 +302,52 @@ fn nothing_counts_before_it_is_typed() {
     let found = window.state().assessment();
     let option = found.chosen(window.state().job()).unwrap();
     assert!(!option.tasks.iter().any(|task| task.basis.contains("timed section")));
+}
+
+/// A week of readings every hour, the heating having been off.
+fn logger_file(folder: &std::path::Path) -> std::path::PathBuf {
+    let mut text = "Time,Temperature (°C),Humidity (%)\n".to_owned();
+    for hour in 0..168 {
+        text += &format!("2026-02-{:02} {:02}:00,18.5,{}.5\n", 1 + hour / 24, hour % 24, 30 + hour % 5);
+    }
+    let path = folder.join("hall.csv");
+    std::fs::write(&path, text).unwrap();
+    path
+}
+
+#[test]
+fn a_logger_is_confirmed_then_read_and_can_be_undone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = logger_file(folder.path());
+    let mut window = window(demo_job());
+    let before = window.state().assessment().year.clone();
+    click(&mut window, "Logger's file…");
+    enter(&mut window, "CSV file", path.to_str().unwrap());
+    assert_eq!(window.state().job().logged, None, "nothing is taken before it is confirmed");
+    click(&mut window, "Use these readings");
+    let logged = window.state().job().logged.clone().unwrap();
+    assert_eq!(logged.days.len(), 7);
+    let year = window.state().assessment().year.clone().unwrap();
+    assert!((year.days[33].temperature.to_celsius() - 18.5).abs() < 0.1, "3 February is the logger's");
+    click(&mut window, "Undo: Logger's readings");
+    assert_eq!(window.state().job().logged, None);
+    assert_eq!(window.state().assessment().year, before);
+}
+
+#[test]
+fn a_weather_file_gives_the_year_outdoors_and_a_wrong_one_is_told() {
+    let mut window = window(demo_job());
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/weather/");
+    click(&mut window, "Weather file…");
+    enter(&mut window, "EPW or TMY3 file", &format!("{folder}README.md"));
+    assert!(window.query_by_label_contains("as neither format does").is_some());
+    assert!(window.state().job().air.house().is_some());
+    click(&mut window, "Weather file…");
+    enter(&mut window, "EPW or TMY3 file", &format!("{folder}greensboro.csv"));
+    let IndoorAir::FromWeather { weather, house } = &window.state().job().air else {
+        panic!("the air is {:?}", window.state().job().air)
+    };
+    assert_eq!(weather.hours().len(), 8760);
+    assert_eq!(Some(house), demo_job().air.house(), "the house stays as it was");
+    assert!(window.state().assessment().year.is_some());
 }

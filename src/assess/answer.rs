@@ -202,14 +202,9 @@ pub(super) fn odds_words(chance: f64) -> String {
     }
 }
 
-/// What the gaps say of the moisture at install; the section that was measured most speaks for the
-/// job, not the one that was wetted.
+/// What the gaps say of the moisture at install.
 fn install_words(found: &Assessment, main: Cause) -> String {
-    let struck = found.causes.as_ref().and_then(|causes| causes.struck);
-    let measured = found.sections.iter().enumerate().filter(|(at, s)| {
-        Some(*at) != struck && s.gaps.measured > 0 && s.origin.is_some_and(|origin| !origin.beyond_drying)
-    });
-    let Some((_, state)) = measured.max_by_key(|(_, s)| s.gaps.measured) else { return String::new() };
+    let Some(state) = found.speaking_section() else { return String::new() };
     let Some(origin) = state.origin else { return String::new() };
     let room = state.settled.mean().show();
     let range = format!(

@@ -11,6 +11,7 @@ mod causes;
 mod options;
 mod report;
 mod risk;
+mod rows;
 mod sections;
 
 pub use answer::{Answer, date_after};
@@ -18,6 +19,7 @@ pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 
 pub use report::{Report, joints_csv, year_csv};
+pub use rows::RowForecast;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
 
 use crate::air::IndoorYear;
@@ -43,6 +45,8 @@ pub struct Assessment {
     pub gaps: GapSurvey,
     /// The sections of all surfaces in order.
     pub sections: Vec<SectionState>,
+    /// Each section as a row after its joints were sealed, in the order of the sections.
+    pub rows: Vec<Option<RowForecast>>,
     /// Why the joints opened, if any gap is known.
     pub causes: Option<Findings>,
     /// The joints of all surfaces, in the order of the layouts.
@@ -61,6 +65,17 @@ impl Assessment {
     /// The option the papers speak of.
     pub fn chosen(&self, job: &Job) -> Option<&RepairOption> {
         self.options.iter().find(|option| option.method == job.plan.chosen)
+    }
+
+    /// The section that speaks for the job: of those with an explicable gap the one that was measured
+    /// most, and not one that got wet.
+    pub fn speaking_section(&self) -> Option<&SectionState> {
+        let struck = self.causes.as_ref().and_then(|causes| causes.struck);
+        let explicable = self.sections.iter().enumerate().filter(|(at, state)| {
+            let origin = state.origin.filter(|origin| !origin.beyond_drying);
+            Some(*at) != struck && state.gaps.measured > 0 && origin.is_some()
+        });
+        explicable.map(|(_, state)| state).max_by_key(|state| state.gaps.measured)
     }
 
     /// The section of this index on the surface of this index.
@@ -110,6 +125,14 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
+    let rows = sections
+        .iter()
+        .enumerate()
+        .map(|(at, state)| {
+            let own: Vec<&JointState> = joints.iter().filter(|joint| joint.section == Some(at)).collect();
+            rows::row_after(job, shelf, &layouts[state.surface], state, &own, seal_day)
+        })
+        .collect();
     let causes = causes::findings(job, shelf, &layouts, &sections);
     let mut options = options::options(&options::OptionInputs {
         job,
@@ -126,6 +149,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         year,
         gaps,
         sections,
+        rows,
         causes,
         joints,
         season,

@@ -8,7 +8,7 @@ use super::Assessment;
 use super::answer::{date_after, window_words};
 use super::causes::{ClueWords, Findings};
 use super::options::RepairOption;
-use super::sections::{JointState, SectionState, visit_day};
+use super::sections::{JointState, visit_day};
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money, Units};
@@ -175,6 +175,12 @@ pub struct SectionReport {
     pub narrowest_gap_mm: f64,
     /// Widest mean gap of the coming year.
     pub widest_gap_mm: f64,
+    /// Share of its sealed joints that tears again when the row moves as far as it will.
+    pub torn_again_pct: Option<f64>,
+    /// Standard deviation of that.
+    pub torn_again_sd_pct: Option<f64>,
+    /// Opening of the widest of them.
+    pub torn_widest_mm: Option<f64>,
     /// Moisture that boards for the next install should have.
     pub target_pct: f64,
     /// Least moisture allowed then.
@@ -340,7 +346,7 @@ impl Report {
             layout: LayoutReport::new(found),
             opening: OpeningReport::new(job, found),
             causes: found.causes.as_ref().map(CausesReport::new),
-            sections: found.sections.iter().map(|state| SectionReport::new(job, state)).collect(),
+            sections: (0..found.sections.len()).map(|at| SectionReport::new(job, found, at)).collect(),
             season: found.season.as_ref().map(|season| SeasonReport {
                 best: window_words(job, season.best, season.weeks.len()),
                 best_from: date_after(job, season.best.low * 7).to_string(),
@@ -411,7 +417,8 @@ impl CausesReport {
 }
 
 impl SectionReport {
-    fn new(job: &Job, state: &SectionState) -> Self {
+    fn new(job: &Job, found: &Assessment, at: usize) -> Self {
+        let (state, row) = (&found.sections[at], found.rows[at]);
         let surface = &job.surfaces[state.surface];
         let (driest, wettest) = state.settled.extremes();
         Self {
@@ -435,6 +442,9 @@ impl SectionReport {
             closes_by_itself_pct: round(100.0 * state.closes_by_itself(), 1),
             narrowest_gap_mm: mm(state.year_gap.0),
             widest_gap_mm: mm(state.year_gap.1),
+            torn_again_pct: row.map(|row| round(row.torn.to_pct(), 1)),
+            torn_again_sd_pct: row.map(|row| round(row.torn_sd.to_pct(), 1)),
+            torn_widest_mm: row.map(|row| mm(row.widest)),
             target_pct: pct(state.before_install.target.moisture),
             target_low_pct: pct(state.before_install.target.allowed.low),
             target_high_pct: pct(state.before_install.target.allowed.high),

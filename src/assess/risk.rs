@@ -18,7 +18,7 @@ const SEED: u64 = 20_240_229;
 /// Assumption.
 const DRIED_TO: f64 = 0.7;
 /// Scatter of ring angles adds about this much to that of species, relative. Assumption.
-const RING_SCATTER: f64 = 0.08;
+pub(super) const RING_SCATTER: f64 = 0.08;
 
 /// Fills in the options' chances.
 pub(super) fn chances(
@@ -122,7 +122,7 @@ fn reseal(
 ///
 /// Boards that have opened more do so because they move more, or because they were wetter. Of two
 /// causes that add up, the first takes the part that its variance has.
-fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (f64, f64) {
+pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (f64, f64) {
     let mean = section.mean.to_m().max(1e-6);
     let boards = Species::SCATTER.hypot(RING_SCATTER);
     let all = (section.scatter.to_m() / mean).clamp(boards, 1.0);

@@ -375,6 +375,14 @@ pub(super) fn physical_problems(
                 "Look for another cause: a leak, boards wetted and crushed, boards bonded in groups, framing that moved",
             ));
         }
+        if state.settled.is_sealed_off() {
+            found.push(Problem::new(
+                Severity::Warning,
+                place(),
+                "Its coating lets nothing through and its backs lie tight: by that, its moisture never changes",
+                "Check the coating and what is behind the boards; no paint is that tight",
+            ));
+        }
         let board = &job.surfaces[state.surface].sections[state.section].board;
         if let Some(tongue) = board.tongue().filter(|tongue| state.year_gap.1 > *tongue) {
             found.push(Problem::new(

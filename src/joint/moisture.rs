@@ -41,6 +41,8 @@ pub struct BoardYears {
     visit: i64,
     /// Moisture on the days from the install to the visit, for each of [`INSTALLS`], per cent.
     since: Option<[Vec<f64>; 4]>,
+    /// Whether neither face lets anything through.
+    sealed_off: bool,
     /// Days by which the yearly wave of the boards is behind that of their equilibrium.
     lag: f64,
 }
@@ -75,7 +77,13 @@ impl BoardYears {
                 track(&mut board, &days, visit - followed, followed)
             })
         });
-        Self { lag: lag(&emc, &settled), settled, damper, fading, visit, since }
+        let sealed_off = panel.transfer.iter().all(|transfer| *transfer <= 0.0);
+        Self { lag: lag(&emc, &settled), sealed_off, settled, damper, fading, visit, since }
+    }
+
+    /// Whether neither face lets anything through: then the room's air says nothing of the boards.
+    pub const fn is_sealed_off(&self) -> bool {
+        self.sealed_off
     }
 
     /// Settled moisture on the day of the year with this index; any whole number, the year repeats.

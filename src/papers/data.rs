@@ -3,8 +3,9 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
+use crate::cause::{Cause, Origin};
 use crate::job::{Job, Severity};
-use crate::measure::{Area, Length, Units, Volume, show_date, show_number};
+use crate::measure::{Area, Length, Moisture, Units, Volume, show_date, show_number};
 use crate::repair::{MethodId, Need, TaxOn};
 
 /// Everything a template can show.
@@ -87,26 +88,14 @@ fn saw(job: &Job, found: &Assessment) -> Vec<String> {
 /// Why it happened, for someone who never heard of moisture content.
 fn why(job: &Job, found: &Assessment) -> Vec<String> {
     let mut said = Vec::new();
-    let with_origin = found.sections.iter().filter(|s| s.gaps.measured > 0 && s.origin.is_some());
-    let Some(state) = with_origin.max_by_key(|s| s.gaps.measured) else { return said };
-    let Some(origin) = state.origin else { return said };
-    let room = show_number(state.settled.mean().to_pct(), 0);
-    if origin.beyond_drying {
-        said.push("The gaps are wider than drying alone can make them, so something else is at work; we say below what we look for first.".to_owned());
-    } else {
-        said.push("Wood gives off and takes up water with the air around it, and a board gets narrower as it dries.".to_owned());
-        said.push(format!(
-            "Going by the gaps, the boards went up holding about {} % water (between {} and {} %). Your room keeps wood near {room} %.",
-            show_number(origin.moisture.to_pct(), 0),
-            show_number(origin.interval.low.to_pct(), 0),
-            show_number(origin.interval.high.to_pct(), 0),
-        ));
-        let dried_much = (origin.moisture - state.settled.mean()).to_pct() > 4.0;
-        said.push(if dried_much {
-            "They were too wet for the room when they were fitted. As they dried, each one narrowed a little, and all of it shows at the joints. The sealant could not stretch that far.".to_owned()
-        } else {
-            "They were about as dry as they should be. What you see is the ordinary movement between seasons: the joints open in the heating season and close again by themselves.".to_owned()
-        });
+    let main = found.causes.as_ref().map(|causes| causes.main().0);
+    if let Some(cause) = main.and_then(besides_the_wood) {
+        said.push(cause.to_owned());
+    }
+    if let Some(state) = found.speaking_section()
+        && let Some(origin) = state.origin
+    {
+        said.extend(how_wet(state, &origin));
     }
     let wet: Vec<&str> =
         found.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
@@ -119,6 +108,44 @@ fn why(job: &Job, found: &Assessment) -> Vec<String> {
     said
 }
 
+/// What happened besides drying and the seasons.
+const fn besides_the_wood(cause: Cause) -> Option<&'static str> {
+    match cause {
+        Cause::WettedAndDried => Some(
+            "Part of your boards got wet. Wet boards swell and crush each other's edges, and when they dry the gaps are wider than before.",
+        ),
+        Cause::FramingMoved => Some(
+            "One line stands open far more than the rest, so what carries the boards has probably moved there; we look at that first.",
+        ),
+        Cause::WeakSealant => Some(
+            "The movement is what a good sealant takes, but the one in your joints let go at small openings.",
+        ),
+        Cause::WetAtInstall | Cause::Seasonal | Cause::BondedGroups => None,
+    }
+}
+
+/// How wet the boards of a section were when they went up, and what came of it.
+fn how_wet(state: &SectionState, origin: &Origin) -> Vec<String> {
+    let pct = |moisture: Moisture| show_number(moisture.to_pct(), 0);
+    let dried_much = (origin.moisture - state.settled.mean()).to_pct() > 4.0;
+    vec![
+        "Wood gives off and takes up water with the air around it, and a board gets narrower as it dries."
+            .to_owned(),
+        format!(
+            "Going by the gaps, the boards went up holding about {} % water (between {} and {} %). Your room keeps wood near {} %.",
+            pct(origin.moisture),
+            pct(origin.interval.low),
+            pct(origin.interval.high),
+            pct(state.settled.mean()),
+        ),
+        if dried_much {
+            "They were too wet for the room when they were fitted. As they dried, each one narrowed a little, and all of it shows at the joints. The sealant could not stretch that far.".to_owned()
+        } else {
+            "They were about as dry as they should be. What you see is the ordinary movement between seasons: the joints open in the heating season and close again by themselves.".to_owned()
+        },
+    ]
+}
+
 fn section_name<'a>(job: &'a Job, state: &SectionState) -> &'a str {
     &job.surfaces[state.surface].sections[state.section].name
 }
@@ -126,7 +153,8 @@ fn section_name<'a>(job: &'a Job, state: &SectionState) -> &'a str {
 /// How the joints go on moving.
 fn moves(job: &Job, found: &Assessment) -> Vec<String> {
     let measured = found.sections.iter().filter(|s| s.gaps.measured > 0);
-    let Some(state) = measured.max_by_key(|s| s.gaps.measured) else { return vec![] };
+    let most = || measured.max_by_key(|s| s.gaps.measured);
+    let Some(state) = found.speaking_section().or_else(most) else { return vec![] };
     let units = job.units;
     if state.narrowest_day == 0 {
         return vec![format!(

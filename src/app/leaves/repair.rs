@@ -213,6 +213,7 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
     for field in ["sealant", "sealing date", "bead depth", "V filled", "open from", "narrowest gap"] {
         cx.problems(ui, |place| *place == Place::Plan(field));
     }
+    rows(ui, cx);
     if let Some(season) = &cx.found.season {
         let best = season.best_week();
         let from = show_date(date_after(cx.assessed, season.best.low * 7));
@@ -327,6 +328,34 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         ui.end_row();
     });
     cx.problems(ui, |place| *place == Place::Plan("who pays"));
+}
+
+/// What becomes of each section's row of sealed boards.
+fn rows(ui: &mut Ui, cx: &Cx<'_>) {
+    let told = cx.found.sections.iter().zip(&cx.found.rows);
+    let words: Vec<String> = told
+        .filter_map(|(state, row)| {
+            let row = (*row)?;
+            let name = &cx.assessed.surfaces.get(state.surface)?.sections.get(state.section)?.name;
+            let torn = row.torn.to_fraction() * row.joints as f64;
+            let widest = if torn < 0.05 {
+                String::new()
+            } else {
+                format!(", the widest to {}", row.widest.show(cx.units()))
+            };
+            Some(format!("{name}: {} of {}{widest}", show_number(torn, 1), row.joints))
+        })
+        .collect();
+    if !words.is_empty() {
+        remark(
+            ui,
+            cx,
+            format!(
+                "Sealed joints that tear again when the row of boards moves as far as it will, section {}.",
+                words.join("; ")
+            ),
+        );
+    }
 }
 
 fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {

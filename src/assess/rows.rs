@@ -1,0 +1,149 @@
+//! Each section as a row after the joints were sealed again: which joints tear when the boards have
+//! moved as far as they will.
+//!
+//! Boards, widths and workmanship are drawn a few times over, so that the result has its scatter. It
+//! is told beside the chance of a callback, which takes each joint by itself: in a row, boards that a
+//! good bead holds together let their movement show at the weak joint.
+
+use rand::SeedableRng as _;
+use rand_distr::{Distribution as _, StandardNormal};
+use rand_xoshiro::Xoshiro256PlusPlus;
+
+use super::risk::{RING_SCATTER, moves_like_its_gap};
+use super::sections::{JointState, SectionState};
+use crate::job::{Job, Shelf};
+use crate::joint::{HORIZON, Row, RowBoard, RowJoint, Sealant};
+use crate::measure::{Length, Percent};
+use crate::repair::Capability;
+use crate::surface::{JointKind, SurfaceLayout};
+use crate::wood::Species;
+
+/// Rows drawn for a section; fewer where it is long.
+const DRAWS: usize = 24;
+/// Joints that all draws of a section come to at most.
+const MOST_JOINTS: usize = 6_000;
+
+/// A section's row after the work.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RowForecast {
+    /// Sealed joints in it.
+    pub joints: usize,
+    /// Share of them that tears, on average.
+    pub torn: Percent,
+    /// Standard deviation of that share.
+    pub torn_sd: Percent,
+    /// Opening of the widest, on average; nothing if none tears.
+    pub widest: Length,
+}
+
+/// A joint of the row before its draw: bead or paint.
+struct Sealed {
+    stiffness: f64,
+    /// Stretch that half of such joints take, mm.
+    reach: f64,
+    /// How far it can close, mm.
+    room: f64,
+    /// Factor on its boards' movement.
+    more: f64,
+}
+
+/// The row of a section sealed on `seal_day`. `None` without sealed joints or where boards are held at
+/// both edges.
+pub(super) fn row_after(
+    job: &Job,
+    shelf: &Shelf,
+    laid: &SurfaceLayout,
+    state: &SectionState,
+    joints: &[&JointState],
+    seal_day: usize,
+) -> Option<RowForecast> {
+    let board = &job.surfaces[state.surface].sections[state.section].board;
+    let species = shelf.species(&board.species)?;
+    let sealant = shelf.sealant(&job.plan.sealant)?.keeping(job.plan.bead.keeps());
+    let edges: Vec<Sealed> = joints
+        .iter()
+        .filter(|joint| joint.treated && laid.joints[joint.joint].kind == JointKind::BoardEdge)
+        .filter_map(|joint| sealed(job, shelf, state, joint, &sealant))
+        .collect();
+    if edges.is_empty() || state.across <= Length::ZERO {
+        return None;
+    }
+    let from = seal_day.min(HORIZON - 1);
+    let later = state.motion.narrowing[from..].iter().copied().fold(0.0, f64::max);
+    let narrows = board.face_width.to_mm() * (later - state.motion.narrowing[from]).max(0.0);
+    let even = RowBoard {
+        narrows,
+        at_groove: board.fixing.at_groove(),
+        at_tongue: board.fixing.at_tongue(),
+        nails: shelf.bonding.nails(species.density()),
+    };
+    let draws = (MOST_JOINTS / edges.len()).clamp(2, DRAWS);
+    let mut random = Xoshiro256PlusPlus::seed_from_u64(state.section as u64);
+    let rows: Vec<(f64, f64)> =
+        (0..draws).map(|_| drawn(&edges, &even, &shelf.capability, &mut random)).collect();
+    #[expect(clippy::cast_precision_loss, reason = "a few draws")]
+    let count = draws as f64;
+    let torn = rows.iter().map(|(torn, _)| torn).sum::<f64>() / count;
+    let spread = rows.iter().map(|(share, _)| (share - torn).powi(2)).sum::<f64>() / count;
+    Some(RowForecast {
+        joints: edges.len(),
+        torn: Percent::pct(100.0 * torn),
+        torn_sd: Percent::pct(100.0 * spread.sqrt()),
+        widest: Length::mm(rows.iter().map(|(_, widest)| widest).sum::<f64>() / count),
+    })
+}
+
+fn sealed(
+    job: &Job,
+    shelf: &Shelf,
+    state: &SectionState,
+    joint: &JointState,
+    sealant: &Sealant,
+) -> Option<Sealed> {
+    let (more, _) = moves_like_its_gap(&state.gaps, joint.gap?);
+    let width = joint.at_sealing.to_mm();
+    let bonding = &shelf.bonding;
+    // A gap too narrow for a bead is bridged by paint alone.
+    let (depth, reach) = if joint.at_sealing >= job.plan.narrowest {
+        let depth = width.max(job.plan.bead.least_depth.to_mm());
+        (depth, width * sealant.stretch.to_fraction() * shelf.capability.median)
+    } else {
+        (0.0, bonding.paint_reach)
+    };
+    Some(Sealed { stiffness: bonding.joint(width, depth), reach, room: width, more })
+}
+
+/// One row: share of the joints that tear, and the widest opening among them in mm.
+fn drawn(
+    edges: &[Sealed],
+    even: &RowBoard,
+    capability: &Capability,
+    random: &mut Xoshiro256PlusPlus,
+) -> (f64, f64) {
+    let mut normal = |sd: f64| -> f64 {
+        let z: f64 = StandardNormal.sample(random);
+        sd * z
+    };
+    let lot = normal(capability.lot);
+    let boards_sd = Species::SCATTER.hypot(RING_SCATTER);
+    let joints = edges
+        .iter()
+        .map(|edge| RowJoint {
+            stiffness: edge.stiffness,
+            reach: edge.reach * (lot + normal(capability.hand)).exp(),
+            room: edge.room,
+            bonded: true,
+        })
+        .collect();
+    // The first board's movement shows at the row's end; the others' at the joint before them.
+    let more = std::iter::once(1.0).chain(edges.iter().map(|edge| edge.more));
+    let boards = more
+        .map(|more| RowBoard { narrows: even.narrows * more * normal(boards_sd).exp(), ..*even })
+        .collect();
+    let mut row = Row::new(boards, joints);
+    let torn = row.tear();
+    let state = row.balance();
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    let share = torn.len() as f64 / edges.len() as f64;
+    (share, torn.iter().map(|&joint| state.opening[joint]).fold(0.0, f64::max))
+}
