@@ -191,7 +191,7 @@ fn cause_words(job: &Job, found: &Assessment) -> String {
 }
 
 /// A probability as people say it.
-pub(super) fn odds_words(chance: f64) -> String {
+pub fn odds_words(chance: f64) -> String {
     match chance {
         c if c >= 0.985 => "as good as certain".to_owned(),
         c if c >= 0.945 => "19 in 20".to_owned(),

@@ -14,7 +14,7 @@ mod risk;
 mod rows;
 mod sections;
 
-pub use answer::{Answer, date_after};
+pub use answer::{Answer, date_after, odds_words};
 pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 

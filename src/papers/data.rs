@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use crate::assess::{Assessment, RepairOption, SectionState, date_after};
+use crate::assess::{Assessment, RepairOption, SectionState, date_after, odds_words};
 use crate::cause::{Cause, Origin};
 use crate::job::{Job, Severity};
 use crate::measure::{Area, Length, Moisture, Units, Volume, show_date, show_number};
@@ -194,15 +194,20 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
             said.push(match (&found.season, job.plan.seal_on) {
                 (_, Some(_)) => format!("The sealing is planned for {day}."),
                 (Some(season), None) if season.best.high - season.best.low < 50 => format!(
-                    "The best time is between {} and {}: sealed then, the new bead is neither pulled nor squeezed further than it can follow.",
+                    "The best time is between {} and {}: sealed then, the new bead is asked least through the year.",
                     show_date(date_after(job, season.best.low * 7)),
                     show_date(date_after(job, season.best.high * 7 + 6)),
                 ),
                 _ => "Any time of the year will do.".to_owned(),
             });
             said.push(format!(
-                "By our reckoning the new bead stays within its limits on {} % of that length. We are in the room on {days}.",
-                show_number(holds.floor(), 0)
+                "By our reckoning the new bead {} on {} % of that length{} We are in the room on {days}.",
+                if holds < 90.0 { "would stay within its limits only" } else { "stays within its limits" },
+                show_number(holds.floor(), 0),
+                option.callback.as_ref().map_or_else(
+                    || ".".to_owned(),
+                    |risk| format!(", and the chance that joints open again within the warranty is {}.", odds_words(risk.chance)),
+                ),
             ));
             said
         }
@@ -236,7 +241,10 @@ fn compared(job: &Job, option: &RepairOption) -> Value {
         "after": match option.holds {
             Some(share) => format!("new bead holds on {} % of the length", show_number((share * 100.0).floor(), 0)),
             None => format!("joints open to {} in the driest weeks", option.opens_to.show(job.units)),
-        },
+        } + &option
+            .callback
+            .as_ref()
+            .map_or_else(String::new, |risk| format!("; another call within the warranty: {}", odds_words(risk.chance))),
     })
 }
 

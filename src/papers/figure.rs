@@ -166,7 +166,9 @@ pub fn year(job: &Job, found: &Assessment) -> String {
     const WIDTH: f64 = 520.0;
     const HEIGHT: f64 = 170.0;
     let drawing = Document::new().set("viewBox", (0, 0, WIDTH, HEIGHT));
-    let Some(state) = found.sections.iter().max_by_key(|s| s.gaps.measured) else {
+    let Some(state) =
+        found.speaking_section().or_else(|| found.sections.iter().max_by_key(|s| s.gaps.measured))
+    else {
         return drawing.to_string();
     };
     let frame = Plot::new(job, found, state, WIDTH, HEIGHT);
