@@ -14,7 +14,9 @@ use gapwright::joint::required_width;
 use gapwright::measure::{
     Angle, Hours, Humidity, Length, Moisture, Money, Percent, Temperature, ThreePoint, Volume,
 };
-use gapwright::repair::{BeadShape, Paint, TreatedJoint, cheapest_cans, spread_rate, wet_sealant};
+use gapwright::repair::{
+    BeadShape, Paint, TreatedJoint, cheapest_cans, present_value, spread_rate, wet_sealant,
+};
 use gapwright::surface::BoardSpec;
 use gapwright::survey::accepts;
 use gapwright::wood::{Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change};
@@ -489,6 +491,18 @@ fn the_recommended_moisture_of_each_region_falls_out_of_its_year() {
         let range = column("individual_low_pct")..=column("individual_high_pct");
         assert!(range.contains(&ours), "{region}: {ours}");
     }
+}
+
+/// Single present value: ASTM E917, computed factors of NIST Handbook 135.
+#[test]
+fn present_values_are_those_of_the_factors() {
+    let table = rows(include_str!("published/present_value_factors.csv"));
+    let deviation = |row: &Row| {
+        let column = |name: &str| number(row, name).unwrap();
+        let ours = present_value(column("i"), column("n"));
+        ((ours - column("SPV")).abs(), format!("{}, {} years", row["i"], row["n"]))
+    };
+    assert!(largest(table.len(), table.iter().map(deviation)) < 6e-7 && table.len() > 5);
 }
 
 /// Operating characteristic of the single sampling plan n = 52, c = 3: NIST/SEMATECH e-Handbook

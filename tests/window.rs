@@ -196,10 +196,10 @@ fn a_bad_gap_stays_at_its_joint() {
 }
 
 #[test]
-fn replacing_is_chosen_by_its_card_and_the_answer_follows() {
+fn another_way_is_chosen_from_the_list_and_the_answer_follows() {
     let mut window = window(demo_job());
     click(&mut window, "Repair");
-    click(&mut window, "choose");
+    click(&mut window, "Replace with boards dried to the room");
     assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
     assert!(window.state().assessment().answer.headline.starts_with("Replace the boards"));
 }

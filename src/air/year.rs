@@ -204,6 +204,25 @@ impl IndoorYear {
         replace(&mut self.damper, HAND_SD);
     }
 
+    /// The part of the year's swing of equilibrium moisture that is left if the air is held between 40
+    /// and 50 % humidity, 0 to 1.
+    pub fn held_share(&self) -> f64 {
+        let swing = |days: &mut dyn Iterator<Item = Air>| {
+            let (low, high) = days.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), air| {
+                let moisture = air.emc().to_pct();
+                (low.min(moisture), high.max(moisture))
+            });
+            high - low
+        };
+        let held = |air: &Air| {
+            let humidity = air.humidity.max(Humidity::pct(40.0)).min(Humidity::pct(50.0));
+            Air { humidity, ..*air }
+        };
+        let free = swing(&mut self.days.iter().copied());
+        let kept = swing(&mut self.days.iter().map(held));
+        if free > 0.0 { (kept / free).min(1.0) } else { 1.0 }
+    }
+
     /// The equilibrium moistures of the days.
     pub fn emc(&self) -> Vec<Moisture> {
         self.days.iter().map(Air::emc).collect()

@@ -56,9 +56,11 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
         return start("The repair cannot be worked out yet: see the problems listed.");
     };
     let headline = wet_words(job, found)
-        + &match chosen.method {
-            MethodId::Reseal => reseal_words(job, shelf, found, chosen),
-            MethodId::Replace => replace_words(job, found, chosen),
+        + &match (chosen.method, &chosen.not_possible) {
+            (MethodId::Reseal, _) => reseal_words(job, shelf, found, chosen),
+            (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
+            (MethodId::Replace, None) => replace_words(job, found, chosen),
+            (_, None) => other_words(job, chosen),
         }
         + &callback_words(job, chosen);
     Answer { headline, cause: cause_words(job, found), missing, complete: true }
@@ -91,6 +93,11 @@ fn wet_words(job: &Job, found: &Assessment) -> String {
         [] => String::new(),
         names => format!("First find the water over section {} and let it dry. ", names.join(", ")),
     }
+}
+
+/// A way without a season or a moisture of its own to tell.
+fn other_words(job: &Job, option: &RepairOption) -> String {
+    format!("{}: {}. Afterwards: {}.", option.name, price_words(job, option), option.look)
 }
 
 /// The chance of another callback, as a sentence of its own.

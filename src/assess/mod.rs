@@ -67,6 +67,12 @@ impl Assessment {
         self.options.iter().find(|option| option.method == job.plan.chosen)
     }
 
+    /// The option that costs least with callbacks included, if any chance is known.
+    pub fn least_expected(&self) -> Option<&RepairOption> {
+        let priced = self.options.iter().filter(|option| option.not_possible.is_none());
+        priced.filter(|option| option.expected.is_some()).min_by_key(|option| option.expected)
+    }
+
     /// The section that speaks for the job: of those with an explicable gap the one that was measured
     /// most, and not one that got wet.
     pub fn speaking_section(&self) -> Option<&SectionState> {
@@ -141,7 +147,17 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         sections: &sections,
         joints: &joints,
     });
-    risk::chances(job, shelf, &layouts, &sections, &joints, seal_day, &mut options);
+    let held = year.as_ref().map_or(1.0, IndoorYear::held_share);
+    let inputs = risk::RiskInputs {
+        job,
+        shelf,
+        layouts: &layouts,
+        sections: &sections,
+        joints: &joints,
+        held,
+        seal_day,
+    };
+    risk::chances(&inputs, &mut options);
     let mut assessment = Assessment {
         answer: Answer::default(),
         problems,

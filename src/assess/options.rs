@@ -3,13 +3,16 @@
 use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
-use crate::measure::{Area, Hours, Length, Volume};
+use crate::measure::{Area, Hours, Length, Money, Volume};
 use crate::repair::{
-    MaterialLine, Method, MethodId, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours,
-    TaskInputs, TreatedJoint, WaitTimes, price, schedule, takeoff, task_hours,
+    MaterialLine, Method, MethodId, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
+    TaskHours, TaskInputs, TreatedJoint, WaitTimes, price, schedule, takeoff, task_hours,
 };
 use crate::surface::SurfaceLayout;
 use crate::wood::shrinkage;
+
+/// The finest joint that takes a wood spline. Common practice, no source.
+const SPLINE: Length = Length::inches(1.0 / 16.0);
 
 /// One way to mend the joints, worked out.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,6 +21,14 @@ pub struct RepairOption {
     pub method: MethodId,
     /// Its name.
     pub name: String,
+    /// What it leaves at the joints.
+    pub outcome: Outcome,
+    /// How it looks afterwards.
+    pub look: String,
+    /// What it means for those who live there.
+    pub upset: String,
+    /// What the letter says of it; empty where the letter says more.
+    pub says: String,
     /// Why it cannot be done, if it cannot.
     pub not_possible: Option<String>,
     /// Tasks with hours.
@@ -37,6 +48,8 @@ pub struct RepairOption {
     pub holds: Option<f64>,
     /// The chance that it brings the crew back within the warranty.
     pub callback: Option<Risk>,
+    /// The price with callbacks over the warranty included, at present value.
+    pub expected: Option<Money>,
 }
 
 /// What the options follow from.
@@ -123,21 +136,56 @@ fn option(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>) -> O
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
     };
     let price = price(&PriceInputs { tasks: &tasks, materials: &materials, plan });
-    let reseals = method.id == MethodId::Reseal;
-    let nothing_open = reseals && measure.treated.is_empty();
+    let reseals = matches!(method.outcome, Outcome::Bead { .. });
     Some(RepairOption {
         method: method.id,
         name: method.name.clone(),
-        not_possible: nothing_open.then(|| "no joint is known to be open".to_owned()),
+        outcome: method.outcome,
+        look: method.look.clone(),
+        upset: method.upset.clone(),
+        says: method.says.clone(),
+        not_possible: not_possible(method, measure, inputs),
         schedule: schedule(method, &tasks, plan, &waits),
         hours: tasks.iter().map(|task| task.hours.mean).sum(),
         price,
         tasks,
         materials,
-        opens_to: if reseals { widest_left(inputs) } else { widest_of_dried_boards(inputs) },
+        opens_to: match method.outcome {
+            Outcome::Bead { .. } | Outcome::Line | Outcome::Unchanged => widest_left(inputs),
+            Outcome::Covered | Outcome::Glued => Length::ZERO,
+            Outcome::Boards { moves } => widest_of_dried_boards(inputs) * moves,
+        },
         holds: reseals.then(|| held_share(inputs)),
         callback: None,
+        expected: None,
     })
+}
+
+/// Why a method is out of the question here, if it is.
+fn not_possible(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>) -> Option<String> {
+    let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
+    if mends_joints && measure.treated.is_empty() {
+        return Some("no joint is known to be open".to_owned());
+    }
+    let board = |state: &SectionState| &inputs.job.surfaces[state.surface].sections[state.section].board;
+    let widest = widest_left(inputs);
+    let tongue = inputs.sections.iter().filter_map(|state| board(state).tongue()).reduce(Length::min);
+    let wet = inputs.sections.iter().any(SectionState::is_wetted);
+    let units = inputs.job.units;
+    match method.outcome {
+        Outcome::Line if tongue.is_some_and(|tongue| widest >= tongue) => Some(format!(
+            "joints open to {}, past the tongue: there would be a hole behind the line",
+            widest.show(units)
+        )),
+        Outcome::Glued if widest < SPLINE => {
+            Some(format!("the widest joint, {}, is too fine for a spline", widest.show(units)))
+        }
+        Outcome::Glued if wet => Some("boards are wet: glued now, they tear apart as they dry".to_owned()),
+        Outcome::Boards { .. } if method.id == MethodId::Relay && wet => {
+            Some("boards are wet: laid tight now, they open again as they dry".to_owned())
+        }
+        _ => None,
+    }
 }
 
 /// Widest gap of the treated joints in the three years to come.

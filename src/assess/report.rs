@@ -213,7 +213,7 @@ pub struct SeasonReport {
 /// One way to mend it.
 #[derive(Debug, Clone, Serialize)]
 pub struct OptionReport {
-    /// `reseal` or `replace`.
+    /// Its key.
     pub method: &'static str,
     /// Its name.
     pub name: String,
@@ -241,6 +241,10 @@ pub struct OptionReport {
     pub callback_converged_pct: Option<[f64; 2]>,
     /// Length of joint that opens again, on average.
     pub opens_again_m: Option<f64>,
+    /// The price with callbacks over the warranty included, at present value.
+    pub expected_cost: Option<String>,
+    /// How it looks afterwards.
+    pub look: String,
     /// The price and its build-up.
     pub price: PriceReport,
     /// Tasks.
@@ -456,15 +460,11 @@ impl SectionReport {
 
 impl OptionReport {
     fn new(job: &Job, option: &RepairOption) -> Self {
-        use crate::repair::MethodId;
         let price = &option.price;
         let risk = option.callback.as_ref();
         let percent = |share: f64| round(100.0 * share, 2);
         Self {
-            method: match option.method {
-                MethodId::Reseal => "reseal",
-                MethodId::Replace => "replace",
-            },
+            method: option.method.key(),
             name: option.name.clone(),
             chosen: option.method == job.plan.chosen,
             not_possible: option.not_possible.clone(),
@@ -478,6 +478,8 @@ impl OptionReport {
             callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),
             opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
+            expected_cost: option.expected.map(amount),
+            look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
                 labour: amount(price.labour),

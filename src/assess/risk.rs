@@ -4,8 +4,8 @@ use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::HORIZON;
-use crate::measure::Moisture;
-use crate::repair::{MethodId, RiskJoint, RiskOption, Swing, risks};
+use crate::measure::{Length, Moisture};
+use crate::repair::{Outcome, RiskJoint, RiskOption, Swing, present_value, risks};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
@@ -17,34 +17,64 @@ const SEED: u64 = 20_240_229;
 /// How well boards dried for the room meet its mean, per cent moisture, one standard deviation.
 /// Assumption.
 const DRIED_TO: f64 = 0.7;
+/// Width of a strip's overlap on a board: an opening beneath it does not show before.
+const OVERLAP: Length = Length::mm(12.0);
+/// Stretch across the grain at which a board splits, over what a bead of its class takes. From memory:
+/// 2 to 3 N/mm² over 400 N/mm².
+const SPLITS_AT: f64 = 0.006;
+/// Share of a repair's price that a callback costs before anything is mended. Assumption.
+const VISIT: f64 = 0.15;
 /// Scatter of ring angles adds about this much to that of species, relative. Assumption.
 pub(super) const RING_SCATTER: f64 = 0.08;
 
-/// Fills in the options' chances.
-pub(super) fn chances(
-    job: &Job,
-    shelf: &Shelf,
-    layouts: &[SurfaceLayout],
-    sections: &[SectionState],
-    joints: &[JointState],
-    seal_day: usize,
-    options: &mut [RepairOption],
-) {
+/// What the chances follow from.
+#[derive(Clone, Copy)]
+pub(super) struct RiskInputs<'a> {
+    pub job: &'a Job,
+    pub shelf: &'a Shelf,
+    pub layouts: &'a [SurfaceLayout],
+    pub sections: &'a [SectionState],
+    pub joints: &'a [JointState],
+    /// Share of the room's yearly swing that is left where its humidity is held in a band.
+    pub held: f64,
+    pub seal_day: usize,
+}
+
+/// Fills in the options' chances, and what they cost with callbacks: a callback is taken to fall in
+/// the middle of the warranty and to cost a visit's share of the price besides what opens again.
+pub(super) fn chances(inputs: &RiskInputs<'_>, options: &mut [RepairOption]) {
     let known = |option: &RepairOption| option.not_possible.is_none();
-    let wanted: Vec<usize> = (0..options.len()).filter(|&at| known(&options[at])).collect();
-    let of = |&at: &usize| match options[at].method {
-        MethodId::Reseal => reseal(job, shelf, layouts, sections, joints, seal_day),
-        MethodId::Replace => replace(job, shelf, layouts, sections, joints),
-    };
-    let inputs: Vec<RiskOption> = wanted.iter().map(of).collect();
-    if inputs.iter().all(|option| option.joints.is_empty()) {
-        return;
+    let plan = &inputs.job.plan;
+    let wanted: Vec<(usize, RiskOption)> = (0..options.len())
+        .filter(|&at| known(&options[at]))
+        .filter_map(|at| Some((at, risk_option(inputs, &options[at])?)))
+        .filter(|(_, option)| !option.joints.is_empty())
+        .collect();
+    let tried: Vec<RiskOption> = wanted.iter().map(|(_, option)| option.clone()).collect();
+    let shelf = inputs.shelf;
+    let found = risks(&tried, &plan.callback, &shelf.capability, plan.warranty_years, TRIALS, SEED);
+    let later = present_value(plan.discount.to_fraction(), f64::from(plan.warranty_years) / 2.0);
+    for ((at, tried), risk) in wanted.into_iter().zip(found) {
+        let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
+        let share = VISIT + (1.0 - VISIT) * (risk.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
+        let option = &mut options[at];
+        option.expected = Some(option.price.total + option.price.total.times(risk.chance * share * later));
+        option.callback = Some(risk);
     }
-    let plan = &job.plan;
-    let found = risks(&inputs, &plan.callback, &shelf.capability, plan.warranty_years, TRIALS, SEED);
-    for (at, risk) in wanted.into_iter().zip(found) {
-        options[at].callback = (!risk.joints.is_empty()).then_some(risk);
-    }
+}
+
+/// How an option's joints are put to the trials; `None` where nothing is mended.
+fn risk_option(inputs: &RiskInputs<'_>, option: &RepairOption) -> Option<RiskOption> {
+    let callback = &inputs.job.plan.callback;
+    Some(match option.outcome {
+        Outcome::Bead { held } => reseal(inputs, if held { inputs.held } else { 1.0 }),
+        // A line is there by design; it is judged by how much it grows beyond what it is now.
+        Outcome::Line => unsealed(inputs, 1.0, callback.widest),
+        Outcome::Covered => unsealed(inputs, 1.0, OVERLAP),
+        Outcome::Glued => glued(inputs),
+        Outcome::Boards { moves } => unsealed(inputs, moves, callback.widest),
+        Outcome::Unchanged => return None,
+    })
 }
 
 /// Movement per per cent of moisture of a section's boards, as a fraction of their width.
@@ -62,15 +92,9 @@ fn weather(state: &SectionState) -> (f64, f64) {
     (state.settled.damper_on(driest).to_pct(), state.settled.damper_on(dampest).to_pct())
 }
 
-/// Joints sealed again on `seal_day`.
-fn reseal(
-    job: &Job,
-    shelf: &Shelf,
-    layouts: &[SurfaceLayout],
-    sections: &[SectionState],
-    joints: &[JointState],
-    seal_day: usize,
-) -> RiskOption {
+/// Joints sealed again on the day of sealing, in a room that keeps this share of its swing.
+fn reseal(inputs: &RiskInputs<'_>, held: f64) -> RiskOption {
+    let RiskInputs { job, shelf, layouts, sections, joints, seal_day, .. } = *inputs;
     let swing = |state: &SectionState| {
         let from = seal_day.min(HORIZON - 1);
         let then = state.motion.narrowing[from];
@@ -81,9 +105,9 @@ fn reseal(
         // Of a wrong reading only what is still left on the day of sealing shows afterwards.
         let left = state.settled.left_after(seal_day, Moisture::pct(1.0));
         Swing {
-            narrows: most - then,
-            widens: then - least,
-            weather: (per_pct * dry, per_pct * damp),
+            narrows: held * (most - then),
+            widens: held * (then - least),
+            weather: (held * per_pct * dry, held * per_pct * damp),
             reading: per_pct * state.now.moisture.sd.to_pct() * left,
         }
     };
@@ -135,16 +159,11 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
     ((part * wider).exp(), boards * (1.0 - part).max(0.1).sqrt())
 }
 
-/// New boards laid tight at the room's mean moisture, no bead between them.
-fn replace(
-    job: &Job,
-    shelf: &Shelf,
-    layouts: &[SurfaceLayout],
-    sections: &[SectionState],
-    joints: &[JointState],
-) -> RiskOption {
+/// Boards about the room's mean moisture, which move by `moves` of what wood does, with no bead
+/// between them; a joint counts as open from `open_from` on.
+fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOption {
     let swing = |state: &SectionState| {
-        let (per_pct, (dry, damp)) = (per_pct(job, shelf, state), weather(state));
+        let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.shelf, state), weather(state));
         let (driest, dampest) = state.settled.extremes();
         Swing {
             narrows: per_pct * (state.settled.mean() - driest).to_pct(),
@@ -153,19 +172,34 @@ fn replace(
             reading: per_pct * DRIED_TO,
         }
     };
-    let edges = joints.iter().filter_map(|state| {
-        let joint = &layouts[state.surface].joints[state.joint];
+    let scatter = Species::SCATTER.hypot(RING_SCATTER);
+    let edges = inputs.joints.iter().filter_map(|state| {
+        let joint = &inputs.layouts[state.surface].joints[state.joint];
         let section = state.section.filter(|_| joint.kind == JointKind::BoardEdge)?;
         Some(RiskJoint {
             section,
             length: joint.length(),
             across: joint.moves_across,
             bead: None,
-            open_from: job.plan.callback.widest,
-            scatter: Species::SCATTER.hypot(RING_SCATTER),
-            moves: Species::SCATTER.hypot(RING_SCATTER),
+            open_from,
+            scatter,
+            moves: scatter,
             lost: false,
         })
     });
-    RiskOption { swings: sections.iter().map(swing).collect(), joints: edges.collect(), takes: (0.0, 0.0) }
+    RiskOption {
+        swings: inputs.sections.iter().map(swing).collect(),
+        joints: edges.collect(),
+        takes: (0.0, 0.0),
+    }
+}
+
+/// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
+/// the grain before it splits.
+fn glued(inputs: &RiskInputs<'_>) -> RiskOption {
+    let mut option = unsealed(inputs, 1.0, inputs.job.plan.callback.seen_from);
+    for joint in &mut option.joints {
+        joint.bead = Some(joint.across);
+    }
+    RiskOption { takes: (SPLITS_AT, 1.0), ..option }
 }

@@ -366,6 +366,7 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     };
     let pct = |percent: Percent| percent.to_pct();
     range("moisture at delivery", plan.delivered_at.to_pct(), 2.0, 60.0, " %");
+    range("discount", pct(plan.discount), 0.0, 50.0, " %");
     range("callback", pct(plan.callback.open_share), 0.0, 100.0, " %");
     range("crew", plan.crew.into(), 1.0, 50.0, "");
     range("working day", plan.day.to_h(), 0.5, 16.0, " h");

@@ -170,7 +170,7 @@ mod tests {
                 }
             }
         }
-        for id in [MethodId::Reseal, MethodId::Replace] {
+        for id in MethodId::ALL {
             assert!(shelf.method(id).is_some());
         }
         for finish in [Finish::Bare, Finish::LatexFace, Finish::LatexBackPrimed, Finish::OilFace] {

@@ -104,6 +104,7 @@ fn hold_plan(plan: &mut Plan) {
     plan.coats = plan.coats.min(10);
     plan.acclimation_days = plan.acclimation_days.min(365);
     plan.warranty_years = plan.warranty_years.min(50);
+    plan.discount = pct(plan.discount, 50.0);
     plan.delivered_at = plan.delivered_at.max(Moisture::pct(2.0)).min(Moisture::pct(60.0));
     plan.callback.open_share = pct(plan.callback.open_share, 100.0);
     plan.callback.widest = between(plan.callback.widest, thin, thick);

@@ -176,7 +176,16 @@ fn moves(job: &Job, found: &Assessment) -> Vec<String> {
 fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
     let days = count(option.schedule.crew_days as usize, "day", "days");
     match option.method {
-        MethodId::Reseal => {
+        _ if !option.says.is_empty() => vec![option.says.clone(), format!("We are in the room on {days}.")],
+        MethodId::Replace => vec![
+            "We take the boards down and fit new ones that have dried to your room first: they lie there, stacked to the air, until the meter says so. They are painted all round before they go up, tongues too, so that no bare wood shows when they move.".to_owned(),
+            format!(
+                "We are in the room on {days}, over {} in all. In the driest weeks the new joints will open to about {}.",
+                count(option.schedule.calendar_days as usize, "day", "days"),
+                option.opens_to.show(job.units)
+            ),
+        ],
+        _ => {
             let run = found.treated_run().show_run(job.units);
             let holds = option.holds.unwrap_or(0.0) * 100.0;
             if found.most_too_narrow() {
@@ -211,14 +220,6 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
             ));
             said
         }
-        MethodId::Replace => vec![
-            "We take the boards down and fit new ones that have dried to your room first: they lie there, stacked to the air, until the meter says so. They are painted all round before they go up, tongues too, so that no bare wood shows when they move.".to_owned(),
-            format!(
-                "We are in the room on {days}, over {} in all. In the driest weeks the new joints will open to about {}.",
-                count(option.schedule.calendar_days as usize, "day", "days"),
-                option.opens_to.show(job.units)
-            ),
-        ],
     }
 }
 

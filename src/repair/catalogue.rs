@@ -48,8 +48,75 @@ pub struct Task {
 pub enum MethodId {
     /// Scrape out and seal again.
     Reseal,
+    /// The same, and hold the room's humidity in a band.
+    HoldHumidity,
+    /// Open the joints to clean lines, tongues painted.
+    ShadowLine,
+    /// Strips over the joints.
+    CoverStrips,
+    /// Wood splines glued into the joints.
+    Splines,
+    /// Pull the same boards and lay them again, with a filler board.
+    Relay,
     /// New boards, dried to the room.
     Replace,
+    /// New boards of a man-made material.
+    ManMade,
+    /// Wait for the other season and measure again.
+    Wait,
+}
+
+impl MethodId {
+    /// All of them.
+    pub const ALL: [Self; 9] = [
+        Self::Reseal,
+        Self::HoldHumidity,
+        Self::ShadowLine,
+        Self::CoverStrips,
+        Self::Splines,
+        Self::Relay,
+        Self::Replace,
+        Self::ManMade,
+        Self::Wait,
+    ];
+
+    /// As a key in files for other programs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Reseal => "reseal",
+            Self::HoldHumidity => "hold_humidity",
+            Self::ShadowLine => "shadow_line",
+            Self::CoverStrips => "cover_strips",
+            Self::Splines => "splines",
+            Self::Relay => "relay",
+            Self::Replace => "replace",
+            Self::ManMade => "man_made",
+            Self::Wait => "wait",
+        }
+    }
+}
+
+/// What a method leaves behind at the joints, which decides how they move and what shows.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Outcome {
+    /// A new bead; with `held` in air between 40 and 50 % humidity.
+    Bead {
+        /// Whether the room's humidity is held.
+        held: bool,
+    },
+    /// Open lines by design.
+    Line,
+    /// Joints hidden under strips.
+    Covered,
+    /// Boards glued to one.
+    Glued,
+    /// Boards laid tight, which move by this share of what the wood there now does.
+    Boards {
+        /// The share.
+        moves: f64,
+    },
+    /// Joints as they are.
+    Unchanged,
 }
 
 /// Something to wait for.
@@ -83,11 +150,26 @@ pub struct Method {
     pub id: MethodId,
     /// Its name.
     pub name: String,
+    /// What it leaves at the joints.
+    pub outcome: Outcome,
+    /// How it looks afterwards.
+    pub look: String,
+    /// What it means for those who live there.
+    pub upset: String,
+    /// What the letter says of it, a sentence or two in the first person plural.
+    pub says: String,
+    /// Materials besides sealant, primer and paint, by id.
+    pub materials: Vec<String>,
     /// Its steps in order.
     pub steps: Vec<Step>,
 }
 
 impl Method {
+    /// Whether it paints the surface.
+    pub fn paints(&self) -> bool {
+        self.steps.iter().any(|step| matches!(step, Step::Coats(_)))
+    }
+
     /// Times the crew comes and sets up.
     pub fn visits(&self) -> usize {
         self.steps.iter().filter(|step| matches!(step, Step::Do(id) if id == "travel")).count().max(1)
@@ -132,6 +214,10 @@ pub enum MaterialPer {
     BoardRun,
     /// Loose cubic metres of old board.
     BoardVolume,
+    /// Sections.
+    Section,
+    /// Metres of joint treated.
+    JointRun,
 }
 
 /// Something bought by the piece.

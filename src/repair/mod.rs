@@ -16,10 +16,10 @@ mod takeoff;
 mod tasks;
 
 pub use catalogue::{
-    Caution, CautionWhen, Material, MaterialPer, Method, MethodId, Paint, Step, Task, TaskPer, Wait,
+    Caution, CautionWhen, Material, MaterialPer, Method, MethodId, Outcome, Paint, Step, Task, TaskPer, Wait,
 };
 pub use plan::{BeadShape, Payers, Plan, Prices, Scope, TaxOn, Trial};
-pub use price::{Price, PriceInputs, price};
+pub use price::{Price, PriceInputs, present_value, price};
 pub use quantities::{Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, Swing, risks, wilson};
 pub use schedule::{Bar, Schedule, WaitTimes, schedule};

@@ -174,6 +174,8 @@ pub struct Plan {
     pub payers: Payers,
     /// Years the repair is warranted.
     pub warranty_years: u32,
+    /// Yearly rate at which a later expense is worth less than one today.
+    pub discount: Percent,
     /// When the owner calls again.
     pub callback: CallbackRule,
 }
@@ -209,6 +211,7 @@ impl Default for Plan {
             own_prices: BTreeMap::new(),
             payers: Payers::default(),
             warranty_years: 2,
+            discount: Percent::pct(5.0),
             callback: CallbackRule::default(),
         }
     }

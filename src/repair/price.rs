@@ -81,3 +81,9 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let owner = total - contractor - supplier;
     Price { labour, materials, overhead, profit, tax, total, spread, contractor, supplier, owner }
 }
+
+/// What an amount of 1 that falls due in `years` is worth today at a yearly `rate`: 1/(1 + rate)^years
+/// (ASTM E917, single present value).
+pub fn present_value(rate: f64, years: f64) -> f64 {
+    (1.0 + rate).powf(-years)
+}

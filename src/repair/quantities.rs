@@ -55,7 +55,7 @@ impl Quantities {
     }
 
     /// How much of `per` there is, in its unit. `waste` is the share of new board lost.
-    #[expect(clippy::cast_precision_loss, reason = "counts of visits")]
+    #[expect(clippy::cast_precision_loss, reason = "counts of visits and sections")]
     pub fn of_material(&self, per: MaterialPer, visits: usize, waste: f64) -> f64 {
         match per {
             MaterialPer::Visit => visits as f64,
@@ -66,6 +66,8 @@ impl Quantities {
             MaterialPer::BoardRun => self.board_run.to_m() * (1.0 + waste),
             // Old boards lie loose in the bin: twice their volume.
             MaterialPer::BoardVolume => self.board_volume.to_m3() * 2.0,
+            MaterialPer::Section => self.sections as f64,
+            MaterialPer::JointRun => self.joint_run().to_m(),
         }
     }
 }

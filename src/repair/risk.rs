@@ -226,6 +226,7 @@ fn run_batch(
             Tally { callbacks: 0, opens: 0.0, joints: vec![0; joints.len()], most_open }
         })
         .collect();
+    let weakest: Vec<(f32, f32)> = ready.iter().map(|joints| weakest(joints)).collect();
     let years = usize::try_from(years).unwrap_or(MOST_YEARS).clamp(1, MOST_YEARS);
     for _ in 0..count {
         let mut normal = || -> f64 { StandardNormal.sample(&mut random) };
@@ -245,11 +246,21 @@ fn run_batch(
         for draw in &mut draws {
             *draw = StandardNormal.sample(&mut random);
         }
-        for ((option, joints), tally) in options.iter().zip(ready).zip(&mut tallies) {
-            try_once(option, joints, &draws, &common, rule, tally);
+        for (((option, joints), weakest), tally) in options.iter().zip(ready).zip(&weakest).zip(&mut tallies)
+        {
+            try_once(option, (joints, *weakest), &draws, &common, rule, tally);
         }
     }
     tallies
+}
+
+/// The joint that stretches open first and the one that is squeezed out first, five standard
+/// deviations out.
+fn weakest(joints: &[Ready]) -> (f32, f32) {
+    joints.iter().fold((f32::NEG_INFINITY, f32::NEG_INFINITY), |(stretch, squeeze), joint| {
+        let out = 5.0 * joint.scatter;
+        (stretch.max(joint.stretch + out), squeeze.max(joint.squeeze + out))
+    })
 }
 
 /// What a trial draws for the whole job.
@@ -268,7 +279,7 @@ struct Common {
 
 fn try_once(
     option: &RiskOption,
-    joints: &[Ready],
+    (joints, weakest): (&[Ready], (f32, f32)),
     draws: &[f32],
     common: &Common,
     rule: &CallbackRule,
@@ -285,6 +296,12 @@ fn try_once(
         })
         .collect();
     let sealant = single(common.sealant);
+    // Where not even a joint five deviations out would open, none needs to be looked at.
+    let narrows = drawn.iter().map(|drawn| drawn.narrows).fold(f32::NEG_INFINITY, f32::max);
+    let widens = drawn.iter().map(|drawn| drawn.widens).fold(f32::NEG_INFINITY, f32::max);
+    if (weakest.0 + narrows).max(weakest.1 + widens) <= sealant.min(0.0) {
+        return;
+    }
     let (mut open, mut widest) = (0.0_f32, f32::NEG_INFINITY);
     for ((joint, &z), count) in joints.iter().zip(draws).zip(&mut tally.joints) {
         let drawn = drawn[joint.section];

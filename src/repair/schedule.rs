@@ -161,7 +161,7 @@ impl Clock {
 mod tests {
     use super::*;
     use crate::measure::{Estimate, ThreePoint};
-    use crate::repair::MethodId;
+    use crate::repair::{MethodId, Outcome};
 
     fn task(id: &str, hours: f64) -> TaskHours {
         TaskHours {
@@ -174,21 +174,30 @@ mod tests {
         }
     }
 
+    fn method(steps: Vec<Step>) -> Method {
+        Method {
+            id: MethodId::Reseal,
+            name: String::new(),
+            outcome: Outcome::Bead { held: false },
+            look: String::new(),
+            upset: String::new(),
+            says: String::new(),
+            materials: vec![],
+            steps,
+        }
+    }
+
     /// Worked by hand: two people, 8 h a day. 6 h of bead is 3 h, 8 to 11. It cures 24 h, to 11 on
     /// day 2. Two coats of 8 h each are 4 h: 11 to 15 on day 2; dry 4 h to 19, so the second is on
     /// day 3 from 8 to 12; dry to 16, clean-up has no time left to it on a day that ends at 16.
     #[test]
     fn a_hand_worked_case() {
-        let method = Method {
-            id: MethodId::Reseal,
-            name: String::new(),
-            steps: vec![
-                Step::Do("bead".into()),
-                Step::Wait(Wait::Sealant),
-                Step::Coats("coat".into()),
-                Step::Do("clean".into()),
-            ],
-        };
+        let method = method(vec![
+            Step::Do("bead".into()),
+            Step::Wait(Wait::Sealant),
+            Step::Coats("coat".into()),
+            Step::Do("clean".into()),
+        ]);
         let waits = WaitTimes {
             primer: Hours::ZERO,
             sealant: Hours::h(24.0),
@@ -209,7 +218,7 @@ mod tests {
 
     #[test]
     fn no_crew_makes_no_schedule() {
-        let method = Method { id: MethodId::Reseal, name: String::new(), steps: vec![] };
+        let method = method(vec![]);
         let waits = WaitTimes {
             primer: Hours::ZERO,
             sealant: Hours::ZERO,

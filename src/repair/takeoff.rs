@@ -1,6 +1,6 @@
 //! What must be bought, in whole pieces.
 
-use super::catalogue::{Material, MaterialPer, Method, MethodId, Paint};
+use super::catalogue::{Material, MaterialPer, Method, Outcome, Paint};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;
@@ -143,26 +143,27 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let mut lines = Vec::new();
     let joints = inputs.quantities;
     let painted = joints.painted.to_m2();
-    let primed = match inputs.method.id {
-        MethodId::Reseal => {
+    let strip = joints.joint_run().to_m() * PRIMED_STRIP;
+    let primed = match inputs.method.outcome {
+        Outcome::Bead { .. } => {
             lines.push(sealant_line(inputs));
-            joints.joint_run().to_m() * PRIMED_STRIP
+            strip
         }
+        Outcome::Line => 2.0 * strip,
+        Outcome::Glued | Outcome::Covered => strip,
         // New boards are primed all round.
-        MethodId::Replace => joints.boarded.to_m2() * 2.0,
+        Outcome::Boards { .. } => joints.boarded.to_m2() * 2.0,
+        Outcome::Unchanged => 0.0,
     };
     lines.extend(paint_lines(inputs.primer, primed, inputs.plan));
-    lines.extend(paint_lines(inputs.paint, painted * f64::from(inputs.plan.usable_coats()), inputs.plan));
-    let wanted = inputs.materials.iter().filter(|m| belongs(m.per, &m.id, inputs.method.id));
+    if inputs.method.paints() {
+        let coats = f64::from(inputs.plan.usable_coats());
+        lines.extend(paint_lines(inputs.paint, painted * coats, inputs.plan));
+    }
+    let wanted = inputs.materials.iter().filter(|material| inputs.method.materials.contains(&material.id));
     lines.extend(wanted.map(|material| material_line(material, inputs)));
     lines.retain(|line| line.pieces > 0);
     lines
-}
-
-/// Boards, nails and disposal are for new boards only.
-fn belongs(per: MaterialPer, id: &str, method: MethodId) -> bool {
-    let boards = matches!(per, MaterialPer::BoardRun | MaterialPer::BoardVolume) || id == "nails";
-    !boards || method == MethodId::Replace
 }
 
 fn sealant_line(inputs: &TakeoffInputs<'_>) -> MaterialLine {
@@ -215,11 +216,13 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
         name: material.name.clone(),
         holds: None,
         need: match material.per {
-            MaterialPer::Visit => Need::Count(need),
+            MaterialPer::Visit | MaterialPer::Section => Need::Count(need),
             MaterialPer::PaintedArea | MaterialPer::CoveredArea | MaterialPer::BoardedArea => {
                 Need::Area(Area::m2(need))
             }
-            MaterialPer::OutlineRun | MaterialPer::BoardRun => Need::Run(Length::m(need)),
+            MaterialPer::OutlineRun | MaterialPer::BoardRun | MaterialPer::JointRun => {
+                Need::Run(Length::m(need))
+            }
             MaterialPer::BoardVolume => Need::Volume(Volume::m3(need)),
         },
         pieces,

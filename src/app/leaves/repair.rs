@@ -1,8 +1,8 @@
 //! Repair: the ways side by side, then plan, tasks, materials and price of the chosen one.
 
 use eframe::egui::{
-    Align, CollapsingHeader, ComboBox, Frame, Grid, Label, Layout, Margin, Rect, RichText, Role, Sense,
-    Stroke, Ui, WidgetInfo, pos2, vec2,
+    Align, CollapsingHeader, ComboBox, Grid, Label, Layout, Rect, RichText, Sense, Stroke, TextWrapMode, Ui,
+    pos2, vec2,
 };
 
 use super::{heading, remark, term};
@@ -15,7 +15,7 @@ use crate::measure::{
     show_number,
 };
 use crate::papers::need;
-use crate::repair::{MethodId, Plan, Scope, TaxOn, Trial};
+use crate::repair::{Outcome, Plan, Scope, TaxOn, Trial};
 
 pub(super) fn repair(ui: &mut Ui, cx: &mut Cx<'_>) {
     if cx.found.options.is_empty() {
@@ -27,7 +27,7 @@ pub(super) fn repair(ui: &mut Ui, cx: &mut Cx<'_>) {
     let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) else {
         return;
     };
-    if option.method == MethodId::Reseal {
+    if matches!(option.outcome, Outcome::Bead { .. }) {
         heading(ui, "Sealing");
         sealing(ui, cx);
     }
@@ -60,76 +60,93 @@ fn edit_plan(cx: &mut Cx<'_>, name: &str, change: impl FnOnce(&mut Plan) + 'stat
     cx.edit(name, move |job| change(&mut job.plan));
 }
 
+/// The ways side by side, a line each; the one with the least expected cost is marked.
 fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
-    let options = &cx.found.options;
-    ui.columns(options.len(), |columns| {
-        for (ui, option) in columns.iter_mut().zip(options) {
-            let on = cx.job.plan.chosen == option.method;
-            let line =
-                if on { Stroke::new(2.0, cx.palette.accent) } else { Stroke::new(1.0, cx.palette.line) };
-            let card = Frame::new()
-                .fill(cx.palette.raised)
-                .corner_radius(6)
-                .stroke(line)
-                .inner_margin(Margin::same(9));
-            let shown = card.show(ui, |ui| {
-                ui.set_min_height(168.0);
-                ui.set_width(ui.available_width());
-                let layout = Layout::top_down(Align::Min);
-                ui.with_layout(layout, |ui| way(ui, cx, option, on));
-            });
-            let method = option.method;
-            let name = format!("Choose: {}", option.name);
-            let response = shown.response.interact(Sense::CLICK);
-            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
-            if response.clicked() && !on {
-                edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
-            }
+    let least = cx.found.least_expected().map(|option| option.method);
+    Grid::new("ways").num_columns(4).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
+        for (title, why) in [
+            ("way", ""),
+            ("price", "With the range it lies in eight times out of ten on hover."),
+            ("days", "Days of the crew's work, over days from first to last."),
+            ("callback", "Chance that it brings the crew back within the warranty."),
+        ] {
+            ui.label(RichText::new(title).small().color(cx.palette.soft)).on_hover_text(why);
+        }
+        ui.end_row();
+        for option in &cx.found.options {
+            way(ui, cx, option, least == Some(option.method));
+            ui.end_row();
         }
     });
+    if let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) {
+        remark(ui, cx, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
+    }
+    if let Some(words) = least_words(cx) {
+        ui.add(Label::new(words).wrap());
+    }
 }
 
-fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, on: bool) {
-    let plan = &cx.job.plan;
-    ui.add(Label::new(RichText::new(&option.name).strong()).wrap());
-    ui.label(RichText::new(option.price.total.show_rough(&plan.prices.currency)).heading());
-    let soft = |ui: &mut Ui, text: String| {
-        ui.add(Label::new(RichText::new(text).small().color(cx.palette.soft)).wrap());
-    };
-    soft(
-        ui,
-        format!(
-            "{} to {}",
-            option.price.spread.low.show_rough(&plan.prices.currency),
-            option.price.spread.high.show_rough(&plan.prices.currency)
-        ),
-    );
-    soft(ui, format!("{} crew days over {} days", option.schedule.crew_days, option.schedule.calendar_days));
-    match option.holds {
-        Some(share) => {
-            soft(ui, format!("bead holds on {} % of the length", show_number((share * 100.0).floor(), 0)));
-        }
-        None => soft(ui, format!("joints open to {} at the driest", option.opens_to.show(cx.units()))),
+/// Which way costs least with callbacks, and by how much.
+fn least_words(cx: &Cx<'_>) -> Option<String> {
+    let currency = &cx.job.plan.prices.currency;
+    let least = cx.found.least_expected()?;
+    let chosen = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen)?;
+    if chosen.method == least.method {
+        return Some(format!(
+            "Of the ways that mend it, this costs least with callbacks included: {}.",
+            least.expected?.show_rough(currency)
+        ));
     }
-    if let Some(risk) = &option.callback {
-        let words =
-            format!("another callback within the warranty: {} %", show_number(100.0 * risk.chance, 0));
-        ui.add(Label::new(RichText::new(words).small()).wrap()).on_hover_text(format!(
+    Some(format!(
+        "With callbacks included, “{}” would cost least: {}; the chosen way comes to {}.",
+        least.name,
+        least.expected?.show_rough(currency),
+        chosen.expected?.show_rough(currency)
+    ))
+}
+
+fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
+    let currency = cx.job.plan.prices.currency.clone();
+    let (method, on) = (option.method, cx.job.plan.chosen == option.method);
+    let mut name = RichText::new(&option.name);
+    if on {
+        name = name.strong();
+    }
+    if option.not_possible.is_some() {
+        name = name.color(cx.palette.soft);
+    }
+    ui.scope(|ui| {
+        ui.set_max_width(205.0);
+        ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
+        let radio = ui.radio(on, name);
+        if radio.clicked() && !on {
+            edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
+        }
+    });
+    if let Some(reason) = &option.not_possible {
+        ui.label(RichText::new("not here").small().color(cx.palette.soft)).on_hover_text(reason);
+        return;
+    }
+    let total = RichText::new(option.price.total.show_rough(&currency));
+    let spread = &option.price.spread;
+    ui.label(if least { total.strong().color(cx.palette.good) } else { total }).on_hover_text(format!(
+        "{} to {}. With callbacks at present value: {}.",
+        spread.low.show_rough(&currency),
+        spread.high.show_rough(&currency),
+        option.expected.map_or_else(|| "not known".to_owned(), |cost| cost.show_rough(&currency))
+    ));
+    ui.label(format!("{} / {}", option.schedule.crew_days, option.schedule.calendar_days));
+    match &option.callback {
+        None => ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again."),
+        Some(risk) => ui.label(format!("{} %", show_number(100.0 * risk.chance, 0))).on_hover_text(format!(
             "10 000 trials over weather, boards, readings and workmanship: {} to {} % with 95 % confidence; {} and {} % after a quarter and half of them. On average {} opens again.",
             show_number(100.0 * risk.interval.low, 1),
             show_number(100.0 * risk.interval.high, 1),
             show_number(100.0 * risk.converged[0], 1),
             show_number(100.0 * risk.converged[1], 1),
             risk.opens.show_run(cx.units()),
-        ));
-    }
-    if let Some(reason) = &option.not_possible {
-        ui.colored_label(cx.palette.warn, reason);
-    }
-    let method = option.method;
-    if ui.radio(on, if on { "chosen" } else { "choose" }).clicked() && !on {
-        edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
-    }
+        )),
+    };
 }
 
 fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {

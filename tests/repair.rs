@@ -1,0 +1,107 @@
+//! The ways to mend the joints, side by side: enough of them are possible, and which costs least with
+//! callbacks included follows what the user says of warranty, humidity, rates and board prices.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use gapwright::app::demo_job;
+use gapwright::assess::{Assessment, assess};
+use gapwright::job::{Job, Shelf, file};
+use gapwright::measure::{Humidity, Minutes, Money, Percent};
+use gapwright::repair::MethodId;
+
+fn after(change: impl FnOnce(&mut Job)) -> Assessment {
+    let mut job = demo_job();
+    change(&mut job);
+    assess(&job, Shelf::built_in())
+}
+
+fn chance(found: &Assessment, method: MethodId) -> f64 {
+    let option = found.options.iter().find(|option| option.method == method).unwrap();
+    option.callback.as_ref().unwrap().chance
+}
+
+fn expected(found: &Assessment, method: MethodId) -> Money {
+    found.options.iter().find(|option| option.method == method).unwrap().expected.unwrap()
+}
+
+fn best(found: &Assessment) -> MethodId {
+    found.least_expected().unwrap().method
+}
+
+#[test]
+fn every_example_has_at_least_six_possible_ways() {
+    for text in [
+        include_str!("../examples/tea_room.ron"),
+        include_str!("../examples/stair_hall.ron"),
+        include_str!("../examples/porch_room.ron"),
+    ] {
+        let found = assess(&file::read(text).unwrap().job, Shelf::built_in());
+        let possible = found.options.iter().filter(|option| option.not_possible.is_none());
+        assert!(possible.count() >= 6);
+        assert!(found.options.iter().all(|option| !option.look.is_empty() && !option.name.is_empty()));
+    }
+}
+
+#[test]
+fn a_longer_warranty_brings_more_callbacks() {
+    let [one, ten] = [1, 10].map(|years| after(|job| job.plan.warranty_years = years));
+    assert!(chance(&ten, MethodId::Reseal) > chance(&one, MethodId::Reseal));
+    assert!(chance(&ten, MethodId::Relay) > chance(&one, MethodId::Relay));
+}
+
+/// A room that nobody heats by the hygrometer moves its joints more: then a bead of low class is no
+/// longer the cheapest, and one in a held room is.
+#[test]
+fn the_best_way_changes_with_the_humidity_of_the_room() {
+    let steady = after(|job| {
+        let house = job.air.house_mut().unwrap();
+        (house.humidified_to, house.dehumidified_to) = (Some(Humidity::pct(42.0)), Some(Humidity::pct(48.0)));
+    });
+    let wild = after(|job| {
+        let house = job.air.house_mut().unwrap();
+        (house.dehumidified_to, house.moisture_load) = (None, 1.0);
+    });
+    assert_eq!(best(&steady), MethodId::Reseal);
+    assert!(chance(&steady, MethodId::Reseal) < 0.02);
+    assert!(chance(&wild, MethodId::Reseal) > chance(&steady, MethodId::Reseal) + 0.3);
+    assert_ne!(best(&wild), MethodId::Reseal);
+}
+
+/// A slow trial section makes scraping dear: ways that need none come to the front.
+#[test]
+fn the_best_way_changes_with_the_trial() {
+    let timed =
+        |minutes: f64| after(|job| job.plan.trial.as_mut().unwrap().minutes = Some(Minutes::of(minutes)));
+    let (quick, slow) = (timed(30.0), timed(900.0));
+    assert_eq!(best(&quick), MethodId::Reseal);
+    assert_ne!(best(&slow), MethodId::Reseal);
+}
+
+#[test]
+fn the_best_of_the_new_boards_changes_with_their_price() {
+    let priced = |cents: i64| {
+        after(|job| {
+            job.plan.own_prices.insert("fibreboards".to_owned(), Money::cents(cents));
+        })
+    };
+    let (cheap, dear) = (priced(50), priced(900));
+    assert!(expected(&cheap, MethodId::ManMade) < expected(&cheap, MethodId::Replace));
+    assert!(expected(&dear, MethodId::ManMade) > expected(&dear, MethodId::Replace));
+}
+
+#[test]
+fn what_is_not_possible_says_why() {
+    let found = after(|job| job.survey.gaps.iter_mut().for_each(|gap| gap.width = gap.width / 20.0));
+    let splines = found.options.iter().find(|option| option.method == MethodId::Splines).unwrap();
+    let reason = splines.not_possible.clone().unwrap();
+    assert!(reason.contains("too fine for a spline") || reason.contains("no joint"), "{reason}");
+    assert!(splines.callback.is_none() && splines.expected.is_none());
+}
+
+/// The chosen callback rule decides: an owner who forgives nothing calls more often.
+#[test]
+fn a_stricter_owner_calls_more_often() {
+    let strict = after(|job| job.plan.callback.open_share = Percent::pct(1.0));
+    let easy = after(|job| job.plan.callback.open_share = Percent::pct(40.0));
+    assert!(chance(&strict, MethodId::Reseal) > chance(&easy, MethodId::Reseal) + 0.2);
+}
