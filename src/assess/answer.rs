@@ -220,6 +220,16 @@ fn install_words(found: &Assessment, main: Cause) -> String {
         show_number(origin.interval.low.to_pct(), 0),
         show_number(origin.interval.high.to_pct(), 0)
     );
+    if main == Cause::FramingMoved {
+        return "The line that moved is in the mean of its section: its neighbours tell what the wood did."
+            .to_owned();
+    }
+    let wet = found.causes.as_ref().map_or(1.0, |causes| causes.of(Cause::WetAtInstall));
+    if wet < 0.5 && origin.interval.low > state.settled.extremes().1 {
+        return format!(
+            "By their width alone the gaps would want boards of {range} at install, which the rest speaks against. This room keeps them near {room}."
+        );
+    }
     if main == Cause::WettedAndDried {
         return format!("The other boards went up at about {range}; this room keeps them near {room}.");
     }

@@ -1,12 +1,14 @@
 //! Why the joints opened, in words: the odds of the causes, the clues, the reading that would settle
 //! most.
 
+use statrs::statistics::Statistics as _;
+
 use super::sections::{SectionState, visit_day};
 use crate::cause::{Besides, Cause, Clue, ClueKind, GapEvidence, Odds, Reading, SectionInputs, odds};
 use crate::job::{Job, Shelf};
 use crate::measure::{Length, Moisture};
 use crate::surface::{JointKind, SurfaceLayout};
-use crate::survey::{Failure, moisture_readings};
+use crate::survey::{Failure, GapReading, moisture_readings};
 use crate::wood::shrinkage;
 
 /// A factor by which a clue must change a cause's odds to be told.
@@ -92,12 +94,23 @@ fn section_inputs<'a>(
         .filter(|joint| joint.section == state.section && joint.kind == JointKind::BoardEdge)
         .map(|joint| joint.label.as_str())
         .collect();
-    let place = |label: &str| edges.iter().position(|edge| *edge == label);
     #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
     let along = |at: usize| (at as f64 + 0.5) / edges.len() as f64;
-    let readings = job.survey.gaps.iter().filter(|gap| gap.surface == surface.name);
-    let gaps = readings.filter_map(|gap| {
-        Some(GapEvidence { place: along(place(&gap.joint)?), width: gap.width, failed: gap.failed })
+    let gaps = edges.iter().enumerate().filter_map(|(at, label)| {
+        // A joint that was read twice is still one joint.
+        let own: Vec<&GapReading> = job
+            .survey
+            .gaps
+            .iter()
+            .filter(|gap| gap.surface == surface.name && gap.joint == *label && gap.width >= Length::ZERO)
+            .collect();
+        let widths: Vec<f64> = own.iter().map(|gap| gap.width.to_m()).collect();
+        let noted = own.iter().map(|gap| gap.failed).rfind(|failed| *failed != Failure::NotNoted);
+        (!own.is_empty()).then(|| GapEvidence {
+            place: along(at),
+            width: Length::m(widths.mean()),
+            failed: noted.unwrap_or_default(),
+        })
     });
     Some(SectionInputs {
         species: shelf.species(&section.board.species)?,
@@ -111,11 +124,15 @@ fn section_inputs<'a>(
     })
 }
 
-/// The section whose mean gap stands out most above the others'.
+/// The measured section whose mean gap stands out above the others', if one clearly does.
 fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
-    told.iter()
-        .copied()
-        .max_by(|&a, &b| sections[a].gaps.mean.to_m().total_cmp(&sections[b].gaps.mean.to_m()))
+    let mean = |at: usize| sections[at].gaps.mean.to_m();
+    let mut measured: Vec<usize> =
+        told.iter().copied().filter(|&at| sections[at].gaps.measured > 0).collect();
+    measured.sort_by(|&a, &b| mean(b).total_cmp(&mean(a)));
+    let (&top, next) = (measured.first()?, *measured.get(1)?);
+    let doubt = sections[top].gaps.error_of_mean.to_m().hypot(sections[next].gaps.error_of_mean.to_m());
+    (mean(top) - mean(next) > doubt).then_some(top)
 }
 
 fn in_words(

@@ -160,7 +160,7 @@ pub struct SectionReport {
     /// Days until nine tenths of a surplus of moisture are gone; null if over three years.
     pub settles_in_days: Option<usize>,
     /// Days by which the boards' yearly wave is behind that of the air.
-    pub lag_days: f64,
+    pub lag_days: Option<f64>,
     /// Moisture at install, worked back.
     pub installed_at_pct: Option<f64>,
     /// Lower end of its 90 % interval.
@@ -184,9 +184,9 @@ pub struct SectionReport {
     /// Moisture that boards for the next install should have.
     pub target_pct: f64,
     /// Least moisture allowed then.
-    pub target_low_pct: f64,
+    pub target_low_pct: Option<f64>,
     /// Most moisture allowed then.
-    pub target_high_pct: f64,
+    pub target_high_pct: Option<f64>,
     /// Gap to leave then.
     pub leave_mm: f64,
     /// Days that boards delivered as planned must lie in the room; null if over a year.
@@ -438,7 +438,7 @@ impl SectionReport {
             settled_wettest_pct: pct(wettest),
             expected_now_pct: pct(state.expected_now),
             settles_in_days: state.settled.days_to_settle(),
-            lag_days: round(state.settled.lag(), 1),
+            lag_days: state.settled.lag().map(|days| round(days, 1)),
             installed_at_pct: state.origin.map(|o| pct(o.moisture)),
             installed_at_low_pct: state.origin.map(|o| pct(o.interval.low)),
             installed_at_high_pct: state.origin.map(|o| pct(o.interval.high)),
@@ -450,8 +450,8 @@ impl SectionReport {
             torn_again_sd_pct: row.map(|row| round(row.torn_sd.to_pct(), 1)),
             torn_widest_mm: row.map(|row| mm(row.widest)),
             target_pct: pct(state.before_install.target.moisture),
-            target_low_pct: pct(state.before_install.target.allowed.low),
-            target_high_pct: pct(state.before_install.target.allowed.high),
+            target_low_pct: state.before_install.target.allowed.map(|allowed| pct(allowed.low)),
+            target_high_pct: state.before_install.target.allowed.map(|allowed| pct(allowed.high)),
             leave_mm: mm(state.before_install.target.gap),
             acclimation_days: state.before_install.acclimation,
         }

@@ -45,6 +45,9 @@ struct Sealed {
     room: f64,
     /// Factor on its boards' movement.
     more: f64,
+    /// Whether it is sealed again; else paint bridges it, if it is shut.
+    treated: bool,
+    bonded: bool,
 }
 
 /// The row of a section sealed on `seal_day`. `None` without sealed joints or where boards are held at
@@ -62,15 +65,17 @@ pub(super) fn row_after(
     let sealant = shelf.sealant(&job.plan.sealant)?.keeping(job.plan.bead.keeps());
     let edges: Vec<Sealed> = joints
         .iter()
-        .filter(|joint| joint.treated && laid.joints[joint.joint].kind == JointKind::BoardEdge)
+        .filter(|joint| laid.joints[joint.joint].kind == JointKind::BoardEdge)
         .filter_map(|joint| sealed(job, shelf, state, joint, &sealant))
         .collect();
-    if edges.is_empty() || state.across <= Length::ZERO {
+    let treated = edges.iter().filter(|edge| edge.treated).count();
+    if treated == 0 || state.across <= Length::ZERO {
         return None;
     }
     let from = seal_day.min(HORIZON - 1);
-    let later = state.motion.narrowing[from..].iter().copied().fold(0.0, f64::max);
-    let narrows = board.face_width.to_mm() * (later - state.motion.narrowing[from]).max(0.0);
+    let then = state.motion.narrowing[from];
+    let later = state.motion.narrowing[from..].iter().copied().fold(then, f64::max);
+    let narrows = board.face_width.to_mm() * (later - then);
     let even = RowBoard {
         narrows,
         at_groove: board.fixing.at_groove(),
@@ -86,7 +91,7 @@ pub(super) fn row_after(
     let torn = rows.iter().map(|(torn, _)| torn).sum::<f64>() / count;
     let spread = rows.iter().map(|(share, _)| (share - torn).powi(2)).sum::<f64>() / count;
     Some(RowForecast {
-        joints: edges.len(),
+        joints: treated,
         torn: Percent::pct(100.0 * torn),
         torn_sd: Percent::pct(100.0 * spread.sqrt()),
         widest: Length::mm(rows.iter().map(|(_, widest)| widest).sum::<f64>() / count),
@@ -104,13 +109,15 @@ fn sealed(
     let width = joint.at_sealing.to_mm();
     let bonding = &shelf.bonding;
     // A gap too narrow for a bead is bridged by paint alone.
-    let (depth, reach) = if joint.at_sealing >= job.plan.narrowest {
+    let (depth, reach) = if joint.treated && joint.at_sealing >= job.plan.narrowest {
         let depth = width.max(job.plan.bead.least_depth.to_mm());
         (depth, width * sealant.stretch.to_fraction() * shelf.capability.median)
     } else {
         (0.0, bonding.paint_reach)
     };
-    Some(Sealed { stiffness: bonding.joint(width, depth), reach, room: width, more })
+    let bonded = joint.treated || joint.at_sealing < job.plan.open_from;
+    let stiffness = bonding.joint(width, depth);
+    Some(Sealed { stiffness, reach, room: width, more, treated: joint.treated, bonded })
 }
 
 /// One row: share of the joints that tear, and the widest opening among them in mm.
@@ -132,18 +139,27 @@ fn drawn(
             stiffness: edge.stiffness,
             reach: edge.reach * (lot + normal(capability.hand)).exp(),
             room: edge.room,
-            bonded: true,
+            bonded: edge.bonded,
         })
         .collect();
-    // The first board's movement shows at the row's end; the others' at the joint before them.
-    let more = std::iter::once(1.0).chain(edges.iter().map(|edge| edge.more));
+    // A board's movement shows at the joint before it, or at the one after it if it is nailed at its
+    // groove; one end of the row shows none.
+    let mores = || edges.iter().map(|edge| edge.more);
+    let more: Vec<f64> = if even.at_groove >= even.at_tongue {
+        std::iter::once(1.0).chain(mores()).collect()
+    } else {
+        mores().chain([1.0]).collect()
+    };
     let boards = more
+        .into_iter()
         .map(|more| RowBoard { narrows: even.narrows * more * normal(boards_sd).exp(), ..*even })
         .collect();
     let mut row = Row::new(boards, joints);
-    let torn = row.tear();
+    let mut torn = row.tear();
+    torn.retain(|&joint| edges[joint].treated);
+    let treated = edges.iter().filter(|edge| edge.treated).count();
     let state = row.balance();
     #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
-    let share = torn.len() as f64 / edges.len() as f64;
+    let share = torn.len() as f64 / treated.max(1) as f64;
     (share, torn.iter().map(|&joint| state.opening[joint]).fold(0.0, f64::max))
 }

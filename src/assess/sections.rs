@@ -121,7 +121,7 @@ fn before_install(
     let sealant = shelf.sealant(&plan.sealant).map(|sealant| sealant.keeping(plan.bead.keeps()));
     BeforeInstall {
         target,
-        acclimation: acclimation(stack, year, plan.delivered_at, target.moisture, day_of_year(job.visited)),
+        acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
         widest_board: sealant.and_then(|sealant| {
             widest_board(species, board.ring_angle, years, &sealant, Length::inches(0.125))
         }),

@@ -51,9 +51,8 @@ pub(super) struct SectionEvidence {
     pub open: Vec<(f64, f64)>,
     /// Number of readings of closed joints.
     pub closed: f64,
-    /// Mean of the open readings, mm, and the sum of their squares about it.
+    /// Mean of the open readings, mm.
     pub mean: f64,
-    pub squares: f64,
     /// Widths in mm with the way they failed, of the readings that note one.
     pub failures: Vec<(f64, Failure)>,
     /// Moisture readings with their standard deviations, per cent.
@@ -93,7 +92,6 @@ impl SectionEvidence {
             joints,
             closed: count(&closed),
             mean,
-            squares: open.iter().map(|(_, width)| (width - mean).powi(2)).sum(),
             failures: noted.map(|gap| (gap.width.to_mm(), gap.failed)).collect(),
             moistures: inputs.moistures.clone(),
             room: (inputs.years.mean().to_pct(), wettest.to_pct()),

@@ -17,7 +17,10 @@ pub(super) const SETS: u32 = 512;
 /// How well a gap gauge reads, mm. Assumption.
 const GAUGE: f64 = 0.2;
 /// A moved line opens by something between these more than its neighbours, mm. Assumption.
-const MOVED: (f64, f64) = (1.5, 12.0);
+const MOVED: (f64, f64) = (1.5, 25.0);
+/// One reading in a thousand is a slip: anything up to two inches. Assumption.
+const SLIP: f64 = 0.001;
+const SLIPS_TO: f64 = 50.0;
 
 /// One set of parameters.
 #[derive(Debug, Clone, Copy)]
@@ -166,25 +169,17 @@ fn whole(expected: &Expectation) -> (f64, f64, f64) {
 pub(super) fn section_terms(expected: &Expectation, section: &SectionEvidence) -> Terms {
     let mut terms = Terms::default();
     let (shut, mean, variance) = whole(expected);
-    terms.gaps += section.closed * shut.max(1e-12).ln();
+    terms.gaps += section.closed * shut.max(SLIP).ln();
     #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
     let open = section.open.len() as f64;
     terms.sum = ((open + section.closed) * mean, (open + section.closed) * variance);
-    if expected.group.is_none() && expected.wetted.is_none() {
-        // All readings at once, by their mean and squares.
-        let sd = expected.scatter;
-        let misfit = section.squares + open * (section.mean - expected.opening).powi(2);
-        terms.gaps -= open * (sd.ln() + 0.918_938_533) + misfit / (2.0 * sd * sd);
-    }
     for &(place, width) in &section.open {
         let inside =
             expected.wetted.and_then(|(from, to, more, _)| (from <= place && place <= to).then_some(more));
-        let ordinary = density(expected, inside, width).max(1e-12);
-        if expected.group.is_some() || expected.wetted.is_some() {
-            terms.gaps += ordinary.ln();
-            terms.sum.0 += inside.unwrap_or(0.0);
-            terms.sum.1 += inside.map_or(0.0, |more| (0.35 * more).powi(2));
-        }
+        let ordinary = (1.0 - SLIP) * density(expected, inside, width) + SLIP / SLIPS_TO;
+        terms.gaps += ordinary.ln();
+        terms.sum.0 += inside.unwrap_or(0.0);
+        terms.sum.1 += inside.map_or(0.0, |more| (0.35 * more).powi(2));
         if width > expected.opening + MOVED.0 && width < expected.opening + MOVED.1 {
             terms.moved += 1.0 / (MOVED.1 - MOVED.0) / ordinary;
         }

@@ -20,8 +20,9 @@ pub struct Target {
     /// The moisture that the room keeps them at over the year.
     pub moisture: Moisture,
     /// Wetter than this they open wider than allowed at the year's driest; drier than this they need
-    /// more room than allowed at its dampest.
-    pub allowed: Span<Moisture>,
+    /// more room than allowed at its dampest. `None` if boards this wide do one or the other at any
+    /// moisture.
+    pub allowed: Option<Span<Moisture>>,
     /// Gap to leave at each joint if they are at the target: what they swell at the dampest.
     pub gap: Length,
 }
@@ -42,26 +43,30 @@ pub fn target(
     let swells = |at: f64| across.to_m() * width_change(species, ring, Moisture::pct(at), dampest);
     let wettest = bisect(mean.to_pct(), 30.0_f64.max(mean.to_pct()), 1e-6, |at| opens(at) < widest.to_m());
     let least = bisect(0.0, mean.to_pct(), 1e-6, |at| swells(at) > room.to_m());
+    let possible = opens(mean.to_pct()) < widest.to_m() && swells(mean.to_pct()) <= room.to_m();
     Target {
         moisture: mean,
-        allowed: Span { low: Moisture::pct(least), high: Moisture::pct(wettest) },
+        allowed: possible.then(|| Span { low: Moisture::pct(least), high: Moisture::pct(wettest) }),
         gap: Length::m(swells(mean.to_pct()).max(0.0)),
     }
 }
 
 /// Days that boards delivered at `delivered` must lie in the room on stickers, bare and open to the
-/// air on both faces (`stack`), from the day of the year `from` on, until they are within half a per
-/// cent of `wanted`. `None` if the room does not bring them there within a year.
+/// air on both faces (`stack`), from the day of the year `from` on, until they are within what is
+/// allowed or half a per cent of the target. `None` if the room does not bring them there within a
+/// year.
 pub fn acclimation(
     stack: Panel,
     year: &IndoorYear,
     delivered: Moisture,
-    wanted: Moisture,
+    wanted: &Target,
     from: usize,
 ) -> Option<u32> {
     let mut board = Drying::uniform(Wood, stack, 12, delivered.to_pct() / 100.0);
     for day in 0..MOST_DAYS {
-        if (board.moisture() - wanted).to_pct().abs() <= NEAR {
+        let now = board.moisture();
+        let allowed = wanted.allowed.is_some_and(|allowed| allowed.low <= now && now <= allowed.high);
+        if allowed || (now - wanted.moisture).to_pct().abs() <= NEAR {
             return Some(day);
         }
         let air = exposure(&year.days[(from + day as usize) % year.days.len()]);

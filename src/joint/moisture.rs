@@ -44,7 +44,7 @@ pub struct BoardYears {
     /// Whether neither face lets anything through.
     sealed_off: bool,
     /// Days by which the yearly wave of the boards is behind that of their equilibrium.
-    lag: f64,
+    lag: Option<f64>,
 }
 
 /// The air as exposure of a board.
@@ -131,8 +131,9 @@ impl BoardYears {
         fading.iter().position(|left| *left <= 0.1).or((fading.len() < HORIZON).then_some(fading.len()))
     }
 
-    /// Days by which the boards' yearly wave comes after that of the air, by their first harmonics.
-    pub const fn lag(&self) -> f64 {
+    /// Days by which the boards' yearly wave comes after that of the air, by their first harmonics;
+    /// `None` where there is no wave.
+    pub const fn lag(&self) -> Option<f64> {
         self.lag
     }
 
@@ -203,17 +204,20 @@ fn fade(at_visit: &Drying<Wood>, surplus: f64, days: &[Exposure], settled: &[f64
     fading
 }
 
-/// Days by which the first harmonic of `follows` comes after that of `leads`.
+/// Days by which the first harmonic of `follows` comes after that of `leads`; `None` where either has
+/// no wave to speak of.
 #[expect(clippy::cast_precision_loss, reason = "365 days")]
-fn lag(leads: &[f64], follows: &[f64]) -> f64 {
-    let phase = |wave: &[f64]| {
-        let (sin, cos) = wave.iter().enumerate().fold((0.0, 0.0), |(sin, cos), (day, value)| {
+fn lag(leads: &[f64], follows: &[f64]) -> Option<f64> {
+    let wave = |days: &[f64]| {
+        let (sin, cos) = days.iter().enumerate().fold((0.0, 0.0), |(sin, cos), (day, value)| {
             let angle = TAU * day as f64 / DAYS as f64;
             (sin + value * angle.sin(), cos + value * angle.cos())
         });
-        sin.atan2(cos)
+        (2.0 * f64::hypot(sin, cos) / DAYS as f64, f64::atan2(sin, cos))
     };
-    (phase(follows) - phase(leads)).rem_euclid(TAU) / TAU * DAYS as f64
+    let ((swing, leads), (moved, follows)) = (wave(leads), wave(follows));
+    let is_wave = swing > 0.05 && moved > 0.02;
+    is_wave.then(|| (follows - leads).rem_euclid(TAU) / TAU * DAYS as f64)
 }
 
 #[expect(

@@ -79,7 +79,7 @@ pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) 
         return None;
     }
     let weeks: Vec<Week> = (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
-    let best = best_run(&weeks, total);
+    let best = best_run(&weeks);
     let ever = |joint: &&SealedJoint<'_>| (0..WEEKS).any(|week| joint.motion.gap_on(week * 7) >= narrowest);
     let never = total - joints.iter().filter(ever).map(|joint| joint.length).sum();
     Some(Season { weeks, total, never, best })
@@ -133,13 +133,13 @@ fn lasting(asked: Demand, sealant: &Sealant) -> f64 {
     side(asked.stretch, sealant.stretch) * side(asked.squeeze, sealant.squeeze)
 }
 
-/// The run of weeks around the best one after which all but as much lasts: within 2 % of the joint
-/// length. Of weeks that are as good to within half a per cent, the soonest is the best.
-fn best_run(weeks: &[Week], total: Length) -> Span<usize> {
+/// The run of weeks around the best one after which all but as much lasts: within 2 % of what lasts
+/// after the best. Of weeks that are as good to within half a per cent, the soonest is the best.
+fn best_run(weeks: &[Week]) -> Span<usize> {
     let lasts = |index: usize| weeks[index].lasts.to_m();
     let most = (0..weeks.len()).map(lasts).fold(0.0, f64::max);
-    let top = (0..weeks.len()).find(|&at| lasts(at) >= most - 0.005 * total.to_m()).unwrap_or(0);
-    let good = |index: usize| lasts(index) >= lasts(top) - 0.02 * total.to_m();
+    let top = (0..weeks.len()).find(|&at| lasts(at) >= 0.995 * most).unwrap_or(0);
+    let good = |index: usize| lasts(index) >= 0.98 * most;
     let low = (0..top).rev().take_while(|&i| good(i)).last().unwrap_or(top);
     let high = (top + 1..weeks.len()).take_while(|&i| good(i)).last().unwrap_or(top);
     Span { low, high }

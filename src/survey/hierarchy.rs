@@ -5,7 +5,7 @@
 //! is weighed by how well it explains them (the one-way random-effects model, its means integrated
 //! out; Gelman et al., *Bayesian Data Analysis*, 3rd ed., section 5.4). What comes out are means
 //! with intervals that stay wide while readings are few. τ has the half-Cauchy prior of Gelman
-//! (2006), σ a log-normal one about a fraction of the mean, wide enough for three readings to
+//! (2006), cut off far out, σ a log-normal one about a fraction of the mean, wide enough for three readings to
 //! overrule it.
 
 use statrs::statistics::Statistics as _;
@@ -16,6 +16,8 @@ const USUAL_SCATTER: f64 = 0.6;
 const SCATTER_DOUBT: f64 = 0.8;
 /// Scatter of groups expected before any is seen, as a fraction of that of readings. Assumption.
 const USUAL_BETWEEN: f64 = 0.5;
+/// Most scatter of groups that is reckoned with, over what is usual.
+const MOST_BETWEEN: f64 = 4.0;
 /// Grid points for each of σ and τ.
 const POINTS: u32 = 24;
 
@@ -192,9 +194,10 @@ fn grid(groups: &[Group], squares: f64, usual: f64, finest: f64) -> Vec<Node> {
         let prior = -0.5 * (log_ratio / SCATTER_DOUBT).powi(2);
         let own = -spare * within.ln() - squares / (2.0 * within * within);
         for j in 0..POINTS {
-            // Points of equal prior weight.
+            // Points of equal prior weight, up to where it means nothing any more: gaps cannot be
+            // negative, so their means cannot lie endlessly far apart.
             let quantile = (f64::from(j) + 0.5) / f64::from(POINTS);
-            let between = USUAL_BETWEEN * usual * (std::f64::consts::FRAC_PI_2 * quantile).tan();
+            let between = USUAL_BETWEEN * usual * (quantile * MOST_BETWEEN.atan()).tan();
             let (mean, mean_variance, fit) = mean_of_all(groups, within, between);
             nodes.push(Node { weight: prior + own + fit, within, between, mean, mean_variance });
         }

@@ -105,7 +105,10 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
             row(
                 "Behind the air",
                 "By how many days the boards' yearly wave comes after that of the air: paint and thickness slow it.",
-                format!("{} days", show_number(state.settled.lag(), 0)),
+                match state.settled.lag() {
+                    Some(days) => format!("{} days", show_number(days, 0)),
+                    None => "no yearly wave to speak of".to_owned(),
+                },
             );
             row("Widest", "In the coming year, if nothing is done.", state.year_gap.1.show(units));
         });

@@ -23,7 +23,10 @@ pub(super) fn before_install(ui: &mut Ui, cx: &mut Cx<'_>) {
         row(
             "Allowed",
             "Wetter, and joints open past what the eye forgives at the year's driest; drier, and they need more than 1/32 in of room at its dampest.",
-            format!("{} to {}", target.allowed.low.show(), target.allowed.high.show()),
+            target.allowed.map_or_else(
+                || "no moisture suits: boards this wide move too much for this room".to_owned(),
+                |allowed| format!("{} to {}", allowed.low.show(), allowed.high.show()),
+            ),
         );
         row("Gap to leave", "What boards at that moisture swell by at the year's dampest.", target.gap.show(units));
         if let Some(widest) = before.widest_board {
@@ -64,6 +67,6 @@ pub(super) fn before_install(ui: &mut Ui, cx: &mut Cx<'_>) {
     remark(
         ui,
         cx,
-        "From the day of the visit, bare, open to the room on both faces, until within half a per cent. Measure before they go up: the days are a guide, the meter decides.",
+        "From the day of the visit, bare, open to the room on both faces, until they are within what is allowed. Measure before they go up: the days are a guide, the meter decides.",
     );
 }
