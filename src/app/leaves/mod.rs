@@ -20,6 +20,7 @@ use super::command::Command;
 use super::context::Cx;
 use super::look;
 use super::view::Leaf;
+use crate::measure::show_number;
 
 pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
     let bar = Frame::new().inner_margin(Margin::symmetric(12, 8));
@@ -65,5 +66,14 @@ fn term(ui: &mut Ui, text: &str, explanation: &str) {
     let label = ui.label(text);
     if !explanation.is_empty() {
         label.on_hover_text(explanation);
+    }
+}
+
+/// A chance in whole per cents; never more certain than a model can be.
+fn percent(chance: f64) -> String {
+    match 100.0 * chance {
+        p if p > 99.0 => "over 99 %".to_owned(),
+        p if p < 1.0 => "under 1 %".to_owned(),
+        p => format!("{} %", show_number(p, 0)),
     }
 }

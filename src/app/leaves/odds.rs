@@ -2,7 +2,7 @@
 
 use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
-use super::{heading, remark, term};
+use super::{heading, percent, remark, term};
 use crate::app::context::Cx;
 use crate::assess::{ClueWords, Findings};
 use crate::cause::Cause;
@@ -37,15 +37,6 @@ pub(super) fn odds(ui: &mut Ui, cx: &Cx<'_>, causes: &Findings) {
     }
     if let Some(settling) = &causes.settling {
         ui.add(Label::new(format!("What would settle most: {settling}.")).wrap());
-    }
-}
-
-/// A chance in whole per cents; never more certain than a model can be.
-fn percent(chance: f64) -> String {
-    match 100.0 * chance {
-        p if p > 99.0 => "over 99 %".to_owned(),
-        p if p < 1.0 => "under 1 %".to_owned(),
-        p => format!("{} %", show_number(p, 0)),
     }
 }
 

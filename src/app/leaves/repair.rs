@@ -5,7 +5,7 @@ use eframe::egui::{
     pos2, vec2,
 };
 
-use super::{heading, remark, term};
+use super::{heading, percent, remark, term};
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::assess::{RepairOption, date_after};
@@ -63,12 +63,13 @@ fn edit_plan(cx: &mut Cx<'_>, name: &str, change: impl FnOnce(&mut Plan) + 'stat
 /// The ways side by side, a line each; the one with the least expected cost is marked.
 fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
     let least = cx.found.least_expected().map(|option| option.method);
-    Grid::new("ways").num_columns(4).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
+    Grid::new("ways").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
         for (title, why) in [
             ("way", ""),
             ("price", "With the range it lies in eight times out of ten on hover."),
             ("days", "Days of the crew's work, over days from first to last."),
             ("callback", "Chance that it brings the crew back within the warranty."),
+            ("in all", "The price with callbacks over the warranty, at present value. Least is marked."),
         ] {
             ui.label(RichText::new(title).small().color(cx.palette.soft)).on_hover_text(why);
         }
@@ -129,16 +130,15 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
     }
     let total = RichText::new(option.price.total.show_rough(&currency));
     let spread = &option.price.spread;
-    ui.label(if least { total.strong().color(cx.palette.good) } else { total }).on_hover_text(format!(
-        "{} to {}. With callbacks at present value: {}.",
+    ui.label(total).on_hover_text(format!(
+        "{} to {}",
         spread.low.show_rough(&currency),
-        spread.high.show_rough(&currency),
-        option.expected.map_or_else(|| "not known".to_owned(), |cost| cost.show_rough(&currency))
+        spread.high.show_rough(&currency)
     ));
     ui.label(format!("{} / {}", option.schedule.crew_days, option.schedule.calendar_days));
     match &option.callback {
         None => ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again."),
-        Some(risk) => ui.label(format!("{} %", show_number(100.0 * risk.chance, 0))).on_hover_text(format!(
+        Some(risk) => ui.label(percent(risk.chance)).on_hover_text(format!(
             "10 000 trials over weather, boards, readings and workmanship: {} to {} % with 95 % confidence; {} and {} % after a quarter and half of them. On average {} opens again.",
             show_number(100.0 * risk.interval.low, 1),
             show_number(100.0 * risk.interval.high, 1),
@@ -147,6 +147,10 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
             risk.opens.show_run(cx.units()),
         )),
     };
+    let Some(expected) = option.expected else { return };
+    let expected = RichText::new(expected.show_rough(&currency));
+    // The mark besides the colour, for those who do not see it.
+    ui.label(if least { expected.strong().underline().color(cx.palette.good) } else { expected });
 }
 
 fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
