@@ -135,7 +135,13 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
             better.name,
             show_number((best * 100.0).floor(), 0)
         ),
-        None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
+        None => match found.least_expected().filter(|least| least.method != MethodId::Reseal) {
+            Some(least) => format!(
+                "no sealant on the shelf holds nine tenths. Cheapest with callbacks: {}",
+                least.name.to_lowercase()
+            ),
+            None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
+        },
     };
     format!(
         "Resealing {when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}."

@@ -30,7 +30,7 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
         "asks": asks(job),
         "warranty_years": job.plan.warranty_years,
         "cautions": found.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
-        "options": found.options.iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
+        "options": weighed(job, found).into_iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
         "chosen": chosen.map(|option| priced(job, option)),
         "surfaces": job.surfaces.iter().enumerate().map(|(index, surface)| json!({
             "name": surface.name,
@@ -231,21 +231,27 @@ fn asks(job: &Job) -> Vec<String> {
     ]
 }
 
+/// The chosen way and the three others that cost least with callbacks: more would not be weighed.
+fn weighed<'a>(job: &Job, found: &'a Assessment) -> Vec<&'a RepairOption> {
+    let chosen = found.chosen(job);
+    let mut others: Vec<&RepairOption> = found
+        .options
+        .iter()
+        .filter(|option| option.method != job.plan.chosen && option.expected.is_some())
+        .collect();
+    others.sort_by_key(|option| option.expected);
+    chosen.into_iter().chain(others.into_iter().take(3)).collect()
+}
+
 fn compared(job: &Job, option: &RepairOption) -> Value {
-    let currency = &job.plan.prices.currency;
     json!({
         "name": option.name,
         "chosen": option.method == job.plan.chosen,
-        "price": option.price.total.show(currency),
+        "price": option.price.total.show(&job.plan.prices.currency),
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
-        "after": match option.holds {
-            Some(share) => format!("new bead holds on {} % of the length", show_number((share * 100.0).floor(), 0)),
-            None => format!("joints open to {} in the driest weeks", option.opens_to.show(job.units)),
-        } + &option
-            .callback
-            .as_ref()
-            .map_or_else(String::new, |risk| format!("; another call within the warranty: {}", odds_words(risk.chance))),
+        "look": option.look,
+        "again": option.callback.as_ref().map_or_else(|| "–".to_owned(), |risk| odds_words(risk.chance)),
     })
 }
 

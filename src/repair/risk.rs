@@ -167,6 +167,17 @@ pub fn risks(
     trials: u32,
     seed: u64,
 ) -> Vec<Risk> {
+    // Options that leave the same behind fare the same, and sections that move alike are one.
+    let mut distinct: Vec<RiskOption> = Vec::new();
+    let mut which = Vec::with_capacity(options.len());
+    for option in options {
+        let option = with_distinct_swings(option);
+        which.push(distinct.iter().position(|known| *known == option).unwrap_or_else(|| {
+            distinct.push(option);
+            distinct.len() - 1
+        }));
+    }
+    let options = &distinct;
     let ready: Vec<Vec<Ready>> = options.iter().map(|option| make_ready(option, capability)).collect();
     let batches: Vec<Vec<Tally>> = (0..trials.div_ceil(BATCH))
         .into_par_iter()
@@ -175,7 +186,24 @@ pub fn risks(
             run_batch(options, &ready, rule, capability, (years, count), seed.wrapping_add(u64::from(batch)))
         })
         .collect();
-    (0..options.len()).map(|option| summed(&batches, option, trials)).collect()
+    which.into_iter().map(|option| summed(&batches, option, trials)).collect()
+}
+
+/// The option with every swing once.
+fn with_distinct_swings(option: &RiskOption) -> RiskOption {
+    let mut swings: Vec<Swing> = Vec::new();
+    let places: Vec<usize> = option
+        .swings
+        .iter()
+        .map(|swing| {
+            swings.iter().position(|known| known == swing).unwrap_or_else(|| {
+                swings.push(*swing);
+                swings.len() - 1
+            })
+        })
+        .collect();
+    let joints = option.joints.iter().map(|joint| RiskJoint { section: places[joint.section], ..*joint });
+    RiskOption { joints: joints.collect(), swings, takes: option.takes }
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "single precision is ample for a chance")]
@@ -218,6 +246,7 @@ fn run_batch(
     let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
     let most = ready.iter().map(Vec::len).max().unwrap_or(0);
     let mut draws = vec![0.0_f32; most];
+    let mut drawn = Vec::new();
     let mut tallies: Vec<Tally> = ready
         .iter()
         .map(|joints| {
@@ -248,7 +277,7 @@ fn run_batch(
         }
         for (((option, joints), weakest), tally) in options.iter().zip(ready).zip(&weakest).zip(&mut tallies)
         {
-            try_once(option, (joints, *weakest), &draws, &common, rule, tally);
+            try_once(option, (joints, *weakest), (&draws, &mut drawn), &common, rule, tally);
         }
     }
     tallies
@@ -280,28 +309,34 @@ struct Common {
 fn try_once(
     option: &RiskOption,
     (joints, weakest): (&[Ready], (f32, f32)),
-    draws: &[f32],
+    (draws, drawn): (&[f32], &mut Vec<Drawn>),
     common: &Common,
     rule: &CallbackRule,
     tally: &mut Tally,
 ) {
-    let drawn: Vec<Drawn> = option
-        .swings
-        .iter()
-        .map(|swing| {
-            let narrows = swing.narrows + swing.weather.0 * common.driest + swing.reading * common.reading;
-            let widens = swing.widens + swing.weather.1 * common.dampest;
-            let log = |share: f64| single(share.max(1e-9).ln() + common.lot);
-            Drawn { narrows: log(narrows), widens: log(widens) }
-        })
-        .collect();
+    let shares = |swing: &Swing| {
+        let narrows = swing.narrows + swing.weather.0 * common.driest + swing.reading * common.reading;
+        (narrows, swing.widens + swing.weather.1 * common.dampest)
+    };
+    let log = |share: f64| single(share.max(1e-9).ln() + common.lot);
     let sealant = single(common.sealant);
     // Where not even a joint five deviations out would open, none needs to be looked at.
-    let narrows = drawn.iter().map(|drawn| drawn.narrows).fold(f32::NEG_INFINITY, f32::max);
-    let widens = drawn.iter().map(|drawn| drawn.widens).fold(f32::NEG_INFINITY, f32::max);
-    if (weakest.0 + narrows).max(weakest.1 + widens) <= sealant.min(0.0) {
+    let most = option
+        .swings
+        .iter()
+        .map(shares)
+        .fold((0.0_f64, 0.0_f64), |most, share| (most.0.max(share.0), most.1.max(share.1)));
+    if (weakest.0 + log(most.0)).max(weakest.1 + log(most.1)) <= sealant.min(0.0) {
         return;
     }
+    drawn.clear();
+    drawn.extend(
+        option
+            .swings
+            .iter()
+            .map(shares)
+            .map(|(narrows, widens)| Drawn { narrows: log(narrows), widens: log(widens) }),
+    );
     let (mut open, mut widest) = (0.0_f32, f32::NEG_INFINITY);
     for ((joint, &z), count) in joints.iter().zip(draws).zip(&mut tally.joints) {
         let drawn = drawn[joint.section];
