@@ -535,6 +535,7 @@ struct JointRow<'a> {
     gap_at_sealing_mm: f64,
     stretch_pct: Option<f64>,
     squeeze_pct: Option<f64>,
+    shear_pct: Option<f64>,
     holds: bool,
 }
 
@@ -557,6 +558,7 @@ impl<'a> JointRow<'a> {
             gap_at_sealing_mm: mm(state.at_sealing),
             stretch_pct: state.demand.map(|d| round(d.stretch.to_pct(), 1)),
             squeeze_pct: state.demand.map(|d| round(d.squeeze.to_pct(), 1)),
+            shear_pct: state.demand.map(|d| round(d.shear.to_pct(), 1)),
             holds: state.holds,
         }
     }

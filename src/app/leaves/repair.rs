@@ -251,6 +251,13 @@ fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
                 show_number(typical.squeeze.to_pct(), 0)
             ));
         }
+        if season.never > Length::ZERO {
+            let never = season.never.show_run(cx.units());
+            words.push_str(&format!(" {never} is too narrow to seal in any week."));
+        }
+        if let Some(asked) = selected_words(cx) {
+            words.push_str(&asked);
+        }
         remark(ui, cx, words);
     }
     remark(
@@ -349,6 +356,25 @@ fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         ui.end_row();
     });
     cx.problems(ui, |place| *place == Place::Plan("who pays"));
+}
+
+/// What the selected joint asks of a bead put in on the day reckoned with, and the lowest class that
+/// takes it.
+fn selected_words(cx: &Cx<'_>) -> Option<String> {
+    let (_, state) = cx.selected()?;
+    let demand = state.demand?;
+    let label = &cx.view.selected.as_ref()?.joint;
+    let pct = |share: Percent| show_number(share.to_pct(), 0);
+    let class = match state.smallest_class.and_then(|at| cx.shelf.sealants.get(at)) {
+        Some(sealant) => format!("the lowest class that takes it: {}", sealant.name),
+        None => "no sealant on the shelf takes it".to_owned(),
+    };
+    Some(format!(
+        " {label} is pulled {} %, squeezed {} %, its sides slide {} %; {class}.",
+        pct(demand.stretch),
+        pct(demand.squeeze),
+        pct(demand.shear)
+    ))
 }
 
 /// What becomes of each section's row of sealed boards.
