@@ -13,14 +13,16 @@ mod report;
 mod risk;
 mod rows;
 mod sections;
+mod tables;
 
 pub use answer::{Answer, date_after, odds_words};
 pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 
-pub use report::{Report, joints_csv, year_csv};
+pub use report::Report;
 pub use rows::RowForecast;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
+pub use tables::{joints_csv, year_csv};
 
 use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};

@@ -1,4 +1,4 @@
-//! The assessment for other programs: JSON and CSV with units in the key names.
+//! The assessment for other programs: JSON with units in the key names.
 //!
 //! Keys are stable: new ones may be added, none changes its meaning. The README lists them.
 
@@ -8,7 +8,6 @@ use super::Assessment;
 use super::answer::{date_after, window_words};
 use super::causes::{ClueWords, Findings};
 use super::options::RepairOption;
-use super::sections::{JointState, visit_day};
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money, Units};
@@ -311,17 +310,17 @@ pub struct MaterialReport {
 }
 
 /// Rounds for print: a report has no more digits than the figures deserve.
-fn round(value: f64, decimals: i32) -> f64 {
+pub(super) fn round(value: f64, decimals: i32) -> f64 {
     let scale = 10_f64.powi(decimals);
     let rounded = (value * scale).round() / scale;
     if rounded == 0.0 { 0.0 } else { rounded }
 }
 
-fn mm(length: Length) -> f64 {
+pub(super) fn mm(length: Length) -> f64 {
     round(length.to_mm(), 3)
 }
 
-fn pct(moisture: Moisture) -> f64 {
+pub(super) fn pct(moisture: Moisture) -> f64 {
     round(moisture.to_pct(), 2)
 }
 
@@ -517,101 +516,4 @@ impl OptionReport {
                 .collect(),
         }
     }
-}
-
-#[derive(Serialize)]
-struct JointRow<'a> {
-    surface: &'a str,
-    section: &'a str,
-    joint: &'a str,
-    kind: &'static str,
-    length_mm: f64,
-    gap_mm: Option<f64>,
-    gap_sd_mm: Option<f64>,
-    measured: bool,
-    narrowest_mm: Option<f64>,
-    widest_mm: Option<f64>,
-    sealed: bool,
-    gap_at_sealing_mm: f64,
-    stretch_pct: Option<f64>,
-    squeeze_pct: Option<f64>,
-    shear_pct: Option<f64>,
-    holds: bool,
-}
-
-impl<'a> JointRow<'a> {
-    fn new(job: &'a Job, found: &'a Assessment, state: &JointState) -> Self {
-        let joint = &found.layouts[state.surface].joints[state.joint];
-        let surface = &job.surfaces[state.surface];
-        Self {
-            surface: &surface.name,
-            section: &surface.sections[joint.section].name,
-            joint: &joint.label,
-            kind: joint.kind.words(),
-            length_mm: mm(joint.length()),
-            gap_mm: state.gap.map(|g| mm(g.gap.mean)),
-            gap_sd_mm: state.gap.map(|g| mm(g.gap.sd)),
-            measured: state.gap.is_some_and(|g| g.measured),
-            narrowest_mm: state.extremes.map(|(low, _)| mm(low)),
-            widest_mm: state.extremes.map(|(_, high)| mm(high)),
-            sealed: state.treated,
-            gap_at_sealing_mm: mm(state.at_sealing),
-            stretch_pct: state.demand.map(|d| round(d.stretch.to_pct(), 1)),
-            squeeze_pct: state.demand.map(|d| round(d.squeeze.to_pct(), 1)),
-            shear_pct: state.demand.map(|d| round(d.shear.to_pct(), 1)),
-            holds: state.holds,
-        }
-    }
-}
-
-/// The joints as CSV, a line each, with a header line.
-///
-/// # Errors
-/// If a row cannot be written, which writing to memory does not bring about.
-pub fn joints_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
-    for state in &found.joints {
-        writer.serialize(JointRow::new(job, found, state))?;
-    }
-    finish(writer)
-}
-
-/// The year from the visit on as CSV, a line a day: the room's air and, for each section, the
-/// boards' moisture and the mean gap.
-///
-/// # Errors
-/// If a row cannot be written, which writing to memory does not bring about.
-pub fn year_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
-    let mut header: Vec<String> =
-        ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
-    for state in &found.sections {
-        let surface = &job.surfaces[state.surface];
-        let name = format!("{}/{}", surface.name, surface.sections[state.section].name);
-        header.push(format!("{name} moisture_pct"));
-        header.push(format!("{name} mean_gap_mm"));
-    }
-    writer.write_record(&header)?;
-    let Some(year) = &found.year else { return finish(writer) };
-    let visit = usize::try_from(visit_day(job)).unwrap_or(0);
-    for day in 0..year.days.len() {
-        let air = &year.days[(visit + day) % year.days.len()];
-        let mut row = vec![
-            date_after(job, day).to_string(),
-            round(air.temperature.to_celsius(), 2).to_string(),
-            round(air.humidity.to_pct(), 2).to_string(),
-            pct(air.emc()).to_string(),
-        ];
-        for state in &found.sections {
-            row.push(pct(state.motion.moisture[day]).to_string());
-            row.push(mm(state.mean_gap_on(day)).to_string());
-        }
-        writer.write_record(&row)?;
-    }
-    finish(writer)
-}
-
-fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
-    let bytes = writer.into_inner().map_err(|error| csv::Error::from(error.into_error()))?;
-    Ok(String::from_utf8_lossy(&bytes).into_owned())
 }

@@ -1,0 +1,102 @@
+//! The ways to mend the joints, side by side.
+
+use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
+
+use super::repair::edit_plan;
+use super::{percent, remark};
+use crate::app::context::Cx;
+use crate::assess::RepairOption;
+use crate::measure::show_number;
+
+/// The ways side by side, a line each; the one with the least expected cost is marked.
+pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let least = cx.found.least_expected().map(|option| option.method);
+    Grid::new("ways").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
+        for (title, why) in [
+            ("way", ""),
+            ("price", "With the range it lies in eight times out of ten on hover."),
+            ("days", "Days of the crew's work, over days from first to last."),
+            ("callback", "Chance that it brings the crew back within the warranty."),
+            ("in all", "The price with callbacks over the warranty, at present value. Least is marked."),
+        ] {
+            ui.label(RichText::new(title).small().color(cx.palette.soft)).on_hover_text(why);
+        }
+        ui.end_row();
+        for option in &cx.found.options {
+            way(ui, cx, option, least == Some(option.method));
+            ui.end_row();
+        }
+    });
+    if let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) {
+        remark(ui, cx, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
+    }
+    if let Some(words) = least_words(cx) {
+        ui.add(Label::new(words).wrap());
+    }
+}
+
+/// Which way costs least with callbacks, and by how much.
+fn least_words(cx: &Cx<'_>) -> Option<String> {
+    let currency = &cx.job.plan.prices.currency;
+    let least = cx.found.least_expected()?;
+    let chosen = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen)?;
+    if chosen.method == least.method {
+        return Some(format!(
+            "Of the ways that mend it, this costs least with callbacks included: {}.",
+            least.expected?.show_rough(currency)
+        ));
+    }
+    Some(format!(
+        "With callbacks included, “{}” would cost least: {}; the chosen way comes to {}.",
+        least.name,
+        least.expected?.show_rough(currency),
+        chosen.expected?.show_rough(currency)
+    ))
+}
+
+fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
+    let currency = cx.job.plan.prices.currency.clone();
+    let (method, on) = (option.method, cx.job.plan.chosen == option.method);
+    let mut name = RichText::new(&option.name);
+    if on {
+        name = name.strong();
+    }
+    if option.not_possible.is_some() {
+        name = name.color(cx.palette.soft);
+    }
+    ui.scope(|ui| {
+        ui.set_max_width(205.0);
+        ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
+        let radio = ui.radio(on, name);
+        if radio.clicked() && !on {
+            edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
+        }
+    });
+    if let Some(reason) = &option.not_possible {
+        ui.label(RichText::new("not here").small().color(cx.palette.soft)).on_hover_text(reason);
+        return;
+    }
+    let total = RichText::new(option.price.total.show_rough(&currency));
+    let spread = &option.price.spread;
+    ui.label(total).on_hover_text(format!(
+        "{} to {}",
+        spread.low.show_rough(&currency),
+        spread.high.show_rough(&currency)
+    ));
+    ui.label(format!("{} / {}", option.schedule.crew_days, option.schedule.calendar_days));
+    match &option.callback {
+        None => ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again."),
+        Some(risk) => ui.label(percent(risk.chance)).on_hover_text(format!(
+            "10 000 trials over weather, boards, readings and workmanship: {} to {} % with 95 % confidence; {} and {} % after a quarter and half of them. On average {} opens again.",
+            show_number(100.0 * risk.interval.low, 1),
+            show_number(100.0 * risk.interval.high, 1),
+            show_number(100.0 * risk.converged[0], 1),
+            show_number(100.0 * risk.converged[1], 1),
+            risk.opens.show_run(cx.units()),
+        )),
+    };
+    let Some(expected) = option.expected else { return };
+    let expected = RichText::new(expected.show_rough(&currency));
+    // The mark besides the colour, for those who do not see it.
+    ui.label(if least { expected.strong().underline().color(cx.palette.good) } else { expected });
+}
