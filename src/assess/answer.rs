@@ -16,6 +16,9 @@ const ENOUGH_HOLDS: f64 = 0.9;
 /// A cause this likely needs no further reading.
 const SETTLED: f64 = 0.95;
 
+/// The weeks to seal in, where all are alike.
+const ANY_TIME: &str = "at any time of the year";
+
 /// Readings of gaps in a section below which its mean is shaky.
 const FEW_GAPS: usize = 3;
 
@@ -129,6 +132,8 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
             window_words(job, season.best, season.weeks.len()),
         );
     }
+    // Where no week is any good, none is the best.
+    let when = if when == ANY_TIME { ", whenever it is done,".to_owned() } else { format!(" {when}") };
     let way_out = match holding_sealant(job, shelf, found) {
         Some((better, best)) => format!(
             "{} would hold {} % in its best weeks",
@@ -144,7 +149,7 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
         },
     };
     format!(
-        "Resealing {when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}."
+        "Resealing{when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}."
     )
 }
 
@@ -160,7 +165,7 @@ fn when_words(job: &Job, found: &Assessment) -> String {
 /// `between 4 May and 6 Jul`, or `at any time of the year`.
 pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
     if best.high - best.low + 2 >= weeks {
-        return "at any time of the year".to_owned();
+        return ANY_TIME.to_owned();
     }
     let from = date_after(job, best.low * 7);
     let to = date_after(job, best.high * 7 + 6);
