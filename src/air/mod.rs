@@ -26,6 +26,9 @@ use crate::wood::emc;
 /// Days in the model's year.
 pub const DAYS: usize = 365;
 
+/// Days of its months from January.
+const MONTH_DAYS: [u8; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
 /// Air: the mean of an hour, a day or a month.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Air {

@@ -18,7 +18,7 @@ use serde::{Deserialize, Serialize};
 use statrs::statistics::Statistics as _;
 
 use super::file_text::{Tally, TextError, counted, first_few, plain_text};
-use super::{Air, DAYS};
+use super::{Air, DAYS, MONTH_DAYS};
 use crate::measure::{Humidity, Temperature, day_of_year, parse_number};
 
 /// Hours in the model's year.
@@ -29,8 +29,6 @@ const MOST_MISSING: usize = HOURS / 10;
 const LONGEST_GAP: usize = 72;
 /// No station has measured beyond this, in °C either way.
 const EXTREME: f64 = 60.0;
-/// Days of the months from January.
-const MONTH_DAYS: [usize; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 /// The columns of a TMY3 file that are needed.
 const TMY3_COLUMNS: [&str; 4] = ["Date (MM/DD/YYYY)", "Time (HH:MM)", "Dry-bulb (C)", "RHum (%)"];
 /// Where an EPW line has month, day, hour, dry bulb and relative humidity, from 0.
@@ -138,7 +136,7 @@ impl Weather {
     /// Means of the months from January.
     pub fn months(&self) -> [Air; 12] {
         let mut rest = &*self.hours;
-        MONTH_DAYS.map(|days| {
+        MONTH_DAYS.map(usize::from).map(|days| {
             let (month, later) = rest.split_at(days * 24);
             rest = later;
             let temperature = month.iter().map(|hour| hour.temperature.to_celsius()).mean();

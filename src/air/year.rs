@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapour_pressure};
-use super::{Air, DAYS, LoggedAir, Weather};
+use super::{Air, DAYS, LoggedAir, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
 use crate::wood::{Kind, equilibrium_humidity};
 
@@ -284,10 +284,9 @@ impl HouseModel {
 /// running on into January.
 #[expect(clippy::cast_precision_loss, reason = "day numbers up to 365")]
 fn daily(months: &[Air; 12]) -> Vec<Air> {
-    const LENGTHS: [f64; 12] = [31.0, 28.0, 31.0, 30.0, 31.0, 30.0, 31.0, 31.0, 30.0, 31.0, 30.0, 31.0];
     let mut middles = [0.0; 12];
     let mut start = 0.0;
-    for (middle, length) in middles.iter_mut().zip(LENGTHS) {
+    for (middle, length) in middles.iter_mut().zip(MONTH_DAYS.map(f64::from)) {
         *middle = start + length / 2.0;
         start += length;
     }
