@@ -2,45 +2,139 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
+use std::collections::BTreeMap;
+
 use gapwright::app::demo_job;
 use gapwright::assess::assess;
 use gapwright::job::Shelf;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
-use gapwright::repair::{Payers, Plan, PriceInputs, Prices, TaskHours, TaxOn, price};
+use gapwright::repair::{
+    CostInputs, MaterialLine, Need, Payers, Plan, Price, PriceInputs, PriceLine, Prices, RoundTo, Shares,
+    TaskHours, TaxOn, cost_spreads, price,
+};
 use gapwright::surface::{Fixing, JointKind, layout};
+use statrs::distribution::{Beta, ContinuousCDF as _};
 
-/// 10 h at 50.00 are 500.00; 20 % overhead 100.00; 10 % profit on 600.00 is 60.00; 5 % tax on
-/// 660.00 is 33.00; 693.00 in all, of which a quarter and a third are 173.25 and 231.00.
-#[test]
-fn a_price_is_built_up_as_on_paper() {
-    let task = TaskHours {
+fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
+    TaskHours {
         id: "bead".into(),
         name: "bead".into(),
-        batches: 1.0,
-        minutes: ThreePoint::exactly(600.0),
-        hours: Estimate { mean: Hours::h(10.0), sd: Hours::h(1.0) },
+        batches: 60.0 * hours / minutes.mean(),
+        minutes,
+        times: 1.0,
+        hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
         basis: String::new(),
-    };
-    let plan = Plan {
+    }
+}
+
+fn bought(amount: Money) -> MaterialLine {
+    MaterialLine {
+        id: "cloth".into(),
+        name: "cloth".into(),
+        holds: None,
+        long: None,
+        need: Need::Count(1.0),
+        pieces: 1,
+        units: 1.0,
+        price: amount,
+        amount,
+        own_price: true,
+        basis: String::new(),
+    }
+}
+
+fn plan() -> Plan {
+    Plan {
         prices: Prices {
             currency: "$".into(),
-            labour: Money::cents(5_000),
+            labour: Money::cents(4_000),
+            burden: Percent::pct(25.0),
+            equipment: Money::cents(3_000),
             overhead: Percent::pct(20.0),
             profit: Percent::pct(10.0),
+            contingency: None,
+            minimum: Money::ZERO,
             tax: Percent::pct(5.0),
             tax_on: TaxOn::Everything,
+            round_to: RoundTo::Five,
+            deposit: Percent::pct(30.0),
         },
-        payers: Payers { contractor: Percent::pct(25.0), supplier: Percent::pct(100.0 / 3.0) },
+        payers: Payers {
+            contractor: Percent::pct(25.0),
+            supplier: Percent::pct(100.0 / 3.0),
+            lines: BTreeMap::from([(
+                PriceLine::Materials,
+                Shares { contractor: Percent::ZERO, supplier: Percent::pct(100.0) },
+            )]),
+        },
         ..Plan::default()
-    };
-    let found = price(&PriceInputs { tasks: &[task], materials: &[], plan: &plan });
-    let cents = [found.labour, found.overhead, found.profit, found.tax, found.total].map(Money::to_cents);
-    assert_eq!(cents, [50_000, 10_000, 6_000, 3_300, 69_300]);
+    }
+}
+
+fn priced(plan: &Plan, task: TaskHours, materials: &[MaterialLine]) -> Price {
+    let tasks = [task];
+    let inputs = CostInputs { tasks: &tasks, materials };
+    let cost = &cost_spreads(&[inputs], plan.prices.hour(), 40_000, 1)[0];
+    price(&PriceInputs { tasks: &tasks, materials, crew_days: 2, cost, plan })
+}
+
+/// A wage of 40.00 with 25 % burden is 50.00; 10 h are 500.00. Materials 200.00, two days of equipment
+/// 60.00: 760.00; 20 % overhead 152.00; 10 % profit on 912.00 is 91.20: 1003.20; 5 % tax is 50.16:
+/// 1053.36, to the nearest five 1055.00, so 1.64 of rounding. The margin is 91.20 of 1004.84, 9.08 %;
+/// the deposit 30 % of 1055.00. The supplier pays the 200.00 and a third of the other six lines (166.67,
+/// 20.00, 50.67, 30.40, 16.72, 0.55), the contractor a quarter of those (125.00, 15.00, 38.00, 22.80,
+/// 12.54, 0.41).
+#[test]
+fn a_price_is_built_up_as_on_paper() {
+    let found = priced(&plan(), task(10.0, ThreePoint::exactly(600.0)), &[bought(Money::cents(20_000))]);
+    let cents: Vec<(PriceLine, i64)> =
+        found.lines.iter().map(|line| (line.line, line.amount.to_cents())).collect();
+    assert_eq!(
+        cents,
+        [
+            (PriceLine::Labour, 50_000),
+            (PriceLine::Materials, 20_000),
+            (PriceLine::Equipment, 6_000),
+            (PriceLine::Overhead, 15_200),
+            (PriceLine::Profit, 9_120),
+            (PriceLine::Tax, 5_016),
+            (PriceLine::Rounding, 164),
+        ]
+    );
+    assert_eq!((found.total, found.deposit), (Money::cents(105_500), Money::cents(31_650)));
+    assert!((found.margin.to_pct() - 9.08).abs() < 0.005, "{:?}", found.margin);
     let shares = [found.contractor, found.supplier, found.owner].map(Money::to_cents);
-    assert_eq!(shares, [17_325, 23_100, 28_875]);
-    // The 90th percentile of the normal is 1.2816 deviations up: 64.08 of labour, 88.81 with the rest.
-    assert!((found.spread.high.to_cents() - 78_181).abs() <= 2, "{:?}", found.spread);
+    assert_eq!(shares, [21_375, 48_501, 105_500 - 21_375 - 48_501]);
+}
+
+/// A small job is topped up to the least charge before tax: 1 h and nothing else is 50.00 + 60.00 of
+/// equipment, 132.00 with overhead, 145.20 with profit; to 250.00 are missing 104.80, and 5 % of 250.00
+/// is 12.50.
+#[test]
+fn nobody_comes_for_less_than_the_least_charge() {
+    let mut plan = plan();
+    plan.prices.minimum = Money::cents(25_000);
+    plan.prices.round_to = RoundTo::Cent;
+    let found = priced(&plan, task(1.0, ThreePoint::exactly(60.0)), &[]);
+    assert_eq!(found.of(PriceLine::Minimum), Money::cents(10_480));
+    assert_eq!(found.of(PriceLine::Tax), Money::cents(1_250));
+    assert_eq!(found.total, Money::cents(26_250));
+}
+
+/// One task of 5 to 15 h, likely 10: its 80th percentile is that of the beta distribution with both
+/// shapes 3 (statrs). What it costs beyond the mean, with 20 % overhead, is the contingency.
+#[test]
+fn contingency_covers_the_chosen_percentile() {
+    let mut plan = plan();
+    plan.prices.contingency = Some(Percent::pct(80.0));
+    let points = ThreePoint { low: 300.0, likely: 600.0, high: 900.0 };
+    let found = priced(&plan, task(10.0, points), &[]);
+    let beta = Beta::new(3.0, 3.0).unwrap();
+    let exact = 50.0 * 10.0 * (beta.inverse_cdf(0.8) - 0.5) * 1.2;
+    let contingency = found.of(PriceLine::Contingency).to_units();
+    assert!((contingency / exact - 1.0).abs() < 0.03, "{contingency} against {exact}");
+    assert!(found.spread.low < found.total && found.total < found.spread.high);
 }
 
 /// Each joint gets its share from the board on either side: both boards move one way, or half each.

@@ -362,7 +362,6 @@ fn cartridges_run_as_far_as_the_coverage_table_says() {
             least_depth: Length::inches(deep),
             v_filled: Percent::ZERO,
             waste: Percent::ZERO,
-            ..BeadShape::default()
         };
         let joint =
             TreatedJoint { length: Length::m(run), gap: Length::inches(gap), v_leg: Length::inches(0.125) };
@@ -392,6 +391,7 @@ fn sealant_that_shrinks_takes_more_of_it() {
 #[test]
 fn paint_spreads_1604_square_feet_a_mil_and_gallon() {
     let paint = Paint {
+        priced: None,
         name: String::new(),
         solids: Percent::pct(100.0),
         film: 25.4,

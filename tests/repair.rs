@@ -61,10 +61,10 @@ fn the_best_way_changes_with_the_humidity_of_the_room() {
         let house = job.air.house_mut().unwrap();
         (house.dehumidified_to, house.moisture_load) = (None, 1.0);
     });
-    assert_eq!(best(&steady), MethodId::Reseal);
+    assert!(matches!(best(&steady), MethodId::Reseal | MethodId::ResealOnTongue), "{:?}", best(&steady));
     assert!(chance(&steady, MethodId::Reseal) < 0.02);
     assert!(chance(&wild, MethodId::Reseal) > chance(&steady, MethodId::Reseal) + 0.3);
-    assert_ne!(best(&wild), MethodId::Reseal);
+    assert!(!matches!(best(&wild), MethodId::Reseal | MethodId::ResealOnTongue));
 }
 
 /// A slow trial section makes scraping dear: ways that need none come to the front.

@@ -157,7 +157,7 @@ fn bead(
     let Some(sealant) = cx.shelf.sealant(&cx.assessed.plan.sealant) else {
         return (String::new(), cx.palette.soft);
     };
-    let sealant = sealant.keeping(cx.assessed.plan.bead.keeps());
+    let sealant = sealant.over(cx.shelf.breaker(&cx.assessed.plan));
     let asked = demand(sealed, gap, gap, Length::ZERO);
     let holds = asked.is_some_and(|asked| sealant.takes(asked));
     let pull = asked.map_or(Percent::ZERO, |asked| asked.stretch);

@@ -60,7 +60,7 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
     };
     let headline = wet_words(job, found)
         + &match (chosen.method, &chosen.not_possible) {
-            (MethodId::Reseal, _) => reseal_words(job, shelf, found, chosen),
+            (MethodId::Reseal | MethodId::ResealOnTongue, _) => reseal_words(job, shelf, found, chosen),
             (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
             (MethodId::Replace, None) => replace_words(job, found, chosen),
             (_, None) => other_words(job, chosen),
@@ -176,7 +176,7 @@ pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String
 fn holding_sealant<'a>(job: &Job, shelf: &'a Shelf, found: &Assessment) -> Option<(&'a Sealant, f64)> {
     let joints = sealed_joints(job, &found.layouts, &found.sections, &found.joints);
     shelf.sealants.iter().find_map(|sealant| {
-        let season = season(&joints, &sealant.keeping(job.plan.bead.keeps()), job.plan.narrowest)?;
+        let season = season(&joints, &sealant.over(shelf.breaker(&job.plan)), job.plan.narrowest)?;
         let share = season.share(season.best_week());
         (share >= ENOUGH_HOLDS).then_some((sealant, share))
     })

@@ -8,6 +8,8 @@
 
 mod answer;
 mod causes;
+mod choice;
+mod materials;
 mod options;
 mod report;
 mod risk;
@@ -16,6 +18,7 @@ mod sections;
 mod tables;
 
 pub use answer::{Answer, date_after, odds_words};
+pub use choice::Choice;
 pub use causes::{ClueWords, Findings};
 pub use options::RepairOption;
 
@@ -59,6 +62,8 @@ pub struct Assessment {
     pub seal_day: usize,
     /// The ways to mend it, in the shelf's order.
     pub options: Vec<RepairOption>,
+    /// Which of them costs least with callbacks, and what would change that.
+    pub choice: Option<Choice>,
     /// Cautions that apply.
     pub cautions: Vec<Caution>,
 }
@@ -71,8 +76,8 @@ impl Assessment {
 
     /// The option that costs least with callbacks included, if any chance is known.
     pub fn least_expected(&self) -> Option<&RepairOption> {
-        let priced = self.options.iter().filter(|option| option.not_possible.is_none());
-        priced.filter(|option| option.expected.is_some()).min_by_key(|option| option.expected)
+        let best = self.choice.as_ref()?.best;
+        self.options.iter().find(|option| option.method == best)
     }
 
     /// The section that speaks for the job: of those with an explicable gap the one that was measured
@@ -148,6 +153,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         layouts: &layouts,
         sections: &sections,
         joints: &joints,
+        seal_day,
     });
     let held = year.as_ref().map_or(1.0, IndoorYear::held_share);
     let inputs = risk::RiskInputs {
@@ -159,7 +165,9 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         held,
         seal_day,
     };
-    risk::chances(&inputs, &mut options);
+    let tried = risk::tried(&inputs, &options);
+    risk::chances(&inputs, &mut options, &tried);
+    let choice = choice::choose(&inputs, &options, &tried);
     let mut assessment = Assessment {
         answer: Answer::default(),
         problems,
@@ -173,6 +181,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         season,
         seal_day,
         options,
+        choice,
         cautions: cautions(job, shelf),
     };
     assessment.answer = answer::answer(job, shelf, &assessment);

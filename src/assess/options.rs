@@ -1,18 +1,23 @@
 //! The season of sealing and the ways to mend the joints, worked out side by side.
 
+use super::materials::{cutting, quantities, trial_run};
 use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
-use crate::measure::{Area, Hours, Length, Money, Volume};
+use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
-    MaterialLine, Method, MethodId, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
-    TaskHours, TaskInputs, TreatedJoint, WaitTimes, price, schedule, takeoff, task_hours,
+    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, Method, MethodId, OldSealant,
+    Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours, TaskInputs, WaitTimes,
+    applying, cost_spreads, price, schedule, takeoff, task_hours,
 };
-use crate::surface::SurfaceLayout;
+use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
 use crate::wood::shrinkage;
 
 /// The finest joint that takes a wood spline. Common practice, no source.
 const SPLINE: Length = Length::inches(1.0 / 16.0);
+
+/// A joint finer than this slows the work down.
+const FINE: Length = Length::inches(1.0 / 16.0);
 
 /// One way to mend the joints, worked out.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,6 +44,10 @@ pub struct RepairOption {
     pub schedule: Schedule,
     /// Price.
     pub price: Price,
+    /// What labour and materials may turn out to cost.
+    pub cost: CostSpread,
+    /// How new boards are cut, if there are any.
+    pub cutting: Option<CuttingList>,
     /// Hours of all people together.
     pub hours: Hours,
     /// Widest a joint becomes after it, at the driest of the year.
@@ -60,6 +69,8 @@ pub(super) struct OptionInputs<'a> {
     pub layouts: &'a [SurfaceLayout],
     pub sections: &'a [SectionState],
     pub joints: &'a [JointState],
+    /// Days from the visit to the first day of sealing.
+    pub seal_day: usize,
 }
 
 /// The weeks of sealing, and the day that is reckoned with: the plan's, else in the best week.
@@ -71,9 +82,8 @@ pub(super) fn plan_season(
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(job, layouts, sections, joints);
-    let found = shelf
-        .sealant(&job.plan.sealant)
-        .and_then(|sealant| season(&sealed, &sealant.keeping(job.plan.bead.keeps()), job.plan.narrowest));
+    let found =
+        shelf.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
@@ -100,69 +110,166 @@ pub(super) fn sealed_joints<'a>(
         .collect()
 }
 
+/// Trials of every method's cost, and where their random sequences start; any figure would do.
+const COST_TRIALS: (u32, u64) = (10_000, 19_720_613);
+
 /// Every method of the shelf, worked out.
 pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     let measure = quantities(inputs);
     if measure.boarded <= Area::ZERO {
         return vec![];
     }
-    inputs.shelf.methods.iter().filter_map(|method| option(method, &measure, inputs)).collect()
+    let cut = cutting(&measure, &inputs.job.plan).ok();
+    let here = circumstances(inputs.job, &measure);
+    let conditions = applying(&inputs.shelf.conditions, &here);
+    let works: Vec<Work> = inputs
+        .shelf
+        .methods
+        .iter()
+        .filter_map(|method| work(method, &measure, cut.as_ref(), &conditions, inputs))
+        .collect();
+    let costs: Vec<CostInputs<'_>> =
+        works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
+    let plan = &inputs.job.plan;
+    let spreads = cost_spreads(&costs, plan.prices.hour(), COST_TRIALS.0, COST_TRIALS.1);
+    works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
 }
 
-fn option(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>) -> Option<RepairOption> {
+/// What circumstances the rates meet here.
+fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance> {
+    let site = &job.plan.site;
+    let boards = || job.surfaces.iter().flat_map(|surface| &surface.sections);
+    let mut gaps: Vec<Length> = measure.treated.iter().map(|joint| joint.gap).collect();
+    gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
+    let middle = gaps.get(gaps.len() / 2);
+    let asked = [
+        (Circumstance::Wall, job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall)),
+        (Circumstance::Ladder, site.height == Height::Ladder),
+        (Circumstance::Scaffold, site.height == Height::Scaffold),
+        (Circumstance::Tight, site.tight),
+        (Circumstance::HardSealant, site.old_sealant == OldSealant::Hard),
+        (Circumstance::SoftSealant, site.old_sealant == OldSealant::Soft),
+        (Circumstance::Furnished, site.furnished),
+        (Circumstance::FineJoints, middle.is_some_and(|gap| *gap < FINE)),
+        (Circumstance::NoV, !boards().any(|section| matches!(section.board.profile, Profile::VGroove(_)))),
+    ];
+    asked.into_iter().filter(|(_, here)| *here).map(|(circumstance, _)| circumstance).collect()
+}
+
+/// A method with its work laid out, before it has a price.
+struct Work {
+    method: Method,
+    tasks: Vec<TaskHours>,
+    materials: Vec<MaterialLine>,
+    schedule: Schedule,
+    cutting: Option<CuttingList>,
+}
+
+fn work(
+    method: &Method,
+    measure: &Quantities,
+    cutting: Option<&CuttingList>,
+    conditions: &[&Condition],
+    inputs: &OptionInputs<'_>,
+) -> Option<Work> {
     let (plan, shelf) = (&inputs.job.plan, inputs.shelf);
+    let split = if plan.two_visits { method.in_two_visits() } else { None };
+    let method = split.unwrap_or_else(|| method.clone());
     let sealant = shelf.sealant(&plan.sealant)?;
     let (primer, paint) = (shelf.paint(&plan.primer)?, shelf.paint(&plan.paint)?);
     let tasks = task_hours(&TaskInputs {
-        method,
+        method: &method,
         tasks: &shelf.tasks,
+        conditions,
         plan,
         quantities: measure,
         trial_run: trial_run(inputs),
     });
     let materials = takeoff(&TakeoffInputs {
-        method,
+        method: &method,
         plan,
         quantities: measure,
         sealant,
         primer,
         paint,
         materials: &shelf.materials,
+        cutting,
     });
     let waits = WaitTimes {
         primer: primer.recoat,
         sealant: sealant.cure,
         recoat: paint.recoat,
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
+        season: Hours::h(24.0 * days(inputs.seal_day)),
     };
-    let price = price(&PriceInputs { tasks: &tasks, materials: &materials, plan });
+    let schedule = schedule(&method, &tasks, &crew(&method, inputs), &waits);
+    let new_boards = materials.iter().any(|line| line.long.is_some());
+    Some(Work { tasks, materials, schedule, cutting: cutting.filter(|_| new_boards).cloned(), method })
+}
+
+#[expect(clippy::cast_precision_loss, reason = "days of three years")]
+const fn days(count: usize) -> f64 {
+    count as f64
+}
+
+/// The crew as the schedule needs it. What is sealed begins on the day of sealing, all else after the
+/// visit.
+fn crew(method: &Method, inputs: &OptionInputs<'_>) -> Crew {
+    let plan = &inputs.job.plan;
+    let seals = matches!(method.outcome, Outcome::Bead { .. }) && !plan.two_visits;
+    let first = super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 });
+    Crew {
+        people: plan.crew,
+        day: plan.day,
+        coats: plan.usable_coats(),
+        weekends: plan.weekends,
+        first: first.weekday().to_monday_zero_offset().unsigned_abs().into(),
+    }
+}
+
+fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
+    let Work { method, tasks, materials, schedule, cutting } = work;
+    let price = price(&PriceInputs {
+        tasks: &tasks,
+        materials: &materials,
+        crew_days: schedule.crew_days,
+        cost: &cost,
+        plan: &inputs.job.plan,
+    });
     let reseals = matches!(method.outcome, Outcome::Bead { .. });
-    Some(RepairOption {
+    RepairOption {
         method: method.id,
-        name: method.name.clone(),
-        outcome: method.outcome,
-        look: method.look.clone(),
-        upset: method.upset.clone(),
-        says: method.says.clone(),
-        not_possible: not_possible(method, measure, inputs),
-        schedule: schedule(method, &tasks, plan, &waits),
-        hours: tasks.iter().map(|task| task.hours.mean).sum(),
-        price,
-        tasks,
-        materials,
+        not_possible: not_possible(&method, measure, &materials, inputs),
         opens_to: match method.outcome {
             Outcome::Bead { .. } | Outcome::Line | Outcome::Unchanged => widest_left(inputs),
             Outcome::Covered | Outcome::Glued => Length::ZERO,
             Outcome::Boards { moves } => widest_of_dried_boards(inputs) * moves,
         },
+        name: method.name,
+        outcome: method.outcome,
+        look: method.look,
+        upset: method.upset,
+        says: method.says,
+        hours: tasks.iter().map(|task| task.hours.mean).sum(),
+        schedule,
+        price,
+        cost,
+        cutting,
+        tasks,
+        materials,
         holds: reseals.then(|| held_share(inputs)),
         callback: None,
         expected: None,
-    })
+    }
 }
 
 /// Why a method is out of the question here, if it is.
-fn not_possible(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>) -> Option<String> {
+fn not_possible(
+    method: &Method,
+    measure: &Quantities,
+    materials: &[MaterialLine],
+    inputs: &OptionInputs<'_>,
+) -> Option<String> {
     let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
     if mends_joints && measure.treated.is_empty() {
         return Some("no joint is known to be open".to_owned());
@@ -181,11 +288,22 @@ fn not_possible(method: &Method, measure: &Quantities, inputs: &OptionInputs<'_>
             Some(format!("the widest joint, {}, is too fine for a spline", widest.show(units)))
         }
         Outcome::Glued if wet => Some("boards are wet: glued now, they tear apart as they dry".to_owned()),
+        Outcome::Boards { .. } if needs_boards(method, inputs) && !materials.iter().any(|line| line.long.is_some()) => {
+            Some("no stock length is long enough for the longest board: add one under Boards and stock".to_owned())
+        }
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => {
             Some("boards are wet: laid tight now, they open again as they dry".to_owned())
         }
         _ => None,
     }
+}
+
+/// Whether a method buys boards by the length.
+fn needs_boards(method: &Method, inputs: &OptionInputs<'_>) -> bool {
+    let by_length = |id: &String| {
+        inputs.shelf.materials.iter().any(|m| m.id == *id && m.per == crate::repair::MaterialPer::BoardRun)
+    };
+    method.materials.iter().any(by_length)
 }
 
 /// Widest gap of the treated joints in the three years to come.
@@ -212,50 +330,4 @@ fn held_share(inputs: &OptionInputs<'_>) -> f64 {
     let all: f64 = treated().map(length).sum();
     let held: f64 = treated().filter(|joint| joint.holds).map(length).sum();
     if all > 0.0 { held / all } else { 0.0 }
-}
-
-/// The measure of the job on the day of sealing.
-fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
-    let mut measure = Quantities::default();
-    for (surface, laid) in inputs.job.surfaces.iter().zip(inputs.layouts) {
-        let mut boarded = false;
-        for (section, part) in surface.sections.iter().zip(&laid.sections) {
-            let area = part.area();
-            if area <= Area::ZERO {
-                continue;
-            }
-            boarded = true;
-            measure.sections += 1;
-            measure.boarded = measure.boarded + area;
-            let thickness = section.board.thickness.max(Length::ZERO);
-            measure.board_volume = measure.board_volume + Volume::m3(area.to_m2() * thickness.to_m());
-            measure.board_run = measure.board_run + Length::m(area.to_m2() / section.board.face_width.to_m());
-        }
-        if boarded {
-            measure.painted = measure.painted + laid.painted_area;
-            measure.outline = measure.outline + laid.outline_length;
-        }
-    }
-    let treated = inputs.joints.iter().filter(|state| state.treated);
-    measure.treated = treated.map(|state| treated_joint(state, inputs)).collect();
-    measure
-}
-
-fn treated_joint(state: &JointState, inputs: &OptionInputs<'_>) -> TreatedJoint {
-    let joint = &inputs.layouts[state.surface].joints[state.joint];
-    let profile = inputs.job.surfaces[state.surface].sections[joint.section].board.profile;
-    TreatedJoint { length: joint.length(), gap: state.at_sealing, v_leg: profile.v_leg() }
-}
-
-/// Length of joint to be sealed in the timed section.
-fn trial_run(inputs: &OptionInputs<'_>) -> Option<Length> {
-    let trial = inputs.job.plan.trial.as_ref()?;
-    let surface = inputs.job.surfaces.iter().position(|s| s.name == trial.surface)?;
-    let section = inputs.job.surfaces[surface].sections.iter().position(|s| s.name == trial.section)?;
-    let joints = &inputs.layouts[surface].joints;
-    let wanted = inputs
-        .joints
-        .iter()
-        .filter(|state| state.treated && state.surface == surface && joints[state.joint].section == section);
-    Some(wanted.map(|state| joints[state.joint].length()).sum())
 }

@@ -11,6 +11,7 @@ use super::options::RepairOption;
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money, Units};
+use crate::repair::{CutPattern, CuttingList, PriceLine};
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
 #[derive(Debug, Clone, Serialize)]
@@ -41,6 +42,21 @@ pub struct Report {
     pub season: Option<SeasonReport>,
     /// The ways to mend it.
     pub options: Vec<OptionReport>,
+    /// Which costs least with callbacks, and what would change that.
+    pub choice: Option<ChoiceReport>,
+}
+
+/// Which way costs least.
+#[derive(Debug, Clone, Serialize)]
+pub struct ChoiceReport {
+    /// Its key.
+    pub best: String,
+    /// Keys of the ways that no other beats in both price and chance, cheapest first.
+    pub front: Vec<String>,
+    /// Which and why.
+    pub why: String,
+    /// What would change it.
+    pub changes: Vec<String>,
 }
 
 /// One thing wrong with the entries.
@@ -213,7 +229,7 @@ pub struct SeasonReport {
 #[derive(Debug, Clone, Serialize)]
 pub struct OptionReport {
     /// Its key.
-    pub method: &'static str,
+    pub method: String,
     /// Its name.
     pub name: String,
     /// Whether the papers speak of it.
@@ -226,6 +242,8 @@ pub struct OptionReport {
     pub crew_days: u32,
     /// Days from first to last.
     pub calendar_days: u32,
+    /// Days on which the room cannot be used.
+    pub room_out_days: u32,
     /// Share of the sealed length that stays inside its class.
     pub holds_pct: Option<f64>,
     /// Widest joint after it.
@@ -250,6 +268,47 @@ pub struct OptionReport {
     pub tasks: Vec<TaskReport>,
     /// Buying list.
     pub materials: Vec<MaterialReport>,
+    /// Cost of labour and materials that is not passed in 10, 50, 80 and 90 % of the trials.
+    pub cost_percentiles: CostReport,
+    /// What drives that cost, most first.
+    pub swings: Vec<SwingReport>,
+    /// How new boards are cut.
+    pub cutting: Vec<CutReport>,
+}
+
+/// Percentiles of the cost of labour and materials.
+#[derive(Debug, Clone, Serialize)]
+pub struct CostReport {
+    /// Not passed in a tenth of the trials.
+    pub p10: String,
+    /// In half.
+    pub p50: String,
+    /// In eight tenths.
+    pub p80: String,
+    /// In nine tenths.
+    pub p90: String,
+}
+
+/// What one thing does to the cost.
+#[derive(Debug, Clone, Serialize)]
+pub struct SwingReport {
+    /// The task or what else it is.
+    pub of: String,
+    /// By how much the cost goes up from its 10th to its 90th percentile.
+    pub swing: String,
+}
+
+/// Boards cut alike.
+#[derive(Debug, Clone, Serialize)]
+pub struct CutReport {
+    /// Length of the stock.
+    pub stock_m: f64,
+    /// How many boards are cut so.
+    pub boards: usize,
+    /// Lengths cut from each, one entry a piece.
+    pub cut_m: Vec<f64>,
+    /// What is left over of each.
+    pub offcut_m: f64,
 }
 
 /// A price in the job's currency.
@@ -261,14 +320,26 @@ pub struct PriceReport {
     pub labour: String,
     /// Materials.
     pub materials: String,
+    /// Equipment.
+    pub equipment: String,
     /// Overhead.
     pub overhead: String,
+    /// What covers a worse turn than expected.
+    pub contingency: String,
     /// Profit.
     pub profit: String,
+    /// What is missing to the least charge.
+    pub minimum: String,
     /// Tax.
     pub tax: String,
+    /// Rounding of the total.
+    pub rounding: String,
     /// Total.
     pub total: String,
+    /// Profit as a share of the price before tax.
+    pub margin_pct: f64,
+    /// To be paid before work starts.
+    pub deposit: String,
     /// Lower end of the likely range (10th percentile).
     pub total_low: String,
     /// Upper end of the likely range (90th percentile).
@@ -359,6 +430,12 @@ impl Report {
                 never_m: round(season.never.to_m(), 3),
             }),
             options: found.options.iter().map(|option| OptionReport::new(job, option)).collect(),
+            choice: found.choice.as_ref().map(|choice| ChoiceReport {
+                best: choice.best.key(),
+                front: choice.front.iter().map(|method| method.key()).collect(),
+                why: choice.why.clone(),
+                changes: choice.changes.clone(),
+            }),
         }
     }
 }
@@ -457,6 +534,17 @@ impl SectionReport {
     }
 }
 
+/// The patterns of a cutting list.
+fn cuts(job: &Job, list: &CuttingList) -> Vec<CutReport> {
+    let one = |cut: &CutPattern| CutReport {
+        stock_m: round(job.plan.stock.lengths.get(cut.stock).map_or(0.0, |length| length.to_m()), 3),
+        boards: cut.times,
+        cut_m: cut.pieces.iter().flat_map(|&(length, count)| vec![round(length, 3); count]).collect(),
+        offcut_m: round(cut.offcut, 3),
+    };
+    list.patterns.iter().map(one).collect()
+}
+
 impl OptionReport {
     fn new(job: &Job, option: &RepairOption) -> Self {
         let price = &option.price;
@@ -470,6 +558,7 @@ impl OptionReport {
             labour_hours: round(option.hours.to_h(), 2),
             crew_days: option.schedule.crew_days,
             calendar_days: option.schedule.calendar_days,
+            room_out_days: option.schedule.room_out,
             holds_pct: option.holds.map(|share| round(100.0 * share, 1)),
             opens_to_mm: mm(option.opens_to),
             callback_pct: risk.map(|risk| percent(risk.chance)),
@@ -481,12 +570,18 @@ impl OptionReport {
             look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
-                labour: amount(price.labour),
-                materials: amount(price.materials),
-                overhead: amount(price.overhead),
-                profit: amount(price.profit),
-                tax: amount(price.tax),
+                labour: amount(price.of(PriceLine::Labour)),
+                materials: amount(price.of(PriceLine::Materials)),
+                equipment: amount(price.of(PriceLine::Equipment)),
+                overhead: amount(price.of(PriceLine::Overhead)),
+                contingency: amount(price.of(PriceLine::Contingency)),
+                profit: amount(price.of(PriceLine::Profit)),
+                minimum: amount(price.of(PriceLine::Minimum)),
+                tax: amount(price.of(PriceLine::Tax)),
+                rounding: amount(price.of(PriceLine::Rounding)),
                 total: amount(price.total),
+                margin_pct: round(price.margin.to_pct(), 2),
+                deposit: amount(price.deposit),
                 total_low: amount(price.spread.low),
                 total_high: amount(price.spread.high),
                 contractor: amount(price.contractor),
@@ -514,6 +609,19 @@ impl OptionReport {
                     amount: amount(line.amount),
                 })
                 .collect(),
+            cost_percentiles: CostReport {
+                p10: amount(option.cost.at(0.1)),
+                p50: amount(option.cost.at(0.5)),
+                p80: amount(option.cost.at(0.8)),
+                p90: amount(option.cost.at(0.9)),
+            },
+            swings: option
+                .cost
+                .swings
+                .iter()
+                .map(|(of, swing)| SwingReport { of: of.clone(), swing: amount(*swing) })
+                .collect(),
+            cutting: option.cutting.iter().flat_map(|list| cuts(job, list)).collect(),
         }
     }
 }

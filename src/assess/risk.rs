@@ -4,8 +4,8 @@ use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Job, Shelf};
 use crate::joint::HORIZON;
-use crate::measure::{Length, Moisture};
-use crate::repair::{Outcome, RiskJoint, RiskOption, Swing, present_value, risks};
+use crate::measure::{Length, Moisture, Money};
+use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, Swing, present_value, risks};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
@@ -40,34 +40,69 @@ pub(super) struct RiskInputs<'a> {
     pub seal_day: usize,
 }
 
-/// Fills in the options' chances, and what they cost with callbacks: a callback is taken to fall in
-/// the middle of the warranty and to cost a visit's share of the price besides what opens again.
-pub(super) fn chances(inputs: &RiskInputs<'_>, options: &mut [RepairOption]) {
-    let known = |option: &RepairOption| option.not_possible.is_none();
-    let plan = &inputs.job.plan;
-    let wanted: Vec<(usize, RiskOption)> = (0..options.len())
-        .filter(|&at| known(&options[at]))
+/// An option by its index, as the trials see it.
+pub(super) type Tried = (usize, RiskOption);
+
+/// The options that can be put to the trials.
+pub(super) fn tried(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<Tried> {
+    (0..options.len())
+        .filter(|&at| options[at].not_possible.is_none())
         .filter_map(|at| Some((at, risk_option(inputs, &options[at])?)))
         .filter(|(_, option)| !option.joints.is_empty())
-        .collect();
-    let tried: Vec<RiskOption> = wanted.iter().map(|(_, option)| option.clone()).collect();
-    let shelf = inputs.shelf;
-    let found = risks(&tried, &plan.callback, &shelf.capability, plan.warranty_years, TRIALS, SEED);
-    let later = present_value(plan.discount.to_fraction(), f64::from(plan.warranty_years) / 2.0);
-    for ((at, tried), risk) in wanted.into_iter().zip(found) {
-        let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
-        let share = VISIT + (1.0 - VISIT) * (risk.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
-        let option = &mut options[at];
-        option.expected = Some(option.price.total + option.price.total.times(risk.chance * share * later));
+        .collect()
+}
+
+/// Fills in the options' chances, and what they cost with callbacks.
+pub(super) fn chances(inputs: &RiskInputs<'_>, options: &mut [RepairOption], tried: &[Tried]) {
+    let years = inputs.job.plan.warranty_years;
+    let found = put_to_trials(inputs, tried, years, TRIALS);
+    for ((at, tried), risk) in tried.iter().zip(found) {
+        let option = &mut options[*at];
+        option.expected = Some(with_callbacks(inputs, option.price.total, tried, &risk, years));
         option.callback = Some(risk);
     }
+}
+
+/// What the options would cost with callbacks were the warranty of so many years.
+pub(super) fn expected_costs(
+    inputs: &RiskInputs<'_>,
+    options: &[RepairOption],
+    tried: &[Tried],
+    years: u32,
+    trials: u32,
+) -> Vec<(usize, Money)> {
+    let found = put_to_trials(inputs, tried, years, trials);
+    let cost = |((at, tried), risk): (&Tried, Risk)| {
+        (*at, with_callbacks(inputs, options[*at].price.total, tried, &risk, years))
+    };
+    tried.iter().zip(found).map(cost).collect()
+}
+
+fn put_to_trials(inputs: &RiskInputs<'_>, tried: &[Tried], years: u32, trials: u32) -> Vec<Risk> {
+    let options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
+    risks(&options, &inputs.job.plan.callback, &inputs.shelf.capability, years, trials, SEED)
+}
+
+/// A price with callbacks: one is taken to fall in the middle of the warranty and to cost a visit's
+/// share of the price besides what opens again.
+fn with_callbacks(
+    inputs: &RiskInputs<'_>,
+    total: Money,
+    tried: &RiskOption,
+    risk: &Risk,
+    years: u32,
+) -> Money {
+    let later = present_value(inputs.job.plan.discount.to_fraction(), f64::from(years) / 2.0);
+    let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
+    let share = VISIT + (1.0 - VISIT) * (risk.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
+    total + total.times(risk.chance * share * later)
 }
 
 /// How an option's joints are put to the trials; `None` where nothing is mended.
 fn risk_option(inputs: &RiskInputs<'_>, option: &RepairOption) -> Option<RiskOption> {
     let callback = &inputs.job.plan.callback;
     Some(match option.outcome {
-        Outcome::Bead { held } => reseal(inputs, if held { inputs.held } else { 1.0 }),
+        Outcome::Bead { held, breaker } => reseal(inputs, if held { inputs.held } else { 1.0 }, breaker),
         // A line is there by design; it is judged by how much it grows beyond what it is now.
         Outcome::Line => unsealed(inputs, 1.0, callback.widest),
         Outcome::Covered => unsealed(inputs, 1.0, OVERLAP),
@@ -92,8 +127,9 @@ fn weather(state: &SectionState) -> (f64, f64) {
     (state.settled.damper_on(driest).to_pct(), state.settled.damper_on(dampest).to_pct())
 }
 
-/// Joints sealed again on the day of sealing, in a room that keeps this share of its swing.
-fn reseal(inputs: &RiskInputs<'_>, held: f64) -> RiskOption {
+/// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
+/// its swing.
+fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
     let RiskInputs { job, shelf, layouts, sections, joints, seal_day, .. } = *inputs;
     let swing = |state: &SectionState| {
         let from = seal_day.min(HORIZON - 1);
@@ -131,7 +167,7 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64) -> RiskOption {
         })
     };
     let takes = shelf.sealant(&job.plan.sealant).map_or((0.0, 0.0), |sealant| {
-        let sealant = sealant.keeping(job.plan.bead.keeps());
+        let sealant = sealant.over(breaker);
         (sealant.stretch.to_fraction(), sealant.squeeze.to_fraction())
     });
     RiskOption {

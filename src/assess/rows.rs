@@ -62,7 +62,7 @@ pub(super) fn row_after(
 ) -> Option<RowForecast> {
     let board = &job.surfaces[state.surface].sections[state.section].board;
     let species = shelf.species(&board.species)?;
-    let sealant = shelf.sealant(&job.plan.sealant)?.keeping(job.plan.bead.keeps());
+    let sealant = shelf.bead(&job.plan)?;
     let edges: Vec<Sealed> = joints
         .iter()
         .filter(|joint| laid.joints[joint.joint].kind == JointKind::BoardEdge)

@@ -118,7 +118,7 @@ fn before_install(
         Length::inches(1.0 / 32.0),
     );
     let stack = stack(board, species, &shelf.films);
-    let sealant = shelf.sealant(&plan.sealant).map(|sealant| sealant.keeping(plan.bead.keeps()));
+    let sealant = shelf.bead(plan);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
@@ -336,11 +336,11 @@ pub(super) fn hold_against_class(
     layouts: &[SurfaceLayout],
     seal_day: usize,
 ) {
-    let keeps = job.plan.bead.keeps();
-    let Some(sealant) = shelf.sealant(&job.plan.sealant).map(|sealant| sealant.keeping(keeps)) else {
+    let breaker = shelf.breaker(&job.plan);
+    let Some(sealant) = shelf.bead(&job.plan) else {
         return;
     };
-    let sealants: Vec<Sealant> = shelf.sealants.iter().map(|sealant| sealant.keeping(keeps)).collect();
+    let sealants: Vec<Sealant> = shelf.sealants.iter().map(|sealant| sealant.over(breaker)).collect();
     for state in joints {
         let joint = &layouts[state.surface].joints[state.joint];
         let Some(motion) = motion(joint, state, sections) else { continue };

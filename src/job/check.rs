@@ -11,6 +11,7 @@ use super::shelf::Shelf;
 use super::usable::{WIDEST_GAP, is_of_a_room};
 use crate::air::{HouseModel, IndoorAir};
 use crate::measure::{Humidity, Length, Minutes, Moisture, Percent, Temperature, show_date};
+use crate::repair::Plan;
 use crate::surface::{Part, SurfaceLayout, faults};
 use crate::survey::{GapReading, MoistureReading};
 
@@ -24,7 +25,7 @@ pub fn check(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout]) -> Vec<Problem
     rooms(job, &mut found);
     air(job, shelf, &mut found);
     dates(job, &mut found);
-    plan(job, shelf, &mut found);
+    plan(job, shelf, layouts, &mut found);
     found.0
 }
 
@@ -353,7 +354,7 @@ fn dates(job: &Job, found: &mut Findings) {
     }
 }
 
-fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
+fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Findings) {
     let plan = &job.plan;
     let mut range = |field: &'static str, value: f64, low: f64, high: f64, unit: &str| {
         if !(low..=high).contains(&value) {
@@ -377,12 +378,18 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     range("overhead", pct(plan.prices.overhead), 0.0, 200.0, " %");
     range("profit", pct(plan.prices.profit), 0.0, 200.0, " %");
     range("tax", pct(plan.prices.tax), 0.0, 50.0, " %");
-    range("board waste", pct(plan.board_waste), 0.0, 100.0, " %");
+    range("board waste", pct(plan.board_waste), 0.0, 90.0, " %");
+    range("burden", pct(plan.prices.burden), 0.0, 200.0, " %");
+    range("equipment", plan.prices.equipment.to_units(), 0.0, 10_000.0, "");
+    range("least charge", plan.prices.minimum.to_units(), 0.0, 10_000.0, "");
+    range("deposit", pct(plan.prices.deposit), 0.0, 100.0, " %");
+    if let Some(share) = plan.prices.contingency {
+        range("contingency", pct(share), 50.0, 99.0, " %");
+    }
+    range("saw kerf", plan.stock.kerf.to_mm(), 0.0, 20.0, " mm");
+    range("end trim", plan.stock.end_trim.to_mm(), 0.0, 500.0, " mm");
     range("V filled", pct(plan.bead.v_filled), 0.0, 100.0, " %");
     range("sealant waste", pct(plan.bead.waste), 0.0, 200.0, " %");
-
-    range("who pays", pct(plan.payers.contractor), 0.0, 100.0, " %");
-    range("who pays", pct(plan.payers.supplier), 0.0, 100.0, " %");
     for (field, length) in [
         ("bead depth", plan.bead.least_depth),
         ("open from", plan.open_from),
@@ -399,16 +406,8 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
             );
         }
     }
-    if plan.payers.owner() < Percent::ZERO {
-        found.error(
-            Place::Plan("who pays"),
-            format!(
-                "Contractor and supplier together bear {}",
-                (plan.payers.contractor + plan.payers.supplier).show()
-            ),
-            "Bring the two to 100 % or less; the owner bears the rest",
-        );
-    }
+    payers(plan, found);
+    stock(job, layouts, found);
     for (field, name, known) in [
         ("sealant", &plan.sealant, shelf.sealant(&plan.sealant).is_some()),
         ("primer", &plan.primer, shelf.paint(&plan.primer).is_some()),
@@ -424,6 +423,62 @@ fn plan(job: &Job, shelf: &Shelf, found: &mut Findings) {
     }
     own_figures(job, found);
     trial(job, found);
+}
+
+fn payers(plan: &Plan, found: &mut Findings) {
+    let lines = plan.payers.lines.iter().map(|(line, shares)| (line.words(), *shares));
+    for (of, shares) in std::iter::once(("the price", plan.payers.overall())).chain(lines) {
+        let both = shares.contractor + shares.supplier;
+        let least = shares.contractor.min(shares.supplier);
+        if least < Percent::ZERO || both > Percent::pct(100.0) {
+            found.error(
+                Place::Plan("who pays"),
+                format!(
+                    "Of {of} the contractor bears {} and the supplier {}: together {}",
+                    shares.contractor.show(),
+                    shares.supplier.show(),
+                    both.show()
+                ),
+                "Bring the two between 0 and 100 %; the owner bears the rest",
+            );
+        }
+    }
+}
+
+/// Boards to buy must be long enough for the longest course.
+fn stock(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
+    let stock = &job.plan.stock;
+    let usable = super::usable::SHORTEST_STOCK..=super::usable::LONGEST_STOCK;
+    for length in stock.lengths.iter().filter(|length| !usable.contains(length)) {
+        found.error(
+            Place::Plan("stock lengths"),
+            format!("Boards of {} are not sold", length.show(job.units)),
+            format!("Stock lengths run from {} to {}", usable.start().show(job.units), usable.end().show(job.units)),
+        );
+    }
+    let boards = layouts.iter().flat_map(|laid| &laid.boards);
+    let longest_board = boards.map(|board| board.run).fold(Length::ZERO, Length::max);
+    let longest = stock.lengths.iter().copied().filter(|l| usable.contains(l)).fold(Length::ZERO, Length::max);
+    let good = longest * (1.0 - job.plan.board_waste.to_fraction()) - stock.end_trim;
+    if !stock.lengths.is_empty() && longest_board > good + Length::mm(1.0) {
+        found.warning(
+            Place::Plan("stock lengths"),
+            format!(
+                "The longest board is {}, and of the longest stock of {} no more than {} is good after ends and defects",
+                longest_board.show(job.units),
+                longest.show(job.units),
+                good.show(job.units)
+            ),
+            "Add a longer stock length, or give the section a longest board; until then new boards cannot be worked out",
+        );
+    }
+    if stock.lengths.is_empty() {
+        found.error(
+            Place::Plan("stock lengths"),
+            "No stock length is given",
+            "Type the lengths boards are sold in; until then nothing that needs new boards can be worked out",
+        );
+    }
 }
 
 fn own_figures(job: &Job, found: &mut Findings) {

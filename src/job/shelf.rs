@@ -8,7 +8,9 @@ use serde::de::DeserializeOwned;
 use crate::air::Station;
 use crate::cause::{Expected, Mark};
 use crate::joint::{Bonding, Coating, Films, Sealant};
-use crate::repair::{Capability, Caution, Material, Method, MethodId, Paint, Task};
+use crate::repair::{
+    Capability, Caution, Condition, Material, Method, MethodId, Outcome, Paint, Plan, Task,
+};
 use crate::surface::Finish;
 use crate::wood::Species;
 
@@ -33,6 +35,8 @@ pub struct Shelf {
     pub tasks: Vec<Task>,
     /// Methods.
     pub methods: Vec<Method>,
+    /// What changes the tasks' times.
+    pub conditions: Vec<Condition>,
     /// Other materials.
     pub materials: Vec<Material>,
     /// Moisture marks on lumber, driest first.
@@ -77,6 +81,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
     #[derive(Deserialize)]
     struct TaskFile {
         tasks: Vec<Task>,
+        conditions: Vec<Condition>,
         methods: Vec<Method>,
     }
     #[derive(Deserialize)]
@@ -114,6 +119,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
         capability: sealants.capability,
         paints: paints.paints,
         tasks: work.tasks,
+        conditions: work.conditions,
         methods: work.methods,
         materials: materials.materials,
         marks: marks.marks,
@@ -137,6 +143,18 @@ impl Shelf {
     /// The sealant of this name.
     pub fn sealant(&self, name: &str) -> Option<&Sealant> {
         self.sealants.iter().find(|sealant| sealant.name == name)
+    }
+
+    /// Whether the plan's method lays its bead over a backer or bond breaker; one that lays none is
+    /// reckoned as if it did.
+    pub fn breaker(&self, plan: &Plan) -> bool {
+        let outcome = self.method(plan.chosen).map(|method| method.outcome);
+        !matches!(outcome, Some(Outcome::Bead { breaker: false, .. }))
+    }
+
+    /// The plan's sealant as its method lays it.
+    pub fn bead(&self, plan: &Plan) -> Option<Sealant> {
+        Some(self.sealant(&plan.sealant)?.over(self.breaker(plan)))
     }
 
     /// The primer or paint of this name.

@@ -6,7 +6,7 @@
 use super::document::Job;
 use crate::air::IndoorAir;
 use crate::measure::{Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature};
-use crate::repair::Plan;
+use crate::repair::{Plan, Shares};
 use crate::surface::{Point, Profile, Surface};
 
 /// Widest gap that is taken for a joint's.
@@ -95,6 +95,17 @@ fn hold_air(air: &mut IndoorAir) {
     }
 }
 
+/// Stock shorter or longer than this is a slip.
+pub(super) const SHORTEST_STOCK: Length = Length::m(0.3);
+/// Likewise.
+pub(super) const LONGEST_STOCK: Length = Length::m(15.0);
+
+fn hold_shares(shares: &mut Shares) {
+    shares.contractor = shares.contractor.max(Percent::ZERO).min(Percent::pct(100.0));
+    let rest = Percent::pct(100.0) - shares.contractor;
+    shares.supplier = shares.supplier.max(Percent::ZERO).min(rest);
+}
+
 fn hold_plan(plan: &mut Plan) {
     let pct = |value: Percent, most: f64| value.max(Percent::ZERO).min(Percent::pct(most));
     let money = |value: Money| value.max(Money::ZERO).min(Money::cents(1_000_000));
@@ -109,7 +120,7 @@ fn hold_plan(plan: &mut Plan) {
     plan.callback.open_share = pct(plan.callback.open_share, 100.0);
     plan.callback.widest = between(plan.callback.widest, thin, thick);
     plan.callback.seen_from = between(plan.callback.seen_from, thin, thick);
-    plan.board_waste = pct(plan.board_waste, 100.0);
+    plan.board_waste = pct(plan.board_waste, 90.0);
     plan.open_from = between(plan.open_from, thin, thick);
     plan.narrowest = between(plan.narrowest, thin, thick);
     plan.bead.least_depth = between(plan.bead.least_depth, thin, thick);
@@ -119,8 +130,19 @@ fn hold_plan(plan: &mut Plan) {
     plan.prices.overhead = pct(plan.prices.overhead, 200.0);
     plan.prices.profit = pct(plan.prices.profit, 200.0);
     plan.prices.tax = pct(plan.prices.tax, 50.0);
-    plan.payers.contractor = pct(plan.payers.contractor, 100.0);
-    plan.payers.supplier = pct(plan.payers.supplier, 100.0 - plan.payers.contractor.to_pct());
+    plan.prices.burden = pct(plan.prices.burden, 200.0);
+    plan.prices.equipment = money(plan.prices.equipment);
+    plan.prices.minimum = money(plan.prices.minimum);
+    plan.prices.contingency = plan.prices.contingency.map(|share| pct(share, 99.0).max(Percent::pct(50.0)));
+    plan.prices.deposit = pct(plan.prices.deposit, 100.0);
+    let mut overall = plan.payers.overall();
+    hold_shares(&mut overall);
+    (plan.payers.contractor, plan.payers.supplier) = (overall.contractor, overall.supplier);
+    plan.payers.lines.values_mut().for_each(hold_shares);
+    plan.stock.lengths.retain(|length| (SHORTEST_STOCK..=LONGEST_STOCK).contains(length));
+    plan.stock.lengths.truncate(20);
+    plan.stock.kerf = between(plan.stock.kerf, Length::ZERO, Length::mm(20.0));
+    plan.stock.end_trim = between(plan.stock.end_trim, Length::ZERO, Length::m(0.5));
     plan.own_minutes.retain(|_, minutes| minutes.is_in_order() && minutes.likely > 0.0);
     plan.own_prices.retain(|_, price| *price >= Money::ZERO);
     let timed = |minutes: &Minutes| (0.1..1e5).contains(&minutes.to_minutes());

@@ -1,5 +1,6 @@
 //! What a joint asks of the sealant in it.
 
+use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Hours, Length, Money, Percent, Volume};
@@ -20,14 +21,26 @@ pub struct Sealant {
     pub solids: Percent,
     /// Hours before it may be painted.
     pub cure: Hours,
-    /// Contents of a cartridge.
-    pub cartridge: Volume,
-    /// Price of a cartridge.
-    pub price: Money,
+    /// Packs it is sold in, smallest first.
+    pub packs: Vec<Pack>,
+    /// The day of their prices.
+    #[serde(default)]
+    pub priced: Option<Date>,
     /// Where class and limits are from.
     pub source: String,
     /// How far to trust them.
     pub kind: Kind,
+}
+
+/// A pack of sealant.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Pack {
+    /// What it is: cartridge, sausage.
+    pub name: String,
+    /// What it holds.
+    pub holds: Volume,
+    /// Its price.
+    pub price: Money,
 }
 
 /// What one joint asks of its bead, in per cent of the width at sealing.
@@ -55,7 +68,16 @@ pub fn demand(sealed: Length, narrowest: Length, widest: Length, slide: Length) 
     Some(Demand { stretch: share(slant - sealed), squeeze: share(sealed - narrowest), shear: share(slide) })
 }
 
+/// Share of its class that a bead keeps if the tongue behind it is a third bonded side. Assumption:
+/// guides only say that it must not be.
+const THREE_SIDED_KEEPS: Percent = Percent::pct(50.0);
+
 impl Sealant {
+    /// The sealant as it is in a bead with or without a backer or bond breaker behind it.
+    pub fn over(&self, breaker: bool) -> Self {
+        self.keeping(if breaker { Percent::pct(100.0) } else { THREE_SIDED_KEEPS })
+    }
+
     /// Whether the sealant takes this demand.
     pub fn takes(&self, demand: Demand) -> bool {
         demand.stretch <= self.stretch && demand.squeeze <= self.squeeze

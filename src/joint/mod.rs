@@ -13,7 +13,7 @@ mod motion;
 mod row;
 pub mod season;
 
-pub use bead::{Demand, Sealant, demand, required_width, smallest_class};
+pub use bead::{Demand, Pack, Sealant, demand, required_width, smallest_class};
 pub use build_up::{Coating, Films, panel, stack};
 pub use install::{Target, acclimation, target, widest_board};
 pub use moisture::BoardYears;

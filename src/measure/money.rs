@@ -43,6 +43,13 @@ impl Money {
         Self((self.0 as f64 * factor).round().clamp(-1e17, 1e17) as i64)
     }
 
+    /// The nearest whole multiple of `step` cents, halves away from zero. `step` is at least 1.
+    #[must_use]
+    pub const fn rounded_to(self, step: i64) -> Self {
+        let half = if self.0 < 0 { -step / 2 } else { step / 2 };
+        Self((self.0 + half) / step * step)
+    }
+
     /// Shows `$1 234.50` with the currency in front.
     pub fn show(self, currency: &str) -> String {
         let sign = if self.0 < 0 { "−" } else { "" };
@@ -181,6 +188,13 @@ mod tests {
         assert_eq!(Money::cents(123_450).show("$"), "$1,234.50");
         assert_eq!(Money::cents(-5).show("$"), "−$0.05");
         assert_eq!(Money::cents(248_449).show_rough("$"), "$2,480");
+    }
+
+    #[test]
+    fn amounts_are_rounded_to_a_step() {
+        for (cents, step, rounded) in [(1249, 500, 1000), (1250, 500, 1500), (1251, 500, 1500), (-1250, 500, -1500), (77, 1, 77)] {
+            assert_eq!(Money::cents(cents).rounded_to(step), Money::cents(rounded));
+        }
     }
 
     #[test]

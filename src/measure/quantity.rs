@@ -328,6 +328,12 @@ impl ThreePoint {
         (self.high - self.low) / 6.0
     }
 
+    /// All three points this many times.
+    #[must_use]
+    pub fn times(self, factor: f64) -> Self {
+        Self { low: self.low * factor, likely: self.likely * factor, high: self.high * factor }
+    }
+
     /// Whether the points are not negative, in order, and within a million.
     pub fn is_in_order(self) -> bool {
         self.high <= 1e6 && 0.0 <= self.low && self.low <= self.likely && self.likely <= self.high

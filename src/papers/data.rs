@@ -5,8 +5,8 @@ use serde_json::{Value, json};
 use crate::assess::{Assessment, RepairOption, SectionState, date_after, odds_words};
 use crate::cause::{Cause, Origin};
 use crate::job::{Job, Severity};
-use crate::measure::{Area, Length, Moisture, Units, Volume, show_date, show_number};
-use crate::repair::{MethodId, Need, TaxOn};
+use crate::measure::{Area, Length, Moisture, Money, Percent, Units, Volume, show_date, show_number};
+use crate::repair::{MethodId, Need};
 
 /// Everything a template can show.
 pub(super) fn data(job: &Job, found: &Assessment) -> Value {
@@ -255,9 +255,16 @@ fn compared(job: &Job, option: &RepairOption) -> Value {
     })
 }
 
+/// A part of the price as a share of it, whole per cents where it is one.
+fn share_of(part: Money, total: Money) -> String {
+    let share = if total > Money::ZERO { 100.0 * part.to_units() / total.to_units() } else { 0.0 };
+    Percent::pct((share * 10.0).round() / 10.0).show()
+}
+
 fn priced(job: &Job, option: &RepairOption) -> Value {
     let (plan, price) = (&job.plan, &option.price);
-    let money = |amount: crate::measure::Money| amount.show(&plan.prices.currency);
+    let money = |amount: Money| amount.show(&plan.prices.currency);
+    let cost = [10.0, 50.0, 80.0, 90.0].map(|share| (Percent::pct(share).show(), money(option.cost.at(share / 100.0))));
     json!({
         "name": option.name,
         "total": money(price.total),
@@ -266,25 +273,28 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
         "owner": money(price.owner),
         "contractor": money(price.contractor),
         "supplier": money(price.supplier),
-        "contractor_pct": plan.payers.contractor.show(),
-        "supplier_pct": plan.payers.supplier.show(),
-        "owner_pct": plan.payers.owner().show(),
-        "labour_rate": money(plan.prices.labour),
+        "contractor_pct": share_of(price.contractor, price.total),
+        "supplier_pct": share_of(price.supplier, price.total),
+        "owner_pct": share_of(price.owner, price.total),
+        "labour_rate": money(plan.prices.hour()),
         "hours": show_number(option.hours.to_h(), 1),
         "crew": plan.crew,
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
-        "build_up": [
-            ["Labour", format!("{} h at {}", show_number(option.hours.to_h(), 2), money(plan.prices.labour)), money(price.labour)],
-            ["Materials", "as listed".to_owned(), money(price.materials)],
-            ["Overhead", format!("{} of labour and materials", plan.prices.overhead.show()), money(price.overhead)],
-            ["Profit", format!("{} markup on all of that", plan.prices.profit.show()), money(price.profit)],
-            ["Tax", match plan.prices.tax_on {
-                TaxOn::Nothing => "none".to_owned(),
-                TaxOn::Materials => format!("{} of materials", plan.prices.tax.show()),
-                TaxOn::Everything => format!("{} of everything", plan.prices.tax.show()),
-            }, money(price.tax)],
-        ],
+        "room_out": option.schedule.room_out,
+        "deposit": (price.deposit > Money::ZERO).then(|| money(price.deposit)),
+        "margin": price.margin.show(),
+        "build_up": price.lines.iter().map(|line| json!([
+            line.line.words(), line.how, money(line.amount),
+        ])).collect::<Vec<_>>(),
+        "cost": cost,
+        "swings": option.cost.swings.iter().take(5).map(|(of, swing)| json!([of, money(*swing)])).collect::<Vec<_>>(),
+        "cutting": option.cutting.iter().flat_map(|list| &list.patterns).map(|cut| json!([
+            plan.stock.lengths.get(cut.stock).map_or_else(String::new, |length| length.show_run(job.units)),
+            cut.times,
+            cut.pieces.iter().map(|&(length, count)| format!("{count} × {}", Length::m(length).show(job.units))).collect::<Vec<_>>().join(", "),
+            Length::m(cut.offcut).show(job.units),
+        ])).collect::<Vec<_>>(),
         "tasks": option.tasks.iter().map(|task| json!([
             task.name, show_number(task.batches, 1), show_number(task.minutes.mean(), 0),
             show_number(task.hours.mean.to_h(), 1), task.basis,

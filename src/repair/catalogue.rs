@@ -1,5 +1,6 @@
 //! What the shelf knows of repairing: methods, tasks, paints, materials, cautions.
 
+use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Hours, Money, Percent, ThreePoint};
@@ -46,8 +47,10 @@ pub struct Task {
 /// The methods that can be worked out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum MethodId {
-    /// Scrape out and seal again.
+    /// Scrape out and seal again over a backer or bond breaker.
     Reseal,
+    /// Scrape out and seal again straight onto the tongue.
+    ResealOnTongue,
     /// The same, and hold the room's humidity in a band.
     HoldHumidity,
     /// Open the joints to clean lines, tongues painted.
@@ -64,12 +67,15 @@ pub enum MethodId {
     ManMade,
     /// Wait for the other season and measure again.
     Wait,
+    /// One of the user's own, by its number.
+    Own(u8),
 }
 
 impl MethodId {
-    /// All of them.
-    pub const ALL: [Self; 9] = [
+    /// Those that come with the program.
+    pub const ALL: [Self; 10] = [
         Self::Reseal,
+        Self::ResealOnTongue,
         Self::HoldHumidity,
         Self::ShadowLine,
         Self::CoverStrips,
@@ -81,9 +87,11 @@ impl MethodId {
     ];
 
     /// As a key in files for other programs.
-    pub const fn key(self) -> &'static str {
-        match self {
+    pub fn key(self) -> String {
+        let key = match self {
+            Self::Own(number) => return format!("own_{number}"),
             Self::Reseal => "reseal",
+            Self::ResealOnTongue => "reseal_on_tongue",
             Self::HoldHumidity => "hold_humidity",
             Self::ShadowLine => "shadow_line",
             Self::CoverStrips => "cover_strips",
@@ -92,7 +100,8 @@ impl MethodId {
             Self::Replace => "replace",
             Self::ManMade => "man_made",
             Self::Wait => "wait",
-        }
+        };
+        key.to_owned()
     }
 }
 
@@ -103,6 +112,8 @@ pub enum Outcome {
     Bead {
         /// Whether the room's humidity is held.
         held: bool,
+        /// Whether a backer or bond breaker keeps it off the tongue.
+        breaker: bool,
     },
     /// Open lines by design.
     Line,
@@ -130,6 +141,8 @@ pub enum Wait {
     Recoat,
     /// The new boards come to the room's moisture.
     Acclimation,
+    /// The weeks come in which to seal.
+    Season,
 }
 
 /// A step of a method.
@@ -141,6 +154,48 @@ pub enum Step {
     Coats(String),
     /// Wait.
     Wait(Wait),
+}
+
+/// What makes a task slower or quicker than the shelf's minutes take for granted: a ceiling of
+/// ordinary height over an empty room, V-groove boards, old sealant that cuts, joints of 1/16 in and
+/// more.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Circumstance {
+    /// The boards are on walls only.
+    Wall,
+    /// The work is done from a ladder.
+    Ladder,
+    /// The work is done from a scaffold.
+    Scaffold,
+    /// The room is hard to get to or to move in.
+    Tight,
+    /// The old sealant is hard.
+    HardSealant,
+    /// The old sealant is soft and sticky.
+    SoftSealant,
+    /// There is furniture in the room.
+    Furnished,
+    /// The joints are finer than 1/16 in.
+    FineJoints,
+    /// The boards have no V to guide a tool.
+    NoV,
+}
+
+/// How much one circumstance changes the time of some tasks.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Condition {
+    /// Which.
+    pub when: Circumstance,
+    /// In words.
+    pub name: String,
+    /// The tasks it changes, by id.
+    pub tasks: Vec<String>,
+    /// Their time is multiplied by this.
+    pub times: f64,
+    /// How far to trust it.
+    pub kind: Kind,
+    /// Where it is from.
+    pub source: String,
 }
 
 /// A way to mend the joints.
@@ -165,6 +220,17 @@ pub struct Method {
 }
 
 impl Method {
+    /// The same with two visits: joints are opened and primed now, sealed when the season comes.
+    /// `None` if it lays no bead.
+    pub fn in_two_visits(&self) -> Option<Self> {
+        let bead = self.steps.iter().position(|step| matches!(step, Step::Do(id) if id == "bead"))?;
+        let task = |id: &str| Step::Do(id.to_owned());
+        let between = [task("clean"), Step::Wait(Wait::Season), task("travel"), task("protect")];
+        let mut steps = self.steps.clone();
+        steps.splice(bead..bead, between);
+        Some(Self { steps, ..self.clone() })
+    }
+
     /// Whether it paints the surface.
     pub fn paints(&self) -> bool {
         self.steps.iter().any(|step| matches!(step, Step::Coats(_)))
@@ -189,8 +255,11 @@ pub struct Paint {
     pub transfer: Percent,
     /// Hours until the next coat.
     pub recoat: Hours,
-    /// Can sizes: litres and price.
+    /// Can sizes: litres and price, smallest first.
     pub cans: Vec<(f64, Money)>,
+    /// The day of those prices.
+    #[serde(default)]
+    pub priced: Option<Date>,
     /// Where the figures are from.
     pub source: String,
     /// How far to trust them.
@@ -210,7 +279,7 @@ pub enum MaterialPer {
     BoardedArea,
     /// Metres around the surfaces.
     OutlineRun,
-    /// Metres of new board, waste included.
+    /// Metres of new board, cut from the plan's stock lengths.
     BoardRun,
     /// Loose cubic metres of old board.
     BoardVolume,
@@ -233,6 +302,9 @@ pub struct Material {
     pub holds: f64,
     /// Price of a piece.
     pub price: Money,
+    /// The day of that price.
+    #[serde(default)]
+    pub priced: Option<Date>,
     /// How far to trust it.
     pub kind: Kind,
     /// Where it is from.

@@ -7,6 +7,8 @@
 //! way is to bring the crew back.
 
 mod catalogue;
+mod cost;
+mod cutting;
 mod plan;
 mod price;
 mod quantities;
@@ -16,14 +18,20 @@ mod takeoff;
 mod tasks;
 
 pub use catalogue::{
-    Caution, CautionWhen, Material, MaterialPer, Method, MethodId, Outcome, Paint, Step, Task, TaskPer, Wait,
+    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, Method, MethodId, Outcome, Paint,
+    Step, Task, TaskPer, Wait,
 };
-pub use plan::{BeadShape, Payers, Plan, Prices, Scope, TaxOn, Trial};
-pub use price::{Price, PriceInputs, present_value, price};
+pub use cost::{CostInputs, CostSpread, cost_spreads};
+pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
+pub use plan::{
+    BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
+    TaxOn, Trial,
+};
+pub use price::{Price, PriceInputs, Priced, present_value, price};
 pub use quantities::{Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, Swing, risks, wilson};
-pub use schedule::{Bar, Schedule, WaitTimes, schedule};
+pub use schedule::{Bar, Crew, Schedule, WaitTimes, schedule};
 pub use takeoff::{
     Cans, MaterialLine, Need, TakeoffInputs, cheapest_cans, spread_rate, takeoff, wet_sealant,
 };
-pub use tasks::{TaskHours, TaskInputs, task_hours};
+pub use tasks::{TaskHours, TaskInputs, Weighed, applying, task_hours, weigh};

@@ -51,9 +51,6 @@ pub struct BeadShape {
     pub least_depth: Length,
     /// Share of the V's section that is filled; the rest stays visible.
     pub v_filled: Percent,
-    /// Whether a backer or a bond breaker keeps the bead off the tongue behind it. A bead bonded on
-    /// three sides cannot give.
-    pub bond_breaker: bool,
     /// Sealant lost in nozzles, wiping and the end of each cartridge.
     pub waste: Percent,
 }
@@ -63,20 +60,94 @@ impl Default for BeadShape {
         Self {
             least_depth: Length::inches(0.125),
             v_filled: Percent::pct(25.0),
-            bond_breaker: true,
             waste: Percent::pct(15.0),
         }
     }
 }
 
-/// Share of its class that a bead keeps if the tongue behind it is a third bonded side. Assumption:
-/// guides only say that it must not be.
-const THREE_SIDED_KEEPS: Percent = Percent::pct(50.0);
+/// How high the work is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum Height {
+    /// Within reach from the floor or a step platform.
+    #[default]
+    Steps,
+    /// From a ladder.
+    Ladder,
+    /// From a scaffold.
+    Scaffold,
+}
 
-impl BeadShape {
-    /// Share of its class that a bead so laid keeps.
-    pub const fn keeps(&self) -> Percent {
-        if self.bond_breaker { Percent::pct(100.0) } else { THREE_SIDED_KEEPS }
+/// What the old sealant is like to cut out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum OldSealant {
+    /// It cuts.
+    #[default]
+    Cuts,
+    /// It is hard and chips.
+    Hard,
+    /// It is soft and smears.
+    Soft,
+}
+
+/// What the crew finds in the room.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Site {
+    /// How high the work is.
+    pub height: Height,
+    /// What the old sealant is like.
+    pub old_sealant: OldSealant,
+    /// Whether there is furniture in the room.
+    pub furnished: bool,
+    /// Whether the room is hard to get to or to move in.
+    pub tight: bool,
+}
+
+/// How new boards are bought and cut.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Stock {
+    /// Lengths to be had.
+    pub lengths: Vec<Length>,
+    /// Lost in each cut.
+    pub kerf: Length,
+    /// Cut off a board before it is used, both ends together.
+    pub end_trim: Length,
+}
+
+impl Default for Stock {
+    fn default() -> Self {
+        Self {
+            lengths: [8.0, 10.0, 12.0, 14.0, 16.0].map(|feet| Length::inches(12.0 * feet)).to_vec(),
+            kerf: Length::inches(0.125),
+            end_trim: Length::inches(1.0),
+        }
+    }
+}
+
+/// To what step a price is rounded, in the customer's disfavour never by more than half of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum RoundTo {
+    /// The cent.
+    #[default]
+    Cent,
+    /// A whole unit of the currency.
+    Unit,
+    /// Five units.
+    Five,
+    /// Ten units.
+    Ten,
+}
+
+impl RoundTo {
+    /// Cents in a step.
+    pub const fn cents(self) -> i64 {
+        match self {
+            Self::Cent => 1,
+            Self::Unit => 100,
+            Self::Five => 500,
+            Self::Ten => 1000,
+        }
     }
 }
 
@@ -86,32 +157,145 @@ impl BeadShape {
 pub struct Prices {
     /// Sign or letters of the currency.
     pub currency: String,
-    /// An hour of one person with everything it costs the firm: wage, taxes, insurance.
+    /// Wage of one person for an hour; with `burden` zero, everything an hour costs the firm.
     pub labour: Money,
-    /// Overhead on labour and materials.
+    /// What comes on top of the wage: taxes, insurance, holidays. A file that names a wage and no
+    /// burden means the whole cost.
+    #[serde(default)]
+    pub burden: Percent,
+    /// Sprayer, lights, platforms and the like, for a day of the crew's work.
+    pub equipment: Money,
+    /// Overhead on labour, materials and equipment.
     pub overhead: Percent,
     /// Profit on all of that: a markup on cost, not a margin of the price.
     pub profit: Percent,
+    /// The chance in per cent that the price is to cover what the work turns out to cost; `None` for
+    /// none beyond what is expected.
+    pub contingency: Option<Percent>,
+    /// The least the firm comes for, tax not included.
+    pub minimum: Money,
     /// Sales tax.
     pub tax: Percent,
     /// What the tax falls on.
     pub tax_on: TaxOn,
+    /// What the total is rounded to.
+    pub round_to: RoundTo,
+    /// Share of the total to be paid before work starts.
+    pub deposit: Percent,
+}
+
+impl Prices {
+    /// An hour of one person with everything it costs the firm.
+    pub fn hour(&self) -> Money {
+        self.labour + self.labour.times(self.burden.to_fraction())
+    }
 }
 
 impl Default for Prices {
     fn default() -> Self {
         Self {
             currency: "$".to_owned(),
-            labour: Money::cents(48_00),
+            labour: Money::cents(36_00),
+            burden: Percent::pct(33.0),
+            equipment: Money::cents(35_00),
             overhead: Percent::pct(18.0),
             profit: Percent::pct(12.0),
+            contingency: None,
+            minimum: Money::cents(250_00),
             tax: Percent::pct(7.0),
             tax_on: TaxOn::Materials,
+            round_to: RoundTo::Cent,
+            deposit: Percent::ZERO,
         }
     }
 }
 
-/// Who bears which share of the price. The owner bears what the others do not.
+/// A line of the price's build-up.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum PriceLine {
+    /// Wages with their burden.
+    Labour,
+    /// What is bought.
+    Materials,
+    /// What is hired or worn.
+    Equipment,
+    /// Overhead.
+    Overhead,
+    /// What covers a worse turn than expected.
+    Contingency,
+    /// Profit.
+    Profit,
+    /// What is missing to the least charge.
+    Minimum,
+    /// Tax.
+    Tax,
+    /// Rounding of the total.
+    Rounding,
+}
+
+impl PriceLine {
+    /// All of them, in the order of the build-up.
+    pub const ALL: [Self; 9] = [
+        Self::Labour,
+        Self::Materials,
+        Self::Equipment,
+        Self::Overhead,
+        Self::Contingency,
+        Self::Profit,
+        Self::Minimum,
+        Self::Tax,
+        Self::Rounding,
+    ];
+
+    /// Its name.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Labour => "Labour",
+            Self::Materials => "Materials",
+            Self::Equipment => "Equipment",
+            Self::Overhead => "Overhead",
+            Self::Contingency => "Contingency",
+            Self::Profit => "Profit",
+            Self::Minimum => "To the least charge",
+            Self::Tax => "Tax",
+            Self::Rounding => "Rounding",
+        }
+    }
+
+    /// As a key in files for other programs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Labour => "labour",
+            Self::Materials => "materials",
+            Self::Equipment => "equipment",
+            Self::Overhead => "overhead",
+            Self::Contingency => "contingency",
+            Self::Profit => "profit",
+            Self::Minimum => "minimum",
+            Self::Tax => "tax",
+            Self::Rounding => "rounding",
+        }
+    }
+}
+
+/// What two of the three payers bear; the owner bears the rest.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Shares {
+    /// The contractor's share.
+    pub contractor: Percent,
+    /// The supplier's share.
+    pub supplier: Percent,
+}
+
+impl Shares {
+    /// The owner's share: the rest, which is negative if the others' add up to more than 100 %.
+    pub fn owner(&self) -> Percent {
+        Percent::pct(100.0) - self.contractor - self.supplier
+    }
+}
+
+/// Who bears which share of the price.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Payers {
@@ -119,12 +303,19 @@ pub struct Payers {
     pub contractor: Percent,
     /// The supplier's share.
     pub supplier: Percent,
+    /// Lines of the price that are shared otherwise.
+    pub lines: BTreeMap<PriceLine, Shares>,
 }
 
 impl Payers {
-    /// The owner's share: the rest, which is negative if the others' add up to more than 100 %.
-    pub fn owner(&self) -> Percent {
-        Percent::pct(100.0) - self.contractor - self.supplier
+    /// The shares of every line that has none of its own.
+    pub const fn overall(&self) -> Shares {
+        Shares { contractor: self.contractor, supplier: self.supplier }
+    }
+
+    /// The shares of a line.
+    pub fn of(&self, line: PriceLine) -> Shares {
+        self.lines.get(&line).copied().unwrap_or(self.overall())
     }
 }
 
@@ -160,15 +351,23 @@ pub struct Plan {
     pub delivered_at: Moisture,
     /// Days that new boards lie in the room.
     pub acclimation_days: u32,
-    /// Share of new board lost to ends and defects.
+    /// Share of each new board lost to defects.
     pub board_waste: Percent,
+    /// How new boards are bought and cut.
+    pub stock: Stock,
+    /// Whether joints are opened and primed now and sealed on a second visit in the best weeks.
+    pub two_visits: bool,
+    /// Whether the crew works on Saturdays and Sundays too.
+    pub weekends: bool,
+    /// What the crew finds in the room.
+    pub site: Site,
     /// A timed section, if one was scraped.
     pub trial: Option<Trial>,
     /// Rates of money.
     pub prices: Prices,
     /// The user's own minutes for tasks, by task id, in place of the shelf's.
     pub own_minutes: BTreeMap<String, ThreePoint>,
-    /// The user's own prices, by material id or by the name of sealant or paint (its largest can).
+    /// The user's own prices, by the id of a line of the buying list.
     pub own_prices: BTreeMap<String, Money>,
     /// Who pays.
     pub payers: Payers,
@@ -204,7 +403,11 @@ impl Default for Plan {
             day: Hours::h(8.0),
             delivered_at: Moisture::pct(12.0),
             acclimation_days: 14,
-            board_waste: Percent::pct(12.0),
+            board_waste: Percent::pct(8.0),
+            stock: Stock::default(),
+            two_visits: false,
+            weekends: false,
+            site: Site::default(),
             trial: None,
             prices: Prices::default(),
             own_minutes: BTreeMap::new(),

@@ -1,11 +1,10 @@
 //! From hours and materials to a price and who pays it.
 
-use statrs::distribution::{ContinuousCDF as _, Normal};
-
-use super::plan::{Plan, TaxOn};
+use super::cost::CostSpread;
+use super::plan::{Plan, PriceLine, TaxOn};
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
-use crate::measure::{Hours, Money, Span};
+use crate::measure::{Hours, Money, Percent, Span, show_number};
 
 /// What a price is made of.
 #[derive(Debug, Clone, Copy)]
@@ -14,26 +13,41 @@ pub struct PriceInputs<'a> {
     pub tasks: &'a [TaskHours],
     /// The buying list.
     pub materials: &'a [MaterialLine],
+    /// Days on which the crew works.
+    pub crew_days: u32,
+    /// How labour and materials may turn out.
+    pub cost: &'a CostSpread,
     /// Rates and shares.
     pub plan: &'a Plan,
 }
 
-/// A price with its build-up. Every part is rounded to the cent and the total is their sum.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// One line of the build-up.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Priced {
+    /// Which.
+    pub line: PriceLine,
+    /// How it comes about, in words.
+    pub how: String,
+    /// Its amount.
+    pub amount: Money,
+    /// What the contractor bears of it.
+    pub contractor: Money,
+    /// What the supplier bears of it.
+    pub supplier: Money,
+}
+
+/// A price with its build-up. Every line is rounded to the cent and the total is their sum.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Price {
-    /// Labour.
-    pub labour: Money,
-    /// Materials.
-    pub materials: Money,
-    /// Overhead on both.
-    pub overhead: Money,
-    /// Profit on labour, materials and overhead.
-    pub profit: Money,
-    /// Tax.
-    pub tax: Money,
+    /// The lines, in the order of [`PriceLine::ALL`], those that are nothing left out.
+    pub lines: Vec<Priced>,
     /// Everything.
     pub total: Money,
-    /// The total stays between these four times out of five.
+    /// The profit as a share of the price before tax: the margin, which is less than the markup.
+    pub margin: Percent,
+    /// To be paid before work starts.
+    pub deposit: Money,
+    /// The total that the work turns out to be worth stays between these four times out of five.
     pub spread: Span<Money>,
     /// What the contractor absorbs.
     pub contractor: Money,
@@ -43,43 +57,123 @@ pub struct Price {
     pub owner: Money,
 }
 
-/// Hours of all tasks.
-fn total_hours(tasks: &[TaskHours]) -> Hours {
-    tasks.iter().map(|task| task.hours.mean).sum()
+impl Price {
+    /// The amount of a line.
+    pub fn of(&self, line: PriceLine) -> Money {
+        self.lines.iter().filter(|priced| priced.line == line).map(|priced| priced.amount).sum()
+    }
+}
+
+/// Amounts by line, for one turn of labour and materials.
+struct Amounts([Money; PriceLine::ALL.len()]);
+
+impl Amounts {
+    fn total(&self) -> Money {
+        self.0.iter().copied().sum()
+    }
 }
 
 /// Works the price out.
 ///
-/// The spread takes the tasks' times as moving together (the same crew on the same boards), so
-/// their standard deviations add, and the sum as normal; materials are bought whole and do not
-/// spread. It is the 10th to the 90th percentile.
+/// Overhead falls on labour, materials and equipment; contingency is what the cost comes to at the
+/// plan's percentile less what it is expected to be, with its overhead; profit is a markup on all
+/// before it. The least charge tops up what is short before tax. The spread is what the total would be
+/// at the 10th and 90th percentile of the cost, contingency left out.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
-    let prices = &inputs.plan.prices;
-    let labour = prices.labour.times(total_hours(inputs.tasks).to_h());
+    let plan = inputs.plan;
+    let hours: Hours = inputs.tasks.iter().map(|task| task.hours.mean).sum();
+    let labour = plan.prices.hour().times(hours.to_h());
     let materials: Money = inputs.materials.iter().map(|line| line.amount).sum();
-    let build = |labour: Money| {
-        let cost = labour + materials;
-        let overhead = cost.times(prices.overhead.to_fraction());
-        let profit = (cost + overhead).times(prices.profit.to_fraction());
-        let taxed = match prices.tax_on {
-            TaxOn::Nothing => Money::ZERO,
-            TaxOn::Materials => materials,
-            TaxOn::Everything => cost + overhead + profit,
-        };
-        let tax = taxed.times(prices.tax.to_fraction());
-        (overhead, profit, tax, cost + overhead + profit + tax)
+    let contingency = plan.prices.contingency.map_or(Money::ZERO, |share| {
+        let more = inputs.cost.at(share.to_fraction()) - inputs.cost.mean;
+        if more > Money::ZERO { more } else { Money::ZERO }
+    });
+    let amounts = build(labour, materials, contingency, inputs);
+    let total = amounts.total();
+    let at = |share: f64| {
+        let more = inputs.cost.at(share) - inputs.cost.mean;
+        build(labour + more, materials, Money::ZERO, inputs).total()
     };
-    let (overhead, profit, tax, total) = build(labour);
-    let sd: Hours = inputs.tasks.iter().map(|task| task.hours.sd).sum();
-    let reach = prices.labour.times(Normal::standard().inverse_cdf(0.9) * sd.to_h());
-    let spread = Span { low: build(labour - reach).3, high: build(labour + reach).3 };
+    let taxed = total - amounts.0[PriceLine::Tax as usize];
+    let profit = amounts.0[PriceLine::Profit as usize].to_units();
+    let lines: Vec<Priced> = PriceLine::ALL
+        .into_iter()
+        .map(|line| shared(line, amounts.0[line as usize], how(line, hours, inputs), plan))
+        .filter(|priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labour)
+        .collect();
+    let contractor = lines.iter().map(|priced| priced.contractor).sum();
+    let supplier = lines.iter().map(|priced| priced.supplier).sum();
+    Price {
+        total,
+        margin: Percent::pct(if taxed > Money::ZERO { 100.0 * profit / taxed.to_units() } else { 0.0 }),
+        deposit: total.times(plan.prices.deposit.to_fraction()),
+        spread: Span { low: at(0.1), high: at(0.9) },
+        contractor,
+        supplier,
+        // The owner's part is the rest, so that the three add up to the cent.
+        owner: total - contractor - supplier,
+        lines,
+    }
+}
 
-    let payers = &inputs.plan.payers;
-    let contractor = total.times(payers.contractor.to_fraction());
-    let supplier = total.times(payers.supplier.to_fraction());
-    // The owner's part is the rest, so that the three add up to the cent.
-    let owner = total - contractor - supplier;
-    Price { labour, materials, overhead, profit, tax, total, spread, contractor, supplier, owner }
+fn shared(line: PriceLine, amount: Money, how: String, plan: &Plan) -> Priced {
+    let shares = plan.payers.of(line);
+    let contractor = amount.times(shares.contractor.to_fraction());
+    let supplier = amount.times(shares.supplier.to_fraction());
+    Priced { line, how, amount, contractor, supplier }
+}
+
+fn build(labour: Money, materials: Money, contingency: Money, inputs: &PriceInputs<'_>) -> Amounts {
+    let prices = &inputs.plan.prices;
+    let equipment = prices.equipment.times(f64::from(inputs.crew_days));
+    let cost = labour + materials + equipment;
+    let overhead = cost.times(prices.overhead.to_fraction());
+    let contingency = contingency + contingency.times(prices.overhead.to_fraction());
+    let profit = (cost + overhead + contingency).times(prices.profit.to_fraction());
+    let before_tax = cost + overhead + contingency + profit;
+    // Where there is nothing to do, nobody comes and nothing is charged.
+    let short = if cost > Money::ZERO { prices.minimum - before_tax } else { Money::ZERO };
+    let minimum = if short > Money::ZERO { short } else { Money::ZERO };
+    let taxed = match prices.tax_on {
+        TaxOn::Nothing => Money::ZERO,
+        TaxOn::Materials => materials,
+        TaxOn::Everything => before_tax + minimum,
+    };
+    let tax = taxed.times(prices.tax.to_fraction());
+    let exact = before_tax + minimum + tax;
+    let rounding = exact.rounded_to(prices.round_to.cents()) - exact;
+    Amounts([labour, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
+}
+
+/// How a line comes about.
+fn how(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> String {
+    let prices = &inputs.plan.prices;
+    let money = |amount: Money| amount.show(&prices.currency);
+    match line {
+        PriceLine::Labour => {
+            let wage = match prices.burden {
+                Percent::ZERO => String::new(),
+                burden => format!(", {} wage and {} on it", money(prices.labour), burden.show()),
+            };
+            format!("{} h at {}{wage}", show_number(hours.to_h(), 2), money(prices.hour()))
+        }
+        PriceLine::Materials => "as listed".to_owned(),
+        PriceLine::Equipment => {
+            format!("{} a day of work, {}", money(prices.equipment), inputs.crew_days)
+        }
+        PriceLine::Overhead => format!("{} of labour, materials, equipment", prices.overhead.show()),
+        PriceLine::Contingency => {
+            let share = prices.contingency.unwrap_or(Percent::ZERO).show();
+            format!("so that the cost is covered with a chance of {share}")
+        }
+        PriceLine::Profit => format!("{} markup on all above", prices.profit.show()),
+        PriceLine::Minimum => format!("the least charge is {}", money(prices.minimum)),
+        PriceLine::Tax => {
+            let on = if prices.tax_on == TaxOn::Materials { "materials" } else { "everything" };
+            format!("{} of {on}", prices.tax.show())
+        }
+        PriceLine::Rounding => format!("to the nearest {}", money(Money::cents(prices.round_to.cents()))),
+    }
 }
 
 /// What an amount of 1 that falls due in `years` is worth today at a yearly `rate`: 1/(1 + rate)^years

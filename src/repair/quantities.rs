@@ -29,6 +29,8 @@ pub struct Quantities {
     pub board_volume: Volume,
     /// Length of board, waste not included.
     pub board_run: Length,
+    /// The boards' pieces by length, in whole millimetres, and how many of each.
+    pub pieces: Vec<(f64, usize)>,
     /// Around the surfaces.
     pub outline: Length,
 }
@@ -54,16 +56,16 @@ impl Quantities {
         }
     }
 
-    /// How much of `per` there is, in its unit. `waste` is the share of new board lost.
+    /// How much of `per` there is, in its unit.
     #[expect(clippy::cast_precision_loss, reason = "counts of visits and sections")]
-    pub fn of_material(&self, per: MaterialPer, visits: usize, waste: f64) -> f64 {
+    pub fn of_material(&self, per: MaterialPer, visits: usize) -> f64 {
         match per {
             MaterialPer::Visit => visits as f64,
             MaterialPer::PaintedArea => self.painted.to_m2(),
             MaterialPer::CoveredArea => self.painted.to_m2() * 2.0,
             MaterialPer::BoardedArea => self.boarded.to_m2(),
             MaterialPer::OutlineRun => self.outline.to_m(),
-            MaterialPer::BoardRun => self.board_run.to_m() * (1.0 + waste),
+            MaterialPer::BoardRun => self.board_run.to_m(),
             // Old boards lie loose in the bin: twice their volume.
             MaterialPer::BoardVolume => self.board_volume.to_m3() * 2.0,
             MaterialPer::Section => self.sections as f64,

@@ -1,7 +1,6 @@
 //! The days of a repair: work in working hours, waits around the clock.
 
 use super::catalogue::{Method, Step, Wait};
-use super::plan::Plan;
 use super::tasks::TaskHours;
 use crate::measure::Hours;
 
@@ -19,6 +18,8 @@ pub struct WaitTimes {
     pub recoat: Hours,
     /// New boards come to the room's moisture.
     pub acclimation: Hours,
+    /// The weeks come in which to seal.
+    pub season: Hours,
 }
 
 impl WaitTimes {
@@ -28,6 +29,7 @@ impl WaitTimes {
             Wait::Sealant => (self.sealant, "Sealant cures"),
             Wait::Recoat => (self.recoat, "Paint dries"),
             Wait::Acclimation => (self.acclimation, "Boards come to the room"),
+            Wait::Season => (self.season, "The weeks to seal in come"),
         }
     }
 }
@@ -54,21 +56,43 @@ pub struct Schedule {
     pub crew_days: u32,
     /// Days from the first to the last, both counted.
     pub calendar_days: u32,
+    /// Days on which the room cannot be used: from masking to clean-up of each visit.
+    pub room_out: u32,
 }
 
-/// Lays the method's steps out in time. Work runs from 8 o'clock for the plan's day, every day;
-/// waits run on through the night. Needs a crew and a working day of half an hour, else it is
-/// empty.
-pub fn schedule(method: &Method, tasks: &[TaskHours], plan: &Plan, waits: &WaitTimes) -> Schedule {
-    let crew = f64::from(plan.crew);
-    let day = plan.day.to_h().min(24.0 - STARTS_AT);
+/// The task with which the room is closed, and the one after which it can be used again.
+const CLOSES: (&str, &str) = ("protect", "clean");
+
+/// When and how the crew works.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Crew {
+    /// People.
+    pub people: u32,
+    /// Hours they work in a day.
+    pub day: Hours,
+    /// Coats of paint.
+    pub coats: u32,
+    /// Whether they work on Saturdays and Sundays.
+    pub weekends: bool,
+    /// Day of the week of the first day: 0 is Monday. Without weekends the work then starts on the
+    /// next working day.
+    pub first: u32,
+}
+
+/// Lays the method's steps out in time. Work runs from 8 o'clock for the crew's day; waits run on
+/// through nights and weekends. Needs a crew and a working day of half an hour, else it is empty.
+pub fn schedule(method: &Method, tasks: &[TaskHours], crew: &Crew, waits: &WaitTimes) -> Schedule {
+    let people = f64::from(crew.people);
+    let day = crew.day.to_h().min(24.0 - STARTS_AT);
     let hours: f64 = tasks.iter().map(|task| task.hours.mean.to_h()).sum();
     // Past ten years of work it is a slip in a rate, and would only keep everyone waiting.
-    if crew < 1.0 || day < 0.5 || hours / crew / day > 3650.0 {
+    if people < 1.0 || day < 0.5 || hours / people / day > 2600.0 {
         return Schedule::default();
     }
-    let mut clock = Clock { now: STARTS_AT, day, worked: Vec::new() };
+    let mut clock = Clock::new(day, crew);
     let mut bars = Vec::new();
+    let mut closed = None;
+    let mut room_out = Vec::new();
     let mut remaining = tasks.iter();
     for step in &method.steps {
         match step {
@@ -76,31 +100,62 @@ pub fn schedule(method: &Method, tasks: &[TaskHours], plan: &Plan, waits: &WaitT
                 let (hours, name) = waits.of(*wait);
                 bars.extend(clock.wait(name, hours.to_h()));
             }
-            Step::Do(_) => {
+            Step::Do(id) => {
                 let Some(task) = remaining.next() else { break };
-                bars.extend(clock.work(&task.name, task.hours.mean.to_h() / crew));
+                let bar = clock.work(&task.name, task.hours.mean.to_h() / people);
+                if id == CLOSES.0 {
+                    closed = closed.or(bar.as_ref().map(|bar| bar.start));
+                } else if id == CLOSES.1
+                    && let Some(from) = closed.take()
+                {
+                    room_out.push((from, clock.now / 24.0));
+                }
+                bars.extend(bar);
             }
             Step::Coats(_) => {
                 let Some(task) = remaining.next() else { break };
-                let coat = task.hours.mean.to_h() / crew / f64::from(plan.usable_coats().max(1));
-                for number in 1..=plan.usable_coats() {
+                let coat = task.hours.mean.to_h() / people / f64::from(crew.coats.max(1));
+                for number in 1..=crew.coats {
                     bars.extend(clock.work(&format!("Coat {number}"), coat));
                     bars.extend(clock.wait("Paint dries", waits.recoat.to_h()));
                 }
             }
         }
     }
-    Schedule { bars, crew_days: clock.crew_days(), calendar_days: clock.calendar_days() }
+    room_out.extend(closed.map(|from| (from, clock.now / 24.0)));
+    Schedule {
+        bars,
+        crew_days: clock.crew_days(),
+        calendar_days: clock.calendar_days(),
+        room_out: room_out.into_iter().map(|(from, to)| days_touched(from, to)).sum(),
+    }
+}
+
+/// Days that a stretch of time touches.
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a job lasts far fewer days")]
+fn days_touched(from: f64, to: f64) -> u32 {
+    ((to - 1e-9).floor() - from.floor() + 1.0).max(0.0) as u32
 }
 
 /// Hours since the first midnight, and when people worked.
 struct Clock {
     now: f64,
     day: f64,
+    /// Day of the week of day 0 where weekends are free.
+    first: Option<f64>,
     worked: Vec<(f64, f64)>,
 }
 
 impl Clock {
+    fn new(day: f64, crew: &Crew) -> Self {
+        let mut first = f64::from(crew.first % 7);
+        // Day 0 is the first day of work.
+        if first > 4.0 {
+            first = 0.0;
+        }
+        Self { now: STARTS_AT, day, first: (!crew.weekends).then_some(first), worked: Vec::new() }
+    }
+
     /// Works for `hours` of the crew's time, over as many days as it takes.
     fn work(&mut self, name: &str, mut hours: f64) -> Option<Bar> {
         if hours <= 1e-9 {
@@ -138,6 +193,11 @@ impl Clock {
         } else if self.now > start + self.day - 1e-6 {
             self.now = start + 24.0;
         }
+        if let Some(first) = self.first {
+            while (first + (self.now / 24.0).floor()) % 7.0 > 4.5 {
+                self.now = self.day_start() + 24.0;
+            }
+        }
     }
 
     #[expect(clippy::cast_possible_truncation, reason = "a job lasts far fewer than 2^31 days")]
@@ -169,16 +229,22 @@ mod tests {
             name: id.into(),
             batches: 1.0,
             minutes: ThreePoint::exactly(hours * 60.0),
+            times: 1.0,
             hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
             basis: String::new(),
         }
+    }
+
+    /// Two people, 8 hours, two coats, begun on this day of the week.
+    fn crew(first: u32) -> Crew {
+        Crew { people: 2, day: Hours::h(8.0), coats: 2, weekends: false, first }
     }
 
     fn method(steps: Vec<Step>) -> Method {
         Method {
             id: MethodId::Reseal,
             name: String::new(),
-            outcome: Outcome::Bead { held: false },
+            outcome: Outcome::Bead { held: false, breaker: true },
             look: String::new(),
             upset: String::new(),
             says: String::new(),
@@ -203,9 +269,10 @@ mod tests {
             sealant: Hours::h(24.0),
             recoat: Hours::h(4.0),
             acclimation: Hours::ZERO,
+            season: Hours::ZERO,
         };
         let tasks = [task("bead", 6.0), task("coat", 16.0), task("clean", 1.0)];
-        let laid = schedule(&method, &tasks, &Plan::default(), &waits);
+        let laid = schedule(&method, &tasks, &crew(0), &waits);
         let hours: Vec<(f64, f64)> = laid.bars.iter().map(|b| (b.start * 24.0, b.end * 24.0)).collect();
         let expected =
             [(8.0, 11.0), (11.0, 35.0), (35.0, 39.0), (39.0, 43.0), (56.0, 60.0), (60.0, 64.0), (80.0, 80.5)];
@@ -216,6 +283,27 @@ mod tests {
         assert_eq!((laid.crew_days, laid.calendar_days), (4, 4));
     }
 
+    /// The same begun on a Thursday by a crew that rests on weekends: the second coat is on Monday, day
+    /// 5, from 8 to 12, and clean-up on Tuesday, day 6. Masked first, the room is closed on all six.
+    #[test]
+    fn weekends_are_free_and_the_room_is_closed_from_masking_to_clean_up() {
+        let steps = ["protect", "bead"].map(|id| Step::Do(id.into()));
+        let mut steps = steps.to_vec();
+        steps.extend([Step::Wait(Wait::Sealant), Step::Coats("coat".into()), Step::Do("clean".into())]);
+        let waits = WaitTimes {
+            primer: Hours::ZERO,
+            sealant: Hours::h(24.0),
+            recoat: Hours::h(4.0),
+            acclimation: Hours::ZERO,
+            season: Hours::ZERO,
+        };
+        let tasks = [task("protect", 0.001), task("bead", 6.0), task("coat", 16.0), task("clean", 1.0)];
+        let laid = schedule(&method(steps.clone()), &tasks, &crew(3), &waits);
+        assert_eq!((laid.crew_days, laid.calendar_days, laid.room_out), (4, 6, 6));
+        let begun_on_saturday = schedule(&method(steps), &tasks, &crew(5), &waits);
+        assert_eq!(begun_on_saturday.calendar_days, 4);
+    }
+
     #[test]
     fn no_crew_makes_no_schedule() {
         let method = method(vec![]);
@@ -224,8 +312,8 @@ mod tests {
             sealant: Hours::ZERO,
             recoat: Hours::ZERO,
             acclimation: Hours::ZERO,
+            season: Hours::ZERO,
         };
-        let plan = Plan { crew: 0, ..Plan::default() };
-        assert_eq!(schedule(&method, &[], &plan, &waits), Schedule::default());
+        assert_eq!(schedule(&method, &[], &Crew { people: 0, ..crew(0) }, &waits), Schedule::default());
     }
 }

@@ -1,10 +1,13 @@
 //! What must be bought, in whole pieces.
 
+use jiff::civil::Date;
+
 use super::catalogue::{Material, MaterialPer, Method, Outcome, Paint};
+use super::cutting::CuttingList;
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;
-use crate::measure::{Area, Length, Money, Percent, Units, Volume};
+use crate::measure::{Area, Length, Money, Percent, Units, Volume, show_date};
 
 /// Width of bare wood to spot-prime along a scraped joint, metres. Assumption.
 const PRIMED_STRIP: f64 = 0.025;
@@ -29,6 +32,8 @@ pub struct TakeoffInputs<'a> {
     pub paint: &'a Paint,
     /// Everything else that is bought.
     pub materials: &'a [Material],
+    /// How new boards are cut from the plan's stock lengths, if they can be.
+    pub cutting: Option<&'a CuttingList>,
 }
 
 /// One line of the buying list.
@@ -40,14 +45,20 @@ pub struct MaterialLine {
     pub name: String,
     /// What one piece holds, where that tells pieces apart: cans of paint.
     pub holds: Option<Volume>,
+    /// Length of one piece, of boards.
+    pub long: Option<Length>,
     /// What is needed, in litres, metres and the like, with its unit.
     pub need: Need,
     /// Whole pieces to buy.
     pub pieces: u32,
+    /// How many of what the user's own price is for go into a piece.
+    pub units: f64,
     /// Price of a piece.
     pub price: Money,
     /// Price of all pieces.
     pub amount: Money,
+    /// Whether the price is the user's own.
+    pub own_price: bool,
     /// Where price and contents are from, in words.
     pub basis: String,
 }
@@ -55,9 +66,10 @@ pub struct MaterialLine {
 impl MaterialLine {
     /// Its name with what a piece holds.
     pub fn label(&self, units: Units) -> String {
-        match self.holds {
-            Some(holds) => format!("{}, can of {}", self.name, holds.show(units)),
-            None => self.name.clone(),
+        match (self.holds, self.long) {
+            (Some(holds), _) => format!("{}, can of {}", self.name, holds.show(units)),
+            (None, Some(long)) => format!("{}, {} long", self.name, long.show_run(units)),
+            (None, None) => self.name.clone(),
         }
     }
 }
@@ -146,7 +158,7 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let strip = joints.joint_run().to_m() * PRIMED_STRIP;
     let primed = match inputs.method.outcome {
         Outcome::Bead { .. } => {
-            lines.push(sealant_line(inputs));
+            lines.extend(sealant_lines(inputs));
             strip
         }
         Outcome::Line => 2.0 * strip,
@@ -161,60 +173,118 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         lines.extend(paint_lines(inputs.paint, painted * coats, inputs.plan));
     }
     let wanted = inputs.materials.iter().filter(|material| inputs.method.materials.contains(&material.id));
-    lines.extend(wanted.map(|material| material_line(material, inputs)));
+    lines.extend(wanted.flat_map(|material| match material.per {
+        MaterialPer::BoardRun => board_lines(material, inputs),
+        _ => vec![material_line(material, inputs)],
+    }));
     lines.retain(|line| line.pieces > 0);
     lines
 }
 
-fn sealant_line(inputs: &TakeoffInputs<'_>) -> MaterialLine {
+/// A line for each pack of sealant that is bought.
+fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let sealant = inputs.sealant;
     let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, sealant.solids);
-    let pieces = whole(need.to_m3() / sealant.cartridge.to_m3().max(1e-9));
-    let (price, basis) = own_price(inputs.plan, &sealant.name, sealant.price, &sealant.class);
-    MaterialLine {
-        id: sealant.name.clone(),
-        name: format!("{}, cartridge", sealant.name),
+    let packs = sealant.packs.iter().map(|pack| Offer {
+        id: format!("{}, {}", sealant.name, pack.name),
+        name: format!("{}, {}", sealant.name, pack.name),
         holds: None,
-        need: Need::Volume(need),
-        pieces,
-        price,
-        amount: price.times(f64::from(pieces)),
-        basis,
-    }
+        litres: pack.holds.to_litres(),
+        price: pack.price,
+    });
+    cheapest_lines(need, packs.collect(), inputs.plan, &format!("{}; price {}", sealant.class, dated(sealant.priced)))
 }
 
 /// A line for each can size that is bought.
 fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
     let need = Volume::litres(area / spread_rate(paint).max(0.01));
-    let mut cans = paint.cans.clone();
-    if let (Some(own), Some(largest)) = (plan.own_prices.get(&paint.name), cans.last_mut()) {
-        largest.1 = *own;
-    }
-    let Some(choice) = cheapest_cans(need, &cans) else { return vec![] };
-    let line = |(&(litres, price), &pieces): (&(f64, Money), &u32)| MaterialLine {
-        id: paint.name.clone(),
+    let cans = paint.cans.iter().map(|&(litres, price)| Offer {
+        id: format!("{}, {litres} l", paint.name),
         name: paint.name.clone(),
         holds: Some(Volume::litres(litres)),
-        need: Need::Volume(need),
-        pieces,
+        litres,
         price,
-        amount: price.times(f64::from(pieces)),
-        basis: format!("{} ({})", paint.source, paint.kind.words()),
+    });
+    let basis = format!("{} ({}); price {}", paint.source, paint.kind.words(), dated(paint.priced));
+    cheapest_lines(need, cans.collect(), plan, &basis)
+}
+
+/// Something sold in one size.
+struct Offer {
+    id: String,
+    name: String,
+    holds: Option<Volume>,
+    litres: f64,
+    price: Money,
+}
+
+/// The cheapest mix of sizes that holds `need`, at the user's own prices where there are any.
+fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &str) -> Vec<MaterialLine> {
+    let priced = |offer: &Offer| own_price(plan, &offer.id, offer.price, basis);
+    let sizes: Vec<(f64, Money)> = offers.iter().map(|offer| (offer.litres, priced(offer).0)).collect();
+    let Some(choice) = cheapest_cans(need, &sizes) else { return vec![] };
+    let line = |(offer, pieces): (Offer, u32)| {
+        let (price, own_price, basis) = priced(&offer);
+        MaterialLine {
+            id: offer.id,
+            name: offer.name,
+            holds: offer.holds,
+            long: None,
+            need: Need::Volume(need),
+            pieces,
+            units: 1.0,
+            price,
+            amount: price.times(f64::from(pieces)),
+            own_price,
+            basis,
+        }
     };
-    cans.iter().zip(&choice.counts).map(line).collect()
+    offers.into_iter().zip(choice.counts).map(line).collect()
+}
+
+fn dated(priced: Option<Date>) -> String {
+    priced.map_or_else(|| "of no known day".to_owned(), |day| format!("of {}", show_date(day)))
+}
+
+/// A line for each stock length of board that is bought, by the cutting list.
+fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
+    let plan = inputs.plan;
+    let basis = format!("{} ({}); price {}", material.source, material.kind.words(), dated(material.priced));
+    let (each, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
+    let per_metre = each.to_units() / material.holds.max(1e-9);
+    let need = Need::Run(inputs.quantities.board_run);
+    let Some(cut) = inputs.cutting else { return vec![] };
+    let line = |(length, &pieces): (&Length, &usize)| {
+        let price = Money::cents(100).times(per_metre * length.to_m());
+        let pieces = u32::try_from(pieces).unwrap_or(u32::MAX);
+        MaterialLine {
+            id: material.id.clone(),
+            name: material.name.clone(),
+            holds: None,
+            need,
+            pieces,
+            units: length.to_m() / material.holds.max(1e-9),
+            price,
+            amount: price.times(f64::from(pieces)),
+            own_price,
+            basis: basis.clone(),
+            long: Some(*length),
+        }
+    };
+    plan.stock.lengths.iter().zip(&cut.buy).map(line).collect()
 }
 
 fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLine {
     let (plan, quantities) = (inputs.plan, inputs.quantities);
-    let waste = plan.board_waste.to_fraction();
-    let need = quantities.of_material(material.per, inputs.method.visits(), waste);
+    let need = quantities.of_material(material.per, inputs.method.visits());
     let pieces = whole(need / material.holds.max(1e-9));
-    let basis = format!("{} ({})", material.source, material.kind.words());
-    let (price, basis) = own_price(plan, &material.id, material.price, basis.trim_start());
+    let basis = format!("{} ({}); price {}", material.source, material.kind.words(), dated(material.priced));
+    let (price, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
     MaterialLine {
         id: material.id.clone(),
         name: material.name.clone(),
         holds: None,
+        long: None,
         need: match material.per {
             MaterialPer::Visit | MaterialPer::Section => Need::Count(need),
             MaterialPer::PaintedArea | MaterialPer::CoveredArea | MaterialPer::BoardedArea => {
@@ -226,15 +296,18 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
             MaterialPer::BoardVolume => Need::Volume(Volume::m3(need)),
         },
         pieces,
+        units: 1.0,
         price,
         amount: price.times(f64::from(pieces)),
+        own_price,
         basis,
     }
 }
 
-fn own_price(plan: &Plan, id: &str, shelf: Money, basis: &str) -> (Money, String) {
+/// The price of a line, whether it is the user's own, and where it is from.
+fn own_price(plan: &Plan, id: &str, shelf: Money, basis: &str) -> (Money, bool, String) {
     match plan.own_prices.get(id) {
-        Some(own) => (*own, "your own price".to_owned()),
-        None => (shelf, basis.to_owned()),
+        Some(own) => (*own, true, "your own price".to_owned()),
+        None => (shelf, false, basis.to_owned()),
     }
 }

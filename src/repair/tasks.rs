@@ -1,16 +1,17 @@
 //! The hours of a method's tasks.
 
-use super::catalogue::{Method, Step, Task};
+use super::catalogue::{Circumstance, Condition, Method, Step, Task};
 use super::plan::Plan;
 use super::quantities::Quantities;
 use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
-
-/// A timed trial's spread when it is carried over to the other sections: 15 % less, 25 % more.
-/// Assumption.
-const TRIAL_SPREAD: (f64, f64) = (0.85, 1.25);
+use crate::wood::Kind;
 
 /// The task that a trial section times.
 const TRIAL_TASK: &str = "scrape";
+
+/// How much the pace differs from one section of a job to the next, as a standard deviation of its
+/// logarithm. Assumption.
+const SECTION_TO_SECTION: f64 = 0.15;
 
 /// What the hours follow from.
 #[derive(Debug, Clone, Copy)]
@@ -19,6 +20,8 @@ pub struct TaskInputs<'a> {
     pub method: &'a Method,
     /// The shelf's tasks.
     pub tasks: &'a [Task],
+    /// What of the shelf's conditions there is here.
+    pub conditions: &'a [&'a Condition],
     /// What the user decided.
     pub plan: &'a Plan,
     /// The measure of the job.
@@ -36,8 +39,10 @@ pub struct TaskHours {
     pub name: String,
     /// How many batches there are.
     pub batches: f64,
-    /// Minutes for a batch.
+    /// Minutes for a batch, conditions included.
     pub minutes: ThreePoint,
+    /// What the conditions multiply the shelf's minutes by.
+    pub times: f64,
     /// Hours of one person.
     pub hours: Estimate<Hours>,
     /// Where the rate is from, in words.
@@ -56,33 +61,132 @@ pub fn task_hours(inputs: &TaskInputs<'_>) -> Vec<TaskHours> {
         .collect()
 }
 
+/// The shelf's conditions that these circumstances call up.
+pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&'a Condition> {
+    conditions.iter().filter(|condition| here.contains(&condition.when)).collect()
+}
+
 fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
     let (plan, visits) = (inputs.plan, inputs.method.visits());
     let quantity = inputs.quantities.of_task(task.per, visits, plan.usable_coats());
     let batches = if task.batch > 0.0 { quantity / task.batch } else { 0.0 };
-    let (minutes, basis) = rate(task, inputs);
+    let Rate { minutes, times, basis } = rate(task, inputs);
     let hours = Estimate {
         mean: Hours::minutes(minutes.mean() * batches),
         sd: Hours::minutes(minutes.sd() * batches),
     };
-    TaskHours { id: task.id.clone(), name: task.name.clone(), batches, minutes, hours, basis }
+    TaskHours { id: task.id.clone(), name: task.name.clone(), batches, minutes, times, hours, basis }
 }
 
-/// Minutes for a batch: the trial's, else the user's own, else the shelf's.
-fn rate(task: &Task, inputs: &TaskInputs<'_>) -> (ThreePoint, String) {
-    if task.id == TRIAL_TASK
-        && let (Some(trial), Some(run)) = (&inputs.plan.trial, inputs.trial_run)
-        && let Some(minutes) = trial.minutes.map(Minutes::to_minutes)
-        && (0.1..1e5).contains(&minutes)
-        && run > Length::ZERO
-    {
-        let likely = minutes / run.to_m() * task.batch;
-        let (low, high) = (likely * TRIAL_SPREAD.0, likely * TRIAL_SPREAD.1);
-        return (ThreePoint { low, likely, high }, format!("your timed section {}", trial.section));
+struct Rate {
+    minutes: ThreePoint,
+    times: f64,
+    basis: String,
+}
+
+/// Minutes for a batch: the user's own as they stand, else the shelf's in these conditions, weighed
+/// against the trial if this task was timed.
+fn rate(task: &Task, inputs: &TaskInputs<'_>) -> Rate {
+    if let Some(own) = inputs.plan.own_minutes.get(&task.id).filter(|own| own.is_in_order()) {
+        return Rate { minutes: *own, times: 1.0, basis: "your own rate".to_owned() };
     }
-    match inputs.plan.own_minutes.get(&task.id) {
-        Some(own) if own.is_in_order() => (*own, "your own rate".to_owned()),
-        _ if task.source.is_empty() => (task.minutes, task.kind.words().to_owned()),
-        _ => (task.minutes, format!("{} ({})", task.source, task.kind.words())),
+    let here: Vec<&Condition> =
+        inputs.conditions.iter().copied().filter(|condition| condition.tasks.contains(&task.id)).collect();
+    let times: f64 = here.iter().map(|condition| condition.times).product();
+    let minutes = task.minutes.times(times);
+    let mut basis = match task.source.as_str() {
+        "" => task.kind.words().to_owned(),
+        source => format!("{source} ({})", task.kind.words()),
+    };
+    for condition in &here {
+        basis.push_str(&format!("; {} × {}", condition.name, condition.times));
+    }
+    if let Some(timed) = timed(task, inputs) {
+        let weighed = weigh(minutes, task.kind, timed.minutes, timed.rest);
+        let basis = format!(
+            "your timed section {}: {:.0} min a batch, {:.0} %; start value {:.0}, {:.0} % ({basis})",
+            timed.section,
+            timed.minutes,
+            100.0 * weighed.weight,
+            minutes.mean(),
+            100.0 * (1.0 - weighed.weight),
+        );
+        return Rate { minutes: weighed.minutes, times, basis };
+    }
+    Rate { minutes, times, basis }
+}
+
+/// A trial of a task.
+struct Timed<'a> {
+    section: &'a str,
+    /// Minutes for a batch.
+    minutes: f64,
+    /// What is left of the job, in sections like it.
+    rest: f64,
+}
+
+fn timed<'a>(task: &Task, inputs: &TaskInputs<'a>) -> Option<Timed<'a>> {
+    let (trial, run) = (inputs.plan.trial.as_ref()?, inputs.trial_run?);
+    let minutes = trial.minutes.map(Minutes::to_minutes)?;
+    let usable = task.id == TRIAL_TASK && (0.1..1e5).contains(&minutes) && run > Length::ZERO;
+    let rest = inputs.quantities.joint_run().to_m() / run.to_m() - 1.0;
+    usable.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
+}
+
+/// A start value put right by one trial.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Weighed {
+    /// Minutes for a batch of the rest of the job.
+    pub minutes: ThreePoint,
+    /// The trial's weight, 0 to 1.
+    pub weight: f64,
+}
+
+/// Weighs a start value of `start` minutes against one trial of `trial` minutes; `rest` sections are
+/// still to come.
+///
+/// Both are taken as normal in the logarithm, and weighed by the inverse of their variances. The start
+/// value's is that of its three points and of how far its kind can be trusted; the trial's is the
+/// scatter from section to section, which the rest of the job shows once more.
+pub fn weigh(start: ThreePoint, kind: Kind, trial: f64, rest: f64) -> Weighed {
+    let (mean, scatter) = (start.mean().max(1e-6), SECTION_TO_SECTION * SECTION_TO_SECTION);
+    let start_variance = (1.0 + (start.sd() / mean).powi(2)).ln() + doubt(kind).powi(2);
+    let weight = start_variance / (start_variance + scatter);
+    let likely = ((1.0 - weight) * mean.ln() + weight * trial.ln()).exp();
+    let variance = weight * scatter + scatter / rest.max(1.0);
+    // Three points that have this mean and standard deviation by the PERT formulas.
+    let reach = 3.0 * likely * (variance.exp() - 1.0).sqrt();
+    let low = (likely - reach).max(0.0);
+    Weighed { minutes: ThreePoint { low, likely, high: likely + reach }, weight }
+}
+
+/// How far a start value of this kind may be off for one crew in one room, as a standard deviation of
+/// its logarithm. Assumption.
+const fn doubt(kind: Kind) -> f64 {
+    match kind {
+        Kind::Published | Kind::FromMemory => 0.2,
+        Kind::CommonPractice => 0.3,
+        Kind::Assumption => 0.4,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: start 40 to 60 likely 50: mean 50, sd 3.333, so variance of the logarithm
+    /// ln(1 + 0.0667²) = 0.004435, with 0.3² it is 0.094435. Against 0.0225 the trial weighs
+    /// 0.094435 / 0.116935 = 0.80759, and 100 min against 50 gives 50 · 2^0.80759 = 87.51.
+    #[test]
+    fn a_trial_outweighs_a_start_value_and_does_not_drown_it() {
+        let start = ThreePoint { low: 40.0, likely: 50.0, high: 60.0 };
+        let found = weigh(start, Kind::CommonPractice, 100.0, 3.0);
+        assert!((found.weight - 0.80759).abs() < 1e-4, "{}", found.weight);
+        assert!((found.minutes.mean() - 87.51).abs() < 0.05, "{:?}", found.minutes);
+        let variance: f64 = 0.80759 * 0.0225 + 0.0225 / 3.0;
+        let sd = 87.51 * (variance.exp() - 1.0).sqrt();
+        assert!((found.minutes.sd() - sd).abs() < 0.05);
+        let trusted = weigh(start, Kind::Published, 100.0, 3.0);
+        assert!(trusted.weight < found.weight);
     }
 }

@@ -116,8 +116,9 @@ pub(super) fn section_courses(
                 butts.extend(butts_of(&MultiPolygon::new(vec![run]), &cuts));
             }
             for board in boards {
+                let run = board.bounding_rect().map_or(0.0, |bounds| bounds.width());
                 let face = board.affine_transform(&frame.to_surface);
-                laid.boards.push(Board { section: index, course, face });
+                laid.boards.push(Board { section: index, course, run: Length::m(run), face });
             }
         }
         add_butts(index, section, frame, course, &butts, &mut laid.joints);

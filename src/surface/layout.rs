@@ -75,6 +75,8 @@ pub struct Board {
     pub section: usize,
     /// Its course, counted across from 0.
     pub course: usize,
+    /// Length it is cut to, along its section's direction.
+    pub run: Length,
     /// Its visible face, metres.
     pub face: Polygon,
 }

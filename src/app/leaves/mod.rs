@@ -11,7 +11,6 @@ mod readings;
 mod repair;
 mod room;
 mod survey;
-mod ways;
 
 use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, Ui};
 

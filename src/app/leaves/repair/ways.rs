@@ -2,9 +2,9 @@
 
 use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
 
-use super::repair::edit_plan;
-use super::{percent, remark};
+use super::edit_plan;
 use crate::app::context::Cx;
+use crate::app::leaves::{percent, remark};
 use crate::assess::RepairOption;
 use crate::measure::show_number;
 
@@ -15,49 +15,34 @@ pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
         for (title, why) in [
             ("way", ""),
             ("price", "With the range it lies in eight times out of ten on hover."),
-            ("days", "Days of the crew's work, over days from first to last."),
+            ("days", "Days of the crew's work / days from first to last / days on which the room cannot be used."),
             ("callback", "Chance that it brings the crew back within the warranty."),
             ("in all", "The price with callbacks over the warranty, at present value. Least is marked."),
         ] {
             ui.label(RichText::new(title).small().color(cx.palette.soft)).on_hover_text(why);
         }
         ui.end_row();
-        for option in &cx.found.options {
-            way(ui, cx, option, least == Some(option.method));
+        for (at, option) in cx.found.options.iter().enumerate() {
+            way(ui, cx, at + 1, option, least == Some(option.method));
             ui.end_row();
         }
     });
     if let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) {
         remark(ui, cx, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
     }
-    if let Some(words) = least_words(cx) {
-        ui.add(Label::new(words).wrap());
+    if let Some(choice) = &cx.found.choice {
+        ui.add(Label::new(&choice.why).wrap());
+        for change in &choice.changes {
+            remark(ui, cx, change);
+        }
+        super::risk_plot::risk_plot(ui, cx, choice);
     }
 }
 
-/// Which way costs least with callbacks, and by how much.
-fn least_words(cx: &Cx<'_>) -> Option<String> {
-    let currency = &cx.job.plan.prices.currency;
-    let least = cx.found.least_expected()?;
-    let chosen = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen)?;
-    if chosen.method == least.method {
-        return Some(format!(
-            "Of the ways that mend it, this costs least with callbacks included: {}.",
-            least.expected?.show_rough(currency)
-        ));
-    }
-    Some(format!(
-        "With callbacks included, “{}” would cost least: {}; the chosen way comes to {}.",
-        least.name,
-        least.expected?.show_rough(currency),
-        chosen.expected?.show_rough(currency)
-    ))
-}
-
-fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
+fn way(ui: &mut Ui, cx: &mut Cx<'_>, number: usize, option: &RepairOption, least: bool) {
     let currency = cx.job.plan.prices.currency.clone();
     let (method, on) = (option.method, cx.job.plan.chosen == option.method);
-    let mut name = RichText::new(&option.name);
+    let mut name = RichText::new(format!("{number}  {}", option.name));
     if on {
         name = name.strong();
     }
@@ -67,7 +52,7 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
     ui.scope(|ui| {
         ui.set_max_width(205.0);
         ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
-        let radio = ui.radio(on, name);
+        let radio = ui.radio(on, name).accessible_name(&option.name);
         if radio.clicked() && !on {
             edit_plan(cx, "Choose the way", move |plan| plan.chosen = method);
         }
@@ -83,7 +68,8 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption, least: bool) {
         spread.low.show_rough(&currency),
         spread.high.show_rough(&currency)
     ));
-    ui.label(format!("{} / {}", option.schedule.crew_days, option.schedule.calendar_days));
+    let schedule = &option.schedule;
+    ui.label(format!("{} / {} / {}", schedule.crew_days, schedule.calendar_days, schedule.room_out));
     match &option.callback {
         None => ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again."),
         Some(risk) => ui.label(percent(risk.chance)).on_hover_text(format!(

@@ -1,0 +1,117 @@
+//! The buying list, and how new boards are cut.
+
+use eframe::egui::{Grid, Label, RichText, Ui};
+
+use super::{amount_label, edit_plan, money_entry};
+use crate::app::context::Cx;
+use crate::app::entry::entry;
+use crate::app::leaves::{remark, term};
+use crate::assess::RepairOption;
+use crate::job::Place;
+use crate::measure::{Length, parse_length, show_number};
+use crate::papers::need;
+use crate::repair::CuttingList;
+
+pub(super) fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
+    let currency = &cx.job.plan.prices.currency;
+    Grid::new("materials").num_columns(5).striped(true).show(ui, |ui| {
+        for title in ["what", "needed", "buy", "each", "amount"] {
+            ui.label(RichText::new(title).small().color(cx.palette.soft));
+        }
+        ui.end_row();
+        for (index, line) in option.materials.iter().enumerate() {
+            ui.push_id(index, |ui| {
+                ui.set_max_width(150.0);
+                ui.add(Label::new(RichText::new(line.label(cx.units())).small()).wrap())
+                    .on_hover_text(&line.basis);
+            });
+            ui.label(RichText::new(need(line.need, cx.units())).small());
+            ui.label(line.pieces.to_string());
+            let (id, units) = (line.id.clone(), line.units);
+            let typed = ui.push_id(("price", index), |ui| {
+                money_entry(ui, &format!("Price: {}", line.label(cx.units())), line.price)
+            });
+            if let Some(price) = typed.inner {
+                edit_plan(cx, "Own price", move |plan| {
+                    plan.own_prices.insert(id, price.times(1.0 / units.max(1e-6)));
+                });
+            }
+            amount_label(ui, line.amount.show(currency));
+            ui.end_row();
+        }
+    });
+    cx.problems(ui, |place| *place == Place::Plan("own prices"));
+    if let Some(list) = &option.cutting {
+        cutting(ui, cx, list);
+    }
+}
+
+fn cutting(ui: &mut Ui, cx: &mut Cx<'_>, list: &CuttingList) {
+    let units = cx.units();
+    ui.add_space(6.0);
+    ui.label("Cutting list");
+    let lengths = &cx.job.plan.stock.lengths;
+    Grid::new("cutting").num_columns(4).striped(true).show(ui, |ui| {
+        for title in ["boards", "of", "cut into", "left over"] {
+            ui.label(RichText::new(title).small().color(cx.palette.soft));
+        }
+        ui.end_row();
+        for cut in &list.patterns {
+            ui.label(cut.times.to_string());
+            ui.label(lengths.get(cut.stock).map_or_else(String::new, |length| length.show_run(units)));
+            let pieces = cut.pieces.iter().map(|&(length, count)| format!("{count} × {}", Length::m(length).show(units)));
+            let pieces = RichText::new(pieces.collect::<Vec<_>>().join(", ")).small();
+            ui.scope(|ui| {
+                ui.set_max_width(230.0);
+                ui.add(Label::new(pieces).wrap());
+            });
+            ui.label(RichText::new(Length::m(cut.offcut).show(units)).small());
+            ui.end_row();
+        }
+    });
+    let over = 100.0 * (1.0 - list.bound / (list.price as f64).max(1.0));
+    remark(
+        ui,
+        cx,
+        format!(
+            "{} % of what is bought becomes no board: ends, saw cuts, defects and offcuts. No list can be more than {} % cheaper.",
+            show_number(100.0 * list.waste, 0),
+            show_number(over.max(0.0), 1)
+        ),
+    );
+    stock(ui, cx);
+}
+
+/// The lengths that can be bought.
+fn stock(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let units = cx.units();
+    let stock = &cx.job.plan.stock;
+    Grid::new("stock").num_columns(2).show(ui, |ui| {
+        term(ui, "Stock lengths", "Lengths that boards are sold in, parted by semicolons.");
+        let shown: Vec<String> = stock.lengths.iter().map(|length| length.show(units)).collect();
+        let typed = entry(ui, "Stock lengths", &shown.join("; "), 230.0, |text| {
+            let parts = text.split(';').map(str::trim).filter(|part| !part.is_empty());
+            let read = |part| parse_length(part, units).map_err(|error| error.to_string());
+            parts.map(read).collect::<Result<Vec<_>, _>>()
+        });
+        if let Some(lengths) = typed {
+            edit_plan(cx, "Stock lengths", move |plan| plan.stock.lengths = lengths);
+        }
+        ui.end_row();
+        term(ui, "Saw cut", "Width that each cut of the saw takes.");
+        let kerf = cx.length_entry(ui, "Saw cut", stock.kerf, Length::ZERO..=Length::mm(20.0), 74.0);
+        if let Some(kerf) = kerf {
+            edit_plan(cx, "Saw cut", move |plan| plan.stock.kerf = kerf);
+        }
+        ui.end_row();
+        term(ui, "Cut off ends", "Cut off every board before it is used, both ends together.");
+        let trim = cx.length_entry(ui, "Cut off ends", stock.end_trim, Length::ZERO..=Length::m(0.5), 74.0);
+        if let Some(trim) = trim {
+            edit_plan(cx, "Cut off ends", move |plan| plan.stock.end_trim = trim);
+        }
+        ui.end_row();
+    });
+    for field in ["stock lengths", "saw kerf", "end trim"] {
+        cx.problems(ui, |place| *place == Place::Plan(field));
+    }
+}

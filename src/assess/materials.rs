@@ -1,0 +1,87 @@
+//! The measure of the job: what tasks and materials go with, and how new boards are cut.
+
+use std::collections::BTreeMap;
+
+use super::options::OptionInputs;
+use super::sections::JointState;
+use crate::measure::{Area, Length, Money, Volume};
+use crate::repair::{
+    CannotCut, CuttingList, CuttingRules, Plan, Quantities, StockLength, TreatedJoint, cutting_list,
+};
+use crate::surface::SurfaceLayout;
+
+/// The measure of the job on the day of sealing.
+pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
+    let mut measure = Quantities::default();
+    for (surface, laid) in inputs.job.surfaces.iter().zip(inputs.layouts) {
+        let mut boarded = false;
+        for (section, part) in surface.sections.iter().zip(&laid.sections) {
+            let area = part.area();
+            if area <= Area::ZERO {
+                continue;
+            }
+            boarded = true;
+            measure.sections += 1;
+            measure.boarded = measure.boarded + area;
+            let thickness = section.board.thickness.max(Length::ZERO);
+            measure.board_volume = measure.board_volume + Volume::m3(area.to_m2() * thickness.to_m());
+            measure.board_run = measure.board_run + Length::m(area.to_m2() / section.board.face_width.to_m());
+        }
+        if boarded {
+            measure.painted = measure.painted + laid.painted_area;
+            measure.outline = measure.outline + laid.outline_length;
+        }
+    }
+    measure.pieces = pieces(inputs.layouts);
+    let treated = inputs.joints.iter().filter(|state| state.treated);
+    measure.treated = treated.map(|state| treated_joint(state, inputs)).collect();
+    measure
+}
+
+fn treated_joint(state: &JointState, inputs: &OptionInputs<'_>) -> TreatedJoint {
+    let joint = &inputs.layouts[state.surface].joints[state.joint];
+    let profile = inputs.job.surfaces[state.surface].sections[joint.section].board.profile;
+    TreatedJoint { length: joint.length(), gap: state.at_sealing, v_leg: profile.v_leg() }
+}
+
+/// Length of joint to be sealed in the timed section.
+pub(super) fn trial_run(inputs: &OptionInputs<'_>) -> Option<Length> {
+    let trial = inputs.job.plan.trial.as_ref()?;
+    let surface = inputs.job.surfaces.iter().position(|s| s.name == trial.surface)?;
+    let section = inputs.job.surfaces[surface].sections.iter().position(|s| s.name == trial.section)?;
+    let joints = &inputs.layouts[surface].joints;
+    let wanted = inputs
+        .joints
+        .iter()
+        .filter(|state| state.treated && state.surface == surface && joints[state.joint].section == section);
+    Some(wanted.map(|state| joints[state.joint].length()).sum())
+}
+
+/// The boards' pieces by length, in whole millimetres up, and how many of each, longest first.
+fn pieces(layouts: &[SurfaceLayout]) -> Vec<(f64, usize)> {
+    let mut lengths: BTreeMap<u32, usize> = BTreeMap::new();
+    for board in layouts.iter().flat_map(|laid| &laid.boards) {
+        *lengths.entry(whole_mm(board.run)).or_default() += 1;
+    }
+    lengths.into_iter().rev().map(|(mm, count)| (f64::from(mm) / 1000.0, count)).collect()
+}
+
+/// Whole millimetres, up, a hundredth of one forgiven.
+#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to what fits")]
+fn whole_mm(length: Length) -> u32 {
+    (length.to_mm() - 0.01).ceil().clamp(0.0, 1e7) as u32
+}
+
+/// How the new boards are cut from the plan's stock. All cost the same by the length.
+pub(super) fn cutting(measure: &Quantities, plan: &Plan) -> Result<CuttingList, CannotCut> {
+    let stock = plan.stock.lengths.iter().map(|length| {
+        let price = Money::cents(1).times(1000.0 * length.to_m()).to_cents();
+        StockLength { length: length.to_m(), price }
+    });
+    let rules = CuttingRules {
+        kerf: plan.stock.kerf.to_m(),
+        end_trim: plan.stock.end_trim.to_m(),
+        defects: plan.board_waste.to_fraction(),
+    };
+    cutting_list(&measure.pieces, &stock.collect::<Vec<_>>(), &rules)
+}

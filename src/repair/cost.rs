@@ -1,0 +1,284 @@
+//! How the cost may turn out: Monte Carlo over the tasks' times and the materials' prices.
+//!
+//! A task's time is beta-distributed over its three points (the PERT distribution of project
+//! planning). What makes one task slow often makes the next one slow: half of the variance of each is
+//! the crew's and the room's, the same for all (a Gaussian copula). Prices that are not the user's own
+//! scatter together. All methods meet the same draws, so that their difference is theirs.
+
+use rand::SeedableRng as _;
+use rand_distr::{Distribution as _, StandardNormal};
+use rand_xoshiro::Xoshiro256PlusPlus;
+use rayon::prelude::*;
+use statrs::distribution::{ContinuousCDF as _, Normal};
+
+use super::takeoff::MaterialLine;
+use super::tasks::TaskHours;
+use crate::measure::{Money, ThreePoint};
+
+/// Share of a task's variance that all tasks have in common. Assumption.
+const IN_COMMON: f64 = 0.5;
+/// Standard deviation of prices that nobody has looked up, relative. Assumption.
+const PRICES: f64 = 0.08;
+/// Trials that one random sequence serves.
+const BATCH: u32 = 500;
+/// Steps of a table of quantiles, over ±[`REACH`] standard deviations.
+const STEPS: usize = 128;
+const REACH: f64 = 4.0;
+
+/// What one method costs to do: labour and materials, before overhead.
+#[derive(Debug, Clone, Copy)]
+pub struct CostInputs<'a> {
+    /// Its tasks.
+    pub tasks: &'a [TaskHours],
+    /// Its buying list.
+    pub materials: &'a [MaterialLine],
+}
+
+/// What the cost may turn out to be.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct CostSpread {
+    /// Expected: each task at its mean.
+    pub mean: Money,
+    /// The cost at every per cent of the trials, from least to most.
+    percentiles: Vec<Money>,
+    /// What drives it: task or “prices of materials”, and by how much the cost goes up from its 10th
+    /// to its 90th percentile, most first.
+    pub swings: Vec<(String, Money)>,
+}
+
+impl CostSpread {
+    /// The cost that is not passed in this share of the trials, 0 to 1.
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_precision_loss,
+        clippy::cast_sign_loss,
+        reason = "an index of a list"
+    )]
+    pub fn at(&self, share: f64) -> Money {
+        let Some(last) = self.percentiles.len().checked_sub(1) else { return self.mean };
+        let place = share.clamp(0.0, 1.0) * last as f64;
+        let (below, part) = (place.floor() as usize, place.fract());
+        let above = self.percentiles[(below + 1).min(last)];
+        self.percentiles[below] + (above - self.percentiles[below]).times(part)
+    }
+
+    /// The cost at every per cent of the trials, from least to most: 101 amounts.
+    pub fn percentiles(&self) -> &[Money] {
+        &self.percentiles
+    }
+}
+
+/// A task's time by standard normal number: quantiles of its beta distribution, in minutes a batch.
+#[derive(Debug, Clone)]
+struct Quantiles {
+    minutes: Vec<f32>,
+}
+
+#[expect(clippy::cast_precision_loss, reason = "indices of short tables")]
+impl Quantiles {
+    /// Of the beta distribution on `[low, high]` whose shape follows from the likely value: 1 + 4 (m −
+    /// a)/(b − a) and 1 + 4 (b − m)/(b − a), which has the PERT mean.
+    fn new(points: ThreePoint) -> Self {
+        let range = points.high - points.low;
+        if range <= 0.0 {
+            return Self { minutes: vec![single(points.likely); STEPS + 1] };
+        }
+        let lean = 4.0 * (points.likely - points.low) / range;
+        // The density summed up over a fine grid; the constant drops out.
+        let fine = 4 * STEPS;
+        let density = |i: usize| {
+            let x = (i as f64 + 0.5) / fine as f64;
+            (lean * x.ln() + (4.0 - lean) * (1.0 - x).ln()).exp()
+        };
+        let mut sum = 0.0;
+        let sums: Vec<f64> = (0..fine)
+            .map(|i| {
+                sum += density(i);
+                sum
+            })
+            .collect();
+        let mut at = 0;
+        let minutes = NORMALS.iter().map(|share| {
+            while at + 1 < fine && sums[at] < share * sum {
+                at += 1;
+            }
+            let before = if at == 0 { 0.0 } else { sums[at - 1] };
+            let part = (share * sum - before) / (sums[at] - before).max(1e-300);
+            single(points.low + range * (at as f64 + part.clamp(0.0, 1.0)) / fine as f64)
+        });
+        Self { minutes: minutes.collect() }
+    }
+
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held inside the table")]
+    fn at(&self, z: f32) -> f32 {
+        let place = ((z + REACH as f32) * (STEPS as f32 / (2.0 * REACH as f32))).clamp(0.0, STEPS as f32 - 0.001);
+        let index = place as usize;
+        let part = place - index as f32;
+        self.minutes[index] + part * (self.minutes[index + 1] - self.minutes[index])
+    }
+}
+
+/// The normal distribution at the steps of the tables.
+static NORMALS: std::sync::LazyLock<Vec<f64>> = std::sync::LazyLock::new(|| {
+    #[expect(clippy::cast_precision_loss, reason = "a short table")]
+    let z = |step: usize| 2.0 * REACH * step as f64 / STEPS as f64 - REACH;
+    (0..=STEPS).map(|step| Normal::standard().cdf(z(step))).collect()
+});
+
+#[expect(clippy::cast_possible_truncation, reason = "single precision is ample for a cost")]
+const fn single(value: f64) -> f32 {
+    value as f32
+}
+
+/// A method as the trials see it: cents for a minute of each task's batch, and materials.
+struct Ready {
+    /// Index of the task's quantiles, and the cents that a minute of its batches costs.
+    tasks: Vec<(usize, f32)>,
+    /// Cents of materials whose price is sure, and of the others.
+    materials: (f32, f32),
+}
+
+/// Puts every method through `trials` trials; `hour` is what an hour of one person costs the firm.
+pub fn cost_spreads(methods: &[CostInputs<'_>], hour: Money, trials: u32, seed: u64) -> Vec<CostSpread> {
+    let mut known: Vec<(&str, ThreePoint)> = Vec::new();
+    let minute = hour.to_units() * 100.0 / 60.0;
+    let ready: Vec<Ready> = methods.iter().map(|method| make_ready(method, minute, &mut known)).collect();
+    let tables: Vec<Quantiles> = known.iter().map(|(_, points)| Quantiles::new(*points)).collect();
+    let batches: Vec<Vec<Vec<f32>>> = (0..trials.div_ceil(BATCH))
+        .into_par_iter()
+        .map(|batch| {
+            let count = BATCH.min(trials - batch * BATCH);
+            run_batch(&ready, &tables, count, seed.wrapping_add(u64::from(batch)))
+        })
+        .collect();
+    methods
+        .par_iter()
+        .enumerate()
+        .map(|(at, method)| {
+            let mut costs: Vec<f32> = batches.iter().flat_map(|batch| batch[at].iter().copied()).collect();
+            costs.sort_unstable_by(f32::total_cmp);
+            let money = |cents: f32| Money::cents(1).times(f64::from(cents));
+            CostSpread {
+                mean: mean_cost(method, hour),
+                percentiles: every_per_cent(&costs).map(money).collect(),
+                swings: swings(method, &ready[at], &tables),
+            }
+        })
+        .collect()
+}
+
+/// Of a sorted list, the values at 0, 1, 2 … 100 % of it.
+fn every_per_cent(sorted: &[f32]) -> impl Iterator<Item = f32> {
+    let last = sorted.len().saturating_sub(1);
+    (0..=100_usize).filter_map(move |per_cent| sorted.get((per_cent * last + 50) / 100).copied())
+}
+
+fn mean_cost(method: &CostInputs<'_>, hour: Money) -> Money {
+    let hours: f64 = method.tasks.iter().map(|task| task.hours.mean.to_h()).sum();
+    hour.times(hours) + method.materials.iter().map(|line| line.amount).sum()
+}
+
+fn make_ready<'a>(method: &CostInputs<'a>, minute: f64, known: &mut Vec<(&'a str, ThreePoint)>) -> Ready {
+    let place = |task: &'a TaskHours, known: &mut Vec<(&'a str, ThreePoint)>| {
+        let (id, points) = (task.id.as_str(), task.minutes);
+        known.iter().position(|other| *other == (id, points)).unwrap_or_else(|| {
+            known.push((id, points));
+            known.len() - 1
+        })
+    };
+    let tasks = method.tasks.iter().map(|task| (place(task, known), single(minute * task.batches)));
+    let cents = |own: bool| {
+        let lines = method.materials.iter().filter(|line| line.own_price == own);
+        single(lines.map(|line| line.amount).sum::<Money>().to_units() * 100.0)
+    };
+    Ready { tasks: tasks.collect(), materials: (cents(true), cents(false)) }
+}
+
+fn run_batch(methods: &[Ready], tables: &[Quantiles], count: u32, seed: u64) -> Vec<Vec<f32>> {
+    let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
+    let (common, own) = (single(IN_COMMON.sqrt()), single((1.0 - IN_COMMON).sqrt()));
+    let mut minutes = vec![0.0_f32; tables.len()];
+    let mut costs = vec![Vec::with_capacity(count as usize); methods.len()];
+    for _ in 0..count {
+        let mut normal = || -> f32 { StandardNormal.sample(&mut random) };
+        let (pace, dear) = (normal(), 1.0 + single(PRICES) * normal());
+        for (table, minutes) in tables.iter().zip(&mut minutes) {
+            *minutes = table.at(common * pace + own * normal());
+        }
+        for (method, costs) in methods.iter().zip(&mut costs) {
+            let labour: f32 = method.tasks.iter().map(|&(task, cents)| cents * minutes[task]).sum();
+            costs.push(labour + method.materials.0 + method.materials.1 * dear.max(0.0));
+        }
+    }
+    costs
+}
+
+/// By how much the cost goes up when one thing goes from its 10th to its 90th percentile.
+fn swings(method: &CostInputs<'_>, ready: &Ready, tables: &[Quantiles]) -> Vec<(String, Money)> {
+    let z = single(Normal::standard().inverse_cdf(0.9));
+    let money = |cents: f32| Money::cents(1).times(f64::from(cents));
+    let mut swings: Vec<(String, Money)> = Vec::new();
+    for (task, &(table, cents)) in method.tasks.iter().zip(&ready.tasks) {
+        let swing = money(cents * (tables[table].at(z) - tables[table].at(-z)));
+        match swings.iter_mut().find(|(name, _)| *name == task.name) {
+            Some((_, known)) => *known = *known + swing,
+            None => swings.push((task.name.clone(), swing)),
+        }
+    }
+    swings.push(("Prices of materials".to_owned(), money(2.0 * z * single(PRICES) * ready.materials.1)));
+    swings.retain(|(_, swing)| *swing > Money::ZERO);
+    swings.sort_by_key(|(_, swing)| std::cmp::Reverse(*swing));
+    swings
+}
+
+#[cfg(test)]
+mod tests {
+    use statrs::distribution::Beta;
+
+    use super::*;
+    use crate::measure::{Estimate, Hours};
+
+    fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
+        TaskHours {
+            id: id.to_owned(),
+            name: id.to_owned(),
+            batches,
+            minutes: points,
+            times: 1.0,
+            hours: Estimate { mean: Hours::minutes(points.mean() * batches), sd: Hours::ZERO },
+            basis: String::new(),
+        }
+    }
+
+    /// One task alone: its percentiles are those of the beta distribution, which statrs knows.
+    #[test]
+    fn percentiles_of_one_task_are_those_of_the_beta_distribution() {
+        let points = ThreePoint { low: 30.0, likely: 45.0, high: 80.0 };
+        let tasks = [task("one", points, 60.0)];
+        let inputs = CostInputs { tasks: &tasks, materials: &[] };
+        let found = &cost_spreads(&[inputs], Money::cents(100_00), 40_000, 5)[0];
+        let lean = 4.0 * 15.0 / 50.0;
+        let beta = Beta::new(1.0 + lean, 5.0 - lean).expect("a shape above zero");
+        for share in [0.05, 0.1, 0.5, 0.8, 0.9, 0.95] {
+            let exact = 100.0 * (30.0 + 50.0 * beta.inverse_cdf(share));
+            let cost = found.at(share).to_units();
+            assert!((cost / exact - 1.0).abs() < 0.006, "{share}: {cost} against {exact}");
+        }
+        // The mean of the three points is that of the distribution.
+        assert_eq!(found.mean, Money::cents(100_00).times(points.mean()));
+        assert_eq!(found.swings.len(), 1);
+    }
+
+    /// Two tasks of the same spread with half of their variance in common: the sum scatters √(2 (1 + ρ))
+    /// times as much as one, ρ about a half. Apart they would √2 times, together twice.
+    #[test]
+    fn tasks_are_slow_together() {
+        let points = ThreePoint { low: 30.0, likely: 50.0, high: 70.0 };
+        let tasks = [task("one", points, 60.0), task("two", points, 60.0)];
+        let both = CostInputs { tasks: &tasks, materials: &[] };
+        let one = CostInputs { tasks: &tasks[..1], materials: &[] };
+        let found = cost_spreads(&[both, one], Money::cents(100_00), 40_000, 5);
+        let [both, one] = [0, 1].map(|at| (found[at].at(0.84) - found[at].at(0.16)).to_units());
+        assert!((both / one - 3.0_f64.sqrt()).abs() < 0.04, "{}", both / one);
+    }
+}
