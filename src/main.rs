@@ -6,8 +6,8 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 use gapwright::app;
-use gapwright::assess::{Assessment, Report, assess, joints_csv, year_csv};
-use gapwright::job::{Job, Problem, Severity, Shelf, file};
+use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, year_csv};
+use gapwright::job::{Job, OwnShelf, Problem, Severity, Shelf, file, jobs_in, learn_rates, save_shelf};
 use gapwright::papers::Paper;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -50,6 +50,14 @@ enum Command {
         /// As CSV, the only form there is.
         #[arg(long, required = true)]
         csv: bool,
+    },
+    /// Learn rates from the finished jobs in a folder.
+    Rates {
+        /// Folder of job files.
+        folder: PathBuf,
+        /// Write a shelf with these rates to this file.
+        #[arg(long)]
+        shelf: Option<PathBuf>,
     },
     /// Write the papers as PDF.
     Papers {
@@ -110,12 +118,39 @@ fn run(command: Command) -> Result<ExitCode, String> {
             print(&year_csv(&opened.job, &opened.found).map_err(|error| error.to_string())?)?;
             Ok(opened.status())
         }
+        Command::Rates { folder, shelf } => rates(&folder, shelf.as_deref()),
         Command::Papers { job, out } => {
             let opened = Opened::load(&job)?;
             write_papers(&opened, &out)?;
             Ok(opened.status())
         }
     }
+}
+
+fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
+    let shelf = Shelf::built_in();
+    let jobs = jobs_in(folder)
+        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let taken: Vec<_> =
+        jobs.iter().map(|(_, job)| rates_taken(job, shelf)).filter(|rates| !rates.is_empty()).collect();
+    let learned = learn_rates(shelf, &taken);
+    print(&format!("{} of {} jobs say what their work took.\n", taken.len(), jobs.len()))?;
+    for rate in &learned {
+        let (start, found) = (rate.start.mean(), rate.learned);
+        print(&format!(
+            "{:<12} {:>7.1} min a batch (start {start:.1}, {} jobs, weight {:.0} %)\n",
+            rate.id,
+            found.minutes.likely,
+            found.jobs,
+            100.0 * found.weight
+        ))?;
+    }
+    if let Some(path) = out {
+        let mut own = OwnShelf::of(shelf, jiff::ZonedDateTime::now().date());
+        own.take_rates(&learned);
+        save_shelf(&own, path).map_err(|error| error.to_string())?;
+    }
+    Ok(ExitCode::SUCCESS)
 }
 
 fn write_papers(opened: &Opened, out: &Path) -> Result<(), String> {

@@ -196,6 +196,7 @@ fn simulate<'a>(room: &'a Room, truth: &Truth, dice: &mut Dice) -> Vec<SectionIn
                 joints: JOINTS,
                 gaps,
                 moistures: (0..dice.below(3)).map(|_| moisture(dice)).collect(),
+                later: vec![],
             }
         })
         .collect()

@@ -358,11 +358,8 @@ fn cartridges_run_as_far_as_the_coverage_table_says() {
         let (contents, width, depth, run) = (number(2), number(3), number(4), number(6));
         // A bead is never shallower than wide: the table's wide, flat one is laid on edge.
         let (gap, deep) = (width.min(depth), width.max(depth));
-        let bead = BeadShape {
-            least_depth: Length::inches(deep),
-            v_filled: Percent::ZERO,
-            waste: Percent::ZERO,
-        };
+        let bead =
+            BeadShape { least_depth: Length::inches(deep), v_filled: Percent::ZERO, waste: Percent::ZERO };
         let joint =
             TreatedJoint { length: Length::m(run), gap: Length::inches(gap), v_leg: Length::inches(0.125) };
         let wet = wet_sealant(&[joint], &bead, Percent::pct(100.0)).to_ml();

@@ -45,6 +45,22 @@ pub enum Command {
     AskLogger(PathBuf),
     /// Take the readings of a logger's file whose layout was confirmed.
     TakeLogger(Box<LoggerImport>),
+    /// Choose a file to write the job's figures to.
+    ExportShelf,
+    /// Write the job's figures to this file.
+    ExportShelfTo(PathBuf),
+    /// Choose a file of figures.
+    ImportShelf,
+    /// Offer the figures of this file.
+    OfferShelf(PathBuf),
+    /// Offer the user's own shelf, or the program's where there is none.
+    OfferMyShelf,
+    /// Keep the job's figures for new jobs.
+    KeepShelf,
+    /// Choose a folder of finished jobs.
+    ChooseFinished,
+    /// Learn from the finished jobs in this folder.
+    LearnFrom(PathBuf),
     /// Choose a folder for the papers.
     WritePapers,
     /// Write the papers to this folder.

@@ -22,7 +22,7 @@ pub(super) struct Cx<'a> {
     /// The last assessment.
     pub found: &'a Assessment,
     /// The shelf.
-    pub shelf: &'static Shelf,
+    pub shelf: &'a Shelf,
     /// The document, for its history and file.
     pub document: &'a Document,
     /// Settings.

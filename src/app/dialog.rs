@@ -25,6 +25,9 @@ pub(super) enum Purpose {
     Papers,
     Weather,
     Logger,
+    ImportShelf,
+    ExportShelf,
+    Finished,
 }
 
 impl Purpose {
@@ -35,6 +38,9 @@ impl Purpose {
             Self::Papers => "Write the papers",
             Self::Weather => "Read a weather file",
             Self::Logger => "Read a logger's file",
+            Self::ImportShelf => "Read a shelf",
+            Self::ExportShelf => "Write the shelf",
+            Self::Finished => "Learn from finished jobs",
         }
     }
 
@@ -45,6 +51,8 @@ impl Purpose {
             Self::Papers => "Folder for the PDFs",
             Self::Weather => "EPW or TMY3 file",
             Self::Logger => "CSV file",
+            Self::ImportShelf | Self::ExportShelf => "Shelf file (.ron)",
+            Self::Finished => "Folder of job files",
         }
     }
 
@@ -52,8 +60,8 @@ impl Purpose {
         match self {
             Self::Open => "Open",
             Self::Save => "Save",
-            Self::Papers => "Write",
-            Self::Weather | Self::Logger => "Read",
+            Self::Papers | Self::ExportShelf => "Write",
+            Self::Weather | Self::Logger | Self::ImportShelf | Self::Finished => "Read",
         }
     }
 
@@ -64,6 +72,9 @@ impl Purpose {
             Self::Papers => Command::WritePapersTo(path),
             Self::Weather => Command::TakeWeather(path),
             Self::Logger => Command::AskLogger(path),
+            Self::ImportShelf => Command::OfferShelf(path),
+            Self::ExportShelf => Command::ExportShelfTo(with_extension(path)),
+            Self::Finished => Command::LearnFrom(path),
         }
     }
 }
@@ -117,7 +128,14 @@ impl NativeDialogs {
                     let named = dialog.add_filter("Gapwright job", &["ron"]).set_file_name(name);
                     pollster::block_on(named.save_file())
                 }
-                Purpose::Papers => pollster::block_on(dialog.pick_folder()),
+                Purpose::Papers | Purpose::Finished => pollster::block_on(dialog.pick_folder()),
+                Purpose::ImportShelf => {
+                    pollster::block_on(dialog.add_filter("Gapwright shelf", &["ron"]).pick_file())
+                }
+                Purpose::ExportShelf => {
+                    let named = dialog.add_filter("Gapwright shelf", &["ron"]).set_file_name("shelf.ron");
+                    pollster::block_on(named.save_file())
+                }
                 Purpose::Weather => {
                     pollster::block_on(dialog.add_filter("Weather", &["epw", "csv"]).pick_file())
                 }

@@ -26,6 +26,7 @@ mod joint_bar;
 mod joint_section;
 mod leaves;
 mod look;
+mod shelf_commands;
 mod top_bar;
 mod view;
 mod worker;
@@ -74,6 +75,8 @@ enum After {
 /// The window.
 pub struct App {
     document: Document,
+    /// The shelf with the job's own figures.
+    shelf: Arc<Shelf>,
     assessed: Assessed,
     assessing: Worker<Arc<Job>, Assessed>,
     previewing: Worker<PreviewInput, PreviewOutput>,
@@ -173,6 +176,7 @@ impl App {
         let assessed = assess_job(Arc::clone(document.job()));
         Self {
             document,
+            shelf: Arc::new(Shelf::built_in().clone()),
             assessed,
             assessing,
             previewing,
@@ -231,6 +235,14 @@ impl App {
             Command::ChooseLogger => self.ask_path(Purpose::Logger),
             Command::AskLogger(path) => self.ask_about_logger(&path),
             Command::TakeLogger(import) => self.take_logger(ctx, *import),
+            Command::ExportShelf => self.ask_path(Purpose::ExportShelf),
+            Command::ExportShelfTo(path) => self.export_shelf(&path),
+            Command::ImportShelf => self.ask_path(Purpose::ImportShelf),
+            Command::OfferShelf(path) => self.offer_shelf(&path),
+            Command::OfferMyShelf => self.offer_my_shelf(),
+            Command::KeepShelf => self.keep_shelf(),
+            Command::ChooseFinished => self.ask_path(Purpose::Finished),
+            Command::LearnFrom(folder) => self.learn_from(&folder),
             Command::WritePapers => self.ask_path(Purpose::Papers),
             Command::WritePapersTo(folder) => self.write_papers(&folder),
             Command::SwitchTheme => {
@@ -277,7 +289,7 @@ impl App {
         match command {
             Command::New => {
                 let today = jiff::ZonedDateTime::now().date();
-                self.replace(Document::new(Job::new(today), None, vec![]));
+                self.replace(Document::new(self.new_job(today), None, vec![]));
                 self.view.leaf = Leaf::Survey;
             }
             Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
@@ -309,6 +321,7 @@ impl App {
     }
 
     fn save(&mut self, ctx: &Context, path: &Path) {
+        self.keep_figures();
         let job = Arc::clone(self.document.job());
         match file::save(&job, path) {
             Ok(()) => {
@@ -360,6 +373,8 @@ impl App {
     }
 
     fn reassess(&mut self) {
+        let own = self.document.job().shelf.as_ref();
+        self.shelf = Arc::new(Shelf::built_in().with(own).into_owned());
         self.assessing.ask(Arc::clone(self.document.job()));
     }
 
@@ -375,6 +390,11 @@ impl App {
         let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
         let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
         match purpose {
+            Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
+            Purpose::Finished => {
+                let folder = self.document.path.as_deref().and_then(Path::parent);
+                folder.map_or_else(|| PathBuf::from("."), Path::to_owned)
+            }
             Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
             _ => self.document.path.clone().unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
         }
@@ -449,7 +469,7 @@ impl App {
             job: self.document.job(),
             assessed: &self.assessed.0,
             found: &self.assessed.1,
-            shelf: Shelf::built_in(),
+            shelf: &self.shelf,
             document: &self.document,
             settings: &self.settings,
             palette,

@@ -6,6 +6,7 @@ use eframe::egui::Vec2;
 use serde::{Deserialize, Serialize};
 
 use super::air_import::LoggerImport;
+use crate::job::{OwnShelf, RateLearned};
 use crate::measure::Length;
 use crate::surface::SurfaceKind;
 
@@ -21,11 +22,16 @@ pub enum Leaf {
     Repair,
     /// What comes out.
     Papers,
+    /// What the work took and how it lasts.
+    Afterwards,
+    /// The figures the job goes by.
+    Shelf,
 }
 
 impl Leaf {
     /// All of them.
-    pub const ALL: [Self; 4] = [Self::Survey, Self::Cause, Self::Repair, Self::Papers];
+    pub const ALL: [Self; 6] =
+        [Self::Survey, Self::Cause, Self::Repair, Self::Papers, Self::Afterwards, Self::Shelf];
 
     /// Its name.
     pub const fn name(self) -> &'static str {
@@ -34,6 +40,8 @@ impl Leaf {
             Self::Cause => "Cause",
             Self::Repair => "Repair",
             Self::Papers => "Papers",
+            Self::Afterwards => "Afterwards",
+            Self::Shelf => "Shelf",
         }
     }
 }
@@ -108,6 +116,10 @@ pub struct View {
     pub logger: Option<LoggerImport>,
     /// What was odd about the weather or logger's file that was read last.
     pub air_remarks: Vec<String>,
+    /// A shelf that is offered in place of the job's, with where it is from.
+    pub offered: Option<(String, OwnShelf)>,
+    /// What finished jobs taught, with how many there were.
+    pub learned: Option<(usize, Vec<RateLearned>)>,
     /// Which paper is previewed.
     pub paper: usize,
     /// Whether the gap field is to take the focus.

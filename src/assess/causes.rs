@@ -4,11 +4,13 @@
 use statrs::statistics::Statistics as _;
 
 use super::sections::{SectionState, visit_day};
-use crate::cause::{Besides, Cause, Clue, ClueKind, GapEvidence, Odds, Reading, SectionInputs, odds};
+use crate::cause::{
+    Besides, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
+};
 use crate::job::{Job, Shelf};
 use crate::measure::{Length, Moisture};
 use crate::surface::{JointKind, SurfaceLayout};
-use crate::survey::{Failure, GapReading, moisture_readings};
+use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};
 use crate::wood::shrinkage;
 
 /// A factor by which a clue must change a cause's odds to be told.
@@ -121,6 +123,42 @@ fn section_inputs<'a>(
         joints: edges.len(),
         gaps: gaps.collect(),
         moistures: moisture_readings(&job.survey, &surface.name, &section.name),
+        later: job
+            .later
+            .iter()
+            .filter_map(|visit| later_gaps(job, visit, &surface.name, &edges, state))
+            .collect(),
+    })
+}
+
+/// How the joints of a section that were measured at the visit had changed by a later one, before
+/// anything was done to them.
+fn later_gaps(
+    job: &Job,
+    visit: &LaterVisit,
+    surface: &str,
+    edges: &[&str],
+    state: &SectionState,
+) -> Option<LaterGaps> {
+    let days = usize::try_from((visit.on - job.visited).get_days()).ok()?;
+    if days == 0 || job.done.finished.is_some_and(|finished| visit.on > finished) {
+        return None;
+    }
+    let mean = |gaps: &[GapReading], label: &str| {
+        let of_joint = gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
+        let widths: Vec<f64> = of_joint.map(|gap| gap.width.to_m()).collect();
+        (!widths.is_empty()).then(|| widths.mean())
+    };
+    let changes: Vec<f64> = edges
+        .iter()
+        .filter_map(|label| Some(mean(&visit.gaps, label)? - mean(&job.survey.gaps, label)?))
+        .collect();
+    let day = visit_day(job) + i64::try_from(days).ok()?;
+    (!changes.is_empty()).then(|| LaterGaps {
+        joints: changes.len(),
+        change: Length::m(changes.iter().mean()),
+        settled: state.settled.on(day),
+        left: state.settled.left_after(days, Moisture::pct(1.0)),
     })
 }
 

@@ -82,10 +82,12 @@ fn price_change(inputs: &RiskInputs<'_>, best: &RepairOption, next: &RepairOptio
         show_number(share, 0)
     );
     let longest = best.tasks.iter().max_by(|a, b| a.hours.mean.to_h().total_cmp(&b.hours.mean.to_h()));
-    let shared = |id: &str| next.tasks.iter().find(|task| task.id == id).map_or(Hours::ZERO, |t| t.hours.mean);
+    let shared =
+        |id: &str| next.tasks.iter().find(|task| task.id == id).map_or(Hours::ZERO, |t| t.hours.mean);
     if let Some(task) = longest {
         let taxed = if prices.tax_on == TaxOn::Everything { prices.tax.to_fraction() } else { 0.0 };
-        let on_top = (1.0 + prices.overhead.to_fraction()) * (1.0 + prices.profit.to_fraction()) * (1.0 + taxed);
+        let on_top =
+            (1.0 + prices.overhead.to_fraction()) * (1.0 + prices.profit.to_fraction()) * (1.0 + taxed);
         let own = task.hours.mean - shared(&task.id);
         let more = room.to_units() / (prices.hour().to_units() * on_top * own.to_h()).max(1e-9);
         if own.to_h() > 0.1 && more < 4.0 {

@@ -9,6 +9,7 @@
 mod answer;
 mod causes;
 mod choice;
+mod follow_up;
 mod materials;
 mod options;
 mod report;
@@ -18,8 +19,9 @@ mod sections;
 mod tables;
 
 pub use answer::{Answer, date_after, odds_words};
-pub use choice::Choice;
 pub use causes::{ClueWords, Findings};
+pub use choice::Choice;
+pub use follow_up::{LaterReading, VisitFound};
 pub use options::RepairOption;
 
 pub use report::Report;
@@ -31,7 +33,7 @@ use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};
 use crate::joint::Season;
 use crate::measure::Length;
-use crate::repair::{Caution, CautionWhen};
+use crate::repair::{Caution, CautionWhen, rates_of};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, joint_gaps};
 
@@ -64,6 +66,8 @@ pub struct Assessment {
     pub options: Vec<RepairOption>,
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
+    /// Later visits, held against what was forecast.
+    pub follow_up: Vec<VisitFound>,
     /// Cautions that apply.
     pub cautions: Vec<Caution>,
 }
@@ -124,7 +128,9 @@ impl Assessment {
 
 /// Assesses a job with the data of a shelf. Deterministic; never panics.
 pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
-    // Reckoned with what can be; judged by what was entered.
+    // Reckoned with what can be; judged by what was entered. The job's own figures go first.
+    let own_shelf = shelf.with(entered.shelf.as_ref());
+    let shelf = own_shelf.as_ref();
     let job = &usable(entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
     let mut problems = check(entered, shelf, &layouts);
@@ -168,6 +174,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     let tried = risk::tried(&inputs, &options);
     risk::chances(&inputs, &mut options, &tried);
     let choice = choice::choose(&inputs, &options, &tried);
+    let follow_up = follow_up::follow_up(&inputs, &options);
     let mut assessment = Assessment {
         answer: Answer::default(),
         problems,
@@ -182,10 +189,20 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         seal_day,
         options,
         choice,
+        follow_up,
         cautions: cautions(job, shelf),
     };
     assessment.answer = answer::answer(job, shelf, &assessment);
     assessment
+}
+
+/// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.
+pub fn rates_taken(job: &Job, shelf: &Shelf) -> Vec<(String, f64)> {
+    if job.done.hours.is_empty() {
+        return vec![];
+    }
+    let found = assess(job, shelf);
+    found.chosen(job).map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
 }
 
 fn cautions(job: &Job, shelf: &Shelf) -> Vec<Caution> {

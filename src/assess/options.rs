@@ -6,9 +6,9 @@ use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
-    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, Method, MethodId, OldSealant,
-    Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours, TaskInputs, WaitTimes,
-    applying, cost_spreads, price, schedule, takeoff, task_hours,
+    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, Method,
+    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours,
+    TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
 };
 use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
 use crate::wood::shrinkage;
@@ -82,8 +82,7 @@ pub(super) fn plan_season(
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(job, layouts, sections, joints);
-    let found =
-        shelf.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
+    let found = shelf.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
@@ -288,8 +287,13 @@ fn not_possible(
             Some(format!("the widest joint, {}, is too fine for a spline", widest.show(units)))
         }
         Outcome::Glued if wet => Some("boards are wet: glued now, they tear apart as they dry".to_owned()),
-        Outcome::Boards { .. } if needs_boards(method, inputs) && !materials.iter().any(|line| line.long.is_some()) => {
-            Some("no stock length is long enough for the longest board: add one under Boards and stock".to_owned())
+        Outcome::Boards { .. }
+            if needs_boards(method, inputs) && !materials.iter().any(|line| line.long.is_some()) =>
+        {
+            Some(
+                "no stock length is long enough for the longest board: add one under Boards and stock"
+                    .to_owned(),
+            )
         }
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => {
             Some("boards are wet: laid tight now, they open again as they dry".to_owned())

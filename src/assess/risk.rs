@@ -127,6 +127,12 @@ fn weather(state: &SectionState) -> (f64, f64) {
     (state.settled.damper_on(driest).to_pct(), state.settled.damper_on(dampest).to_pct())
 }
 
+/// Whether a joint gets a bead whose movement is known: those, in order, are the ones the trials of a
+/// bead see.
+pub(super) const fn is_sealed(state: &JointState) -> bool {
+    state.treated && state.section.is_some() && state.gap.is_some()
+}
+
 /// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
 /// its swing.
 fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
@@ -147,7 +153,6 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
             reading: per_pct * state.now.moisture.sd.to_pct() * left,
         }
     };
-    let treated = joints.iter().filter(|state| state.treated);
     let one = |state: &JointState| {
         let joint = &layouts[state.surface].joints[state.joint];
         let section = state.section?;
@@ -172,7 +177,7 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
     });
     RiskOption {
         swings: sections.iter().map(swing).collect(),
-        joints: treated.filter_map(one).collect(),
+        joints: joints.iter().filter(|state| is_sealed(state)).filter_map(one).collect(),
         takes,
     }
 }

@@ -21,6 +21,19 @@ pub struct GapEvidence {
     pub failed: Failure,
 }
 
+/// What the same joints showed on a later day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LaterGaps {
+    /// Mean change of their gaps since the visit.
+    pub change: Length,
+    /// How many joints.
+    pub joints: usize,
+    /// What the room makes of the boards' moisture on that day.
+    pub settled: Moisture,
+    /// Share of a surplus of moisture at the visit that is left then.
+    pub left: f64,
+}
+
 /// What a section's evidence is made of.
 #[derive(Debug)]
 pub struct SectionInputs<'a> {
@@ -40,6 +53,8 @@ pub struct SectionInputs<'a> {
     pub gaps: Vec<GapEvidence>,
     /// Corrected moisture readings, each with its standard deviation, per cent.
     pub moistures: Vec<(f64, f64)>,
+    /// Later readings of joints that were not worked on since.
+    pub later: Vec<LaterGaps>,
 }
 
 /// One section's evidence, prepared.
@@ -61,6 +76,10 @@ pub(super) struct SectionEvidence {
     pub room: (f64, f64),
     /// Opening in mm that one per cent of moisture makes.
     pub per_pct: f64,
+    /// Later days.
+    pub later: Vec<LaterGaps>,
+    /// What the room makes of the boards' moisture at the visit, per cent.
+    pub settled: f64,
     /// For each install moisture: present moisture in per cent, and the opening since in mm.
     way: Vec<(f64, f64)>,
 }
@@ -96,6 +115,8 @@ impl SectionEvidence {
             moistures: inputs.moistures.clone(),
             room: (inputs.years.mean().to_pct(), wettest.to_pct()),
             per_pct: opened(settled + Moisture::pct(0.5), settled - Moisture::pct(0.5)),
+            later: inputs.later.clone(),
+            settled: settled.to_pct(),
             way,
             open,
         }

@@ -9,7 +9,7 @@
 
 use statrs::function::erf::erfc;
 
-use super::evidence::{CLOSED, SectionEvidence};
+use super::evidence::{CLOSED, LaterGaps, SectionEvidence};
 use super::hypothesis::{Besides, Hypothesis};
 
 /// Parameter sets tried for each account.
@@ -194,7 +194,34 @@ pub(super) fn section_terms(expected: &Expectation, section: &SectionEvidence) -
         };
         terms.moistures += density.max(1e-12).ln();
     }
+    for later in &section.later {
+        terms.moistures += later_term(later, expected, section);
+    }
     terms
+}
+
+/// Logarithm of the density of a later day's gaps: boards that are still drying go on opening, boards
+/// that follow the season do as it says.
+fn later_term(later: &LaterGaps, expected: &Expectation, section: &SectionEvidence) -> f64 {
+    let settled = later.settled.to_pct();
+    let change = |now: f64| {
+        let then = settled + later.left * (now - section.settled);
+        section.per_pct * (now - then)
+    };
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    let joints = later.joints as f64;
+    let usual = change(expected.now);
+    // The gauge at both visits, and boards that move more or less than their species.
+    let sd = |change: f64| (GAUGE * (2.0 / joints).sqrt()).hypot(0.2 * change).hypot(0.1);
+    let seen = later.change.to_mm();
+    let density = match expected.wetted {
+        Some((.., surplus)) if surplus > 0.0 => {
+            let wet = change(expected.now + surplus);
+            0.5 * normal(seen, usual, sd(usual)) + 0.5 * normal(seen, wet, sd(wet))
+        }
+        _ => normal(seen, usual, sd(usual)),
+    };
+    density.max(1e-12).ln()
 }
 
 /// Logarithm of the probability that the beads failed as noted, given how far the joints opened.

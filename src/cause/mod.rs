@@ -13,7 +13,7 @@ mod marks;
 mod odds;
 mod origin;
 
-pub use evidence::{GapEvidence, SectionInputs};
+pub use evidence::{GapEvidence, LaterGaps, SectionInputs};
 pub use hypothesis::{Besides, Cause, Expected, Hypothesis};
 pub use marks::{Mark, against_marks};
 pub use odds::{Clue, ClueKind, Odds, Reading, odds};

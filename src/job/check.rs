@@ -6,6 +6,7 @@ use std::collections::HashSet;
 use jiff::civil::Date;
 
 use super::document::Job;
+use super::own_shelf::OwnShelf;
 use super::problem::{Place, Problem, Severity};
 use super::shelf::Shelf;
 use super::usable::{WIDEST_GAP, is_of_a_room};
@@ -422,6 +423,7 @@ fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Finding
         }
     }
     own_figures(job, found);
+    shelf_figures(job, shelf, found);
     trial(job, found);
 }
 
@@ -453,12 +455,17 @@ fn stock(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
         found.error(
             Place::Plan("stock lengths"),
             format!("Boards of {} are not sold", length.show(job.units)),
-            format!("Stock lengths run from {} to {}", usable.start().show(job.units), usable.end().show(job.units)),
+            format!(
+                "Stock lengths run from {} to {}",
+                usable.start().show(job.units),
+                usable.end().show(job.units)
+            ),
         );
     }
     let boards = layouts.iter().flat_map(|laid| &laid.boards);
     let longest_board = boards.map(|board| board.run).fold(Length::ZERO, Length::max);
-    let longest = stock.lengths.iter().copied().filter(|l| usable.contains(l)).fold(Length::ZERO, Length::max);
+    let longest =
+        stock.lengths.iter().copied().filter(|l| usable.contains(l)).fold(Length::ZERO, Length::max);
     let good = longest * (1.0 - job.plan.board_waste.to_fraction()) - stock.end_trim;
     if !stock.lengths.is_empty() && longest_board > good + Length::mm(1.0) {
         found.warning(
@@ -502,6 +509,37 @@ fn own_figures(job: &Job, found: &mut Findings) {
                 "Type 0 if it costs nothing",
             );
         }
+    }
+}
+
+/// The shelf's figures that the job goes by: those that cannot be, and prices older than a year.
+fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
+    for (entry, fault) in job.shelf.iter().flat_map(OwnShelf::faults) {
+        found.error(
+            Place::Plan("shelf"),
+            format!("“{entry}”: {fault}"),
+            "Correct it under Shelf; until then the program's own figure is used",
+        );
+    }
+    let old = |priced: Option<Date>| priced.is_some_and(|day| (job.visited - day).get_days() > 366);
+    let method = shelf.method(job.plan.chosen);
+    let bought = |id: &String| method.is_some_and(|method| method.materials.contains(id));
+    let materials =
+        shelf.materials.iter().filter(|m| bought(&m.id) && !job.plan.own_prices.contains_key(&m.id));
+    let paints = shelf.paints.iter().filter(|p| p.name == job.plan.paint || p.name == job.plan.primer);
+    let sealants = shelf.sealants.iter().filter(|s| s.name == job.plan.sealant);
+    let names: Vec<&str> = materials
+        .filter(|m| old(m.priced))
+        .map(|m| m.name.as_str())
+        .chain(paints.filter(|p| old(p.priced)).map(|p| p.name.as_str()))
+        .chain(sealants.filter(|s| old(s.priced)).map(|s| s.name.as_str()))
+        .collect();
+    if !names.is_empty() {
+        found.note(
+            Place::Plan("prices"),
+            format!("Older than a year on the day of the visit: the prices of {}", names.join(", ")),
+            "Ask for them again and enter them under Shelf",
+        );
     }
 }
 

@@ -3,11 +3,12 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
+use super::own_shelf::OwnShelf;
 use crate::air::{IndoorAir, LoggedAir};
 use crate::measure::Units;
-use crate::repair::Plan;
+use crate::repair::{Done, Plan};
 use crate::surface::Surface;
-use crate::survey::Survey;
+use crate::survey::{LaterVisit, Survey};
 
 /// The version of the file format that this program writes. Older ones are read.
 pub const VERSION: u32 = 1;
@@ -58,6 +59,13 @@ pub struct Job {
     pub logged: Option<LoggedAir>,
     /// What is to be done.
     pub plan: Plan,
+    /// The figures of the shelf that the job goes by, kept with it so that it never changes by itself;
+    /// `None` before it was first saved.
+    pub shelf: Option<OwnShelf>,
+    /// What the work took.
+    pub done: Done,
+    /// Later visits.
+    pub later: Vec<LaterVisit>,
 }
 
 impl Default for Job {
@@ -79,6 +87,9 @@ impl Default for Job {
             air: IndoorAir::default(),
             logged: None,
             plan: Plan::default(),
+            shelf: None,
+            done: Done::default(),
+            later: Vec::new(),
         }
     }
 }
@@ -95,7 +106,8 @@ impl Job {
         let Some(renamed) = on.sections.get_mut(section) else { return };
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
         let (surface, old_label) = (on.name.clone(), format!("{old} "));
-        for gap in self.survey.gaps.iter_mut().filter(|gap| gap.surface == surface) {
+        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
+        for gap in self.survey.gaps.iter_mut().chain(later).filter(|gap| gap.surface == surface) {
             if let Some(rest) = gap.joint.strip_prefix(&old_label) {
                 gap.joint = format!("{name} {rest}");
             }
@@ -112,7 +124,8 @@ impl Job {
     pub fn rename_surface(&mut self, surface: usize, name: &str) {
         let Some(renamed) = self.surfaces.get_mut(surface) else { return };
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
-        for gap in self.survey.gaps.iter_mut().filter(|gap| gap.surface == old) {
+        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
+        for gap in self.survey.gaps.iter_mut().chain(later).filter(|gap| gap.surface == old) {
             gap.surface = name.to_owned();
         }
         for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == old) {

@@ -84,14 +84,19 @@ pub enum SaveError {
 /// # Errors
 /// If nothing can be read: no such file, no text, too large, or from a newer program.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
+    let text = read_text(path)?;
+    read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
+}
+
+/// A file's text, if it is text and no larger than any job.
+pub(super) fn read_text(path: &Path) -> Result<String, LoadError> {
     let unreadable = |source| LoadError::Unreadable { path: path.to_owned(), source };
     let size = fs::metadata(path).map_err(unreadable)?.len();
     if size > LARGEST {
         return Err(LoadError::TooLarge { path: path.to_owned(), megabytes: size / 1_000_000 });
     }
     let bytes = fs::read(path).map_err(unreadable)?;
-    let text = String::from_utf8(bytes).map_err(|_invalid| LoadError::NotText { path: path.to_owned() })?;
-    read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
+    String::from_utf8(bytes).map_err(|_invalid| LoadError::NotText { path: path.to_owned() })
 }
 
 /// Reads a job from text.
@@ -152,7 +157,7 @@ pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
 
-fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
+pub(super) fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),

@@ -7,13 +7,17 @@
 mod check;
 mod document;
 pub mod file;
+mod own_shelf;
 mod problem;
 mod salvage;
 mod shelf;
+mod shelf_file;
 mod usable;
 
 pub use check::check;
 pub use document::{Contractor, Job, VERSION};
+pub use own_shelf::{Difference, OwnShelf, ShelfBoard};
 pub use problem::{Place, Problem, Severity};
 pub use shelf::Shelf;
+pub use shelf_file::{RateLearned, ShelfError, jobs_in, learn_rates, load_shelf, save_shelf};
 pub use usable::usable;

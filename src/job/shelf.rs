@@ -5,12 +5,11 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 use serde::de::DeserializeOwned;
 
+use super::own_shelf::ShelfBoard;
 use crate::air::Station;
 use crate::cause::{Expected, Mark};
 use crate::joint::{Bonding, Coating, Films, Sealant};
-use crate::repair::{
-    Capability, Caution, Condition, Material, Method, MethodId, Outcome, Paint, Plan, Task,
-};
+use crate::repair::{Capability, Caution, Condition, Material, Method, MethodId, Outcome, Paint, Plan, Task};
 use crate::surface::Finish;
 use crate::wood::Species;
 
@@ -19,6 +18,8 @@ use crate::wood::Species;
 pub struct Shelf {
     /// Species of wood.
     pub species: Vec<Species>,
+    /// Boards under a name; none come with the program.
+    pub boards: Vec<ShelfBoard>,
     /// Places with their typical year.
     pub stations: Vec<Station>,
     /// How far each coating lets moisture through.
@@ -112,6 +113,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
     let cautions: CautionFile = read!("cautions.ron");
     Shelf {
         species: species.species,
+        boards: Vec::new(),
         stations: stations.stations,
         finishes: finishes.finishes,
         films: finishes.films,

@@ -18,6 +18,10 @@ const FARTHEST: Length = Length::m(1000.0);
 pub fn usable(job: &Job) -> Job {
     let mut job = job.clone();
     job.survey.gaps.retain(|gap| (Length::ZERO..=WIDEST_GAP).contains(&gap.width));
+    for visit in &mut job.later {
+        visit.gaps.retain(|gap| (Length::ZERO..=WIDEST_GAP).contains(&gap.width));
+    }
+    job.done.hours.retain(|_, hours| (0.0..=100_000.0).contains(&hours.to_h()));
     for reading in &mut job.survey.moistures {
         let possible = |m: &Moisture| (0.0..=100.0).contains(&m.to_pct());
         let warm = is_of_a_room(reading.wood);

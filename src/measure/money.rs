@@ -192,7 +192,9 @@ mod tests {
 
     #[test]
     fn amounts_are_rounded_to_a_step() {
-        for (cents, step, rounded) in [(1249, 500, 1000), (1250, 500, 1500), (1251, 500, 1500), (-1250, 500, -1500), (77, 1, 77)] {
+        for (cents, step, rounded) in
+            [(1249, 500, 1000), (1250, 500, 1500), (1251, 500, 1500), (-1250, 500, -1500), (77, 1, 77)]
+        {
             assert_eq!(Money::cents(cents).rounded_to(step), Money::cents(rounded));
         }
     }

@@ -264,7 +264,8 @@ fn share_of(part: Money, total: Money) -> String {
 fn priced(job: &Job, option: &RepairOption) -> Value {
     let (plan, price) = (&job.plan, &option.price);
     let money = |amount: Money| amount.show(&plan.prices.currency);
-    let cost = [10.0, 50.0, 80.0, 90.0].map(|share| (Percent::pct(share).show(), money(option.cost.at(share / 100.0))));
+    let cost = [10.0, 50.0, 80.0, 90.0]
+        .map(|share| (Percent::pct(share).show(), money(option.cost.at(share / 100.0))));
     json!({
         "name": option.name,
         "total": money(price.total),

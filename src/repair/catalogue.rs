@@ -25,6 +25,21 @@ pub enum TaskPer {
     OutlineRun,
 }
 
+impl TaskPer {
+    /// Its unit in words.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Visit => "visit",
+            Self::Section => "section",
+            Self::JointRun => "m of joint",
+            Self::PaintedArea => "m² painted",
+            Self::CoatedArea => "m² painted, each coat",
+            Self::BoardedArea => "m² of boards",
+            Self::OutlineRun => "m around the surfaces",
+        }
+    }
+}
+
 /// One thing to do.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Task {
@@ -85,6 +100,11 @@ impl MethodId {
         Self::ManMade,
         Self::Wait,
     ];
+
+    /// Whether it is one of the user's own.
+    pub const fn is_own(self) -> bool {
+        matches!(self, Self::Own(_))
+    }
 
     /// As a key in files for other programs.
     pub fn key(self) -> String {
@@ -287,6 +307,23 @@ pub enum MaterialPer {
     Section,
     /// Metres of joint treated.
     JointRun,
+}
+
+impl MaterialPer {
+    /// Its unit in words.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Visit => "visits",
+            Self::PaintedArea => "m² painted",
+            Self::CoveredArea => "m² covered",
+            Self::BoardedArea => "m² of boards",
+            Self::OutlineRun => "m around the surfaces",
+            Self::BoardRun => "m of board",
+            Self::BoardVolume => "m³ of old board",
+            Self::Section => "sections",
+            Self::JointRun => "m of joint",
+        }
+    }
 }
 
 /// Something bought by the piece.

@@ -111,7 +111,8 @@ impl Quantiles {
 
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held inside the table")]
     fn at(&self, z: f32) -> f32 {
-        let place = ((z + REACH as f32) * (STEPS as f32 / (2.0 * REACH as f32))).clamp(0.0, STEPS as f32 - 0.001);
+        let place =
+            ((z + REACH as f32) * (STEPS as f32 / (2.0 * REACH as f32))).clamp(0.0, STEPS as f32 - 0.001);
         let index = place as usize;
         let part = place - index as f32;
         self.minutes[index] + part * (self.minutes[index + 1] - self.minutes[index])

@@ -9,6 +9,7 @@
 mod catalogue;
 mod cost;
 mod cutting;
+mod done;
 mod plan;
 mod price;
 mod quantities;
@@ -23,6 +24,7 @@ pub use catalogue::{
 };
 pub use cost::{CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
+pub use done::{Done, Learned, learn, rates_of};
 pub use plan::{
     BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
     TaxOn, Trial,

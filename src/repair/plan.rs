@@ -57,11 +57,7 @@ pub struct BeadShape {
 
 impl Default for BeadShape {
     fn default() -> Self {
-        Self {
-            least_depth: Length::inches(0.125),
-            v_filled: Percent::pct(25.0),
-            waste: Percent::pct(15.0),
-        }
+        Self { least_depth: Length::inches(0.125), v_filled: Percent::pct(25.0), waste: Percent::pct(15.0) }
     }
 }
 

@@ -192,7 +192,12 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         litres: pack.holds.to_litres(),
         price: pack.price,
     });
-    cheapest_lines(need, packs.collect(), inputs.plan, &format!("{}; price {}", sealant.class, dated(sealant.priced)))
+    cheapest_lines(
+        need,
+        packs.collect(),
+        inputs.plan,
+        &format!("{}; price {}", sealant.class, dated(sealant.priced)),
+    )
 }
 
 /// A line for each can size that is bought.

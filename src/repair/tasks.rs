@@ -162,7 +162,7 @@ pub fn weigh(start: ThreePoint, kind: Kind, trial: f64, rest: f64) -> Weighed {
 
 /// How far a start value of this kind may be off for one crew in one room, as a standard deviation of
 /// its logarithm. Assumption.
-const fn doubt(kind: Kind) -> f64 {
+pub(super) const fn doubt(kind: Kind) -> f64 {
     match kind {
         Kind::Published | Kind::FromMemory => 0.2,
         Kind::CommonPractice => 0.3,

@@ -6,12 +6,14 @@
 
 mod gaps;
 mod hierarchy;
+mod later;
 mod moisture;
 mod readings;
 mod sampling;
 
 pub use gaps::{GapEstimate, GapSurvey, NextReading, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
+pub use later::LaterVisit;
 pub use moisture::{MoistureNow, board_moisture, moisture_readings};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};
 pub use sampling::{Risks, SamplingPlan, accepts, sampling_plan};

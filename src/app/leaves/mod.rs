@@ -1,5 +1,6 @@
-//! The four leaves.
+//! The leaves.
 
+mod afterwards;
 mod air_files;
 mod boards;
 mod cause;
@@ -10,6 +11,7 @@ mod papers;
 mod readings;
 mod repair;
 mod room;
+mod shelf;
 mod survey;
 
 use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, Ui};
@@ -45,6 +47,8 @@ pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
                 Leaf::Cause => cause::cause(ui, cx),
                 Leaf::Repair => repair::repair(ui, cx),
                 Leaf::Papers => papers::papers(ui, cx),
+                Leaf::Afterwards => afterwards::afterwards(ui, cx),
+                Leaf::Shelf => shelf::shelf(ui, cx),
             }
         });
     });

@@ -91,7 +91,8 @@ pub fn cutting_list(
     });
     let items: Vec<Item> =
         lengths.iter().map(|&(l, n)| Item { width: l * 1e3 + kerf, wanted: n as f64 }).collect();
-    let usable = |s: &StockLength| ((s.length * (1.0 - rules.defects) - rules.end_trim) * micro + 1e-3).floor();
+    let usable =
+        |s: &StockLength| ((s.length * (1.0 - rules.defects) - rules.end_trim) * micro + 1e-3).floor();
     let boards: Vec<Board> =
         stock.iter().map(|s| Board { room: usable(s) + kerf, price: s.price as f64 }).collect();
     if boards.is_empty() {

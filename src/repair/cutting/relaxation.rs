@@ -67,9 +67,8 @@ impl<'a> Relaxation<'a> {
         for (index, item) in items.iter().enumerate() {
             let alone = |board: &Board| (board.price, (board.room / item.width).floor().min(item.wanted));
             let fitting = boards.iter().map(alone).filter(|&(_, count)| count > 0.0);
-            let (price, count) = fitting
-                .min_by(|a, b| (a.0 / a.1).total_cmp(&(b.0 / b.1)))
-                .unwrap_or((f64::MAX, 1.0));
+            let (price, count) =
+                fitting.min_by(|a, b| (a.0 / a.1).total_cmp(&(b.0 / b.1))).unwrap_or((f64::MAX, 1.0));
             inverse[index * size + index] = 1.0 / count;
             basis.push(Column { price, pieces: vec![(index, count)] });
             times.push(item.wanted / count);
@@ -175,9 +174,20 @@ impl<'a> Relaxation<'a> {
                 found.push((search.best / board.price, board.price, search.found));
             }
         }
-        let total: f64 = self.items.iter().zip(&self.worth).map(|(item, worth)| item.wanted * worth.max(0.0)).sum();
+        let total: f64 =
+            self.items.iter().zip(&self.worth).map(|(item, worth)| item.wanted * worth.max(0.0)).sum();
         self.bound = self.bound.max(total / most * (1.0 - TINY));
-        if std::env::var("TR").is_ok() { eprintln!("m {} aim {aim:.2e} bound {:.0} total {:.0} most {:.5} found {} effort {}", self.items.len(), self.bound, total, most, found.len(), *effort); }
+        if std::env::var("TR").is_ok() {
+            eprintln!(
+                "m {} aim {aim:.2e} bound {:.0} total {:.0} most {:.5} found {} effort {}",
+                self.items.len(),
+                self.bound,
+                total,
+                most,
+                found.len(),
+                *effort
+            );
+        }
         found.sort_by(|a, b| b.0.total_cmp(&a.0));
         let mut improved = false;
         for (_, price, pieces) in found {

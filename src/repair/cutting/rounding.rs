@@ -145,9 +145,8 @@ impl<'a> Rounding<'a> {
     fn board_for(&self, pieces: &Pieces) -> Option<usize> {
         let width: f64 = pieces.iter().map(|&(item, count)| count * self.items[item].width).sum();
         let boards = self.boards.iter().enumerate().filter(|(_, board)| board.room >= width && width > 0.0);
-        let cheapest = boards.min_by(|(_, a), (_, b)| {
-            a.price.total_cmp(&b.price).then(a.room.total_cmp(&b.room))
-        });
+        let cheapest =
+            boards.min_by(|(_, a), (_, b)| a.price.total_cmp(&b.price).then(a.room.total_cmp(&b.room)));
         cheapest.map(|(index, _)| index)
     }
 

@@ -56,10 +56,12 @@ pub(super) fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
     let site = &plan.site;
     Grid::new("crew").num_columns(2).show(ui, |ui| {
         term(ui, "Worked from", "Ladder and scaffold slow every task at the boards down.");
-        let heights = [(Height::Steps, "steps"), (Height::Ladder, "a ladder"), (Height::Scaffold, "a scaffold")];
+        let heights =
+            [(Height::Steps, "steps"), (Height::Ladder, "a ladder"), (Height::Scaffold, "a scaffold")];
         choices(ui, cx, "Worked from", site.height, &heights, |plan, height| plan.site.height = height);
         term(ui, "Old sealant", "Hard sealant has to be cut twice, soft sealant smears.");
-        let kinds = [(OldSealant::Cuts, "cuts well"), (OldSealant::Hard, "hard"), (OldSealant::Soft, "soft, sticky")];
+        let kinds =
+            [(OldSealant::Cuts, "cuts well"), (OldSealant::Hard, "hard"), (OldSealant::Soft, "soft, sticky")];
         choices(ui, cx, "Old sealant", site.old_sealant, &kinds, |plan, kind| plan.site.old_sealant = kind);
         ui.label("The room");
         ui.horizontal(|ui| {
@@ -73,15 +75,44 @@ pub(super) fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
         });
         ui.end_row();
         let warranty = "Years within which a callback is yours to mend.";
-        numbers(ui, cx, [
-            ("People", "", f64::from(plan.crew), 0, 1.0..=50.0, |plan, n| plan.crew = n.round() as u32),
-            ("Hours a day", "", plan.day.to_h(), 1, 0.5..=16.0, |plan, n| plan.day = Hours::h(n)),
-            ("Coats of paint", "", f64::from(plan.coats), 0, 0.0..=10.0, |plan, n| plan.coats = n.round() as u32),
-            ("Board waste, %", "Share of each new board lost to knots and other defects.", plan.board_waste.to_pct(), 0, 0.0..=90.0, |plan, n| plan.board_waste = Percent::pct(n)),
-            ("Days to acclimate", "Days that new boards lie in the room.", f64::from(plan.acclimation_days), 0, 0.0..=365.0, |plan, n| plan.acclimation_days = n.round() as u32),
-            ("Years warranted", warranty, f64::from(plan.warranty_years), 0, 0.0..=50.0, |plan, n| plan.warranty_years = n.round() as u32),
-            ("Callback at open length, %", "The owner calls again with this much of the length open.", plan.callback.open_share.to_pct(), 0, 0.0..=100.0, |plan, n| plan.callback.open_share = Percent::pct(n)),
-        ] as [Number; 7]);
+        numbers(
+            ui,
+            cx,
+            [
+                ("People", "", f64::from(plan.crew), 0, 1.0..=50.0, |plan, n| plan.crew = n.round() as u32),
+                ("Hours a day", "", plan.day.to_h(), 1, 0.5..=16.0, |plan, n| plan.day = Hours::h(n)),
+                ("Coats of paint", "", f64::from(plan.coats), 0, 0.0..=10.0, |plan, n| {
+                    plan.coats = n.round() as u32
+                }),
+                (
+                    "Board waste, %",
+                    "Share of each new board lost to knots and other defects.",
+                    plan.board_waste.to_pct(),
+                    0,
+                    0.0..=90.0,
+                    |plan, n| plan.board_waste = Percent::pct(n),
+                ),
+                (
+                    "Days to acclimate",
+                    "Days that new boards lie in the room.",
+                    f64::from(plan.acclimation_days),
+                    0,
+                    0.0..=365.0,
+                    |plan, n| plan.acclimation_days = n.round() as u32,
+                ),
+                ("Years warranted", warranty, f64::from(plan.warranty_years), 0, 0.0..=50.0, |plan, n| {
+                    plan.warranty_years = n.round() as u32
+                }),
+                (
+                    "Callback at open length, %",
+                    "The owner calls again with this much of the length open.",
+                    plan.callback.open_share.to_pct(),
+                    0,
+                    0.0..=100.0,
+                    |plan, n| plan.callback.open_share = Percent::pct(n),
+                ),
+            ] as [Number; 7],
+        );
         let tiny = || Length::mm(0.05)..=Length::mm(25.4);
         term(ui, "Or one gap of", "The owner calls again with one gap this wide.");
         if let Some(widest) = cx.length_entry(ui, "Or one gap of", plan.callback.widest, tiny(), 74.0) {
@@ -104,7 +135,21 @@ pub(super) fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
         named(ui, cx, "Paint", &plan.paint, &paints, |plan, name| plan.paint = name);
         ui.end_row();
     });
-    problems(ui, cx, &["crew", "working day", "coats", "acclimation", "warranty", "board waste", "callback", "primer", "paint"]);
+    problems(
+        ui,
+        cx,
+        &[
+            "crew",
+            "working day",
+            "coats",
+            "acclimation",
+            "warranty",
+            "board waste",
+            "callback",
+            "primer",
+            "paint",
+        ],
+    );
 }
 
 /// What hours and things cost, and what comes on top.

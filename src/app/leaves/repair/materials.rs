@@ -59,7 +59,10 @@ fn cutting(ui: &mut Ui, cx: &mut Cx<'_>, list: &CuttingList) {
         for cut in &list.patterns {
             ui.label(cut.times.to_string());
             ui.label(lengths.get(cut.stock).map_or_else(String::new, |length| length.show_run(units)));
-            let pieces = cut.pieces.iter().map(|&(length, count)| format!("{count} × {}", Length::m(length).show(units)));
+            let pieces = cut
+                .pieces
+                .iter()
+                .map(|&(length, count)| format!("{count} × {}", Length::m(length).show(units)));
             let pieces = RichText::new(pieces.collect::<Vec<_>>().join(", ")).small();
             ui.scope(|ui| {
                 ui.set_max_width(230.0);

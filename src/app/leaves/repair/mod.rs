@@ -105,4 +105,3 @@ fn money_entry(ui: &mut Ui, name: &str, value: Money) -> Option<Money> {
         Ok(amount)
     })
 }
-

@@ -29,7 +29,14 @@ pub(super) fn payers(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
     lines(ui, cx, option);
     cx.problems(ui, |place| *place == Place::Plan("who pays"));
     if price.contractor > Money::ZERO {
-        remark(ui, cx, format!("The letter names {} as borne by you: that is your goodwill in money.", money(price.contractor)));
+        remark(
+            ui,
+            cx,
+            format!(
+                "The letter names {} as borne by you: that is your goodwill in money.",
+                money(price.contractor)
+            ),
+        );
     }
 }
 
@@ -46,7 +53,10 @@ fn lines(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
                 ui.label(line.words());
                 share_entry(ui, cx, "Contractor", Some(line), shares);
                 share_entry(ui, cx, "Supplier", Some(line), shares);
-                if Icon::Remove.button(ui, &format!("Share {} as the rest", line.words().to_lowercase()), true).clicked() {
+                if Icon::Remove
+                    .button(ui, &format!("Share {} as the rest", line.words().to_lowercase()), true)
+                    .clicked()
+                {
                     edit_plan(cx, "Who pays a line", move |plan| {
                         plan.payers.lines.remove(&line);
                     });
@@ -55,7 +65,8 @@ fn lines(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
             }
         });
     }
-    let free = option.price.lines.iter().map(|priced| priced.line).filter(|line| !payers.lines.contains_key(line));
+    let free =
+        option.price.lines.iter().map(|priced| priced.line).filter(|line| !payers.lines.contains_key(line));
     let free: Vec<PriceLine> = free.collect();
     let combo = ComboBox::from_id_salt("line").selected_text("Share a line otherwise").width(170.0);
     let response = combo.show_ui(ui, |ui| {

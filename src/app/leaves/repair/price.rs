@@ -23,7 +23,8 @@ pub(super) fn price(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         for line in &price.lines {
             row(line.line.words(), &line.how, line.amount);
         }
-        let between = format!("{} to {} four times in five", money(price.spread.low), money(price.spread.high));
+        let between =
+            format!("{} to {} four times in five", money(price.spread.low), money(price.spread.high));
         row("Total", &between, price.total);
         if price.deposit > Money::ZERO {
             row("Deposit", &format!("{} of it before work starts", prices.deposit.show()), price.deposit);
@@ -63,7 +64,13 @@ pub(super) fn spread(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         ui.horizontal(|ui| {
             let (name, label) = ui.allocate_exact_size(vec2(190.0, 16.0), Sense::hover());
             let painter = ui.painter().with_clip_rect(name);
-            painter.text(name.left_center(), Align2::LEFT_CENTER, of, FontId::proportional(11.5), cx.palette.ink);
+            painter.text(
+                name.left_center(),
+                Align2::LEFT_CENTER,
+                of,
+                FontId::proportional(11.5),
+                cx.palette.ink,
+            );
             label.on_hover_text(of);
             let (bar, _) = ui.allocate_exact_size(vec2(130.0, 12.0), Sense::hover());
             let width = bar.width() * (swing.to_units() / most) as f32;
@@ -71,7 +78,11 @@ pub(super) fn spread(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
             ui.label(RichText::new(swing.show_rough(currency)).small());
         });
     }
-    remark(ui, cx, "What drives it: by how much each alone moves the cost between its 10th and its 90th percentile.");
+    remark(
+        ui,
+        cx,
+        "What drives it: by how much each alone moves the cost between its 10th and its 90th percentile.",
+    );
 }
 
 /// The share of trials in which the cost stays under an amount, as a rising line.
@@ -90,7 +101,8 @@ fn distribution(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         let label = format!("{:.0} %", 100.0 * share);
         painter.text(pos2(plot.left() - 4.0, y(share)), Align2::RIGHT_CENTER, label, font.clone(), soft);
     }
-    let line: Vec<_> = costs.iter().enumerate().map(|(at, cost)| pos2(x(*cost), y(at as f32 / 100.0))).collect();
+    let line: Vec<_> =
+        costs.iter().enumerate().map(|(at, cost)| pos2(x(*cost), y(at as f32 / 100.0))).collect();
     painter.line(line, Stroke::new(1.8, cx.palette.accent));
     for share in [0.1, 0.5, 0.9] {
         let cost = option.cost.at(share);

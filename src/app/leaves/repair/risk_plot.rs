@@ -23,7 +23,8 @@ pub(super) fn risk_plot(ui: &mut Ui, cx: &Cx<'_>, choice: &Choice) {
     if most <= 0.0 {
         return;
     }
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width().min(470.0), 168.0), Sense::hover());
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width().min(470.0), 168.0), Sense::hover());
     let plot = Rect::from_min_max(rect.min + vec2(LEFT, 18.0), rect.max - vec2(16.0, BELOW));
     let place = |option: &RepairOption| {
         let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
@@ -94,9 +95,17 @@ fn dot(
     if choice.best == option.method {
         painter.circle_stroke(at, 7.5, Stroke::new(1.5, cx.palette.good));
     }
-    let sides = [vec2(10.0, -8.0), vec2(-10.0, -8.0), vec2(10.0, 8.0), vec2(-10.0, 8.0), vec2(0.0, -15.0), vec2(20.0, -8.0)];
+    let sides = [
+        vec2(10.0, -8.0),
+        vec2(-10.0, -8.0),
+        vec2(10.0, 8.0),
+        vec2(-10.0, 8.0),
+        vec2(0.0, -15.0),
+        vec2(20.0, -8.0),
+    ];
     let label = |side| Rect::from_center_size(at + side, vec2(13.0, 12.0));
-    let free = sides.into_iter().map(label).find(|label| !labels.iter().any(|other| other.intersects(*label)));
+    let free =
+        sides.into_iter().map(label).find(|label| !labels.iter().any(|other| other.intersects(*label)));
     let label = free.unwrap_or_else(|| label(sides[0]));
     labels.push(label);
     let text = (number + 1).to_string();

@@ -44,7 +44,11 @@ pub(super) fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
             edit_plan(cx, "Sealing date", move |plan| plan.seal_on = date);
         }
         ui.end_row();
-        term(ui, "Visits", "In two visits the joints are opened and primed now and sealed when the best weeks come.");
+        term(
+            ui,
+            "Visits",
+            "In two visits the joints are opened and primed now and sealed when the best weeks come.",
+        );
         let mut two = plan.two_visits;
         if ui.checkbox(&mut two, "open now, seal in the best weeks").changed() {
             edit_plan(cx, "Two visits", move |plan| plan.two_visits = two);
@@ -167,4 +171,3 @@ fn rows(ui: &mut Ui, cx: &Cx<'_>) {
         );
     }
 }
-

@@ -120,7 +120,9 @@ pub(super) fn tasks(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
 /// What the trial does to the rate and to the rest of the job.
 fn trial_words(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
     let timed = cx.job.plan.trial.as_ref().and_then(|trial| trial.minutes);
-    let Some(task) = option.tasks.iter().find(|task| task.basis.starts_with("your timed section")) else { return };
+    let Some(task) = option.tasks.iter().find(|task| task.basis.starts_with("your timed section")) else {
+        return;
+    };
     let Some(timed) = timed.map(Minutes::to_minutes) else { return };
     let all = task.hours.mean.to_h();
     let rest = (all - timed / 60.0).max(0.0);

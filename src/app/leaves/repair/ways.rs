@@ -15,7 +15,10 @@ pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
         for (title, why) in [
             ("way", ""),
             ("price", "With the range it lies in eight times out of ten on hover."),
-            ("days", "Days of the crew's work / days from first to last / days on which the room cannot be used."),
+            (
+                "days",
+                "Days of the crew's work / days from first to last / days on which the room cannot be used.",
+            ),
             ("callback", "Chance that it brings the crew back within the warranty."),
             ("in all", "The price with callbacks over the warranty, at present value. Least is marked."),
         ] {

@@ -1,0 +1,170 @@
+//! Later visits held against what was forecast.
+
+use jiff::civil::Date;
+
+use super::options::RepairOption;
+use super::risk::{RING_SCATTER, RiskInputs, is_sealed};
+use super::sections::{JointState, motion, visit_day};
+use crate::joint::HORIZON;
+use crate::measure::{Length, Moisture, Span, show_number};
+use crate::repair::Outcome;
+use crate::survey::{GapReading, LaterVisit};
+use crate::wood::Species;
+
+/// How well a gap gauge reads. Assumption.
+const GAUGE: Length = Length::mm(0.2);
+/// Standard deviations to either side within which nine readings in ten lie.
+const NINE_IN_TEN: f64 = 1.645;
+/// A bead counts as open from here on.
+const OPEN: Length = Length::mm(0.2);
+
+/// One reading of a later visit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LaterReading {
+    /// Name of its surface.
+    pub surface: String,
+    /// Label of its joint.
+    pub joint: String,
+    /// What was measured.
+    pub width: Length,
+    /// What was forecast, and where nine of ten should lie; `None` after the work, when the bead
+    /// hides it.
+    pub forecast: Option<(Length, Span<Length>)>,
+    /// After the work: the chance with which the joint was expected to open.
+    pub chance: Option<f64>,
+}
+
+impl LaterReading {
+    /// Whether it lies where it was forecast; `None` where nothing was.
+    pub fn inside(&self) -> Option<bool> {
+        let (_, band) = self.forecast?;
+        Some(band.low <= self.width && self.width <= band.high)
+    }
+}
+
+/// A later visit against what was forecast.
+#[derive(Debug, Clone, PartialEq)]
+pub struct VisitFound {
+    /// The day.
+    pub on: Date,
+    /// Whether the work was done by then.
+    pub after_work: bool,
+    /// Its readings; those of joints that there are not are left out.
+    pub readings: Vec<LaterReading>,
+    /// What it comes to, in a sentence.
+    pub words: String,
+}
+
+pub(super) fn follow_up(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<VisitFound> {
+    inputs.job.later.iter().map(|visit| found(visit, inputs, options)).collect()
+}
+
+fn found(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitFound {
+    let finished = inputs.job.done.finished;
+    let after_work = finished.is_some_and(|finished| visit.on > finished);
+    let days = (visit.on - inputs.job.visited).get_days();
+    let day = usize::try_from(days).ok().filter(|day| *day < HORIZON);
+    let one = |gap: &GapReading| {
+        let (at, state) = place(gap, inputs)?;
+        Some(LaterReading {
+            surface: gap.surface.clone(),
+            joint: gap.joint.clone(),
+            width: gap.width,
+            forecast: if after_work { None } else { forecast(state, inputs, day?) },
+            chance: if after_work { chance(at, inputs, options) } else { None },
+        })
+    };
+    let readings: Vec<LaterReading> = visit.gaps.iter().filter_map(one).collect();
+    let words = match (day, after_work) {
+        _ if readings.is_empty() => "No reading of this visit belongs to a joint that is drawn.".to_owned(),
+        (None, _) => "The visit is before the first one or more than three years after it: nothing was forecast for it.".to_owned(),
+        (_, true) => after_words(&readings),
+        (_, false) => before_words(&readings, inputs),
+    };
+    VisitFound { on: visit.on, after_work, readings, words }
+}
+
+/// The joint of a reading, with its place among the assessment's joints.
+fn place<'a>(gap: &GapReading, inputs: &RiskInputs<'a>) -> Option<(usize, &'a JointState)> {
+    let surface = inputs.job.surfaces.iter().position(|surface| surface.name == gap.surface)?;
+    let joint = inputs.layouts[surface].joints.iter().position(|joint| joint.label == gap.joint)?;
+    inputs.joints.iter().enumerate().find(|(_, state)| state.surface == surface && state.joint == joint)
+}
+
+/// The gap that was forecast for a day, and where nine in ten should lie.
+///
+/// What nobody knew at the visit adds up as variances: the gap itself, how much these boards move,
+/// how wet they were, how the year's weather turned out, and the gauge.
+fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(Length, Span<Length>)> {
+    let joint = &inputs.layouts[state.surface].joints[state.joint];
+    let section = &inputs.sections[state.section?];
+    let motion = motion(joint, state, inputs.sections)?;
+    let expected = motion.room_on(day);
+    let board = &inputs.job.surfaces[section.surface].sections[section.section].board;
+    let species = inputs.shelf.species(&board.species)?;
+    let per_pct = joint.moves_across.to_m() * species.coefficient(board.ring_angle);
+    let moved = (expected - motion.room_on(0)).to_m() * Species::SCATTER.hypot(RING_SCATTER);
+    let read = per_pct * section.now.moisture.sd.to_pct();
+    let read = read * (1.0 - section.settled.left_after(day, Moisture::pct(1.0)));
+    let date = visit_day(inputs.job) + i64::try_from(day).unwrap_or(0);
+    let weather = per_pct * section.settled.damper_on(date).to_pct();
+    let known = state.gap?.gap.sd.to_m();
+    let variance: f64 = [known, moved, read, weather, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
+    let reach = Length::m(NINE_IN_TEN * variance.sqrt());
+    let hold = |length: Length| length.max(Length::ZERO);
+    Some((hold(expected), Span { low: hold(expected - reach), high: hold(expected + reach) }))
+}
+
+/// The chance with which a sealed joint was expected to open, by the chosen way.
+fn chance(at: usize, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Option<f64> {
+    let chosen = options.iter().find(|option| option.method == inputs.job.plan.chosen)?;
+    if !matches!(chosen.outcome, Outcome::Bead { .. }) || !is_sealed(&inputs.joints[at]) {
+        return None;
+    }
+    let place = inputs.joints[..at].iter().filter(|state| is_sealed(state)).count();
+    chosen.callback.as_ref()?.joints.get(place).copied()
+}
+
+fn before_words(readings: &[LaterReading], inputs: &RiskInputs<'_>) -> String {
+    let known = || readings.iter().filter_map(|reading| Some((reading, reading.forecast?.0)));
+    let count = known().count();
+    if count == 0 {
+        return "Nothing was forecast for these joints.".to_owned();
+    }
+    let inside = readings.iter().filter(|reading| reading.inside() == Some(true)).count();
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    let off =
+        known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / count as f64;
+    let off = Length::m(off);
+    let side = if off < Length::ZERO { "narrower" } else { "wider" };
+    let off = off.max(Length::ZERO - off).show(inputs.job.units);
+    // Nine in ten should be inside; fewer than two in three is no chance any more.
+    let verdict = if 3 * inside >= 2 * count {
+        "the forecast holds"
+    } else {
+        "the forecast does not hold: look for water, for heating that has changed, or for a wrong species"
+    };
+    format!("{inside} of {count} lie inside what was forecast, on average {off} {side}: {verdict}.")
+}
+
+fn after_words(readings: &[LaterReading]) -> String {
+    let open = readings.iter().filter(|reading| reading.width >= OPEN).count();
+    let chances: Vec<f64> = readings.iter().filter_map(|reading| reading.chance).collect();
+    let expected: f64 = chances.iter().sum();
+    if chances.is_empty() {
+        return format!("{open} of {} looked at have opened.", readings.len());
+    }
+    // Joints fail together where the lot of boards or sealant is to blame, so the doubt is wide.
+    let doubt = 2.0 * chances.iter().map(|p| p * (1.0 - p)).sum::<f64>().sqrt().max(0.5);
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    let verdict = match open as f64 - expected {
+        more if more > doubt => "more than chance explains; find out why before sealing again",
+        more if more < -doubt => "fewer than feared",
+        _ => "about as reckoned",
+    };
+    format!(
+        "{open} of {} looked at have opened; {} were to be expected: {verdict}.",
+        readings.len(),
+        show_number(expected, 1)
+    )
+}
