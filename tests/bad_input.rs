@@ -16,7 +16,7 @@ use gapwright::job::{Job, Place, Problem, Severity, Shelf, VERSION};
 use gapwright::measure::{
     Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, ThreePoint,
 };
-use gapwright::repair::{MethodId, Plan, PriceLine};
+use gapwright::repair::{MethodId, Plan, PriceLine, Shares};
 use gapwright::surface::pattern::rectangle;
 use gapwright::surface::{BoardSpec, JointKind, Opening, Point, Profile, Section, SurfaceKind};
 use gapwright::survey::{Failure, GapReading, MoistureReading, RoomReading, Survey};
@@ -877,7 +877,7 @@ fn shares_over_the_whole_are_told_and_still_add_up() {
         assert_eq!(price.contractor + price.supplier + price.owner, price.total);
         assert_eq!(price.total, sound.price.total);
     }
-    planned("who pays", "-20 % is not between", |job| job.plan.payers.supplier = Percent::pct(-20.0));
+    planned("who pays", "together", |job| job.plan.payers.supplier = Percent::pct(-20.0));
     planned("overhead", "900 % is not between", |job| job.plan.prices.overhead = Percent::pct(900.0));
     planned("tax", "1000 % is not between", |job| job.plan.prices.tax = Percent::pct(1000.0));
     planned("board waste", "is not between", |job| job.plan.board_waste = Percent::pct(1e308));
@@ -1157,4 +1157,44 @@ fn readings_that_contradict_each_other_are_told() {
         job.survey.moistures.push(again);
     });
     told(&found, &Place::Moisture(5), "8.5 % and as 20 %");
+}
+
+#[test]
+fn boards_too_long_for_any_stock_are_told_and_the_other_ways_stand() {
+    let (_, found) = after(|job| job.plan.stock.lengths = vec![Length::feet(6.0)]);
+    assert_eq!(
+        told(&found, &Place::Plan("stock lengths"), "The longest board is").severity,
+        Severity::Warning
+    );
+    let option = |id| found.options.iter().find(|option| option.method == id).unwrap();
+    for id in [MethodId::Replace, MethodId::ManMade] {
+        let reason = option(id).not_possible.as_ref().unwrap();
+        assert!(reason.contains("no stock length is long enough"), "{reason}");
+        assert!(option(id).expected.is_none() && option(id).cutting.is_none());
+    }
+    assert!(option(MethodId::Reseal).not_possible.is_none());
+    planned("stock lengths", "No stock length is given", |job| job.plan.stock.lengths.clear());
+    planned("stock lengths", "are not sold", |job| job.plan.stock.lengths.push(Length::m(99.0)));
+    planned("saw kerf", "is not between", |job| job.plan.stock.kerf = Length::m(-1.0));
+}
+
+#[test]
+fn rates_of_money_that_cannot_be_are_told_and_the_price_stands() {
+    planned("tax", "300 % is not between", |job| job.plan.prices.tax = Percent::pct(300.0));
+    planned("burden", "-5 % is not between", |job| job.plan.prices.burden = Percent::pct(-5.0));
+    planned("deposit", "120 % is not between", |job| job.plan.prices.deposit = Percent::pct(120.0));
+    planned("contingency", "20 % is not between", |job| {
+        job.plan.prices.contingency = Some(Percent::pct(20.0));
+    });
+    planned("equipment", "-1 is not between", |job| job.plan.prices.equipment = Money::cents(-100));
+    planned("least charge", "is not between", |job| job.plan.prices.minimum = Money::cents(-100));
+    let shares = Shares { contractor: Percent::pct(70.0), supplier: Percent::pct(60.0) };
+    let found = planned("who pays", "Of Materials the contractor bears 70 %", move |job| {
+        job.plan.payers.lines.insert(PriceLine::Materials, shares);
+    });
+    for option in &found.options {
+        let price = &option.price;
+        assert_eq!(price.contractor + price.supplier + price.owner, price.total);
+        assert!(price.owner >= Money::ZERO);
+    }
 }

@@ -6,8 +6,8 @@
 use gapwright::app::demo_job;
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::{Job, Shelf, file};
-use gapwright::measure::{Humidity, Minutes, Money, Percent};
-use gapwright::repair::MethodId;
+use gapwright::measure::{Humidity, Length, Minutes, Money, Percent};
+use gapwright::repair::{MethodId, Trial};
 
 fn after(change: impl FnOnce(&mut Job)) -> Assessment {
     let mut job = demo_job();
@@ -104,4 +104,64 @@ fn a_stricter_owner_calls_more_often() {
     let strict = after(|job| job.plan.callback.open_share = Percent::pct(1.0));
     let easy = after(|job| job.plan.callback.open_share = Percent::pct(40.0));
     assert!(chance(&strict, MethodId::Reseal) > chance(&easy, MethodId::Reseal) + 0.2);
+}
+
+/// For each example, the way that costs least with callbacks changes as a tradesperson would expect.
+#[test]
+fn in_every_example_the_best_way_follows_what_is_changed() {
+    let best_after = |text: &str, change: &dyn Fn(&mut Job)| {
+        let mut job = file::read(text).unwrap().job;
+        change(&mut job);
+        best(&assess(&job, Shelf::built_in()))
+    };
+    let priced = |id: &'static str, cents: i64| {
+        move |job: &mut Job| {
+            job.plan.own_prices.insert(id.to_owned(), Money::cents(cents));
+        }
+    };
+    let timed = |minutes: f64| {
+        move |job: &mut Job| {
+            let (surface, section) = (job.surfaces[0].name.clone(), job.surfaces[0].sections[0].name.clone());
+            job.plan.trial = Some(Trial { surface, section, minutes: Some(Minutes::of(minutes)) });
+        }
+    };
+    let held = |low: f64, high: f64| {
+        move |job: &mut Job| {
+            let house = job.air.house_mut().unwrap();
+            (house.humidified_to, house.dehumidified_to) =
+                (Some(Humidity::pct(low)), Some(Humidity::pct(high)));
+        }
+    };
+    // Dried boards that were too wet: a good bead holds; where nothing moves any more even one without
+    // a breaker does; where scraping is slow, strips that need none; where strips cost nothing, they.
+    let tea = include_str!("../examples/tea_room.ron");
+    assert_eq!(best_after(tea, &|_| ()), MethodId::Reseal);
+    assert_eq!(best_after(tea, &held(44.0, 46.0)), MethodId::ResealOnTongue);
+    assert_eq!(best_after(tea, &timed(900.0)), MethodId::CoverStrips);
+    assert_eq!(best_after(tea, &priced("strip", 1)), MethodId::CoverStrips);
+    // A hall that only follows the season: no bead lasts, whatever the boards cost; quick scraping
+    // brings the clean lines to the front.
+    let stair = include_str!("../examples/stair_hall.ron");
+    assert_eq!(best_after(stair, &|_| ()), MethodId::Relay);
+    assert_eq!(best_after(stair, &timed(10.0)), MethodId::ShadowLine);
+    assert_eq!(best_after(stair, &priced("strip", 1)), MethodId::CoverStrips);
+    // A wet porch: joints must be hidden, unless strips are dearer than calling again.
+    let porch = include_str!("../examples/porch_room.ron");
+    assert_eq!(best_after(porch, &|_| ()), MethodId::CoverStrips);
+    assert_ne!(best_after(porch, &priced("strip", 500)), MethodId::CoverStrips);
+}
+
+/// Over a longer warranty a cheap way that comes back often loses to one that does not.
+#[test]
+fn the_best_way_changes_with_the_warranty() {
+    let after_years = |years: u32| {
+        after(|job| {
+            job.plan.warranty_years = years;
+            // An owner who minds torn beads more than open lines.
+            job.plan.callback.open_share = Percent::pct(6.0);
+            job.plan.callback.widest = Length::inches(0.125);
+        })
+    };
+    let known: Vec<MethodId> = [1, 20].map(after_years).iter().map(best).collect();
+    assert_eq!(known, [MethodId::Reseal, MethodId::ShadowLine]);
 }

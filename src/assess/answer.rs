@@ -62,10 +62,9 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
         + &match (chosen.method, &chosen.not_possible) {
             (MethodId::Reseal | MethodId::ResealOnTongue, _) => reseal_words(job, shelf, found, chosen),
             (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
-            (MethodId::Replace, None) => replace_words(job, found, chosen),
-            (_, None) => other_words(job, chosen),
-        }
-        + &callback_words(job, chosen);
+            (MethodId::Replace, None) => replace_words(job, found, chosen) + &callback_words(job, chosen),
+            (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
+        };
     Answer { headline, cause: cause_words(job, found), missing, complete: true }
 }
 
@@ -122,7 +121,8 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
     let price = price_words(job, option);
     if share >= ENOUGH_HOLDS {
         return format!(
-            "Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length."
+            "Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length.{}",
+            callback_words(job, option)
         );
     }
     if let Some(season) = found.season.as_ref().filter(|_| found.most_too_narrow()) {
@@ -141,16 +141,20 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
             show_number((best * 100.0).floor(), 0)
         ),
         None => match found.least_expected().filter(|least| least.method != MethodId::Reseal) {
-            Some(least) => format!(
-                "no sealant on the shelf holds nine tenths. Cheapest with callbacks: {}",
-                least.name.to_lowercase()
-            ),
+            Some(least) => format!("cheapest with callbacks: {}", least.name.to_lowercase()),
             None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
         },
     };
     format!(
-        "Resealing{when} with {sealant} would hold on only {per_cent} % of the joint length ({price}); {way_out}."
+        "Resealing{when} with {sealant} would hold on only {per_cent} % of the joint length ({price}).{} {}.",
+        callback_words(job, option),
+        capitalised(&way_out)
     )
+}
+
+fn capitalised(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 fn when_words(job: &Job, found: &Assessment) -> String {

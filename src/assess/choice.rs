@@ -1,14 +1,14 @@
 //! Which way to choose, and what would change that.
 
 use super::options::RepairOption;
-use super::risk::{RiskInputs, Tried, expected_costs};
+use super::risk::{RiskInputs, YearlyShare, with_callbacks};
 use crate::measure::{Hours, Money, show_number};
 use crate::repair::{MethodId, TaxOn};
 
 /// Warranties that are held against the plan's, years.
 const TERMS: [u32; 4] = [1, 3, 5, 10];
-/// Trials for each of them: enough to tell ways apart that differ by more than a few per cent.
-const TRIALS: u32 = 1_500;
+/// By this share another way must be cheaper to be told.
+const CLEARLY: f64 = 0.02;
 
 /// What speaks for one way.
 #[derive(Debug, Clone, PartialEq)]
@@ -26,7 +26,11 @@ pub struct Choice {
 }
 
 /// Chooses among the options whose chances are known; `None` if there are none.
-pub(super) fn choose(inputs: &RiskInputs<'_>, options: &[RepairOption], tried: &[Tried]) -> Option<Choice> {
+pub(super) fn choose(
+    inputs: &RiskInputs<'_>,
+    options: &[RepairOption],
+    yearly: &[YearlyShare],
+) -> Option<Choice> {
     let mut known: Vec<&RepairOption> = options.iter().filter(|option| option.expected.is_some()).collect();
     known.sort_by_key(|option| option.expected);
     let best = *known.first()?;
@@ -39,7 +43,7 @@ pub(super) fn choose(inputs: &RiskInputs<'_>, options: &[RepairOption], tried: &
     }
     why.push('.');
     let mut changes: Vec<String> = next.map(|next| price_change(inputs, best, next)).into_iter().collect();
-    changes.extend(term_change(inputs, options, tried, best));
+    changes.extend(term_change(inputs, options, yearly, best));
     Some(Choice {
         best: best.method,
         next: next.map(|option| option.method),
@@ -103,24 +107,25 @@ fn price_change(inputs: &RiskInputs<'_>, best: &RepairOption, next: &RepairOptio
 fn term_change(
     inputs: &RiskInputs<'_>,
     options: &[RepairOption],
-    tried: &[Tried],
+    yearly: &[YearlyShare],
     best: &RepairOption,
 ) -> Option<String> {
     let years = inputs.job.plan.warranty_years;
     let mut terms: Vec<u32> = TERMS.into_iter().filter(|term| *term != years).collect();
     terms.sort_by_key(|term| term.abs_diff(years));
-    let cheapest = |term: u32| {
-        let costs = expected_costs(inputs, options, tried, term, TRIALS);
-        costs.into_iter().min_by_key(|(_, cost)| *cost).map(|(at, _)| &options[at])
+    let cheaper = |term: u32| {
+        let cost = |&(at, share): &YearlyShare| {
+            (at, with_callbacks(inputs.job, options[at].price.total, share, term))
+        };
+        let costs: Vec<(usize, Money)> = yearly.iter().map(cost).collect();
+        let of_best = costs.iter().find(|(at, _)| options[*at].method == best.method)?.1;
+        let (at, least) = costs.into_iter().min_by_key(|(_, cost)| *cost)?;
+        (least < of_best.times(1.0 - CLEARLY)).then_some(&options[at])
     };
-    let same_term = cheapest(years)?;
     terms.into_iter().find_map(|term| {
-        let other = cheapest(term)?;
-        // Against the same few trials, so that chance alone changes nothing.
-        (other.method != best.method && other.method != same_term.method).then(|| {
-            let span = if term > years { "years or more" } else { "years or less" };
-            let term = if term == 1 { "one year".to_owned() } else { format!("{term} {span}") };
-            format!("With a warranty of {term} “{}” would cost least.", other.name)
-        })
+        let other = cheaper(term)?;
+        let span = if term > years { "years or more" } else { "years or less" };
+        let term = if term == 1 { "one year".to_owned() } else { format!("{term} {span}") };
+        Some(format!("With a warranty of {term} “{}” would cost least.", other.name))
     })
 }

@@ -172,8 +172,8 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         seal_day,
     };
     let tried = risk::tried(&inputs, &options);
-    risk::chances(&inputs, &mut options, &tried);
-    let choice = choice::choose(&inputs, &options, &tried);
+    let yearly = risk::chances(&inputs, &mut options, &tried);
+    let choice = choice::choose(&inputs, &options, &yearly);
     let follow_up = follow_up::follow_up(&inputs, &options);
     let mut assessment = Assessment {
         answer: Answer::default(),

@@ -12,6 +12,8 @@ use crate::wood::Species;
 
 /// Trials of every option.
 const TRIALS: u32 = 10_000;
+/// Trials of a single year.
+const YEAR_TRIALS: u32 = 4_000;
 /// Where the random sequences start; any figure would do.
 const SEED: u64 = 20_240_229;
 /// How well boards dried for the room meet its mean, per cent moisture, one standard deviation.
@@ -52,50 +54,45 @@ pub(super) fn tried(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<Tr
         .collect()
 }
 
-/// Fills in the options' chances, and what they cost with callbacks.
-pub(super) fn chances(inputs: &RiskInputs<'_>, options: &mut [RepairOption], tried: &[Tried]) {
-    let years = inputs.job.plan.warranty_years;
-    let found = put_to_trials(inputs, tried, years, TRIALS);
-    for ((at, tried), risk) in tried.iter().zip(found) {
-        let option = &mut options[*at];
-        option.expected = Some(with_callbacks(inputs, option.price.total, tried, &risk, years));
+/// What one year of warranty is expected to cost, as a share of an option's price.
+pub(super) type YearlyShare = (usize, f64);
+
+/// Fills in the options' chances, and what they cost with callbacks. Returns what a year of warranty
+/// costs each.
+pub(super) fn chances(
+    inputs: &RiskInputs<'_>,
+    options: &mut [RepairOption],
+    tried: &[Tried],
+) -> Vec<YearlyShare> {
+    let plan = &inputs.job.plan;
+    let tried_options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
+    let run =
+        |years, trials| risks(&tried_options, &plan.callback, &inputs.shelf.capability, years, trials, SEED);
+    let (term, one_year) = (run(plan.warranty_years, TRIALS), run(1, YEAR_TRIALS));
+    let share = |((at, option), risk): (&Tried, &Risk)| (*at, yearly_share(option, risk));
+    let shares: Vec<YearlyShare> = tried.iter().zip(&one_year).map(share).collect();
+    for (&(at, share), risk) in shares.iter().zip(term) {
+        let option = &mut options[at];
+        option.expected = Some(with_callbacks(inputs.job, option.price.total, share, plan.warranty_years));
         option.callback = Some(risk);
     }
+    shares
 }
 
-/// What the options would cost with callbacks were the warranty of so many years.
-pub(super) fn expected_costs(
-    inputs: &RiskInputs<'_>,
-    options: &[RepairOption],
-    tried: &[Tried],
-    years: u32,
-    trials: u32,
-) -> Vec<(usize, Money)> {
-    let found = put_to_trials(inputs, tried, years, trials);
-    let cost = |((at, tried), risk): (&Tried, Risk)| {
-        (*at, with_callbacks(inputs, options[*at].price.total, tried, &risk, years))
-    };
-    tried.iter().zip(found).map(cost).collect()
-}
-
-fn put_to_trials(inputs: &RiskInputs<'_>, tried: &[Tried], years: u32, trials: u32) -> Vec<Risk> {
-    let options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
-    risks(&options, &inputs.job.plan.callback, &inputs.shelf.capability, years, trials, SEED)
-}
-
-/// A price with callbacks: one is taken to fall in the middle of the warranty and to cost a visit's
-/// share of the price besides what opens again.
-fn with_callbacks(
-    inputs: &RiskInputs<'_>,
-    total: Money,
-    tried: &RiskOption,
-    risk: &Risk,
-    years: u32,
-) -> Money {
-    let later = present_value(inputs.job.plan.discount.to_fraction(), f64::from(years) / 2.0);
+/// What a year is expected to cost: the chance of a callback in it, times a visit's share of the price
+/// and what opens again.
+fn yearly_share(tried: &RiskOption, one_year: &Risk) -> f64 {
     let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
-    let share = VISIT + (1.0 - VISIT) * (risk.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
-    total + total.times(risk.chance * share * later)
+    let opens = (one_year.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
+    one_year.chance * (VISIT + (1.0 - VISIT) * opens)
+}
+
+/// A price with the callbacks of `years` of warranty at present value. Every year is taken to be like
+/// the first, as what opens is made good the same way each time; expenses fall in the middle of it.
+pub(super) fn with_callbacks(job: &Job, total: Money, yearly_share: f64, years: u32) -> Money {
+    let rate = job.plan.discount.to_fraction();
+    let worth: f64 = (0..years).map(|year| present_value(rate, f64::from(year) + 0.5)).sum();
+    total + total.times(yearly_share * worth)
 }
 
 /// How an option's joints are put to the trials; `None` where nothing is mended.

@@ -5,6 +5,7 @@ use std::sync::LazyLock;
 
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
+use typst::layout::{Frame, FrameItem};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
@@ -74,6 +75,15 @@ impl Typeset {
         self.document.pages().len()
     }
 
+    /// All that is written on it, piece by piece in the order it is laid down, parted by blanks.
+    pub fn text(&self) -> String {
+        let mut words = String::new();
+        for page in self.document.pages() {
+            collect_text(&page.frame, &mut words);
+        }
+        words
+    }
+
     /// The pages as pictures with `scale` pixels a point.
     pub fn images(&self, scale: f64) -> Vec<PageImage> {
         let options = typst_render::RenderOptions {
@@ -89,6 +99,19 @@ impl Typeset {
             }
         };
         self.document.pages().iter().map(one).collect()
+    }
+}
+
+fn collect_text(frame: &Frame, words: &mut String) {
+    for (_, item) in frame.items() {
+        match item {
+            FrameItem::Group(group) => collect_text(&group.frame, words),
+            FrameItem::Text(text) => {
+                words.push_str(&text.text);
+                words.push(' ');
+            }
+            _ => {}
+        }
     }
 }
 

@@ -257,7 +257,7 @@ mod tests {
         let points = ThreePoint { low: 30.0, likely: 45.0, high: 80.0 };
         let tasks = [task("one", points, 60.0)];
         let inputs = CostInputs { tasks: &tasks, materials: &[] };
-        let found = &cost_spreads(&[inputs], Money::cents(100_00), 40_000, 5)[0];
+        let found = &cost_spreads(&[inputs], Money::cents(10_000), 40_000, 5)[0];
         let lean = 4.0 * 15.0 / 50.0;
         let beta = Beta::new(1.0 + lean, 5.0 - lean).expect("a shape above zero");
         for share in [0.05, 0.1, 0.5, 0.8, 0.9, 0.95] {
@@ -266,7 +266,7 @@ mod tests {
             assert!((cost / exact - 1.0).abs() < 0.006, "{share}: {cost} against {exact}");
         }
         // The mean of the three points is that of the distribution.
-        assert_eq!(found.mean, Money::cents(100_00).times(points.mean()));
+        assert_eq!(found.mean, Money::cents(10_000).times(points.mean()));
         assert_eq!(found.swings.len(), 1);
     }
 
@@ -278,7 +278,7 @@ mod tests {
         let tasks = [task("one", points, 60.0), task("two", points, 60.0)];
         let both = CostInputs { tasks: &tasks, materials: &[] };
         let one = CostInputs { tasks: &tasks[..1], materials: &[] };
-        let found = cost_spreads(&[both, one], Money::cents(100_00), 40_000, 5);
+        let found = cost_spreads(&[both, one], Money::cents(10_000), 40_000, 5);
         let [both, one] = [0, 1].map(|at| (found[at].at(0.84) - found[at].at(0.16)).to_units());
         assert!((both / one - 3.0_f64.sqrt()).abs() < 0.04, "{}", both / one);
     }

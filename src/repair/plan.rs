@@ -191,13 +191,13 @@ impl Default for Prices {
     fn default() -> Self {
         Self {
             currency: "$".to_owned(),
-            labour: Money::cents(36_00),
+            labour: Money::cents(3_600),
             burden: Percent::pct(33.0),
-            equipment: Money::cents(35_00),
+            equipment: Money::cents(3_500),
             overhead: Percent::pct(18.0),
             profit: Percent::pct(12.0),
             contingency: None,
-            minimum: Money::cents(250_00),
+            minimum: Money::cents(25_000),
             tax: Percent::pct(7.0),
             tax_on: TaxOn::Materials,
             round_to: RoundTo::Cent,

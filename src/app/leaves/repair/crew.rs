@@ -82,7 +82,7 @@ pub(super) fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
                 ("People", "", f64::from(plan.crew), 0, 1.0..=50.0, |plan, n| plan.crew = n.round() as u32),
                 ("Hours a day", "", plan.day.to_h(), 1, 0.5..=16.0, |plan, n| plan.day = Hours::h(n)),
                 ("Coats of paint", "", f64::from(plan.coats), 0, 0.0..=10.0, |plan, n| {
-                    plan.coats = n.round() as u32
+                    plan.coats = n.round() as u32;
                 }),
                 (
                     "Board waste, %",
@@ -101,7 +101,7 @@ pub(super) fn crew(ui: &mut Ui, cx: &mut Cx<'_>) {
                     |plan, n| plan.acclimation_days = n.round() as u32,
                 ),
                 ("Years warranted", warranty, f64::from(plan.warranty_years), 0, 0.0..=50.0, |plan, n| {
-                    plan.warranty_years = n.round() as u32
+                    plan.warranty_years = n.round() as u32;
                 }),
                 (
                     "Callback at open length, %",

@@ -59,7 +59,7 @@ pub(super) fn risk_plot(ui: &mut Ui, cx: &Cx<'_>, choice: &Choice) {
 
 fn axes(painter: &Painter, cx: &Cx<'_>, rect: Rect, plot: Rect, most: f64) {
     let (font, soft) = (FontId::proportional(10.5), cx.palette.soft);
-    painter.text(rect.min, Align2::LEFT_TOP, "chance of a callback", font.clone(), soft);
+    painter.text(rect.min, Align2::LEFT_TOP, "chance of a callback, against the price", font.clone(), soft);
     for share in [0.0, 0.5, 1.0_f32] {
         let y = plot.bottom() - plot.height() * share;
         painter.hline(plot.x_range(), y, Stroke::new(0.5, cx.palette.line));
@@ -72,7 +72,6 @@ fn axes(painter: &Painter, cx: &Cx<'_>, rect: Rect, plot: Rect, most: f64) {
         let text = amount.show_rough(&cx.job.plan.prices.currency);
         painter.text(pos2(x, plot.bottom() + 3.0), Align2::CENTER_TOP, text, font.clone(), soft);
     }
-    painter.text(pos2(plot.right(), plot.bottom() + 3.0), Align2::RIGHT_TOP, "price", font, soft);
 }
 
 /// A way as a dot with its number in the list; the number goes where no other stands.

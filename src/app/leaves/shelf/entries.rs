@@ -367,7 +367,7 @@ pub(super) fn tasks(ui: &mut Ui, cx: &mut Cx<'_>) {
                 let minutes = task.minutes;
                 let most = 100_000.0;
                 number(ui, cx, task, ("Least, min", ""), (minutes.low, 1, 0.0..=minutes.likely), |t, n| {
-                    t.minutes.low = n
+                    t.minutes.low = n;
                 });
                 number(ui, cx, task, ("Likely, min", ""), (minutes.likely, 1, 0.01..=most), |t, n| {
                     // The spread keeps its proportion to the likely time.
@@ -375,10 +375,10 @@ pub(super) fn tasks(ui: &mut Ui, cx: &mut Cx<'_>) {
                     t.source = "your own rate".to_owned();
                 });
                 number(ui, cx, task, ("Most, min", ""), (minutes.high, 1, minutes.likely..=most), |t, n| {
-                    t.minutes.high = n
+                    t.minutes.high = n;
                 });
                 number(ui, cx, task, ("A batch is", task.per.unit()), (task.batch, 2, 1e-4..=1e6), |t, n| {
-                    t.batch = n
+                    t.batch = n;
                 });
                 ui.label("");
                 ui.label(task.per.unit());
