@@ -111,8 +111,12 @@ fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(
     let known = state.gap?.gap.sd.to_m();
     let variance: f64 = [known, moved, read, weather, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
     let reach = Length::m(NINE_IN_TEN * variance.sqrt());
-    let hold = |length: Length| length.max(Length::ZERO);
-    Some((hold(expected), Span { low: hold(expected - reach), high: hold(expected + reach) }))
+    // Out to the next 64th, so that no reading looks inside and counts as outside.
+    let step = |length: Length, round: fn(f64) -> f64| {
+        Length::inches(round(length.to_inches() * 64.0) / 64.0).max(Length::ZERO)
+    };
+    let band = Span { low: step(expected - reach, f64::floor), high: step(expected + reach, f64::ceil) };
+    Some((expected.max(Length::ZERO), band))
 }
 
 /// The chance with which a sealed joint was expected to open, by the chosen way.
@@ -155,7 +159,7 @@ fn after_words(readings: &[LaterReading]) -> String {
         return format!("{open} of {} looked at have opened.", readings.len());
     }
     // Joints fail together where the lot of boards or sealant is to blame, so the doubt is wide.
-    let doubt = 2.0 * chances.iter().map(|p| p * (1.0 - p)).sum::<f64>().sqrt().max(0.5);
+    let doubt = 2.0 * chances.iter().map(|p| p * (1.0 - p)).sum::<f64>().sqrt().max(0.3);
     #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
     let verdict = match open as f64 - expected {
         more if more > doubt => "more than chance explains; find out why before sealing again",

@@ -159,7 +159,8 @@ fn how(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> String {
         }
         PriceLine::Materials => "as listed".to_owned(),
         PriceLine::Equipment => {
-            format!("{} a day of work, {}", money(prices.equipment), inputs.crew_days)
+            let days = if inputs.crew_days == 1 { "day" } else { "days" };
+            format!("{} {days} of work at {}", inputs.crew_days, money(prices.equipment))
         }
         PriceLine::Overhead => format!("{} of labour, materials, equipment", prices.overhead.show()),
         PriceLine::Contingency => {

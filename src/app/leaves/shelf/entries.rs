@@ -417,7 +417,7 @@ pub(super) fn boards(ui: &mut Ui, cx: &mut Cx<'_>) {
                 }
                 if ui.button("Remove").clicked() {
                     edit(cx, "Remove boards from the shelf", move |own| {
-                        own.boards.retain(|b| b.name != name)
+                        own.boards.retain(|b| b.name != name);
                     });
                 }
             });
