@@ -377,7 +377,6 @@ fn sealant_that_shrinks_takes_more_of_it() {
         least_depth: Length::mm(5.0),
         v_filled: Percent::pct(25.0),
         waste: Percent::pct(10.0),
-        ..BeadShape::default()
     };
     // By hand: 3 x 5 mm and a quarter of 4 x 4 mm over 10 m are 190 mL cured.
     let wet = wet_sealant(&[joint], &bead, Percent::pct(50.0)).to_ml();

@@ -69,11 +69,11 @@ pub fn learn(start: ThreePoint, kind: Kind, jobs: &[f64]) -> Option<Learned> {
     let own = logs.iter().map(|log| (log - mean).powi(2)).sum::<f64>() / (count - 1.0).max(1.0);
     let scatter = if logs.len() < 5 { JOB_TO_JOB * JOB_TO_JOB } else { own.max(1e-4) };
     let expected = start.mean().max(1e-6);
-    let start_variance = (1.0 + (start.sd() / expected).powi(2)).ln() + doubt(kind).powi(2);
+    let start_variance = (start.sd() / expected).powi(2).ln_1p() + doubt(kind).powi(2);
     let weight = start_variance / (start_variance + scatter / count);
     let likely = ((1.0 - weight) * expected.ln() + weight * mean).exp();
     let variance = weight * scatter / count + scatter;
-    let reach = 3.0 * likely * (variance.exp() - 1.0).sqrt();
+    let reach = 3.0 * likely * variance.exp_m1().sqrt();
     let minutes = ThreePoint { low: (likely - reach).max(0.0), likely, high: likely + reach };
     Some(Learned { minutes, jobs: logs.len(), weight })
 }

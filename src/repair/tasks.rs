@@ -150,12 +150,12 @@ pub struct Weighed {
 /// scatter from section to section, which the rest of the job shows once more.
 pub fn weigh(start: ThreePoint, kind: Kind, trial: f64, rest: f64) -> Weighed {
     let (mean, scatter) = (start.mean().max(1e-6), SECTION_TO_SECTION * SECTION_TO_SECTION);
-    let start_variance = (1.0 + (start.sd() / mean).powi(2)).ln() + doubt(kind).powi(2);
+    let start_variance = (start.sd() / mean).powi(2).ln_1p() + doubt(kind).powi(2);
     let weight = start_variance / (start_variance + scatter);
     let likely = ((1.0 - weight) * mean.ln() + weight * trial.ln()).exp();
     let variance = weight * scatter + scatter / rest.max(1.0);
     // Three points that have this mean and standard deviation by the PERT formulas.
-    let reach = 3.0 * likely * (variance.exp() - 1.0).sqrt();
+    let reach = 3.0 * likely * variance.exp_m1().sqrt();
     let low = (likely - reach).max(0.0);
     Weighed { minutes: ThreePoint { low, likely, high: likely + reach }, weight }
 }
@@ -184,7 +184,7 @@ mod tests {
         assert!((found.weight - 0.80759).abs() < 1e-4, "{}", found.weight);
         assert!((found.minutes.mean() - 87.51).abs() < 0.05, "{:?}", found.minutes);
         let variance: f64 = 0.80759 * 0.0225 + 0.0225 / 3.0;
-        let sd = 87.51 * (variance.exp() - 1.0).sqrt();
+        let sd = 87.51 * variance.exp_m1().sqrt();
         assert!((found.minutes.sd() - sd).abs() < 0.05);
         let trusted = weigh(start, Kind::Published, 100.0, 3.0);
         assert!(trusted.weight < found.weight);

@@ -19,8 +19,8 @@ Method
         stock length. The bound is wanted . duals / max(1, most worth / price), which holds for any duals >= 0.
 
 How to run
-    python3 cutting.py [output.json]       (seed fixed; about MINUTES minutes)
-    The data were written with VERSIONS.
+    python3 cutting.py [output.json]       (seed fixed; about a minute)
+    The data were written with Python 3.11, numpy 2.4.6, scipy 1.17.1.
 
 Output
     small[], large[]: name, pieces [[m, count]], stock [[m, cents]], kerf, end_trim, defects; small with optimum

@@ -73,8 +73,9 @@ impl Mixes {
 
 impl Rounding<'_> {
     /// Tries the mixes that are cheaper than the list at hand.
-    pub(super) fn try_mixes(&mut self, mixes: &Mixes) {
-        for (price, boards) in mixes.by_price().take(MOST_MIXES) {
+    pub(super) fn try_mixes(&mut self) {
+        let mixes: Vec<(f64, Vec<usize>)> = self.mixes.by_price().take(MOST_MIXES).collect();
+        for (price, boards) in mixes {
             if self.is_best(price) {
                 return;
             }

@@ -176,7 +176,7 @@ pub fn cutting_list(
     let items = kinds.items();
     let plan = Rounding::run(&items, &bought.boards, grain);
     let bound = match kinds.shortest() {
-        Some(items) => Rounding::run(&items, &bought.boards, grain).bound,
+        Some(items) => Rounding::bound_of(&items, &bought.boards, grain),
         None => plan.bound,
     };
     let mut list = empty(stock);

@@ -8,11 +8,11 @@ use super::completion::Completion;
 use super::pattern::{Item, times_in};
 use super::rounding::{Cut, Rounding};
 
-/// Steps for all repairs of a list, of some twenty nanoseconds.
-const STEPS: usize = 80_000;
+/// Steps for all repairs, of some twenty nanoseconds: of small jobs, and of others.
+const STEPS: (usize, usize) = (80_000, 30_000);
 /// Steps for one try.
 const STEPS_EACH: usize = 6_000;
-/// Jobs of at most so many pieces are tried as a whole.
+/// Jobs of at most so many pieces are small, and tried as a whole.
 const WHOLE: f64 = 100.0;
 /// Pieces that are cut anew together otherwise.
 const SOME: f64 = 20.0;
@@ -35,9 +35,10 @@ impl Rounding<'_> {
     /// Cuts boards anew while that lowers the price. No pattern may be worth more than its board.
     pub(super) fn repair(&mut self, worth: &[f64]) {
         let pieces: f64 = self.items.iter().map(|item| item.wanted).sum();
-        let (mut steps, mut skip) = (STEPS, 0);
+        let small = pieces <= WHOLE;
+        let (mut steps, mut skip) = (if small { STEPS.0 } else { STEPS.1 }, 0);
         while steps > 0 && skip < self.cuts.len() && !self.is_best(self.bound) {
-            let anew = self.choose(worth, skip, if skip == 0 && pieces <= WHOLE { WHOLE } else { SOME });
+            let anew = self.choose(worth, skip, if skip == 0 && small { WHOLE } else { SOME });
             skip += anew.patterns.max(2) - 1;
             if self.cut_anew(anew, worth, &mut steps) {
                 skip = 0;

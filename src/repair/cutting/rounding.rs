@@ -17,7 +17,7 @@ pub(super) struct Cut {
 }
 
 /// Work for the relaxed list, about in nanoseconds: for any, for each piece, for each two kinds.
-const EFFORT: (usize, usize, usize) = (350_000, 2_700, 40);
+const EFFORT: (usize, usize, usize) = (300_000, 2_000, 40);
 /// Pieces that count towards it at most.
 const MOST: usize = 2_000;
 /// The share within which the relaxed price and its bound are to meet: for at most so many kinds, and
@@ -31,6 +31,7 @@ pub(super) struct Rounding<'a> {
     pub(super) boards: &'a [Board],
     /// All prices are whole multiples of this, cents.
     pub(super) grain: f64,
+    pub(super) mixes: Mixes,
     /// No list is cheaper, cents.
     pub(super) bound: f64,
     /// The cheapest list so far.
@@ -42,15 +43,24 @@ pub(super) struct Rounding<'a> {
 impl<'a> Rounding<'a> {
     /// Finds the list. Every item must fit some board.
     pub(super) fn run(items: &'a [Item], boards: &'a [Board], grain: f64) -> Self {
-        let price = (f64::INFINITY, f64::INFINITY);
-        let mut rounding = Self { items, boards, grain, bound: 0.0, cuts: vec![], price };
+        let mut rounding = Self::new(items, boards, grain);
         let relaxation = rounding.relax();
-        let mixes = Mixes::new(items, boards);
-        rounding.bound = mixes.bound().max((relaxation.bound / grain - 1e-6).ceil() * grain);
-        rounding.try_mixes(&mixes);
         rounding.round(&relaxation);
+        rounding.try_mixes();
         rounding.repair(&relaxation.bounding);
         rounding
+    }
+
+    /// No list for these items is cheaper, cents.
+    pub(super) fn bound_of(items: &'a [Item], boards: &'a [Board], grain: f64) -> f64 {
+        let mut rounding = Self::new(items, boards, grain);
+        rounding.relax();
+        rounding.bound
+    }
+
+    fn new(items: &'a [Item], boards: &'a [Board], grain: f64) -> Self {
+        let (mixes, price) = (Mixes::new(items, boards), (f64::INFINITY, f64::INFINITY));
+        Self { items, boards, grain, bound: mixes.bound(), mixes, cuts: vec![], price }
     }
 
     /// The greedy list, and the relaxed one that starts from its patterns.
@@ -64,6 +74,7 @@ impl<'a> Rounding<'a> {
         let kinds = self.items.len();
         let effort = EFFORT.0 + EFFORT.1 * to_count(pieces).min(MOST) + EFFORT.2 * kinds * kinds;
         relaxation.improve(if kinds > SLACK.1 { SLACK.2 } else { SLACK.0 }, effort);
+        self.bound = self.bound.max((relaxation.bound / self.grain - 1e-6).ceil() * self.grain);
         relaxation
     }
 
