@@ -12,6 +12,7 @@ use eframe::egui::{Align, Context, Id, Key, Layout, Modal, RichText, TextEdit, U
 
 use super::command::Command;
 use super::entry::select_all;
+use super::keep::Lost;
 use super::{After, App};
 
 /// A person needs longer than this to cancel a dialog.
@@ -90,6 +91,10 @@ pub(super) enum Dialog {
     Unsaved(Option<Command>),
     /// Where a file is.
     Path { purpose: Purpose, text: String },
+    /// What to do with unsaved work of windows that did not close.
+    Lost(Vec<Lost>),
+    /// Whether to save over a file that someone else changed.
+    Changed(PathBuf),
 }
 
 impl Dialog {
@@ -176,6 +181,8 @@ impl App {
     ) -> Option<Dialog> {
         match dialog {
             Dialog::Unsaved(then) => self.unsaved_ui(ctx, then, commands),
+            Dialog::Lost(lost) => self.lost_ui(ctx, lost),
+            Dialog::Changed(path) => self.changed_ui(ctx, path, commands),
             Dialog::Path { purpose, text } => {
                 let open = path_ui(ctx, purpose, text, commands);
                 if open.is_none() && commands.is_empty() {
@@ -185,6 +192,75 @@ impl App {
                 open
             }
         }
+    }
+
+    fn lost_ui(&mut self, ctx: &Context, mut lost: Vec<Lost>) -> Option<Dialog> {
+        let mut choice = None;
+        Modal::new(Id::unique("lost")).show(ctx, |ui| {
+            ui.set_width(440.0);
+            ui.heading("Unsaved work was found");
+            ui.label("A window did not close as it should. What was typed in it is kept:");
+            for (at, lost) in lost.iter().enumerate() {
+                ui.separator();
+                ui.horizontal(|ui| {
+                    let title = if lost.job.title.is_empty() { "New job" } else { &lost.job.title };
+                    ui.label(RichText::new(title).strong());
+                    let when = lost.when.and_then(|when| jiff::Timestamp::try_from(when).ok());
+                    let when = when.map(|when| jiff::ZonedDateTime::new(when, jiff::tz::TimeZone::system()));
+                    let when = when.map(|when| when.strftime("%d %b %H:%M").to_string());
+                    ui.label(RichText::new(when.unwrap_or_default()).small().weak());
+                });
+                ui.horizontal(|ui| {
+                    for (verb, does) in [("Recover", true), ("Delete", false)] {
+                        if ui.button(verb).clicked() {
+                            choice = Some((at, does));
+                        }
+                    }
+                });
+            }
+            buttons(ui, |ui| {
+                if ui.button("Ask again next time").clicked() {
+                    choice = Some((usize::MAX, false));
+                }
+            });
+        });
+        match choice {
+            None => Some(Dialog::Lost(lost)),
+            Some((usize::MAX, _)) => None,
+            Some((at, true)) => {
+                let taken = lost.remove(at);
+                self.recover(&taken);
+                None
+            }
+            Some((at, false)) => {
+                lost.remove(at).forget();
+                (!lost.is_empty()).then_some(Dialog::Lost(lost))
+            }
+        }
+    }
+
+    fn changed_ui(&mut self, ctx: &Context, path: PathBuf, commands: &mut Vec<Command>) -> Option<Dialog> {
+        let mut choice = None;
+        let modal = Modal::new(Id::unique("changed")).show(ctx, |ui| {
+            ui.set_width(420.0);
+            ui.heading("The file has changed");
+            ui.label(format!("Someone else changed “{}” since it was opened here.", path.display()));
+            buttons(ui, |ui| {
+                for verb in ["Save under another name", "Save over it", "Cancel"] {
+                    if ui.button(verb).clicked() {
+                        choice = Some(verb);
+                    }
+                }
+            });
+        });
+        match choice {
+            Some("Save over it") => self.save_now(ctx, &path),
+            Some("Save under another name") => commands.push(Command::SaveAs),
+            Some(_) => self.after_save = None,
+            None if modal.should_close() => self.after_save = None,
+            None => return Some(Dialog::Changed(path)),
+        }
+        None
     }
 
     fn unsaved_ui(

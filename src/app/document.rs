@@ -37,6 +37,13 @@ impl Document {
         Self { saved: Arc::clone(&job), job, undo: vec![], redo: vec![], path, unread }
     }
 
+    /// A document that holds unsaved work; `saved` is what stands in its file.
+    pub fn recovered(job: Job, path: Option<PathBuf>, saved: Job) -> Self {
+        let mut document = Self::new(saved, path, vec![]);
+        document.edit("Recover unsaved work".to_owned(), move |now| *now = job);
+        document
+    }
+
     /// The job.
     pub const fn job(&self) -> &Arc<Job> {
         &self.job

@@ -24,6 +24,7 @@ mod entry;
 mod icon;
 mod joint_bar;
 mod joint_section;
+mod keep;
 mod leaves;
 mod look;
 mod shelf_commands;
@@ -42,6 +43,7 @@ pub use command::{Command, Edit};
 use context::Cx;
 use dialog::{Dialog, Purpose};
 use document::Document;
+use keep::Keeper;
 use view::{Leaf, Settings, View};
 use worker::Worker;
 
@@ -93,6 +95,10 @@ pub struct App {
     opened: u64,
     closing: bool,
     natives: Option<dialog::NativeDialogs>,
+    /// Keeps unsaved work; not in tests of the window.
+    keeper: Option<Keeper>,
+    /// Whether the window had the keyboard in the last frame.
+    focused: bool,
 }
 
 /// The demo: the tea room of the Alder Lane boathouse.
@@ -146,6 +152,9 @@ impl App {
         let previewing = Worker::start("preview", ctx.clone(), preview);
         let mut app = Self::with(ctx, settings, assessing, previewing);
         app.natives = Some(dialog::NativeDialogs::new(ctx.clone()));
+        if let Some(folder) = eframe::storage_dir(APP_ID) {
+            app.keep_in(ctx, folder.join("recovery"));
+        }
         if let Some(path) = path {
             app.open(path);
         }
@@ -159,6 +168,16 @@ impl App {
             Self::with(ctx, Settings::default(), Worker::inline(assess_job), Worker::inline(preview));
         app.replace(Document::new(job, None, vec![]));
         app
+    }
+
+    /// Keeps unsaved work in `folder`, and offers what a window left there that did not close.
+    pub fn keep_in(&mut self, ctx: &Context, folder: PathBuf) {
+        let keeper = Keeper::new(folder, ctx.clone());
+        let lost = keeper.lost();
+        if !lost.is_empty() {
+            self.dialog = Some(Dialog::Lost(lost));
+        }
+        self.keeper = Some(keeper);
     }
 
     fn with(
@@ -190,6 +209,8 @@ impl App {
             opened: 0,
             closing: false,
             natives: None,
+            keeper: None,
+            focused: true,
         }
     }
 
@@ -305,6 +326,7 @@ impl App {
                 let partly = !loaded.problems.is_empty();
                 self.replace(Document::new(loaded.job, Some(path.to_owned()), loaded.problems));
                 self.settings.remember(path);
+                self.note_open(path);
                 if partly {
                     self.fault(format!(
                         "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
@@ -316,17 +338,64 @@ impl App {
         }
     }
 
+    /// Takes up unsaved work of a window that did not close.
+    fn recover(&mut self, lost: &keep::Lost) {
+        let saved = lost.path.as_deref().and_then(|path| file::load(path).ok());
+        let saved = saved.map_or_else(Job::default, |loaded| loaded.job);
+        self.replace(Document::recovered(lost.job.clone(), lost.path.clone(), saved));
+        if let Some(path) = &lost.path {
+            self.note_open(path);
+        }
+        lost.forget();
+    }
+
+    /// Tells if another window has the file open, too.
+    fn note_open(&mut self, path: &Path) {
+        if self.keeper.as_mut().is_some_and(|keeper| keeper.opened(path)) {
+            self.fault(format!(
+                "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
+                path.display()
+            ));
+        }
+    }
+
+    /// Tells if the file changed while the window was not looked at.
+    fn note_change(&mut self, ctx: &Context) {
+        let focused = ctx.input(|input| input.focused);
+        let returned = focused && !std::mem::replace(&mut self.focused, focused);
+        let Some(path) = self.document.path.clone().filter(|_| returned) else { return };
+        if self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(&path)) {
+            self.fault(format!(
+                "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
+                path.display()
+            ));
+        }
+    }
+
     fn fault(&mut self, text: String) {
         self.notice = Some(Notice { text, fault: true });
     }
 
+    /// Saves, unless someone else changed the file meanwhile: then it asks.
     fn save(&mut self, ctx: &Context, path: &Path) {
+        let own = self.document.path.as_deref() == Some(path);
+        if own && self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(path)) {
+            self.dialog = Some(Dialog::Changed(path.to_owned()));
+        } else {
+            self.save_now(ctx, path);
+        }
+    }
+
+    fn save_now(&mut self, ctx: &Context, path: &Path) {
         self.keep_figures();
         let job = Arc::clone(self.document.job());
         match file::save(&job, path) {
             Ok(()) => {
                 self.document.mark_saved(job, path.to_owned());
                 self.settings.remember(path);
+                if let Some(keeper) = &mut self.keeper {
+                    keeper.opened(path);
+                }
                 self.notice = Some(Notice { text: format!("Saved to {}", path.display()), fault: false });
                 match self.after_save.take() {
                     Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
@@ -364,6 +433,9 @@ impl App {
 
     fn replace(&mut self, document: Document) {
         self.document = document;
+        if let Some(keeper) = &mut self.keeper {
+            keeper.closed();
+        }
         self.view = View { leaf: self.view.leaf, ..View::default() };
         self.notice = None;
         self.opened += 1;
@@ -534,6 +606,21 @@ impl eframe::App for App {
         }
         self.guard_close(ctx);
         self.take_results(ctx);
+        self.note_change(ctx);
+        let document = &self.document;
+        let kept = self
+            .keeper
+            .as_mut()
+            .and_then(|keeper| keeper.look(ctx, document.job(), document.path.as_deref(), document.is_unsaved()));
+        if let Some(fault) = kept {
+            self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
+        }
+    }
+
+    fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
+        if let Some(keeper) = &self.keeper {
+            keeper.done();
+        }
     }
 
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {

@@ -157,7 +157,11 @@ pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
 
-pub(super) fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
+/// Writes a file whole or not at all; the version before is kept beside it as `NAME.bak`.
+///
+/// # Errors
+/// If the system refuses; the file is then as it was.
+pub fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
