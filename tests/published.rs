@@ -373,11 +373,8 @@ fn cartridges_run_as_far_as_the_coverage_table_says() {
 #[test]
 fn sealant_that_shrinks_takes_more_of_it() {
     let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(3.0), v_leg: Length::mm(4.0) };
-    let bead = BeadShape {
-        least_depth: Length::mm(5.0),
-        v_filled: Percent::pct(25.0),
-        waste: Percent::pct(10.0),
-    };
+    let bead =
+        BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(25.0), waste: Percent::pct(10.0) };
     // By hand: 3 x 5 mm and a quarter of 4 x 4 mm over 10 m are 190 mL cured.
     let wet = wet_sealant(&[joint], &bead, Percent::pct(50.0)).to_ml();
     assert!((wet - 190.0 / 0.5 * 1.1).abs() < 1e-6, "{wet}");

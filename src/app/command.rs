@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 
 use super::air_import::LoggerImport;
-use super::view::{Leaf, Selected};
+use super::view::{Leaf, Selected, Tool};
 use crate::job::Job;
 
 /// A named change of the job.
@@ -79,19 +79,25 @@ pub enum Command {
     Surface(usize),
     /// Select a joint, or nothing.
     Select(Option<Selected>),
+    /// Take these joints of the surface shown in with the selected one; a single one that is in is let go.
+    Also(Vec<String>),
     /// Select the joint most worth measuring next.
     NextJoint,
     /// Show the drawing on this day, counted from the visit.
     Day(i64),
     /// Show all of the surface.
     Fit,
+    /// Show the homeowner this page, or go back to work.
+    Show(Option<usize>),
+    /// Take another tool in the drawing.
+    Tool(Tool),
 }
 
 /// A command's name, its keys, and how it is made.
 pub type Shortcut = (&'static str, KeyboardShortcut, fn() -> Command);
 
 /// Commands that stand in the menu and have shortcuts, with name and keys.
-pub const SHORTCUTS: [Shortcut; 11] = [
+pub const SHORTCUTS: [Shortcut; 12] = [
     ("New job", key(Key::N), || Command::New),
     ("Open a job", key(Key::O), || Command::Open),
     // The longer shortcut first: Ctrl+S would also take Ctrl+Shift+S.
@@ -102,6 +108,7 @@ pub const SHORTCUTS: [Shortcut; 11] = [
     ("Undo", key(Key::Z), || Command::Undo),
     ("Switch light and dark", key(Key::D), || Command::SwitchTheme),
     ("Next joint to measure", key(Key::J), || Command::NextJoint),
+    ("Show the homeowner", key(Key::H), || Command::Show(Some(0))),
     ("Show all", key(Key::F), || Command::Fit),
     ("Quit", key(Key::Q), || Command::Quit),
 ];

@@ -8,7 +8,9 @@ use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
 use std::time::{Duration, Instant};
 
-use eframe::egui::{Align, Context, Id, Key, Layout, Modal, RichText, TextEdit, Ui, ViewportCommand};
+use eframe::egui::{
+    Align, Context, Frame, Id, Key, Layout, Margin, Modal, RichText, TextEdit, Ui, ViewportCommand,
+};
 
 use super::command::Command;
 use super::entry::select_all;
@@ -196,7 +198,7 @@ impl App {
 
     fn lost_ui(&mut self, ctx: &Context, mut lost: Vec<Lost>) -> Option<Dialog> {
         let mut choice = None;
-        Modal::new(Id::unique("lost")).show(ctx, |ui| {
+        modal("lost", ctx).show(ctx, |ui| {
             ui.set_width(440.0);
             ui.heading("Unsaved work was found");
             ui.label("A window did not close as it should. What was typed in it is kept:");
@@ -241,7 +243,7 @@ impl App {
 
     fn changed_ui(&mut self, ctx: &Context, path: PathBuf, commands: &mut Vec<Command>) -> Option<Dialog> {
         let mut choice = None;
-        let modal = Modal::new(Id::unique("changed")).show(ctx, |ui| {
+        let modal = modal("changed", ctx).show(ctx, |ui| {
             ui.set_width(420.0);
             ui.heading("The file has changed");
             ui.label(format!("Someone else changed “{}” since it was opened here.", path.display()));
@@ -270,7 +272,7 @@ impl App {
         commands: &mut Vec<Command>,
     ) -> Option<Dialog> {
         let mut choice = None;
-        let modal = Modal::new(Id::unique("unsaved")).show(ctx, |ui| {
+        let modal = modal("unsaved", ctx).show(ctx, |ui| {
             ui.set_width(380.0);
             ui.heading("Keep the changes?");
             ui.label("The job has changes that are not saved.");
@@ -312,7 +314,7 @@ impl App {
 
 fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec<Command>) -> Option<Dialog> {
     let mut done = None;
-    let modal = Modal::new(Id::unique("path")).show(ctx, |ui| {
+    let modal = modal("path", ctx).show(ctx, |ui| {
         ui.set_width(440.0);
         ui.heading(purpose.title());
         ui.label(RichText::new("No file dialog answered; type the path.").weak());
@@ -347,6 +349,11 @@ fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec
         _ if modal.should_close() => None,
         _ => Some(Dialog::Path { purpose, text }),
     }
+}
+
+/// A question with room around it.
+pub(super) fn modal(name: &'static str, ctx: &Context) -> Modal {
+    Modal::new(Id::unique(name)).frame(Frame::popup(&ctx.global_style()).inner_margin(Margin::same(16)))
 }
 
 fn buttons(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {

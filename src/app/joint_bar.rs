@@ -26,7 +26,11 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
             return;
         };
-        ui.label(RichText::new(format!("Joint {}", selected.joint)).strong());
+        let name = match cx.view.also.len() {
+            0 => format!("Joint {}", selected.joint),
+            more => format!("Joint {} and {more} more", selected.joint),
+        };
+        ui.label(RichText::new(name).strong());
         gap_field(ui, cx, &selected);
         failure(ui, cx, &selected);
         if ui.button("Next joint to measure").clicked() {
@@ -65,27 +69,41 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     if let Some(width) = field.value {
         set_gap(cx, selected, width);
     }
-    if entered && !field.refused {
+    if entered && !field.refused && cx.view.also.is_empty() {
         cx.push(Command::NextJoint);
     }
 }
 
+/// The selected joint and those taken in with it.
+fn all_selected(cx: &Cx<'_>, selected: &Selected) -> Vec<String> {
+    std::iter::once(&selected.joint).chain(&cx.view.also).cloned().collect()
+}
+
+/// What a step on some joints is called.
+fn step_name(what: &str, joints: &[String]) -> String {
+    match joints {
+        [joint] => format!("{what} of {joint}"),
+        joints => format!("{what} of {} joints", joints.len()),
+    }
+}
+
 fn set_gap(cx: &mut Cx<'_>, selected: &Selected, width: Option<Length>) {
-    let selected = selected.clone();
-    cx.edit(format!("Gap of {}", selected.joint), move |job| {
-        let Some(surface) = job.surfaces.get(selected.surface).map(|surface| surface.name.clone()) else {
-            return;
-        };
+    let (surface, joints) = (selected.surface, all_selected(cx, selected));
+    cx.edit(step_name("Gap", &joints), move |job| {
+        let Some(surface) = job.surfaces.get(surface).map(|surface| surface.name.clone()) else { return };
         let gaps = &mut job.survey.gaps;
-        let here = |gap: &GapReading| gap.surface == surface && gap.joint == selected.joint;
-        match width {
-            None => gaps.retain(|gap| !here(gap)),
-            Some(width) => match gaps.iter_mut().rfind(|gap| here(gap)) {
-                Some(reading) => reading.width = width,
-                None => {
-                    gaps.push(GapReading { surface, joint: selected.joint, width, ..GapReading::default() });
-                }
-            },
+        for joint in joints {
+            let here = |gap: &GapReading| gap.surface == surface && gap.joint == joint;
+            match width {
+                None => gaps.retain(|gap| !here(gap)),
+                Some(width) => match gaps.iter_mut().rfind(|gap| here(gap)) {
+                    Some(reading) => reading.width = width,
+                    None => {
+                        let surface = surface.clone();
+                        gaps.push(GapReading { surface, joint, width, ..GapReading::default() });
+                    }
+                },
+            }
         }
     });
 }
@@ -96,15 +114,14 @@ fn failure(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     let response = combo.show_ui(ui, |ui| {
         for choice in Failure::ALL {
             if ui.selectable_label(found == choice, choice.words()).clicked() {
-                let selected = selected.clone();
-                cx.edit(format!("How {} failed", selected.joint), move |job| {
-                    let surface = job.surfaces.get(selected.surface).map(|s| s.name.clone());
-                    let mut gaps = job.survey.gaps.iter_mut();
-                    let here = |gap: &&mut GapReading| {
-                        Some(&gap.surface) == surface.as_ref() && gap.joint == selected.joint
-                    };
-                    if let Some(reading) = gaps.rfind(here) {
-                        reading.failed = choice;
+                let (surface, joints) = (selected.surface, all_selected(cx, selected));
+                cx.edit(step_name("Failure", &joints), move |job| {
+                    let surface = job.surfaces.get(surface).map(|s| s.name.clone());
+                    let of_surface = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref();
+                    for gap in job.survey.gaps.iter_mut().filter(of_surface) {
+                        if joints.contains(&gap.joint) {
+                            gap.failed = choice;
+                        }
                     }
                 });
             }

@@ -116,7 +116,13 @@ impl Keeper {
     }
 
     /// Looks at the job once a frame: keeps it when it is time. Returns what went wrong last.
-    pub fn look(&mut self, ctx: &Context, job: &Arc<Job>, path: Option<&Path>, unsaved: bool) -> Option<String> {
+    pub fn look(
+        &mut self,
+        ctx: &Context,
+        job: &Arc<Job>,
+        path: Option<&Path>,
+        unsaved: bool,
+    ) -> Option<String> {
         let fault = self.writing.latest().flatten();
         if !unsaved {
             if self.kept.take().is_some() {

@@ -28,6 +28,7 @@ mod keep;
 mod leaves;
 mod look;
 mod shelf_commands;
+mod show;
 mod top_bar;
 mod view;
 mod worker;
@@ -277,6 +278,8 @@ impl App {
             Command::Surface(surface) => {
                 self.view.surface = surface;
                 self.view.selected = None;
+                self.view.also.clear();
+                (self.view.drag, self.view.typed_edge) = (None, None);
             }
             Command::Select(selected) => {
                 self.view.focus_gap = selected.is_some();
@@ -284,16 +287,40 @@ impl App {
                     self.view.surface = selected.surface;
                 }
                 self.view.selected = selected;
+                self.view.also.clear();
             }
+            Command::Also(joints) => self.also(joints),
             Command::NextJoint => {
                 let next = joint_bar::next_to_measure(&self.assessed, self.document.job(), &self.view);
                 self.apply(ctx, Command::Select(next));
             }
+            Command::Tool(tool) => {
+                self.view.tool = tool;
+                (self.view.drag, self.view.typed_edge) = (None, None);
+            }
             Command::Day(day) => self.view.day = day,
+            Command::Show(page) => self.view.show = page,
             Command::Fit => {
                 self.view.cameras.remove(&self.view.surface);
             }
         }
+    }
+
+    /// Takes joints in with the selected one, or lets a single one go.
+    fn also(&mut self, joints: Vec<String>) {
+        let view = &mut self.view;
+        let single = joints.len() == 1;
+        for joint in joints {
+            let selected = view.selected.as_ref().is_some_and(|selected| selected.joint == joint);
+            if view.selected.is_none() {
+                view.selected = Some(view::Selected { surface: view.surface, joint });
+            } else if let (true, Some(at)) = (single, view.also.iter().position(|known| *known == joint)) {
+                view.also.remove(at);
+            } else if !selected && !view.also.contains(&joint) {
+                view.also.push(joint);
+            }
+        }
+        view.focus_gap = view.selected.is_some();
     }
 
     /// Does what would lose unsaved changes, or asks first.
@@ -551,6 +578,10 @@ impl App {
             opened: self.opened,
             commands: &mut commands,
         };
+        if cx.view.show.is_some() {
+            show::show(ui, &mut cx);
+            return commands;
+        }
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
         Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
@@ -608,10 +639,9 @@ impl eframe::App for App {
         self.take_results(ctx);
         self.note_change(ctx);
         let document = &self.document;
-        let kept = self
-            .keeper
-            .as_mut()
-            .and_then(|keeper| keeper.look(ctx, document.job(), document.path.as_deref(), document.is_unsaved()));
+        let kept = self.keeper.as_mut().and_then(|keeper| {
+            keeper.look(ctx, document.job(), document.path.as_deref(), document.is_unsaved())
+        });
         if let Some(fault) = kept {
             self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
         }

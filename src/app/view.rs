@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use super::air_import::LoggerImport;
 use crate::job::{OwnShelf, RateLearned};
 use crate::measure::Length;
-use crate::surface::SurfaceKind;
+use crate::surface::{Point, SurfaceKind};
 
 /// A leaf of the window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -44,6 +44,39 @@ impl Leaf {
             Self::Shelf => "Shelf",
         }
     }
+}
+
+/// What the pointer does in the drawing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Tool {
+    /// Selects joints, whose gaps are typed.
+    #[default]
+    Measure,
+    /// Moves corners and sets lengths.
+    Shape,
+    /// Draws a divider.
+    Divider,
+    /// Draws an opening.
+    Opening,
+}
+
+impl Tool {
+    /// All of them, with name and what they do.
+    pub const ALL: [(Self, &'static str, &'static str); 4] = [
+        (Self::Measure, "Measure", "Click joints and type their gaps."),
+        (Self::Shape, "Shape", "Drag corners, type lengths of edges, add corners."),
+        (Self::Divider, "Divider", "Draw a dividing board; it parts the sections it crosses."),
+        (Self::Opening, "Opening", "Draw a window, door or skylight."),
+    ];
+}
+
+/// A point that is being dragged, or a line or rectangle that is being drawn.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drag {
+    /// Where it began.
+    pub from: Point,
+    /// Where it is.
+    pub to: Point,
 }
 
 /// A joint of a surface, by its label: it survives a change of the layout.
@@ -106,10 +139,22 @@ pub struct View {
     pub surface: usize,
     /// The joint that is selected.
     pub selected: Option<Selected>,
+    /// Other joints of the same surface that are set together with it, by label.
+    pub also: Vec<String>,
+    /// Where a rectangle around joints began, in points of the screen.
+    pub rope: Option<eframe::egui::Pos2>,
     /// The day the drawing shows, counted from the visit.
     pub day: i64,
     /// How each surface is looked at.
     pub cameras: HashMap<usize, Camera>,
+    /// What the pointer does in the drawing.
+    pub tool: Tool,
+    /// What is being dragged or drawn.
+    pub drag: Option<Drag>,
+    /// The edge of the outline whose length is being typed.
+    pub typed_edge: Option<usize>,
+    /// Whether the field for that length is to take the focus.
+    pub focus_edge: bool,
     /// A surface being described.
     pub draft: Draft,
     /// A logger's file whose layout is to be confirmed.
@@ -120,6 +165,10 @@ pub struct View {
     pub offered: Option<(String, OwnShelf)>,
     /// What finished jobs taught, with how many there were.
     pub learned: Option<(usize, Vec<RateLearned>)>,
+    /// The page the homeowner is shown; `None` at work.
+    pub show: Option<usize>,
+    /// Whether the homeowner sees prices.
+    pub show_prices: bool,
     /// Which paper is previewed.
     pub paper: usize,
     /// Whether the gap field is to take the focus.

@@ -11,6 +11,7 @@ use crate::repair::{MethodId, Need};
 /// Everything a template can show.
 pub(super) fn data(job: &Job, found: &Assessment) -> Value {
     let chosen = found.chosen(job);
+    let words = Words::new(job, found);
     json!({
         "paper": match job.units { Units::Inches => "us-letter", Units::Millimetres => "a4" },
         "title": job.title,
@@ -23,11 +24,11 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
         },
         "date": show_date(job.visited),
         "answer": found.answer.headline,
-        "saw": saw(job, found),
-        "why": why(job, found),
-        "moves": moves(job, found),
-        "plan": chosen.map_or_else(Vec::new, |option| plan(job, found, option)),
-        "asks": asks(job),
+        "saw": words.saw,
+        "why": words.why,
+        "moves": words.moves,
+        "plan": words.plan,
+        "asks": words.asks,
         "warranty_years": job.plan.warranty_years,
         "cautions": found.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
         "options": weighed(job, found).into_iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
@@ -41,6 +42,34 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
             .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),
         "missing": found.answer.missing,
     })
+}
+
+/// The sentences for someone who never heard of moisture content.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Words {
+    /// What was seen in the room.
+    pub saw: Vec<String>,
+    /// Why it happened.
+    pub why: Vec<String>,
+    /// How the joints go on moving.
+    pub moves: Vec<String>,
+    /// What will be done, when, and why then; empty where nothing is chosen.
+    pub plan: Vec<String>,
+    /// What is asked of the homeowner.
+    pub asks: Vec<String>,
+}
+
+impl Words {
+    /// The sentences on `found`, which is the assessment of `job`.
+    pub fn new(job: &Job, found: &Assessment) -> Self {
+        Self {
+            saw: saw(job, found),
+            why: why(job, found),
+            moves: moves(job, found),
+            plan: found.chosen(job).map_or_else(Vec::new, |option| plan(job, found, option)),
+            asks: asks(job),
+        }
+    }
 }
 
 fn count(number: usize, one: &str, many: &str) -> String {
@@ -232,7 +261,7 @@ fn asks(job: &Job) -> Vec<String> {
 }
 
 /// The chosen way and the three others that cost least with callbacks: more would not be weighed.
-fn weighed<'a>(job: &Job, found: &'a Assessment) -> Vec<&'a RepairOption> {
+pub fn weighed<'a>(job: &Job, found: &'a Assessment) -> Vec<&'a RepairOption> {
     let chosen = found.chosen(job);
     let mut others: Vec<&RepairOption> = found
         .options

@@ -11,6 +11,7 @@ use crate::assess::Assessment;
 use crate::job::Job;
 
 pub(crate) use data::need;
+pub use data::{Words, weighed};
 pub use typeset::{PageImage, PaperError, Typeset};
 
 /// A kind of paper.

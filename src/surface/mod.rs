@@ -11,6 +11,7 @@
 
 mod boundary;
 mod courses;
+mod edit;
 mod faults;
 mod layout;
 mod model;

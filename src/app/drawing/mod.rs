@@ -8,11 +8,14 @@ use geo::{
     BoundingRect as _, Coord, InteriorPoint as _, Intersects as _, MultiPolygon, TriangulateEarcut as _,
 };
 
+mod shape;
+mod snap;
+
 use super::command::Command;
 use super::context::Cx;
 use super::icon::Icon;
 use super::look;
-use super::view::{Camera, Selected};
+use super::view::{Camera, Selected, Tool};
 use crate::assess::JointState;
 use crate::measure::{Length, Units, show_date, show_number};
 use crate::surface::SurfaceLayout;
@@ -42,8 +45,27 @@ pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
     paint_names(&painter, cx, &sheet, laid, surface);
     paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
     paint_legend(&painter, cx, response.rect);
-    name_joints(ui, cx, &sheet, laid, surface);
-    pick(ui, cx, &response, &sheet, laid, surface);
+    if cx.view.tool == Tool::Measure {
+        name_joints(ui, cx, &sheet, laid, surface);
+        pick(ui, cx, &response, &sheet, laid, surface);
+    } else {
+        shape::shape(ui, cx, &response, &painter, &sheet, surface);
+    }
+}
+
+/// The surface shown, all of it, to look at only.
+pub(super) fn still(ui: &mut Ui, cx: &Cx<'_>) {
+    let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Drawing"));
+    let surface = cx.view.surface;
+    let Some(laid) = cx.found.layouts.get(surface) else { return };
+    let Some(bounds) = laid.face.bounding_rect() else { return };
+    let sheet = Sheet::fit(response.rect, bounds, Camera::default());
+    paint_wood(&painter, cx, &sheet, laid);
+    paint_joints(&painter, cx, &sheet, laid, surface);
+    paint_names(&painter, cx, &sheet, laid, surface);
+    paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
+    paint_legend(&painter, cx, response.rect);
 }
 
 fn surface_tabs(ui: &mut Ui, cx: &mut Cx<'_>) {
@@ -58,6 +80,15 @@ fn surface_tabs(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
         if !cx.assessed.surfaces.is_empty() && Icon::Fit.button(ui, "Show all of it", true).clicked() {
             cx.push(Command::Fit);
+        }
+        if !cx.assessed.surfaces.is_empty() {
+            ui.separator();
+            for (tool, name, does) in Tool::ALL {
+                let on = cx.view.tool == tool;
+                if ui.selectable_label(on, name).on_hover_text(does).clicked() && !on {
+                    cx.push(Command::Tool(tool));
+                }
+            }
         }
         if cx.busy {
             ui.label(eframe::egui::RichText::new("working…").small().weak());
@@ -78,6 +109,22 @@ struct Sheet {
 }
 
 impl Sheet {
+    /// The bounds fitted into a rectangle of the screen, as the camera looks at them.
+    fn fit(rect: Rect, bounds: geo::Rect, camera: Camera) -> Self {
+        let room = rect.shrink2(vec2(24.0, 34.0));
+        let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
+        let scale = (room.width() / width).min(room.height() / height).max(0.1) * camera.zoom;
+        let centre = bounds.center();
+        let offset = vec2(centre.x as f32 * scale, -(centre.y as f32) * scale);
+        Self { origin: room.center() + camera.shift - offset, scale }
+    }
+
+    /// The place in metres under a point of the screen.
+    fn metres(&self, at: Pos2) -> Coord {
+        let from = (at - self.origin) / self.scale;
+        Coord { x: f64::from(from.x), y: -f64::from(from.y) }
+    }
+
     fn at(&self, point: Coord) -> Pos2 {
         self.origin + vec2(point.x as f32 * self.scale, -(point.y as f32) * self.scale)
     }
@@ -85,11 +132,12 @@ impl Sheet {
 
 /// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
 fn look_around(ui: &Ui, cx: &mut Cx<'_>, response: &Response, bounds: geo::Rect, surface: usize) -> Sheet {
-    let room = response.rect.shrink2(vec2(24.0, 34.0));
-    let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
-    let fit = (room.width() / width).min(room.height() / height).max(0.1);
+    let centre = response.rect.center();
     let camera: &mut Camera = cx.view.cameras.entry(surface).or_default();
-    if response.dragged() {
+    // Where the pointer draws, the other buttons look around.
+    let draws = matches!(cx.view.tool, Tool::Divider | Tool::Opening);
+    let ropes = cx.view.rope.is_some() || ui.input(|input| input.modifiers.shift);
+    if response.dragged() && !ropes && !(draws && response.dragged_by(eframe::egui::PointerButton::Primary)) {
         camera.shift += response.drag_delta();
     }
     if let Some(pointer) = response.hover_pos() {
@@ -97,15 +145,12 @@ fn look_around(ui: &Ui, cx: &mut Cx<'_>, response: &Response, bounds: geo::Rect,
         let factor = pinch * (scroll * 0.004).exp();
         if (factor - 1.0).abs() > 1e-4 {
             let zoom = (camera.zoom * factor).clamp(0.2, 80.0);
-            let from_centre = pointer - room.center() - camera.shift;
+            let from_centre = pointer - centre - camera.shift;
             camera.shift += from_centre * (1.0 - zoom / camera.zoom);
             camera.zoom = zoom;
         }
     }
-    let scale = fit * camera.zoom;
-    let centre = bounds.center();
-    let offset = vec2(centre.x as f32 * scale, -(centre.y as f32) * scale);
-    Sheet { origin: room.center() + camera.shift - offset, scale }
+    Sheet::fit(response.rect, bounds, *camera)
 }
 
 fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, colour: Color32) {
@@ -158,7 +203,8 @@ fn paint_joints(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLay
         if !visible.intersects(Rect::from_two_pos(ends[0], ends[1]).expand(2.0)) {
             continue;
         }
-        if selected == Some(joint.label.as_str()) {
+        let on = selected == Some(joint.label.as_str());
+        if on || (selected.is_some() && cx.view.also.contains(&joint.label)) {
             painter.line_segment(ends, Stroke::new(9.0, cx.palette.select.gamma_multiply(0.35)));
         }
         let state = cx.found.joint(surface, index);
@@ -286,7 +332,13 @@ fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
     };
     let nearest = (0..laid.joints.len()).min_by(|&a, &b| distance(a).total_cmp(&distance(b)));
     let near = nearest.filter(|&index| distance(index) <= REACH);
-    if response.clicked() {
+    let more = ui.input(|input| input.modifiers.shift);
+    rope(ui, cx, response, sheet, laid);
+    if response.clicked() && more {
+        if let Some(index) = near {
+            cx.push(Command::Also(vec![laid.joints[index].label.clone()]));
+        }
+    } else if response.clicked() {
         let selected = near.map(|index| Selected { surface, joint: laid.joints[index].label.clone() });
         cx.push(Command::Select(selected));
     }
@@ -296,6 +348,34 @@ fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
     {
         let story = story(cx, laid, surface, index);
         response.clone().on_hover_text_at_pointer(story);
+    }
+}
+
+/// With Shift held, a rectangle takes in every joint whose middle it holds.
+fn rope(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout) {
+    let shift = ui.input(|input| input.modifiers.shift);
+    if shift && response.drag_started() {
+        cx.view.rope = ui.input(|input| input.pointer.press_origin());
+    }
+    let (Some(start), Some(now)) = (cx.view.rope, ui.input(|input| input.pointer.latest_pos())) else {
+        return;
+    };
+    let rect = Rect::from_two_pos(start, now);
+    let painter = ui.painter_at(response.rect);
+    painter.rect(
+        rect,
+        0,
+        cx.palette.select.gamma_multiply(0.12),
+        Stroke::new(1.0, cx.palette.select),
+        eframe::egui::StrokeKind::Inside,
+    );
+    if !response.dragged() {
+        cx.view.rope = None;
+        let inside = laid.joints.iter().filter(|joint| rect.contains(sheet.at(joint.middle())));
+        let labels: Vec<String> = inside.map(|joint| joint.label.clone()).collect();
+        if !labels.is_empty() {
+            cx.push(Command::Also(labels));
+        }
     }
 }
 

@@ -1,0 +1,404 @@
+//! Changing the drawing itself: corners are dragged, edges given their length, dividers and openings
+//! drawn. A drag is one step in the history, put down when the button is let go.
+
+use eframe::egui::{
+    Align2, Area, FontId, Id, Key, Order, Painter, PointerButton, Pos2, Rect, Response, Role, Sense, Shape,
+    Stroke, Ui, Vec2, WidgetInfo, vec2,
+};
+use geo::Coord;
+
+use super::Sheet;
+use super::snap::{Snapped, grid_step, snap};
+use crate::app::context::Cx;
+use crate::app::view::{Drag, Tool};
+use crate::measure::Length;
+use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
+
+/// How close in points a corner catches.
+const REACH: f32 = 9.0;
+/// A step of the grid is at least this many points.
+const STEP: f32 = 7.0;
+/// A new divider's width.
+const DIVIDER: Length = Length::inches(3.5);
+
+pub(super) fn shape(
+    ui: &mut Ui,
+    cx: &mut Cx<'_>,
+    response: &Response,
+    painter: &Painter,
+    sheet: &Sheet,
+    on: usize,
+) {
+    let Some(surface) = cx.job.surfaces.get(on) else { return };
+    match cx.view.tool {
+        Tool::Measure => {}
+        Tool::Shape => {
+            edges(ui, cx, painter, sheet, surface, on);
+            handles(ui, cx, painter, sheet, surface, on);
+            insert(cx, response, sheet, surface, on);
+        }
+        Tool::Divider | Tool::Opening => draw_new(ui, cx, response, painter, sheet, surface, on),
+    }
+    tell(painter, cx, response.rect);
+}
+
+/// What to do with the tool, in a line.
+fn tell(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
+    let words = match cx.view.tool {
+        Tool::Measure => return,
+        Tool::Shape => {
+            "Drag a corner, click a length to type it, double-click an edge for a new corner, Delete takes one away."
+        }
+        Tool::Divider => "Drag from edge to edge: the sections it crosses are parted.",
+        Tool::Opening => "Drag from corner to corner.",
+    };
+    let words = painter.layout_no_wrap(words.to_owned(), FontId::proportional(12.0), cx.palette.ink);
+    let at = Align2::CENTER_TOP.anchor_size(rect.center_top() + vec2(0.0, 6.0), words.size());
+    painter.rect_filled(at.expand2(vec2(8.0, 3.0)), 4, cx.palette.raised);
+    painter.galley(at.min, words, cx.palette.ink);
+}
+
+fn held(
+    ui: &Ui,
+    cx: &Cx<'_>,
+    sheet: &Sheet,
+    surface: &Surface,
+    at: Pos2,
+    start: Option<Coord>,
+    own: Option<Point>,
+) -> Snapped {
+    let point = sheet.metres(at);
+    // With Alt held, nothing holds.
+    if ui.input(|input| input.modifiers.alt) {
+        return Snapped { at: point, guides: vec![] };
+    }
+    let others = surface.points().into_iter().filter(|other| Some(*other) != own);
+    let others: Vec<Coord> = others.map(|point| point.coord()).collect();
+    let metres = |points: f32| f64::from(points / sheet.scale);
+    snap(point, &others, start, metres(REACH), grid_step(cx.units(), metres(STEP)))
+}
+
+const fn point(at: Coord) -> Point {
+    Point::m(at.x, at.y)
+}
+
+/// The corners and ends, each with what it is called.
+fn corners(surface: &Surface) -> Vec<(String, Point)> {
+    let mut named: Vec<(String, Point)> = Vec::new();
+    let outline = surface.outline.iter().enumerate();
+    let openings = surface.openings.iter().flat_map(|opening| {
+        opening
+            .corners
+            .iter()
+            .enumerate()
+            .map(|(at, p)| (format!("Corner {} of {}", at + 1, opening.name), *p))
+    });
+    let dividers = surface.dividers.iter().flat_map(|divider| {
+        [
+            (format!("Start of {}", divider.name), divider.from),
+            (format!("End of {}", divider.name), divider.to),
+        ]
+    });
+    let regions = surface.sections.iter().flat_map(|section| {
+        let corners = section.region.iter().flatten().enumerate();
+        corners.map(|(at, p)| (format!("Corner {} of section {}", at + 1, section.name), *p))
+    });
+    let all = outline.map(|(at, p)| (format!("Corner {} of the outline", at + 1), *p));
+    for (name, corner) in all.chain(openings).chain(dividers).chain(regions) {
+        // One handle for corners that lie on each other.
+        let apart = |other: &Point| {
+            let run = other.coord() - corner.coord();
+            run.x.hypot(run.y)
+        };
+        if named.iter().all(|(_, other)| apart(other) > 5e-4) {
+            named.push((name, corner));
+        }
+    }
+    named
+}
+
+fn handles(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+    for (index, (name, corner)) in corners(surface).into_iter().enumerate() {
+        let at = sheet.at(corner.coord());
+        let rect = Rect::from_center_size(at, Vec2::splat(16.0));
+        if !ui.clip_rect().contains(at) {
+            continue;
+        }
+        let response = ui.interact(rect, Id::unique(("corner", on, index)), Sense::click_and_drag());
+        let words = format!("{name}, {} right, {} up", corner.0.show(cx.units()), corner.1.show(cx.units()));
+        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
+        if response.clicked() || response.drag_started() {
+            response.request_focus();
+        }
+        let mut shown = at;
+        if response.dragged()
+            && let Some(pointer) = response.interact_pointer_pos()
+        {
+            let snapped = held(ui, cx, sheet, surface, pointer, None, Some(corner));
+            guides(painter, cx, sheet, &snapped);
+            shown = sheet.at(snapped.at);
+            cx.view.drag = Some(Drag { from: corner, to: point(snapped.at) });
+            ghost(painter, cx, sheet, surface, corner, point(snapped.at));
+        }
+        if response.drag_stopped()
+            && let Some(drag) = cx.view.drag.take()
+            && drag.from != drag.to
+        {
+            move_corner(cx, on, drag.from, drag.to);
+        }
+        keys(ui, cx, &response, sheet, surface, on, corner);
+        let lit = response.hovered() || response.has_focus() || response.dragged();
+        let fill = if lit { cx.palette.accent } else { cx.palette.raised };
+        let square = Rect::from_center_size(shown, Vec2::splat(if lit { 11.0 } else { 9.0 }));
+        painter.rect(square, 2, fill, Stroke::new(1.6, cx.palette.accent), eframe::egui::StrokeKind::Inside);
+        response.on_hover_text(words).on_hover_cursor(eframe::egui::CursorIcon::Grab);
+    }
+}
+
+fn move_corner(cx: &mut Cx<'_>, on: usize, from: Point, to: Point) {
+    cx.edit("Move a corner", move |job| {
+        if let Some(surface) = job.surfaces.get_mut(on) {
+            surface.move_point(from, to);
+        }
+    });
+}
+
+/// Arrow keys move a corner that has the focus; Delete takes one of the outline away.
+fn keys(
+    ui: &Ui,
+    cx: &mut Cx<'_>,
+    response: &Response,
+    sheet: &Sheet,
+    surface: &Surface,
+    on: usize,
+    corner: Point,
+) {
+    if !response.has_focus() {
+        return;
+    }
+    let step = grid_step(cx.units(), f64::from(STEP / sheet.scale));
+    let arrows = [
+        (Key::ArrowLeft, (-step, 0.0)),
+        (Key::ArrowRight, (step, 0.0)),
+        (Key::ArrowUp, (0.0, step)),
+        (Key::ArrowDown, (0.0, -step)),
+    ];
+    // The focus stays while arrows move the corner.
+    ui.memory_mut(|memory| {
+        memory.set_focus_lock_filter(
+            response.id,
+            eframe::egui::EventFilter {
+                horizontal_arrows: true,
+                vertical_arrows: true,
+                ..Default::default()
+            },
+        );
+    });
+    for (key, (x, y)) in arrows {
+        if ui.input(|input| input.key_pressed(key)) {
+            let at = corner.coord();
+            move_corner(cx, on, corner, Point::m(at.x + x, at.y + y));
+        }
+    }
+    let gone = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
+    if gone && surface.outline.len() > 3 && surface.outline.contains(&corner) {
+        cx.edit("Remove a corner", move |job| {
+            if let Some(surface) = job.surfaces.get_mut(on) {
+                surface.outline.retain(|known| *known != corner);
+            }
+        });
+    }
+}
+
+fn guides(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, snapped: &Snapped) {
+    let stroke = Stroke::new(1.0, cx.palette.accent.gamma_multiply(0.7));
+    for guide in &snapped.guides {
+        painter.extend(Shape::dashed_line(&[sheet.at(*guide), sheet.at(snapped.at)], stroke, 4.0, 3.0));
+    }
+}
+
+/// The outline as it will be, with the lengths that change.
+fn ghost(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: &Surface, from: Point, to: Point) {
+    let mut moved = surface.clone();
+    moved.move_point(from, to);
+    let stroke = Stroke::new(2.0, cx.palette.accent);
+    let rings = std::iter::once(&moved.outline).chain(moved.openings.iter().map(|opening| &opening.corners));
+    for ring in rings {
+        let points: Vec<Pos2> = ring.iter().map(|corner| sheet.at(corner.coord())).collect();
+        painter.add(Shape::closed_line(points, stroke));
+        for (at, corner) in ring.iter().enumerate() {
+            let next = ring[(at + 1) % ring.len()];
+            if *corner == to || next == to {
+                length_label(painter, cx, sheet, *corner, next);
+            }
+        }
+    }
+    for divider in &moved.dividers {
+        painter.line_segment([sheet.at(divider.from.coord()), sheet.at(divider.to.coord())], stroke);
+    }
+}
+
+fn length_between(a: Point, b: Point) -> Length {
+    let run = b.coord() - a.coord();
+    Length::m(run.x.hypot(run.y))
+}
+
+fn length_label(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, a: Point, b: Point) {
+    let words = length_between(a, b).show(cx.units());
+    let words = painter.layout_no_wrap(words, FontId::proportional(12.5), cx.palette.ink);
+    let middle = sheet.at((a.coord() + b.coord()) / 2.0);
+    let rect = Align2::CENTER_CENTER.anchor_size(middle, words.size());
+    painter.rect_filled(rect.expand2(vec2(5.0, 2.0)), 4, cx.palette.raised);
+    painter.galley(rect.min, words, cx.palette.ink);
+}
+
+/// Every edge of the outline has its length as a button; pressed, the length can be typed.
+fn edges(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+    let points: Vec<Pos2> = surface.outline.iter().map(|corner| sheet.at(corner.coord())).collect();
+    painter.add(Shape::closed_line(points, Stroke::new(1.5, cx.palette.accent)));
+    for (edge, corner) in surface.outline.iter().enumerate() {
+        let next = surface.outline[(edge + 1) % surface.outline.len()];
+        let length = length_between(*corner, next);
+        let middle = sheet.at((corner.coord() + next.coord()) / 2.0);
+        if cx.view.typed_edge == Some(edge) {
+            type_length(ui, cx, middle, length, edge, on);
+            continue;
+        }
+        // While a corner is dragged its own lengths are shown.
+        if cx.view.drag.is_some() {
+            continue;
+        }
+        length_label(painter, cx, sheet, *corner, next);
+        let rect = Rect::from_center_size(middle, vec2(70.0, 20.0));
+        if !ui.clip_rect().contains(middle) {
+            continue;
+        }
+        let response = ui.interact(rect, Id::unique(("edge", on, edge)), Sense::CLICK);
+        let words = format!("Edge {}, {}: type its length", edge + 1, length.show(cx.units()));
+        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
+        if response.on_hover_text(&words).clicked() {
+            cx.view.typed_edge = Some(edge);
+            cx.view.focus_edge = true;
+        }
+    }
+}
+
+fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usize, on: usize) {
+    let area = Area::new(Id::unique(("edge length", on))).order(Order::Foreground);
+    area.fixed_pos(middle - vec2(42.0, 12.0)).show(ui.ctx(), |ui| {
+        let id = Id::unique(("edge length field", on, edge));
+        let units = cx.units();
+        let name = format!("Length of edge {}", edge + 1);
+        let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
+            let length = crate::measure::parse_length(text, units).map_err(|error| error.to_string())?;
+            match (Length::mm(10.0)..=Length::m(100.0)).contains(&length) {
+                true => Ok(length),
+                false => Err(format!("“{}” is no length of an edge", text.trim())),
+            }
+        });
+        if std::mem::take(&mut cx.view.focus_edge) {
+            entered.response.request_focus();
+            crate::app::entry::select_all(ui, id, &length.show(units));
+        } else if entered.response.lost_focus() && !entered.refused {
+            cx.view.typed_edge = None;
+        }
+        if let Some(length) = entered.value {
+            cx.edit("Length of an edge", move |job| {
+                if let Some(surface) = job.surfaces.get_mut(on) {
+                    surface.stretch_edge(edge, length);
+                }
+            });
+        }
+    });
+}
+
+/// A double click on an edge puts a corner there.
+fn insert(cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, surface: &Surface, on: usize) {
+    let Some(pointer) = response.interact_pointer_pos().filter(|_| response.double_clicked()) else { return };
+    let near = (0..surface.outline.len()).find(|&edge| {
+        let next = surface.outline[(edge + 1) % surface.outline.len()];
+        let ends = [surface.outline[edge], next].map(|corner| sheet.at(corner.coord()));
+        super::to_segment(pointer, ends[0], ends[1]) < REACH
+    });
+    if let Some(edge) = near {
+        let at = point(sheet.metres(pointer));
+        cx.edit("Add a corner", move |job| {
+            if let Some(surface) = job.surfaces.get_mut(on) {
+                surface.insert_corner(edge, at);
+            }
+        });
+    }
+}
+
+/// A divider or opening that is being drawn.
+fn draw_new(
+    ui: &Ui,
+    cx: &mut Cx<'_>,
+    response: &Response,
+    painter: &Painter,
+    sheet: &Sheet,
+    surface: &Surface,
+    on: usize,
+) {
+    let Some(pointer) = response.interact_pointer_pos().or_else(|| response.hover_pos()) else { return };
+    let start = cx.view.drag.map(|drag| drag.from.coord());
+    let line = cx.view.tool == Tool::Divider;
+    let snapped = held(ui, cx, sheet, surface, pointer, start.filter(|_| line), None);
+    guides(painter, cx, sheet, &snapped);
+    painter.circle_filled(sheet.at(snapped.at), 4.0, cx.palette.accent);
+    let at = point(snapped.at);
+    if response.drag_started_by(PointerButton::Primary) {
+        // The drag is noticed a few points after the press.
+        let pressed = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer);
+        let from = point(held(ui, cx, sheet, surface, pressed, None, None).at);
+        cx.view.drag = Some(Drag { from, to: at });
+    }
+    let Some(drag) = cx.view.drag.as_mut() else { return };
+    drag.to = at;
+    let drag = *drag;
+    let stroke = Stroke::new(2.0, cx.palette.accent);
+    if line {
+        painter.line_segment([sheet.at(drag.from.coord()), sheet.at(drag.to.coord())], stroke);
+        length_label(painter, cx, sheet, drag.from, drag.to);
+    } else {
+        let ring = rectangle_between(drag.from, drag.to);
+        let points = ring.iter().map(|corner| sheet.at(corner.coord())).collect();
+        painter.add(Shape::closed_line(points, stroke));
+        length_label(painter, cx, sheet, ring[0], ring[1]);
+        length_label(painter, cx, sheet, ring[1], ring[2]);
+    }
+    if response.drag_stopped() {
+        cx.view.drag = None;
+        put_down(cx, on, line, drag);
+    }
+}
+
+fn rectangle_between(a: Point, b: Point) -> [Point; 4] {
+    let (left, right) = (a.0.min(b.0), a.0.max(b.0));
+    let (low, high) = (a.1.min(b.1), a.1.max(b.1));
+    [Point(left, low), Point(right, low), Point(right, high), Point(left, high)]
+}
+
+fn put_down(cx: &mut Cx<'_>, on: usize, line: bool, drag: Drag) {
+    let (from, to) = (drag.from, drag.to);
+    if length_between(from, to) < Length::mm(50.0) {
+        return;
+    }
+    if line {
+        cx.edit("Draw a divider", move |job| {
+            if let Some(surface) = job.surfaces.get_mut(on) {
+                let letter = char::from(b'a' + (surface.dividers.len() % 26) as u8);
+                let name = format!("divider {letter}");
+                surface.part_along(Divider { name, kind: DividerKind::Dividing, from, to, width: DIVIDER });
+            }
+        });
+    } else {
+        let corners = rectangle_between(from, to).to_vec();
+        cx.edit("Draw an opening", move |job| {
+            if let Some(surface) = job.surfaces.get_mut(on) {
+                let name = format!("opening {}", surface.openings.len() + 1);
+                surface.openings.push(Opening { name, corners });
+            }
+        });
+    }
+}
