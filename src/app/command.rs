@@ -87,6 +87,12 @@ pub enum Command {
     Day(i64),
     /// Show all of the surface.
     Fit,
+    /// Find a command by its name.
+    Search,
+    /// Run through the days from the one shown, or stop.
+    Play,
+    /// Keep the gap's curve as it is to compare with, or let it go.
+    Ghost,
     /// Show the homeowner this page, or go back to work.
     Show(Option<usize>),
     /// Take another tool in the drawing.
@@ -97,7 +103,7 @@ pub enum Command {
 pub type Shortcut = (&'static str, KeyboardShortcut, fn() -> Command);
 
 /// Commands that stand in the menu and have shortcuts, with name and keys.
-pub const SHORTCUTS: [Shortcut; 12] = [
+pub const SHORTCUTS: [Shortcut; 13] = [
     ("New job", key(Key::N), || Command::New),
     ("Open a job", key(Key::O), || Command::Open),
     // The longer shortcut first: Ctrl+S would also take Ctrl+Shift+S.
@@ -108,6 +114,7 @@ pub const SHORTCUTS: [Shortcut; 12] = [
     ("Undo", key(Key::Z), || Command::Undo),
     ("Switch light and dark", key(Key::D), || Command::SwitchTheme),
     ("Next joint to measure", key(Key::J), || Command::NextJoint),
+    ("Find a command", key(Key::K), || Command::Search),
     ("Show the homeowner", key(Key::H), || Command::Show(Some(0))),
     ("Show all", key(Key::F), || Command::Fit),
     ("Quit", key(Key::Q), || Command::Quit),

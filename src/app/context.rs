@@ -41,7 +41,7 @@ pub(super) struct Cx<'a> {
     pub commands: &'a mut Vec<Command>,
 }
 
-impl Cx<'_> {
+impl<'a> Cx<'a> {
     /// Puts a named change of the job on the list.
     pub fn edit(&mut self, name: impl Into<String>, change: impl FnOnce(&mut Job) + 'static) {
         self.commands.push(Command::Edit(Edit { name: name.into(), change: Box::new(change) }));
@@ -132,7 +132,7 @@ impl Cx<'_> {
 
     /// The section whose story the year strip tells: the selected joint's, else the section of the
     /// surface shown that was measured most.
-    pub fn told_section(&self) -> Option<&SectionState> {
+    pub fn told_section(&self) -> Option<&'a SectionState> {
         if let Some((_, state)) = self.selected() {
             return self.found.sections.get(state.section?);
         }
@@ -141,7 +141,7 @@ impl Cx<'_> {
     }
 
     /// The selected joint's index in its surface's layout, and its state.
-    pub fn selected(&self) -> Option<(usize, &JointState)> {
+    pub fn selected(&self) -> Option<(usize, &'a JointState)> {
         let selected = self.view.selected.as_ref()?;
         let laid = self.found.layouts.get(selected.surface)?;
         let index = laid.joints.iter().position(|joint| joint.label == selected.joint)?;

@@ -27,10 +27,12 @@ mod joint_section;
 mod keep;
 mod leaves;
 mod look;
+mod search;
 mod shelf_commands;
 mod show;
 mod top_bar;
 mod view;
+mod why;
 mod worker;
 mod year_strip;
 
@@ -300,6 +302,9 @@ impl App {
             }
             Command::Day(day) => self.view.day = day,
             Command::Show(page) => self.view.show = page,
+            Command::Search => self.view.search = Some((String::new(), 0)),
+            Command::Play => self.view.playing = !self.view.playing,
+            Command::Ghost => year_strip::keep_ghost(ctx, self),
             Command::Fit => {
                 self.view.cameras.remove(&self.view.surface);
             }
@@ -561,14 +566,18 @@ impl App {
         }
     }
 
-    fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
-        let mut commands = Vec::new();
-        let palette = look::palette(ui);
-        let mut cx = Cx {
+    /// What the parts of the window are given.
+    fn context<'a>(
+        &'a mut self,
+        palette: &'static look::Palette,
+        shelf: &'a Shelf,
+        commands: &'a mut Vec<Command>,
+    ) -> Cx<'a> {
+        Cx {
             job: self.document.job(),
             assessed: &self.assessed.0,
             found: &self.assessed.1,
-            shelf: &self.shelf,
+            shelf,
             document: &self.document,
             settings: &self.settings,
             palette,
@@ -576,8 +585,18 @@ impl App {
             preview: &self.preview,
             busy: self.assessing.is_busy(),
             opened: self.opened,
-            commands: &mut commands,
-        };
+            commands,
+        }
+    }
+
+    fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
+        let mut commands = Vec::new();
+        let palette = look::palette(ui);
+        let shelf = Arc::clone(&self.shelf);
+        let told = self.notice.as_ref().map(|notice| (notice.text.clone(), notice.fault));
+        let notice = told.as_ref().map(|(text, fault)| (text.as_str(), *fault));
+        let mut cx = self.context(palette, &shelf, &mut commands);
+        search::search(ui, &mut cx);
         if cx.view.show.is_some() {
             show::show(ui, &mut cx);
             return commands;
@@ -585,7 +604,6 @@ impl App {
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
         Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        let notice = self.notice.as_ref().map(|notice| (notice.text.as_str(), notice.fault));
         Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &cx, notice));
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
         Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(

@@ -130,6 +130,17 @@ impl Default for Draft {
     }
 }
 
+/// A gap through the coming days as it was when it was kept.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ghost {
+    /// What it is of.
+    pub name: String,
+    /// Days from the visit and gaps, mm.
+    pub gap: Vec<[f64; 2]>,
+    /// Day of sealing, and the gaps between which the bead holds, mm.
+    pub limits: Option<(f64, f64, f64)>,
+}
+
 /// The state of the view.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct View {
@@ -165,6 +176,12 @@ pub struct View {
     pub offered: Option<(String, OwnShelf)>,
     /// What finished jobs taught, with how many there were.
     pub learned: Option<(usize, Vec<RateLearned>)>,
+    /// What is typed to find a command, and which of those found is at hand.
+    pub search: Option<(String, usize)>,
+    /// Whether the days run.
+    pub playing: bool,
+    /// A gap's curve that is kept to compare with.
+    pub ghost: Option<Ghost>,
     /// The page the homeowner is shown; `None` at work.
     pub show: Option<usize>,
     /// Whether the homeowner sees prices.

@@ -13,11 +13,14 @@ use egui_plot::{
 
 use super::command::Command;
 use super::context::Cx;
+use super::icon::Icon;
 use crate::assess::{SectionState, age, date_after, visit_day};
 use crate::measure::{Length, show_date, show_number};
 
 /// Days ahead that are shown.
 const AHEAD: i64 = 730;
+/// Days that go by in a frame while they play.
+const DAYS_A_FRAME: i64 = 3;
 /// Days back that are shown at most.
 const BACK: i64 = 400;
 /// Top of the moisture scale, per cent.
@@ -34,12 +37,56 @@ pub(super) fn year_strip(ui: &mut Ui, cx: &mut Cx<'_>) {
         return;
     };
     let curves = Curves::new(cx, state);
+    play(ui, cx);
     let day = cx.view.day;
     let response = plot(ui, cx, &curves, state);
     if let Some(picked) = response {
         let picked = (picked.round() as i64).clamp(0, AHEAD);
         if picked != day {
             cx.push(Command::Day(picked));
+        }
+    }
+}
+
+/// Lets the days run while they play.
+fn play(ui: &Ui, cx: &mut Cx<'_>) {
+    if !cx.view.playing {
+        return;
+    }
+    let next = cx.view.day + DAYS_A_FRAME;
+    if next > AHEAD {
+        cx.view.playing = false;
+    }
+    cx.push(Command::Day(next.min(AHEAD)));
+    ui.ctx().request_repaint_after(std::time::Duration::from_millis(33));
+}
+
+/// Keeps the gap's curve as it is now, or lets a kept one go.
+pub(super) fn keep_ghost(ctx: &egui::Context, app: &mut super::App) {
+    if app.view.ghost.take().is_some() {
+        return;
+    }
+    let shelf = std::sync::Arc::clone(&app.shelf);
+    let mut commands = Vec::new();
+    let cx = app.context(super::look::palette(ctx), &shelf, &mut commands);
+    let Some(state) = cx.told_section() else { return };
+    let curves = Curves::new(&cx, state);
+    let scale = curves.top_gap;
+    let ghost = super::view::Ghost {
+        name: name(&cx, state),
+        gap: curves.gap.iter().map(|[day, gap]| [*day, gap * scale]).collect(),
+        limits: curves.limits.map(|(day, low, high)| (day, low * scale, high * scale)),
+    };
+    app.view.ghost = Some(ghost);
+}
+
+/// Whose gap is told.
+fn name(cx: &Cx<'_>, state: &SectionState) -> String {
+    match &cx.view.selected {
+        Some(selected) => format!("Joint {}", selected.joint),
+        None => {
+            let section = &cx.assessed.surfaces[state.surface].sections[state.section];
+            format!("Section {}, mean", section.name)
         }
     }
 }
@@ -52,6 +99,8 @@ struct Curves {
     humidity: Vec<[f64; 2]>,
     /// Humidity nine years in ten: days, low and high.
     air_band: (Vec<f64>, Vec<f64>, Vec<f64>),
+    /// Day of sealing, and the gaps between which the bead holds.
+    limits: Option<(f64, f64, f64)>,
     top_gap: f64,
     start: i64,
     /// Whether any reading says how wide the gap is.
@@ -77,7 +126,9 @@ impl Curves {
         let reach = 1.645 * sd.to_mm();
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
-        let widest = gaps.iter().copied().fold(0.0, f64::max) + reach;
+        let limits = limits(cx, &gap_on);
+        let ghost = cx.view.ghost.iter().flat_map(|ghost| &ghost.gap).map(|[_, gap]| *gap);
+        let widest = gaps.iter().copied().chain(ghost).fold(0.0, f64::max) + reach;
         let top_gap = (Length::mm(widest) * 1.05).axis_top(cx.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
         let moisture = |day: i64| state.moisture_on(visit, day).to_pct() / MOISTURE_TOP;
@@ -110,6 +161,7 @@ impl Curves {
                 all().map(|day| (humidity(day) - scatter(day)).max(0.0)).collect(),
                 all().map(|day| (humidity(day) + scatter(day)).min(1.0)).collect(),
             ),
+            limits: limits.map(|(day, low, high)| (day, low / top_gap, high / top_gap)),
             top_gap,
             start,
             known: match &selected {
@@ -120,20 +172,40 @@ impl Curves {
     }
 }
 
+/// The day of sealing, and the gaps in mm between which a bead put in then holds; `None` where none is.
+fn limits(cx: &Cx<'_>, gap_on: &impl Fn(usize) -> f64) -> Option<(f64, f64, f64)> {
+    let chosen = cx.found.chosen(cx.assessed)?;
+    let sealant = cx.shelf.bead(&cx.assessed.plan)?;
+    let sealed = gap_on(cx.found.seal_day);
+    let fills = sealed >= cx.assessed.plan.narrowest.to_mm();
+    let seals = matches!(chosen.outcome, crate::repair::Outcome::Bead { .. });
+    (fills && seals).then(|| {
+        let (low, high) = (1.0 - sealant.squeeze.to_fraction(), 1.0 + sealant.stretch.to_fraction());
+        (cx.found.seal_day as f64, sealed * low.max(0.0), sealed * high)
+    })
+}
+
 /// Draws the plot; returns where it was clicked or dragged to.
-fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
+fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
+    let mut asked = None;
     let job = cx.assessed;
     let palette = cx.palette;
     let (units, top_gap) = (cx.units(), curves.top_gap);
-    let name = match &cx.view.selected {
-        Some(selected) => format!("Joint {}", selected.joint),
-        None => format!("Section {}, mean", job.surfaces[state.surface].sections[state.section].name),
-    };
+    let name = name(cx, state);
     ui.horizontal(|ui| {
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, cx.day());
         ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state)));
-        if ui.available_width() > 270.0 {
+        let play = if cx.view.playing { Icon::Pause } else { Icon::Play };
+        if play.button(ui, "Play the year", true).clicked() {
+            asked = Some(Command::Play);
+        }
+        let ghost =
+            if cx.view.ghost.is_some() { "Let the kept curve go" } else { "Keep this curve to compare with" };
+        if Icon::Ghost.button(ui, ghost, true).clicked() {
+            asked = Some(Command::Ghost);
+        }
+        if ui.available_width() > 205.0 {
             legend(ui, cx);
         }
     });
@@ -204,6 +276,13 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
         if curves.known {
             plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
         }
+        paint_ghost(plot, cx, top_gap);
+        if let Some((from, low, high)) = curves.limits {
+            for (name, limit) in [("bead squeezed out below", low), ("bead torn above", high)] {
+                let line = Line::new(name, points(&[[from, limit], [AHEAD as f64, limit]]));
+                plot.line(line.color(palette.good).width(1.0).style(LineStyle::dashed_loose()));
+            }
+        }
         plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
         plot.vline(VLine::new("sealing", cx.found.seal_day as f64).color(palette.good).width(1.5));
         plot.vline(VLine::new("shown", cx.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
@@ -212,7 +291,24 @@ fn plot(ui: &mut Ui, cx: &Cx<'_>, curves: &Curves, state: &SectionState) -> Opti
     });
     let name = "Year strip";
     response.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name));
-    response.inner
+    let inner = response.inner;
+    cx.commands.extend(asked);
+    inner
+}
+
+/// The curve that was kept, paler than the one of now.
+fn paint_ghost(plot: &mut egui_plot::PlotUi<'_>, cx: &Cx<'_>, top_gap: f64) {
+    let Some(ghost) = &cx.view.ghost else { return };
+    let colour = cx.palette.soft;
+    let gap: Vec<[f64; 2]> = ghost.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
+    plot.line(Line::new(format!("kept: {}", ghost.name), points(&gap)).color(colour).width(1.6));
+    if let Some((from, low, high)) = ghost.limits {
+        for limit in [low, high] {
+            let ends = [[from, limit / top_gap], [AHEAD as f64, limit / top_gap]];
+            let line = Line::new("kept: limits of the bead", points(&ends));
+            plot.line(line.color(colour).width(0.8).style(LineStyle::dashed_loose()));
+        }
+    }
 }
 
 /// What the lines are, each with a sample of itself.
@@ -238,7 +334,7 @@ fn legend(ui: &mut Ui, cx: &Cx<'_>) {
         }
     }
     let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
-    if narrow {
+    if narrow && ui.available_width() > 90.0 {
         ui.add_space(4.0);
         let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());
         ui.painter().rect_filled(rect, 2, palette.good.gamma_multiply(0.3));

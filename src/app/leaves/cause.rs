@@ -4,6 +4,7 @@ use eframe::egui::{Frame, Grid, Label, Margin, RichText, Ui};
 
 use super::{heading, remark, term};
 use crate::app::context::Cx;
+use crate::app::why::{self, Why};
 use crate::assess::{SectionState, date_after};
 use crate::job::Place;
 use crate::measure::{Length, show_date, show_number};
@@ -43,64 +44,57 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
     Frame::new().fill(cx.palette.raised).corner_radius(6).inner_margin(Margin::same(9)).show(ui, |ui| {
         ui.set_width(ui.available_width());
         Grid::new(("cause", state.surface, state.section)).num_columns(2).show(ui, |ui| {
-            let mut row = |name: &str, why: &str, value: String| {
-                term(ui, name, why);
-                ui.add(Label::new(RichText::new(value).strong()).wrap());
+            /// Where a number comes from, of a section.
+            type Ask = fn(&Cx<'_>, &SectionState) -> Why;
+            let mut row = |name: &str, explanation: &str, value: String, ask: Option<Ask>| {
+                term(ui, name, explanation);
+                let shown = RichText::new(value).strong();
+                match ask {
+                    Some(ask) => why::number(ui, cx, name, shown, || ask(cx, state)),
+                    None => {
+                        ui.add(Label::new(shown).wrap());
+                    }
+                }
                 ui.end_row();
             };
-            row(
-                "Mean gap",
-                "Over the measured joints between boards; the others are taken to be like them.",
-                format!(
-                    "{} ± {}, {} of {} joints measured",
-                    state.gaps.mean.show(units),
-                    state.gaps.error_of_mean.show(units),
-                    state.gaps.measured,
-                    state.gaps.joints
-                ),
+            let gaps = &state.gaps;
+            let mean = format!(
+                "{} ± {}, {} of {} joints measured",
+                gaps.mean.show(units),
+                gaps.error_of_mean.show(units),
+                gaps.measured,
+                gaps.joints
             );
-            let moisture = state.now.moisture;
-            row(
-                "Boards today",
-                "The meter's readings, put right for the temperature of the wood.",
-                match state.now.readings {
-                    0 => format!("about {}, from the room's year: no reading", moisture.mean.show()),
-                    n => format!(
-                        "{} ± {}, {n} reading{}",
-                        moisture.mean.show(),
-                        moisture.sd.show(),
-                        if n == 1 { "" } else { "s" }
-                    ),
-                },
-            );
+            row("Mean gap", "Over the joints between boards.", mean, Some(why::mean_gap));
+            row("Boards today", "Their moisture, by weight.", boards_today(state), Some(why::now));
             if let Some(origin) = state.origin {
                 let value = if origin.beyond_drying {
                     "no moisture explains this gap".to_owned()
                 } else {
-                    format!(
-                        "{} ({} to {})",
-                        origin.moisture.show(),
-                        show_number(origin.interval.low.to_pct(), 0),
-                        show_number(origin.interval.high.to_pct(), 0)
-                    )
+                    let (low, high) = (origin.interval.low.to_pct(), origin.interval.high.to_pct());
+                    format!("{} ({} to {})", origin.moisture.show(), show_number(low, 0), show_number(high, 0))
                 };
-                row("Boards at install", "The moisture from which drying to today makes this gap.", value);
+                let explanation = "The moisture from which drying to today makes this gap.";
+                row("Boards at install", explanation, value, Some(why::install));
             }
             let (driest, wettest) = state.settled.extremes();
             row(
                 "The room keeps them",
                 "The moisture that the room's air leads to over a year.",
                 format!("{} to {}", driest.show(), wettest.show()),
+                Some(why::settled),
             );
             row(
                 "Closes by itself",
                 "How much of today's gap goes in the coming humid season.",
                 closes(cx, state),
+                None,
             );
             row(
                 "Still to lose",
                 "What today's moisture is above what the room's model expects at this season, and how long nine tenths of such a surplus take to go.",
                 settling(state),
+                None,
             );
             row(
                 "Behind the air",
@@ -109,14 +103,25 @@ fn section(ui: &mut Ui, cx: &Cx<'_>, state: &SectionState) {
                     Some(days) => format!("{} days", show_number(days, 0)),
                     None => "no yearly wave to speak of".to_owned(),
                 },
+                None,
             );
-            row("Widest", "In the coming year, if nothing is done.", state.year_gap.1.show(units));
+            let widest = state.year_gap.1.show(units);
+            row("Widest", "In the coming year, if nothing is done.", widest, Some(why::widest));
         });
         if state.origin.is_some_and(|origin| !origin.beyond_drying) {
             ui.add(Label::new(format!("The boards went up {}.", state.origin_words)).wrap());
         }
     });
     cx.problems(ui, |place| *place == Place::Section(state.surface, state.section));
+}
+
+fn boards_today(state: &SectionState) -> String {
+    let moisture = state.now.moisture;
+    match state.now.readings {
+        0 => format!("about {}, from the room's year: no reading", moisture.mean.show()),
+        1 => format!("{} ± {}, 1 reading", moisture.mean.show(), moisture.sd.show()),
+        n => format!("{} ± {}, {n} readings", moisture.mean.show(), moisture.sd.show()),
+    }
 }
 
 fn settling(state: &SectionState) -> String {

@@ -5,8 +5,8 @@ use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
 use super::edit_plan;
 use crate::app::context::Cx;
 use crate::app::leaves::{percent, remark};
+use crate::app::why;
 use crate::assess::RepairOption;
-use crate::measure::show_number;
 
 /// The ways side by side, a line each; the one with the least expected cost is marked.
 pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
@@ -74,18 +74,17 @@ fn way(ui: &mut Ui, cx: &mut Cx<'_>, number: usize, option: &RepairOption, least
     let schedule = &option.schedule;
     ui.label(format!("{} / {} / {}", schedule.crew_days, schedule.calendar_days, schedule.room_out));
     match &option.callback {
-        None => ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again."),
-        Some(risk) => ui.label(percent(risk.chance)).on_hover_text(format!(
-            "10 000 trials over weather, boards, readings and workmanship: {} to {} % with 95 % confidence; {} and {} % after a quarter and half of them. On average {} opens again.",
-            show_number(100.0 * risk.interval.low, 1),
-            show_number(100.0 * risk.interval.high, 1),
-            show_number(100.0 * risk.converged[0], 1),
-            show_number(100.0 * risk.converged[1], 1),
-            risk.opens.show_run(cx.units()),
-        )),
-    };
+        None => {
+            ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again.");
+        }
+        Some(risk) => {
+            let shown = RichText::new(percent(risk.chance));
+            why::number(ui, cx, "Chance of a callback", shown, || why::chance(cx, option));
+        }
+    }
     let Some(expected) = option.expected else { return };
     let expected = RichText::new(expected.show_rough(&currency));
     // The mark besides the colour, for those who do not see it.
-    ui.label(if least { expected.strong().underline().color(cx.palette.good) } else { expected });
+    let shown = if least { expected.strong().underline().color(cx.palette.good) } else { expected };
+    why::number(ui, cx, "Price with callbacks", shown, || why::expected(cx, option));
 }

@@ -1,0 +1,131 @@
+//! Finding a command by typing part of its name.
+
+use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
+
+use super::command::{Command, SHORTCUTS};
+use super::context::Cx;
+use super::dialog::modal;
+use super::view::{Leaf, Selected, Tool};
+use crate::measure::Units;
+
+/// Commands shown at once.
+const MOST: usize = 12;
+
+/// Something that can be done, with its name and keys.
+struct Found {
+    name: String,
+    keys: String,
+    make: Box<dyn FnOnce() -> Command>,
+}
+
+fn plain(name: impl Into<String>, make: impl FnOnce() -> Command + 'static) -> Found {
+    Found { name: name.into(), keys: String::new(), make: Box::new(make) }
+}
+
+/// Everything that can be done now.
+fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
+    let mut all: Vec<Found> = SHORTCUTS
+        .into_iter()
+        .filter(|(name, ..)| *name != "Find a command")
+        .map(|(name, shortcut, make)| Found {
+            name: name.to_owned(),
+            keys: ctx.format_shortcut(&shortcut),
+            make: Box::new(make),
+        })
+        .collect();
+    all.extend(Leaf::ALL.map(|leaf| plain(format!("Go to {}", leaf.name()), move || Command::Leaf(leaf))));
+    all.extend(Tool::ALL.map(|(tool, name, _)| plain(format!("Tool: {name}"), move || Command::Tool(tool))));
+    all.push(plain("Open the demo", || Command::OpenDemo));
+    all.push(plain("Read a weather file", || Command::ChooseWeather));
+    all.push(plain("Read a logger's file", || Command::ChooseLogger));
+    all.push(plain("Keep these figures for new jobs", || Command::KeepShelf));
+    all.push(plain("Compare with my shelf", || Command::OfferMyShelf));
+    all.push(plain("Import a shelf", || Command::ImportShelf));
+    all.push(plain("Export the shelf", || Command::ExportShelf));
+    all.push(plain("Learn from finished jobs", || Command::ChooseFinished));
+    all.push(plain("Play the year", || Command::Play));
+    for (units, name) in
+        [(Units::Inches, "Type and show in inches"), (Units::Millimetres, "Type and show in mm")]
+    {
+        all.push(plain(name, move || {
+            Command::Edit(super::Edit {
+                name: "Units".to_owned(),
+                change: Box::new(move |job| job.units = units),
+            })
+        }));
+    }
+    for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
+        all.push(plain(format!("Show {}", surface.name), move || Command::Surface(index)));
+    }
+    let surface = cx.view.surface;
+    for joint in cx.found.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
+        let label = joint.label.clone();
+        all.push(plain(format!("Joint {label}"), move || {
+            Command::Select(Some(Selected { surface, joint: label }))
+        }));
+    }
+    all
+}
+
+/// Whether all words of `typed` stand in `name`, in any order.
+fn fits(name: &str, typed: &str) -> bool {
+    let name = name.to_lowercase();
+    typed.to_lowercase().split_whitespace().all(|word| name.contains(word))
+}
+
+/// The list, while it is open.
+pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
+    let Some((mut typed, mut at)) = cx.view.search.clone() else { return };
+    let mut found: Vec<Found> =
+        all(ui.ctx(), cx).into_iter().filter(|found| fits(&found.name, &typed)).collect();
+    let count = found.len();
+    let key = |key| ui.input(|input| input.key_pressed(key));
+    let step = usize::from(key(Key::ArrowDown));
+    at = (at + step).min(count.saturating_sub(1)).saturating_sub(usize::from(key(Key::ArrowUp)));
+    let mut chosen = (key(Key::Enter) && count > 0).then_some(at);
+    let window = modal("search", ui.ctx()).show(ui.ctx(), |ui| {
+        ui.set_width(430.0);
+        let field = TextEdit::singleline(&mut typed).hint_text("Type part of a command or joint");
+        let field = ui.add(field.desired_width(f32::INFINITY)).accessible_name("Find a command");
+        field.request_focus();
+        if field.changed() {
+            at = 0;
+        }
+        ScrollArea::vertical().max_height(340.0).show(ui, |ui| {
+            let first = at.saturating_sub(MOST - 1);
+            for (row, found) in found.iter().enumerate().skip(first).take(MOST) {
+                let button = eframe::egui::Button::selectable(row == at, &found.name)
+                    .shortcut_text(RichText::new(&found.keys).weak())
+                    .min_size(eframe::egui::vec2(ui.available_width(), 0.0));
+                if ui.add(button).clicked() {
+                    chosen = Some(row);
+                }
+            }
+            if count == 0 {
+                ui.label("Nothing of that name.");
+            } else if count > MOST {
+                ui.label(RichText::new(format!("{count} in all; type more to find it")).small().weak());
+            }
+        });
+    });
+    cx.view.search = Some((typed, at));
+    if let Some(row) = chosen {
+        cx.view.search = None;
+        let command = (found.swap_remove(row).make)();
+        cx.push(command);
+    } else if window.should_close() {
+        cx.view.search = None;
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::fits;
+
+    #[test]
+    fn words_are_found_in_any_order() {
+        assert!(fits("Show the homeowner", "home sh"));
+        assert!(!fits("Show the homeowner", "house"));
+        assert!(fits("Joint A 3", "a 3"));
+    }
+}
