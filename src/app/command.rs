@@ -8,6 +8,7 @@ use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 use super::air_import::LoggerImport;
 use super::view::{Leaf, Selected, Tool};
 use crate::job::Job;
+use crate::surface::Point;
 
 /// A named change of the job.
 pub struct Edit {
@@ -87,6 +88,12 @@ pub enum Command {
     Day(i64),
     /// Show all of the surface.
     Fit,
+    /// Choose a photo to pin at this place of the surface shown.
+    ChoosePhoto(Point),
+    /// Pin this photo where it was asked for, or in the middle of what is shown.
+    TakePhoto(PathBuf),
+    /// Read this photo to be shown.
+    WantPhoto(PathBuf),
     /// Find a command by its name.
     Search,
     /// Run through the days from the one shown, or stop.
@@ -119,6 +126,27 @@ pub const SHORTCUTS: [Shortcut; 13] = [
     ("Show all", key(Key::F), || Command::Fit),
     ("Quit", key(Key::Q), || Command::Quit),
 ];
+
+/// What is to be done with a file that was dropped on the window, by its kind.
+pub(super) fn for_dropped(path: PathBuf) -> Command {
+    let extension = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
+    match extension.as_str() {
+        "epw" => Command::TakeWeather(path),
+        // A typical year says so in its second line; other tables are a logger's.
+        "csv" if is_typical_year(&path) => Command::TakeWeather(path),
+        "csv" | "txt" | "tsv" => Command::AskLogger(path),
+        "jpg" | "jpeg" | "png" => Command::TakePhoto(path),
+        _ => Command::OpenPath(path),
+    }
+}
+
+/// Whether a table has the heading of a TMY3 file.
+fn is_typical_year(path: &std::path::Path) -> bool {
+    use std::io::{BufRead as _, BufReader, Read as _};
+    let Ok(file) = std::fs::File::open(path) else { return false };
+    let mut lines = BufReader::new(file.take(20_000)).lines();
+    lines.nth(1).and_then(Result::ok).is_some_and(|line| line.starts_with("Date (MM/DD/YYYY),Time (HH:MM)"))
+}
 
 const fn key(key: Key) -> KeyboardShortcut {
     KeyboardShortcut::new(Modifiers::COMMAND, key)

@@ -8,6 +8,7 @@ use super::document::Document;
 use super::icon::Icon;
 use super::leaves::Preview;
 use super::look::Palette;
+use super::photos::Photos;
 use super::view::{Settings, View};
 use crate::assess::{Assessment, JointState, SectionState};
 use crate::job::{Job, Place, Severity, Shelf};
@@ -29,6 +30,8 @@ pub(super) struct Cx<'a> {
     pub settings: &'a Settings,
     /// Colours.
     pub palette: &'static Palette,
+    /// Photos that were read.
+    pub photos: &'a Photos,
     /// What is shown. Looking around is no edit.
     pub view: &'a mut View,
     /// The paper that was typeset last.

@@ -31,6 +31,7 @@ pub(super) enum Purpose {
     ImportShelf,
     ExportShelf,
     Finished,
+    Photo,
 }
 
 impl Purpose {
@@ -44,6 +45,7 @@ impl Purpose {
             Self::ImportShelf => "Read a shelf",
             Self::ExportShelf => "Write the shelf",
             Self::Finished => "Learn from finished jobs",
+            Self::Photo => "Pin a photo",
         }
     }
 
@@ -56,6 +58,7 @@ impl Purpose {
             Self::Logger => "CSV file",
             Self::ImportShelf | Self::ExportShelf => "Shelf file (.ron)",
             Self::Finished => "Folder of job files",
+            Self::Photo => "JPEG or PNG file",
         }
     }
 
@@ -65,6 +68,7 @@ impl Purpose {
             Self::Save => "Save",
             Self::Papers | Self::ExportShelf => "Write",
             Self::Weather | Self::Logger | Self::ImportShelf | Self::Finished => "Read",
+            Self::Photo => "Pin",
         }
     }
 
@@ -78,6 +82,7 @@ impl Purpose {
             Self::ImportShelf => Command::OfferShelf(path),
             Self::ExportShelf => Command::ExportShelfTo(with_extension(path)),
             Self::Finished => Command::LearnFrom(path),
+            Self::Photo => Command::TakePhoto(path),
         }
     }
 }
@@ -136,6 +141,9 @@ impl NativeDialogs {
                     pollster::block_on(named.save_file())
                 }
                 Purpose::Papers | Purpose::Finished => pollster::block_on(dialog.pick_folder()),
+                Purpose::Photo => {
+                    pollster::block_on(dialog.add_filter("Photo", &["jpg", "jpeg", "png"]).pick_file())
+                }
                 Purpose::ImportShelf => {
                     pollster::block_on(dialog.add_filter("Gapwright shelf", &["ron"]).pick_file())
                 }

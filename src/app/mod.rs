@@ -27,6 +27,7 @@ mod joint_section;
 mod keep;
 mod leaves;
 mod look;
+mod photos;
 mod search;
 mod shelf_commands;
 mod show;
@@ -100,6 +101,7 @@ pub struct App {
     natives: Option<dialog::NativeDialogs>,
     /// Keeps unsaved work; not in tests of the window.
     keeper: Option<Keeper>,
+    photos: photos::Photos,
     /// Whether the window had the keyboard in the last frame.
     focused: bool,
 }
@@ -155,6 +157,7 @@ impl App {
         let previewing = Worker::start("preview", ctx.clone(), preview);
         let mut app = Self::with(ctx, settings, assessing, previewing);
         app.natives = Some(dialog::NativeDialogs::new(ctx.clone()));
+        app.photos = photos::Photos::start(ctx.clone());
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.keep_in(ctx, folder.join("recovery"));
         }
@@ -213,6 +216,7 @@ impl App {
             closing: false,
             natives: None,
             keeper: None,
+            photos: photos::Photos::default(),
             focused: true,
         }
     }
@@ -302,6 +306,15 @@ impl App {
             }
             Command::Day(day) => self.view.day = day,
             Command::Show(page) => self.view.show = page,
+            Command::ChoosePhoto(at) => {
+                self.view.photo_at = Some(at);
+                self.ask_path(Purpose::Photo);
+            }
+            Command::TakePhoto(path) => {
+                let at = self.view.photo_at.take().unwrap_or_else(|| self.middle());
+                self.take_photo(ctx, &path, self.view.surface, at);
+            }
+            Command::WantPhoto(path) => self.photos.want(path),
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.playing = !self.view.playing,
             Command::Ghost => year_strip::keep_ghost(ctx, self),
@@ -309,6 +322,18 @@ impl App {
                 self.view.cameras.remove(&self.view.surface);
             }
         }
+    }
+
+    /// The middle of the selected joint, else of the surface shown.
+    fn middle(&self) -> crate::surface::Point {
+        use geo::BoundingRect as _;
+        let laid = self.assessed.1.layouts.get(self.view.surface);
+        let selected = self.view.selected.as_ref().and_then(|selected| {
+            laid?.joints.iter().find(|joint| joint.label == selected.joint).map(crate::surface::Joint::middle)
+        });
+        let bounds = laid.and_then(|laid| laid.face.bounding_rect());
+        let middle = selected.or_else(|| bounds.map(|bounds| bounds.center())).unwrap_or_default();
+        crate::surface::Point::m(middle.x, middle.y)
     }
 
     /// Takes joints in with the selected one, or lets a single one go.
@@ -494,6 +519,7 @@ impl App {
         let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
         let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
         match purpose {
+            Purpose::Photo => PathBuf::from("photo.jpg"),
             Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
             Purpose::Finished => {
                 let folder = self.document.path.as_deref().and_then(Path::parent);
@@ -562,7 +588,7 @@ impl App {
         let dropped: Option<PathBuf> =
             ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()));
         if let Some(path) = dropped {
-            self.apply(ctx, Command::OpenPath(path));
+            self.apply(ctx, command::for_dropped(path));
         }
     }
 
@@ -580,6 +606,7 @@ impl App {
             shelf,
             document: &self.document,
             settings: &self.settings,
+            photos: &self.photos,
             palette,
             view: &mut self.view,
             preview: &self.preview,
@@ -656,6 +683,7 @@ impl eframe::App for App {
         self.guard_close(ctx);
         self.take_results(ctx);
         self.note_change(ctx);
+        self.photos.look(ctx);
         let document = &self.document;
         let kept = self.keeper.as_mut().and_then(|keeper| {
             keeper.look(ctx, document.job(), document.path.as_deref(), document.is_unsaved())

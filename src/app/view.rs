@@ -58,15 +58,18 @@ pub enum Tool {
     Divider,
     /// Draws an opening.
     Opening,
+    /// Pins photos.
+    Photo,
 }
 
 impl Tool {
     /// All of them, with name and what they do.
-    pub const ALL: [(Self, &'static str, &'static str); 4] = [
+    pub const ALL: [(Self, &'static str, &'static str); 5] = [
         (Self::Measure, "Measure", "Click joints and type their gaps."),
         (Self::Shape, "Shape", "Drag corners, type lengths of edges, add corners."),
         (Self::Divider, "Divider", "Draw a dividing board; it parts the sections it crosses."),
         (Self::Opening, "Opening", "Draw a window, door or skylight."),
+        (Self::Photo, "Photo", "Pin a photo where it was taken."),
     ];
 }
 
@@ -176,6 +179,10 @@ pub struct View {
     pub offered: Option<(String, OwnShelf)>,
     /// What finished jobs taught, with how many there were.
     pub learned: Option<(usize, Vec<RateLearned>)>,
+    /// The photo that is looked at, of the surface shown.
+    pub photo: Option<usize>,
+    /// Where the photo belongs that is being chosen.
+    pub photo_at: Option<Point>,
     /// What is typed to find a command, and which of those found is at hand.
     pub search: Option<(String, usize)>,
     /// Whether the days run.

@@ -17,7 +17,8 @@ impl Surface {
         let openings = self.openings.iter_mut().flat_map(|opening| &mut opening.corners);
         let regions = self.sections.iter_mut().filter_map(|section| section.region.as_mut()).flatten();
         let ends = self.dividers.iter_mut().flat_map(|divider| [&mut divider.from, &mut divider.to]);
-        self.outline.iter_mut().chain(openings).chain(regions).chain(ends)
+        let photos = self.photos.iter_mut().map(|photo| &mut photo.at);
+        self.outline.iter_mut().chain(openings).chain(regions).chain(ends).chain(photos)
     }
 
     /// All corners and ends, for aligning with them.

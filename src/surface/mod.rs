@@ -20,6 +20,6 @@ pub mod pattern;
 pub use faults::{Fault, Part, faults};
 pub use layout::{Board, Joint, JointKind, SectionLayout, SurfaceLayout, layout};
 pub use model::{
-    Behind, BoardSpec, Divider, DividerKind, Finish, Fixing, Opening, Point, Profile, Section, Surface,
-    SurfaceKind,
+    Behind, BoardSpec, Divider, DividerKind, Finish, Fixing, Opening, Photo, Point, Profile, Section,
+    Surface, SurfaceKind,
 };

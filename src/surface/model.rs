@@ -256,6 +256,25 @@ pub struct Section {
     pub start: Length,
 }
 
+/// A photo pinned to a place. The file lies in a folder beside the job's.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Photo {
+    /// Name of the file, without a folder.
+    pub file: String,
+    /// The place.
+    pub at: Point,
+    /// What it shows.
+    pub note: String,
+}
+
+impl Photo {
+    /// Whether this is the name of a file and no way out of its folder.
+    pub fn is_bare_name(file: &str) -> bool {
+        !file.is_empty() && !file.starts_with('.') && !file.contains(['/', '\\', ':', '\0'])
+    }
+}
+
 /// One boarded plane.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
@@ -274,4 +293,6 @@ pub struct Surface {
     pub dividers: Vec<Divider>,
     /// Sections.
     pub sections: Vec<Section>,
+    /// Photos.
+    pub photos: Vec<Photo>,
 }

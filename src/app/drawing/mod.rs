@@ -8,6 +8,7 @@ use geo::{
     BoundingRect as _, Coord, InteriorPoint as _, Intersects as _, MultiPolygon, TriangulateEarcut as _,
 };
 
+mod pins;
 mod shape;
 mod snap;
 
@@ -51,6 +52,7 @@ pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
     } else {
         shape::shape(ui, cx, &response, &painter, &sheet, surface);
     }
+    pins::pins(ui, cx, &sheet, surface);
 }
 
 /// The surface shown, all of it, to look at only.

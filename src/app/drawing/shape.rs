@@ -9,6 +9,7 @@ use geo::Coord;
 
 use super::Sheet;
 use super::snap::{Snapped, grid_step, snap};
+use crate::app::command::Command;
 use crate::app::context::Cx;
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
@@ -37,6 +38,11 @@ pub(super) fn shape(
             handles(ui, cx, painter, sheet, surface, on);
             insert(cx, response, sheet, surface, on);
         }
+        Tool::Photo => {
+            if let Some(at) = response.interact_pointer_pos().filter(|_| response.clicked()) {
+                cx.push(Command::ChoosePhoto(point(sheet.metres(at))));
+            }
+        }
         Tool::Divider | Tool::Opening => draw_new(ui, cx, response, painter, sheet, surface, on),
     }
     tell(painter, cx, response.rect);
@@ -51,6 +57,7 @@ fn tell(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
         }
         Tool::Divider => "Drag from edge to edge: the sections it crosses are parted.",
         Tool::Opening => "Drag from corner to corner.",
+        Tool::Photo => "Click where the photo was taken.",
     };
     let words = painter.layout_no_wrap(words.to_owned(), FontId::proportional(12.0), cx.palette.ink);
     let at = Align2::CENTER_TOP.anchor_size(rect.center_top() + vec2(0.0, 6.0), words.size());

@@ -1,0 +1,154 @@
+//! Photos pinned to places of the drawing. They lie in a folder beside the job's file and are read off
+//! the window's thread.
+
+use std::collections::HashMap;
+use std::path::{Path, PathBuf};
+
+use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
+use image::ImageReader;
+
+use super::App;
+use super::command::Command;
+use super::worker::Worker;
+use crate::surface::{Photo, Point};
+
+/// A larger file is no photo of a joint.
+const LARGEST: u64 = 30 * 1024 * 1024;
+/// Pictures are shown no larger than this many pixels a side.
+const SHOWN: u32 = 1400;
+
+/// A photo as it was read.
+pub(super) type Read = (PathBuf, Result<ColorImage, String>);
+
+/// The photos of the open job that were looked at.
+#[derive(Default)]
+pub(super) struct Photos {
+    reading: Option<Worker<PathBuf, Read>>,
+    textures: HashMap<PathBuf, Result<TextureHandle, String>>,
+    /// Photos to read, one after the other.
+    wanted: Vec<PathBuf>,
+    asked: Option<PathBuf>,
+}
+
+impl Photos {
+    /// The photos of a window: read by a thread of their own.
+    pub fn start(ctx: Context) -> Self {
+        Self { reading: Some(Worker::start("photos", ctx, read)), ..Self::default() }
+    }
+
+    /// The picture, once it has been read; asks for it if it has not.
+    pub fn picture(&self, path: &Path) -> Option<&Result<TextureHandle, String>> {
+        self.textures.get(path)
+    }
+
+    /// Asks for a picture.
+    pub fn want(&mut self, path: PathBuf) {
+        if !self.textures.contains_key(&path) && !self.wanted.contains(&path) {
+            self.wanted.push(path);
+        }
+    }
+
+    /// Takes what was read and goes on with what is wanted.
+    pub fn look(&mut self, ctx: &Context) {
+        let Some(reading) = &mut self.reading else { return };
+        if let Some((path, picture)) = reading.latest() {
+            let name = path.display().to_string();
+            let texture = picture.map(|picture| ctx.load_texture(name, picture, TextureOptions::LINEAR));
+            self.wanted.retain(|wanted| *wanted != path);
+            self.textures.insert(path, texture);
+            self.asked = None;
+        }
+        if self.asked.is_none()
+            && let Some(next) = self.wanted.first()
+        {
+            self.asked = Some(next.clone());
+            reading.ask(next.clone());
+        }
+    }
+}
+
+fn read(path: PathBuf) -> Read {
+    let picture = decode(&path);
+    (path, picture)
+}
+
+fn decode(path: &Path) -> Result<ColorImage, String> {
+    let mut reader = ImageReader::open(path)
+        .and_then(ImageReader::with_guessed_format)
+        .map_err(|error| error.to_string())?;
+    let mut limits = image::Limits::default();
+    limits.max_alloc = Some(400 * 1024 * 1024);
+    reader.limits(limits);
+    let picture = reader.decode().map_err(|error| error.to_string())?;
+    let picture =
+        if picture.width().max(picture.height()) > SHOWN { picture.thumbnail(SHOWN, SHOWN) } else { picture };
+    let pixels = picture.to_rgba8();
+    let size = [pixels.width() as usize, pixels.height() as usize];
+    Ok(ColorImage::from_rgba_unmultiplied(size, pixels.as_raw()))
+}
+
+/// The folder of a job's photos.
+pub(super) fn folder_of(job: &Path) -> PathBuf {
+    job.with_extension("photos")
+}
+
+/// Where a job's photo lies; `None` for a name that would lead out of its folder.
+pub(super) fn path_of(job: &Path, file: &str) -> Option<PathBuf> {
+    Photo::is_bare_name(file).then(|| folder_of(job).join(file))
+}
+
+impl App {
+    /// Copies a photo beside the job and pins it.
+    pub(super) fn take_photo(&mut self, ctx: &Context, source: &Path, surface: usize, at: Point) {
+        let Some(job) = self.document.path.clone() else {
+            self.fault("Save the job first: its photos are kept in a folder beside it".to_owned());
+            return;
+        };
+        match copy(source, &folder_of(&job)) {
+            Ok(file) => {
+                let change = move |job: &mut crate::job::Job| {
+                    if let Some(surface) = job.surfaces.get_mut(surface) {
+                        surface.photos.push(Photo { file, at, note: String::new() });
+                    }
+                };
+                let edit = super::Edit { name: "Pin a photo".to_owned(), change: Box::new(change) };
+                self.apply(ctx, Command::Edit(edit));
+            }
+            Err(error) => self.fault(format!("“{}” cannot be taken: {error}", source.display())),
+        }
+    }
+}
+
+/// Copies a photo into a folder under a free name, which is returned.
+fn copy(source: &Path, folder: &Path) -> Result<String, String> {
+    let size = std::fs::metadata(source).map_err(|error| error.to_string())?.len();
+    if size > LARGEST {
+        return Err(format!("it has {} MB, more than a photo needs. Choose a smaller one", size / 1_000_000));
+    }
+    decode(source).map_err(|error| format!("it is no picture ({error}). Choose a JPEG or PNG"))?;
+    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
+    let extension = source.extension().map_or_else(|| "jpg".into(), |e| e.to_string_lossy().to_lowercase());
+    let free = (1..10_000).map(|n| format!("{n:03}.{extension}")).find(|name| !folder.join(name).exists());
+    let name = free.ok_or("there are too many photos")?;
+    std::fs::copy(source, folder.join(&name)).map_err(|error| error.to_string())?;
+    Ok(name)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_photo_is_copied_under_a_free_name_and_what_is_none_is_refused() {
+        let folder = tempfile::tempdir().expect("a folder");
+        let source = folder.path().join("wall.png");
+        image::RgbaImage::from_pixel(4, 3, image::Rgba([9, 9, 9, 255])).save(&source).expect("written");
+        let photos = folder_of(&folder.path().join("job.ron"));
+        assert_eq!(copy(&source, &photos), Ok("001.png".to_owned()));
+        assert_eq!(copy(&source, &photos), Ok("002.png".to_owned()));
+        std::fs::write(&source, "no picture").expect("written");
+        assert!(copy(&source, &photos).is_err_and(|error| error.contains("no picture")));
+        assert!(path_of(Path::new("a/job.ron"), "../../secret.png").is_none());
+        assert_eq!(path_of(Path::new("a/job.ron"), "001.png"), Some(PathBuf::from("a/job.photos/001.png")));
+    }
+}
