@@ -8,7 +8,7 @@ use gapwright::cause::Cause;
 use gapwright::job::{Job, OwnShelf, Place, Shelf, file, jobs_in, learn_rates, load_shelf, save_shelf};
 use gapwright::measure::{Hours, Length, Money, ThreePoint};
 use gapwright::repair::{MethodId, Outcome, Step};
-use gapwright::survey::{GapReading, LaterVisit};
+use gapwright::survey::{GapReading, LaterGap, LaterVisit};
 use jiff::ToSpan as _;
 use jiff::civil::date;
 
@@ -18,6 +18,10 @@ fn found(job: &Job) -> Assessment {
 
 fn chance(found: &Assessment, cause: Cause) -> f64 {
     found.causes.as_ref().unwrap().of(cause)
+}
+
+fn again(gap: &GapReading, width: Length) -> LaterGap {
+    LaterGap { surface: gap.surface.clone(), joint: gap.joint.clone(), width: Some(width) }
 }
 
 /// A job that says in what figures it was reckoned does not change when the shelf does.
@@ -117,7 +121,7 @@ fn later_gaps_are_held_against_the_forecast() {
                 let surface = job.surfaces.iter().position(|s| s.name == gap.surface).unwrap();
                 let joint = first.layouts[surface].joints.iter().position(|j| j.label == gap.joint).unwrap();
                 let forecast = first.gap_on(first.joint(surface, joint).unwrap(), day).unwrap();
-                GapReading { width: (forecast + off).max(Length::ZERO), ..gap.clone() }
+                again(gap, (forecast + off).max(Length::ZERO))
             })
             .collect(),
     };
@@ -144,12 +148,7 @@ fn a_later_visit_puts_the_odds_right() {
     }
     let visit = |job: &Job, more: f64| LaterVisit {
         on: job.visited.checked_add(60.days()).unwrap(),
-        gaps: job
-            .survey
-            .gaps
-            .iter()
-            .map(|gap| GapReading { width: gap.width + Length::mm(more), ..gap.clone() })
-            .collect(),
+        gaps: job.survey.gaps.iter().map(|gap| again(gap, gap.width + Length::mm(more))).collect(),
     };
     let wet_after = |more: Option<f64>| {
         let mut job = job.clone();
@@ -166,9 +165,8 @@ fn beads_that_opened_are_counted_against_the_chance() {
     let mut job = demo_job();
     job.done.finished = Some(date(2026, 5, 1));
     let readings = |open: usize| {
-        let blank = |(at, gap): (usize, &GapReading)| GapReading {
-            width: if at < open { Length::mm(1.0) } else { Length::ZERO },
-            ..gap.clone()
+        let blank = |(at, gap): (usize, &GapReading)| {
+            again(gap, if at < open { Length::mm(1.0) } else { Length::ZERO })
         };
         job.survey.gaps.iter().filter(|gap| gap.width > Length::ZERO).enumerate().map(blank).collect()
     };
@@ -209,4 +207,24 @@ fn rates_are_learned_from_a_folder_of_finished_jobs() {
     job.shelf = Some(own);
     let slower = found(&job);
     assert!(slower.chosen(&job).unwrap().price.total > plain.chosen(&job).unwrap().price.total);
+}
+
+/// Jobs in hard conditions that took just what was reckoned teach no other rate: what ladder and
+/// furniture add is not learned as pace.
+#[test]
+fn conditions_are_not_learned_as_pace() {
+    let mut job = demo_job();
+    job.plan.trial = None;
+    job.plan.site.height = gapwright::repair::Height::Scaffold;
+    job.plan.site.old_sealant = gapwright::repair::OldSealant::Hard;
+    job.plan.site.furnished = true;
+    for task in &found(&job).chosen(&job).unwrap().tasks {
+        job.done.hours.insert(task.id.clone(), task.hours.mean);
+    }
+    let taken = rates_taken(&job, Shelf::built_in());
+    let learned = learn_rates(Shelf::built_in(), &[taken.clone(), taken]);
+    assert!(learned.len() > 10);
+    for rate in learned {
+        assert!((rate.learned.minutes.likely / rate.start.mean() - 1.0).abs() < 1e-9, "{}", rate.id);
+    }
 }

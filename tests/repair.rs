@@ -165,3 +165,50 @@ fn the_best_way_changes_with_the_warranty() {
     let known: Vec<MethodId> = [1, 20].map(after_years).iter().map(best).collect();
     assert_eq!(known, [MethodId::Reseal, MethodId::ShadowLine]);
 }
+
+/// In two visits the first is at once and the second on the day of sealing; appliances are bought once,
+/// film for both maskings, and the room is free in between.
+#[test]
+fn two_visits_part_the_work_at_the_day_of_sealing() {
+    let one = after(|_| ());
+    let two = after(|job| job.plan.two_visits = true);
+    let option = |found: &Assessment, id| found.options.iter().find(|o| o.method == id).unwrap().clone();
+    let pieces = |found: &Assessment, id, name: &str| {
+        option(found, id).materials.iter().find(|line| line.name.starts_with(name)).unwrap().pieces
+    };
+    assert_eq!(pieces(&two, MethodId::HoldHumidity, "Humidifier"), 1);
+    assert!(pieces(&two, MethodId::Reseal, "Masking film") > pieces(&one, MethodId::Reseal, "Masking film"));
+    let (one, two_visits) =
+        (option(&one, MethodId::Reseal).schedule, option(&two, MethodId::Reseal).schedule);
+    let bead = two_visits.bars.iter().find(|bar| bar.name == "Run the bead").unwrap();
+    // 14 Feb 2026 is a Saturday: work begins on Monday, two days later.
+    let seal_day = f64::from(u32::try_from(two.seal_day).unwrap()) - 2.0;
+    assert!(bead.start >= seal_day && bead.start < seal_day + 3.0, "{} against {seal_day}", bead.start);
+    assert!(two_visits.calendar_days > one.calendar_days + 60 && two_visits.room_out < one.room_out + 4);
+    assert_eq!(option(&two, MethodId::Relay).schedule, option(&after(|_| ()), MethodId::Relay).schedule);
+}
+
+/// Each bead is judged by its own class: without a breaker it holds on less than over one.
+#[test]
+fn a_bead_holds_by_what_is_behind_it_and_not_by_what_is_chosen() {
+    let holds = |found: &Assessment, id| {
+        found.options.iter().find(|option| option.method == id).unwrap().holds.unwrap()
+    };
+    for chosen in [MethodId::Reseal, MethodId::ResealOnTongue, MethodId::Replace] {
+        let found = after(|job| job.plan.chosen = chosen);
+        assert!(holds(&found, MethodId::Reseal) > holds(&found, MethodId::ResealOnTongue) + 0.2);
+        assert!(holds(&found, MethodId::HoldHumidity) >= holds(&found, MethodId::Reseal));
+    }
+}
+
+/// What a callback costs is what is open when it comes: never more than doing all of it again.
+#[test]
+fn callbacks_cost_no_more_than_the_work_each_year() {
+    let found = after(|job| job.plan.discount = Percent::ZERO);
+    for option in &found.options {
+        let (Some(expected), Some(risk)) = (option.expected, &option.callback) else { continue };
+        let each_year = (expected.to_units() / option.price.total.to_units() - 1.0) / 2.0;
+        assert!(each_year <= 1.0 && each_year >= 0.0, "{}", option.name);
+        assert!(risk.opens_if_called <= risk.opens, "{}", option.name);
+    }
+}

@@ -102,6 +102,8 @@ pub struct App {
     /// Keeps unsaved work; not in tests of the window.
     keeper: Option<Keeper>,
     photos: photos::Photos,
+    /// What went wrong while a new job was made, to be told once it is shown.
+    pending_fault: Option<String>,
     /// Whether the window had the keyboard in the last frame.
     focused: bool,
 }
@@ -217,6 +219,7 @@ impl App {
             natives: None,
             keeper: None,
             photos: photos::Photos::default(),
+            pending_fault: None,
             focused: true,
         }
     }
@@ -367,7 +370,11 @@ impl App {
         match command {
             Command::New => {
                 let today = jiff::ZonedDateTime::now().date();
-                self.replace(Document::new(self.new_job(today), None, vec![]));
+                let job = self.new_job(today);
+                self.replace(Document::new(job, None, vec![]));
+                if let Some(fault) = self.pending_fault.take() {
+                    self.fault(fault);
+                }
                 self.view.leaf = Leaf::Survey;
             }
             Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),

@@ -15,15 +15,19 @@ fn my_shelf_path() -> Option<PathBuf> {
 
 impl App {
     /// An empty job with the user's own figures, if there are any.
-    pub(super) fn new_job(&self, today: Date) -> Job {
+    pub(super) fn new_job(&mut self, today: Date) -> Job {
         let mut job = Job::new(today);
         // Tests have no shelf but the program's.
         let path = my_shelf_path().filter(|path| self.natives.is_some() && path.exists());
-        if let Some(shelf) = path.and_then(|path| load_shelf(&path).ok()) {
-            if let Some(prices) = &shelf.prices {
-                job.plan.prices = prices.clone();
+        match path.map(|path| load_shelf(&path)) {
+            Some(Ok(shelf)) => {
+                if let Some(prices) = &shelf.prices {
+                    job.plan.prices = prices.clone();
+                }
+                job.shelf = Some(shelf);
             }
-            job.shelf = Some(shelf);
+            Some(Err(error)) => self.pending_fault = Some(error.to_string()),
+            None => {}
         }
         job
     }

@@ -219,7 +219,8 @@ pub fn odds_words(chance: f64) -> String {
         c if c >= 0.945 => "19 in 20".to_owned(),
         c if c >= 0.55 => format!("about {} in 10", show_number((c * 10.0).round(), 0)),
         c if c >= 0.45 => "about even".to_owned(),
-        c if c >= 0.055 => format!("about {} in 10", show_number((c * 10.0).round().max(1.0), 0)),
+        c if c >= 0.075 => format!("about {} in 10", show_number((c * 10.0).round(), 0)),
+        c if c >= 0.035 => "about 1 in 20".to_owned(),
         _ => "unlikely".to_owned(),
     }
 }

@@ -144,15 +144,16 @@ fn later_gaps(
     if days == 0 || job.done.finished.is_some_and(|finished| visit.on > finished) {
         return None;
     }
-    let mean = |gaps: &[GapReading], label: &str| {
-        let of_joint = gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
-        let widths: Vec<f64> = of_joint.map(|gap| gap.width.to_m()).collect();
-        (!widths.is_empty()).then(|| widths.mean())
+    let mean = |widths: Vec<f64>| (!widths.is_empty()).then(|| widths.mean());
+    let then = |label: &str| {
+        let own = job.survey.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
+        mean(own.map(|gap| gap.width.to_m()).collect())
     };
-    let changes: Vec<f64> = edges
-        .iter()
-        .filter_map(|label| Some(mean(&visit.gaps, label)? - mean(&job.survey.gaps, label)?))
-        .collect();
+    let later = |label: &str| {
+        let own = visit.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
+        mean(own.filter_map(|gap| gap.width).map(Length::to_m).collect())
+    };
+    let changes: Vec<f64> = edges.iter().filter_map(|label| Some(later(label)? - then(label)?)).collect();
     let day = visit_day(job) + i64::try_from(days).ok()?;
     (!changes.is_empty()).then(|| LaterGaps {
         joints: changes.len(),

@@ -6,9 +6,9 @@ use super::options::RepairOption;
 use super::risk::{RING_SCATTER, RiskInputs, is_sealed};
 use super::sections::{JointState, motion, visit_day};
 use crate::joint::HORIZON;
-use crate::measure::{Length, Moisture, Span, show_number};
+use crate::measure::{Length, Moisture, Span, day_of_year, show_number};
 use crate::repair::Outcome;
-use crate::survey::{GapReading, LaterVisit};
+use crate::survey::{LaterGap, LaterVisit};
 use crate::wood::Species;
 
 /// How well a gap gauge reads. Assumption.
@@ -64,28 +64,42 @@ fn found(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) 
     let after_work = finished.is_some_and(|finished| visit.on > finished);
     let days = (visit.on - inputs.job.visited).get_days();
     let day = usize::try_from(days).ok().filter(|day| *day < HORIZON);
-    let one = |gap: &GapReading| {
+    let one = |gap: &LaterGap| {
         let (at, state) = place(gap, inputs)?;
         Some(LaterReading {
             surface: gap.surface.clone(),
             joint: gap.joint.clone(),
-            width: gap.width,
+            width: gap.width?,
             forecast: if after_work { None } else { forecast(state, inputs, day?) },
             chance: if after_work { chance(at, inputs, options) } else { None },
         })
     };
     let readings: Vec<LaterReading> = visit.gaps.iter().filter_map(one).collect();
     let words = match (day, after_work) {
-        _ if readings.is_empty() => "No reading of this visit belongs to a joint that is drawn.".to_owned(),
-        (None, _) => "The visit is before the first one or more than three years after it: nothing was forecast for it.".to_owned(),
+        _ if readings.is_empty() => "Nothing has been measured yet.".to_owned(),
+        (_, true) if !dry_weeks_came(visit.on, inputs) => {
+            "Too soon to tell: the driest weeks are still to come.".to_owned()
+        }
         (_, true) => after_words(&readings),
-        (_, false) => before_words(&readings, inputs),
+        (None, false) => "The visit is before the first one or more than three years after it: nothing was forecast for it.".to_owned(),
+        (Some(_), false) => before_words(&readings, inputs),
     };
     VisitFound { on: visit.on, after_work, readings, words }
 }
 
+/// Whether the driest day of the settled year has passed between the end of the work and a visit: what
+/// opens, opens then.
+fn dry_weeks_came(on: Date, inputs: &RiskInputs<'_>) -> bool {
+    let Some(finished) = inputs.job.done.finished else { return false };
+    let (Some(state), days) = (inputs.sections.first(), (on - finished).get_days()) else { return true };
+    let driest =
+        (0_i64..365).min_by(|a, b| state.settled.on(*a).to_pct().total_cmp(&state.settled.on(*b).to_pct()));
+    let start = i64::try_from(day_of_year(finished)).unwrap_or(0);
+    (0..i64::from(days)).any(|day| Some((start + day).rem_euclid(365)) == driest)
+}
+
 /// The joint of a reading, with its place among the assessment's joints.
-fn place<'a>(gap: &GapReading, inputs: &RiskInputs<'a>) -> Option<(usize, &'a JointState)> {
+fn place<'a>(gap: &LaterGap, inputs: &RiskInputs<'a>) -> Option<(usize, &'a JointState)> {
     let surface = inputs.job.surfaces.iter().position(|surface| surface.name == gap.surface)?;
     let joint = inputs.layouts[surface].joints.iter().position(|joint| joint.label == gap.joint)?;
     inputs.joints.iter().enumerate().find(|(_, state)| state.surface == surface && state.joint == joint)

@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use super::options::OptionInputs;
 use super::sections::JointState;
-use crate::measure::{Area, Length, Money, Volume};
+use crate::measure::{Area, Length, Volume};
 use crate::repair::{
-    CannotCut, CuttingList, CuttingRules, Plan, Quantities, StockLength, TreatedJoint, cutting_list,
+    CannotCut, CuttingList, CuttingRules, Material, Plan, Quantities, StockLength, TreatedJoint, board_price,
+    cutting_list,
 };
 use crate::surface::SurfaceLayout;
 
@@ -72,11 +73,16 @@ fn whole_mm(length: Length) -> u32 {
     (length.to_mm() - 0.01).ceil().clamp(0.0, 1e7) as u32
 }
 
-/// How the new boards are cut from the plan's stock. All cost the same by the length.
-pub(super) fn cutting(measure: &Quantities, plan: &Plan) -> Result<CuttingList, CannotCut> {
+/// How new boards of a material are cut from the plan's stock, at its prices.
+pub(super) fn cutting(
+    measure: &Quantities,
+    boards: &Material,
+    plan: &Plan,
+) -> Result<CuttingList, CannotCut> {
     let stock = plan.stock.lengths.iter().map(|length| {
-        let price = Money::cents(1).times(1000.0 * length.to_m()).to_cents();
-        StockLength { length: length.to_m(), price }
+        let price = board_price(boards, *length, plan).0.to_cents();
+        // What costs nothing is still not bought without end.
+        StockLength { length: length.to_m(), price: price.max(1) }
     });
     let rules = CuttingRules {
         kerf: plan.stock.kerf.to_m(),

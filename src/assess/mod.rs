@@ -153,6 +153,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         })
         .collect();
     let causes = causes::findings(job, shelf, &layouts, &sections);
+    let held = year.as_ref().map_or(1.0, IndoorYear::held_share);
     let mut options = options::options(&options::OptionInputs {
         job,
         shelf,
@@ -160,8 +161,8 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         sections: &sections,
         joints: &joints,
         seal_day,
+        held,
     });
-    let held = year.as_ref().map_or(1.0, IndoorYear::held_share);
     let inputs = risk::RiskInputs {
         job,
         shelf,

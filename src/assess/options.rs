@@ -6,9 +6,9 @@ use crate::job::{Job, Shelf};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
-    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, Method,
-    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs, TaskHours,
-    TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
+    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
+    Method, MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
+    TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
 };
 use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
 use crate::wood::shrinkage;
@@ -46,7 +46,9 @@ pub struct RepairOption {
     pub price: Price,
     /// What labour and materials may turn out to cost.
     pub cost: CostSpread,
-    /// How new boards are cut, if there are any.
+    /// Whether it buys boards by the length.
+    pub buys_boards: bool,
+    /// How new boards are cut, if there are any and the stock is long enough.
     pub cutting: Option<CuttingList>,
     /// Hours of all people together.
     pub hours: Hours,
@@ -71,6 +73,8 @@ pub(super) struct OptionInputs<'a> {
     pub joints: &'a [JointState],
     /// Days from the visit to the first day of sealing.
     pub seal_day: usize,
+    /// Share of the boards' movement that is left where the room's humidity is held in a band.
+    pub held: f64,
 }
 
 /// The weeks of sealing, and the day that is reckoned with: the plan's, else in the best week.
@@ -118,14 +122,13 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     if measure.boarded <= Area::ZERO {
         return vec![];
     }
-    let cut = cutting(&measure, &inputs.job.plan).ok();
     let here = circumstances(inputs.job, &measure);
     let conditions = applying(&inputs.shelf.conditions, &here);
     let works: Vec<Work> = inputs
         .shelf
         .methods
         .iter()
-        .filter_map(|method| work(method, &measure, cut.as_ref(), &conditions, inputs))
+        .filter_map(|method| work(method, &measure, &conditions, inputs))
         .collect();
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
@@ -161,13 +164,13 @@ struct Work {
     tasks: Vec<TaskHours>,
     materials: Vec<MaterialLine>,
     schedule: Schedule,
+    buys_boards: bool,
     cutting: Option<CuttingList>,
 }
 
 fn work(
     method: &Method,
     measure: &Quantities,
-    cutting: Option<&CuttingList>,
     conditions: &[&Condition],
     inputs: &OptionInputs<'_>,
 ) -> Option<Work> {
@@ -184,6 +187,9 @@ fn work(
         quantities: measure,
         trial_run: trial_run(inputs),
     });
+    let boards =
+        shelf.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
+    let cut = boards.and_then(|boards| cutting(measure, boards, plan).ok());
     let materials = takeoff(&TakeoffInputs {
         method: &method,
         plan,
@@ -192,7 +198,7 @@ fn work(
         primer,
         paint,
         materials: &shelf.materials,
-        cutting,
+        cutting: cut.as_ref(),
     });
     let waits = WaitTimes {
         primer: primer.recoat,
@@ -202,8 +208,7 @@ fn work(
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
     let schedule = schedule(&method, &tasks, &crew(&method, inputs), &waits);
-    let new_boards = materials.iter().any(|line| line.long.is_some());
-    Some(Work { tasks, materials, schedule, cutting: cutting.filter(|_| new_boards).cloned(), method })
+    Some(Work { tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
 }
 
 #[expect(clippy::cast_precision_loss, reason = "days of three years")]
@@ -215,7 +220,7 @@ const fn days(count: usize) -> f64 {
 /// visit.
 fn crew(method: &Method, inputs: &OptionInputs<'_>) -> Crew {
     let plan = &inputs.job.plan;
-    let seals = matches!(method.outcome, Outcome::Bead { .. }) && !plan.two_visits;
+    let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
     let first = super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 });
     Crew {
         people: plan.crew,
@@ -227,7 +232,7 @@ fn crew(method: &Method, inputs: &OptionInputs<'_>) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, cutting } = work;
+    let Work { method, tasks, materials, schedule, buys_boards, cutting } = work;
     let price = price(&PriceInputs {
         tasks: &tasks,
         materials: &materials,
@@ -235,10 +240,10 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cost: &cost,
         plan: &inputs.job.plan,
     });
-    let reseals = matches!(method.outcome, Outcome::Bead { .. });
     RepairOption {
         method: method.id,
-        not_possible: not_possible(&method, measure, &materials, inputs),
+        not_possible: not_possible(&method, measure, buys_boards && cutting.is_none(), inputs),
+        buys_boards,
         opens_to: match method.outcome {
             Outcome::Bead { .. } | Outcome::Line | Outcome::Unchanged => widest_left(inputs),
             Outcome::Covered | Outcome::Glued => Length::ZERO,
@@ -256,7 +261,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cutting,
         tasks,
         materials,
-        holds: reseals.then(|| held_share(inputs)),
+        holds: held_share(method.outcome, inputs),
         callback: None,
         expected: None,
     }
@@ -266,7 +271,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
 fn not_possible(
     method: &Method,
     measure: &Quantities,
-    materials: &[MaterialLine],
+    boards_too_short: bool,
     inputs: &OptionInputs<'_>,
 ) -> Option<String> {
     let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
@@ -287,27 +292,14 @@ fn not_possible(
             Some(format!("the widest joint, {}, is too fine for a spline", widest.show(units)))
         }
         Outcome::Glued if wet => Some("boards are wet: glued now, they tear apart as they dry".to_owned()),
-        Outcome::Boards { .. }
-            if needs_boards(method, inputs) && !materials.iter().any(|line| line.long.is_some()) =>
-        {
-            Some(
-                "no stock length is long enough for the longest board: add one under Boards and stock"
-                    .to_owned(),
-            )
+        Outcome::Boards { .. } if boards_too_short => {
+            Some("no stock length is long enough for the longest board: add one under Materials".to_owned())
         }
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => {
             Some("boards are wet: laid tight now, they open again as they dry".to_owned())
         }
         _ => None,
     }
-}
-
-/// Whether a method buys boards by the length.
-fn needs_boards(method: &Method, inputs: &OptionInputs<'_>) -> bool {
-    let by_length = |id: &String| {
-        inputs.shelf.materials.iter().any(|m| m.id == *id && m.per == crate::repair::MaterialPer::BoardRun)
-    };
-    method.materials.iter().any(by_length)
 }
 
 /// Widest gap of the treated joints in the three years to come.
@@ -327,11 +319,18 @@ fn widest_of_dried_boards(inputs: &OptionInputs<'_>) -> Length {
     inputs.sections.iter().filter_map(one).fold(Length::ZERO, Length::max)
 }
 
-/// Share of the treated length that holds if sealed on the plan's day.
-fn held_share(inputs: &OptionInputs<'_>) -> f64 {
+/// Share of the treated length that a way's bead holds on if laid on the plan's day; `None` for a way
+/// without a bead.
+fn held_share(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
+    let Outcome::Bead { held, breaker } = outcome else { return None };
+    let sealant = inputs.shelf.sealant(&inputs.job.plan.sealant)?.over(breaker);
+    let moves = if held { inputs.held } else { 1.0 };
+    let takes = |joint: &JointState| {
+        joint.can_hold && joint.demand.is_some_and(|demand| sealant.takes(demand.times(moves)))
+    };
     let length = |joint: &JointState| inputs.layouts[joint.surface].joints[joint.joint].length().to_m();
     let treated = || inputs.joints.iter().filter(|joint| joint.treated);
     let all: f64 = treated().map(length).sum();
-    let held: f64 = treated().filter(|joint| joint.holds).map(length).sum();
-    if all > 0.0 { held / all } else { 0.0 }
+    let holds: f64 = treated().filter(|joint| takes(joint)).map(length).sum();
+    Some(if all > 0.0 { holds / all } else { 0.0 })
 }

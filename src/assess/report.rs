@@ -7,6 +7,7 @@ use serde::Serialize;
 use super::Assessment;
 use super::answer::{date_after, window_words};
 use super::causes::{ClueWords, Findings};
+use super::follow_up::{LaterReading, VisitFound};
 use super::options::RepairOption;
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
@@ -44,6 +45,8 @@ pub struct Report {
     pub options: Vec<OptionReport>,
     /// Which costs least with callbacks, and what would change that.
     pub choice: Option<ChoiceReport>,
+    /// Later visits, held against what was forecast.
+    pub later: Vec<VisitReport>,
 }
 
 /// Which way costs least.
@@ -274,6 +277,53 @@ pub struct OptionReport {
     pub swings: Vec<SwingReport>,
     /// How new boards are cut.
     pub cutting: Vec<CutReport>,
+    /// What is done and waited for, in order.
+    pub schedule: Vec<BarReport>,
+}
+
+/// A bar of the schedule.
+#[derive(Debug, Clone, Serialize)]
+pub struct BarReport {
+    /// What is done or waited for.
+    pub step: String,
+    /// Whether nobody works.
+    pub waiting: bool,
+    /// Start, counted from the midnight before the first day of work.
+    pub start_days: f64,
+    /// End.
+    pub end_days: f64,
+}
+
+/// A later visit.
+#[derive(Debug, Clone, Serialize)]
+pub struct VisitReport {
+    /// The day.
+    pub on: String,
+    /// Whether the work was done by then.
+    pub after_work: bool,
+    /// What it comes to.
+    pub words: String,
+    /// Its readings.
+    pub readings: Vec<ReadingReport>,
+}
+
+/// One reading of a later visit.
+#[derive(Debug, Clone, Serialize)]
+pub struct ReadingReport {
+    /// Surface and joint.
+    pub joint: String,
+    /// What was measured.
+    pub measured_mm: f64,
+    /// What was forecast.
+    pub forecast_mm: Option<f64>,
+    /// Nine in ten should be at least this.
+    pub forecast_low_mm: Option<f64>,
+    /// And at most this.
+    pub forecast_high_mm: Option<f64>,
+    /// Whether it lies there.
+    pub inside: Option<bool>,
+    /// After the work: the chance with which it was expected to open.
+    pub opens_pct: Option<f64>,
 }
 
 /// Percentiles of the cost of labour and materials.
@@ -430,6 +480,7 @@ impl Report {
                 never_m: round(season.never.to_m(), 3),
             }),
             options: found.options.iter().map(|option| OptionReport::new(job, option)).collect(),
+            later: found.follow_up.iter().map(VisitReport::new).collect(),
             choice: found.choice.as_ref().map(|choice| ChoiceReport {
                 best: choice.best.key(),
                 front: choice.front.iter().map(|method| method.key()).collect(),
@@ -534,6 +585,26 @@ impl SectionReport {
     }
 }
 
+impl VisitReport {
+    fn new(found: &VisitFound) -> Self {
+        let one = |reading: &LaterReading| ReadingReport {
+            joint: format!("{} {}", reading.surface, reading.joint),
+            measured_mm: mm(reading.width),
+            forecast_mm: reading.forecast.map(|(expected, _)| mm(expected)),
+            forecast_low_mm: reading.forecast.map(|(_, band)| mm(band.low)),
+            forecast_high_mm: reading.forecast.map(|(_, band)| mm(band.high)),
+            inside: reading.inside(),
+            opens_pct: reading.chance.map(|chance| round(100.0 * chance, 2)),
+        };
+        Self {
+            on: found.on.to_string(),
+            after_work: found.after_work,
+            words: found.words.clone(),
+            readings: found.readings.iter().map(one).collect(),
+        }
+    }
+}
+
 /// The patterns of a cutting list.
 fn cuts(job: &Job, list: &CuttingList) -> Vec<CutReport> {
     let one = |cut: &CutPattern| CutReport {
@@ -620,6 +691,17 @@ impl OptionReport {
                 .swings
                 .iter()
                 .map(|(of, swing)| SwingReport { of: of.clone(), swing: amount(*swing) })
+                .collect(),
+            schedule: option
+                .schedule
+                .bars
+                .iter()
+                .map(|bar| BarReport {
+                    step: bar.name.clone(),
+                    waiting: bar.waiting,
+                    start_days: round(bar.start, 3),
+                    end_days: round(bar.end, 3),
+                })
                 .collect(),
             cutting: option.cutting.iter().flat_map(|list| cuts(job, list)).collect(),
         }

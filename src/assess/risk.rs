@@ -79,12 +79,12 @@ pub(super) fn chances(
     shares
 }
 
-/// What a year is expected to cost: the chance of a callback in it, times a visit's share of the price
-/// and what opens again.
+/// What a year is expected to cost: the chance of a callback in it times a visit's share of the price,
+/// and the share of the length that is open then, as that is done again.
 fn yearly_share(tried: &RiskOption, one_year: &Risk) -> f64 {
     let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
-    let opens = (one_year.opens.to_m() / all.to_m().max(1e-9)).min(1.0);
-    one_year.chance * (VISIT + (1.0 - VISIT) * opens)
+    let opens = (one_year.opens_if_called.to_m() / all.to_m().max(1e-9)).min(one_year.chance);
+    one_year.chance * VISIT + (1.0 - VISIT) * opens
 }
 
 /// A price with the callbacks of `years` of warranty at present value. Every year is taken to be like

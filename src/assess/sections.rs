@@ -151,6 +151,8 @@ pub struct JointState {
     pub demand: Option<Demand>,
     /// Index on the shelf of the lowest class that takes it, if any does and the joint is wide enough.
     pub smallest_class: Option<usize>,
+    /// Whether any bead can hold there: there is room for one, and the boards stay on their tongue.
+    pub can_hold: bool,
     /// Whether the plan's sealant takes it.
     pub holds: bool,
 }
@@ -277,6 +279,7 @@ pub(super) fn joint_states(
                 at_sealing: Length::ZERO,
                 demand: None,
                 smallest_class: None,
+                can_hold: false,
                 holds: false,
             };
             if let Some(motion) = motion(joint, &state, sections) {
@@ -353,7 +356,8 @@ pub(super) fn hold_against_class(
         state.smallest_class =
             state.demand.filter(|_| wide_enough).and_then(|demand| smallest_class(&sealants, demand));
         let together = tongue(job, state.surface, joint).is_none_or(|tongue| most < tongue);
-        state.holds = together && wide_enough && state.demand.is_some_and(|demand| sealant.takes(demand));
+        state.can_hold = together && wide_enough;
+        state.holds = state.can_hold && state.demand.is_some_and(|demand| sealant.takes(demand));
     }
 }
 

@@ -12,7 +12,7 @@ use super::shelf::Shelf;
 use super::usable::{WIDEST_GAP, is_of_a_room};
 use crate::air::{HouseModel, IndoorAir};
 use crate::measure::{Humidity, Length, Minutes, Moisture, Percent, Temperature, show_date};
-use crate::repair::Plan;
+use crate::repair::{Plan, Step};
 use crate::surface::{Part, SurfaceLayout, faults};
 use crate::survey::{GapReading, MoistureReading};
 
@@ -344,6 +344,18 @@ fn dates(job: &Job, found: &mut Findings) {
             "Choose a later day, or leave it to the best weeks",
         );
     }
+    if let Some(seal) = job.plan.seal_on
+        && seal > super::usable::last_sealing(job.visited)
+    {
+        found.error(
+            Place::Plan("sealing date"),
+            format!(
+                "{} is more than two years after the visit: nothing is worked out that far",
+                show_date(seal)
+            ),
+            "Choose an earlier day, or leave it to the best weeks",
+        );
+    }
     if let Some(year) = job.built
         && !(1600..=job.visited.year()).contains(&year)
     {
@@ -362,7 +374,7 @@ fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Finding
             found.error(
                 Place::Plan(field),
                 format!("{value}{unit} is not between {low} and {high}{unit}"),
-                "Correct the figure",
+                format!("Correct the figure; until then {}{unit} is reckoned with", value.clamp(low, high)),
             );
         }
     };
@@ -520,6 +532,20 @@ fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
             format!("“{entry}”: {fault}"),
             "Correct it under Shelf; until then the program's own figure is used",
         );
+    }
+    for method in shelf.methods.iter().filter(|method| method.id.is_own()) {
+        let known = |id: &String| shelf.tasks.iter().any(|task| task.id == *id);
+        let unknown = method.steps.iter().find_map(|step| match step {
+            Step::Do(id) | Step::Coats(id) if !known(id) => Some(id),
+            _ => None,
+        });
+        if let Some(id) = unknown {
+            found.error(
+                Place::Plan("shelf"),
+                format!("“{}” has a step “{id}”, which is no task of the shelf", method.name),
+                "Leave the step out, or add such a task; until then it is passed over",
+            );
+        }
     }
     let old = |priced: Option<Date>| priced.is_some_and(|day| (job.visited - day).get_days() > 366);
     let method = shelf.method(job.plan.chosen);

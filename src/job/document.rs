@@ -107,9 +107,11 @@ impl Job {
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
         let (surface, old_label) = (on.name.clone(), format!("{old} "));
         let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
-        for gap in self.survey.gaps.iter_mut().chain(later).filter(|gap| gap.surface == surface) {
-            if let Some(rest) = gap.joint.strip_prefix(&old_label) {
-                gap.joint = format!("{name} {rest}");
+        let later = later.map(|gap| (&gap.surface, &mut gap.joint));
+        let gaps = self.survey.gaps.iter_mut().map(|gap| (&gap.surface, &mut gap.joint));
+        for (_, joint) in gaps.chain(later).filter(|(on, _)| **on == surface) {
+            if let Some(rest) = joint.strip_prefix(&old_label) {
+                *joint = format!("{name} {rest}");
             }
         }
         for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == surface && r.section == old) {
@@ -124,9 +126,10 @@ impl Job {
     pub fn rename_surface(&mut self, surface: usize, name: &str) {
         let Some(renamed) = self.surfaces.get_mut(surface) else { return };
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
-        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
-        for gap in self.survey.gaps.iter_mut().chain(later).filter(|gap| gap.surface == old) {
-            gap.surface = name.to_owned();
+        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps).map(|gap| &mut gap.surface);
+        let gaps = self.survey.gaps.iter_mut().map(|gap| &mut gap.surface);
+        for surface in gaps.chain(later).filter(|surface| **surface == old) {
+            name.clone_into(surface);
         }
         for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == old) {
             reading.surface = name.to_owned();

@@ -10,7 +10,7 @@ use serde_json::Value;
 use super::shelf::Shelf;
 use crate::joint::Sealant;
 use crate::measure::Money;
-use crate::repair::{Material, Method, Paint, Prices, Task};
+use crate::repair::{Material, Method, Outcome, Paint, Prices, Step, Task};
 use crate::surface::BoardSpec;
 
 /// Boards under a name.
@@ -190,7 +190,14 @@ impl Entry for Method {
         self.name.clone()
     }
     fn fault(&self) -> Option<String> {
-        self.steps.is_empty().then(|| "it has no steps".to_owned())
+        let tasks = self.steps.iter().filter(|step| matches!(step, Step::Do(_) | Step::Coats(_)));
+        match tasks.count() {
+            0 => Some("it has no task among its steps".to_owned()),
+            count if count < 3 && self.outcome != Outcome::Unchanged => {
+                Some("it mends the joints in fewer than three tasks: no way does".to_owned())
+            }
+            _ => None,
+        }
     }
 }
 

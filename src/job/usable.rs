@@ -3,6 +3,9 @@
 //! [`super::check`] tells the user about every such value; the document itself keeps what was
 //! entered. Lists keep their order and surfaces their indices, so that results fit the document.
 
+use jiff::ToSpan as _;
+use jiff::civil::Date;
+
 use super::document::Job;
 use crate::air::IndoorAir;
 use crate::measure::{Angle, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature};
@@ -19,7 +22,7 @@ pub fn usable(job: &Job) -> Job {
     let mut job = job.clone();
     job.survey.gaps.retain(|gap| (Length::ZERO..=WIDEST_GAP).contains(&gap.width));
     for visit in &mut job.later {
-        visit.gaps.retain(|gap| (Length::ZERO..=WIDEST_GAP).contains(&gap.width));
+        visit.gaps.retain(|gap| gap.width.is_none_or(|width| (Length::ZERO..=WIDEST_GAP).contains(&width)));
     }
     job.done.hours.retain(|_, hours| (0.0..=100_000.0).contains(&hours.to_h()));
     for reading in &mut job.survey.moistures {
@@ -32,7 +35,8 @@ pub fn usable(job: &Job) -> Job {
     }
     job.survey.precision = job.survey.precision.max(Percent::pct(1.0)).min(Percent::pct(100.0));
     hold_air(&mut job.air);
-    job.plan.seal_on = job.plan.seal_on.filter(|date| *date >= job.visited);
+    job.plan.seal_on =
+        job.plan.seal_on.filter(|date| (job.visited..=last_sealing(job.visited)).contains(date));
     hold_plan(&mut job.plan);
     job
 }
@@ -40,6 +44,11 @@ pub fn usable(job: &Job) -> Job {
 /// Whether a temperature can be that of a room.
 pub(super) fn is_of_a_room(t: Temperature) -> bool {
     (-30.0..=60.0).contains(&t.to_celsius())
+}
+
+/// The last day on which sealing is worked out: a full year after it must still be known.
+pub(super) fn last_sealing(visited: Date) -> Date {
+    visited.checked_add(730.days()).unwrap_or(visited)
 }
 
 fn between(value: Length, low: Length, high: Length) -> Length {

@@ -72,6 +72,15 @@ pub fn demand(sealed: Length, narrowest: Length, widest: Length, slide: Length) 
 /// guides only say that it must not be.
 const THREE_SIDED_KEEPS: Percent = Percent::pct(50.0);
 
+impl Demand {
+    /// The demand where the boards keep only this share of their movement.
+    #[must_use]
+    pub fn times(self, share: f64) -> Self {
+        let part = |asked: Percent| Percent::pct(asked.to_pct() * share);
+        Self { stretch: part(self.stretch), squeeze: part(self.squeeze), shear: part(self.shear) }
+    }
+}
+
 impl Sealant {
     /// The sealant as it is in a bead with or without a backer or bond breaker behind it.
     pub fn over(&self, breaker: bool) -> Self {

@@ -241,14 +241,33 @@ pub struct Method {
 
 impl Method {
     /// The same with two visits: joints are opened and primed now, sealed when the season comes.
-    /// `None` if it lays no bead.
+    /// `None` if it lays no bead or waits for the season as it is.
     pub fn in_two_visits(&self) -> Option<Self> {
+        if self.waits_for_season() {
+            return None;
+        }
         let bead = self.steps.iter().position(|step| matches!(step, Step::Do(id) if id == "bead"))?;
         let task = |id: &str| Step::Do(id.to_owned());
-        let between = [task("clean"), Step::Wait(Wait::Season), task("travel"), task("protect")];
+        let unmask = self.does("unmask").then(|| task("unmask"));
+        let rest = [task("clean"), Step::Wait(Wait::Season), task("travel"), task("protect")];
+        let between = unmask.into_iter().chain(rest);
         let mut steps = self.steps.clone();
         steps.splice(bead..bead, between);
         Some(Self { steps, ..self.clone() })
+    }
+
+    /// Whether it waits for the weeks to seal in.
+    pub fn waits_for_season(&self) -> bool {
+        self.steps.contains(&Step::Wait(Wait::Season))
+    }
+
+    fn does(&self, task: &str) -> bool {
+        self.steps.iter().any(|step| matches!(step, Step::Do(id) if id == task))
+    }
+
+    /// Times the room is masked.
+    pub fn maskings(&self) -> usize {
+        self.steps.iter().filter(|step| matches!(step, Step::Do(id) if id == "protect")).count()
     }
 
     /// Whether it paints the surface.
@@ -289,15 +308,18 @@ pub struct Paint {
 /// What a material's amount goes with.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum MaterialPer {
+    /// The job.
+    Job,
     /// Visits.
     Visit,
     /// Square metres painted.
     PaintedArea,
-    /// Square metres covered: the painted area again on the floor below, and as much on the walls.
+    /// Square metres covered: the painted area again on the floor below, and as much on the walls; for
+    /// each time the room is masked.
     CoveredArea,
     /// Square metres of boards.
     BoardedArea,
-    /// Metres around the surfaces.
+    /// Metres around the surfaces, for each time the room is masked.
     OutlineRun,
     /// Metres of new board, cut from the plan's stock lengths.
     BoardRun,
@@ -313,6 +335,7 @@ impl MaterialPer {
     /// Its unit in words.
     pub const fn unit(self) -> &'static str {
         match self {
+            Self::Job => "jobs",
             Self::Visit => "visits",
             Self::PaintedArea => "m² painted",
             Self::CoveredArea => "m² covered",

@@ -38,11 +38,12 @@ pub struct Learned {
     pub weight: f64,
 }
 
-/// Minutes for a batch that each task took in a job: `tasks` as they were reckoned, `done` as it came.
+/// Minutes for a batch that each task would have taken in ordinary conditions: `tasks` as they were
+/// reckoned, `done` as it came. What ladder, furniture and the like were reckoned to add is taken out.
 pub fn rates_of(tasks: &[TaskHours], done: &Done) -> Vec<(String, f64)> {
     let mut known: BTreeMap<&str, f64> = BTreeMap::new();
     for task in tasks {
-        *known.entry(&task.id).or_default() += task.batches;
+        *known.entry(&task.id).or_default() += task.batches * task.times;
     }
     let rate = |(id, hours): (&String, &Hours)| {
         let batches = known.get(id.as_str()).copied().filter(|batches| *batches > 0.0)?;

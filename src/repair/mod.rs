@@ -34,6 +34,6 @@ pub use quantities::{Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, Swing, risks, wilson};
 pub use schedule::{Bar, Crew, Schedule, WaitTimes, schedule};
 pub use takeoff::{
-    Cans, MaterialLine, Need, TakeoffInputs, cheapest_cans, spread_rate, takeoff, wet_sealant,
+    Cans, MaterialLine, Need, TakeoffInputs, board_price, cheapest_cans, spread_rate, takeoff, wet_sealant,
 };
 pub use tasks::{TaskHours, TaskInputs, Weighed, applying, task_hours, weigh};

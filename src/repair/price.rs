@@ -43,7 +43,8 @@ pub struct Price {
     pub lines: Vec<Priced>,
     /// Everything.
     pub total: Money,
-    /// The profit as a share of the price before tax: the margin, which is less than the markup.
+    /// Profit, top-up and rounding as a share of the price before tax: the margin, which is less than
+    /// the markup.
     pub margin: Percent,
     /// To be paid before work starts.
     pub deposit: Money,
@@ -78,7 +79,7 @@ impl Amounts {
 /// Overhead falls on labour, materials and equipment; contingency is what the cost comes to at the
 /// plan's percentile less what it is expected to be, with its overhead; profit is a markup on all
 /// before it. The least charge tops up what is short before tax. The spread is what the total would be
-/// at the 10th and 90th percentile of the cost, contingency left out.
+/// at the 10th and 90th percentile of the cost, with the same contingency.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let plan = inputs.plan;
     let hours: Hours = inputs.tasks.iter().map(|task| task.hours.mean).sum();
@@ -92,10 +93,13 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let total = amounts.total();
     let at = |share: f64| {
         let more = inputs.cost.at(share) - inputs.cost.mean;
-        build(labour + more, materials, Money::ZERO, inputs).total()
+        build(labour + more, materials, contingency, inputs).total()
     };
     let taxed = total - amounts.0[PriceLine::Tax as usize];
-    let profit = amounts.0[PriceLine::Profit as usize].to_units();
+    // What tops a small job up is the firm's as well.
+    let gained = [PriceLine::Profit, PriceLine::Minimum, PriceLine::Rounding];
+    let profit: Money = gained.iter().map(|line| amounts.0[*line as usize]).sum();
+    let profit = profit.to_units();
     let lines: Vec<Priced> = PriceLine::ALL
         .into_iter()
         .map(|line| shared(line, amounts.0[line as usize], how(line, hours, inputs), plan))

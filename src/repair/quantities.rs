@@ -1,6 +1,6 @@
 //! How much there is of everything that tasks and materials go with.
 
-use super::catalogue::{MaterialPer, TaskPer};
+use super::catalogue::{MaterialPer, Method, TaskPer};
 use crate::measure::{Area, Length, Volume};
 
 /// A joint to be sealed: what the bead's volume needs.
@@ -58,13 +58,15 @@ impl Quantities {
 
     /// How much of `per` there is, in its unit.
     #[expect(clippy::cast_precision_loss, reason = "counts of visits and sections")]
-    pub fn of_material(&self, per: MaterialPer, visits: usize) -> f64 {
+    pub fn of_material(&self, per: MaterialPer, method: &Method) -> f64 {
+        let maskings = method.maskings().max(1) as f64;
         match per {
-            MaterialPer::Visit => visits as f64,
+            MaterialPer::Job => 1.0,
+            MaterialPer::Visit => method.visits() as f64,
             MaterialPer::PaintedArea => self.painted.to_m2(),
-            MaterialPer::CoveredArea => self.painted.to_m2() * 2.0,
+            MaterialPer::CoveredArea => self.painted.to_m2() * 2.0 * maskings,
             MaterialPer::BoardedArea => self.boarded.to_m2(),
-            MaterialPer::OutlineRun => self.outline.to_m(),
+            MaterialPer::OutlineRun => self.outline.to_m() * maskings,
             MaterialPer::BoardRun => self.board_run.to_m(),
             // Old boards lie loose in the bin: twice their volume.
             MaterialPer::BoardVolume => self.board_volume.to_m3() * 2.0,

@@ -121,6 +121,8 @@ pub struct Risk {
     pub converged: [f64; 3],
     /// Mean length of joint that opens again.
     pub opens: Length,
+    /// The same, counting only the trials with a callback.
+    pub opens_if_called: Length,
     /// For each joint the chance that it opens, in the order given.
     pub joints: Vec<f64>,
 }
@@ -130,6 +132,7 @@ pub struct Risk {
 struct Tally {
     callbacks: u32,
     opens: f64,
+    opens_if_called: f64,
     joints: Vec<u32>,
     /// More open length than this brings a callback, m.
     most_open: f32,
@@ -252,7 +255,7 @@ fn run_batch(
         .map(|joints| {
             let all: f32 = joints.iter().map(|joint| joint.length).sum();
             let most_open = single(rule.open_share.to_fraction()) * all;
-            Tally { callbacks: 0, opens: 0.0, joints: vec![0; joints.len()], most_open }
+            Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, joints: vec![0; joints.len()], most_open }
         })
         .collect();
     let weakest: Vec<(f32, f32)> = ready.iter().map(|joints| weakest(joints)).collect();
@@ -355,6 +358,7 @@ fn try_once(
     let too_wide = f64::from(widest) > rule.widest.to_mm().max(1e-6).ln();
     if open > tally.most_open || too_wide {
         tally.callbacks += 1;
+        tally.opens_if_called += f64::from(open);
     }
 }
 
@@ -372,12 +376,15 @@ fn summed(batches: &[Vec<Tally>], option: usize, trials: u32) -> Risk {
         let opened: u32 = batches.iter().map(|batch| batch[option].joints[joint]).sum();
         f64::from(opened) / f64::from(trials.max(1))
     };
+    let mean = |sum: f64| Length::m(sum / f64::from(trials.max(1)));
     let opens: f64 = batches.iter().map(|batch| batch[option].opens).sum();
+    let if_called: f64 = batches.iter().map(|batch| batch[option].opens_if_called).sum();
     Risk {
         chance,
         interval: wilson(chance, f64::from(trials.max(1))),
         converged: [share(all.div_ceil(4)), share(all.div_ceil(2)), chance],
-        opens: Length::m(opens / f64::from(trials.max(1))),
+        opens: mean(opens),
+        opens_if_called: mean(if_called),
         joints: (0..joints).map(of_joint).collect(),
     }
 }

@@ -18,7 +18,7 @@ pub struct WaitTimes {
     pub recoat: Hours,
     /// New boards come to the room's moisture.
     pub acclimation: Hours,
-    /// The weeks come in which to seal.
+    /// Days from the day the work may begin to the first day of sealing, as hours.
     pub season: Hours,
 }
 
@@ -93,15 +93,20 @@ pub fn schedule(method: &Method, tasks: &[TaskHours], crew: &Crew, waits: &WaitT
     let mut bars = Vec::new();
     let mut closed = None;
     let mut room_out = Vec::new();
-    let mut remaining = tasks.iter();
+    let mut remaining = tasks.iter().peekable();
     for step in &method.steps {
         match step {
             Step::Wait(wait) => {
                 let (hours, name) = waits.of(*wait);
-                bars.extend(clock.wait(name, hours.to_h()));
+                bars.extend(match wait {
+                    Wait::Season => clock.wait_until(name, hours.to_h()),
+                    Wait::Acclimation => clock.wait_days(name, hours.to_h()),
+                    _ => clock.wait(name, hours.to_h()),
+                });
             }
             Step::Do(id) => {
-                let Some(task) = remaining.next() else { break };
+                // A step whose task is not on the shelf has none here.
+                let Some(task) = remaining.next_if(|task| task.id == *id) else { continue };
                 let bar = clock.work(&task.name, task.hours.mean.to_h() / people);
                 if id == CLOSES.0 {
                     closed = closed.or(bar.as_ref().map(|bar| bar.start));
@@ -112,8 +117,8 @@ pub fn schedule(method: &Method, tasks: &[TaskHours], crew: &Crew, waits: &WaitT
                 }
                 bars.extend(bar);
             }
-            Step::Coats(_) => {
-                let Some(task) = remaining.next() else { break };
+            Step::Coats(id) => {
+                let Some(task) = remaining.next_if(|task| task.id == *id) else { continue };
                 let coat = task.hours.mean.to_h() / people / f64::from(crew.coats.max(1));
                 for number in 1..=crew.coats {
                     bars.extend(clock.work(&format!("Coat {number}"), coat));
@@ -143,17 +148,20 @@ struct Clock {
     day: f64,
     /// Day of the week of day 0 where weekends are free.
     first: Option<f64>,
+    /// Days by which a weekend put the first day off.
+    late: f64,
     worked: Vec<(f64, f64)>,
 }
 
 impl Clock {
     fn new(day: f64, crew: &Crew) -> Self {
         let mut first = f64::from(crew.first % 7);
+        let mut late = 0.0;
         // Day 0 is the first day of work.
-        if first > 4.0 {
-            first = 0.0;
+        if first > 4.0 && !crew.weekends {
+            (late, first) = (7.0 - first, 0.0);
         }
-        Self { now: STARTS_AT, day, first: (!crew.weekends).then_some(first), worked: Vec::new() }
+        Self { now: STARTS_AT, day, first: (!crew.weekends).then_some(first), late, worked: Vec::new() }
     }
 
     /// Works for `hours` of the crew's time, over as many days as it takes.
@@ -179,6 +187,17 @@ impl Clock {
         self.now += hours;
         let bar = Bar { name: name.to_owned(), start: start / 24.0, end: self.now / 24.0, waiting: true };
         (hours > 0.0).then_some(bar)
+    }
+
+    /// Waits for the morning of a day counted in hours from the day the work might have begun.
+    fn wait_until(&mut self, name: &str, hours: f64) -> Option<Bar> {
+        self.wait(name, (hours - 24.0 * self.late + STARTS_AT - self.now).max(0.0))
+    }
+
+    /// Waits for whole days, to a morning.
+    fn wait_days(&mut self, name: &str, hours: f64) -> Option<Bar> {
+        let morning = self.day_start() + hours;
+        self.wait(name, if hours > 0.0 { (morning - self.now).max(0.0) } else { 0.0 })
     }
 
     fn day_start(&self) -> f64 {

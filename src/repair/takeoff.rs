@@ -51,8 +51,6 @@ pub struct MaterialLine {
     pub need: Need,
     /// Whole pieces to buy.
     pub pieces: u32,
-    /// How many of what the user's own price is for go into a piece.
-    pub units: f64,
     /// Price of a piece.
     pub price: Money,
     /// Price of all pieces.
@@ -237,7 +235,6 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &str) ->
             long: None,
             need: Need::Volume(need),
             pieces,
-            units: 1.0,
             price,
             amount: price.times(f64::from(pieces)),
             own_price,
@@ -251,29 +248,40 @@ fn dated(priced: Option<Date>) -> String {
     priced.map_or_else(|| "of no known day".to_owned(), |day| format!("of {}", show_date(day)))
 }
 
+/// The price of one board of a length: the user's own for that length, else by the shelf's or the user's
+/// own price for a run of it. With it, whether it is the user's own, and where it is from.
+pub fn board_price(boards: &Material, length: Length, plan: &Plan) -> (Money, bool, String) {
+    if let Some(own) = plan.own_prices.get(&board_id(boards, length)) {
+        return (*own, true, "your own price".to_owned());
+    }
+    let basis = format!("{} ({}); price {}", boards.source, boards.kind.words(), dated(boards.priced));
+    let (each, own, basis) = own_price(plan, &boards.id, boards.price, &basis);
+    (each.times(length.to_m() / boards.holds.max(1e-9)), own, basis)
+}
+
+/// By what the user's own price of one board is known.
+fn board_id(boards: &Material, length: Length) -> String {
+    format!("{}, {:.0} mm", boards.id, length.to_mm())
+}
+
 /// A line for each stock length of board that is bought, by the cutting list.
 fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let plan = inputs.plan;
-    let basis = format!("{} ({}); price {}", material.source, material.kind.words(), dated(material.priced));
-    let (each, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
-    let per_metre = each.to_units() / material.holds.max(1e-9);
-    let need = Need::Run(inputs.quantities.board_run);
     let Some(cut) = inputs.cutting else { return vec![] };
     let line = |(length, &pieces): (&Length, &usize)| {
-        let price = Money::cents(100).times(per_metre * length.to_m());
+        let (price, own_price, basis) = board_price(material, *length, plan);
         let pieces = u32::try_from(pieces).unwrap_or(u32::MAX);
         MaterialLine {
-            id: material.id.clone(),
+            id: board_id(material, *length),
             name: material.name.clone(),
             holds: None,
-            need,
+            long: Some(*length),
+            need: Need::Run(inputs.quantities.board_run),
             pieces,
-            units: length.to_m() / material.holds.max(1e-9),
             price,
             amount: price.times(f64::from(pieces)),
             own_price,
-            basis: basis.clone(),
-            long: Some(*length),
+            basis,
         }
     };
     plan.stock.lengths.iter().zip(&cut.buy).map(line).collect()
@@ -281,7 +289,7 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
 
 fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLine {
     let (plan, quantities) = (inputs.plan, inputs.quantities);
-    let need = quantities.of_material(material.per, inputs.method.visits());
+    let need = quantities.of_material(material.per, inputs.method);
     let pieces = whole(need / material.holds.max(1e-9));
     let basis = format!("{} ({}); price {}", material.source, material.kind.words(), dated(material.priced));
     let (price, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
@@ -291,7 +299,7 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
         holds: None,
         long: None,
         need: match material.per {
-            MaterialPer::Visit | MaterialPer::Section => Need::Count(need),
+            MaterialPer::Job | MaterialPer::Visit | MaterialPer::Section => Need::Count(need),
             MaterialPer::PaintedArea | MaterialPer::CoveredArea | MaterialPer::BoardedArea => {
                 Need::Area(Area::m2(need))
             }
@@ -301,7 +309,6 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
             MaterialPer::BoardVolume => Need::Volume(Volume::m3(need)),
         },
         pieces,
-        units: 1.0,
         price,
         amount: price.times(f64::from(pieces)),
         own_price,

@@ -87,12 +87,12 @@ struct Rate {
 /// Minutes for a batch: the user's own as they stand, else the shelf's in these conditions, weighed
 /// against the trial if this task was timed.
 fn rate(task: &Task, inputs: &TaskInputs<'_>) -> Rate {
-    if let Some(own) = inputs.plan.own_minutes.get(&task.id).filter(|own| own.is_in_order()) {
-        return Rate { minutes: *own, times: 1.0, basis: "your own rate".to_owned() };
-    }
     let here: Vec<&Condition> =
         inputs.conditions.iter().copied().filter(|condition| condition.tasks.contains(&task.id)).collect();
     let times: f64 = here.iter().map(|condition| condition.times).product();
+    if let Some(own) = inputs.plan.own_minutes.get(&task.id).filter(|own| own.is_in_order()) {
+        return Rate { minutes: *own, times, basis: "your own rate".to_owned() };
+    }
     let minutes = task.minutes.times(times);
     let mut basis = match task.source.as_str() {
         "" => task.kind.words().to_owned(),

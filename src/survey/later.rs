@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use super::readings::GapReading;
+use crate::measure::Length;
 
 /// A later visit. Before the work its gaps are those between the boards; after it they are openings
 /// of the new joint, nothing where it is whole.
@@ -14,5 +14,18 @@ pub struct LaterVisit {
     pub on: Date,
     /// The readings.
     #[serde(default)]
-    pub gaps: Vec<GapReading>,
+    pub gaps: Vec<LaterGap>,
+}
+
+/// One joint looked at again.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct LaterGap {
+    /// Name of the surface.
+    pub surface: String,
+    /// Label of the joint.
+    pub joint: String,
+    /// What was measured; `None` while it has not been.
+    #[serde(default)]
+    pub width: Option<Length>,
 }

@@ -13,7 +13,7 @@ mod sampling;
 
 pub use gaps::{GapEstimate, GapSurvey, NextReading, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
-pub use later::LaterVisit;
+pub use later::{LaterGap, LaterVisit};
 pub use moisture::{MoistureNow, board_moisture, moisture_readings};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};
 pub use sampling::{Risks, SamplingPlan, accepts, sampling_plan};

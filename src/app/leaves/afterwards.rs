@@ -7,8 +7,8 @@ use crate::app::context::Cx;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::assess::{LaterReading, RepairOption, VisitFound};
-use crate::measure::{Hours, Length, parse_date, show_date, show_number};
-use crate::survey::{GapReading, LaterVisit};
+use crate::measure::{Hours, Length, parse_date, parse_length, show_date, show_number};
+use crate::survey::{GapReading, LaterGap, LaterVisit};
 
 pub(super) fn afterwards(ui: &mut Ui, cx: &mut Cx<'_>) {
     heading(ui, "What the work took");
@@ -117,15 +117,16 @@ fn pieces(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
                 ui.add(Label::new(RichText::new(&label).small()).wrap());
             });
             ui.label(line.pieces.to_string());
-            let used = cx.job.done.pieces.get(&label).map(|pieces| f64::from(*pieces));
+            let used = cx.job.done.pieces.get(&line.id).map(|pieces| f64::from(*pieces));
             let name = format!("Pieces used: {label}");
             if let Some(used) = cx.optional_entry(ui, &name, used, 0, 0.0..=1e6, 60.0) {
+                let id = line.id.clone();
                 cx.edit("Pieces used", move |job| match used {
                     Some(used) => {
-                        job.done.pieces.insert(label, used.round() as u32);
+                        job.done.pieces.insert(id, used.round() as u32);
                     }
                     None => {
-                        job.done.pieces.remove(&label);
+                        job.done.pieces.remove(&id);
                     }
                 });
             }
@@ -159,7 +160,7 @@ fn later(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, visit: &LaterVisit) {
         });
         let found = cx.found.follow_up.get(index);
         readings(ui, cx, index, visit, found);
-        if let Some(found) = found.filter(|_| !visit.gaps.is_empty()) {
+        if let Some(found) = found.filter(|found| !found.readings.is_empty()) {
             ui.add(Label::new(&found.words).wrap());
         }
     });
@@ -186,18 +187,20 @@ fn joint_to_add(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, visit: &LaterVisit) 
             if ui.selectable_label(false, format!("{} {}", gap.surface, gap.joint)).clicked() {
                 let (surface, joint) = (gap.surface.clone(), gap.joint.clone());
                 edit(cx, index, "Measure again", move |visit| {
-                    visit.gaps.push(GapReading { surface, joint, ..GapReading::default() });
+                    visit.gaps.push(LaterGap { surface, joint, width: None });
                 });
             }
         }
     });
     response.response.accessible_name("Joint to measure again");
     if ui.button("all").on_hover_text("Every joint of the first visit").clicked() {
-        let gaps: Vec<GapReading> = again.into_iter().cloned().collect();
-        edit(cx, index, "Measure all again", move |visit| {
-            let blank = |gap: GapReading| GapReading { width: Length::ZERO, date: None, ..gap };
-            visit.gaps.extend(gaps.into_iter().map(blank));
-        });
+        let blank = |gap: &GapReading| LaterGap {
+            surface: gap.surface.clone(),
+            joint: gap.joint.clone(),
+            width: None,
+        };
+        let gaps: Vec<LaterGap> = again.into_iter().map(blank).collect();
+        edit(cx, index, "Measure all again", move |visit| visit.gaps.extend(gaps));
     }
 }
 
@@ -215,9 +218,17 @@ fn readings(ui: &mut Ui, cx: &mut Cx<'_>, index: usize, visit: &LaterVisit, foun
         for (at, gap) in visit.gaps.iter().enumerate() {
             let name = format!("{} {}", gap.surface, gap.joint);
             ui.label(RichText::new(&name).small());
-            let range = Length::ZERO..=Length::inches(2.0);
-            let typed = ui
-                .push_id(at, |ui| cx.length_entry(ui, &format!("Gap later: {name}"), gap.width, range, 74.0));
+            let units = cx.units();
+            let shown = gap.width.map_or_else(String::new, |width| width.show(units));
+            let typed = ui.push_id(at, |ui| {
+                entry(ui, &format!("Gap later: {name}"), &shown, 74.0, |text| match text.trim() {
+                    "" => Ok(None),
+                    text => match parse_length(text, units).map_err(|error| error.to_string())? {
+                        width if (Length::ZERO..=Length::inches(2.0)).contains(&width) => Ok(Some(width)),
+                        _ => Err(format!("“{text}” is no gap: type 0 for a closed joint, at most 2 in")),
+                    },
+                })
+            });
             if let Some(width) = typed.inner {
                 edit(cx, index, "Gap later", move |visit| {
                     if let Some(gap) = visit.gaps.get_mut(at) {

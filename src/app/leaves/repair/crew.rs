@@ -172,7 +172,7 @@ pub(super) fn money(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.label("Tax on");
         let bases = [(TaxOn::Nothing, "nothing"), (TaxOn::Materials, "materials"), (TaxOn::Everything, "everything")];
         choices(ui, cx, "Tax on", prices.tax_on, &bases, |plan, on| plan.prices.tax_on = on);
-        term(ui, "Contingency", "Put on the price so that the cost is covered with this chance. Empty for none.");
+        term(ui, "Contingency, %", "Put on the price so that the cost is covered with this chance, 50 to 99 %. Empty for none.");
         let share = prices.contingency.map(Percent::to_pct);
         if let Some(share) = cx.optional_entry(ui, "Contingency", share, 0, 50.0..=99.0, 60.0) {
             edit_plan(cx, "Contingency", move |plan| plan.prices.contingency = share.map(Percent::pct));

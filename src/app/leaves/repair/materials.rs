@@ -2,7 +2,7 @@
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
-use super::{amount_label, edit_plan, money_entry};
+use super::{amount_label, edit_plan, plain_money, read_money};
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::app::leaves::{remark, term};
@@ -27,13 +27,24 @@ pub(super) fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
             });
             ui.label(RichText::new(need(line.need, cx.units())).small());
             ui.label(line.pieces.to_string());
-            let (id, units) = (line.id.clone(), line.units);
+            let id = line.id.clone();
+            let name = format!("Price: {}", line.label(cx.units()));
             let typed = ui.push_id(("price", index), |ui| {
-                money_entry(ui, &format!("Price: {}", line.label(cx.units())), line.price)
+                entry(ui, &name, &plain_money(line.price), 66.0, |text| match text.trim() {
+                    "" => Ok(None),
+                    text => read_money(text).map(Some),
+                })
             });
             if let Some(price) = typed.inner {
-                edit_plan(cx, "Own price", move |plan| {
-                    plan.own_prices.insert(id, price.times(1.0 / units.max(1e-6)));
+                edit_plan(cx, "Own price", move |plan| match price {
+                    Some(price) => {
+                        plan.own_prices.insert(id, price);
+                    }
+                    // Empty: back to the shelf's, for a board also from a price for its run.
+                    None => {
+                        plan.own_prices.remove(&id);
+                        plan.own_prices.remove(id.split(',').next().unwrap_or_default());
+                    }
                 });
             }
             amount_label(ui, line.amount.show(currency));
@@ -41,8 +52,12 @@ pub(super) fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
         }
     });
     cx.problems(ui, |place| *place == Place::Plan("own prices"));
+    remark(ui, cx, "Empty a price to go back to the shelf's.");
     if let Some(list) = &option.cutting {
         cutting(ui, cx, list);
+    }
+    if option.buys_boards {
+        stock(ui, cx);
     }
 }
 
@@ -82,7 +97,6 @@ fn cutting(ui: &mut Ui, cx: &mut Cx<'_>, list: &CuttingList) {
             show_number(over.max(0.0), 1)
         ),
     );
-    stock(ui, cx);
 }
 
 /// The lengths that can be bought.

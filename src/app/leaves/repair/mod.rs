@@ -97,11 +97,13 @@ fn plain_money(amount: Money) -> String {
 }
 
 fn money_entry(ui: &mut Ui, name: &str, value: Money) -> Option<Money> {
-    entry(ui, name, &plain_money(value), 66.0, |text| {
-        let amount = parse_money(text).map_err(|error| error.to_string())?;
-        if amount < Money::ZERO {
-            return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
-        }
-        Ok(amount)
-    })
+    entry(ui, name, &plain_money(value), 66.0, read_money)
+}
+
+fn read_money(text: &str) -> Result<Money, String> {
+    let amount = parse_money(text).map_err(|error| error.to_string())?;
+    if amount < Money::ZERO {
+        return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
+    }
+    Ok(amount)
 }

@@ -31,6 +31,7 @@ pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
     });
     if let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) {
+        remark(ui, cx, "Days: of work / from first to last / with the room closed.");
         remark(ui, cx, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
     }
     if let Some(choice) = &cx.found.choice {
