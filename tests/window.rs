@@ -7,51 +7,18 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
+mod driven;
+
 use std::time::Duration;
 
-use eframe::egui::{Key, Modifiers, Role, Theme, ViewportEvent, ViewportId};
-use egui_kittest::Harness;
+use driven::{choose, click, enter, enter_path, window};
+use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
-use gapwright::app::{App, demo_job};
+use gapwright::app::demo_job;
 use gapwright::job::{Job, file};
 use gapwright::measure::{Length, Units};
 use gapwright::repair::MethodId;
-
-type Window = Harness<'static, App>;
-
-fn window(job: Job) -> Window {
-    let builder = Harness::builder().with_size([1280.0, 2400.0]).with_theme(Theme::Light);
-    let mut window = builder.build_eframe(move |cc| App::for_test(&cc.egui_ctx, job));
-    window.run();
-    window
-}
-
-fn click(window: &mut Window, name: &str) {
-    window.get_by_label(name).click();
-    window.run();
-}
-
-/// Types into the field of this name and leaves it by Enter.
-fn enter(window: &mut Window, name: &str, text: &str) {
-    let field = window.get_by_role_and_label(Role::TextInput, name);
-    field.focus();
-    window.run();
-    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    window.get_by_role_and_label(Role::TextInput, name).type_text(text);
-    window.run();
-    window.key_press(Key::Enter);
-    window.run();
-}
-
-/// Chooses from the drop-down list of this name.
-fn choose(window: &mut Window, list: &str, choice: &str) {
-    window.get_by_role_and_label(Role::ComboBox, list).click();
-    window.run();
-    let found = window.get_all_by_label(choice).last();
-    found.expect("the choice is in the list").click();
-    window.run();
-}
 
 #[test]
 fn from_nothing_to_a_priced_letter() {
@@ -109,18 +76,6 @@ fn from_nothing_to_a_priced_letter() {
     assert_eq!(&saved.job, window.state().job());
 }
 
-/// Types a path into the window's own path field.
-fn enter_path(window: &mut Window, field: &str, path: &str, verb: &str) {
-    window.get_by_role_and_label(Role::TextInput, field).focus();
-    window.run();
-    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    window.get_by_role_and_label(Role::TextInput, field).type_text(path);
-    window.run();
-    // The top bar has a button for saving too; the dialog's comes last.
-    window.get_all_by_role_and_label(Role::Button, verb).last().expect("the button is there").click();
-    window.run();
-}
-
 #[test]
 fn every_edit_is_a_named_step_that_can_be_undone() {
     let mut window = window(demo_job());
@@ -145,7 +100,7 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
 fn tabbing_through_every_leaf_changes_nothing() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
-    for leaf in ["Survey", "Repair"] {
+    for leaf in ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"] {
         click(&mut window, leaf);
         for _ in 0..140 {
             window.key_press(Key::Tab);

@@ -41,9 +41,14 @@ impl Photos {
         self.textures.get(path)
     }
 
+    /// Whether a picture was read or asked for.
+    pub fn knows(&self, path: &PathBuf) -> bool {
+        self.textures.contains_key(path) || self.wanted.contains(path)
+    }
+
     /// Asks for a picture.
     pub fn want(&mut self, path: PathBuf) {
-        if !self.textures.contains_key(&path) && !self.wanted.contains(&path) {
+        if !self.knows(&path) {
             self.wanted.push(path);
         }
     }

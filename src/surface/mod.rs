@@ -19,6 +19,7 @@ pub mod pattern;
 
 pub use faults::{Fault, Part, faults};
 pub use layout::{Board, Joint, JointKind, SectionLayout, SurfaceLayout, layout};
+pub(crate) use model::outline_polygon;
 pub use model::{
     Behind, BoardSpec, Divider, DividerKind, Finish, Fixing, Opening, Photo, Point, Profile, Section,
     Surface, SurfaceKind,

@@ -30,6 +30,11 @@ pub(crate) fn polygon(corners: &[Point]) -> Polygon {
     Polygon::new(corners.iter().map(|corner| corner.coord()).collect::<LineString>(), vec![])
 }
 
+/// The outline as a polygon, in metres.
+pub(crate) fn outline_polygon(surface: &Surface) -> Polygon {
+    polygon(&surface.outline)
+}
+
 /// What kind of surface it is: it sets the words and the labour, not the geometry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum SurfaceKind {

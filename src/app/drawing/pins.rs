@@ -93,8 +93,10 @@ fn picture(ui: &mut Ui, cx: &mut Cx<'_>, photo: &Photo) {
             ui.colored_label(cx.palette.error, format!("“{}” cannot be shown: {error}", path.display()));
         }
         None => {
-            ui.spinner();
-            cx.push(Command::WantPhoto(path));
+            ui.label("reading…");
+            if !cx.photos.knows(&path) {
+                cx.push(Command::WantPhoto(path));
+            }
         }
     }
 }

@@ -250,10 +250,25 @@ fn length_between(a: Point, b: Point) -> Length {
     Length::m(run.x.hypot(run.y))
 }
 
+/// Where an edge's length stands: outside the outline, clear of corners and of what ends on the edge.
+fn beside(sheet: &Sheet, surface: &Surface, a: Point, b: Point) -> Pos2 {
+    let ends = [a, b].map(|corner| sheet.at(corner.coord()));
+    let middle = ends[0] + (ends[1] - ends[0]) / 2.0;
+    let aside = (ends[1] - ends[0]).normalized().rot90() * 17.0;
+    let inside = |at: Pos2| {
+        let at = geo::Point(sheet.metres(at));
+        geo::Contains::contains(&crate::surface::outline_polygon(surface), &at)
+    };
+    if inside(middle + aside) { middle - aside } else { middle + aside }
+}
+
 fn length_label(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, a: Point, b: Point) {
-    let words = length_between(a, b).show(cx.units());
+    label_at(painter, cx, sheet.at((a.coord() + b.coord()) / 2.0), length_between(a, b));
+}
+
+fn label_at(painter: &Painter, cx: &Cx<'_>, middle: Pos2, length: Length) {
+    let words = length.show(cx.units());
     let words = painter.layout_no_wrap(words, FontId::proportional(12.5), cx.palette.ink);
-    let middle = sheet.at((a.coord() + b.coord()) / 2.0);
     let rect = Align2::CENTER_CENTER.anchor_size(middle, words.size());
     painter.rect_filled(rect.expand2(vec2(5.0, 2.0)), 4, cx.palette.raised);
     painter.galley(rect.min, words, cx.palette.ink);
@@ -266,7 +281,7 @@ fn edges(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface
     for (edge, corner) in surface.outline.iter().enumerate() {
         let next = surface.outline[(edge + 1) % surface.outline.len()];
         let length = length_between(*corner, next);
-        let middle = sheet.at((corner.coord() + next.coord()) / 2.0);
+        let middle = beside(sheet, surface, *corner, next);
         if cx.view.typed_edge == Some(edge) {
             type_length(ui, cx, middle, length, edge, on);
             continue;
@@ -275,7 +290,7 @@ fn edges(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface
         if cx.view.drag.is_some() {
             continue;
         }
-        length_label(painter, cx, sheet, *corner, next);
+        label_at(painter, cx, middle, length);
         let rect = Rect::from_center_size(middle, vec2(70.0, 20.0));
         if !ui.clip_rect().contains(middle) {
             continue;
@@ -303,7 +318,9 @@ fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usi
                 false => Err(format!("“{}” is no length of an edge", text.trim())),
             }
         });
-        if std::mem::take(&mut cx.view.focus_edge) {
+        if cx.view.focus_edge {
+            // The area is measured before it is shown; only then can the field take the focus.
+            cx.view.focus_edge = !entered.response.has_focus();
             entered.response.request_focus();
             crate::app::entry::select_all(ui, id, &length.show(units));
         } else if entered.response.lost_focus() && !entered.refused {

@@ -1,0 +1,56 @@
+//! A window that is driven by the names that a screen reader says.
+
+#![allow(dead_code, reason = "every test file uses a part of it")]
+
+use eframe::egui::{Key, Modifiers, Role, Theme};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use gapwright::app::App;
+use gapwright::job::Job;
+
+pub type Window = Harness<'static, App>;
+
+pub fn window(job: Job) -> Window {
+    let builder = Harness::builder().with_size([1280.0, 2400.0]).with_theme(Theme::Light);
+    let mut window = builder.build_eframe(move |cc| App::for_test(&cc.egui_ctx, job));
+    window.run();
+    window
+}
+
+pub fn click(window: &mut Window, name: &str) {
+    window.get_by_label(name).click();
+    window.run();
+}
+
+/// Types into the field of this name and leaves it by Enter.
+pub fn enter(window: &mut Window, name: &str, text: &str) {
+    let field = window.get_by_role_and_label(Role::TextInput, name);
+    field.focus();
+    window.run();
+    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    window.get_by_role_and_label(Role::TextInput, name).type_text(text);
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+}
+
+/// Chooses from the drop-down list of this name.
+pub fn choose(window: &mut Window, list: &str, choice: &str) {
+    window.get_by_role_and_label(Role::ComboBox, list).click();
+    window.run();
+    let found = window.get_all_by_label(choice).last();
+    found.expect("the choice is in the list").click();
+    window.run();
+}
+
+/// Types a path into the window's own path field.
+pub fn enter_path(window: &mut Window, field: &str, path: &str, verb: &str) {
+    window.get_by_role_and_label(Role::TextInput, field).focus();
+    window.run();
+    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    window.get_by_role_and_label(Role::TextInput, field).type_text(path);
+    window.run();
+    // The top bar has a button for saving too; the dialog's comes last.
+    window.get_all_by_role_and_label(Role::Button, verb).last().expect("the button is there").click();
+    window.run();
+}
