@@ -74,6 +74,7 @@ const FAULTY: u8 = 1;
 
 fn main() -> ExitCode {
     app::start_log();
+    tracing::debug!("started");
     let arguments = Arguments::parse();
     let result = match arguments.command {
         None => open_window(arguments.job),

@@ -4,10 +4,12 @@
 //! `cargo test --test pictures -- --ignored`. After a wanted change of the look:
 //! `UPDATE_SNAPSHOTS=1 cargo test --test pictures -- --ignored`.
 
-use eframe::egui::Theme;
+use eframe::egui::{Key, Modifiers, Theme};
 use egui_kittest::kittest::Queryable as _;
 use egui_kittest::{Harness, SnapshotResults};
 use gapwright::app::{App, demo_job};
+
+const LEAVES: [&str; 6] = ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"];
 
 #[test]
 #[ignore = "needs a Vulkan driver; .ci/run installs one"]
@@ -16,7 +18,7 @@ fn leaves_look_as_they_did() {
     for (theme, name) in [(Theme::Light, "light"), (Theme::Dark, "dark")] {
         for scale in [1.0, 2.0] {
             // At scale 2 one leaf tells whether everything scales; four would only cost space.
-            let leaves = if scale > 1.0 { &["Repair"][..] } else { &["Survey", "Cause", "Repair", "Papers"] };
+            let leaves = if scale > 1.0 { &["Repair"][..] } else { &LEAVES };
             let mut window = Harness::builder()
                 .with_size([1280.0, 720.0])
                 .with_pixels_per_point(scale)
@@ -30,6 +32,17 @@ fn leaves_look_as_they_did() {
                 window.run();
                 results.add(window.try_snapshot(format!("{}-{name}-{scale}", leaf.to_lowercase())));
             }
+            if scale > 1.0 {
+                continue;
+            }
+            window.get_by_label("Shape").click();
+            window.run();
+            window.remove_cursor();
+            window.run();
+            results.add(window.try_snapshot(format!("shape-{name}")));
+            window.key_press_modifiers(Modifiers::COMMAND, Key::H);
+            window.run();
+            results.add(window.try_snapshot(format!("homeowner-{name}")));
         }
     }
 }

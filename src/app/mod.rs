@@ -84,6 +84,8 @@ pub struct App {
     /// The shelf with the job's own figures.
     shelf: Arc<Shelf>,
     assessed: Assessed,
+    /// Whether the first answer has come; before it nothing is drawn that would only jump.
+    ready: bool,
     assessing: Worker<Arc<Job>, Assessed>,
     previewing: Worker<PreviewInput, PreviewOutput>,
     preview: leaves::Preview,
@@ -163,6 +165,7 @@ impl App {
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.keep_in(ctx, folder.join("recovery"));
         }
+        app.reassess();
         if let Some(path) = path {
             app.open(path);
         }
@@ -199,12 +202,13 @@ impl App {
         // Ctrl+Q is ours, so that it asks about unsaved changes.
         ctx.options_mut(|options| options.quit_shortcuts.clear());
         let document = Document::new(demo_job(), None, vec![]);
-        // The first answer is worked out before the first frame, so that none is empty.
-        let assessed = assess_job(Arc::clone(document.job()));
+        // The first answer is worked out while the window opens.
+        let assessed = assess_job(Arc::default());
         Self {
             document,
             shelf: Arc::new(Shelf::built_in().clone()),
             assessed,
+            ready: false,
             assessing,
             previewing,
             preview: leaves::Preview::default(),
@@ -558,6 +562,7 @@ impl App {
     fn take_results(&mut self, ctx: &Context) {
         if let Some(assessed) = self.assessing.latest() {
             self.assessed = assessed;
+            self.ready = true;
         }
         if let Some((paper, job, pages)) = self.previewing.latest() {
             self.preview.take(ctx, paper, &job, pages);
@@ -711,6 +716,11 @@ impl eframe::App for App {
         self.shortcuts(&ctx);
         // What an edit in a test or a shortcut computed at once is shown in the same frame.
         self.take_results(&ctx);
+        if !self.ready {
+            let ground = Frame::new().fill(look::palette(ui).ground);
+            CentralPanel::default().frame(ground).show(ui, |_ui| ());
+            return;
+        }
         let mut commands = self.draw(ui);
         if let Some(dialog) = self.dialog.take() {
             self.dialog = self.dialog_ui(&ctx, dialog, &mut commands);

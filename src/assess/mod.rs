@@ -31,7 +31,7 @@ pub use tables::{joints_csv, year_csv};
 
 use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};
-use crate::joint::Season;
+use crate::joint::{Sealant, Season};
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen, rates_of};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
@@ -60,6 +60,8 @@ pub struct Assessment {
     pub joints: Vec<JointState>,
     /// In which weeks to seal, if there is anything to seal.
     pub season: Option<Season>,
+    /// The plan's sealant, if it is on the shelf.
+    pub sealant: Option<Sealant>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
     pub seal_day: usize,
     /// The ways to mend it, in the shelf's order.
@@ -187,6 +189,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         causes,
         joints,
         season,
+        sealant: shelf.sealant(&job.plan.sealant).cloned(),
         seal_day,
         options,
         choice,

@@ -2,6 +2,7 @@
 
 use serde_json::{Value, json};
 
+use super::site;
 use crate::assess::{Assessment, RepairOption, SectionState, date_after, odds_words};
 use crate::cause::{Cause, Origin};
 use crate::job::{Job, Severity};
@@ -24,6 +25,7 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
         },
         "date": show_date(job.visited),
         "answer": found.answer.headline,
+        "cause": found.answer.cause,
         "saw": words.saw,
         "why": words.why,
         "moves": words.moves,
@@ -37,6 +39,14 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
             "name": surface.name,
             "figure": format!("surface-{index}.svg"),
         })).collect::<Vec<_>>(),
+        "groups": site::groups(job, found),
+        "sealant": site::sealant(job, found),
+        "sealed_on": show_date(date_after(job, found.seal_day)),
+        "steps": chosen.map_or_else(Vec::new, site::steps),
+        "shopping": chosen.map_or_else(Vec::new, |option| site::shopping(job, found, option)),
+        "readings": site::readings(job, found),
+        "causes": site::odds(found),
+        "again": site::again(job, found),
         "has_year": !found.sections.is_empty(),
         "problems": found.problems.iter().filter(|p| p.severity != Severity::Note)
             .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),

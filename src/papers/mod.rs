@@ -5,6 +5,7 @@
 
 mod data;
 pub mod figure;
+mod site;
 mod typeset;
 
 use crate::assess::Assessment;
@@ -21,17 +22,36 @@ pub enum Paper {
     Letter,
     /// The build-up of the price, for the contractor or an insurer.
     PriceSheet,
+    /// What the crew does where, in which order.
+    WorkOrder,
+    /// What to buy, by the part of the shop.
+    BuyingList,
+    /// Readings, method, odds and sources, for a claim on a supplier.
+    EvidenceSheet,
+    /// What to measure again, where and when.
+    FollowUpCard,
 }
 
 impl Paper {
     /// All of them.
-    pub const ALL: [Self; 2] = [Self::Letter, Self::PriceSheet];
+    pub const ALL: [Self; 6] = [
+        Self::Letter,
+        Self::PriceSheet,
+        Self::WorkOrder,
+        Self::BuyingList,
+        Self::EvidenceSheet,
+        Self::FollowUpCard,
+    ];
 
     /// Its name.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Letter => "Homeowner's letter",
             Self::PriceSheet => "Price sheet",
+            Self::WorkOrder => "Work order",
+            Self::BuyingList => "Buying list",
+            Self::EvidenceSheet => "Evidence sheet",
+            Self::FollowUpCard => "Follow-up card",
         }
     }
 
@@ -40,6 +60,10 @@ impl Paper {
         match self {
             Self::Letter => "letter",
             Self::PriceSheet => "price-sheet",
+            Self::WorkOrder => "work-order",
+            Self::BuyingList => "buying-list",
+            Self::EvidenceSheet => "evidence-sheet",
+            Self::FollowUpCard => "follow-up-card",
         }
     }
 
@@ -47,6 +71,10 @@ impl Paper {
         match self {
             Self::Letter => include_str!("../../assets/papers/letter.typ"),
             Self::PriceSheet => include_str!("../../assets/papers/price-sheet.typ"),
+            Self::WorkOrder => include_str!("../../assets/papers/work-order.typ"),
+            Self::BuyingList => include_str!("../../assets/papers/buying-list.typ"),
+            Self::EvidenceSheet => include_str!("../../assets/papers/evidence-sheet.typ"),
+            Self::FollowUpCard => include_str!("../../assets/papers/follow-up-card.typ"),
         }
     }
 

@@ -9,7 +9,9 @@ use std::f64::consts::TAU;
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use egui_kittest::Harness;
 use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
+use gapwright::app::App;
 use gapwright::app::demo_job;
 use gapwright::assess::assess;
 use gapwright::job::{Job, Shelf};
@@ -124,5 +126,22 @@ fn speed(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, drying, trials, row, speed);
+/// A frame of the window with 5 753 joints on the screen: widgets, drawing, names for screen readers, and
+/// the triangles that go to the graphics card.
+fn frame(criterion: &mut Criterion) {
+    let hall = hall();
+    let mut window = Harness::builder()
+        .with_size([1280.0, 720.0])
+        .build_eframe(move |cc| App::for_test(&cc.egui_ctx, hall));
+    window.run();
+    criterion.bench_function("frame 5753 joints", |b| {
+        b.iter(|| {
+            window.step();
+            let output = window.output();
+            window.ctx.tessellate(output.shapes.clone(), output.pixels_per_point).len()
+        });
+    });
+}
+
+criterion_group!(benches, drying, trials, row, speed, frame);
 criterion_main!(benches);
