@@ -3,12 +3,14 @@
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, year_csv};
 use gapwright::job::{Job, OwnShelf, Problem, Severity, Shelf, file, jobs_in, learn_rates, save_shelf};
-use gapwright::papers::Paper;
+use gapwright::papers::{Paper, export};
+use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
 #[derive(Parser)]
@@ -24,7 +26,7 @@ struct Arguments {
 enum Command {
     /// Print the answer.
     Assess {
-        /// Job file.
+        /// Job file, or a folder of them: then a table with a line for each.
         job: PathBuf,
         /// Print the whole assessment as JSON.
         #[arg(long)]
@@ -50,6 +52,14 @@ enum Command {
         /// As CSV, the only form there is.
         #[arg(long, required = true)]
         csv: bool,
+    },
+    /// Write everything for other programs: JSON, CSV, SVG, PNG, DXF.
+    Export {
+        /// Job file.
+        job: PathBuf,
+        /// Folder to write to; made if it is not there.
+        #[arg(long)]
+        out: PathBuf,
     },
     /// Learn rates from the finished jobs in a folder.
     Rates {
@@ -91,6 +101,13 @@ fn main() -> ExitCode {
 
 fn run(command: Command) -> Result<ExitCode, String> {
     match command {
+        Command::Export { job, out } => {
+            let opened = Opened::load(&job)?;
+            let files = export(&opened.job, &opened.found).map_err(|error| error.to_string())?;
+            write_files(&out, files)?;
+            Ok(opened.status())
+        }
+        Command::Assess { job, json: false } if job.is_dir() => assess_folder(&job),
         Command::Assess { job, json } => {
             let opened = Opened::load(&job)?;
             if json {
@@ -128,6 +145,56 @@ fn run(command: Command) -> Result<ExitCode, String> {
     }
 }
 
+/// Assesses every job of a folder, side by side, and prints a table.
+fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
+    let jobs = jobs_in(folder)
+        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let done = AtomicUsize::new(0);
+    let line = |(path, job): &(PathBuf, Job)| {
+        let found = assess(job, Shelf::built_in());
+        let count = done.fetch_add(1, Ordering::Relaxed) + 1;
+        if count.is_multiple_of(10) || count == jobs.len() {
+            eprintln!("{count} of {} jobs", jobs.len());
+        }
+        let chosen = found.chosen(job);
+        let errors = found.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
+        let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        [
+            name,
+            job.title.clone(),
+            found.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
+            chosen.map_or_else(String::new, |option| option.method.key()),
+            chosen.map_or_else(String::new, |option| option.price.total.show("").replace(',', "")),
+            found.least_expected().map_or_else(String::new, |option| option.method.key()),
+            errors.to_string(),
+            found.answer.headline.clone(),
+        ]
+    };
+    let lines: Vec<_> = jobs.par_iter().map(line).collect();
+    let mut table = csv::Writer::from_writer(vec![]);
+    let heads = ["file", "title", "cause", "chosen", "price", "least_with_callbacks", "errors", "answer"];
+    let written =
+        table.write_record(heads).and_then(|()| lines.iter().try_for_each(|line| table.write_record(line)));
+    written.map_err(|error| error.to_string())?;
+    let bytes = table.into_inner().map_err(|error| error.to_string())?;
+    print(&String::from_utf8_lossy(&bytes))?;
+    let faulty = lines.iter().any(|line| line[6] != "0");
+    Ok(if faulty { ExitCode::from(FAULTY) } else { ExitCode::SUCCESS })
+}
+
+fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>) -> Result<(), String> {
+    std::fs::create_dir_all(out)
+        .map_err(|error| format!("“{}” cannot be made: {error}. Name another folder", out.display()))?;
+    for (name, bytes) in files {
+        let path = out.join(name);
+        std::fs::write(&path, bytes).map_err(|error| {
+            format!("“{}” cannot be written: {error}. Name another folder", path.display())
+        })?;
+        print(&format!("{}\n", path.display()))?;
+    }
+    Ok(())
+}
+
 fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     let shelf = Shelf::built_in();
     let jobs = jobs_in(folder)
@@ -155,18 +222,12 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
 }
 
 fn write_papers(opened: &Opened, out: &Path) -> Result<(), String> {
-    std::fs::create_dir_all(out)
-        .map_err(|error| format!("“{}” cannot be made: {error}. Name another folder", out.display()))?;
-    for paper in Paper::ALL {
+    let one = |paper: Paper| {
         let typeset = paper.typeset(&opened.job, &opened.found).map_err(|error| error.to_string())?;
         let pdf = typeset.pdf().map_err(|error| error.to_string())?;
-        let path = out.join(paper.file_stem()).with_extension("pdf");
-        std::fs::write(&path, pdf).map_err(|error| {
-            format!("“{}” cannot be written: {error}. Name another folder", path.display())
-        })?;
-        print(&format!("{}\n", path.display()))?;
-    }
-    Ok(())
+        Ok((format!("{}.pdf", paper.file_stem()), pdf))
+    };
+    write_files(out, Paper::ALL.into_iter().map(one).collect::<Result<_, String>>()?)
 }
 
 /// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.

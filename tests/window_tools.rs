@@ -398,3 +398,73 @@ fn the_year_plays_to_its_end_and_rests() {
     window.get_by_label_contains("on 14 Feb 2028");
     window.get_by_label("Play the year");
 }
+
+/// Readings stay where they were taken when a divider renames the joints.
+#[test]
+fn a_divider_leaves_readings_at_their_place() {
+    let mut job = demo_job();
+    job.surfaces.truncate(1);
+    job.surfaces[0].dividers.clear();
+    job.surfaces[0].sections.truncate(1);
+    job.surfaces[0].sections[0].region = None;
+    job.survey
+        .gaps
+        .retain(|gap| gap.surface == "South slope" && gap.joint.starts_with("A ") && gap.joint != "A ridge");
+    let places = |window: &Window| {
+        let laid = &window.state().assessment().layouts[0];
+        let gaps = &window.state().job().survey.gaps;
+        let place = |gap: &gapwright::survey::GapReading| {
+            laid.joints.iter().find(|joint| joint.label == gap.joint).unwrap().middle().y
+        };
+        gaps.iter().map(place).collect::<Vec<f64>>()
+    };
+    let mut window = window(job);
+    let before = places(&window);
+    click(&mut window, "Shape");
+    let [low, high] =
+        ["Corner 1 of the outline", "Corner 3 of the outline"].map(|name| centre(&window, name));
+    click(&mut window, "Divider");
+    let y = low.y + 0.6 * (high.y - low.y);
+    drag(&mut window, Pos2::new(low.x, y), Pos2::new(high.x, y), Modifiers::NONE);
+    assert_eq!(window.state().job().surfaces[0].sections.len(), 2);
+    let after = places(&window);
+    assert_eq!(before.len(), after.len());
+    for (before, after) in before.iter().zip(after) {
+        assert!((before - after).abs() < 0.14, "{before} m is now {after} m up");
+    }
+}
+
+/// Typed in one go, as on a slow machine, each gap goes to its own joint.
+#[test]
+fn gaps_typed_ahead_are_not_lost() {
+    let mut job = demo_job();
+    job.survey.gaps.clear();
+    let mut window = window(job);
+    click(&mut window, "Next joint to measure");
+    let key = |pressed| Event::Key {
+        key: Key::Enter,
+        physical_key: None,
+        pressed,
+        repeat: false,
+        modifiers: Modifiers::NONE,
+    };
+    // Each figure ends with Enter and the first letter of the next, all in one frame.
+    for (rest, next) in [("1/8", "3"), ("/64", "5"), ("/32", "1"), ("/16", "")] {
+        window.event(Event::Text(rest.to_owned()));
+        window.event(key(true));
+        window.event(key(false));
+        if !next.is_empty() {
+            window.event(Event::Text(next.to_owned()));
+        }
+        window.run();
+    }
+    let widths: Vec<String> = window
+        .state()
+        .job()
+        .survey
+        .gaps
+        .iter()
+        .map(|gap| gap.width.show(gapwright::measure::Units::Inches))
+        .collect();
+    assert_eq!(widths, ["1/8\"", "3/64\"", "5/32\"", "1/16\""]);
+}

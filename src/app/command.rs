@@ -82,6 +82,8 @@ pub enum Command {
     Select(Option<Selected>),
     /// Take these joints of the surface shown in with the selected one; a single one that is in is let go.
     Also(Vec<String>),
+    /// Select these joints of the surface shown, and no others.
+    Rope(Vec<String>),
     /// Select the joint most worth measuring next.
     NextJoint,
     /// Show the drawing on this day, counted from the visit.
@@ -94,6 +96,10 @@ pub enum Command {
     TakePhoto(PathBuf),
     /// Read this photo to be shown.
     WantPhoto(PathBuf),
+    /// Choose a file with outlines.
+    ChooseOutlines,
+    /// Add a surface for each outline in this file.
+    TakeOutlines(PathBuf),
     /// Find a command by its name.
     Search,
     /// Run through the days from the one shown, or stop.
@@ -135,6 +141,7 @@ pub(super) fn for_dropped(path: PathBuf) -> Command {
         // A typical year says so in its second line; other tables are a logger's.
         "csv" if is_typical_year(&path) => Command::TakeWeather(path),
         "csv" | "txt" | "tsv" => Command::AskLogger(path),
+        "dxf" | "svg" => Command::TakeOutlines(path),
         "jpg" | "jpeg" | "png" => Command::TakePhoto(path),
         _ => Command::OpenPath(path),
     }

@@ -32,6 +32,7 @@ pub(super) enum Purpose {
     ExportShelf,
     Finished,
     Photo,
+    Outlines,
 }
 
 impl Purpose {
@@ -46,6 +47,7 @@ impl Purpose {
             Self::ExportShelf => "Write the shelf",
             Self::Finished => "Learn from finished jobs",
             Self::Photo => "Pin a photo",
+            Self::Outlines => "Take outlines from a file",
         }
     }
 
@@ -59,6 +61,7 @@ impl Purpose {
             Self::ImportShelf | Self::ExportShelf => "Shelf file (.ron)",
             Self::Finished => "Folder of job files",
             Self::Photo => "JPEG or PNG file",
+            Self::Outlines => "DXF, SVG or CSV file",
         }
     }
 
@@ -67,7 +70,7 @@ impl Purpose {
             Self::Open => "Open",
             Self::Save => "Save",
             Self::Papers | Self::ExportShelf => "Write",
-            Self::Weather | Self::Logger | Self::ImportShelf | Self::Finished => "Read",
+            Self::Weather | Self::Logger | Self::ImportShelf | Self::Finished | Self::Outlines => "Read",
             Self::Photo => "Pin",
         }
     }
@@ -83,6 +86,7 @@ impl Purpose {
             Self::ExportShelf => Command::ExportShelfTo(with_extension(path)),
             Self::Finished => Command::LearnFrom(path),
             Self::Photo => Command::TakePhoto(path),
+            Self::Outlines => Command::TakeOutlines(path),
         }
     }
 }
@@ -141,6 +145,9 @@ impl NativeDialogs {
                     pollster::block_on(named.save_file())
                 }
                 Purpose::Papers | Purpose::Finished => pollster::block_on(dialog.pick_folder()),
+                Purpose::Outlines => {
+                    pollster::block_on(dialog.add_filter("Outlines", &["dxf", "svg", "csv"]).pick_file())
+                }
                 Purpose::Photo => {
                     pollster::block_on(dialog.add_filter("Photo", &["jpg", "jpeg", "png"]).pick_file())
                 }
@@ -221,11 +228,23 @@ impl App {
                     ui.label(RichText::new(when.unwrap_or_default()).small().weak());
                 });
                 ui.horizontal(|ui| {
-                    for (verb, does) in [("Recover", true), ("Delete", false)] {
-                        if ui.button(verb).clicked() {
-                            choice = Some((at, does));
-                        }
+                    if ui.button("Recover").clicked() {
+                        choice = Some((at, true));
                     }
+                    let held =
+                        format!("{} surfaces, {} gaps", lost.job.surfaces.len(), lost.job.survey.gaps.len());
+                    ui.label(RichText::new(held).small().weak());
+                    ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                        // Asked for twice: what is deleted is gone.
+                        let sure = ui.make_persistent_id(("sure", at));
+                        if ui.data(|data| data.get_temp::<bool>(sure)).is_some() {
+                            if ui.button("Delete for good").clicked() {
+                                choice = Some((at, false));
+                            }
+                        } else if ui.button("Delete…").clicked() {
+                            ui.data_mut(|data| data.insert_temp(sure, true));
+                        }
+                    });
                 });
             }
             buttons(ui, |ui| {

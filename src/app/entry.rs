@@ -5,7 +5,7 @@
 //! with the reason under it, and the value stays what it was. Esc goes back to the value.
 
 use eframe::egui::text::CCursorRange;
-use eframe::egui::{Context, Id, Key, Response, TextEdit, Ui, Widget as _, vec2};
+use eframe::egui::{Context, Event, Id, Key, Response, TextEdit, Ui, Widget as _, vec2};
 
 use super::look;
 
@@ -78,6 +78,16 @@ pub fn entry_with_id<T>(
         })
         .inner;
 
+    let ahead: Option<String> = ui.data_mut(|data| data.remove_temp(ahead_id(id)));
+    if let Some(ahead) = ahead {
+        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
+        let end = eframe::egui::text::CCursor::new(ahead.chars().count());
+        state.cursor.set_char_range(Some(CCursorRange::one(end)));
+        state.store(ui, id);
+        let ahead = Typed { text: ahead, shown: shown.to_owned(), error: None };
+        ui.data_mut(|data| data.insert_temp(id, ahead));
+        return Entered { response, value: None, refused: false };
+    }
     if response.gained_focus() {
         // Typing replaces what was there, however the field was come to.
         select_all(ui, id, &typed.text);
@@ -113,6 +123,35 @@ pub fn entry_with_id<T>(
         ui.data_mut(|data| data.remove::<Typed>(id));
     }
     Entered { response, value, refused }
+}
+
+fn ahead_id(id: Id) -> Id {
+    id.with("typed ahead")
+}
+
+/// What was typed in this frame after Enter: a field that keeps the keyboard must not lose it.
+pub fn after_enter(ctx: &Context) -> String {
+    ctx.input(|input| {
+        let enter = |event: &Event| matches!(event, Event::Key { key: Key::Enter, pressed: true, .. });
+        let rest = input.events.iter().position(enter).map(|at| &input.events[at..]);
+        rest.into_iter().flatten().filter_map(text_of).collect()
+    })
+}
+
+/// What was typed in this frame.
+pub fn typed_text(ctx: &Context) -> String {
+    ctx.input(|input| input.events.iter().filter_map(text_of).collect())
+}
+
+fn text_of(event: &Event) -> Option<&str> {
+    if let Event::Text(text) = event { Some(text) } else { None }
+}
+
+/// Puts text into a field in the next frame, as if it had been typed there.
+pub fn type_ahead(ctx: &Context, id: Id, text: String) {
+    if !text.is_empty() {
+        ctx.data_mut(|data| data.insert_temp(ahead_id(id), text));
+    }
 }
 
 /// Selects the text of a field.

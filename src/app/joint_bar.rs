@@ -7,7 +7,7 @@ use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
 use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
-use super::entry::{entry_with_id, select_all};
+use super::entry::{after_enter, entry_with_id, select_all, type_ahead};
 use super::view::{Selected, View};
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
@@ -19,7 +19,11 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.set_min_height(26.0);
         let Some(selected) = cx.view.selected.clone() else {
             let drawn = cx.found.layouts.iter().any(|laid| !laid.joints.is_empty());
-            let words = if drawn { "Click a joint to type its gap." } else { "No joints yet." };
+            let words = if drawn {
+                "Click a joint to type its gap; Shift-drag takes several."
+            } else {
+                "No joints yet."
+            };
             ui.label(RichText::new(words).color(cx.palette.soft));
             if drawn && ui.button("Next joint to measure").clicked() {
                 cx.push(Command::NextJoint);
@@ -28,7 +32,19 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
         };
         let name = match cx.view.also.len() {
             0 => format!("Joint {}", selected.joint),
-            more => format!("Joint {} and {more} more", selected.joint),
+            more => {
+                let known = all_selected(cx, &selected);
+                let surface = cx.job.surfaces.get(selected.surface).map(|surface| surface.name.as_str());
+                let measured = |joint: &&String| {
+                    let here =
+                        |gap: &GapReading| Some(gap.surface.as_str()) == surface && gap.joint == **joint;
+                    cx.job.survey.gaps.iter().any(here)
+                };
+                match known.iter().filter(measured).count() {
+                    0 => format!("{} joints", more + 1),
+                    measured => format!("{} joints, {measured} already measured", more + 1),
+                }
+            }
         };
         ui.label(RichText::new(name).strong());
         gap_field(ui, cx, &selected);
@@ -50,12 +66,19 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     let units = cx.units();
     let shown = reading(cx, selected).map_or_else(String::new, |reading| reading.width.show(units));
     ui.label("Gap");
-    let id = Id::unique(("gap field", selected.surface, &selected.joint));
+    // One field for all joints, so that it keeps the keyboard while joints change.
+    let id = Id::unique("gap field");
     let field = entry_with_id(ui, id, "Gap of the joint", &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
         }
         let width = parse_length(text, units).map_err(|error| error.to_string())?;
+        if width > Length::inches(2.0) {
+            return Err(format!(
+                "“{}” is wider than 2 in: no joint opens so far. Check the figure",
+                text.trim()
+            ));
+        }
         if width < Length::ZERO {
             return Err(format!("“{}” is less than nothing. Type 0 for a closed joint", text.trim()));
         }
@@ -63,13 +86,17 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     });
     if std::mem::take(&mut cx.view.focus_gap) || field.refused {
         field.response.request_focus();
-        select_all(ui, id, &shown);
+        // What was refused is typed over as well.
+        select_all(ui, id, &" ".repeat(64));
     }
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     if let Some(width) = field.value {
         set_gap(cx, selected, width);
     }
     if entered && !field.refused && cx.view.also.is_empty() {
+        // What is typed on at once belongs to the next joint: the field never loses the keyboard.
+        field.response.request_focus();
+        type_ahead(ui, id, after_enter(ui));
         cx.push(Command::NextJoint);
     }
 }

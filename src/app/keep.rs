@@ -186,7 +186,7 @@ impl Keeper {
 fn write((file, kept): (PathBuf, Option<Kept>)) -> Option<String> {
     let done = match kept {
         Some(kept) => match ron::to_string(&kept) {
-            Ok(text) => file::write_whole(text.as_bytes(), &file),
+            Ok(text) => file::write_whole(text.as_bytes(), &file, false),
             Err(error) => return Some(error.to_string()),
         },
         None => fs::remove_file(&file).or_else(|error| match error.kind() {

@@ -27,6 +27,7 @@ mod joint_section;
 mod keep;
 mod leaves;
 mod look;
+mod outlines;
 mod photos;
 mod search;
 mod shelf_commands;
@@ -303,6 +304,10 @@ impl App {
                 self.view.also.clear();
             }
             Command::Also(joints) => self.also(joints),
+            Command::Rope(joints) => {
+                (self.view.selected, self.view.also) = (None, Vec::new());
+                self.also(joints);
+            }
             Command::NextJoint => {
                 let next = joint_bar::next_to_measure(&self.assessed, self.document.job(), &self.view);
                 self.apply(ctx, Command::Select(next));
@@ -312,7 +317,13 @@ impl App {
                 (self.view.drag, self.view.typed_edge) = (None, None);
             }
             Command::Day(day) => self.view.day = day,
-            Command::Show(page) => self.view.show = page,
+            Command::Show(page) => {
+                self.view.show = page;
+                // A joint at hand is the workshop's business.
+                (self.view.selected, self.view.also) = (None, Vec::new());
+            }
+            Command::ChooseOutlines => self.ask_path(Purpose::Outlines),
+            Command::TakeOutlines(path) => self.take_outlines(ctx, &path),
             Command::ChoosePhoto(at) => {
                 self.view.photo_at = Some(at);
                 self.ask_path(Purpose::Photo);
@@ -491,7 +502,7 @@ impl App {
         match result {
             Ok(()) => {
                 self.settings.papers = Some(folder.to_owned());
-                let text = format!("Letter and price sheet are in {}", folder.display());
+                let text = format!("The papers are in {}", folder.display());
                 self.notice = Some(Notice { text, fault: false });
             }
             Err(error) => self
@@ -531,6 +542,7 @@ impl App {
         let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
         match purpose {
             Purpose::Photo => PathBuf::from("photo.jpg"),
+            Purpose::Outlines => PathBuf::from("rooms.dxf"),
             Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
             Purpose::Finished => {
                 let folder = self.document.path.as_deref().and_then(Path::parent);

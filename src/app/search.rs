@@ -5,6 +5,7 @@ use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
 use super::command::{Command, SHORTCUTS};
 use super::context::Cx;
 use super::dialog::modal;
+use super::entry::typed_text;
 use super::view::{Leaf, Selected, Tool};
 use crate::measure::Units;
 
@@ -38,6 +39,7 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
     all.push(plain("Open the demo", || Command::OpenDemo));
     all.push(plain("Read a weather file", || Command::ChooseWeather));
     all.push(plain("Read a logger's file", || Command::ChooseLogger));
+    all.push(plain("Take outlines from a file", || Command::ChooseOutlines));
     all.push(plain("Keep these figures for new jobs", || Command::KeepShelf));
     all.push(plain("Compare with my shelf", || Command::OfferMyShelf));
     all.push(plain("Import a shelf", || Command::ImportShelf));
@@ -87,6 +89,11 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
         ui.set_width(430.0);
         let field = TextEdit::singleline(&mut typed).hint_text("Type part of a command or joint");
         let field = ui.add(field.desired_width(f32::INFINITY)).accessible_name("Find a command");
+        // What was typed before the field had the keyboard belongs to it as well.
+        if !field.has_focus() {
+            let early = typed_text(ui);
+            typed.push_str(&early);
+        }
         field.request_focus();
         if field.changed() {
             at = 0;

@@ -147,6 +147,12 @@ fn way(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
     ui.add_space(12.0);
 }
 
+/// The one caution that is the homeowner's: what this is not.
+fn remark(ui: &mut Ui, cx: &Cx<'_>) {
+    let words = "This is an estimate from a few readings. It does not say that the building is safe or sound; local codes and licensed trades come first.";
+    ui.add(Label::new(RichText::new(words).size(14.0).color(cx.palette.soft)).wrap());
+}
+
 fn plan(ui: &mut Ui, cx: &Cx<'_>, words: &Words) {
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         title(ui, "What we will do");
@@ -163,9 +169,6 @@ fn plan(ui: &mut Ui, cx: &Cx<'_>, words: &Words) {
         ui.add_space(8.0);
         title(ui, "What we ask of you");
         say(ui, &words.asks);
-        for caution in &cx.found.cautions {
-            let text = format!("{}. {}", caution.title, caution.text);
-            ui.add(Label::new(RichText::new(text).size(14.0).color(cx.palette.soft)).wrap());
-        }
+        remark(ui, cx);
     });
 }

@@ -35,7 +35,12 @@ pub(super) fn top_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
 fn file_menu(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.menu_button("File", |ui| {
         ui.set_min_width(240.0);
-        for (name, shortcut, make) in SHORTCUTS {
+        const ORDER: [&str; 6] =
+            ["New job", "Open a job", "Save", "Save under another name", "Write the papers", "Undo"];
+        let mut listed = SHORTCUTS.to_vec();
+        // Shortcuts are matched longest first; a menu is read from the usual first.
+        listed.sort_by_key(|(name, ..)| ORDER.iter().position(|known| known == name).unwrap_or(ORDER.len()));
+        for (name, shortcut, make) in listed {
             let keys = ui.ctx().format_shortcut(&shortcut);
             if ui.add(Button::new(name).shortcut_text(keys)).clicked() {
                 cx.push(make());

@@ -27,7 +27,7 @@ pub use options::RepairOption;
 pub use report::Report;
 pub use rows::RowForecast;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
-pub use tables::{joints_csv, year_csv};
+pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 
 use crate::air::IndoorYear;
 use crate::job::{Job, Problem, Shelf, check, usable};

@@ -7,6 +7,7 @@ use super::answer::date_after;
 use super::report::{mm, pct, round};
 use super::sections::{JointState, visit_day};
 use crate::job::Job;
+use crate::measure::Units;
 
 #[derive(Serialize)]
 struct JointRow<'a> {
@@ -103,4 +104,59 @@ pub fn year_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
 fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
     let bytes = writer.into_inner().map_err(|error| csv::Error::from(error.into_error()))?;
     Ok(String::from_utf8_lossy(&bytes).into_owned())
+}
+
+/// The tasks of the chosen way as CSV.
+///
+/// # Errors
+/// If the table cannot be written.
+pub fn tasks_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+    let mut table = csv::Writer::from_writer(vec![]);
+    table.write_record([
+        "task",
+        "name",
+        "batches",
+        "minutes_low",
+        "minutes_likely",
+        "minutes_high",
+        "hours",
+        "hours_sd",
+        "basis",
+    ])?;
+    for task in found.chosen(job).iter().flat_map(|option| &option.tasks) {
+        let minutes = task.minutes;
+        let numbers = [
+            task.batches,
+            minutes.low,
+            minutes.likely,
+            minutes.high,
+            task.hours.mean.to_h(),
+            task.hours.sd.to_h(),
+        ];
+        let numbers = numbers.map(|number| round(number, 3).to_string());
+        let words = [task.id.clone(), task.name.clone()].into_iter();
+        table.write_record(words.chain(numbers).chain([task.basis.clone()]))?;
+    }
+    finish(table)
+}
+
+/// The buying list of the chosen way as CSV, amounts in the job's currency.
+///
+/// # Errors
+/// If the table cannot be written.
+pub fn materials_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+    let mut table = csv::Writer::from_writer(vec![]);
+    table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
+    for line in found.chosen(job).iter().flat_map(|option| &option.materials) {
+        let money = |amount: crate::measure::Money| amount.show("").replace(',', "").replace('−', "-");
+        table.write_record([
+            line.label(Units::Millimetres),
+            line.pieces.to_string(),
+            money(line.price),
+            money(line.amount),
+            job.plan.prices.currency.clone(),
+            line.basis.clone(),
+        ])?;
+    }
+    finish(table)
 }

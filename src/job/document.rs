@@ -7,7 +7,7 @@ use super::own_shelf::OwnShelf;
 use crate::air::{IndoorAir, LoggedAir};
 use crate::measure::Units;
 use crate::repair::{Done, Plan};
-use crate::surface::Surface;
+use crate::surface::{Joint, Surface, layout};
 use crate::survey::{LaterVisit, Survey};
 
 /// The version of the file format that this program writes. Older ones are read.
@@ -119,6 +119,31 @@ impl Job {
         }
         if let Some(trial) = self.plan.trial.as_mut().filter(|t| t.surface == surface && t.section == old) {
             trial.section = name.to_owned();
+        }
+    }
+
+    /// Changes the drawing of a surface. Readings stay at their place in the room: a joint that is called
+    /// otherwise afterwards takes its readings along.
+    pub fn redraw(&mut self, surface: usize, change: impl FnOnce(&mut Surface)) {
+        let Some(drawn) = self.surfaces.get_mut(surface) else { return };
+        let before = layout(drawn);
+        change(drawn);
+        let after = layout(drawn);
+        let name = drawn.name.clone();
+        let moved = |label: &str| {
+            let old = before.joints.iter().find(|joint| joint.label == label)?;
+            let apart = |joint: &Joint| joint.distance_to(old.middle()) + f64::from(joint.kind != old.kind);
+            let nearest = after.joints.iter().min_by(|a, b| apart(a).total_cmp(&apart(b)))?;
+            // Farther off than a board it is another joint.
+            (apart(nearest) < 0.14 && nearest.label != label).then(|| nearest.label.clone())
+        };
+        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
+        let later = later.map(|gap| (&gap.surface, &mut gap.joint));
+        let gaps = self.survey.gaps.iter_mut().map(|gap| (&gap.surface, &mut gap.joint));
+        for (_, joint) in gaps.chain(later).filter(|(on, _)| **on == name) {
+            if let Some(label) = moved(joint) {
+                *joint = label;
+            }
         }
     }
 

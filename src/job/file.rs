@@ -153,15 +153,15 @@ pub fn write(job: &Job) -> Result<String, SaveError> {
 /// If the system refuses; the file is then as it was.
 pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
     let text = write(job)?;
-    write_whole(text.as_bytes(), path)
+    write_whole(text.as_bytes(), path, true)
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
 
-/// Writes a file whole or not at all; the version before is kept beside it as `NAME.bak`.
+/// Writes a file whole or not at all; with `backup`, the version before is kept beside it as `NAME.bak`.
 ///
 /// # Errors
 /// If the system refuses; the file is then as it was.
-pub fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
+pub fn write_whole(bytes: &[u8], path: &Path, backup: bool) -> io::Result<()> {
     let folder = match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
@@ -176,7 +176,9 @@ pub fn write_whole(bytes: &[u8], path: &Path) -> io::Result<()> {
     file.as_file().sync_all()?;
     if let Ok(old) = fs::metadata(path) {
         file.as_file().set_permissions(old.permissions())?;
-        keep_backup(path)?;
+        if backup {
+            keep_backup(path)?;
+        }
     }
     file.persist(path)?;
     sync_folder(folder)

@@ -41,7 +41,7 @@ pub fn load_shelf(path: &Path) -> Result<OwnShelf, ShelfError> {
 pub fn save_shelf(shelf: &OwnShelf, path: &Path) -> Result<(), SaveError> {
     let style = ron::ser::PrettyConfig::new().depth_limit(2);
     let text = ron::ser::to_string_pretty(shelf, style)? + "\n";
-    write_whole(text.as_bytes(), path)
+    write_whole(text.as_bytes(), path, true)
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
 

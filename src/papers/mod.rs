@@ -4,6 +4,7 @@
 //! [`figure`]. Nothing is computed here: every figure comes from the assessment.
 
 mod data;
+mod export;
 pub mod figure;
 mod site;
 mod typeset;
@@ -13,6 +14,7 @@ use crate::job::Job;
 
 pub(crate) use data::need;
 pub use data::{Words, weighed};
+pub use export::{ExportError, export};
 pub use typeset::{PageImage, PaperError, Typeset};
 
 /// A kind of paper.

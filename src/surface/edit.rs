@@ -2,8 +2,8 @@
 
 use geo::{Area as _, BooleanOps as _, BoundingRect as _, Coord, LineString, MultiPolygon, Polygon};
 
-use super::model::{Divider, Point, Section, Surface, polygon};
-use super::pattern::section_name;
+use super::model::{BoardSpec, Divider, Point, Section, Surface, polygon};
+use super::pattern::{Pattern, section_name};
 use crate::measure::Length;
 
 /// Corners this close together, in metres, are one corner of several parts.
@@ -12,6 +12,13 @@ const SAME: f64 = 5e-4;
 const DUST: f64 = 1e-4;
 
 impl Surface {
+    /// A surface of this name with boards of the usual kind along an outline given in metres.
+    pub fn from_outline(name: &str, ring: &[[f64; 2]]) -> Self {
+        let outline: Vec<Point> = ring.iter().map(|[x, y]| Point::m(*x, *y)).collect();
+        let (sections, dividers) = Pattern::USUAL[0].fill(&outline, &BoardSpec::default());
+        Self { name: name.to_owned(), outline, sections, dividers, ..Self::default() }
+    }
+
     /// Every corner and end that is drawn: outline, openings, regions of sections, dividers.
     fn points_mut(&mut self) -> impl Iterator<Item = &mut Point> {
         let openings = self.openings.iter_mut().flat_map(|opening| &mut opening.corners);
@@ -36,7 +43,8 @@ impl Surface {
 
     /// Gives the outline's edge from corner `edge` to the next a length: everything beyond its middle,
     /// in its direction, moves along. So a rectangle stays one, and sections and openings keep their
-    /// distance from the edge they are nearer to. Does nothing without such an edge.
+    /// distance from the edge they are nearer to. Where not all edges are square to it, only its far
+    /// end moves. Does nothing without such an edge.
     pub fn stretch_edge(&mut self, edge: usize, length: Length) {
         let count = self.outline.len();
         let (Some(&from), Some(&to)) = (self.outline.get(edge), self.outline.get((edge + 1) % count.max(1)))
@@ -50,6 +58,17 @@ impl Surface {
             return;
         }
         let along = run / now;
+        // In a room that is square to this edge all beyond its middle moves; else only its far end does.
+        let square = self.outline.iter().zip(self.outline.iter().cycle().skip(1)).all(|(a, b)| {
+            let edge = b.coord() - a.coord();
+            let (level, upright) = (edge.x * along.y - edge.y * along.x, edge.x * along.x + edge.y * along.y);
+            level.abs() < SAME || upright.abs() < SAME
+        });
+        if !square {
+            let end = from + along * length.to_m();
+            self.move_point(Point::m(to.x, to.y), Point::m(end.x, end.y));
+            return;
+        }
         let middle = (from + to) / 2.0;
         let more = along * (length.to_m() - now);
         for point in self.points_mut() {
@@ -154,7 +173,7 @@ fn cut(region: &Polygon, divider: &Divider) -> Vec<Polygon> {
 mod tests {
     use super::*;
     use crate::surface::layout;
-    use crate::surface::pattern::{Pattern, rectangle};
+    use crate::surface::pattern::rectangle;
 
     fn room() -> Surface {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));

@@ -62,6 +62,17 @@ impl Joint {
         Length::m(run.x.hypot(run.y))
     }
 
+    /// Distance in metres from a point to it.
+    pub fn distance_to(&self, point: Coord) -> f64 {
+        let run = self.to - self.from;
+        let square = run.x * run.x + run.y * run.y;
+        let from = point - self.from;
+        let along =
+            if square > 0.0 { ((from.x * run.x + from.y * run.y) / square).clamp(0.0, 1.0) } else { 0.0 };
+        let off = from - run * along;
+        off.x.hypot(off.y)
+    }
+
     /// The point half-way along, metres.
     pub fn middle(&self) -> Coord {
         (self.from + self.to) / 2.0

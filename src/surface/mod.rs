@@ -15,6 +15,7 @@ mod edit;
 mod faults;
 mod layout;
 mod model;
+pub mod outlines;
 pub mod pattern;
 
 pub use faults::{Fault, Part, faults};

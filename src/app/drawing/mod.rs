@@ -376,7 +376,7 @@ fn rope(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
         let inside = laid.joints.iter().filter(|joint| rect.contains(sheet.at(joint.middle())));
         let labels: Vec<String> = inside.map(|joint| joint.label.clone()).collect();
         if !labels.is_empty() {
-            cx.push(Command::Also(labels));
+            cx.push(Command::Rope(labels));
         }
     }
 }

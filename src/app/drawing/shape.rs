@@ -60,7 +60,7 @@ fn tell(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
         Tool::Photo => "Click where the photo was taken.",
     };
     let words = painter.layout_no_wrap(words.to_owned(), FontId::proportional(12.0), cx.palette.ink);
-    let at = Align2::CENTER_TOP.anchor_size(rect.center_top() + vec2(0.0, 6.0), words.size());
+    let at = Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom() - vec2(0.0, 30.0), words.size());
     painter.rect_filled(at.expand2(vec2(8.0, 3.0)), 4, cx.palette.raised);
     painter.galley(at.min, words, cx.palette.ink);
 }
@@ -164,9 +164,9 @@ fn handles(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surfa
 
 fn move_corner(cx: &mut Cx<'_>, on: usize, from: Point, to: Point) {
     cx.edit("Move a corner", move |job| {
-        if let Some(surface) = job.surfaces.get_mut(on) {
+        job.redraw(on, |surface| {
             surface.move_point(from, to);
-        }
+        });
     });
 }
 
@@ -210,9 +210,9 @@ fn keys(
     let gone = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
     if gone && surface.outline.len() > 3 && surface.outline.contains(&corner) {
         cx.edit("Remove a corner", move |job| {
-            if let Some(surface) = job.surfaces.get_mut(on) {
+            job.redraw(on, |surface| {
                 surface.outline.retain(|known| *known != corner);
-            }
+            });
         });
     }
 }
@@ -328,9 +328,9 @@ fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usi
         }
         if let Some(length) = entered.value {
             cx.edit("Length of an edge", move |job| {
-                if let Some(surface) = job.surfaces.get_mut(on) {
+                job.redraw(on, |surface| {
                     surface.stretch_edge(edge, length);
-                }
+                });
             });
         }
     });
@@ -347,9 +347,9 @@ fn insert(cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, surface: &Surface
     if let Some(edge) = near {
         let at = point(sheet.metres(pointer));
         cx.edit("Add a corner", move |job| {
-            if let Some(surface) = job.surfaces.get_mut(on) {
+            job.redraw(on, |surface| {
                 surface.insert_corner(edge, at);
-            }
+            });
         });
     }
 }
@@ -410,19 +410,19 @@ fn put_down(cx: &mut Cx<'_>, on: usize, line: bool, drag: Drag) {
     }
     if line {
         cx.edit("Draw a divider", move |job| {
-            if let Some(surface) = job.surfaces.get_mut(on) {
+            job.redraw(on, |surface| {
                 let letter = char::from(b'a' + (surface.dividers.len() % 26) as u8);
                 let name = format!("divider {letter}");
                 surface.part_along(Divider { name, kind: DividerKind::Dividing, from, to, width: DIVIDER });
-            }
+            });
         });
     } else {
         let corners = rectangle_between(from, to).to_vec();
         cx.edit("Draw an opening", move |job| {
-            if let Some(surface) = job.surfaces.get_mut(on) {
+            job.redraw(on, |surface| {
                 let name = format!("opening {}", surface.openings.len() + 1);
                 surface.openings.push(Opening { name, corners });
-            }
+            });
         });
     }
 }

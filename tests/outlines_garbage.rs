@@ -1,0 +1,314 @@
+//! Garbage, damaged files and files made to do harm: each is read or refused, soon and in words.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::Path;
+use std::time::{Duration, Instant};
+
+use gapwright::surface::outlines::{FileUnit, MOST_OUTLINES, MOST_POINTS, OutlinesRead, read_outlines};
+use proptest::prelude::*;
+use proptest::sample::Index;
+
+const FILES: [(&str, &[u8]); 8] = [
+    ("a.csv", include_bytes!("outlines/rooms.csv")),
+    ("b.csv", include_bytes!("outlines/corner.csv")),
+    ("c.dxf", include_bytes!("outlines/flat.dxf")),
+    ("d.dxf", include_bytes!("outlines/made.dxf")),
+    ("e.dxf", include_bytes!("outlines/written.dxf")),
+    ("f.svg", include_bytes!("outlines/plan.svg")),
+    ("g.svg", include_bytes!("outlines/pixels.svg")),
+    ("h.svg", b"<svg><path d=\"M0 0C9 9 90-90 900 0S9 90 9 9Q1 1 1e3 1e3A9 9 1 1 0 0 0z\"/></svg>"),
+];
+
+/// Reads, and checks what must hold of whatever was read.
+fn read(name: &str, bytes: &[u8]) -> Result<OutlinesRead, String> {
+    let start = Instant::now();
+    let read = read_outlines(name, bytes, FileUnit::Millimetres);
+    assert!(start.elapsed() < Duration::from_secs(20), "{name} took {:?}", start.elapsed());
+    match &read {
+        Ok(read) => {
+            let names: BTreeSet<&str> = read.outlines.iter().map(|o| o.name.as_str()).collect();
+            assert_eq!(names.len(), read.outlines.len());
+            assert!((1..=MOST_OUTLINES).contains(&names.len()) && !names.contains(""));
+            assert!(read.outlines.iter().map(|o| o.ring.len()).sum::<usize>() <= MOST_POINTS);
+            for outline in &read.outlines {
+                assert!(outline.ring.len() >= 3);
+                assert!(outline.ring.iter().flatten().all(|c| c.abs() <= 1e8));
+                assert!(area(&outline.ring) > 0.99e-4, "{outline:?}");
+            }
+        }
+        Err(error) => assert!((20..3000).contains(&error.to_string().len()), "{error}"),
+    }
+    read.map_err(|error| error.to_string())
+}
+
+fn area(ring: &[[f64; 2]]) -> f64 {
+    let from = |p: [f64; 2]| [p[0] - ring[0][0], p[1] - ring[0][1]];
+    let cross = |a: [f64; 2], b: [f64; 2]| a[0] * b[1] - b[0] * a[1];
+    ring.windows(2).map(|pair| cross(from(pair[0]), from(pair[1])) / 2.0).sum::<f64>().abs()
+}
+
+/// A change to a file.
+#[derive(Debug, Clone)]
+enum Damage {
+    Set(Index, u8),
+    Cut(Index, usize),
+    Repeat(Index, usize, Index),
+    Insert(Index, &'static str),
+    /// Copies a pair of lines to before another pair.
+    Pair(Index, Index),
+    /// Takes out a pair of lines.
+    CutPair(Index),
+    /// Puts one number in the place of another.
+    Number(Index, &'static str),
+}
+
+fn damage() -> impl Strategy<Value = Damage> {
+    let words = [
+        "0",
+        "1",
+        "-",
+        ",",
+        ";",
+        "\n",
+        "\"",
+        "<",
+        "/>",
+        "<g>",
+        "</g>",
+        "&a;",
+        "1e999",
+        "-1e11",
+        "NaN",
+        "LINE",
+        "ENDSEC",
+        "0\nSECTION\n",
+        "0\nVERTEX\n",
+        "0\nLWPOLYLINE\n",
+        "\u{fffd}",
+        " transform=\"scale(1e30)\"",
+    ];
+    let numbers =
+        ["0", "1e119", "1e9", "5000", "-1", "1e12", "1e-300", "32767", "70000", "999999999999", "nan", "1,5"];
+    prop_oneof![
+        (any::<Index>(), any::<u8>()).prop_map(|(at, byte)| Damage::Set(at, byte)),
+        (any::<Index>(), any::<Index>()).prop_map(|(from, to)| Damage::Pair(from, to)),
+        any::<Index>().prop_map(Damage::CutPair),
+        (any::<Index>(), 1..60_usize).prop_map(|(at, count)| Damage::Cut(at, count)),
+        (any::<Index>(), 1..200_usize, any::<Index>()).prop_map(|(at, n, to)| Damage::Repeat(at, n, to)),
+        (any::<Index>(), proptest::sample::select(words.to_vec())).prop_map(|(at, w)| Damage::Insert(at, w)),
+        (any::<Index>(), proptest::sample::select(numbers.to_vec()))
+            .prop_map(|(at, w)| Damage::Number(at, w)),
+    ]
+}
+
+fn damaged(bytes: &[u8], damages: Vec<Damage>) -> Vec<u8> {
+    let mut bytes = bytes.to_vec();
+    for damage in damages {
+        let at = |index: Index| index.index(bytes.len().max(1)).min(bytes.len());
+        let to = |from: usize, count: usize| (from + count).min(bytes.len());
+        match damage {
+            Damage::Set(index, byte) => {
+                let at = at(index);
+                bytes.splice(at..to(at, 1), [byte]);
+            }
+            Damage::Cut(index, count) => {
+                let at = at(index);
+                bytes.drain(at..to(at, count));
+            }
+            Damage::Repeat(index, count, target) => {
+                let (at, target) = (at(index), at(target));
+                let piece = bytes[at..to(at, count)].to_vec();
+                bytes.splice(target..target, piece);
+            }
+            Damage::Insert(index, word) => {
+                let at = at(index);
+                bytes.splice(at..at, word.bytes());
+            }
+            Damage::Pair(..) | Damage::CutPair(_) => {
+                let mut lines: Vec<Vec<u8>> =
+                    bytes.split_inclusive(|&b| b == b'\n').map(<[u8]>::to_vec).collect();
+                if lines.len() < 4 {
+                    continue;
+                }
+                let pair = |index: Index| index.index(lines.len() / 2) * 2;
+                match damage {
+                    Damage::Pair(from, to) => {
+                        let (from, to) = (pair(from), pair(to));
+                        let copy = lines[from..from + 2].to_vec();
+                        lines.splice(to..to, copy);
+                    }
+                    Damage::CutPair(index) => drop(lines.drain(pair(index)..pair(index) + 2)),
+                    _ => {}
+                }
+                bytes = lines.concat();
+            }
+            Damage::Number(index, word) => {
+                let digit = |b: &u8| b.is_ascii_digit() || b".-".contains(b);
+                let Some(start) = bytes[at(index)..].iter().position(digit).map(|i| i + at(index)) else {
+                    continue;
+                };
+                let count = bytes[start..].iter().take_while(|b| digit(b)).count();
+                bytes.splice(start..start + count, word.bytes());
+            }
+        }
+    }
+    bytes
+}
+
+proptest! {
+    #[test]
+    fn random_bytes(bytes in prop::collection::vec(any::<u8>(), 0..600), kind in 0..FILES.len()) {
+        drop(read(FILES[kind].0, &bytes));
+    }
+
+    #[test]
+    fn random_letters(text in "(0\n(LINE|ARC|CIRCLE|LWPOLYLINE|SECTION|ENDSEC|POLYLINE|VERTEX)\n|(1|2)[01]\n-?[0-9]{1,6}\n|[0-9]{1,3}\n[ -~]{0,9}\n|[ -~]{0,9}[,;\t\n]|<[a-z]{1,4} [dr]=\"[ -~]{0,20}\"/?>){0,60}", kind in 0..FILES.len()) {
+        drop(read(FILES[kind].0, text.as_bytes()));
+        drop(read("x.dxf", format!("0\nSECTION\n2\nENTITIES\n{text}").as_bytes()));
+        drop(read("x.svg", format!("<svg>{text}</svg>").as_bytes()));
+    }
+
+    #[test]
+    fn damaged_files(kind in 0..FILES.len(), damages in prop::collection::vec(damage(), 1..6)) {
+        let (name, bytes) = FILES[kind];
+        drop(read(name, &damaged(bytes, damages)));
+    }
+}
+
+/// Four megabytes of `piece` between two ends: enough to see what grows with the square of it.
+fn filled(start: &str, piece: &str, end: &str) -> Vec<u8> {
+    let count = (4_000_000 - start.len() - end.len()) / piece.len();
+    [start, &piece.repeat(count), end].concat().into_bytes()
+}
+
+fn refusal(name: &str, bytes: &[u8], reason: &str) {
+    let said = read(name, bytes).unwrap_err();
+    assert!(said.contains(reason), "{said}");
+}
+
+#[test]
+fn a_picture_opens_no_other_file() {
+    let other = Path::new(env!("CARGO_TARGET_TMPDIR")).join("other.svg");
+    fs::write(
+        &other,
+        "<svg xmlns='http://www.w3.org/2000/svg'><rect id='r' width='960' height='960'/></svg>",
+    )
+    .unwrap();
+    let other = other.to_str().unwrap();
+    let picture = format!(
+        "<?xml-stylesheet href='{other}'?><svg xmlns='http://www.w3.org/2000/svg'>\
+         <style>@import url('{other}');</style><image href='{other}' width='9' height='9'/>\
+         <image href='file://{other}'/><use href='{other}#r'/><rect id='Own' width='96' height='96'/></svg>"
+    );
+    let read_there = read("a.svg", picture.as_bytes()).unwrap();
+    assert_eq!(read_there.outlines.iter().map(|o| &o.name).collect::<Vec<_>>(), ["Own"]);
+    let entity = format!("<!DOCTYPE svg [<!ENTITY x SYSTEM '{other}'>]>");
+    let content = format!("{entity}<svg>&x;<rect id='Own' width='96' height='96'/></svg>");
+    assert_eq!(read("a.svg", content.as_bytes()).unwrap().outlines.len(), 1);
+    let name = format!("{entity}<svg><rect id='&x;' width='96' height='96'/></svg>");
+    refusal("a.svg", name.as_bytes(), "line 1");
+}
+
+#[test]
+fn abbreviations_of_abbreviations_are_not_unfolded() {
+    let mut entities = "<!ENTITY a0 \"0 0 9 9 0 9 \">".to_owned();
+    for i in 1..10 {
+        entities.push_str(&format!("<!ENTITY a{i} \"{}\">", format!("&a{};", i - 1).repeat(10)));
+    }
+    let laughs = format!(
+        "<!DOCTYPE svg [{entities}]><svg xmlns=\"http://www.w3.org/2000/svg\"><polygon points=\"&a9;\"/></svg>"
+    );
+    refusal("a.svg", laughs.as_bytes(), "line 1");
+    // The library behind it would not unfold them either.
+    assert!(usvg::Tree::from_str(&laughs, &usvg::Options::default()).is_err());
+}
+
+#[test]
+fn pictures_that_fill_the_limit() {
+    let rect = "<rect width='96' height='96'/>";
+    refusal("a.svg", &filled("<svg>", "<g>", ""), "64 deep");
+    refusal("a.svg", &filled("<svg>", rect, "</svg>"), "corners");
+    refusal("a.svg", &filled("<svg><path d='M0 0", " 1", "'/></svg>"), "corners");
+    let far = "<svg><polygon transform='scale(1e8)' points='0 0 7e8 0 7e8 7e8'/></svg>";
+    refusal("a.svg", far.as_bytes(), "100 000 km");
+    refusal("a.svg", b"<svg><path d='M0 0A9-1e119 1 1 0 0 0z'/></svg>", "too large");
+    refusal("a.svg", &filled("<svg><path d='M0 0", "A999999999 1 1 0 0 9 9", "'/></svg>"), "corners");
+    let circles = "<circle r='1e9in'/><rect rx='1e9%' ry='1' width='1e9' height='1e9'/>".repeat(9_999);
+    refusal("a.svg", format!("<svg>{circles}</svg>").as_bytes(), "corners");
+    refusal("a.svg", &filled("<svg><g transform='", "scale(1)", "'></g></svg>"), "corners");
+    refusal("a.svg", &filled("<svg><path d='", "M0 0C1e9 9 9 1e9 9 9", "'/></svg>"), "corners");
+    let huge =
+        "<svg width='1mm' height='1mm' viewBox='0 0 .00001 .00001'><path d='M0 0C1e5 9 9 1e5 9 9z'/></svg>";
+    refusal("a.svg", huge.as_bytes(), "corners");
+    let with = |start: &str, piece: &str, end: &str| {
+        let read = read("a.svg", &filled(start, piece, &format!("{end}{rect}</svg>"))).unwrap();
+        assert_eq!(read.outlines.len(), 1);
+    };
+    with("<svg>", "<g/>", "");
+    let (down, up) = ("<svg><g transform='scale(1)'>".repeat(32), "</g></svg>".repeat(32));
+    assert!(read("a.svg", format!("{down}{rect}{up}").as_bytes()).is_ok());
+    refusal("a.svg", &filled("<svg>", "<g></g>", "</svg>"), "20000 groups");
+    let nested = "<svg width='9' height='9'><g transform='rotate(1)'></g></svg>".repeat(9_999);
+    assert!(read("a.svg", format!("<svg>{nested}{rect}</svg>").as_bytes()).is_ok());
+    with("<svg ", "a='' ", ">");
+    with("<svg><g style='", "a:b;", "'></g>");
+    with("<svg><style>", "*{marker:url(#a)}", "</style>");
+    with("<svg><defs>", "<g></g>", "</defs>");
+    with("<svg><rect id='", "x", "' width='96' height='0'/>");
+}
+
+#[test]
+fn drawings_that_fill_the_limit() {
+    let start = "0\nSECTION\n2\nENTITIES\n";
+    let ring = "0\nCIRCLE\n40\n500\n0\nENDSEC\n0\nEOF\n";
+    refusal("a.dxf", &filled(start, "0\nCIRCLE\n10\n0\n40\n9\n", ""), "corners");
+    refusal("a.dxf", &filled(start, "0\nLINE\n", ""), "corners");
+    refusal("a.dxf", &filled("", "0\nSECTION\n", ""), "no closed outline");
+    refusal("a.dxf", &filled("", "\n", "x"), "Line 1");
+    refusal("a.dxf", &filled(start, "1", ""), "is no code");
+    let arcs = "10\n0\n20\n0\n42\n0.9\n10\n900000\n20\n0\n42\n0.9\n".repeat(9_000);
+    refusal("a.dxf", format!("{start}0\nLWPOLYLINE\n70\n1\n{arcs}{ring}").as_bytes(), "corners");
+    let with = |start: &str, piece: &str, end: &str| {
+        assert_eq!(read("a.dxf", &filled(start, piece, &format!("{end}{ring}"))).unwrap().outlines.len(), 1);
+    };
+    with(&format!("{start}0\nLINE\n1001\nX\n"), "1002\n{\n", "");
+    with(&format!("{start}0\nLWPOLYLINE\n"), "42\n1\n", "");
+    with(start, "0\nHATCH\n", "");
+    with("0\nSECTION\n2\nTHUMBNAILIMAGE\n90\n9\n", "310\nFFFFFFFF\n", &format!("0\nENDSEC\n{start}"));
+    with("0\nSECTION\n2\nHEADER\n", "9\n$TDCREATE\n40\n1e300\n", &format!("0\nENDSEC\n{start}"));
+    with("0\nSECTION\n2\nBLOCKS\n", "0\nBLOCK\n2\nX\n", &format!("0\nENDSEC\n{start}"));
+}
+
+#[test]
+fn tables_that_fill_the_limit() {
+    refusal("a.csv", &filled("", ",", ""), "no closed outline");
+    refusal("a.csv", &filled("", ";\"", ""), "no closed outline");
+    refusal("a.csv", &filled("x,y\n", "1,", ""), "too long");
+    refusal("a.csv", &filled("", "1", ""), "too long");
+    refusal("a.csv", &filled("\"", "1,2\n", ""), "is not the two columns");
+    refusal("a.csv", &filled("x,y\n1,1", "0", ""), "too long");
+    refusal("a.csv", &filled("x,y\n0,0\n", "\n", "1,z"), "is not a length");
+    refusal("a.csv", &filled("sep=,\n", "\nsep=;", ""), "no closed outline");
+}
+
+#[test]
+fn tangles_of_lines() {
+    let line = |a: [usize; 2], b: [usize; 2]| {
+        format!("0\nLINE\n8\nL{}\n10\n{}\n20\n{}\n11\n{}\n21\n{}\n", a[0] % 2, a[0], a[1], b[0], b[1])
+    };
+    let star: String = (1..10_000).map(|i| line([0, 0], [i, 10_000 - i])).collect();
+    let wheel: String =
+        (1..5_000).map(|i| line([2, 2], [i * 2, 9]) + &line([i * 2, 9], [i * 2 + 2, 9])).collect();
+    let layers: String =
+        (0..10_000).map(|i| format!("0\nLINE\n8\nlayer number {i}\n10\n0\n11\n{i}\n")).collect();
+    for lines in [star, wheel, layers] {
+        refusal(
+            "a.dxf",
+            format!("0\nSECTION\n2\nENTITIES\n{lines}0\nENDSEC\n").as_bytes(),
+            "no closed outline",
+        );
+    }
+}
