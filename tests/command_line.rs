@@ -489,3 +489,56 @@ mod without_a_display {
         assert_eq!(out(&missing), "");
     }
 }
+
+/// Everything for other programs: each file is what its name says.
+#[test]
+fn a_job_is_exported_whole() {
+    let folder = TempDir::new().unwrap();
+    let output = on(&example("tea_room"), "export", &["--out", folder.path().to_str().unwrap()]);
+    assert!(printed(&output).lines().count() >= 12);
+    let read = |name: &str| fs::read(folder.path().join(name)).unwrap();
+    let json: Value = serde_json::from_slice(&read("assessment.json")).unwrap();
+    assert_eq!(json, report("tea_room"));
+    for (table, head) in [("joints.csv", "surface"), ("tasks.csv", "task"), ("materials.csv", "name")] {
+        let text = String::from_utf8(read(table)).unwrap();
+        assert!(text.starts_with(head) && text.lines().count() > 5, "{table}");
+    }
+    assert!(read("surface-0.png").starts_with(b"\x89PNG") && read("year.png").len() > 5_000);
+    assert!(String::from_utf8(read("surface-1.svg")).unwrap().contains("<svg"));
+    // The drawing read again has the outlines of both slopes, 18 by 9-1/2 feet.
+    let drawn = gapwright::surface::outlines::read_outlines(
+        "drawing.dxf",
+        &read("drawing.dxf"),
+        gapwright::surface::outlines::FileUnit::Millimetres,
+    )
+    .unwrap();
+    let sides = |ring: &[[f64; 2]]| {
+        let span = |at: usize| {
+            let values = || ring.iter().map(|point| point[at]);
+            values().fold(f64::NEG_INFINITY, f64::max) - values().fold(f64::INFINITY, f64::min)
+        };
+        (span(0), span(1))
+    };
+    let slopes = drawn.outlines.iter().filter(|outline| {
+        let (width, height) = sides(&outline.ring);
+        (width - 5.4864).abs() < 1e-3 && (height - 2.8956).abs() < 1e-3
+    });
+    assert_eq!(slopes.count(), 2);
+}
+
+#[test]
+fn a_folder_of_jobs_gives_a_line_each() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("examples");
+    let output = on(&folder, "assess", &[]);
+    assert_eq!(String::from_utf8_lossy(&output.stderr), "3 of 3 jobs\n");
+    let table = String::from_utf8(output.stdout).unwrap();
+    let mut reader = csv::Reader::from_reader(table.as_bytes());
+    let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+    assert_eq!(rows.len(), 3);
+    for row in &rows {
+        let name = row[0].trim_end_matches(".ron");
+        assert_eq!(Some(&row[1]), report(name)["title"].as_str());
+        let chosen = items(&report(name)["options"]).iter().find(|o| o["chosen"] == true).cloned().unwrap();
+        assert_eq!(Some(&row[4]), chosen["price"]["total"].as_str());
+    }
+}
