@@ -468,3 +468,21 @@ fn gaps_typed_ahead_are_not_lost() {
         .collect();
     assert_eq!(widths, ["1/8\"", "3/64\"", "5/32\"", "1/16\""]);
 }
+
+#[test]
+fn tables_are_copied_and_north_is_marked() {
+    let mut window = window(demo_job());
+    for (typed, head) in [
+        ("copy joints", "surface"),
+        ("copy year", "date"),
+        ("copy tasks", "task"),
+        ("copy materials", "name"),
+    ] {
+        command(&mut window, typed);
+        assert!(window.query_by_label_contains("lines copied").is_some(), "{typed}: {head}");
+    }
+    click(&mut window, "Outline, trim and openings");
+    enter(&mut window, "North at", "90");
+    let north = window.state().job().surfaces[0].north.unwrap();
+    assert!((north.to_degrees() - 90.0).abs() < 1e-9);
+}

@@ -7,7 +7,7 @@ use super::icon::Icon;
 use super::look;
 
 /// Keeps a figure and its per cent sign on one line.
-fn unbroken(text: &str) -> String {
+pub(super) fn unbroken(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
 }
 

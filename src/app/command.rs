@@ -100,6 +100,8 @@ pub enum Command {
     ChooseOutlines,
     /// Add a surface for each outline in this file.
     TakeOutlines(PathBuf),
+    /// Copy a table to the clipboard.
+    Copy(Table),
     /// Find a command by its name.
     Search,
     /// Run through the days from the one shown, or stop.
@@ -110,6 +112,29 @@ pub enum Command {
     Show(Option<usize>),
     /// Take another tool in the drawing.
     Tool(Tool),
+}
+
+/// A table that can be copied.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Table {
+    /// Every joint.
+    Joints,
+    /// The coming year.
+    Year,
+    /// The tasks of the chosen way.
+    Tasks,
+    /// Its buying list.
+    Materials,
+}
+
+impl Table {
+    /// All of them, with what they are called.
+    pub const ALL: [(Self, &'static str); 4] = [
+        (Self::Joints, "Copy the joints as a table"),
+        (Self::Year, "Copy the year as a table"),
+        (Self::Tasks, "Copy the tasks as a table"),
+        (Self::Materials, "Copy the materials as a table"),
+    ];
 }
 
 /// A command's name, its keys, and how it is made.

@@ -2,13 +2,13 @@
 
 use std::collections::HashSet;
 
-use eframe::egui::{ComboBox, Id, Key, RichText, Ui};
+use eframe::egui::{ComboBox, Id, Key, Label, RichText, Ui};
 
 use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
 use super::entry::{after_enter, entry_with_id, select_all, type_ahead};
-use super::view::{Selected, View};
+use super::view::{Selected, Tool, View};
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
 use crate::surface::{Joint, JointKind};
@@ -17,6 +17,19 @@ use crate::survey::{Failure, GapReading};
 pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.horizontal(|ui| {
         ui.set_min_height(26.0);
+        let hint = match cx.view.tool {
+            Tool::Measure => "",
+            Tool::Shape => {
+                "Drag a corner; click a length to type it; double-click an edge for a corner; Delete takes one away."
+            }
+            Tool::Divider => "Drag from edge to edge: the sections it crosses are parted.",
+            Tool::Opening => "Drag from corner to corner.",
+            Tool::Photo => "Click where the photo was taken.",
+        };
+        if !hint.is_empty() {
+            ui.add(Label::new(RichText::new(hint).color(cx.palette.soft)).truncate());
+            return;
+        }
         let Some(selected) = cx.view.selected.clone() else {
             let drawn = cx.found.layouts.iter().any(|laid| !laid.joints.is_empty());
             let words = if drawn {

@@ -322,6 +322,7 @@ impl App {
                 // A joint at hand is the workshop's business.
                 (self.view.selected, self.view.also) = (None, Vec::new());
             }
+            Command::Copy(table) => self.copy(ctx, table),
             Command::ChooseOutlines => self.ask_path(Purpose::Outlines),
             Command::TakeOutlines(path) => self.take_outlines(ctx, &path),
             Command::ChoosePhoto(at) => {
@@ -339,6 +340,26 @@ impl App {
             Command::Fit => {
                 self.view.cameras.remove(&self.view.surface);
             }
+        }
+    }
+
+    /// Puts a table on the clipboard, as CSV.
+    fn copy(&mut self, ctx: &Context, table: command::Table) {
+        use crate::assess::{joints_csv, materials_csv, tasks_csv, year_csv};
+        let (job, found) = (&self.assessed.0, &self.assessed.1);
+        let text = match table {
+            command::Table::Joints => joints_csv(job, found),
+            command::Table::Year => year_csv(job, found),
+            command::Table::Tasks => tasks_csv(job, found),
+            command::Table::Materials => materials_csv(job, found),
+        };
+        match text {
+            Ok(text) => {
+                let lines = text.lines().count();
+                ctx.copy_text(text);
+                self.notice = Some(Notice { text: format!("{lines} lines copied"), fault: false });
+            }
+            Err(error) => self.fault(error.to_string()),
         }
     }
 
@@ -657,14 +678,17 @@ impl App {
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
         Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &cx, notice));
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
-        Panel::right("leaf").frame(leaf).resizable(true).default_size(480.0).size_range(480.0..=680.0).show(
+        // Zoomed in, or on a small screen, the leaf and the strip make room for the drawing.
+        let small = ui.ctx().content_rect().width() < 980.0;
+        let least = if small { 360.0 } else { 480.0 };
+        Panel::right("leaf").frame(leaf).resizable(true).default_size(least).size_range(least..=680.0).show(
             ui,
             |ui| {
                 leaves::leaves(ui, &mut cx);
             },
         );
         let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
-        Panel::bottom("year").frame(strip).exact_size(196.0).show(ui, |ui| {
+        Panel::bottom("year").frame(strip).exact_size(if small { 150.0 } else { 196.0 }).show(ui, |ui| {
             ui.horizontal_top(|ui| {
                 let section = 236.0;
                 let width = (ui.available_width() - section - 8.0).max(200.0);

@@ -2,7 +2,7 @@
 
 use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
 
-use super::command::{Command, SHORTCUTS};
+use super::command::{Command, SHORTCUTS, Table};
 use super::context::Cx;
 use super::dialog::modal;
 use super::entry::typed_text;
@@ -36,6 +36,7 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
         .collect();
     all.extend(Leaf::ALL.map(|leaf| plain(format!("Go to {}", leaf.name()), move || Command::Leaf(leaf))));
     all.extend(Tool::ALL.map(|(tool, name, _)| plain(format!("Tool: {name}"), move || Command::Tool(tool))));
+    all.extend(Table::ALL.map(|(table, name)| plain(name, move || Command::Copy(table))));
     all.push(plain("Open the demo", || Command::OpenDemo));
     all.push(plain("Read a weather file", || Command::ChooseWeather));
     all.push(plain("Read a logger's file", || Command::ChooseLogger));

@@ -4,6 +4,7 @@ use eframe::egui::{
     Align, CentralPanel, Frame, Key, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui, vec2,
 };
 
+use super::answer_line::unbroken;
 use super::command::Command;
 use super::context::Cx;
 use super::{drawing, look, year_strip};
@@ -62,7 +63,7 @@ fn pages(ui: &mut Ui, cx: &mut Cx<'_>, page: usize) {
 /// Sentences, large.
 fn say(ui: &mut Ui, sentences: &[String]) {
     for sentence in sentences {
-        ui.add(Label::new(RichText::new(sentence).size(TEXT)).wrap());
+        ui.add(Label::new(RichText::new(unbroken(sentence)).size(TEXT)).wrap());
         ui.add_space(8.0);
     }
 }

@@ -300,4 +300,7 @@ pub struct Surface {
     pub sections: Vec<Section>,
     /// Photos.
     pub photos: Vec<Photo>,
+    /// Where north is on the drawing, counter-clockwise from the right, if it was noted: the sunny side
+    /// dries more.
+    pub north: Option<Angle>,
 }

@@ -45,7 +45,10 @@ pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
     paint_joints(&painter, cx, &sheet, laid, surface);
     paint_names(&painter, cx, &sheet, laid, surface);
     paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
-    paint_legend(&painter, cx, response.rect);
+    paint_north(&painter, cx, response.rect, surface);
+    if cx.view.tool == Tool::Measure {
+        paint_legend(&painter, cx, response.rect);
+    }
     if cx.view.tool == Tool::Measure {
         name_joints(ui, cx, &sheet, laid, surface);
         pick(ui, cx, &response, &sheet, laid, surface);
@@ -279,6 +282,18 @@ fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_
         FontId::proportional(11.5),
         cx.palette.ink,
     );
+}
+
+/// An arrow to the north, where it was noted.
+fn paint_north(painter: &Painter, cx: &Cx<'_>, rect: Rect, surface: usize) {
+    let Some(north) = cx.assessed.surfaces.get(surface).and_then(|surface| surface.north) else { return };
+    let centre = rect.right_top() + vec2(-30.0, 30.0);
+    let (sin, cos) = (north.to_radians() as f32).sin_cos();
+    let way = vec2(cos, -sin);
+    let stroke = Stroke::new(1.6, cx.palette.ink);
+    painter.arrow(centre - way * 12.0, way * 24.0, stroke);
+    let font = FontId::new(12.0, look::strong_family());
+    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, "N", font, cx.palette.ink);
 }
 
 fn paint_legend(painter: &Painter, cx: &Cx<'_>, rect: Rect) {

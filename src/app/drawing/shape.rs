@@ -45,24 +45,6 @@ pub(super) fn shape(
         }
         Tool::Divider | Tool::Opening => draw_new(ui, cx, response, painter, sheet, surface, on),
     }
-    tell(painter, cx, response.rect);
-}
-
-/// What to do with the tool, in a line.
-fn tell(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
-    let words = match cx.view.tool {
-        Tool::Measure => return,
-        Tool::Shape => {
-            "Drag a corner, click a length to type it, double-click an edge for a new corner, Delete takes one away."
-        }
-        Tool::Divider => "Drag from edge to edge: the sections it crosses are parted.",
-        Tool::Opening => "Drag from corner to corner.",
-        Tool::Photo => "Click where the photo was taken.",
-    };
-    let words = painter.layout_no_wrap(words.to_owned(), FontId::proportional(12.0), cx.palette.ink);
-    let at = Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom() - vec2(0.0, 30.0), words.size());
-    painter.rect_filled(at.expand2(vec2(8.0, 3.0)), 4, cx.palette.raised);
-    painter.galley(at.min, words, cx.palette.ink);
 }
 
 fn held(

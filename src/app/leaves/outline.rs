@@ -40,6 +40,21 @@ pub(super) fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
         }
         ui.end_row();
     });
+    let north = surface.north.map(crate::measure::Angle::to_degrees);
+    ui.horizontal(|ui| {
+        term(
+            ui,
+            "North at, °",
+            "Where north is on the drawing: 0 to the right, 90 up. Empty if it does not matter.",
+        );
+        if let Some(north) = cx.optional_entry(ui, "North at", north, 0, 0.0..=360.0, 60.0) {
+            cx.edit("North", move |job| {
+                if let Some(surface) = job.surfaces.get_mut(on) {
+                    surface.north = north.map(crate::measure::Angle::degrees);
+                }
+            });
+        }
+    });
     corners(ui, cx, "Outline", &surface.outline, move |job| Some(&mut job.surfaces.get_mut(on)?.outline));
     for (index, opening) in surface.openings.iter().enumerate() {
         ui.separator();

@@ -57,7 +57,7 @@ impl Preview {
 }
 
 pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for (index, paper) in Paper::ALL.into_iter().enumerate() {
             if ui.selectable_label(cx.view.paper == index, paper.name()).clicked() {
                 cx.view.paper = index;
