@@ -85,6 +85,8 @@ pub struct App {
     /// The shelf with the job's own figures.
     shelf: Arc<Shelf>,
     assessed: Assessed,
+    /// Frames so far, the first few of them.
+    frames: u8,
     /// Whether the first answer has come; before it nothing is drawn that would only jump.
     ready: bool,
     assessing: Worker<Arc<Job>, Assessed>,
@@ -166,7 +168,6 @@ impl App {
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.keep_in(ctx, folder.join("recovery"));
         }
-        app.reassess();
         if let Some(path) = path {
             app.open(path);
         }
@@ -210,6 +211,7 @@ impl App {
             shelf: Arc::new(Shelf::built_in().clone()),
             assessed,
             ready: false,
+            frames: 0,
             assessing,
             previewing,
             preview: leaves::Preview::default(),
@@ -545,6 +547,10 @@ impl App {
     }
 
     fn reassess(&mut self) {
+        // While the window opens, the processor is its own: the first answer waits for the first frame.
+        if self.natives.is_some() && self.frames < 2 {
+            return;
+        }
         let own = self.document.job().shelf.as_ref();
         self.shelf = Arc::new(Shelf::built_in().with(own).into_owned());
         self.assessing.ask(Arc::clone(self.document.job()));
@@ -727,6 +733,13 @@ impl eframe::App for App {
     fn logic(&mut self, ctx: &Context, frame: &mut eframe::Frame) {
         if let Some(seconds) = frame.info().cpu_usage {
             tracing::trace!("last frame took {:.2} ms", seconds * 1000.0);
+        }
+        if self.frames < 2 {
+            self.frames += 1;
+            ctx.request_repaint();
+            if self.frames == 2 {
+                self.reassess();
+            }
         }
         self.guard_close(ctx);
         self.take_results(ctx);
