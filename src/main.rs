@@ -9,7 +9,7 @@ use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, year_csv};
 use gapwright::job::{Job, OwnShelf, Problem, Severity, Shelf, file, jobs_in, learn_rates, save_shelf};
-use gapwright::papers::{Paper, export};
+use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -76,6 +76,15 @@ enum Command {
         /// Folder to write them to; made if it is not there.
         #[arg(long)]
         out: PathBuf,
+        /// Folder with templates of your own; papers that have none there are made by the built-in ones.
+        #[arg(long)]
+        templates: Option<PathBuf>,
+    },
+    /// Write the built-in templates of the papers, to be changed.
+    Templates {
+        /// Folder to write them to; templates that are there are left as they are.
+        #[arg(long)]
+        out: PathBuf,
     },
 }
 
@@ -137,10 +146,20 @@ fn run(command: Command) -> Result<ExitCode, String> {
             Ok(opened.status())
         }
         Command::Rates { folder, shelf } => rates(&folder, shelf.as_deref()),
-        Command::Papers { job, out } => {
+        Command::Papers { job, out, templates } => {
             let opened = Opened::load(&job)?;
-            write_papers(&opened, &out)?;
-            Ok(opened.status())
+            let good = write_papers(&opened, &out, Templates { folder: templates })?;
+            Ok(if good { opened.status() } else { ExitCode::from(FAULTY) })
+        }
+        Command::Templates { out } => {
+            let templates = Templates::in_folder(&out);
+            for paper in Paper::ALL {
+                let made = templates.make_own(paper);
+                let path =
+                    made.map_err(|error| format!("“{}” cannot be written to: {error}", out.display()))?;
+                print(&path.map_or_else(String::new, |path| format!("{}\n", path.display())))?;
+            }
+            Ok(ExitCode::SUCCESS)
         }
     }
 }
@@ -221,13 +240,24 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     Ok(ExitCode::SUCCESS)
 }
 
-fn write_papers(opened: &Opened, out: &Path) -> Result<(), String> {
+/// Writes all papers; returns whether all templates were good.
+fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<bool, String> {
+    let papers = Papers::with(&opened.job, &opened.found, templates);
     let one = |paper: Paper| {
-        let typeset = paper.typeset(&opened.job, &opened.found).map_err(|error| error.to_string())?;
-        let pdf = typeset.pdf().map_err(|error| error.to_string())?;
-        Ok((format!("{}.pdf", paper.file_stem()), pdf))
+        let told = |error: PaperError| format!("{}: {error}", paper.name());
+        let (typeset, fault) = papers.typeset_whatever(paper).map_err(told)?;
+        let pdf = typeset.pdf().map_err(told)?;
+        Ok(((format!("{}.pdf", paper.file_stem()), pdf), fault.map(told)))
     };
-    write_files(out, Paper::ALL.into_iter().map(one).collect::<Result<_, String>>()?)
+    let made = Paper::ALL.into_par_iter().map(one).collect::<Result<Vec<_>, String>>()?;
+    let (files, faults): (Vec<_>, Vec<_>) = made.into_iter().unzip();
+    let mut good = true;
+    for fault in faults.into_iter().flatten() {
+        eprintln!("{fault}. The built-in one was used.");
+        good = false;
+    }
+    write_files(out, files)?;
+    Ok(good)
 }
 
 /// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.
@@ -271,7 +301,8 @@ impl Opened {
         let answer = &self.found.answer;
         let mut lines = vec![self.job.title.clone(), answer.headline.clone(), answer.cause.clone()];
         if !answer.missing.is_empty() {
-            lines.push(format!("Still missing: {}.", answer.missing.join("; ")));
+            let missing: Vec<String> = answer.missing.iter().map(ToString::to_string).collect();
+            lines.push(format!("Still missing: {}.", missing.join("; ")));
         }
         lines.extend(self.found.problems.iter().map(|problem| problem.words(&self.job)));
         lines.retain(|line| !line.is_empty());

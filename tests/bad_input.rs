@@ -824,7 +824,7 @@ fn an_empty_job_says_what_to_do_first() {
     let found = assessed(&job);
     assert!(!found.answer.complete);
     assert!(found.answer.headline.starts_with("Start with the boards"), "{}", found.answer.headline);
-    assert_eq!(found.answer.missing.first().map(String::as_str), Some("a surface with its size and pattern"));
+    assert_eq!(found.answer.missing[0].words, "a surface with its size and pattern");
     assert_eq!(found.problems, []);
     assert!(found.options.is_empty() && found.joints.is_empty() && found.season.is_none());
 }
@@ -834,7 +834,7 @@ fn a_job_without_readings_says_what_to_measure() {
     let (_, found) = after(|job| job.survey = Survey::default());
     assert!(!found.answer.complete);
     assert!(found.answer.headline.contains("Measure a few gaps"), "{}", found.answer.headline);
-    assert!(found.answer.missing.iter().any(|missing| missing.contains("moisture reading")));
+    assert!(found.answer.missing.iter().any(|missing| missing.words.contains("moisture reading")));
 }
 
 /// What is found after a change of the plan, which leaves the boards alone and is told at `field`.
@@ -843,7 +843,7 @@ fn planned(field: &'static str, words: &str, change: impl FnOnce(&mut Job)) -> A
     let (_, found) = after(change);
     assert_eq!(told(&found, &Place::Plan(field), words).severity, Severity::Error);
     others_stand(&found, &[]);
-    assert!(found.answer.missing.iter().any(|missing| missing.contains("put right")));
+    assert!(found.answer.missing.iter().any(|missing| missing.words.contains("put right")));
     found
 }
 

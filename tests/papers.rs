@@ -5,7 +5,7 @@
 use gapwright::assess::{Report, assess};
 use gapwright::job::{Job, Shelf, file};
 use gapwright::measure::{Percent, Units};
-use gapwright::papers::Paper;
+use gapwright::papers::{Paper, Papers};
 use gapwright::repair::{PriceLine, Shares};
 use serde_json::Value;
 
@@ -17,7 +17,7 @@ const EXAMPLES: [&str; 3] = [
 
 fn texts(job: &Job) -> (Vec<String>, Value) {
     let found = assess(job, Shelf::built_in());
-    let papers = Paper::ALL.map(|paper| paper.typeset(job, &found).unwrap().text());
+    let papers = Paper::ALL.map(|paper| Papers::new(job, &found).typeset(paper).unwrap().text());
     (papers.to_vec(), serde_json::to_value(Report::new(job, &found, &[])).unwrap())
 }
 

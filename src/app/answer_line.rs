@@ -1,47 +1,110 @@
-//! The answer line: always in sight, one plain sentence, and what is still missing.
+//! The answer line: always in sight, one plain sentence, and what is still missing, each a link to
+//! where it is entered.
 
-use eframe::egui::{Label, RichText, Stroke, Ui};
+use eframe::egui::{Label, Link, RichText, Stroke, Ui, vec2};
 
+use super::command::Command;
 use super::context::Cx;
 use super::icon::Icon;
 use super::look;
+use super::view::{Leaf, Selected};
+use super::words;
+use crate::assess::{Missing, MissingPlace};
+
+/// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
+const HEIGHT: f32 = 76.0;
 
 /// Keeps a figure and its per cent sign on one line.
 pub(super) fn unbroken(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
 }
 
-pub(super) fn answer_line(ui: &mut Ui, cx: &Cx<'_>, notice: Option<(&str, bool)>) {
+pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>) {
     let answer = &cx.found.answer;
     ui.horizontal_top(|ui| {
-        // Room for two lines, so that the drawing does not jump when the answer grows.
-        ui.set_min_height(58.0);
+        // Where the answer once needed more, it keeps it: nothing below jumps to and fro.
+        let kept = cx.view.answer_height.filter(|(width, _)| *width == ui.available_width());
+        ui.set_min_height(kept.map_or(HEIGHT, |(_, height)| height));
+        let width = ui.available_width();
         let (icon, colour) = match (answer.complete, answer.missing.is_empty()) {
             (true, true) => (Icon::Good, cx.palette.good),
             (true, false) => (Icon::Warning, cx.palette.warn),
             (false, _) => (Icon::Warning, cx.palette.soft),
         };
         icon.mark(ui, Stroke::new(1.8, colour));
-        ui.vertical(|ui| {
+        let used = ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 3.0;
             let headline = RichText::new(unbroken(&answer.headline)).text_style(look::answer_style());
-            ui.add(Label::new(headline).wrap()).on_hover_text("The answer so far. It follows every entry.");
-            let mut rest = answer.cause.clone();
-            if !answer.missing.is_empty() {
-                let colon = if answer.complete { "To trust it more" } else { "Still missing" };
-                rest.push_str(&format!(
-                    "{}{colon}: {}.",
-                    if rest.is_empty() { "" } else { " " },
-                    answer.missing.join("; ")
-                ));
-            }
-            if !rest.is_empty() {
-                ui.add(Label::new(RichText::new(unbroken(&rest)).color(cx.palette.soft)).wrap());
-            }
-            if let Some((notice, fault)) = notice {
-                let colour = if fault { cx.palette.error } else { cx.palette.good };
-                ui.add(Label::new(RichText::new(notice).color(colour)).wrap());
-            }
+            let headline = ui.add(Label::new(headline).wrap());
+            words::explain(headline, &answer.headline);
+            rest(ui, cx);
         });
+        let height = used.response.rect.height().max(kept.map_or(HEIGHT, |(_, height)| height));
+        cx.view.answer_height = Some((width, height));
     });
+}
+
+/// Why it happened, what would make the answer firmer, and whether another way costs less.
+fn rest(ui: &mut Ui, cx: &mut Cx<'_>) {
+    let answer = &cx.found.answer;
+    ui.horizontal_wrapped(|ui| {
+        // Rows of text, not of buttons.
+        ui.spacing_mut().interact_size.y = 0.0;
+        ui.spacing_mut().item_spacing = vec2(4.0, 2.0);
+        let soft = |text: &str| Label::new(RichText::new(unbroken(text)).color(cx.palette.soft)).wrap();
+        if !answer.cause.is_empty() {
+            words::explain(ui.add(soft(&answer.cause)), &answer.cause);
+        }
+        if let Some(way) = &answer.cheaper {
+            ui.add(soft("Cheapest with callbacks counted:"));
+            if ui.add(link(cx, &way.to_lowercase())).on_hover_text("Go to the ways").clicked() {
+                cx.commands.push(Command::Leaf(Leaf::Repair));
+            }
+        }
+        if !answer.missing.is_empty() {
+            ui.add(soft(if answer.complete { "To trust it more:" } else { "Still missing:" }));
+        }
+        let last = answer.missing.len().saturating_sub(1);
+        for (index, missing) in answer.missing.iter().enumerate() {
+            let text = format!("{missing}{}", if index == last { "." } else { ";" });
+            if ui.add(link(cx, &text)).on_hover_text("Go to where it is entered").clicked() {
+                go_to(cx, missing);
+            }
+        }
+    });
+}
+
+fn link(cx: &Cx<'_>, text: &str) -> Link {
+    Link::new(RichText::new(unbroken(text)).color(cx.palette.accent).underline())
+}
+
+/// Turns to the leaf, and to the joint, where something is entered.
+fn go_to(cx: &mut Cx<'_>, missing: &Missing) {
+    let leaf = match missing.place {
+        MissingPlace::Causes => Leaf::Cause,
+        MissingPlace::Trial => Leaf::Repair,
+        _ => Leaf::Survey,
+    };
+    cx.push(Command::Leaf(leaf));
+    cx.push(match missing.place {
+        MissingPlace::Gaps(surface, section) => {
+            let joints = cx.found.joints.iter();
+            let bare = |joint: &&crate::assess::JointState| {
+                joint.surface == surface
+                    && joint.section == Some(section_at(cx, surface, section))
+                    && !joint.gap.is_some_and(|gap| gap.measured)
+            };
+            let joint = joints.filter(bare).find_map(|joint| {
+                cx.found.layouts.get(surface)?.joints.get(joint.joint).map(|joint| joint.label.clone())
+            });
+            Command::Select(joint.map(|joint| Selected { surface, joint }))
+        }
+        place => Command::LookAt(place),
+    });
+}
+
+/// Where a section of a surface stands among those of all surfaces.
+fn section_at(cx: &Cx<'_>, surface: usize, section: usize) -> usize {
+    let here = |state: &crate::assess::SectionState| state.surface == surface && state.section == section;
+    cx.found.sections.iter().position(here).unwrap_or(usize::MAX)
 }

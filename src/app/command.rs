@@ -7,7 +7,9 @@ use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 
 use super::air_import::LoggerImport;
 use super::view::{Leaf, Selected, Tool};
+use crate::assess::MissingPlace;
 use crate::job::Job;
+use crate::papers::Paper;
 use crate::surface::Point;
 
 /// A named change of the job.
@@ -102,6 +104,22 @@ pub enum Command {
     TakeOutlines(PathBuf),
     /// Copy a table to the clipboard.
     Copy(Table),
+    /// Bring what is to be entered there into sight.
+    LookAt(MissingPlace),
+    /// Say this to the user.
+    Tell(String),
+    /// Copy a picture to the clipboard.
+    CopyPicture(Picture),
+    /// Lay out a template of one's own for this paper.
+    OwnTemplate(Paper),
+    /// Go back to the built-in template of this paper.
+    BuiltInTemplate(Paper),
+    /// Read the templates again.
+    ReadTemplates,
+    /// Choose a picture for the letterhead.
+    ChooseLogo,
+    /// Take this picture for the letterhead.
+    TakeLogo(PathBuf),
     /// Find a command by its name.
     Search,
     /// Run through the days from the one shown, or stop.
@@ -134,6 +152,26 @@ impl Table {
         (Self::Year, "Copy the year as a table"),
         (Self::Tasks, "Copy the tasks as a table"),
         (Self::Materials, "Copy the materials as a table"),
+    ];
+}
+
+/// A picture that can be copied.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Picture {
+    /// The surface shown, with its joints.
+    Surface,
+    /// The coming year of a typical joint.
+    Year,
+    /// The cuts through a typical joint.
+    Cuts,
+}
+
+impl Picture {
+    /// All of them, with what they are called.
+    pub const ALL: [(Self, &'static str); 3] = [
+        (Self::Surface, "Copy the drawing as a picture"),
+        (Self::Year, "Copy the year as a picture"),
+        (Self::Cuts, "Copy the cuts through the joint as a picture"),
     ];
 }
 

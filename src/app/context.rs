@@ -10,9 +10,10 @@ use super::leaves::Preview;
 use super::look::Palette;
 use super::photos::Photos;
 use super::view::{Settings, View};
-use crate::assess::{Assessment, JointState, SectionState};
+use crate::assess::{Assessment, JointState, MissingPlace, SectionState};
 use crate::job::{Job, Place, Severity, Shelf};
 use crate::measure::{Length, Units, parse_length, parse_number, show_number};
+use crate::papers::Templates;
 
 /// Everything a part of the window sees in one frame.
 pub(super) struct Cx<'a> {
@@ -32,6 +33,8 @@ pub(super) struct Cx<'a> {
     pub palette: &'static Palette,
     /// Photos that were read.
     pub photos: &'a Photos,
+    /// Where the papers' templates are from.
+    pub templates: &'a Templates,
     /// What is shown. Looking around is no edit.
     pub view: &'a mut View,
     /// The paper that was typeset last.
@@ -127,10 +130,21 @@ impl<'a> Cx<'a> {
             Severity::Warning => self.palette.warn,
             Severity::Note => self.palette.soft,
         };
+        if severity == Severity::Error {
+            self.arrive(ui, MissingPlace::Problems);
+        }
         ui.horizontal_top(|ui| {
             Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, colour));
             ui.add(eframe::egui::Label::new(RichText::new(text).small().color(colour)).wrap());
         });
+    }
+
+    /// Brings this place of a leaf into sight, if it was asked for.
+    pub fn arrive(&self, ui: &Ui, place: MissingPlace) {
+        if self.view.look_at.get() == Some(place) {
+            self.view.look_at.set(None);
+            ui.scroll_to_cursor(Some(eframe::egui::Align::TOP));
+        }
     }
 
     /// The section whose story the year strip tells: the selected joint's, else the section of the

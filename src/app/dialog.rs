@@ -33,6 +33,7 @@ pub(super) enum Purpose {
     Finished,
     Photo,
     Outlines,
+    Logo,
 }
 
 impl Purpose {
@@ -47,6 +48,7 @@ impl Purpose {
             Self::ExportShelf => "Write the shelf",
             Self::Finished => "Learn from finished jobs",
             Self::Photo => "Pin a photo",
+            Self::Logo => "Choose a logo",
             Self::Outlines => "Take outlines from a file",
         }
     }
@@ -61,6 +63,7 @@ impl Purpose {
             Self::ImportShelf | Self::ExportShelf => "Shelf file (.ron)",
             Self::Finished => "Folder of job files",
             Self::Photo => "JPEG or PNG file",
+            Self::Logo => "PNG, JPEG or SVG file",
             Self::Outlines => "DXF, SVG or CSV file",
         }
     }
@@ -70,7 +73,12 @@ impl Purpose {
             Self::Open => "Open",
             Self::Save => "Save",
             Self::Papers | Self::ExportShelf => "Write",
-            Self::Weather | Self::Logger | Self::ImportShelf | Self::Finished | Self::Outlines => "Read",
+            Self::Weather
+            | Self::Logger
+            | Self::ImportShelf
+            | Self::Finished
+            | Self::Outlines
+            | Self::Logo => "Read",
             Self::Photo => "Pin",
         }
     }
@@ -86,6 +94,7 @@ impl Purpose {
             Self::ExportShelf => Command::ExportShelfTo(with_extension(path)),
             Self::Finished => Command::LearnFrom(path),
             Self::Photo => Command::TakePhoto(path),
+            Self::Logo => Command::TakeLogo(path),
             Self::Outlines => Command::TakeOutlines(path),
         }
     }
@@ -147,6 +156,9 @@ impl NativeDialogs {
                 Purpose::Papers | Purpose::Finished => pollster::block_on(dialog.pick_folder()),
                 Purpose::Outlines => {
                     pollster::block_on(dialog.add_filter("Outlines", &["dxf", "svg", "csv"]).pick_file())
+                }
+                Purpose::Logo => {
+                    pollster::block_on(dialog.add_filter("Logo", &["png", "jpg", "jpeg", "svg"]).pick_file())
                 }
                 Purpose::Photo => {
                     pollster::block_on(dialog.add_filter("Photo", &["jpg", "jpeg", "png"]).pick_file())
@@ -275,7 +287,7 @@ impl App {
             ui.heading("The file has changed");
             ui.label(format!("Someone else changed “{}” since it was opened here.", path.display()));
             buttons(ui, |ui| {
-                for verb in ["Save under another name", "Save over it", "Cancel"] {
+                for verb in ["Save under another name", "Save over it", "Open theirs", "Cancel"] {
                     if ui.button(verb).clicked() {
                         choice = Some(verb);
                     }
@@ -285,6 +297,8 @@ impl App {
         match choice {
             Some("Save over it") => self.save_now(ctx, &path),
             Some("Save under another name") => commands.push(Command::SaveAs),
+            // Asks first: what was typed here would go.
+            Some("Open theirs") => commands.push(Command::OpenPath(path)),
             Some(_) => self.after_save = None,
             None if modal.should_close() => self.after_save = None,
             None => return Some(Dialog::Changed(path)),

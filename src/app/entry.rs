@@ -5,9 +5,17 @@
 //! with the reason under it, and the value stays what it was. Esc goes back to the value.
 
 use eframe::egui::text::CCursorRange;
-use eframe::egui::{Context, Event, Id, Key, Response, TextEdit, Ui, Widget as _, vec2};
+use eframe::egui::{
+    Area, Context, Event, Frame, Id, Key, Label, Margin, Order, Response, RichText, Stroke, StrokeKind,
+    TextEdit, Ui, Widget as _, pos2, vec2,
+};
+
+use serde::{Deserialize, Serialize};
 
 use super::look;
+
+/// Least width of what is told about a field, in points.
+const ERROR_WIDTH: f32 = 170.0;
 
 /// What a field keeps between frames while its text is not the value's.
 #[derive(Debug, Clone, Default)]
@@ -56,27 +64,18 @@ pub fn entry_with_id<T>(
         error: None,
     });
     let palette = look::palette(ui);
-    let response = ui
-        .vertical(|ui| {
-            let mut field = TextEdit::singleline(&mut typed.text)
-                .id(id)
-                .desired_width(width)
-                // A cell of a table would offer less.
-                .min_size(vec2(width, 0.0));
-            if typed.error.is_some() {
-                field = field.text_color(palette.error);
-            }
-            let response = field.ui(ui).accessible_name(name);
-            if let Some(error) = &typed.error {
-                ui.scope(|ui| {
-                    // Narrow, so that a word about one cell does not push the whole leaf wide.
-                    ui.set_max_width(width.max(130.0));
-                    ui.colored_label(palette.error, eframe::egui::RichText::new(error).small());
-                });
-            }
-            response
-        })
-        .inner;
+    let mut field = TextEdit::singleline(&mut typed.text)
+        .id(id)
+        .desired_width(width)
+        // A cell of a table would offer less.
+        .min_size(vec2(width, 0.0));
+    if typed.error.is_some() {
+        field = field.text_color(palette.error);
+    }
+    let response = field.ui(ui).accessible_name(name);
+    if let Some(error) = &typed.error {
+        tell_error(ui, &response, error);
+    }
 
     let ahead: Option<String> = ui.data_mut(|data| data.remove_temp(ahead_id(id)));
     if let Some(ahead) = ahead {
@@ -113,8 +112,9 @@ pub fn entry_with_id<T>(
             }
         }
     } else if response.has_focus() {
-        let changed = typed.text != typed.shown;
-        ui.data_mut(|data| data.insert_temp(typing_id(), changed));
+        let typing =
+            (typed.text != typed.shown).then(|| Typing { field: name.to_owned(), text: typed.text.clone() });
+        ui.data_mut(|data| data.insert_temp(typing_id(), typing));
         if response.changed() {
             typed.error = None;
         }
@@ -123,6 +123,35 @@ pub fn entry_with_id<T>(
         ui.data_mut(|data| data.remove::<Typed>(id));
     }
     Entered { response, value, refused }
+}
+
+/// Tells what is wrong with a field, beside it where there is room and else under it. It floats: the
+/// rows below stay where a hand is about to click.
+fn tell_error(ui: &Ui, field: &Response, error: &str) {
+    if !ui.clip_rect().intersects(field.rect) {
+        return;
+    }
+    let palette = look::palette(ui);
+    let beside = ui.clip_rect().right() - field.rect.right() - 16.0;
+    let (at, width) = if beside >= ERROR_WIDTH {
+        (field.rect.right_top() + vec2(6.0, 0.0), beside)
+    } else {
+        let left = field.rect.left().min(ui.clip_rect().right() - ERROR_WIDTH - 16.0);
+        (pos2(left, field.rect.bottom() + 2.0), ERROR_WIDTH)
+    };
+    let edge = Stroke::new(1.5, palette.error);
+    ui.painter().rect_stroke(field.rect, 5, edge, StrokeKind::Inside);
+    let area = Area::new(field.id.with("error")).order(Order::Middle).interactable(false).fixed_pos(at);
+    area.constrain(false).show(ui, |ui| {
+        ui.set_clip_rect(ui.clip_rect());
+        let frame =
+            Frame::new().fill(palette.raised).stroke(Stroke::new(1.0, palette.error)).corner_radius(5);
+        frame.inner_margin(Margin::symmetric(7, 3)).show(ui, |ui| {
+            ui.set_max_width(width.min(230.0) - 14.0);
+            let text = RichText::new(error).small().color(palette.error);
+            ui.add(Label::new(text).wrap().selectable(false));
+        });
+    });
 }
 
 fn ahead_id(id: Id) -> Id {
@@ -167,7 +196,25 @@ fn typing_id() -> Id {
 
 /// Whether the focused field holds text that is not its value's: then undo is the field's own.
 pub fn is_typing(ctx: &Context) -> bool {
-    ctx.text_edit_focused() && ctx.data(|data| data.get_temp(typing_id()).unwrap_or(true))
+    ctx.text_edit_focused()
+        && ctx.data(|data| data.get_temp(typing_id())).is_none_or(|typing: Option<Typing>| typing.is_some())
+}
+
+/// What is being typed and was not read yet.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Typing {
+    /// What the field is called.
+    pub field: String,
+    /// What stands in it.
+    pub text: String,
+}
+
+/// What is being typed in the focused field, if it differs from its value.
+pub fn typing(ctx: &Context) -> Option<Typing> {
+    ctx.text_edit_focused()
+        .then(|| ctx.data(|data| data.get_temp::<Option<Typing>>(typing_id())))
+        .flatten()
+        .flatten()
 }
 
 /// Leaves the focused field, so that what was typed is read in this frame.

@@ -10,6 +10,8 @@ use std::time::{Duration, Instant, SystemTime};
 use eframe::egui::Context;
 use serde::{Deserialize, Serialize};
 
+use super::document::Document;
+use super::entry::{Typing, typing};
 use super::worker::Worker;
 use crate::job::{Job, file};
 
@@ -25,6 +27,9 @@ struct Kept {
     path: Option<PathBuf>,
     /// The job, as its file would have it.
     job: String,
+    /// What was being typed.
+    #[serde(default)]
+    typing: Option<Typing>,
 }
 
 /// Unsaved work of a window that did not close.
@@ -35,6 +40,8 @@ pub(super) struct Lost {
     pub path: Option<PathBuf>,
     /// The job.
     pub job: Job,
+    /// What was being typed in it.
+    pub typing: Option<Typing>,
     /// When it was kept last.
     pub when: Option<SystemTime>,
 }
@@ -59,6 +66,20 @@ fn stamp(path: &Path) -> Option<Stamp> {
     Some(Stamp { changed: data.modified().ok(), size: data.len() })
 }
 
+/// What is kept: a job and what is being typed into it.
+#[derive(Debug, Clone)]
+struct Work {
+    job: Arc<Job>,
+    typing: Option<Typing>,
+}
+
+impl PartialEq for Work {
+    /// The document shares its job as long as it does not change.
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.job, &other.job) && self.typing == other.typing
+    }
+}
+
 /// Keeps unsaved work, and knows who else has the job's file open.
 pub(super) struct Keeper {
     folder: PathBuf,
@@ -66,11 +87,11 @@ pub(super) struct Keeper {
     file: PathBuf,
     _alive: Option<File>,
     writing: Worker<(PathBuf, Option<Kept>), Option<String>>,
-    /// The job that was kept last, and when it or nothing was.
-    kept: Option<Arc<Job>>,
+    /// The job and the text that were kept last, and when they or nothing was.
+    kept: Option<Work>,
     last: Instant,
     /// The job that waits to be kept, and since when it has not changed.
-    waiting: Option<(Arc<Job>, Instant)>,
+    waiting: Option<(Work, Instant)>,
     /// The lock on the open file, if this window is the first to open it.
     open: Option<File>,
     stamp: Option<Stamp>,
@@ -108,7 +129,7 @@ impl Keeper {
                 let kept: Kept = ron::from_str(&fs::read_to_string(&file).ok()?).ok()?;
                 let job = file::read(&kept.job).ok()?.job;
                 let when = fs::metadata(&file).ok().and_then(|data| data.modified().ok());
-                Some(Lost { file, path: kept.path, job, when })
+                Some(Lost { file, path: kept.path, job, typing: kept.typing, when })
             })
             .collect();
         lost.sort_by_key(|lost| std::cmp::Reverse(lost.when));
@@ -116,38 +137,37 @@ impl Keeper {
     }
 
     /// Looks at the job once a frame: keeps it when it is time. Returns what went wrong last.
-    pub fn look(
-        &mut self,
-        ctx: &Context,
-        job: &Arc<Job>,
-        path: Option<&Path>,
-        unsaved: bool,
-    ) -> Option<String> {
+    pub fn look(&mut self, ctx: &Context, document: &Document) -> Option<String> {
+        let work = Work { job: Arc::clone(document.job()), typing: typing(ctx) };
+        self.look_at(ctx, work, document.path.as_deref(), document.is_unsaved())
+    }
+
+    fn look_at(&mut self, ctx: &Context, work: Work, path: Option<&Path>, unsaved: bool) -> Option<String> {
         let fault = self.writing.latest().flatten();
-        if !unsaved {
+        if !unsaved && work.typing.is_none() {
             if self.kept.take().is_some() {
                 self.writing.ask((self.file.clone(), None));
             }
             self.waiting = None;
             return fault;
         }
-        if self.kept.as_ref().is_some_and(|kept| Arc::ptr_eq(kept, job)) {
+        if self.kept.as_ref() == Some(&work) {
             return fault;
         }
         let now = Instant::now();
         let since = match &self.waiting {
-            Some((waiting, since)) if Arc::ptr_eq(waiting, job) => *since,
+            Some((waiting, since)) if *waiting == work => *since,
             _ => {
-                self.waiting = Some((Arc::clone(job), now));
+                self.waiting = Some((work.clone(), now));
                 now
             }
         };
         if now - since >= AFTER_EDIT || now - self.last >= AT_MOST {
-            if let Ok(text) = file::write(job) {
-                let kept = Kept { path: path.map(Path::to_owned), job: text };
+            if let Ok(text) = file::write(&work.job) {
+                let kept = Kept { path: path.map(Path::to_owned), job: text, typing: work.typing.clone() };
                 self.writing.ask((self.file.clone(), Some(kept)));
             }
-            (self.kept, self.waiting, self.last) = (Some(Arc::clone(job)), None, now);
+            (self.kept, self.waiting, self.last) = (Some(work), None, now);
         } else {
             ctx.request_repaint_after(AFTER_EDIT);
         }
@@ -231,7 +251,9 @@ mod tests {
         let job = Arc::new(Job { title: "Lost and found".into(), ..Job::default() });
         let mut first = keeper(folder.path());
         first.last = Instant::now().checked_sub(AT_MOST).expect("a clock that runs");
-        first.look(&ctx, &job, Some(Path::new("a.ron")), true);
+        let typing = Some(Typing { field: "Title".to_owned(), text: "Half a ti".to_owned() });
+        let work = Work { job: Arc::clone(&job), typing: typing.clone() };
+        first.look_at(&ctx, work, Some(Path::new("a.ron")), true);
         wait(|| first.file.exists());
         // While the first window lives, its work is not lost.
         let second = Keeper { file: folder.path().join("other.ron"), ..keeper(folder.path()) };
@@ -241,6 +263,7 @@ mod tests {
         let lost = second.lost();
         assert_eq!(lost.len(), 1);
         assert_eq!((&lost[0].job, lost[0].path.as_deref()), (&*job, Some(Path::new("a.ron"))));
+        assert_eq!(lost[0].typing, typing);
         lost[0].forget();
         assert!(!file.exists() && second.lost().is_empty());
     }
@@ -252,9 +275,9 @@ mod tests {
         let job = Arc::new(Job::default());
         let mut keeper = keeper(folder.path());
         keeper.last = Instant::now().checked_sub(AT_MOST).expect("a clock that runs");
-        keeper.look(&ctx, &job, None, true);
+        keeper.look_at(&ctx, Work { job: Arc::clone(&job), typing: None }, None, true);
         wait(|| keeper.file.exists());
-        keeper.look(&ctx, &job, None, false);
+        keeper.look_at(&ctx, Work { job, typing: None }, None, false);
         wait(|| !keeper.file.exists());
     }
 

@@ -175,19 +175,20 @@ fn visuals(theme: Theme, palette: &Palette) -> Visuals {
     visuals.warn_fg_color = palette.warn;
     visuals.window_stroke = Stroke::new(1.0, palette.line);
     visuals.selection.bg_fill = palette.accent.gamma_multiply(0.35);
-    visuals.selection.stroke = Stroke::new(1.5, palette.accent);
+    visuals.selection.stroke = Stroke::new(2.0, palette.accent);
     let corner = CornerRadius::same(5);
     let widgets = &mut visuals.widgets;
-    for (widget, fill, line) in [
-        (&mut widgets.noninteractive, palette.panel, palette.line),
-        (&mut widgets.inactive, palette.raised, palette.line),
-        (&mut widgets.hovered, palette.raised, palette.accent),
-        (&mut widgets.active, palette.ground, palette.accent),
-        (&mut widgets.open, palette.raised, palette.accent),
+    // What is pointed at has a darker edge; what has the keyboard a thick one in the accent.
+    for (widget, fill, line, edge) in [
+        (&mut widgets.noninteractive, palette.panel, palette.line, 1.0),
+        (&mut widgets.inactive, palette.raised, palette.line, 1.0),
+        (&mut widgets.hovered, palette.raised, palette.soft, 1.0),
+        (&mut widgets.active, palette.ground, palette.accent, 2.0),
+        (&mut widgets.open, palette.raised, palette.accent, 1.0),
     ] {
         widget.bg_fill = fill;
         widget.weak_bg_fill = fill;
-        widget.bg_stroke = Stroke::new(1.0, line);
+        widget.bg_stroke = Stroke::new(edge, line);
         widget.fg_stroke = Stroke::new(1.2, palette.ink);
         widget.corner_radius = corner;
         widget.expansion = 0.0;

@@ -17,16 +17,20 @@ mod air_import;
 mod answer_line;
 mod command;
 mod context;
+mod copy;
 mod dialog;
 mod document;
 mod drawing;
 mod entry;
+mod errands;
+mod files;
 mod icon;
 mod joint_bar;
 mod joint_section;
 mod keep;
 mod leaves;
 mod look;
+mod notice;
 mod outlines;
 mod photos;
 mod search;
@@ -35,6 +39,7 @@ mod show;
 mod top_bar;
 mod view;
 mod why;
+mod words;
 mod worker;
 mod year_strip;
 
@@ -48,13 +53,15 @@ pub use command::{Command, Edit};
 use context::Cx;
 use dialog::{Dialog, Purpose};
 use document::Document;
+use errands::{Errand, Errands};
 use keep::Keeper;
+use notice::Notice;
 use view::{Leaf, Settings, View};
 use worker::Worker;
 
 use crate::assess::{Assessment, assess};
-use crate::job::{Job, Shelf, file};
-use crate::papers::{PageImage, Paper};
+use crate::job::{Job, Logo, Shelf, file};
+use crate::papers::{Paper, Papers, Templates};
 
 /// Name of the program for the desktop.
 const APP_ID: &str = "org.gapwright.Gapwright";
@@ -63,15 +70,8 @@ const APP_ID: &str = "org.gapwright.Gapwright";
 type Assessed = (Arc<Job>, Arc<Assessment>);
 
 /// What the preview is made from, and what comes out.
-type PreviewInput = (Paper, Assessed);
-type PreviewOutput = (Paper, Arc<Job>, Result<Vec<PageImage>, String>);
-
-/// A message to the user.
-struct Notice {
-    text: String,
-    /// Whether something went wrong.
-    fault: bool,
-}
+type PreviewInput = (Paper, Assessed, Templates);
+type PreviewOutput = (Paper, Arc<Job>, Result<leaves::Pages, String>);
 
 /// What an unsaved job stood in the way of.
 enum After {
@@ -90,7 +90,10 @@ pub struct App {
     /// Whether the first answer has come; before it nothing is drawn that would only jump.
     ready: bool,
     assessing: Worker<Arc<Job>, Assessed>,
+    errands: Errands,
     previewing: Worker<PreviewInput, PreviewOutput>,
+    /// Where the papers' templates are from.
+    templates: Templates,
     preview: leaves::Preview,
     view: View,
     settings: Settings,
@@ -160,12 +163,11 @@ impl App {
         let settings: Settings =
             cc.storage.and_then(|storage| eframe::get_value(storage, "settings")).unwrap_or_default();
         let ctx = &cc.egui_ctx;
-        let assessing = Worker::start("assess", ctx.clone(), assess_job);
-        let previewing = Worker::start("preview", ctx.clone(), preview);
-        let mut app = Self::with(ctx, settings, assessing, previewing);
+        let mut app = Self::with(ctx, settings, true);
         app.natives = Some(dialog::NativeDialogs::new(ctx.clone()));
         app.photos = photos::Photos::start(ctx.clone());
         if let Some(folder) = eframe::storage_dir(APP_ID) {
+            app.templates = Templates::in_folder(folder.join("papers"));
             app.keep_in(ctx, folder.join("recovery"));
         }
         if let Some(path) = path {
@@ -177,8 +179,7 @@ impl App {
     /// The window's state for tests: everything is computed at once, no dialog of the system is
     /// ever opened, and `job` is open.
     pub fn for_test(ctx: &Context, job: Job) -> Self {
-        let mut app =
-            Self::with(ctx, Settings::default(), Worker::inline(assess_job), Worker::inline(preview));
+        let mut app = Self::with(ctx, Settings::default(), false);
         app.replace(Document::new(job, None, vec![]));
         app
     }
@@ -193,12 +194,13 @@ impl App {
         self.keeper = Some(keeper);
     }
 
-    fn with(
-        ctx: &Context,
-        settings: Settings,
-        assessing: Worker<Arc<Job>, Assessed>,
-        previewing: Worker<PreviewInput, PreviewOutput>,
-    ) -> Self {
+    /// Takes templates of the user's own from this folder.
+    pub fn templates_in(&mut self, folder: PathBuf) {
+        self.templates = Templates::in_folder(folder);
+    }
+
+    /// The window's state, its work done on threads of their own or at once.
+    fn with(ctx: &Context, settings: Settings, threads: bool) -> Self {
         look::apply(ctx);
         ctx.set_theme(if settings.dark { Theme::Dark } else { Theme::Light });
         // Ctrl+Q is ours, so that it asks about unsaved changes.
@@ -212,8 +214,10 @@ impl App {
             assessed,
             ready: false,
             frames: 0,
-            assessing,
-            previewing,
+            assessing: Worker::new(threads, "assess", ctx, assess_job),
+            errands: Errands::new(threads, ctx),
+            previewing: Worker::new(threads, "preview", ctx, preview),
+            templates: Templates::default(),
             preview: leaves::Preview::default(),
             view: View { leaf: settings.leaf, ..View::default() },
             settings,
@@ -269,10 +273,10 @@ impl App {
             Command::SaveAs => self.ask_path(Purpose::Save),
             Command::SavePath(path) => self.save(ctx, &path),
             Command::ChooseWeather => self.ask_path(Purpose::Weather),
-            Command::TakeWeather(path) => self.take_weather(ctx, &path),
+            Command::TakeWeather(path) => self.send(Errand::ReadWeather(path)),
             Command::ChooseLogger => self.ask_path(Purpose::Logger),
-            Command::AskLogger(path) => self.ask_about_logger(&path),
-            Command::TakeLogger(import) => self.take_logger(ctx, *import),
+            Command::AskLogger(path) => self.send(Errand::GuessLogger(path)),
+            Command::TakeLogger(import) => self.send(Errand::ReadLogger(import)),
             Command::ExportShelf => self.ask_path(Purpose::ExportShelf),
             Command::ExportShelfTo(path) => self.export_shelf(&path),
             Command::ImportShelf => self.ask_path(Purpose::ImportShelf),
@@ -280,9 +284,12 @@ impl App {
             Command::OfferMyShelf => self.offer_my_shelf(),
             Command::KeepShelf => self.keep_shelf(),
             Command::ChooseFinished => self.ask_path(Purpose::Finished),
-            Command::LearnFrom(folder) => self.learn_from(&folder),
+            Command::LearnFrom(folder) => self.send(Errand::Learn(folder)),
             Command::WritePapers => self.ask_path(Purpose::Papers),
-            Command::WritePapersTo(folder) => self.write_papers(&folder),
+            Command::WritePapersTo(folder) => {
+                let (job, templates) = (Arc::clone(self.document.job()), self.templates.clone());
+                self.send(Errand::WritePapers(folder, job, templates));
+            }
             Command::SwitchTheme => {
                 self.settings.dark = !self.settings.dark;
                 ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
@@ -325,6 +332,7 @@ impl App {
                 (self.view.selected, self.view.also) = (None, Vec::new());
             }
             Command::Copy(table) => self.copy(ctx, table),
+            Command::CopyPicture(picture) => self.copy_picture(ctx, picture),
             Command::ChooseOutlines => self.ask_path(Purpose::Outlines),
             Command::TakeOutlines(path) => self.take_outlines(ctx, &path),
             Command::ChoosePhoto(at) => {
@@ -336,32 +344,23 @@ impl App {
                 self.take_photo(ctx, &path, self.view.surface, at);
             }
             Command::WantPhoto(path) => self.photos.want(path),
+            Command::LookAt(place) => {
+                self.view.look_at.set(Some(place));
+                // What is looked at is drawn in the next frame.
+                ctx.request_repaint();
+            }
+            Command::Tell(text) => self.notice = Some(Notice { text, fault: false }),
+            Command::OwnTemplate(paper) => self.own_template(paper),
+            Command::BuiltInTemplate(paper) => self.built_in_template(paper),
+            Command::ReadTemplates => self.preview.forget(),
+            Command::ChooseLogo => self.ask_path(Purpose::Logo),
+            Command::TakeLogo(path) => self.take_logo(ctx, &path),
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.playing = !self.view.playing,
             Command::Ghost => year_strip::keep_ghost(ctx, self),
             Command::Fit => {
                 self.view.cameras.remove(&self.view.surface);
             }
-        }
-    }
-
-    /// Puts a table on the clipboard, as CSV.
-    fn copy(&mut self, ctx: &Context, table: command::Table) {
-        use crate::assess::{joints_csv, materials_csv, tasks_csv, year_csv};
-        let (job, found) = (&self.assessed.0, &self.assessed.1);
-        let text = match table {
-            command::Table::Joints => joints_csv(job, found),
-            command::Table::Year => year_csv(job, found),
-            command::Table::Tasks => tasks_csv(job, found),
-            command::Table::Materials => materials_csv(job, found),
-        };
-        match text {
-            Ok(text) => {
-                let lines = text.lines().count();
-                ctx.copy_text(text);
-                self.notice = Some(Notice { text: format!("{lines} lines copied"), fault: false });
-            }
-            Err(error) => self.fault(error.to_string()),
         }
     }
 
@@ -394,156 +393,54 @@ impl App {
         view.focus_gap = view.selected.is_some();
     }
 
-    /// Does what would lose unsaved changes, or asks first.
-    fn leave(&mut self, ctx: &Context, command: Command) {
-        if self.document.is_unsaved() {
-            self.dialog = Some(Dialog::Unsaved(Some(command)));
-        } else {
-            self.leave_now(ctx, command);
-        }
-    }
-
-    fn leave_now(&mut self, ctx: &Context, command: Command) {
-        entry::forget(ctx);
-        match command {
-            Command::New => {
-                let today = jiff::ZonedDateTime::now().date();
-                let job = self.new_job(today);
-                self.replace(Document::new(job, None, vec![]));
-                if let Some(fault) = self.pending_fault.take() {
-                    self.fault(fault);
-                }
-                self.view.leaf = Leaf::Survey;
+    /// Lays out a template of the user's own for a paper, and says where it is.
+    fn own_template(&mut self, paper: Paper) {
+        match self.templates.make_own(paper) {
+            Ok(Some(path)) => {
+                let text = format!(
+                    "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
+                    path.display()
+                );
+                self.notice = Some(Notice { text, fault: false });
             }
-            Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
-            Command::Open => self.ask_path(Purpose::Open),
-            Command::OpenPath(path) => self.open(&path),
-            _ => {}
+            Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
+            Err(error) => self.fault(format!("The template cannot be written: {error}")),
         }
+        self.preview.forget();
     }
 
-    fn open(&mut self, path: &Path) {
-        match file::load(path) {
-            Ok(loaded) => {
-                let partly = !loaded.problems.is_empty();
-                self.replace(Document::new(loaded.job, Some(path.to_owned()), loaded.problems));
-                self.settings.remember(path);
-                self.note_open(path);
-                if partly {
-                    self.fault(format!(
-                        "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
-                        path.display()
-                    ));
-                }
+    /// Goes back to the built-in template of a paper.
+    fn built_in_template(&mut self, paper: Paper) {
+        if let Err(error) = self.templates.put_away(paper) {
+            self.fault(format!("Your template cannot be put away: {error}"));
+        }
+        self.preview.forget();
+    }
+
+    /// Takes a picture as the contractor's logo.
+    fn take_logo(&mut self, ctx: &Context, path: &Path) {
+        let told = |error: &dyn std::fmt::Display| format!("“{}” is no logo: {error}", path.display());
+        let read = std::fs::metadata(path).and_then(|data| {
+            // Larger files are no logos and would hold up the window.
+            if data.len() > 20 << 20 {
+                Err(std::io::ErrorKind::FileTooLarge.into())
+            } else {
+                std::fs::read(path)
             }
-            Err(error) => self.fault(error.to_string()),
-        }
-    }
-
-    /// Takes up unsaved work of a window that did not close.
-    fn recover(&mut self, lost: &keep::Lost) {
-        let saved = lost.path.as_deref().and_then(|path| file::load(path).ok());
-        let saved = saved.map_or_else(Job::default, |loaded| loaded.job);
-        self.replace(Document::recovered(lost.job.clone(), lost.path.clone(), saved));
-        if let Some(path) = &lost.path {
-            self.note_open(path);
-        }
-        lost.forget();
-    }
-
-    /// Tells if another window has the file open, too.
-    fn note_open(&mut self, path: &Path) {
-        if self.keeper.as_mut().is_some_and(|keeper| keeper.opened(path)) {
-            self.fault(format!(
-                "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
-                path.display()
-            ));
-        }
-    }
-
-    /// Tells if the file changed while the window was not looked at.
-    fn note_change(&mut self, ctx: &Context) {
-        let focused = ctx.input(|input| input.focused);
-        let returned = focused && !std::mem::replace(&mut self.focused, focused);
-        let Some(path) = self.document.path.clone().filter(|_| returned) else { return };
-        if self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(&path)) {
-            self.fault(format!(
-                "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
-                path.display()
-            ));
+        });
+        let logo =
+            read.map_err(|error| told(&error)).and_then(|bytes| Logo::new(&bytes).map_err(|e| told(&e)));
+        match logo {
+            Ok(logo) => {
+                let change = move |job: &mut Job| job.contractor.logo = Some(logo);
+                self.apply(ctx, Command::Edit(Edit { name: "Logo".to_owned(), change: Box::new(change) }));
+            }
+            Err(error) => self.fault(error),
         }
     }
 
     fn fault(&mut self, text: String) {
         self.notice = Some(Notice { text, fault: true });
-    }
-
-    /// Saves, unless someone else changed the file meanwhile: then it asks.
-    fn save(&mut self, ctx: &Context, path: &Path) {
-        let own = self.document.path.as_deref() == Some(path);
-        if own && self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(path)) {
-            self.dialog = Some(Dialog::Changed(path.to_owned()));
-        } else {
-            self.save_now(ctx, path);
-        }
-    }
-
-    fn save_now(&mut self, ctx: &Context, path: &Path) {
-        self.keep_figures();
-        let job = Arc::clone(self.document.job());
-        match file::save(&job, path) {
-            Ok(()) => {
-                self.document.mark_saved(job, path.to_owned());
-                self.settings.remember(path);
-                if let Some(keeper) = &mut self.keeper {
-                    keeper.opened(path);
-                }
-                self.notice = Some(Notice { text: format!("Saved to {}", path.display()), fault: false });
-                match self.after_save.take() {
-                    Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
-                    Some(After::Do(command)) => self.leave_now(ctx, command),
-                    None => {}
-                }
-            }
-            Err(error) => {
-                self.after_save = None;
-                self.fault(error.to_string());
-            }
-        }
-    }
-
-    fn write_papers(&mut self, folder: &Path) {
-        let assessed = assess_job(Arc::clone(self.document.job()));
-        let result = std::fs::create_dir_all(folder).map_err(|error| error.to_string()).and_then(|()| {
-            Paper::ALL.into_iter().try_for_each(|paper| {
-                let typeset = paper.typeset(&assessed.0, &assessed.1).map_err(|error| error.to_string())?;
-                let pdf = typeset.pdf().map_err(|error| error.to_string())?;
-                let path = folder.join(paper.file_stem()).with_extension("pdf");
-                std::fs::write(path, pdf).map_err(|error| error.to_string())
-            })
-        });
-        match result {
-            Ok(()) => {
-                self.settings.papers = Some(folder.to_owned());
-                let text = format!("The papers are in {}", folder.display());
-                self.notice = Some(Notice { text, fault: false });
-            }
-            Err(error) => self
-                .fault(format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())),
-        }
-    }
-
-    fn replace(&mut self, document: Document) {
-        self.document = document;
-        if let Some(keeper) = &mut self.keeper {
-            keeper.closed();
-        }
-        self.view = View { leaf: self.view.leaf, ..View::default() };
-        self.notice = None;
-        self.opened += 1;
-        // The next job's papers belong in a folder of its own.
-        self.settings.papers = None;
-        self.reassess();
     }
 
     fn reassess(&mut self) {
@@ -556,53 +453,12 @@ impl App {
         self.assessing.ask(Arc::clone(self.document.job()));
     }
 
-    fn ask_path(&mut self, purpose: Purpose) {
-        let start = self.start_path(purpose);
-        match &mut self.natives {
-            Some(natives) => natives.ask(purpose, &start),
-            None => self.dialog = Some(Dialog::path(purpose, &start)),
-        }
-    }
-
-    fn start_path(&self, purpose: Purpose) -> PathBuf {
-        let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
-        let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
-        match purpose {
-            Purpose::Photo => PathBuf::from("photo.jpg"),
-            Purpose::Outlines => PathBuf::from("rooms.dxf"),
-            Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
-            Purpose::Finished => {
-                let folder = self.document.path.as_deref().and_then(Path::parent);
-                folder.map_or_else(|| PathBuf::from("."), Path::to_owned)
-            }
-            Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
-            _ => self.document.path.clone().unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
-        }
-    }
-
-    /// Keeps the window open while there is something to lose.
-    fn guard_close(&mut self, ctx: &Context) {
-        let asked = ctx.input(|input| input.viewport().close_requested());
-        if !asked || self.closing {
-            return;
-        }
-        if entry::is_typing(ctx) {
-            // What is being typed is read first; then closing is tried again.
-            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            entry::leave_field(ctx);
-            self.pending = Some(Command::Quit);
-            ctx.request_repaint();
-        } else if self.document.is_unsaved() {
-            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            self.dialog = Some(Dialog::Unsaved(None));
-        }
-    }
-
     fn take_results(&mut self, ctx: &Context) {
         if let Some(assessed) = self.assessing.latest() {
             self.assessed = assessed;
             self.ready = true;
         }
+        self.take_errand(ctx);
         if let Some((paper, job, pages)) = self.previewing.latest() {
             self.preview.take(ctx, paper, &job, pages);
         }
@@ -616,7 +472,7 @@ impl App {
         let wanted = Paper::ALL[self.view.paper.min(Paper::ALL.len() - 1)];
         if self.view.leaf == Leaf::Papers && self.preview.wants(wanted, &self.assessed.0) {
             self.preview.asked(wanted, Arc::clone(&self.assessed.0));
-            self.previewing.ask((wanted, self.assessed.clone()));
+            self.previewing.ask((wanted, self.assessed.clone(), self.templates.clone()));
         }
     }
 
@@ -658,6 +514,7 @@ impl App {
             document: &self.document,
             settings: &self.settings,
             photos: &self.photos,
+            templates: &self.templates,
             palette,
             view: &mut self.view,
             preview: &self.preview,
@@ -671,8 +528,6 @@ impl App {
         let mut commands = Vec::new();
         let palette = look::palette(ui);
         let shelf = Arc::clone(&self.shelf);
-        let told = self.notice.as_ref().map(|notice| (notice.text.clone(), notice.fault));
-        let notice = told.as_ref().map(|(text, fault)| (text.as_str(), *fault));
         let mut cx = self.context(palette, &shelf, &mut commands);
         search::search(ui, &mut cx);
         if cx.view.show.is_some() {
@@ -682,7 +537,7 @@ impl App {
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
         Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &cx, notice));
+        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &mut cx));
         let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
         // Zoomed in, or on a small screen, the leaf and the strip make room for the drawing.
         let small = ui.ctx().content_rect().width() < 980.0;
@@ -707,9 +562,10 @@ impl App {
         });
         let joint = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(10, 5));
         Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, &mut cx));
-        CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
+        let middle = CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
             drawing::drawing(ui, &mut cx);
         });
+        cx.view.middle = Some(middle.response.rect);
         commands
     }
 }
@@ -723,10 +579,13 @@ fn assess_job(job: Arc<Job>) -> Assessed {
 }
 
 /// Typesets a paper and makes pictures of it; the worker's work.
-fn preview((paper, (job, found)): PreviewInput) -> PreviewOutput {
-    let pages =
-        paper.typeset(&job, &found).map(|typeset| typeset.images(1.5)).map_err(|error| error.to_string());
-    (paper, job, pages)
+fn preview((paper, (job, found), templates): PreviewInput) -> PreviewOutput {
+    let typeset = Papers::with(&job, &found, templates).typeset_whatever(paper);
+    let pages = typeset.map(|(typeset, fault)| leaves::Pages {
+        images: typeset.images(1.5),
+        fault: fault.map(|fault| fault.to_string()),
+    });
+    (paper, job, pages.map_err(|error| error.to_string()))
 }
 
 impl eframe::App for App {
@@ -746,9 +605,7 @@ impl eframe::App for App {
         self.note_change(ctx);
         self.photos.look(ctx);
         let document = &self.document;
-        let kept = self.keeper.as_mut().and_then(|keeper| {
-            keeper.look(ctx, document.job(), document.path.as_deref(), document.is_unsaved())
-        });
+        let kept = self.keeper.as_mut().and_then(|keeper| keeper.look(ctx, document));
         if let Some(fault) = kept {
             self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
         }
@@ -774,7 +631,13 @@ impl eframe::App for App {
         if let Some(dialog) = self.dialog.take() {
             self.dialog = self.dialog_ui(&ctx, dialog, &mut commands);
         }
-        if !commands.is_empty() {
+        let over = self.view.middle.filter(|_| self.view.show.is_none()).unwrap_or(ctx.content_rect());
+        let away = self.notice.as_ref().is_some_and(|told| notice::notice(&ctx, told, over));
+        let lasting = self.errands.told(&ctx).map(str::to_owned);
+        if lasting.is_some_and(|told| notice::lasting(&ctx, &told, over)) {
+            self.errands.cancel();
+        }
+        if away || !commands.is_empty() {
             self.notice = None;
         }
         commands.extend(self.pending.take());

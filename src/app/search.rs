@@ -2,11 +2,12 @@
 
 use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
 
-use super::command::{Command, SHORTCUTS, Table};
+use super::command::{Command, Picture, SHORTCUTS, Table};
 use super::context::Cx;
 use super::dialog::modal;
 use super::entry::typed_text;
 use super::view::{Leaf, Selected, Tool};
+use super::words;
 use crate::measure::Units;
 
 /// Commands shown at once.
@@ -47,6 +48,8 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
     all.push(plain("Export the shelf", || Command::ExportShelf));
     all.push(plain("Learn from finished jobs", || Command::ChooseFinished));
     all.push(plain("Play the year", || Command::Play));
+    all.push(plain("Keep the curve to compare with, or let it go", || Command::Ghost));
+    all.extend(Picture::ALL.map(|(picture, name)| plain(name, move || Command::CopyPicture(picture))));
     for (units, name) in
         [(Units::Inches, "Type and show in inches"), (Units::Millimetres, "Type and show in mm")]
     {
@@ -60,6 +63,10 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
     for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
         all.push(plain(format!("Show {}", surface.name), move || Command::Surface(index)));
     }
+    all.extend(words::all().iter().map(|word| {
+        let told = || Command::Tell(format!("{}: {}", word.name(), word.meaning()));
+        plain(format!("What is: {}", word.name()), told)
+    }));
     let surface = cx.view.surface;
     for joint in cx.found.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
         let label = joint.label.clone();
@@ -88,6 +95,8 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
     let mut chosen = (key(Key::Enter) && count > 0).then_some(at);
     let window = modal("search", ui.ctx()).show(ui.ctx(), |ui| {
         ui.set_width(430.0);
+        // As high with one command found as with many: the box does not jump.
+        ui.set_min_height(400.0);
         let field = TextEdit::singleline(&mut typed).hint_text("Type part of a command or joint");
         let field = ui.add(field.desired_width(f32::INFINITY)).accessible_name("Find a command");
         // What was typed before the field had the keyboard belongs to it as well.

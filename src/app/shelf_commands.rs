@@ -5,8 +5,7 @@ use std::path::{Path, PathBuf};
 use jiff::civil::Date;
 
 use super::{APP_ID, App};
-use crate::assess::rates_taken;
-use crate::job::{Job, OwnShelf, Shelf, jobs_in, learn_rates, load_shelf, save_shelf};
+use crate::job::{Contractor, Job, OwnShelf, Shelf, load_shelf, save_shelf};
 
 /// Where the user's own shelf is kept; `None` where the system has no place for it.
 fn my_shelf_path() -> Option<PathBuf> {
@@ -24,6 +23,7 @@ impl App {
                 if let Some(prices) = &shelf.prices {
                     job.plan.prices = prices.clone();
                 }
+                job.contractor = shelf.contractor.clone().unwrap_or_default();
                 job.shelf = Some(shelf);
             }
             Some(Err(error)) => self.pending_fault = Some(error.to_string()),
@@ -43,7 +43,12 @@ impl App {
 
     fn figures(&self) -> OwnShelf {
         let today = jiff::ZonedDateTime::now().date();
-        OwnShelf { prices: Some(self.job().plan.prices.clone()), ..OwnShelf::of(&self.shelf, today) }
+        let (prices, contractor) = (&self.job().plan.prices, &self.job().contractor);
+        OwnShelf {
+            prices: Some(prices.clone()),
+            contractor: Some(contractor.clone()).filter(|contractor| *contractor != Contractor::default()),
+            ..OwnShelf::of(&self.shelf, today)
+        }
     }
 
     pub(super) fn export_shelf(&mut self, path: &Path) {
@@ -84,23 +89,6 @@ impl App {
                 let today = jiff::ZonedDateTime::now().date();
                 let own = OwnShelf::of(Shelf::built_in(), today);
                 self.view.offered = Some(("the program".to_owned(), own));
-            }
-        }
-    }
-
-    pub(super) fn learn_from(&mut self, folder: &Path) {
-        match jobs_in(folder) {
-            Ok(jobs) => {
-                let shelf = Shelf::built_in();
-                let taken: Vec<_> = jobs
-                    .iter()
-                    .map(|(_, job)| rates_taken(job, shelf))
-                    .filter(|rates| !rates.is_empty())
-                    .collect();
-                self.view.learned = Some((taken.len(), learn_rates(shelf, &taken)));
-            }
-            Err(error) => {
-                self.fault(format!("“{}” cannot be read: {error}. Choose another folder", folder.display()));
             }
         }
     }

@@ -1,11 +1,13 @@
 //! What the window shows of the job: nothing of it is saved in the job.
 
+use std::cell::Cell;
 use std::collections::HashMap;
 
-use eframe::egui::Vec2;
+use eframe::egui::{Rect, Vec2};
 use serde::{Deserialize, Serialize};
 
 use super::air_import::LoggerImport;
+use crate::assess::MissingPlace;
 use crate::job::{OwnShelf, RateLearned};
 use crate::measure::Length;
 use crate::surface::{Point, SurfaceKind};
@@ -197,6 +199,12 @@ pub struct View {
     pub paper: usize,
     /// Whether the gap field is to take the focus.
     pub focus_gap: bool,
+    /// What the leaf is to bring into sight.
+    pub look_at: Cell<Option<MissingPlace>>,
+    /// The width of the window, and the height the answer once needed in it.
+    pub answer_height: Option<(f32, f32)>,
+    /// Where the drawing is.
+    pub middle: Option<Rect>,
 }
 
 /// What is remembered between runs.

@@ -22,6 +22,11 @@ enum Way<I, O> {
 }
 
 impl<I: Send + 'static, O: Send + 'static> Worker<I, O> {
+    /// A worker on a thread of this name, or one that computes at once, for tests.
+    pub fn new(threads: bool, name: &str, ctx: &Context, work: impl Fn(I) -> O + Send + 'static) -> Self {
+        if threads { Self::start(name, ctx.clone(), work) } else { Self::inline(work) }
+    }
+
     /// A worker on a thread of this name. `ctx` is woken for every result.
     pub fn start(name: &str, ctx: Context, work: impl Fn(I) -> O + Send + 'static) -> Self {
         let slot: Slot<I> = Arc::default();

@@ -7,8 +7,8 @@
 
 use eframe::egui::{self, RichText, Stroke, Ui};
 use egui_plot::{
-    AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoints, Span,
-    VLine,
+    AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoint, PlotPoints,
+    Span, Text, VLine,
 };
 
 use super::command::Command;
@@ -174,12 +174,10 @@ impl Curves {
 
 /// The day of sealing, and the gaps in mm between which a bead put in then holds; `None` where none is.
 fn limits(cx: &Cx<'_>, gap_on: &impl Fn(usize) -> f64) -> Option<(f64, f64, f64)> {
-    let chosen = cx.found.chosen(cx.assessed)?;
-    let sealant = cx.shelf.bead(&cx.assessed.plan)?;
+    let sealant = &cx.found.bead.as_ref()?.sealant;
     let sealed = gap_on(cx.found.seal_day);
     let fills = sealed >= cx.assessed.plan.narrowest.to_mm();
-    let seals = matches!(chosen.outcome, crate::repair::Outcome::Bead { .. });
-    (fills && seals).then(|| {
+    fills.then(|| {
         let (low, high) = (1.0 - sealant.squeeze.to_fraction(), 1.0 + sealant.stretch.to_fraction());
         (cx.found.seal_day as f64, sealed * low.max(0.0), sealed * high)
     })
@@ -195,7 +193,7 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
     ui.horizontal(|ui| {
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, cx.day());
-        ui.label(format!("on {}: {}", show_date(shown), told_gap(cx, state)));
+        ui.label(format!("{}: {}", show_date(shown), told_gap(cx, state)));
         let play = if cx.view.playing { Icon::Pause } else { Icon::Play };
         if play.button(ui, "Play the year", true).clicked() {
             asked = Some(Command::Play);
@@ -205,7 +203,7 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
         if Icon::Ghost.button(ui, ghost, true).clicked() {
             asked = Some(Command::Ghost);
         }
-        if ui.available_width() > 205.0 {
+        if ui.available_width() > 196.0 {
             legend(ui, cx);
         }
     });
@@ -301,7 +299,10 @@ fn paint_ghost(plot: &mut egui_plot::PlotUi<'_>, cx: &Cx<'_>, top_gap: f64) {
     let Some(ghost) = &cx.view.ghost else { return };
     let colour = cx.palette.soft;
     let gap: Vec<[f64; 2]> = ghost.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
+    let at = gap.get(gap.len() / 8).copied().unwrap_or_default();
     plot.line(Line::new(format!("kept: {}", ghost.name), points(&gap)).color(colour).width(1.6));
+    let name = RichText::new(format!("kept: {}", ghost.name)).size(10.5).color(colour);
+    plot.text(Text::new("", PlotPoint::new(at[0], at[1]), name).anchor(egui::Align2::LEFT_BOTTOM));
     if let Some((from, low, high)) = ghost.limits {
         for limit in [low, high] {
             let ends = [[from, limit / top_gap], [AHEAD as f64, limit / top_gap]];

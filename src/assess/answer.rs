@@ -31,9 +31,45 @@ pub struct Answer {
     /// Why it happened, in a sentence; empty while unknown.
     pub cause: String,
     /// What to enter or measure next, most useful first.
-    pub missing: Vec<String>,
+    pub missing: Vec<Missing>,
+    /// The way that costs least with callbacks, where it is not the chosen one.
+    pub cheaper: Option<String>,
     /// Whether there is an answer at all.
     pub complete: bool,
+}
+
+/// Something that would make the answer firmer.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Missing {
+    /// What, in a few words.
+    pub words: String,
+    /// Where it is entered.
+    pub place: MissingPlace,
+}
+
+/// Where what is missing is entered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum MissingPlace {
+    /// Among the surfaces.
+    Surfaces,
+    /// At the entries marked as wrong.
+    Problems,
+    /// At the joints of this section: indices of surface and section.
+    Gaps(usize, usize),
+    /// With the causes.
+    Causes,
+    /// With the readings of moisture.
+    Moisture,
+    /// With the dates.
+    Dates,
+    /// With the timed trial.
+    Trial,
+}
+
+impl std::fmt::Display for Missing {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.words)
+    }
 }
 
 /// The date `days` after the visit.
@@ -65,7 +101,14 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
             (MethodId::Replace, None) => replace_words(job, found, chosen) + &callback_words(job, chosen),
             (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
         };
-    Answer { headline, cause: cause_words(job, found), missing, complete: true }
+    let cheaper = found.least_expected().filter(|least| least.method != chosen.method);
+    // A headline that names the cheaper way need not be told so twice.
+    let cheaper = cheaper.map(|least| least.name.clone()).filter(|name| !names(&headline, name));
+    Answer { headline, cause: cause_words(job, found), missing, cheaper, complete: true }
+}
+
+fn names(headline: &str, way: &str) -> bool {
+    headline.to_lowercase().contains(&way.to_lowercase())
 }
 
 fn price_words(job: &Job, option: &RepairOption) -> String {
@@ -252,38 +295,41 @@ fn install_words(found: &Assessment, main: Cause) -> String {
     format!("The boards went up at about {range}: {}. This room keeps them near {room}.", state.origin_words)
 }
 
-fn missing(job: &Job, found: &Assessment) -> Vec<String> {
+/// What would make the answer firmer, most useful first.
+fn missing(job: &Job, found: &Assessment) -> Vec<Missing> {
     let mut wanted = Vec::new();
+    let mut want = |place, words: String| wanted.push(Missing { words, place });
     if job.surfaces.is_empty() {
-        wanted.push("a surface with its size and pattern".to_owned());
+        want(MissingPlace::Surfaces, "a surface with its size and pattern".to_owned());
     }
     let errors = found.problems.iter().filter(|p| p.severity == Severity::Error).count();
     match errors {
         0 => {}
-        1 => wanted.push("1 entry to be put right, marked in red".to_owned()),
-        _ => wanted.push(format!("{errors} entries to be put right, marked in red")),
+        1 => want(MissingPlace::Problems, "1 entry to be put right, marked in red".to_owned()),
+        _ => want(MissingPlace::Problems, format!("{errors} entries to be put right, marked in red")),
     }
     for state in &found.sections {
         let surface = &job.surfaces[state.surface];
         let name = format!("{} {}", surface.name, surface.sections[state.section].name);
         if state.gaps.joints > 0 && state.gaps.measured < FEW_GAPS.min(state.gaps.joints) {
             let more = FEW_GAPS.min(state.gaps.joints) - state.gaps.measured;
-            wanted.push(format!("{more} more gap{} in {name}", if more == 1 { "" } else { "s" }));
+            let gaps = if more == 1 { "gap" } else { "gaps" };
+            want(MissingPlace::Gaps(state.surface, state.section), format!("{more} more {gaps} in {name}"));
         }
     }
     let unsettled = found.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
     if let Some(settling) = unsettled.as_ref().and_then(|causes| causes.settling.as_ref()) {
-        wanted.push(format!("to settle the cause: {settling}"));
+        want(MissingPlace::Causes, format!("to settle the cause: {settling}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
-        wanted.push("a moisture reading of the boards".to_owned());
+        want(MissingPlace::Moisture, "a moisture reading of the boards".to_owned());
     }
     if job.installed.is_none() && !job.surfaces.is_empty() {
-        wanted.push("the date the boards went up".to_owned());
+        want(MissingPlace::Dates, "the date the boards went up".to_owned());
     }
     let trial = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
     if !trial && found.treated_run() > Length::ZERO {
-        wanted.push("one timed trial section, for a firmer price".to_owned());
+        want(MissingPlace::Trial, "one timed trial section, for a firmer price".to_owned());
     }
     wanted
 }

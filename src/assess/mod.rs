@@ -9,6 +9,7 @@
 mod answer;
 mod causes;
 mod choice;
+mod cut;
 mod follow_up;
 mod materials;
 mod options;
@@ -18,9 +19,10 @@ mod rows;
 mod sections;
 mod tables;
 
-pub use answer::{Answer, date_after, odds_words};
+pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words};
 pub use causes::{ClueWords, Findings};
 pub use choice::Choice;
+pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, VisitFound};
 pub use options::RepairOption;
 
@@ -62,6 +64,8 @@ pub struct Assessment {
     pub season: Option<Season>,
     /// The plan's sealant, if it is on the shelf.
     pub sealant: Option<Sealant>,
+    /// The bead of the chosen way, if it lays one.
+    pub bead: Option<PlannedBead>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
     pub seal_day: usize,
     /// The ways to mend it, in the shelf's order.
@@ -95,6 +99,13 @@ impl Assessment {
             Some(*at) != struck && state.gaps.measured > 0 && origin.is_some()
         });
         explicable.map(|(_, state)| state).max_by_key(|state| state.gaps.measured)
+    }
+
+    /// The section whose mean joint is shown as typical: the one that speaks for the job, else the one
+    /// measured most.
+    pub fn typical_section(&self) -> Option<&SectionState> {
+        let measured = || self.sections.iter().max_by_key(|state| state.gaps.measured);
+        self.speaking_section().or_else(measured)
     }
 
     /// The section of this index on the surface of this index.
@@ -190,6 +201,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         joints,
         season,
         sealant: shelf.sealant(&job.plan.sealant).cloned(),
+        bead: cut::planned_bead(job, shelf),
         seal_day,
         options,
         choice,

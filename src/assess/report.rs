@@ -465,7 +465,7 @@ impl Report {
             answer: found.answer.headline.clone(),
             cause: found.answer.cause.clone(),
             complete: found.answer.complete,
-            missing: found.answer.missing.clone(),
+            missing: found.answer.missing.iter().map(ToString::to_string).collect(),
             problems: unread.iter().chain(&found.problems).map(problem).collect(),
             layout: LayoutReport::new(found),
             opening: OpeningReport::new(job, found),

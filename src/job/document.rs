@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
+use super::letterhead::{Contractor, OwnWords};
 use super::own_shelf::OwnShelf;
 use crate::air::{IndoorAir, LoggedAir};
 use crate::measure::Units;
@@ -12,18 +13,6 @@ use crate::survey::{LaterVisit, Survey};
 
 /// The version of the file format that this program writes. Older ones are read.
 pub const VERSION: u32 = 1;
-
-/// Who writes the papers.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct Contractor {
-    /// Name of the firm.
-    pub name: String,
-    /// Address and telephone, in lines.
-    pub details: String,
-    /// Who signs.
-    pub signs: String,
-}
 
 /// A job. Every part may be missing in a file; then it is as in a new job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -39,6 +28,8 @@ pub struct Job {
     pub address: String,
     /// Who does it.
     pub contractor: Contractor,
+    /// Parts of the letter that were worded otherwise.
+    pub wording: Vec<OwnWords>,
     /// Free notes.
     pub notes: String,
     /// Units in which lengths and the rest are typed and shown.
@@ -77,6 +68,7 @@ impl Default for Job {
             owner: String::new(),
             address: String::new(),
             contractor: Contractor::default(),
+            wording: Vec::new(),
             notes: String::new(),
             units: Units::default(),
             built: None,

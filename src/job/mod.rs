@@ -7,6 +7,7 @@
 mod check;
 mod document;
 pub mod file;
+mod letterhead;
 mod own_shelf;
 mod problem;
 mod salvage;
@@ -15,7 +16,8 @@ mod shelf_file;
 mod usable;
 
 pub use check::check;
-pub use document::{Contractor, Job, VERSION};
+pub use document::{Job, VERSION};
+pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
 pub use own_shelf::{Difference, OwnShelf, ShelfBoard};
 pub use problem::{Place, Problem, Severity};
 pub use shelf::Shelf;

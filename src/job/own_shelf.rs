@@ -7,6 +7,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use super::letterhead::Contractor;
 use super::shelf::Shelf;
 use crate::joint::Sealant;
 use crate::measure::Money;
@@ -44,6 +45,8 @@ pub struct OwnShelf {
     pub methods: Vec<Method>,
     /// Rates of money that new jobs start with.
     pub prices: Option<Prices>,
+    /// Who writes the papers, in new jobs.
+    pub contractor: Option<Contractor>,
 }
 
 /// Something with a name on the shelf.
@@ -226,6 +229,7 @@ impl OwnShelf {
             tasks: shelf.tasks.clone(),
             methods: shelf.methods.iter().filter(|method| method.id.is_own()).cloned().collect(),
             prices: None,
+            contractor: None,
         }
     }
 

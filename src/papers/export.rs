@@ -1,11 +1,13 @@
 //! Everything of a job for other programs: tables, pictures, the drawing as DXF, the whole as JSON.
 
+use typst::foundations::Bytes;
+
 use crate::assess::{Assessment, Report, joints_csv, materials_csv, tasks_csv, year_csv};
 use crate::job::Job;
 use crate::surface::outlines::{Shape, write_dxf};
 
 use super::figure;
-use super::typeset::{PaperError, Typeset};
+use super::typeset::{Files, PageImage, PaperError, Typeset};
 
 /// Why something cannot be exported.
 #[derive(Debug, thiserror::Error)]
@@ -49,17 +51,27 @@ pub fn export(job: &Job, found: &Assessment) -> Result<Vec<(String, Vec<u8>)>, E
     Ok(files)
 }
 
-/// A figure as PNG, 1600 pixels wide.
-fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
+/// A figure as a picture, 1600 pixels wide.
+///
+/// # Errors
+/// If it cannot be drawn.
+pub fn picture(name: &str, svg: &str) -> Result<PageImage, PaperError> {
     let page = format!("#set page(width: 400pt, height: auto, margin: 8pt)\n#image(\"{name}\", width: 100%)");
-    let typeset = Typeset::new(&page, &serde_json::Value::Null, vec![(name.to_owned(), svg.to_owned())])?;
+    let mut files = Files::default();
+    files.add(name, Bytes::from_string(svg.to_owned()));
+    let typeset = Typeset::new(&page, &files)?;
+    let mut pages = typeset.images(4.0).into_iter();
+    pages.next().ok_or_else(|| PaperError { line: 0, reason: "the picture is empty".to_owned() })
+}
+
+/// A figure as PNG.
+fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
+    let picture = picture(name, svg)?;
+    let size = |pixels: usize| u32::try_from(pixels).unwrap_or(0);
+    // The page is opaque, so premultiplied colours are plain ones.
+    let pixels = image::RgbaImage::from_raw(size(picture.width), size(picture.height), picture.rgba);
     let mut bytes = std::io::Cursor::new(Vec::new());
-    if let Some(picture) = typeset.images(4.0).into_iter().next() {
-        let size = |pixels: usize| u32::try_from(pixels).unwrap_or(0);
-        // The page is opaque, so premultiplied colours are plain ones.
-        let pixels = image::RgbaImage::from_raw(size(picture.width), size(picture.height), picture.rgba);
-        pixels.unwrap_or_default().write_to(&mut bytes, image::ImageFormat::Png)?;
-    }
+    pixels.unwrap_or_default().write_to(&mut bytes, image::ImageFormat::Png)?;
     Ok(bytes.into_inner())
 }
 

@@ -1,21 +1,22 @@
-//! What is handed over: the homeowner's letter and the price sheet.
+//! What is handed over: the homeowner's letter, the price sheet, the crew's papers, the evidence.
 //!
-//! A paper is a typst template in `assets/papers`, filled from `data`, with drawings from
-//! [`figure`]. Nothing is computed here: every figure comes from the assessment.
+//! A paper is a typst template in `assets/papers`, or one of the user's own, filled from `data`, with
+//! drawings from [`figure`]. Nothing is computed here: every figure comes from the assessment.
 
 mod data;
+mod desk;
 mod export;
 pub mod figure;
 mod site;
 mod typeset;
-
-use crate::assess::Assessment;
-use crate::job::Job;
+mod words;
 
 pub(crate) use data::need;
-pub use data::{Words, weighed};
-pub use export::{ExportError, export};
+pub use data::weighed;
+pub use desk::{Papers, Templates};
+pub use export::{ExportError, export, picture};
 pub use typeset::{PageImage, PaperError, Typeset};
+pub use words::Words;
 
 /// A kind of paper.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -69,7 +70,8 @@ impl Paper {
         }
     }
 
-    const fn template(self) -> &'static str {
+    /// The built-in template.
+    pub const fn template(self) -> &'static str {
         match self {
             Self::Letter => include_str!("../../assets/papers/letter.typ"),
             Self::PriceSheet => include_str!("../../assets/papers/price-sheet.typ"),
@@ -78,13 +80,5 @@ impl Paper {
             Self::EvidenceSheet => include_str!("../../assets/papers/evidence-sheet.typ"),
             Self::FollowUpCard => include_str!("../../assets/papers/follow-up-card.typ"),
         }
-    }
-
-    /// Typesets the paper for `job`, whose assessment is `found`.
-    ///
-    /// # Errors
-    /// If the template does not compile: with its line and the reason.
-    pub fn typeset(self, job: &Job, found: &Assessment) -> Result<Typeset, PaperError> {
-        Typeset::new(self.template(), &data::data(job, found), figure::figures(job, found))
     }
 }

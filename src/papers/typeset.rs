@@ -14,12 +14,22 @@ use typst_layout::PagedDocument;
 
 /// Why a paper could not be made.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("line {line} of the template: {reason}. Mend that line, or go back to the built-in template")]
+#[error("{place}{reason}. Mend it, or go back to the built-in template", place = self.place())]
 pub struct PaperError {
     /// Line of the template, from 1; 0 if the fault is not in it.
     pub line: usize,
     /// What typst said.
     pub reason: String,
+}
+
+impl PaperError {
+    fn place(&self) -> String {
+        if self.line == 0 {
+            "the template: ".to_owned()
+        } else {
+            format!("line {} of the template: ", self.line)
+        }
+    }
 }
 
 /// A page as a picture.
@@ -39,13 +49,9 @@ pub struct Typeset {
 }
 
 impl Typeset {
-    /// Typesets `template` with `data` as `data.json` and the figures beside it.
-    pub(super) fn new(
-        template: &str,
-        data: &serde_json::Value,
-        figures: Vec<(String, String)>,
-    ) -> Result<Self, PaperError> {
-        let desk = Desk::new(template, data, figures);
+    /// Typesets `template` with these files beside it.
+    pub(super) fn new(template: &str, files: &Files) -> Result<Self, PaperError> {
+        let desk = Desk { main: Source::new(file_id("main.typ"), template.to_owned()), files };
         let result = typst::compile::<PagedDocument>(&desk);
         // Caches of earlier papers are let go of after a few others.
         typst::comemo::evict(8);
@@ -129,22 +135,24 @@ static FONTS: LazyLock<(LazyHash<FontBook>, Vec<Font>)> = LazyLock::new(|| {
 static LIBRARY: LazyLock<LazyHash<Library>> =
     LazyLock::new(|| LazyHash::new(<Library as LibraryExt>::default()));
 
-/// Everything a template can reach: itself, the data and the figures, and nothing of the machine.
-struct Desk {
-    main: Source,
-    files: HashMap<FileId, Bytes>,
+/// What lies beside a template: data and pictures, by their names.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Files(HashMap<FileId, Bytes>);
+
+impl Files {
+    /// Adds a file. Names are our own and plain.
+    pub fn add(&mut self, name: &str, bytes: Bytes) {
+        self.0.insert(file_id(name), bytes);
+    }
 }
 
-impl Desk {
-    fn new(template: &str, data: &serde_json::Value, figures: Vec<(String, String)>) -> Self {
-        let mut files = HashMap::new();
-        files.insert(file_id("data.json"), Bytes::from_string(data.to_string()));
-        for (name, svg) in figures {
-            files.insert(file_id(&name), Bytes::from_string(svg));
-        }
-        Self { main: Source::new(file_id("main.typ"), template.to_owned()), files }
-    }
+/// Everything a template can reach: itself and the files beside it, and nothing of the machine.
+struct Desk<'a> {
+    main: Source,
+    files: &'a Files,
+}
 
+impl Desk<'_> {
     fn error(&self, error: Option<&SourceDiagnostic>) -> PaperError {
         let Some(error) = error else { return PaperError { line: 0, reason: String::new() } };
         let start = self.range(error.span).map_or(0, |range| range.start);
@@ -159,7 +167,7 @@ fn file_id(name: &str) -> FileId {
     RootedPath::new(VirtualRoot::Project, path).intern()
 }
 
-impl World for Desk {
+impl World for Desk<'_> {
     fn library(&self) -> &LazyHash<Library> {
         &LIBRARY
     }
@@ -177,7 +185,7 @@ impl World for Desk {
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
-        self.files.get(&id).cloned().ok_or_else(|| not_found(id))
+        self.files.0.get(&id).cloned().ok_or_else(|| not_found(id))
     }
 
     fn font(&self, index: usize) -> Option<Font> {

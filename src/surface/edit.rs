@@ -1,6 +1,11 @@
 //! Changes to a drawn surface: moving corners, setting an edge's length, parting sections.
 
-use geo::{Area as _, BooleanOps as _, BoundingRect as _, Coord, LineString, MultiPolygon, Polygon};
+use std::collections::BTreeSet;
+
+use geo::{
+    Area as _, BooleanOps as _, BoundingRect as _, Coord, Distance as _, Euclidean, Line, LineString,
+    MultiPolygon, Polygon,
+};
 
 use super::model::{BoardSpec, Divider, Point, Section, Surface, polygon};
 use super::pattern::{Pattern, section_name};
@@ -25,7 +30,38 @@ impl Surface {
         let regions = self.sections.iter_mut().filter_map(|section| section.region.as_mut()).flatten();
         let ends = self.dividers.iter_mut().flat_map(|divider| [&mut divider.from, &mut divider.to]);
         let photos = self.photos.iter_mut().map(|photo| &mut photo.at);
-        self.outline.iter_mut().chain(openings).chain(regions).chain(ends).chain(photos)
+        let windows = &mut self.windows;
+        self.outline.iter_mut().chain(windows).chain(openings).chain(regions).chain(ends).chain(photos)
+    }
+
+    /// The edges of the outline, from the first corner on.
+    pub fn edges(&self) -> Vec<[Point; 2]> {
+        let next = self.outline.iter().cycle().skip(1);
+        self.outline.iter().zip(next).map(|(from, to)| [*from, *to]).collect()
+    }
+
+    /// Indices of the edges whose walls have windows.
+    pub fn window_edges(&self) -> BTreeSet<usize> {
+        let edges = self.edges();
+        let lines = || edges.iter().map(|[from, to]| Line::new(from.coord(), to.coord())).enumerate();
+        let nearest = |at: &Point| {
+            let apart = |line: &Line| Euclidean.distance(line, &geo::Point::from(at.coord()));
+            lines().min_by(|(_, a), (_, b)| apart(a).total_cmp(&apart(b))).map(|(edge, _)| edge)
+        };
+        self.windows.iter().filter_map(nearest).collect()
+    }
+
+    /// Notes whether the wall at an edge of the outline has windows.
+    pub fn set_window_edge(&mut self, edge: usize, windows: bool) {
+        let mut with = self.window_edges();
+        if windows {
+            with.insert(edge);
+        } else {
+            with.remove(&edge);
+        }
+        let middle = |[from, to]: [Point; 2]| Point((from.0 + to.0) / 2.0, (from.1 + to.1) / 2.0);
+        let edges = self.edges();
+        self.windows = with.into_iter().filter_map(|edge| edges.get(edge).copied().map(middle)).collect();
     }
 
     /// All corners and ends, for aligning with them.

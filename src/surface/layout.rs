@@ -1,7 +1,8 @@
 //! From a drawn surface to its boards, joints and areas.
 
 use geo::{
-    Area as _, BooleanOps as _, Coord, Intersects as _, LineString, MultiPolygon, Polygon,
+    Area as _, BooleanOps as _, Coord, Distance as _, Euclidean, Intersects as _, Line, LineString,
+    MultiPolygon, Polygon,
     buffer::{Buffer as _, BufferStyle, LineJoin},
 };
 
@@ -64,13 +65,7 @@ impl Joint {
 
     /// Distance in metres from a point to it.
     pub fn distance_to(&self, point: Coord) -> f64 {
-        let run = self.to - self.from;
-        let square = run.x * run.x + run.y * run.y;
-        let from = point - self.from;
-        let along =
-            if square > 0.0 { ((from.x * run.x + from.y * run.y) / square).clamp(0.0, 1.0) } else { 0.0 };
-        let off = from - run * along;
-        off.x.hypot(off.y)
+        Euclidean.distance(&Line::new(self.from, self.to), &geo::Point::from(point))
     }
 
     /// The point half-way along, metres.

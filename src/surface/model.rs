@@ -303,4 +303,6 @@ pub struct Surface {
     /// Where north is on the drawing, counter-clockwise from the right, if it was noted: the sunny side
     /// dries more.
     pub north: Option<Angle>,
+    /// Places along the outline whose walls have windows, one for each such edge: the nearest.
+    pub windows: Vec<Point>,
 }

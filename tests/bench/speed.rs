@@ -17,7 +17,7 @@ use gapwright::assess::assess;
 use gapwright::job::{Job, Shelf};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use gapwright::measure::{Angle, Humidity, Length, Temperature};
-use gapwright::papers::Paper;
+use gapwright::papers::{Paper, Papers};
 use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, Swing, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Surface};
@@ -122,7 +122,7 @@ fn speed(criterion: &mut Criterion) {
     slow.finish();
     let found = assess(&demo, shelf);
     criterion.bench_function("letter", |b| {
-        b.iter(|| Paper::Letter.typeset(black_box(&demo), &found).map(|letter| letter.pdf()));
+        b.iter(|| Papers::new(black_box(&demo), &found).typeset(Paper::Letter).map(|letter| letter.pdf()));
     });
 }
 

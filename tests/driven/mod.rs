@@ -54,3 +54,18 @@ pub fn enter_path(window: &mut Window, field: &str, path: &str, verb: &str) {
     window.get_all_by_role_and_label(Role::Button, verb).last().expect("the button is there").click();
     window.run();
 }
+
+/// Types into the command search.
+pub fn find(window: &mut Window, typed: &str) {
+    window.key_press_modifiers(Modifiers::COMMAND, Key::K);
+    window.run();
+    window.get_by_role_and_label(Role::TextInput, "Find a command").type_text(typed);
+    window.run();
+}
+
+/// Does the first command found by what is typed.
+pub fn command(window: &mut Window, typed: &str) {
+    find(window, typed);
+    window.key_press(Key::Enter);
+    window.run();
+}

@@ -2,10 +2,11 @@
 
 use eframe::egui::{
     Align2, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
-    WidgetInfo, pos2, vec2,
+    WidgetInfo, vec2,
 };
 use geo::{
-    BoundingRect as _, Coord, InteriorPoint as _, Intersects as _, MultiPolygon, TriangulateEarcut as _,
+    BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
+    MultiPolygon, TriangulateEarcut as _,
 };
 
 mod pins;
@@ -42,6 +43,7 @@ pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
     };
     let sheet = look_around(ui, cx, &response, bounds, surface);
     paint_wood(&painter, cx, &sheet, laid);
+    paint_window_walls(&painter, cx, &sheet, surface);
     paint_joints(&painter, cx, &sheet, laid, surface);
     paint_names(&painter, cx, &sheet, laid, surface);
     paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
@@ -284,6 +286,25 @@ fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_
     );
 }
 
+/// A pair of lines outside the edges whose walls have windows, as plans show glass.
+fn paint_window_walls(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: usize) {
+    let Some(surface) = cx.assessed.surfaces.get(surface) else { return };
+    let edges = surface.edges();
+    let corners = edges.iter().map(|[from, _]| sheet.at(from.coord()).to_vec2());
+    let middle = corners.fold(Vec2::ZERO, |sum, at| sum + at) / edges.len().max(1) as f32;
+    for [from, to] in surface.window_edges().into_iter().filter_map(|edge| edges.get(edge)) {
+        let (from, to) = (sheet.at(from.coord()), sheet.at(to.coord()));
+        let out = (to - from).normalized().rot90();
+        let out = if out.dot((from + (to - from) / 2.0).to_vec2() - middle) < 0.0 { -out } else { out };
+        let (start, end) = (from.lerp(to, 0.15), from.lerp(to, 0.85));
+        for off in [4.0, 8.0] {
+            painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, cx.palette.air));
+        }
+        let at = start.lerp(end, 0.5) + out * 17.0;
+        painter.text(at, Align2::CENTER_CENTER, "windows", FontId::proportional(10.5), cx.palette.air);
+    }
+}
+
 /// An arrow to the north, where it was noted.
 fn paint_north(painter: &Painter, cx: &Cx<'_>, rect: Rect, surface: usize) {
     let Some(north) = cx.assessed.surfaces.get(surface).and_then(|surface| surface.north) else { return };
@@ -397,10 +418,8 @@ fn rope(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
 }
 
 fn to_segment(point: Pos2, from: Pos2, to: Pos2) -> f32 {
-    let run = to - from;
-    let part =
-        if run.length_sq() > 0.0 { ((point - from).dot(run) / run.length_sq()).clamp(0.0, 1.0) } else { 0.0 };
-    point.distance(pos2(from.x + run.x * part, from.y + run.y * part))
+    let at = |at: Pos2| Coord { x: at.x, y: at.y };
+    Euclidean.distance(&Line::new(at(from), at(to)), &geo::Point::from(at(point)))
 }
 
 /// A joint in two or three lines.

@@ -13,10 +13,11 @@ mod repair;
 mod room;
 mod shelf;
 mod survey;
+mod wording;
 
-use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, Ui};
+use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, TextEdit, Ui};
 
-pub(super) use papers::Preview;
+pub(super) use papers::{Pages, Preview};
 
 use super::command::Command;
 use super::context::Cx;
@@ -38,6 +39,7 @@ pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     ui.separator();
     let leaf = cx.view.leaf;
+    let asked = cx.view.look_at.get();
     ScrollArea::vertical().id_salt((leaf.name(), cx.opened)).auto_shrink(false).show(ui, |ui| {
         let margin = look::margin() as i8;
         Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
@@ -52,6 +54,10 @@ pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
         });
     });
+    if asked.is_some() {
+        // What was not found is not looked for any longer.
+        cx.view.look_at.set(None);
+    }
 }
 
 /// A heading with space over it.
@@ -71,6 +77,20 @@ fn term(ui: &mut Ui, text: &str, explanation: &str) {
     if !explanation.is_empty() {
         label.on_hover_text(explanation);
     }
+}
+
+/// A field of several lines called `name`; what was typed, when it is left.
+fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> {
+    let id = ui.make_persistent_id(("multiline", name));
+    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
+    let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name(name);
+    if response.has_focus() {
+        ui.data_mut(|data| data.insert_temp(id, text));
+        return None;
+    }
+    ui.data_mut(|data| data.remove::<String>(id));
+    (response.lost_focus() && text != shown).then_some(text)
 }
 
 /// A chance in whole per cents; never more certain than a model can be.

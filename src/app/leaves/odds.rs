@@ -4,7 +4,7 @@ use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
 use super::{heading, percent, remark, term};
 use crate::app::context::Cx;
-use crate::assess::{ClueWords, Findings};
+use crate::assess::{ClueWords, Findings, MissingPlace};
 use crate::cause::Cause;
 use crate::measure::{Percent, Units, show_number};
 
@@ -35,6 +35,7 @@ pub(super) fn odds(ui: &mut Ui, cx: &Cx<'_>, causes: &Findings) {
     for clue in &causes.clues {
         clue_ui(ui, cx, clue);
     }
+    cx.arrive(ui, MissingPlace::Causes);
     if let Some(settling) = &causes.settling {
         ui.add(Label::new(format!("What would settle most: {settling}.")).wrap());
     }
@@ -108,7 +109,7 @@ pub(super) fn all_joints(ui: &mut Ui, cx: &mut Cx<'_>) {
         ui.end_row();
     });
     let words = match cx.found.gaps.next {
-        None => "The readings are enough for that.".to_owned(),
+        None => "The readings of gaps are enough for that.".to_owned(),
         Some(next) => {
             let joint = &cx.found.layouts[next.surface].joints[next.joint].label;
             match next.more {

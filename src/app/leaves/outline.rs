@@ -55,6 +55,7 @@ pub(super) fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
             });
         }
     });
+    window_walls(ui, cx, on);
     corners(ui, cx, "Outline", &surface.outline, move |job| Some(&mut job.surfaces.get_mut(on)?.outline));
     for (index, opening) in surface.openings.iter().enumerate() {
         ui.separator();
@@ -95,6 +96,30 @@ pub(super) fn outline(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
             surface.openings.push(Opening { name, corners });
         });
     }
+}
+
+/// Which walls have windows: boards near them dry and warm most.
+fn window_walls(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
+    let surface = &cx.job.surfaces[on];
+    let with = surface.window_edges();
+    ui.horizontal_wrapped(|ui| {
+        term(
+            ui,
+            "Windows along",
+            "Walls with windows are marked on the drawing: boards near them dry and warm most.",
+        );
+        for edge in 0..surface.outline.len() {
+            let mut windows = with.contains(&edge);
+            let name = format!("edge {}", edge + 1);
+            if ui.checkbox(&mut windows, name).changed() {
+                cx.edit("Windows in a wall", move |job| {
+                    if let Some(surface) = job.surfaces.get_mut(on) {
+                        surface.set_window_edge(edge, windows);
+                    }
+                });
+            }
+        }
+    });
 }
 
 /// A list of corners, each to be typed, added after and removed.

@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use eframe::egui::{ColorImage, Context, Image, RichText, TextureHandle, TextureOptions, Ui};
 
-use super::{heading, remark};
+use super::{heading, remark, wording};
 use crate::app::command::Command;
 use crate::app::context::Cx;
-use crate::job::Job;
+use crate::job::{Job, Severity};
 use crate::papers::{PageImage, Paper};
 
 /// The paper that was typeset last, as textures.
@@ -17,6 +17,14 @@ pub(in crate::app) struct Preview {
     shown: Option<Paper>,
     pages: Vec<TextureHandle>,
     error: Option<String>,
+}
+
+/// The pages of a paper as pictures, and what is wrong with the user's own template, if it is.
+pub(in crate::app) struct Pages {
+    /// The pages.
+    pub images: Vec<PageImage>,
+    /// The fault, told while the built-in template stands in.
+    pub fault: Option<String>,
 }
 
 impl Preview {
@@ -30,14 +38,13 @@ impl Preview {
         self.asked = Some((paper, job));
     }
 
+    /// Has the paper typeset anew.
+    pub fn forget(&mut self) {
+        self.asked = None;
+    }
+
     /// Takes a typeset paper. One that is not the one asked for last came too late.
-    pub fn take(
-        &mut self,
-        ctx: &Context,
-        paper: Paper,
-        job: &Arc<Job>,
-        pages: Result<Vec<PageImage>, String>,
-    ) {
+    pub fn take(&mut self, ctx: &Context, paper: Paper, job: &Arc<Job>, pages: Result<Pages, String>) {
         if self.wants(paper, job) {
             return;
         }
@@ -47,8 +54,8 @@ impl Preview {
                     let image = ColorImage::from_rgba_premultiplied([page.width, page.height], &page.rgba);
                     ctx.load_texture(format!("page {index}"), image, TextureOptions::LINEAR)
                 };
-                self.pages = pages.into_iter().enumerate().map(texture).collect();
-                self.error = None;
+                self.pages = pages.images.into_iter().enumerate().map(texture).collect();
+                self.error = pages.fault;
             }
             Err(error) => self.error = Some(error),
         }
@@ -75,8 +82,12 @@ pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
         }
     });
     let wanted = Paper::ALL[cx.view.paper.min(Paper::ALL.len() - 1)];
+    template(ui, cx, wanted);
+    if wanted == Paper::Letter {
+        wording::wording(ui, cx);
+    }
     if let Some(error) = &cx.preview.error {
-        ui.colored_label(cx.palette.error, error);
+        cx.problem(ui, Severity::Error, error);
     }
     if cx.preview.shown != Some(wanted) {
         ui.label(RichText::new("Setting type…").color(cx.palette.soft));
@@ -93,6 +104,30 @@ pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
     remark(
         ui,
         cx,
-        "Every figure comes from the answer on the other leaves. Names and addresses are under Survey, The job.",
+        "Every figure comes from the answer on the other leaves. Names, addresses and the logo are under Survey, The job.",
     );
+}
+
+/// Whose template the paper is made by.
+fn template(ui: &mut Ui, cx: &mut Cx<'_>, paper: Paper) {
+    let own = cx.templates.own(paper);
+    ui.horizontal_wrapped(|ui| match &own {
+        None => {
+            let button = ui.button("Change the template…");
+            let words = "Lays a copy of the template beside your settings, for a text editor.";
+            if button.on_hover_text(words).clicked() {
+                cx.push(Command::OwnTemplate(paper));
+            }
+        }
+        Some(path) => {
+            ui.label("By your own template").on_hover_text(path.display().to_string());
+            if ui.button("Read it again").clicked() {
+                cx.push(Command::ReadTemplates);
+            }
+            let back = ui.button("Back to the built-in one");
+            if back.on_hover_text("Yours is kept beside it, ending in .old").clicked() {
+                cx.push(Command::BuiltInTemplate(paper));
+            }
+        }
+    });
 }

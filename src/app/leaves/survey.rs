@@ -1,10 +1,12 @@
 //! Survey: the job's names and dates, the boards, the readings, the room.
 
-use eframe::egui::{CollapsingHeader, Grid, TextEdit, Ui};
+use eframe::egui::{CollapsingHeader, Grid, Ui};
 
-use super::{boards, heading, readings, remark, room, term};
+use super::{boards, heading, multiline, readings, remark, room, term};
+use crate::app::command::Command;
 use crate::app::context::Cx;
 use crate::app::entry::{entry, text_entry};
+use crate::assess::MissingPlace;
 use crate::job::{Job, Place};
 use crate::measure::{parse_date, show_date};
 
@@ -12,13 +14,16 @@ pub(super) fn survey(ui: &mut Ui, cx: &mut Cx<'_>) {
     for problem in &cx.document.unread {
         cx.problem(ui, problem.severity, &problem.words(cx.job));
     }
+    cx.arrive(ui, MissingPlace::Surfaces);
     boards::boards(ui, cx);
     heading(ui, "Gaps");
     readings::gaps(ui, cx);
+    cx.arrive(ui, MissingPlace::Moisture);
     heading(ui, "Moisture of the boards");
     readings::moistures(ui, cx);
     heading(ui, "The room");
     room::room(ui, cx);
+    cx.arrive(ui, MissingPlace::Dates);
     heading(ui, "The job");
     job(ui, cx);
 }
@@ -61,11 +66,14 @@ fn job(ui: &mut Ui, cx: &mut Cx<'_>) {
     cx.problems(ui, |place| matches!(place, Place::Job(_)));
     CollapsingHeader::new("Contractor's address and notes").show(ui, |ui| {
         remark(ui, cx, "Address and telephone, as they stand on the letter");
-        multiline(ui, cx, "Contractor's details", &cx.job.contractor.details, |job, text| {
-            job.contractor.details = text;
-        });
+        if let Some(text) = multiline(ui, "Contractor's details", &cx.job.contractor.details) {
+            cx.edit("Contractor's details", |job| job.contractor.details = text);
+        }
+        logo(ui, cx);
         remark(ui, cx, "Notes, for yourself");
-        multiline(ui, cx, "Notes", &cx.job.notes, |job, text| job.notes = text);
+        if let Some(text) = multiline(ui, "Notes", &cx.job.notes) {
+            cx.edit("Notes", |job| job.notes = text);
+        }
     });
 }
 
@@ -91,18 +99,16 @@ fn dates(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.end_row();
 }
 
-/// A field of several lines: it is taken when left.
-fn multiline(ui: &mut Ui, cx: &mut Cx<'_>, name: &'static str, shown: &str, set: fn(&mut Job, String)) {
-    let id = ui.make_persistent_id(("multiline", name));
-    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
-    let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name(name);
-    if response.has_focus() {
-        ui.data_mut(|data| data.insert_temp(id, text));
-    } else {
-        ui.data_mut(|data| data.remove::<String>(id));
-        if response.lost_focus() && text != shown {
-            cx.edit(name, move |job| set(job, text));
+/// The logo on the papers.
+fn logo(ui: &mut Ui, cx: &mut Cx<'_>) {
+    ui.horizontal(|ui| {
+        term(ui, "Logo", "It stands at the head of the papers; PNG, JPEG or SVG.");
+        let there = cx.job.contractor.logo.is_some();
+        if ui.button(if there { "Another logo…" } else { "Choose a logo…" }).clicked() {
+            cx.push(Command::ChooseLogo);
         }
-    }
+        if there && ui.button("Remove the logo").clicked() {
+            cx.edit("Remove the logo", |job| job.contractor.logo = None);
+        }
+    });
 }

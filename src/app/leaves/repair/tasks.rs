@@ -6,7 +6,7 @@ use super::edit_plan;
 use crate::app::context::Cx;
 use crate::app::entry::entry;
 use crate::app::leaves::{remark, term};
-use crate::assess::RepairOption;
+use crate::assess::{MissingPlace, RepairOption};
 use crate::job::Place;
 use crate::measure::{Minutes, ThreePoint, parse_number, show_number};
 use crate::repair::Trial;
@@ -15,6 +15,7 @@ use crate::repair::Trial;
 fn trial(ui: &mut Ui, cx: &mut Cx<'_>) {
     let job = cx.job;
     let now = job.plan.trial.clone();
+    cx.arrive(ui, MissingPlace::Trial);
     ui.horizontal(|ui| {
         term(
             ui,

@@ -1,13 +1,20 @@
-//! Drawings for the papers as SVG: the surface with its joints, and the year of one joint.
+//! Drawings for the papers as SVG: the surface with its joints, the year of one joint, and cuts
+//! through it.
 //!
 //! Made for ink on white: gaps are told apart by thickness first, colour second.
+
+mod cuts;
+mod year;
 
 use geo::{BoundingRect as _, LineString, MultiPolygon};
 use svg::Document;
 use svg::node::element::path::Data;
 use svg::node::element::{Group, Line, Path, Text};
 
-use crate::assess::{Assessment, SectionState, date_after};
+pub use cuts::cuts;
+pub use year::year;
+
+use crate::assess::Assessment;
 use crate::job::Job;
 use crate::measure::{Length, Units, show_number};
 use crate::surface::SurfaceLayout;
@@ -23,6 +30,7 @@ pub(super) fn figures(job: &Job, found: &Assessment) -> Vec<(String, String)> {
     let surfaces =
         (0..found.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(job, found, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();
+    all.push(("cuts.svg".to_owned(), cuts(job, found)));
     all.push(("year.svg".to_owned(), year(job, found)));
     all
 }
@@ -161,139 +169,13 @@ fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
     Group::new().add(bar).add(label)
 }
 
-/// The coming year of the section measured most: mean gap over the date, with the time of sealing.
-pub fn year(job: &Job, found: &Assessment) -> String {
-    const WIDTH: f64 = 520.0;
-    const HEIGHT: f64 = 170.0;
-    let drawing = Document::new().set("viewBox", (0, 0, WIDTH, HEIGHT));
-    let Some(state) =
-        found.speaking_section().or_else(|| found.sections.iter().max_by_key(|s| s.gaps.measured))
-    else {
-        return drawing.to_string();
-    };
-    let frame = Plot::new(job, found, state, WIDTH, HEIGHT);
-    frame.draw(drawing).to_string()
-}
-
-struct Plot<'a> {
-    job: &'a Job,
-    found: &'a Assessment,
-    state: &'a SectionState,
-    left: f64,
-    top: f64,
-    width: f64,
-    height: f64,
-    top_gap: f64,
-}
-
-impl<'a> Plot<'a> {
-    fn new(job: &'a Job, found: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
-        let top_gap = (state.year_gap.1 * 1.1).axis_top(job.units).to_mm();
-        Self { job, found, state, left: 46.0, top: 18.0, width: width - 96.0, height: height - 44.0, top_gap }
-    }
-
-    #[expect(clippy::cast_precision_loss, reason = "days of a year")]
-    fn x(&self, day: usize) -> f64 {
-        self.left + self.width * day as f64 / 365.0
-    }
-
-    fn y(&self, gap_mm: f64) -> f64 {
-        self.top + self.height * (1.0 - gap_mm / self.top_gap)
-    }
-
-    fn text(x: f64, y: f64, words: &str, anchor: &str, colour: &str) -> Text {
-        Text::new(words)
-            .set("x", x)
-            .set("y", y)
-            .set("font-family", "Inter")
-            .set("font-size", 8.5)
-            .set("text-anchor", anchor)
-            .set("fill", colour)
-    }
-
-    fn draw(&self, mut drawing: Document) -> Document {
-        if let Some(season) = self.found.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
-            let (from, to) = (self.x(season.best.low * 7), self.x((season.best.high * 7 + 7).min(365)));
-            let band = svg::node::element::Rectangle::new()
-                .set("x", from)
-                .set("y", self.top)
-                .set("width", to - from)
-                .set("height", self.height)
-                .set("fill", "#e4eef1");
-            drawing = drawing.add(band);
-            drawing = drawing.add(Self::text(
-                f64::midpoint(from, to),
-                self.top - 6.0,
-                "best weeks to seal",
-                "middle",
-                WATER,
-            ));
-        }
-        drawing = self.axes(drawing);
-        drawing = drawing.add(self.curve(|day| self.y(self.state.mean_gap_on(day).to_mm()), GAP, 1.8));
-        drawing =
-            drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
-        let (y, right) = (self.top - 6.0, self.left + self.width);
-        drawing.add(Self::text(right - 100.0, y, "— gap (left)", "start", GAP)).add(Self::text(
-            right + 46.0,
-            y,
-            "- - moisture (right)",
-            "end",
-            WATER,
-        ))
-    }
-
-    fn moisture_y(&self, day: usize) -> f64 {
-        // From 0 to 20 % over the full height, told apart by its dashes and its own figures.
-        self.top + self.height * (1.0 - self.state.motion.moisture[day].to_pct() / 20.0)
-    }
-
-    fn curve(&self, y: impl Fn(usize) -> f64, colour: &str, width: f64) -> Path {
-        let mut data = Data::new().move_to((self.x(0), y(0)));
-        for day in (3..365).step_by(3) {
-            data = data.line_to((self.x(day), y(day)));
-        }
-        Path::new().set("d", data).set("fill", "none").set("stroke", colour).set("stroke-width", width)
-    }
-
-    fn axes(&self, mut drawing: Document) -> Document {
-        let (right, bottom) = (self.left + self.width, self.top + self.height);
-        let steps = 4;
-        for step in 0..=steps {
-            let gap = self.top_gap * f64::from(step) / f64::from(steps);
-            let y = self.y(gap);
-            let line = Line::new()
-                .set("x1", self.left)
-                .set("x2", right)
-                .set("y1", y)
-                .set("y2", y)
-                .set("stroke", FAINT)
-                .set("stroke-width", 0.5);
-            let label = Length::mm(gap).show(self.job.units);
-            drawing = drawing.add(line).add(Self::text(self.left - 4.0, y + 3.0, &label, "end", INK));
-            let moisture = format!("{} %", show_number(20.0 * f64::from(step) / f64::from(steps), 0));
-            drawing = drawing.add(Self::text(right + 28.0, y + 3.0, &moisture, "end", WATER));
-        }
-        for (day, name) in self.months() {
-            let x = self.x(day);
-            let line = Line::new()
-                .set("x1", x)
-                .set("x2", x)
-                .set("y1", self.top)
-                .set("y2", bottom)
-                .set("stroke", FAINT)
-                .set("stroke-width", 0.5);
-            drawing = drawing.add(line).add(Self::text(x, bottom + 12.0, &name, "middle", INK));
-        }
-        drawing
-    }
-
-    /// Days of the coming year on which every other month starts, with the month's name.
-    fn months(&self) -> Vec<(usize, String)> {
-        (0..365)
-            .map(|day| (day, date_after(self.job, day)))
-            .filter(|(_, date)| date.day() == 1 && date.month() % 2 == 1)
-            .map(|(day, date)| (day, date.strftime("%b %Y").to_string()))
-            .collect()
-    }
+/// Small words in a figure.
+fn words(x: f64, y: f64, words: &str, anchor: &str, colour: &str) -> Text {
+    Text::new(words)
+        .set("x", x)
+        .set("y", y)
+        .set("font-family", "Inter")
+        .set("font-size", 8.5)
+        .set("text-anchor", anchor)
+        .set("fill", colour)
 }

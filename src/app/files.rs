@@ -1,0 +1,192 @@
+//! Opening, saving and leaving jobs, without ever losing one.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use eframe::egui::{Context, ViewportCommand};
+
+use super::command::Command;
+use super::dialog::{Dialog, Purpose};
+use super::document::Document;
+use super::view::{Leaf, View};
+use super::{After, App, Notice, demo_job, entry, keep};
+use crate::job::{Job, file};
+
+impl App {
+    /// Does what would lose unsaved changes, or asks first.
+    pub(super) fn leave(&mut self, ctx: &Context, command: Command) {
+        if self.document.is_unsaved() {
+            self.dialog = Some(Dialog::Unsaved(Some(command)));
+        } else {
+            self.leave_now(ctx, command);
+        }
+    }
+
+    pub(super) fn leave_now(&mut self, ctx: &Context, command: Command) {
+        entry::forget(ctx);
+        match command {
+            Command::New => {
+                let today = jiff::ZonedDateTime::now().date();
+                let job = self.new_job(today);
+                self.replace(Document::new(job, None, vec![]));
+                if let Some(fault) = self.pending_fault.take() {
+                    self.fault(fault);
+                }
+                self.view.leaf = Leaf::Survey;
+            }
+            Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
+            Command::Open => self.ask_path(Purpose::Open),
+            Command::OpenPath(path) => self.open(&path),
+            _ => {}
+        }
+    }
+
+    pub(super) fn open(&mut self, path: &Path) {
+        match file::load(path) {
+            Ok(loaded) => {
+                let partly = !loaded.problems.is_empty();
+                self.replace(Document::new(loaded.job, Some(path.to_owned()), loaded.problems));
+                self.settings.remember(path);
+                self.note_open(path);
+                if partly {
+                    self.fault(format!(
+                        "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
+                        path.display()
+                    ));
+                }
+            }
+            Err(error) => self.fault(error.to_string()),
+        }
+    }
+
+    /// Takes up unsaved work of a window that did not close.
+    pub(super) fn recover(&mut self, lost: &keep::Lost) {
+        let saved = lost.path.as_deref().and_then(|path| file::load(path).ok());
+        let saved = saved.map_or_else(Job::default, |loaded| loaded.job);
+        self.replace(Document::recovered(lost.job.clone(), lost.path.clone(), saved));
+        if let Some(path) = &lost.path {
+            self.note_open(path);
+        }
+        if let Some(typing) = &lost.typing {
+            let text = format!(
+                "“{}” was being typed into “{}” and is not in the job yet.",
+                typing.text, typing.field
+            );
+            self.notice = Some(Notice { text, fault: false });
+        }
+        lost.forget();
+    }
+
+    /// Tells if another window has the file open, too.
+    fn note_open(&mut self, path: &Path) {
+        if self.keeper.as_mut().is_some_and(|keeper| keeper.opened(path)) {
+            self.fault(format!(
+                "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
+                path.display()
+            ));
+        }
+    }
+
+    /// Tells if the file changed while the window was not looked at.
+    pub(super) fn note_change(&mut self, ctx: &Context) {
+        let focused = ctx.input(|input| input.focused);
+        let returned = focused && !std::mem::replace(&mut self.focused, focused);
+        let Some(path) = self.document.path.clone().filter(|_| returned) else { return };
+        if self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(&path)) {
+            self.fault(format!(
+                "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
+                path.display()
+            ));
+        }
+    }
+
+    pub(super) fn replace(&mut self, document: Document) {
+        self.document = document;
+        if let Some(keeper) = &mut self.keeper {
+            keeper.closed();
+        }
+        self.view = View { leaf: self.view.leaf, ..View::default() };
+        self.notice = None;
+        self.opened += 1;
+        // The next job's papers belong in a folder of its own.
+        self.settings.papers = None;
+        self.reassess();
+    }
+
+    /// Saves, unless someone else changed the file meanwhile: then it asks.
+    pub(super) fn save(&mut self, ctx: &Context, path: &Path) {
+        let own = self.document.path.as_deref() == Some(path);
+        if own && self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(path)) {
+            self.dialog = Some(Dialog::Changed(path.to_owned()));
+        } else {
+            self.save_now(ctx, path);
+        }
+    }
+
+    pub(super) fn save_now(&mut self, ctx: &Context, path: &Path) {
+        self.keep_figures();
+        let job = Arc::clone(self.document.job());
+        match file::save(&job, path) {
+            Ok(()) => {
+                self.document.mark_saved(job, path.to_owned());
+                self.settings.remember(path);
+                if let Some(keeper) = &mut self.keeper {
+                    keeper.opened(path);
+                }
+                self.notice = Some(Notice { text: format!("Saved to {}", path.display()), fault: false });
+                match self.after_save.take() {
+                    Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
+                    Some(After::Do(command)) => self.leave_now(ctx, command),
+                    None => {}
+                }
+            }
+            Err(error) => {
+                self.after_save = None;
+                self.fault(error.to_string());
+            }
+        }
+    }
+
+    pub(super) fn ask_path(&mut self, purpose: Purpose) {
+        let start = self.start_path(purpose);
+        match &mut self.natives {
+            Some(natives) => natives.ask(purpose, &start),
+            None => self.dialog = Some(Dialog::path(purpose, &start)),
+        }
+    }
+
+    pub(super) fn start_path(&self, purpose: Purpose) -> PathBuf {
+        let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
+        let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+        match purpose {
+            Purpose::Photo => PathBuf::from("photo.jpg"),
+            Purpose::Logo => PathBuf::from("logo.png"),
+            Purpose::Outlines => PathBuf::from("rooms.dxf"),
+            Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
+            Purpose::Finished => {
+                let folder = self.document.path.as_deref().and_then(Path::parent);
+                folder.map_or_else(|| PathBuf::from("."), Path::to_owned)
+            }
+            Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
+            _ => self.document.path.clone().unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
+        }
+    }
+
+    /// Keeps the window open while there is something to lose.
+    pub(super) fn guard_close(&mut self, ctx: &Context) {
+        let asked = ctx.input(|input| input.viewport().close_requested());
+        if !asked || self.closing {
+            return;
+        }
+        if entry::is_typing(ctx) {
+            // What is being typed is read first; then closing is tried again.
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            entry::leave_field(ctx);
+            self.pending = Some(Command::Quit);
+            ctx.request_repaint();
+        } else if self.document.is_unsaved() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.dialog = Some(Dialog::Unsaved(None));
+        }
+    }
+}

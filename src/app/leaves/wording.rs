@@ -1,0 +1,49 @@
+//! The letter's sentences, to be worded otherwise.
+
+use eframe::egui::{CollapsingHeader, RichText, Ui};
+
+use super::{multiline, remark};
+use crate::app::context::Cx;
+use crate::job::{Job, LetterPart, OwnWords, Severity};
+use crate::papers::Words;
+
+pub(super) fn wording(ui: &mut Ui, cx: &mut Cx<'_>) {
+    CollapsingHeader::new("Word it otherwise").show(ui, |ui| {
+        remark(
+            ui,
+            cx,
+            "A line for each sentence or point. Figures that you type over no longer follow the answer.",
+        );
+        let drafts = Words::drafts(cx.assessed, cx.found);
+        for (part, heading) in LetterPart::ALL {
+            let draft = drafts.text(part);
+            let own = cx.job.wording.iter().find(|own| own.part == part);
+            ui.horizontal(|ui| {
+                ui.label(RichText::new(heading).strong());
+                if own.is_some() && ui.button("Take the draft").clicked() {
+                    cx.edit(format!("Draft: {heading}"), move |job| {
+                        job.wording.retain(|own| own.part != part)
+                    });
+                }
+            });
+            if own.is_some_and(|own| own.draft != draft) {
+                cx.problem(
+                    ui,
+                    Severity::Warning,
+                    &format!("The draft has changed since. It now says: {draft}"),
+                );
+            }
+            let shown = own.map_or(&draft, |own| &own.text).clone();
+            if let Some(text) = multiline(ui, heading, &shown) {
+                cx.edit(format!("Wording: {heading}"), move |job| set(job, part, text, draft));
+            }
+        }
+    });
+}
+
+fn set(job: &mut Job, part: LetterPart, text: String, draft: String) {
+    job.wording.retain(|own| own.part != part);
+    if text != draft {
+        job.wording.push(OwnWords { part, text, draft });
+    }
+}

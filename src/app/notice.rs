@@ -1,0 +1,57 @@
+//! What the window tells after a command: over the drawing's lower edge, so that nothing moves, until
+//! the next command or until it is put away.
+
+use eframe::egui::{
+    Align2, Area, Color32, Context, Frame, Id, Label, Margin, Order, Rect, RichText, Stroke, Ui, vec2,
+};
+
+use super::icon::Icon;
+use super::look;
+
+/// A message to the user.
+#[derive(Debug, Clone)]
+pub(super) struct Notice {
+    pub text: String,
+    /// Whether something went wrong.
+    pub fault: bool,
+}
+
+/// Shows the notice at the foot of `over`; returns whether it was put away.
+pub(super) fn notice(ctx: &Context, notice: &Notice, over: Rect) -> bool {
+    let palette = look::palette(ctx);
+    let (icon, colour) =
+        if notice.fault { (Icon::Warning, palette.error) } else { (Icon::Good, palette.good) };
+    bubble(ctx, over, colour, |ui| {
+        icon.mark(ui, Stroke::new(1.6, colour));
+        ui.vertical(|ui| {
+            ui.set_max_width((ui.available_width() - 36.0).max(200.0));
+            ui.add(Label::new(RichText::new(&notice.text).color(colour)).wrap());
+        });
+        Icon::Remove.button(ui, "Put the message away", true).clicked()
+    })
+}
+
+/// Shows what takes its time; returns whether it was given up.
+pub(super) fn lasting(ctx: &Context, told: &str, over: Rect) -> bool {
+    bubble(ctx, over, look::palette(ctx).accent, |ui| {
+        ui.label(told);
+        ui.button("Give up").clicked()
+    })
+}
+
+fn bubble(ctx: &Context, over: Rect, edge: Color32, add: impl FnOnce(&mut Ui) -> bool) -> bool {
+    let palette = look::palette(ctx);
+    let mut asked = false;
+    let foot = over.center_bottom() - vec2(0.0, 30.0);
+    let area = Area::new(Id::unique("notice")).order(Order::Foreground).pivot(Align2::CENTER_BOTTOM);
+    area.fixed_pos(foot).show(ctx, |ui| {
+        let frame = Frame::popup(ui.style()).stroke(Stroke::new(1.5, edge));
+        frame.fill(palette.raised).inner_margin(Margin::symmetric(12, 8)).show(ui, |ui| {
+            ui.horizontal_top(|ui| {
+                ui.set_max_width((over.width() - 60.0).max(280.0));
+                asked = add(ui);
+            });
+        });
+    });
+    asked
+}

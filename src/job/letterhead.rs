@@ -1,0 +1,178 @@
+//! Who writes the papers, with their logo, and the letter's wording where it was changed.
+
+use std::sync::Arc;
+
+use base64::Engine as _;
+use base64::prelude::BASE64_STANDARD;
+use image::ImageFormat;
+use image::imageops::FilterType;
+use serde::{Deserialize, Serialize};
+
+/// A logo that is larger than this, as it is kept, is refused.
+const LARGEST: usize = 300_000;
+/// Pictures are kept no wider or higher than this many pixels.
+const PIXELS: u32 = 800;
+
+/// Who writes the papers.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Contractor {
+    /// Name of the firm.
+    pub name: String,
+    /// Address and telephone, in lines.
+    pub details: String,
+    /// Who signs.
+    pub signs: String,
+    /// The logo, if there is one.
+    pub logo: Option<Logo>,
+}
+
+/// A logo: the bytes of a PNG or an SVG, kept in the job so that it is never missing.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+pub struct Logo(Arc<[u8]>);
+
+/// Why a file is no logo.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum LogoError {
+    /// Not a picture that is understood.
+    #[error("it is neither PNG, JPEG nor SVG. Save the logo as one of these")]
+    Kind,
+    /// Too much of it.
+    #[error("it has {0} kB as it would be kept, but at most {most} are. Take a simpler or smaller one", most = LARGEST / 1000)]
+    Size(usize),
+    /// Not what was written.
+    #[error("it is not written as a logo is, in base64. Choose the logo again")]
+    Text,
+}
+
+impl Logo {
+    /// Takes a logo from the bytes of a PNG, JPEG or SVG file. Pictures are made smaller where they
+    /// are large.
+    ///
+    /// # Errors
+    /// If it is no such file, or too large.
+    pub fn new(bytes: &[u8]) -> Result<Self, LogoError> {
+        let kept = if is_svg(bytes) { bytes.to_vec() } else { as_png(bytes)? };
+        if kept.len() > LARGEST {
+            return Err(LogoError::Size(kept.len() / 1000));
+        }
+        Ok(Self(kept.into()))
+    }
+
+    /// Its bytes.
+    pub fn bytes(&self) -> &[u8] {
+        &self.0
+    }
+
+    /// What its file is called: by its ending programs know its kind.
+    pub fn file_name(&self) -> &'static str {
+        if is_svg(&self.0) { "logo.svg" } else { "logo.png" }
+    }
+}
+
+fn is_svg(bytes: &[u8]) -> bool {
+    usvg::Tree::from_data(bytes, &usvg::Options::default()).is_ok()
+}
+
+fn as_png(bytes: &[u8]) -> Result<Vec<u8>, LogoError> {
+    let mut reader = image::ImageReader::new(std::io::Cursor::new(bytes));
+    let mut limits = image::Limits::default();
+    limits.max_image_width = Some(20_000);
+    limits.max_image_height = Some(20_000);
+    reader.limits(limits);
+    let reader = reader.with_guessed_format().map_err(|_unread| LogoError::Kind)?;
+    let picture = reader.decode().map_err(|_broken| LogoError::Kind)?;
+    let large = picture.width().max(picture.height()) > PIXELS;
+    let picture = if large { picture.resize(PIXELS, PIXELS, FilterType::Lanczos3) } else { picture };
+    let mut png = std::io::Cursor::new(Vec::new());
+    picture.write_to(&mut png, ImageFormat::Png).map_err(|_unwritten| LogoError::Kind)?;
+    Ok(png.into_inner())
+}
+
+impl TryFrom<String> for Logo {
+    type Error = LogoError;
+
+    /// A logo as it is written in a file. What is no picture is refused: no paper is to break on it.
+    fn try_from(text: String) -> Result<Self, LogoError> {
+        let bytes = BASE64_STANDARD.decode(text.trim()).map_err(|_bad| LogoError::Text)?;
+        Self::new(&bytes)
+    }
+}
+
+impl From<Logo> for String {
+    fn from(logo: Logo) -> Self {
+        BASE64_STANDARD.encode(logo.bytes())
+    }
+}
+
+/// The parts of the letter that can be worded otherwise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum LetterPart {
+    /// What was seen.
+    Saw,
+    /// Why it happened.
+    Why,
+    /// How the joints go on moving.
+    Moves,
+    /// What will be done.
+    Plan,
+    /// What is asked of the owner, a line for each.
+    Asks,
+    /// Anything else, before the signatures.
+    More,
+}
+
+impl LetterPart {
+    /// All of them, with the heading they stand under.
+    pub const ALL: [(Self, &'static str); 6] = [
+        (Self::Saw, "What we saw"),
+        (Self::Why, "What happened"),
+        (Self::Moves, "How it goes on"),
+        (Self::Plan, "What we will do"),
+        (Self::Asks, "What we ask of you"),
+        (Self::More, "Anything else"),
+    ];
+}
+
+/// A part of the letter in the user's own words.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OwnWords {
+    /// Which part.
+    pub part: LetterPart,
+    /// What stands in its place, in lines.
+    pub text: String,
+    /// The draft that was changed: where the figures have changed since, it no longer is the draft.
+    pub draft: String,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn png(side: u32) -> Vec<u8> {
+        let mut bytes = std::io::Cursor::new(Vec::new());
+        image::DynamicImage::new_rgb8(side, side / 2).write_to(&mut bytes, ImageFormat::Png).unwrap();
+        bytes.into_inner()
+    }
+
+    #[test]
+    fn a_large_picture_is_made_smaller_and_comes_back_from_its_text() {
+        let logo = Logo::new(&png(3000)).unwrap();
+        let kept = image::load_from_memory(logo.bytes()).unwrap();
+        assert_eq!((kept.width(), kept.height(), logo.file_name()), (800, 400, "logo.png"));
+        assert_eq!(Logo::try_from(String::from(logo.clone())).unwrap(), logo);
+        let svg = Logo::new(br#"<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"/>"#).unwrap();
+        assert_eq!(svg.file_name(), "logo.svg");
+    }
+
+    #[test]
+    fn what_is_no_picture_is_refused() {
+        assert_eq!(Logo::new(b"GIF89a nonsense"), Err(LogoError::Kind));
+        assert_eq!(Logo::try_from("no base64!".to_owned()), Err(LogoError::Text));
+        let mut cut = png(100);
+        cut.truncate(40);
+        assert_eq!(Logo::new(&cut), Err(LogoError::Kind));
+    }
+}

@@ -1,0 +1,141 @@
+//! Cuts through a typical joint: as fitted, at the visit, and in the middle of each coming season, with
+//! the bead of the chosen way from its sealing on. Drawn at true size when laid [`WIDTH`] mm wide.
+
+use geo::Polygon;
+use jiff::civil::Date;
+use svg::Document;
+use svg::node::element::path::Data;
+use svg::node::element::{Group, Path};
+
+use super::{FAINT, GAP, INK, WATER, WOOD, words};
+use crate::assess::{Assessment, SectionState};
+use crate::job::Job;
+use crate::joint::{Cut, Fares};
+use crate::measure::{Length, show_date};
+
+/// Width of the row of cuts, mm on paper and in the room.
+pub const WIDTH: f64 = 162.0;
+/// Cuts in the row.
+const CUTS: usize = 6;
+/// Units of the figure for a millimetre: points, so that small words are small words.
+const UNIT: f64 = 72.0 / 25.4;
+/// Boards are drawn so far to either side of the joint.
+const REACH: Length = Length::mm(11.5);
+/// Room for the words under a cut, mm.
+const WORDS: f64 = 15.0;
+/// Thickest board that is drawn whole.
+const THICKEST: Length = Length::mm(40.0);
+
+/// The row of cuts; empty where no gap is known.
+pub fn cuts(job: &Job, found: &Assessment) -> String {
+    let Some(state) = found.typical_section() else {
+        return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
+    };
+    let thickness = job.surfaces[state.surface].sections[state.section].board.thickness;
+    let height = thickness.min(THICKEST).to_mm() + WORDS;
+    let mut drawing = Document::new().set("viewBox", (0.0, 0.0, WIDTH * UNIT, height * UNIT));
+    for (index, panel) in panels(job, found, state).into_iter().enumerate() {
+        #[expect(clippy::cast_precision_loss, reason = "six of them")]
+        let middle = WIDTH * (index as f64 + 0.5) / CUTS as f64;
+        drawing = drawing.add(panel.draw(middle, height));
+    }
+    drawing.to_string()
+}
+
+/// One cut with what stands under it.
+struct Panel {
+    when: String,
+    gap: String,
+    fares: Option<Fares>,
+    cut: Cut,
+}
+
+fn panels(job: &Job, found: &Assessment, state: &SectionState) -> Vec<Panel> {
+    let spec = &job.surfaces[state.surface].sections[state.section].board;
+    let fitted = Panel {
+        when: "as fitted".to_owned(),
+        gap: "closed".to_owned(),
+        fares: None,
+        cut: Cut::new(spec, Length::ZERO, REACH, None),
+    };
+    let today = [(show_date(job.visited), 0)];
+    let seasons = mid_seasons(job.visited);
+    let days = today.into_iter().chain(seasons.into_iter().map(|(date, day)| {
+        let month = date.strftime("%B %Y").to_string();
+        (month, day)
+    }));
+    let on = days.filter_map(|(when, day)| {
+        let (cut, gap) = found.cut(job, state, None, day, REACH)?;
+        let fares = cut.bead.as_ref().map(|bead| bead.fares);
+        Some(Panel { when, gap: gap.show(job.units), fares, cut })
+    });
+    std::iter::once(fitted).chain(on).collect()
+}
+
+/// The middle of each of the four seasons that come next, with days from the visit.
+fn mid_seasons(visited: Date) -> Vec<(Date, usize)> {
+    let year = visited.year();
+    let middles = [1, 4, 7, 10].map(|month| move |year| Date::new(year, month, 15));
+    let all = (year..=year.saturating_add(1)).flat_map(|year| middles.map(|middle| middle(year)));
+    all.flatten()
+        .filter_map(|date| {
+            let days = visited.until(date).ok()?.get_days();
+            Some((date, usize::try_from(days).ok().filter(|days| *days > 0)?))
+        })
+        .take(4)
+        .collect()
+}
+
+impl Panel {
+    /// Drawn with its joint at `middle` mm from the left.
+    fn draw(&self, middle: f64, height: f64) -> Group {
+        let mut group = Group::new();
+        for board in [&self.cut.groove, &self.cut.tongue] {
+            let outline = path(board, middle).set("fill", WOOD).set("stroke", INK).set("stroke-width", 0.5);
+            group = group.add(outline.set("stroke-linejoin", "round"));
+        }
+        if let Some(bead) = &self.cut.bead {
+            if let Some(behind) = &bead.behind {
+                group = group.add(path(behind, middle).set("fill", FAINT));
+            }
+            let colour = if bead.fares.holds() { WATER } else { GAP };
+            group = group.add(path(&bead.section, middle).set("fill", colour));
+        }
+        let (at, foot) = (middle * UNIT, (height - WORDS) * UNIT);
+        let (told, colour) = match self.fares {
+            None => ("", INK),
+            Some(Fares::Torn(..)) => ("bead torn", GAP),
+            Some(Fares::Out(..)) => ("bead squeezed out", GAP),
+            Some(_) => ("bead holds", WATER),
+        };
+        group
+            .add(words(at, foot + 12.0, &self.when, "middle", INK))
+            .add(words(at, foot + 24.0, &self.gap, "middle", INK).set("font-weight", 600))
+            .add(words(at, foot + 36.0, told, "middle", colour))
+    }
+}
+
+fn path(shape: &Polygon, middle: f64) -> Path {
+    let at = |x: f64, y: f64| (UNIT * (1000.0 * x + middle), UNIT * 1000.0 * y + 1.0);
+    let mut data = Data::new();
+    for (index, corner) in shape.exterior().coords().enumerate() {
+        let at = at(corner.x, corner.y);
+        data = if index == 0 { data.move_to(at) } else { data.line_to(at) };
+    }
+    Path::new().set("d", data.close())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_seasons_to_come_follow_the_visit() {
+        let visited = Date::constant(2026, 2, 14);
+        let months: Vec<i8> = mid_seasons(visited).iter().map(|(date, _)| date.month()).collect();
+        assert_eq!(months, [4, 7, 10, 1]);
+        assert_eq!(mid_seasons(visited)[0].1, 60);
+        // The visit itself is not a season to come.
+        assert_eq!(mid_seasons(Date::constant(2026, 4, 15))[0].0, Date::constant(2026, 7, 15));
+    }
+}
