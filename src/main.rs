@@ -7,7 +7,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::{Parser, Subcommand};
 use gapwright::app;
-use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, year_csv};
+use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
 use gapwright::job::{Job, OwnShelf, Problem, Severity, Shelf, file, jobs_in, learn_rates, save_shelf};
 use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
 use rayon::prelude::*;
@@ -80,6 +80,8 @@ enum Command {
         #[arg(long)]
         templates: Option<PathBuf>,
     },
+    /// Print the JSON Schema of `assess --json`.
+    Schema,
     /// Write the built-in templates of the papers, to be changed.
     Templates {
         /// Folder to write them to; templates that are there are left as they are.
@@ -150,6 +152,10 @@ fn run(command: Command) -> Result<ExitCode, String> {
             let opened = Opened::load(&job)?;
             let good = write_papers(&opened, &out, Templates { folder: templates })?;
             Ok(if good { opened.status() } else { ExitCode::from(FAULTY) })
+        }
+        Command::Schema => {
+            print(&report_schema().map_err(|error| error.to_string())?)?;
+            Ok(ExitCode::SUCCESS)
         }
         Command::Templates { out } => {
             let templates = Templates::in_folder(&out);

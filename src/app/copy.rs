@@ -21,7 +21,7 @@ impl App {
             Ok(text) => {
                 let lines = text.lines().count();
                 ctx.copy_text(text);
-                self.notice = Some(Notice { text: format!("{lines} lines copied"), fault: false });
+                self.notice = Some(Notice::good(format!("{lines} lines copied")));
             }
             Err(error) => self.fault(error.to_string()),
         }
@@ -43,7 +43,7 @@ impl App {
                 let size = [page.width, page.height];
                 ctx.copy_image(ColorImage::from_rgba_premultiplied(size, &page.rgba));
                 let text = format!("Picture copied, {} by {} pixels", size[0], size[1]);
-                self.notice = Some(Notice { text, fault: false });
+                self.notice = Some(Notice::good(text));
             }
             Err(error) => self.fault(error.to_string()),
         }

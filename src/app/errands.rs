@@ -207,7 +207,7 @@ impl App {
             format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
         })?;
         let text = format!("The papers are in {}", folder.display());
-        self.notice = Some(Notice { text, fault: false });
+        self.notice = Some(Notice::good(text));
         self.settings.papers = Some(folder);
         Ok(())
     }

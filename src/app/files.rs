@@ -72,7 +72,7 @@ impl App {
                 "“{}” was being typed into “{}” and is not in the job yet.",
                 typing.text, typing.field
             );
-            self.notice = Some(Notice { text, fault: false });
+            self.notice = Some(Notice::good(text));
         }
         lost.forget();
     }
@@ -133,7 +133,7 @@ impl App {
                 if let Some(keeper) = &mut self.keeper {
                     keeper.opened(path);
                 }
-                self.notice = Some(Notice { text: format!("Saved to {}", path.display()), fault: false });
+                self.notice = Some(Notice::good(format!("Saved to {}", path.display())));
                 match self.after_save.take() {
                     Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
                     Some(After::Do(command)) => self.leave_now(ctx, command),

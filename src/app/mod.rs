@@ -349,7 +349,7 @@ impl App {
                 // What is looked at is drawn in the next frame.
                 ctx.request_repaint();
             }
-            Command::Tell(text) => self.notice = Some(Notice { text, fault: false }),
+            Command::Tell(text) => self.notice = Some(Notice::good(text)),
             Command::OwnTemplate(paper) => self.own_template(paper),
             Command::BuiltInTemplate(paper) => self.built_in_template(paper),
             Command::ReadTemplates => self.preview.forget(),
@@ -401,7 +401,7 @@ impl App {
                     "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
                     path.display()
                 );
-                self.notice = Some(Notice { text, fault: false });
+                self.notice = Some(Notice::good(text));
             }
             Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
             Err(error) => self.fault(format!("The template cannot be written: {error}")),
@@ -440,7 +440,7 @@ impl App {
     }
 
     fn fault(&mut self, text: String) {
-        self.notice = Some(Notice { text, fault: true });
+        self.notice = Some(Notice::fault(text));
     }
 
     fn reassess(&mut self) {

@@ -1,6 +1,8 @@
 //! What the window tells after a command: over the drawing's lower edge, so that nothing moves, until
 //! the next command or until it is put away.
 
+use std::time::{Duration, Instant};
+
 use eframe::egui::{
     Align2, Area, Color32, Context, Frame, Id, Label, Margin, Order, Rect, RichText, Stroke, Ui, vec2,
 };
@@ -8,12 +10,28 @@ use eframe::egui::{
 use super::icon::Icon;
 use super::look;
 
+/// A person has read good news in this time; it goes by itself. Bad news stays.
+const READ: Duration = Duration::from_secs(10);
+
 /// A message to the user.
 #[derive(Debug, Clone)]
 pub(super) struct Notice {
-    pub text: String,
+    text: String,
     /// Whether something went wrong.
-    pub fault: bool,
+    fault: bool,
+    since: Instant,
+}
+
+impl Notice {
+    /// Something was done.
+    pub fn good(text: String) -> Self {
+        Self { text, fault: false, since: Instant::now() }
+    }
+
+    /// Something went wrong.
+    pub fn fault(text: String) -> Self {
+        Self { fault: true, ..Self::good(text) }
+    }
 }
 
 /// Shows the notice at the foot of `over`; returns whether it was put away.
@@ -21,6 +39,13 @@ pub(super) fn notice(ctx: &Context, notice: &Notice, over: Rect) -> bool {
     let palette = look::palette(ctx);
     let (icon, colour) =
         if notice.fault { (Icon::Warning, palette.error) } else { (Icon::Good, palette.good) };
+    if !notice.fault {
+        let left = READ.saturating_sub(notice.since.elapsed());
+        if left.is_zero() {
+            return true;
+        }
+        ctx.request_repaint_after(left);
+    }
     bubble(ctx, over, colour, |ui| {
         icon.mark(ui, Stroke::new(1.6, colour));
         ui.vertical(|ui| {

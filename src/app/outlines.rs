@@ -47,7 +47,7 @@ impl App {
                     told.push("the file does not say its unit: check a length".to_owned());
                 }
                 told.extend(read.notes);
-                self.notice = Some(Notice { text: told.join(". ") + ".", fault: false });
+                self.notice = Some(Notice::good(told.join(". ") + "."));
             }
             Err(error) => self.fault(error),
         }

@@ -96,7 +96,7 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
     let window = modal("search", ui.ctx()).show(ui.ctx(), |ui| {
         ui.set_width(430.0);
         // As high with one command found as with many: the box does not jump.
-        ui.set_min_height(400.0);
+        ui.set_min_height(425.0);
         let field = TextEdit::singleline(&mut typed).hint_text("Type part of a command or joint");
         let field = ui.add(field.desired_width(f32::INFINITY)).accessible_name("Find a command");
         // What was typed before the field had the keyboard belongs to it as well.
@@ -108,7 +108,7 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
         if field.changed() {
             at = 0;
         }
-        ScrollArea::vertical().max_height(340.0).show(ui, |ui| {
+        ScrollArea::vertical().max_height(372.0).show(ui, |ui| {
             let first = at.saturating_sub(MOST - 1);
             for (row, found) in found.iter().enumerate().skip(first).take(MOST) {
                 let button = eframe::egui::Button::selectable(row == at, &found.name)

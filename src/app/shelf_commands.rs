@@ -94,6 +94,6 @@ impl App {
     }
 
     fn tell(&mut self, text: String) {
-        self.notice = Some(super::Notice { text, fault: false });
+        self.notice = Some(super::Notice::good(text));
     }
 }

@@ -255,6 +255,15 @@ fn cause_words(job: &Job, found: &Assessment) -> String {
     headline + &install_words(found, main)
 }
 
+/// A chance in whole per cents; never more certain than a model can be.
+pub fn percent(chance: f64) -> String {
+    match 100.0 * chance {
+        p if p > 99.0 => "over 99 %".to_owned(),
+        p if p < 1.0 => "under 1 %".to_owned(),
+        p => format!("{} %", show_number(p, 0)),
+    }
+}
+
 /// A probability as people say it.
 pub fn odds_words(chance: f64) -> String {
     match chance {

@@ -19,14 +19,14 @@ mod rows;
 mod sections;
 mod tables;
 
-pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words};
+pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words, percent};
 pub use causes::{ClueWords, Findings};
 pub use choice::Choice;
 pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, VisitFound};
 pub use options::RepairOption;
 
-pub use report::Report;
+pub use report::{Report, report_schema};
 pub use rows::RowForecast;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};

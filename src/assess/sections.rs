@@ -49,7 +49,20 @@ pub struct SectionState {
     pub narrowest_day: usize,
 }
 
+/// A visit sooner than this many days after the first tells little new.
+const LOOK_AGAIN: usize = 60;
+
 impl SectionState {
+    /// Days from the visit on which to look again, at least two months ahead: when the boards are widest
+    /// and when they are narrowest in the coming year.
+    pub fn look_again(&self) -> (usize, usize) {
+        let narrowing = |day: &usize| self.motion.narrowing[*day];
+        let year = || LOOK_AGAIN..crate::air::DAYS;
+        let least = year().min_by(|a, b| narrowing(a).total_cmp(&narrowing(b)));
+        let most = year().max_by(|a, b| narrowing(a).total_cmp(&narrowing(b)));
+        (least.unwrap_or(LOOK_AGAIN), most.unwrap_or(LOOK_AGAIN))
+    }
+
     /// Share of the present mean gap that closes by itself in the coming year, 0 to 1.
     pub fn closes_by_itself(&self) -> f64 {
         let now = self.gaps.mean.to_m();

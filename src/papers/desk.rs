@@ -14,6 +14,10 @@ use crate::job::Job;
 /// A template that is larger than this is refused.
 const LARGEST: u64 = 1 << 20;
 
+/// What the built-in templates share.
+const LOOK_NAME: &str = "look.typ";
+const LOOK: &str = include_str!("../../assets/papers/look.typ");
+
 /// Where templates are from: built in, and for each paper the user's own in a folder, if one is there.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Templates {
@@ -84,6 +88,9 @@ impl Papers {
     pub fn with(job: &Job, found: &Assessment, templates: Templates) -> Self {
         let mut files = Files::default();
         files.add("data.json", Bytes::from_string(data::data(job, found).to_string()));
+        let own_look = templates.folder.as_ref().map(|folder| folder.join(LOOK_NAME));
+        let look = own_look.filter(|path| path.is_file()).and_then(|path| Templates::read(&path).ok());
+        files.add(LOOK_NAME, Bytes::from_string(look.unwrap_or_else(|| LOOK.to_owned())));
         for (name, svg) in figure::figures(job, found) {
             files.add(&name, Bytes::from_string(svg));
         }

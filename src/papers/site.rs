@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
+use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after, odds_words, percent};
 use crate::cause::Cause;
 use crate::job::Job;
 use crate::measure::{Length, Moisture, show_date, show_number};
@@ -190,23 +190,12 @@ fn section(job: &Job, state: &SectionState) -> Value {
     ])
 }
 
-/// A chance in whole per cents; never more certain than a model can be.
-fn per_cent(chance: f64) -> String {
-    match 100.0 * chance {
-        p if p > 99.0 => "over 99 %".to_owned(),
-        p if p < 1.0 => "under 1 %".to_owned(),
-        p => format!("{} %", show_number(p, 0)),
-    }
-}
-
 /// The odds of the causes and what argues for which.
 pub(super) fn odds(found: &Assessment) -> Option<Value> {
     let causes = found.causes.as_ref()?;
     let odds: Vec<Value> = Cause::ALL
         .into_iter()
-        .map(|cause| {
-            json!([cause.words(), crate::assess::odds_words(causes.of(cause)), per_cent(causes.of(cause))])
-        })
+        .map(|cause| json!([cause.words(), odds_words(causes.of(cause)), percent(causes.of(cause))]))
         .collect();
     let clues: Vec<Value> = causes
         .clues
@@ -230,13 +219,7 @@ pub(super) fn odds(found: &Assessment) -> Option<Value> {
 /// The joints to measure again, with what is forecast for the dampest and the driest weeks.
 pub(super) fn again(job: &Job, found: &Assessment) -> Value {
     let joints = found.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).take(24);
-    let days = found.speaking_section().or_else(|| found.sections.first()).map(|state| {
-        let year = 60..crate::air::DAYS;
-        let widest =
-            year.clone().max_by(|a, b| state.motion.narrowing[*a].total_cmp(&state.motion.narrowing[*b]));
-        let narrowest = year.min_by(|a, b| state.motion.narrowing[*a].total_cmp(&state.motion.narrowing[*b]));
-        (narrowest.unwrap_or(180), widest.unwrap_or(300))
-    });
+    let days = found.typical_section().map(SectionState::look_again);
     let Some((damp, dry)) = days else { return json!({ "joints": [] }) };
     let forecast = |state: &JointState, day: usize| {
         found.gap_on(state, day).map_or_else(|| "–".to_owned(), |gap| gap.show(job.units))

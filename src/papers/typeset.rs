@@ -121,12 +121,14 @@ fn collect_text(frame: &Frame, words: &mut String) {
     }
 }
 
-/// The program's own fonts; papers look the same on every machine.
+/// The program's own fonts, with letters for names in Hebrew and Arabic; papers look the same on every machine.
 static FONTS: LazyLock<(LazyHash<FontBook>, Vec<Font>)> = LazyLock::new(|| {
-    let files: [&'static [u8]; 3] = [
+    let files: [&'static [u8]; 5] = [
         include_bytes!("../../assets/fonts/Inter-Regular.otf"),
         include_bytes!("../../assets/fonts/Inter-SemiBold.otf"),
         include_bytes!("../../assets/fonts/Inter-Italic.otf"),
+        include_bytes!("../../assets/fonts/NotoSansHebrew-Regular.ttf"),
+        include_bytes!("../../assets/fonts/NotoNaskhArabic-Regular.ttf"),
     ];
     let fonts: Vec<Font> = files.into_iter().flat_map(|file| Font::iter(Bytes::new(file))).collect();
     (LazyHash::new(FontBook::from_fonts(&fonts)), fonts)
@@ -181,7 +183,12 @@ impl World for Desk<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        if id == self.main.id() { Ok(self.main.clone()) } else { Err(not_found(id)) }
+        if id == self.main.id() {
+            return Ok(self.main.clone());
+        }
+        let bytes = self.file(id)?;
+        let text = std::str::from_utf8(&bytes).map_err(|_binary| FileError::InvalidUtf8)?;
+        Ok(Source::new(id, text.to_owned()))
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {

@@ -2,11 +2,11 @@
 
 use eframe::egui::{CollapsingHeader, ComboBox, Grid, Label, RichText, Ui};
 
-use super::{heading, percent, remark, term};
+use super::{heading, remark, term};
 use crate::app::context::Cx;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
-use crate::assess::{LaterReading, RepairOption, VisitFound};
+use crate::assess::{LaterReading, RepairOption, VisitFound, percent};
 use crate::measure::{Hours, Length, parse_date, parse_length, show_date, show_number};
 use crate::survey::{GapReading, LaterGap, LaterVisit};
 

@@ -23,7 +23,6 @@ use super::command::Command;
 use super::context::Cx;
 use super::look;
 use super::view::Leaf;
-use crate::measure::show_number;
 
 pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
     let bar = Frame::new().inner_margin(Margin::symmetric(12, 8));
@@ -91,13 +90,4 @@ fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> {
     }
     ui.data_mut(|data| data.remove::<String>(id));
     (response.lost_focus() && text != shown).then_some(text)
-}
-
-/// A chance in whole per cents; never more certain than a model can be.
-fn percent(chance: f64) -> String {
-    match 100.0 * chance {
-        p if p > 99.0 => "over 99 %".to_owned(),
-        p if p < 1.0 => "under 1 %".to_owned(),
-        p => format!("{} %", show_number(p, 0)),
-    }
 }

@@ -2,9 +2,9 @@
 
 use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
-use super::{heading, percent, remark, term};
+use super::{heading, remark, term};
 use crate::app::context::Cx;
-use crate::assess::{ClueWords, Findings, MissingPlace};
+use crate::assess::{ClueWords, Findings, MissingPlace, percent};
 use crate::cause::Cause;
 use crate::measure::{Percent, Units, show_number};
 

@@ -22,7 +22,7 @@ pub(super) fn wording(ui: &mut Ui, cx: &mut Cx<'_>) {
                 ui.label(RichText::new(heading).strong());
                 if own.is_some() && ui.button("Take the draft").clicked() {
                     cx.edit(format!("Draft: {heading}"), move |job| {
-                        job.wording.retain(|own| own.part != part)
+                        job.wording.retain(|own| own.part != part);
                     });
                 }
             });

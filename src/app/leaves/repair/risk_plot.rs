@@ -3,7 +3,7 @@
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::app::context::Cx;
-use crate::app::leaves::percent;
+use crate::assess::percent;
 use crate::assess::{Choice, RepairOption};
 
 /// Room for the figures beside and under the plot.

@@ -4,9 +4,9 @@ use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
 
 use super::edit_plan;
 use crate::app::context::Cx;
-use crate::app::leaves::{percent, remark};
+use crate::app::leaves::remark;
 use crate::app::why;
-use crate::assess::RepairOption;
+use crate::assess::{RepairOption, percent};
 
 /// The ways side by side, a line each; the one with the least expected cost is marked.
 pub(super) fn ways(ui: &mut Ui, cx: &mut Cx<'_>) {

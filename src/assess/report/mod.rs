@@ -1,0 +1,445 @@
+//! The assessment for other programs: JSON with units in the key names.
+//!
+//! Keys are stable: new ones may be added, none changes its meaning. The README lists them, and
+//! `assets/assessment.schema.json` is their JSON Schema, made from the types here.
+
+mod fill;
+
+use schemars::JsonSchema;
+use serde::Serialize;
+
+pub(in crate::assess) use fill::{mm, pct, round};
+
+/// The whole assessment as `gapwright assess JOB --json` prints it.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct Report {
+    /// Title of the job.
+    pub title: String,
+    /// Day of the visit.
+    pub visited: String,
+    /// The answer in one or two sentences.
+    pub answer: String,
+    /// Why it happened, in a sentence.
+    pub cause: String,
+    /// Whether there is an answer at all.
+    pub complete: bool,
+    /// What to enter or measure next.
+    pub missing: Vec<String>,
+    /// What is wrong with the entries.
+    pub problems: Vec<ProblemReport>,
+    /// Totals of the layout.
+    pub layout: LayoutReport,
+    /// What the readings say of all joints.
+    pub opening: Option<OpeningReport>,
+    /// Why they opened.
+    pub causes: Option<CausesReport>,
+    /// One for each section.
+    pub sections: Vec<SectionReport>,
+    /// The weeks to seal in.
+    pub season: Option<SeasonReport>,
+    /// The ways to mend it.
+    pub options: Vec<OptionReport>,
+    /// Which costs least with callbacks, and what would change that.
+    pub choice: Option<ChoiceReport>,
+    /// Later visits, held against what was forecast.
+    pub later: Vec<VisitReport>,
+}
+
+/// Which way costs least.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct ChoiceReport {
+    /// Its key.
+    pub best: String,
+    /// Keys of the ways that no other beats in both price and chance, cheapest first.
+    pub front: Vec<String>,
+    /// Which and why.
+    pub why: String,
+    /// What would change it.
+    pub changes: Vec<String>,
+}
+
+/// One thing wrong with the entries.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct ProblemReport {
+    /// `error`, `warning` or `note`.
+    pub severity: &'static str,
+    /// Where.
+    pub place: String,
+    /// The value and the rule it breaks.
+    pub what: String,
+    /// The way out.
+    pub fix: String,
+}
+
+/// Totals of the layout.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct LayoutReport {
+    /// Number of boards and pieces of board.
+    pub boards: usize,
+    /// Number of joints.
+    pub joints: usize,
+    /// Plan area of all surfaces less openings.
+    pub plan_area_m2: f64,
+    /// Face to paint, grooves included.
+    pub painted_area_m2: f64,
+    /// Length of joint between boards' long edges.
+    pub board_edge_m: f64,
+    /// Length of joint at board ends.
+    pub board_end_m: f64,
+    /// Length of joint along dividers.
+    pub divider_m: f64,
+    /// Length of joint along trim, walls and openings.
+    pub perimeter_m: f64,
+    /// Length of joint to be sealed again.
+    pub sealed_m: f64,
+}
+
+/// All board-to-board joints together.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct OpeningReport {
+    /// Gap times length.
+    pub opening_m2: f64,
+    /// Standard deviation of that.
+    pub opening_sd_m2: f64,
+    /// Surface of the joint to measure next.
+    pub next_surface: Option<String>,
+    /// Label of that joint.
+    pub next_joint: Option<String>,
+    /// How many more readings reach the precision asked for.
+    pub more_readings: Option<usize>,
+}
+
+/// Why the joints opened.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct CausesReport {
+    /// The cause the likeliest account is called by.
+    pub main: &'static str,
+    /// Chance that each cause plays a part.
+    pub odds: Vec<CauseReport>,
+    /// What argues for which.
+    pub clues: Vec<ClueReport>,
+    /// The reading that would settle most.
+    pub settling: Option<String>,
+}
+
+/// The odds of one cause.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct CauseReport {
+    /// Its key.
+    pub cause: &'static str,
+    /// Chance that it plays a part.
+    pub chance_pct: f64,
+}
+
+/// One clue.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct ClueReport {
+    /// What was seen.
+    pub seen: String,
+    /// Key of the cause it argues for most.
+    pub argues_for: Option<&'static str>,
+    /// The factor by which it raises that cause's odds.
+    pub odds_times: Option<f64>,
+    /// Key of the cause it argues against most.
+    pub argues_against: Option<&'static str>,
+    /// The factor by which it lowers that cause's odds.
+    pub odds_divided_by: Option<f64>,
+}
+
+/// One section.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct SectionReport {
+    /// Name of its surface.
+    pub surface: String,
+    /// Its name.
+    pub section: String,
+    /// Joints between boards that were measured.
+    pub gaps_measured: usize,
+    /// Mean gap.
+    pub mean_gap_mm: f64,
+    /// Standard error of that mean.
+    pub mean_gap_error_mm: f64,
+    /// Moisture now.
+    pub moisture_now_pct: f64,
+    /// Standard deviation of that.
+    pub moisture_now_sd_pct: f64,
+    /// Mean moisture once settled.
+    pub settled_mean_pct: f64,
+    /// Driest of the settled year.
+    pub settled_driest_pct: f64,
+    /// Wettest of the settled year.
+    pub settled_wettest_pct: f64,
+    /// Moisture that the room's model expects today.
+    pub expected_now_pct: f64,
+    /// Days until nine tenths of a surplus of moisture are gone; null if over three years.
+    pub settles_in_days: Option<usize>,
+    /// Days by which the boards' yearly wave is behind that of the air.
+    pub lag_days: Option<f64>,
+    /// Moisture at install, worked back.
+    pub installed_at_pct: Option<f64>,
+    /// Lower end of its 90 % interval.
+    pub installed_at_low_pct: Option<f64>,
+    /// Upper end of its 90 % interval.
+    pub installed_at_high_pct: Option<f64>,
+    /// That moisture against the lumber marks.
+    pub installed_words: String,
+    /// Share of the gap that the coming year closes by itself.
+    pub closes_by_itself_pct: f64,
+    /// Narrowest mean gap of the coming year.
+    pub narrowest_gap_mm: f64,
+    /// Widest mean gap of the coming year.
+    pub widest_gap_mm: f64,
+    /// Day of that narrowest gap.
+    pub narrowest_on: String,
+    /// Day to look again, when the boards are widest.
+    pub look_again_damp: String,
+    /// Day to look again, when they are narrowest.
+    pub look_again_dry: String,
+    /// Share of its sealed joints that tears again when the row moves as far as it will.
+    pub torn_again_pct: Option<f64>,
+    /// Standard deviation of that.
+    pub torn_again_sd_pct: Option<f64>,
+    /// Opening of the widest of them.
+    pub torn_widest_mm: Option<f64>,
+    /// Moisture that boards for the next install should have.
+    pub target_pct: f64,
+    /// Least moisture allowed then.
+    pub target_low_pct: Option<f64>,
+    /// Most moisture allowed then.
+    pub target_high_pct: Option<f64>,
+    /// Gap to leave then.
+    pub leave_mm: f64,
+    /// Days that boards delivered as planned must lie in the room; null if over a year.
+    pub acclimation_days: Option<u32>,
+}
+
+/// The weeks to seal in.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct SeasonReport {
+    /// The best weeks in words.
+    pub best: String,
+    /// First day of the best weeks.
+    pub best_from: String,
+    /// Last day of the best weeks.
+    pub best_to: String,
+    /// The day that quantities are worked out for.
+    pub sealed_on: String,
+    /// Share of the joint length that holds if sealed in the best week.
+    pub best_holds_pct: f64,
+    /// Length of joint too narrow to seal in any week.
+    pub never_m: f64,
+}
+
+/// One way to mend it.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct OptionReport {
+    /// Its key.
+    pub method: String,
+    /// Its name.
+    pub name: String,
+    /// Whether the papers speak of it.
+    pub chosen: bool,
+    /// Why it cannot be done, if it cannot.
+    pub not_possible: Option<String>,
+    /// Hours of all people together.
+    pub labour_hours: f64,
+    /// Days on which the crew works.
+    pub crew_days: u32,
+    /// Days from first to last.
+    pub calendar_days: u32,
+    /// Days on which the room cannot be used.
+    pub room_out_days: u32,
+    /// Share of the sealed length that stays inside its class.
+    pub holds_pct: Option<f64>,
+    /// Widest joint after it.
+    pub opens_to_mm: f64,
+    /// Chance of another callback within the warranty.
+    pub callback_pct: Option<f64>,
+    /// Lower end of the 95 % interval that the number of trials leaves.
+    pub callback_low_pct: Option<f64>,
+    /// Upper end of that interval.
+    pub callback_high_pct: Option<f64>,
+    /// The same chance after a quarter and after half of the trials.
+    pub callback_converged_pct: Option<[f64; 2]>,
+    /// Length of joint that opens again, on average.
+    pub opens_again_m: Option<f64>,
+    /// The price with callbacks over the warranty included, at present value.
+    pub expected_cost: Option<String>,
+    /// How it looks afterwards.
+    pub look: String,
+    /// The price and its build-up.
+    pub price: PriceReport,
+    /// Tasks.
+    pub tasks: Vec<TaskReport>,
+    /// Buying list.
+    pub materials: Vec<MaterialReport>,
+    /// Cost of labour and materials that is not passed in 10, 50, 80 and 90 % of the trials.
+    pub cost_percentiles: CostReport,
+    /// What drives that cost, most first.
+    pub swings: Vec<SwingReport>,
+    /// How new boards are cut.
+    pub cutting: Vec<CutReport>,
+    /// What is done and waited for, in order.
+    pub schedule: Vec<BarReport>,
+}
+
+/// A bar of the schedule.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct BarReport {
+    /// What is done or waited for.
+    pub step: String,
+    /// Whether nobody works.
+    pub waiting: bool,
+    /// Start, counted from the midnight before the first day of work.
+    pub start_days: f64,
+    /// End.
+    pub end_days: f64,
+}
+
+/// A later visit.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct VisitReport {
+    /// The day.
+    pub on: String,
+    /// Whether the work was done by then.
+    pub after_work: bool,
+    /// What it comes to.
+    pub words: String,
+    /// Its readings.
+    pub readings: Vec<ReadingReport>,
+}
+
+/// One reading of a later visit.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct ReadingReport {
+    /// Surface and joint.
+    pub joint: String,
+    /// What was measured.
+    pub measured_mm: f64,
+    /// What was forecast.
+    pub forecast_mm: Option<f64>,
+    /// Nine in ten should be at least this.
+    pub forecast_low_mm: Option<f64>,
+    /// And at most this.
+    pub forecast_high_mm: Option<f64>,
+    /// Whether it lies there.
+    pub inside: Option<bool>,
+    /// After the work: the chance with which it was expected to open.
+    pub opens_pct: Option<f64>,
+}
+
+/// Percentiles of the cost of labour and materials.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct CostReport {
+    /// Not passed in a tenth of the trials.
+    pub p10: String,
+    /// In half.
+    pub p50: String,
+    /// In eight tenths.
+    pub p80: String,
+    /// In nine tenths.
+    pub p90: String,
+}
+
+/// What one thing does to the cost.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct SwingReport {
+    /// The task or what else it is.
+    pub of: String,
+    /// By how much the cost goes up from its 10th to its 90th percentile.
+    pub swing: String,
+}
+
+/// Boards cut alike.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct CutReport {
+    /// Length of the stock.
+    pub stock_m: f64,
+    /// How many boards are cut so.
+    pub boards: usize,
+    /// Lengths cut from each, one entry a piece.
+    pub cut_m: Vec<f64>,
+    /// What is left over of each.
+    pub offcut_m: f64,
+}
+
+/// A price in the job's currency.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct PriceReport {
+    /// The currency.
+    pub currency: String,
+    /// Wage of an hour.
+    pub wage: String,
+    /// An hour with what comes on top of the wage.
+    pub labour_rate: String,
+    /// Labour.
+    pub labour: String,
+    /// Materials.
+    pub materials: String,
+    /// Equipment.
+    pub equipment: String,
+    /// Overhead.
+    pub overhead: String,
+    /// What covers a worse turn than expected.
+    pub contingency: String,
+    /// Profit.
+    pub profit: String,
+    /// What is missing to the least charge.
+    pub minimum: String,
+    /// Tax.
+    pub tax: String,
+    /// Rounding of the total.
+    pub rounding: String,
+    /// Total.
+    pub total: String,
+    /// Profit as a share of the price before tax.
+    pub margin_pct: f64,
+    /// To be paid before work starts.
+    pub deposit: String,
+    /// Lower end of the likely range (10th percentile).
+    pub total_low: String,
+    /// Upper end of the likely range (90th percentile).
+    pub total_high: String,
+    /// The contractor's share.
+    pub contractor: String,
+    /// The supplier's share.
+    pub supplier: String,
+    /// The owner's share.
+    pub owner: String,
+}
+
+/// A task.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct TaskReport {
+    /// Its id on the shelf.
+    pub task: String,
+    /// What is done.
+    pub name: String,
+    /// Hours of one person.
+    pub hours: f64,
+    /// Standard deviation of that.
+    pub hours_sd: f64,
+    /// Where the rate is from.
+    pub basis: String,
+}
+
+/// A line of the buying list.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct MaterialReport {
+    /// What it is.
+    pub name: String,
+    /// Whole pieces.
+    pub pieces: u32,
+    /// Price of one.
+    pub price: String,
+    /// Price of all.
+    pub amount: String,
+}
+
+/// The JSON Schema (draft 2020-12) of [`Report`], indented, with a line feed at its end.
+///
+/// # Errors
+/// Never in practice: a schema is plain JSON.
+pub fn report_schema() -> serde_json::Result<String> {
+    Ok(serde_json::to_string_pretty(&schemars::schema_for!(Report))? + "\n")
+}
