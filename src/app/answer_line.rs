@@ -12,7 +12,7 @@ use super::words;
 use crate::assess::{Missing, MissingPlace};
 
 /// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
-const HEIGHT: f32 = 76.0;
+const HEIGHT: f32 = 82.0;
 
 /// Keeps a figure and its per cent sign on one line.
 pub(super) fn unbroken(text: &str) -> String {
@@ -26,12 +26,12 @@ pub(super) fn answer_line(ui: &mut Ui, cx: &mut Cx<'_>) {
         let kept = cx.view.answer_height.filter(|(width, _)| *width == ui.available_width());
         ui.set_min_height(kept.map_or(HEIGHT, |(_, height)| height));
         let width = ui.available_width();
-        let (icon, colour) = match (answer.complete, answer.missing.is_empty()) {
-            (true, true) => (Icon::Good, cx.palette.good),
-            (true, false) => (Icon::Warning, cx.palette.warn),
-            (false, _) => (Icon::Warning, cx.palette.soft),
+        let (icon, colour, says) = match (answer.complete, answer.lasts) {
+            (true, true) => (Icon::Good, cx.palette.good, "What is chosen will likely last."),
+            (true, false) => (Icon::Warning, cx.palette.warn, "What is chosen will likely not last."),
+            (false, _) => (Icon::Measure, cx.palette.soft, "Something is still to be entered."),
         };
-        icon.mark(ui, Stroke::new(1.8, colour));
+        icon.mark(ui, Stroke::new(1.8, colour)).on_hover_text(says);
         let used = ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 3.0;
             let headline = RichText::new(unbroken(&answer.headline)).text_style(look::answer_style());
@@ -56,9 +56,11 @@ fn rest(ui: &mut Ui, cx: &mut Cx<'_>) {
             words::explain(ui.add(soft(&answer.cause)), &answer.cause);
         }
         if let Some(way) = &answer.cheaper {
-            ui.add(soft("Cheapest with callbacks counted:"));
-            if ui.add(link(cx, &way.to_lowercase())).on_hover_text("Go to the ways").clicked() {
+            ui.add(soft("Compare:"));
+            let text = format!("{}.", way.to_lowercase());
+            if ui.add(link(cx, &text)).on_hover_text("Go to the ways").clicked() {
                 cx.commands.push(Command::Leaf(Leaf::Repair));
+                cx.commands.push(Command::LookAt(MissingPlace::Ways));
             }
         }
         if !answer.missing.is_empty() {
@@ -81,8 +83,7 @@ fn link(cx: &Cx<'_>, text: &str) -> Link {
 /// Turns to the leaf, and to the joint, where something is entered.
 fn go_to(cx: &mut Cx<'_>, missing: &Missing) {
     let leaf = match missing.place {
-        MissingPlace::Causes => Leaf::Cause,
-        MissingPlace::Trial => Leaf::Repair,
+        MissingPlace::Trial | MissingPlace::Ways => Leaf::Repair,
         _ => Leaf::Survey,
     };
     cx.push(Command::Leaf(leaf));

@@ -86,6 +86,20 @@ impl<'a> Cx<'a> {
         })
     }
 
+    /// A field for a length of the size of a room: a bare number is feet there, where lengths are in
+    /// inches.
+    pub fn room_entry(
+        &self,
+        ui: &mut Ui,
+        name: &str,
+        value: Length,
+        range: std::ops::RangeInclusive<Length>,
+    ) -> Option<Length> {
+        let units = self.units();
+        let read = move |text: &str| read_room(text, units, &range);
+        super::entry::entry(ui, name, &value.show(units), 90.0, read)
+    }
+
     /// A field for a number within `range` that may be left empty.
     pub fn optional_entry(
         &self,
@@ -169,6 +183,22 @@ impl<'a> Cx<'a> {
     pub fn day(&self) -> usize {
         usize::try_from(self.view.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
     }
+}
+
+/// Reads a length of the size of a room.
+pub(super) fn read_room(
+    text: &str,
+    units: Units,
+    range: &std::ops::RangeInclusive<Length>,
+) -> Result<Length, String> {
+    let bare = units == Units::Inches && parse_number(text).is_ok();
+    let told = text.trim();
+    let text = if bare { format!("{told} ft") } else { told.to_owned() };
+    let length = parse_length(&text, units).map_err(|error| error.to_string())?;
+    if range.contains(&length) {
+        return Ok(length);
+    }
+    Err(format!("“{told}” is not between {} and {}", range.start().show(units), range.end().show(units)))
 }
 
 /// A number without thin spaces or a typographic minus, so that it can be typed again.

@@ -243,8 +243,13 @@ impl App {
                     if ui.button("Recover").clicked() {
                         choice = Some((at, true));
                     }
-                    let held =
-                        format!("{} surfaces, {} gaps", lost.job.surfaces.len(), lost.job.survey.gaps.len());
+                    let held = {
+                        let count = |number: usize, one: &str| {
+                            format!("{number} {one}{}", if number == 1 { "" } else { "s" })
+                        };
+                        let (surfaces, gaps) = (lost.job.surfaces.len(), lost.job.survey.gaps.len());
+                        format!("{}, {}", count(surfaces, "surface"), count(gaps, "gap"))
+                    };
                     ui.label(RichText::new(held).small().weak());
                     ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                         // Asked for twice: what is deleted is gone.

@@ -6,7 +6,7 @@
 
 use eframe::egui::text::CCursorRange;
 use eframe::egui::{
-    Area, Context, Event, Frame, Id, Key, Label, Margin, Order, Response, RichText, Stroke, StrokeKind,
+    Area, Context, Event, Frame, Id, Key, Label, Margin, Order, Rect, Response, RichText, Stroke, StrokeKind,
     TextEdit, Ui, Widget as _, pos2, vec2,
 };
 
@@ -57,7 +57,21 @@ pub fn entry_with_id<T>(
     width: f32,
     read: impl FnOnce(&str) -> Result<T, String>,
 ) -> Entered<T> {
-    let kept: Option<Typed> = ui.data(|data| data.get_temp(id));
+    entry_for(ui, id, id, name, shown, width, read)
+}
+
+/// [`entry_with_id`] that serves several values in turn, each with a slot of its own: what was refused
+/// for one stays with it.
+pub fn entry_for<T>(
+    ui: &mut Ui,
+    id: Id,
+    slot: Id,
+    name: &str,
+    shown: &str,
+    width: f32,
+    read: impl FnOnce(&str) -> Result<T, String>,
+) -> Entered<T> {
+    let kept: Option<Typed> = ui.data(|data| data.get_temp(slot));
     let mut typed = kept.clone().unwrap_or_else(|| Typed {
         text: shown.to_owned(),
         shown: shown.to_owned(),
@@ -84,30 +98,36 @@ pub fn entry_with_id<T>(
         state.cursor.set_char_range(Some(CCursorRange::one(end)));
         state.store(ui, id);
         let ahead = Typed { text: ahead, shown: shown.to_owned(), error: None };
-        ui.data_mut(|data| data.insert_temp(id, ahead));
+        ui.data_mut(|data| data.insert_temp(slot, ahead));
         return Entered { response, value: None, refused: false };
     }
-    if response.gained_focus() {
+    let wanted = ui.data(|data| data.get_temp::<String>(wanted_id())).is_some_and(|wanted| wanted == name);
+    if wanted {
+        ui.data_mut(|data| data.remove::<String>(wanted_id()));
+        response.request_focus();
+        response.scroll_to_me(Some(eframe::egui::Align::Center));
+    }
+    if response.gained_focus() && !response.changed() {
         // Typing replaces what was there, however the field was come to.
         select_all(ui, id, &typed.text);
     }
     let cancelled = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
     let (mut value, mut refused) = (None, false);
     if cancelled {
-        ui.data_mut(|data| data.remove::<Typed>(id));
+        ui.data_mut(|data| data.remove::<Typed>(slot));
     } else if response.lost_focus() {
         if typed.text.trim() == typed.shown.trim() {
-            ui.data_mut(|data| data.remove::<Typed>(id));
+            ui.data_mut(|data| data.remove::<Typed>(slot));
         } else {
             match read(&typed.text) {
                 Ok(read) => {
-                    ui.data_mut(|data| data.remove::<Typed>(id));
+                    ui.data_mut(|data| data.remove::<Typed>(slot));
                     value = Some(read);
                 }
                 Err(error) => {
                     refused = true;
                     typed.error = Some(error);
-                    ui.data_mut(|data| data.insert_temp(id, typed));
+                    ui.data_mut(|data| data.insert_temp(slot, typed));
                 }
             }
         }
@@ -118,9 +138,9 @@ pub fn entry_with_id<T>(
         if response.changed() {
             typed.error = None;
         }
-        ui.data_mut(|data| data.insert_temp(id, typed));
+        ui.data_mut(|data| data.insert_temp(slot, typed));
     } else if typed.error.is_none() && kept.is_some() {
-        ui.data_mut(|data| data.remove::<Typed>(id));
+        ui.data_mut(|data| data.remove::<Typed>(slot));
     }
     Entered { response, value, refused }
 }
@@ -141,8 +161,13 @@ fn tell_error(ui: &Ui, field: &Response, error: &str) {
     };
     let edge = Stroke::new(1.5, palette.error);
     ui.painter().rect_stroke(field.rect, 5, edge, StrokeKind::Inside);
-    let area = Area::new(field.id.with("error")).order(Order::Middle).interactable(false).fixed_pos(at);
-    area.constrain(false).show(ui, |ui| {
+    let note = field.id.with("error");
+    let covered: Option<Rect> = ui.data(|data| data.get_temp(note));
+    if covered.is_some_and(|covered| in_the_way(ui, field, covered)) {
+        return;
+    }
+    let area = Area::new(note).order(Order::Middle).interactable(false).fixed_pos(at);
+    let shown = area.constrain(false).show(ui, |ui| {
         ui.set_clip_rect(ui.clip_rect());
         let frame =
             Frame::new().fill(palette.raised).stroke(Stroke::new(1.0, palette.error)).corner_radius(5);
@@ -152,6 +177,25 @@ fn tell_error(ui: &Ui, field: &Response, error: &str) {
             ui.add(Label::new(text).wrap().selectable(false));
         });
     });
+    ui.data_mut(|data| data.insert_temp(note, shown.response.rect));
+}
+
+/// Whether something under a note is being worked on: then the note gives way.
+fn in_the_way(ui: &Ui, field: &Response, note: Rect) -> bool {
+    let pointed = ui.input(|input| input.pointer.hover_pos()).is_some_and(|at| note.contains(at));
+    let focused = ui.memory(|memory| memory.focused()).filter(|id| *id != field.id);
+    let worked_on =
+        focused.and_then(|id| ui.read_response(id)).is_some_and(|other| other.rect.intersects(note));
+    pointed || worked_on
+}
+
+fn wanted_id() -> Id {
+    Id::unique("a field is to take the keyboard")
+}
+
+/// Gives the keyboard to the field of this name, once it is drawn.
+pub fn focus_named(ctx: &Context, name: &str) {
+    ctx.data_mut(|data| data.insert_temp(wanted_id(), name.to_owned()));
 }
 
 fn ahead_id(id: Id) -> Id {

@@ -35,7 +35,6 @@ impl App {
                 self.view.leaf = Leaf::Survey;
             }
             Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
-            Command::Open => self.ask_path(Purpose::Open),
             Command::OpenPath(path) => self.open(&path),
             _ => {}
         }
@@ -55,7 +54,13 @@ impl App {
                     ));
                 }
             }
-            Err(error) => self.fault(error.to_string()),
+            Err(error) => {
+                self.fault(error.to_string());
+                if self.natives.is_none() || !path.exists() {
+                    // A path that was mistyped is put right, not typed again.
+                    self.dialog = Some(Dialog::path(Purpose::Open, path));
+                }
+            }
         }
     }
 
@@ -72,7 +77,7 @@ impl App {
                 "“{}” was being typed into “{}” and is not in the job yet.",
                 typing.text, typing.field
             );
-            self.notice = Some(Notice::good(text));
+            self.notice = Some(Notice::fault(text));
         }
         lost.forget();
     }

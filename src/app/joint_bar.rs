@@ -7,7 +7,7 @@ use eframe::egui::{ComboBox, Id, Key, Label, RichText, Ui};
 use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
-use super::entry::{after_enter, entry_with_id, select_all, type_ahead};
+use super::entry::{after_enter, entry_for, select_all, type_ahead};
 use super::view::{Selected, Tool, View};
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
@@ -37,10 +37,10 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
             } else {
                 "No joints yet."
             };
-            ui.label(RichText::new(words).color(cx.palette.soft));
             if drawn && ui.button("Next joint to measure").clicked() {
                 cx.push(Command::NextJoint);
             }
+            ui.add(Label::new(RichText::new(words).color(cx.palette.soft)).truncate());
             return;
         };
         let name = match cx.view.also.len() {
@@ -77,11 +77,12 @@ fn reading<'a>(cx: &Cx<'a>, selected: &Selected) -> Option<&'a GapReading> {
 
 fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     let units = cx.units();
-    let shown = reading(cx, selected).map_or_else(String::new, |reading| reading.width.show(units));
+    let shown = shown_gap(cx, selected);
     ui.label("Gap");
     // One field for all joints, so that it keeps the keyboard while joints change.
     let id = Id::unique("gap field");
-    let field = entry_with_id(ui, id, "Gap of the joint", &shown, 74.0, |text| {
+    let slot = id.with((selected.surface, &selected.joint, cx.view.also.len()));
+    let field = entry_for(ui, id, slot, "Gap of the joint", &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
         }
@@ -99,8 +100,10 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     });
     if std::mem::take(&mut cx.view.focus_gap) || field.refused {
         field.response.request_focus();
-        // What was refused is typed over as well.
-        select_all(ui, id, &" ".repeat(64));
+        // What was refused is typed over as well; what was typed since is not.
+        if !field.response.changed() {
+            select_all(ui, id, &" ".repeat(64));
+        }
     }
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     if let Some(width) = field.value {
@@ -109,9 +112,21 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     if entered && !field.refused && cx.view.also.is_empty() {
         // What is typed on at once belongs to the next joint: the field never loses the keyboard.
         field.response.request_focus();
+        // The next key replaces what the next joint shows.
+        select_all(ui, id, &" ".repeat(64));
         type_ahead(ui, id, after_enter(ui));
         cx.push(Command::NextJoint);
     }
+}
+
+/// The reading that is shown: that of the joint, or of all selected ones if they are alike.
+fn shown_gap(cx: &Cx<'_>, selected: &Selected) -> String {
+    let show = |joint: &String| {
+        let selected = Selected { surface: selected.surface, joint: joint.clone() };
+        reading(cx, &selected).map_or_else(String::new, |reading| reading.width.show(cx.units()))
+    };
+    let first = show(&selected.joint);
+    if cx.view.also.iter().all(|joint| show(joint) == first) { first } else { String::new() }
 }
 
 /// The selected joint and those taken in with it.

@@ -144,6 +144,18 @@ pub fn apply(ctx: &egui::Context) {
     }
 }
 
+/// A ring around what has the keyboard, whatever it is: some widgets show it faintly or not at all.
+pub fn focus_ring(ctx: &egui::Context) {
+    let Some(focused) = ctx.memory(|memory| memory.focused()) else { return };
+    let Some(widget) = ctx.read_response(focused) else { return };
+    // What is scrolled out of sight gets no ring.
+    if widget.interact_rect.is_positive() {
+        let ring = widget.interact_rect.intersect(widget.rect).expand(2.0);
+        let stroke = Stroke::new(2.0, palette(ctx).accent);
+        ctx.layer_painter(widget.layer_id).rect_stroke(ring, 6, stroke, egui::StrokeKind::Middle);
+    }
+}
+
 fn fonts() -> FontDefinitions {
     let mut fonts = FontDefinitions::default();
     let files: [(&str, &'static [u8]); 2] = [

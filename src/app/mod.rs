@@ -59,7 +59,7 @@ use notice::Notice;
 use view::{Leaf, Settings, View};
 use worker::Worker;
 
-use crate::assess::{Assessment, assess};
+use crate::assess::{Assessment, MissingPlace, assess};
 use crate::job::{Job, Logo, Shelf, file};
 use crate::papers::{Paper, Papers, Templates};
 
@@ -262,7 +262,8 @@ impl App {
                 self.reassess();
             }
             Command::New => self.leave(ctx, Command::New),
-            Command::Open => self.leave(ctx, Command::Open),
+            // What is unsaved is asked about once there is something to open.
+            Command::Open => self.ask_path(Purpose::Open),
             Command::OpenPath(path) => self.leave(ctx, Command::OpenPath(path)),
             Command::OpenDemo => self.leave(ctx, Command::OpenDemo),
             Command::Quit => ctx.send_viewport_cmd(ViewportCommand::Close),
@@ -327,6 +328,10 @@ impl App {
             }
             Command::Day(day) => self.view.day = day,
             Command::Show(page) => {
+                if self.view.show.is_none() {
+                    // As it was found, and without prices, however it was looked at before.
+                    (self.view.day, self.view.playing, self.view.show_prices) = (0, false, false);
+                }
                 self.view.show = page;
                 // A joint at hand is the workshop's business.
                 (self.view.selected, self.view.also) = (None, Vec::new());
@@ -345,6 +350,9 @@ impl App {
             }
             Command::WantPhoto(path) => self.photos.want(path),
             Command::LookAt(place) => {
+                if place == MissingPlace::Dates {
+                    entry::focus_named(ctx, "Boards went up");
+                }
                 self.view.look_at.set(Some(place));
                 // What is looked at is drawn in the next frame.
                 ctx.request_repaint();
@@ -411,8 +419,14 @@ impl App {
 
     /// Goes back to the built-in template of a paper.
     fn built_in_template(&mut self, paper: Paper) {
-        if let Err(error) = self.templates.put_away(paper) {
-            self.fault(format!("Your template cannot be put away: {error}"));
+        let own = self.templates.own(paper);
+        match (self.templates.put_away(paper), own) {
+            (Err(error), _) => self.fault(format!("Your template cannot be put away: {error}")),
+            (Ok(()), Some(path)) => {
+                let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
+                self.notice = Some(Notice::good(text));
+            }
+            (Ok(()), None) => {}
         }
         self.preview.forget();
     }
@@ -551,13 +565,16 @@ impl App {
         let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
         Panel::bottom("year").frame(strip).exact_size(if small { 150.0 } else { 196.0 }).show(ui, |ui| {
             ui.horizontal_top(|ui| {
-                let section = 236.0;
+                // Where there is no room for both, the strip goes first.
+                let section = if ui.available_width() < 560.0 { 0.0 } else { 236.0 };
                 let width = (ui.available_width() - section - 8.0).max(200.0);
                 let size = egui::vec2(width, ui.available_height());
                 ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
                     year_strip::year_strip(ui, &mut cx);
                 });
-                joint_section::joint_section(ui, &mut cx);
+                if section > 0.0 {
+                    joint_section::joint_section(ui, &mut cx);
+                }
             });
         });
         let joint = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(10, 5));
@@ -631,6 +648,7 @@ impl eframe::App for App {
         if let Some(dialog) = self.dialog.take() {
             self.dialog = self.dialog_ui(&ctx, dialog, &mut commands);
         }
+        look::focus_ring(&ctx);
         let over = self.view.middle.filter(|_| self.view.show.is_none()).unwrap_or(ctx.content_rect());
         let away = self.notice.as_ref().is_some_and(|told| notice::notice(&ctx, told, over));
         let lasting = self.errands.told(&ctx).map(str::to_owned);

@@ -65,7 +65,7 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
     }
     all.extend(words::all().iter().map(|word| {
         let told = || Command::Tell(format!("{}: {}", word.name(), word.meaning()));
-        plain(format!("What is: {}", word.name()), told)
+        plain(format!("What is: {}", word.forms().join(", ")), told)
     }));
     let surface = cx.view.surface;
     for joint in cx.found.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {

@@ -13,6 +13,8 @@ use crate::papers::{Words, weighed};
 
 /// The pages.
 const PAGES: [&str; 4] = ["What happened", "The year", "The ways", "The plan"];
+/// Surfaces drawn one under the other; more would be too small to see.
+const MOST_DRAWN: usize = 3;
 /// Size of the text.
 const TEXT: f32 = 20.0;
 
@@ -93,7 +95,17 @@ fn happened(ui: &mut Ui, cx: &mut Cx<'_>, words: &Words) {
         say(ui, &words.saw);
         say(ui, &words.why);
     };
-    beside(ui, told, |ui| drawing::still(ui, cx));
+    beside(ui, told, |ui| {
+        let surfaces = cx.assessed.surfaces.len().min(MOST_DRAWN);
+        let height = ui.available_height() / surfaces.max(1) as f32 - 24.0;
+        for (index, surface) in cx.assessed.surfaces.iter().take(surfaces).enumerate() {
+            ui.label(RichText::new(&surface.name).size(14.0).color(cx.palette.soft));
+            let size = vec2(ui.available_width(), height);
+            ui.allocate_ui_with_layout(size, Layout::top_down(Align::Min), |ui| {
+                drawing::still(ui, cx, index)
+            });
+        }
+    });
 }
 
 fn year(ui: &mut Ui, cx: &mut Cx<'_>, words: &Words) {
@@ -131,7 +143,7 @@ fn way(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         let again = option.callback.as_ref().map_or_else(String::new, |risk| {
             let years = cx.assessed.plan.warranty_years.max(1);
             let within = if years == 1 { "a year".to_owned() } else { format!("{years} years") };
-            format!("Opens again within {within}: {}.", odds_words(risk.chance))
+            format!("Another callback within {within}: {}.", odds_words(risk.chance))
         });
         let days = option.schedule.room_out;
         let days = format!("The room is closed for {days} {}.", if days == 1 { "day" } else { "days" });

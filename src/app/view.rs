@@ -195,6 +195,8 @@ pub struct View {
     pub show: Option<usize>,
     /// Whether the homeowner sees prices.
     pub show_prices: bool,
+    /// The page of it that is read, large.
+    pub page: Option<usize>,
     /// Which paper is previewed.
     pub paper: usize,
     /// Whether the gap field is to take the focus.

@@ -15,6 +15,11 @@ impl Word {
         self.0.first().map_or("", String::as_str)
     }
 
+    /// All its forms.
+    pub fn forms(&self) -> &[String] {
+        &self.0
+    }
+
     /// What it means.
     pub fn meaning(&self) -> &str {
         &self.1

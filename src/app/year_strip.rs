@@ -191,9 +191,7 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
     let (units, top_gap) = (cx.units(), curves.top_gap);
     let name = name(cx, state);
     ui.horizontal(|ui| {
-        ui.label(RichText::new(name).strong());
-        let shown = date_after(job, cx.day());
-        ui.label(format!("{}: {}", show_date(shown), told_gap(cx, state)));
+        // The buttons first: they stay where they are while the date runs.
         let play = if cx.view.playing { Icon::Pause } else { Icon::Play };
         if play.button(ui, "Play the year", true).clicked() {
             asked = Some(Command::Play);
@@ -203,6 +201,9 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
         if Icon::Ghost.button(ui, ghost, true).clicked() {
             asked = Some(Command::Ghost);
         }
+        ui.label(RichText::new(name).strong());
+        let shown = date_after(job, cx.day());
+        ui.label(format!("{}: {}", show_date(shown), told_gap(cx, state)));
         if ui.available_width() > 196.0 {
             legend(ui, cx);
         }

@@ -13,6 +13,9 @@ use crate::repair::MethodId;
 /// Below this share of the joint length held, resealing is not advised.
 const ENOUGH_HOLDS: f64 = 0.9;
 
+/// With at most this chance of another callback a repair likely lasts.
+const LIKELY_LASTS: f64 = 0.25;
+
 /// A cause this likely needs no further reading.
 const SETTLED: f64 = 0.95;
 
@@ -36,6 +39,8 @@ pub struct Answer {
     pub cheaper: Option<String>,
     /// Whether there is an answer at all.
     pub complete: bool,
+    /// Whether what is chosen will likely last: it holds, and another callback is unlikely.
+    pub lasts: bool,
 }
 
 /// Something that would make the answer firmer.
@@ -56,8 +61,10 @@ pub enum MissingPlace {
     Problems,
     /// At the joints of this section: indices of surface and section.
     Gaps(usize, usize),
-    /// With the causes.
-    Causes,
+    /// With the readings of gaps, where it is noted how beads failed.
+    Failures,
+    /// Among the ways to mend it.
+    Ways,
     /// With the readings of moisture.
     Moisture,
     /// With the dates.
@@ -102,9 +109,23 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
             (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
         };
     let cheaper = found.least_expected().filter(|least| least.method != chosen.method);
-    // A headline that names the cheaper way need not be told so twice.
-    let cheaper = cheaper.map(|least| least.name.clone()).filter(|name| !names(&headline, name));
-    Answer { headline, cause: cause_words(job, found), missing, cheaper, complete: true }
+    let cheaper = cheaper.map(|least| least.name.clone());
+    // A headline that names the cheaper way need not do so twice.
+    let told = cheaper.as_ref().filter(|name| !names(&headline, name));
+    let told = told.map_or_else(String::new, |name| {
+        format!(" With callbacks counted another way costs less: {}.", name.to_lowercase())
+    });
+    let lasts = chosen.holds.is_none_or(|share| share >= ENOUGH_HOLDS)
+        && chosen.not_possible.is_none()
+        && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS);
+    Answer {
+        headline: headline + &told,
+        cause: cause_words(job, found),
+        missing,
+        cheaper,
+        complete: true,
+        lasts,
+    }
 }
 
 fn names(headline: &str, way: &str) -> bool {
@@ -210,7 +231,7 @@ fn when_words(job: &Job, found: &Assessment) -> String {
 }
 
 /// `between 4 May and 6 Jul`, or `at any time of the year`.
-pub(super) fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
+pub fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
     if best.high - best.low + 2 >= weeks {
         return ANY_TIME.to_owned();
     }
@@ -327,8 +348,8 @@ fn missing(job: &Job, found: &Assessment) -> Vec<Missing> {
         }
     }
     let unsettled = found.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
-    if let Some(settling) = unsettled.as_ref().and_then(|causes| causes.settling.as_ref()) {
-        want(MissingPlace::Causes, format!("to settle the cause: {settling}"));
+    if let Some((settling, place)) = unsettled.as_ref().and_then(|causes| causes.settling.as_ref()) {
+        want(*place, format!("to settle the cause: {settling}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
         want(MissingPlace::Moisture, "a moisture reading of the boards".to_owned());

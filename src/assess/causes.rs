@@ -3,6 +3,7 @@
 
 use statrs::statistics::Statistics as _;
 
+use super::MissingPlace;
 use super::sections::{SectionState, visit_day};
 use crate::cause::{
     Besides, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
@@ -35,7 +36,7 @@ pub struct Findings {
     /// The clues.
     pub clues: Vec<ClueWords>,
     /// The reading that would settle most, as the object of "measure" or "note".
-    pub settling: Option<String>,
+    pub settling: Option<(String, MissingPlace)>,
     /// Index in the assessment of the section that stands out, where a part was wetted.
     pub struck: Option<usize>,
 }
@@ -73,9 +74,17 @@ pub(super) fn findings(
         format!("{}, section {}", surface.name, surface.sections[state.section].name)
     };
     let settling = odds.settling.map(|(reading, _)| match reading {
-        Reading::Gap(at) => format!("measure one more gap in {}", name(at)),
-        Reading::Moisture(at) => format!("take a moisture reading of the boards in {}", name(at)),
-        Reading::Failures => "note how the bead failed at the joints you measured".to_owned(),
+        Reading::Gap(at) => {
+            let state = &sections[told[at]];
+            let place = MissingPlace::Gaps(state.surface, state.section);
+            (format!("measure one more gap in {}", name(at)), place)
+        }
+        Reading::Moisture(at) => {
+            (format!("take a moisture reading of the boards in {}", name(at)), MissingPlace::Moisture)
+        }
+        Reading::Failures => {
+            ("note how the bead failed at the joints you measured".to_owned(), MissingPlace::Failures)
+        }
     });
     let clues = odds.clues.iter().map(|clue| in_words(clue, job, shelf, sections, &inputs)).collect();
     let struck = (odds.account.0.besides == Besides::Wetted).then(|| standing_out(sections, &told)).flatten();

@@ -19,7 +19,7 @@ mod rows;
 mod sections;
 mod tables;
 
-pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words, percent};
+pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words, percent, window_words};
 pub use causes::{ClueWords, Findings};
 pub use choice::Choice;
 pub use cut::PlannedBead;

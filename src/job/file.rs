@@ -117,6 +117,12 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     Ok(Loaded { job, problems: cuts.into_iter().map(problem).collect() })
 }
 
+/// How files are read: a value that may be missing can stand there with or without `Some` around it,
+/// as the first files had it and as people write it.
+pub(super) fn lenient() -> ron::Options {
+    ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
+}
+
 /// The version a text says it is of; the present one if it does not say.
 fn version(text: &str) -> u32 {
     #[derive(Deserialize)]
@@ -129,7 +135,7 @@ fn version(text: &str) -> u32 {
             Self { version: VERSION }
         }
     }
-    if let Ok(head) = ron::from_str::<Head>(text) {
+    if let Ok(head) = lenient().from_str::<Head>(text) {
         return head.version;
     }
     // A broken file may still say it, in the first line that starts with the word.

@@ -21,5 +21,5 @@ pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
 pub use own_shelf::{Difference, OwnShelf, ShelfBoard};
 pub use problem::{Place, Problem, Severity};
 pub use shelf::Shelf;
-pub use shelf_file::{RateLearned, ShelfError, jobs_in, learn_rates, load_shelf, save_shelf};
+pub use shelf_file::{RateLearned, ShelfError, jobs_in, learn_rates, load_shelf, read_shelf, save_shelf};
 pub use usable::usable;

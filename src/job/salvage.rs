@@ -9,6 +9,7 @@
 use std::ops::Range;
 
 use super::document::Job;
+use super::file::lenient;
 
 /// A file with more broken pieces than this is not a job.
 const MOST_CUTS: usize = 100;
@@ -82,7 +83,7 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
 }
 
 fn attempt(text: &str) -> Result<Job, Fault> {
-    ron::from_str::<Job>(text).map_err(|error| {
+    lenient().from_str::<Job>(text).map_err(|error| {
         let (line, column) = (error.span.start.line, error.span.start.col);
         Fault {
             line,

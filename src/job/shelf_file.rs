@@ -30,8 +30,15 @@ pub enum ShelfError {
 /// If the file cannot be read or is no shelf.
 pub fn load_shelf(path: &Path) -> Result<OwnShelf, ShelfError> {
     let text = read_text(path)?;
-    ron::from_str(&text)
-        .map_err(|error| ShelfError::NotAShelf { path: path.to_owned(), reason: error.to_string() })
+    read_shelf(&text).map_err(|reason| ShelfError::NotAShelf { path: path.to_owned(), reason })
+}
+
+/// Reads a shelf from text.
+///
+/// # Errors
+/// Line, column and what is wrong.
+pub fn read_shelf(text: &str) -> Result<OwnShelf, String> {
+    file::lenient().from_str(text).map_err(|error| error.to_string())
 }
 
 /// Saves a shelf, whole or not at all.

@@ -201,6 +201,8 @@ enum Unit {
 
 fn tokenise(text: &str) -> Option<Vec<Token>> {
     let mut tokens = Vec::new();
+    // Digits are shown in groups, parted by a thin space.
+    let text = text.replace(['\u{2009}', '\u{202f}'], "");
     let mut rest = text.trim();
     while let Some(first) = rest.chars().next() {
         let end_of = |keep: fn(char) -> bool| rest.find(|c| !keep(c)).unwrap_or(rest.len());

@@ -213,7 +213,9 @@ pub(super) fn odds(found: &Assessment) -> Option<Value> {
             json!([clue.seen, told(clue.argues_for), told(clue.argues_against)])
         })
         .collect();
-    Some(json!({ "odds": odds, "clues": clues, "settling": causes.settling }))
+    Some(
+        json!({ "odds": odds, "clues": clues, "settling": causes.settling.as_ref().map(|(words, _)| words) }),
+    )
 }
 
 /// The joints to measure again, with what is forecast for the dampest and the driest weeks.

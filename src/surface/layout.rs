@@ -8,7 +8,7 @@ use geo::{
 
 use super::boundary::{Source, boundary_joints};
 use super::courses::{Frame, section_courses};
-use super::model::{Section, Surface, polygon};
+use super::model::{Divider, Point, Section, Surface, polygon};
 use crate::measure::{Area, Length};
 
 /// What meets at a joint.
@@ -142,7 +142,9 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
     let rectangles: Vec<Option<Polygon>> = surface.dividers.iter().map(|d| d.rectangle()).collect();
     let inner = inset(&outline, surface.trim);
     let boarded = {
-        let dividers = united(rectangles.iter().flatten());
+        let through: Vec<Polygon> =
+            surface.dividers.iter().filter_map(|divider| cut_through(divider, &outline)).collect();
+        let dividers = united(&through);
         inner.intersection(&face).difference(&dividers)
     };
     let clear: Vec<MultiPolygon> = surface.sections.iter().map(|section| region(section, &boarded)).collect();
@@ -170,6 +172,22 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
     laid.face = face;
     laid.painted_area = laid.plan_area + developed_extra(surface, &laid.joints);
     laid
+}
+
+/// A divider's face as it is cut out: an end that lies on the outline goes a hair beyond it, for in a
+/// turned room the two edges meet to rounding only, and a sliver would be left between them.
+fn cut_through(divider: &Divider, outline: &MultiPolygon) -> Option<Polygon> {
+    const HAIR: f64 = 1e-5;
+    let axis = divider.to.coord() - divider.from.coord();
+    let length = axis.x.hypot(axis.y);
+    let edges = || outline.iter().flat_map(|polygon| polygon.exterior().lines());
+    let on_edge = |end: Coord| edges().any(|edge| Euclidean.distance(&edge, &geo::Point::from(end)) < HAIR);
+    let beyond = |end: Coord, way: f64| {
+        let hair = if on_edge(end) && length > HAIR { axis * (way * HAIR / length) } else { Coord::zero() };
+        Point::m(end.x + hair.x, end.y + hair.y)
+    };
+    let (from, to) = (beyond(divider.from.coord(), -1.0), beyond(divider.to.coord(), 1.0));
+    Divider { from, to, ..divider.clone() }.rectangle()
 }
 
 /// All of `shapes` as one region, whichever way round they are drawn: `geo::unary_union` loses

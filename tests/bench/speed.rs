@@ -16,7 +16,7 @@ use gapwright::app::demo_job;
 use gapwright::assess::assess;
 use gapwright::job::{Job, Shelf};
 use gapwright::joint::{Row, RowBoard, RowJoint};
-use gapwright::measure::{Angle, Humidity, Length, Temperature};
+use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
 use gapwright::papers::{Paper, Papers};
 use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, Swing, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
@@ -123,6 +123,23 @@ fn speed(criterion: &mut Criterion) {
     let found = assess(&demo, shelf);
     criterion.bench_function("letter", |b| {
         b.iter(|| Papers::new(black_box(&demo), &found).typeset(Paper::Letter).map(|letter| letter.pdf()));
+    });
+    // As after an edit: another price every time, so that nothing is remembered from the last.
+    let mut edited = demo.clone();
+    criterion.bench_function("all papers after an edit", |b| {
+        b.iter(|| {
+            edited.plan.prices.labour = edited.plan.prices.labour + Money::cents(1);
+            let found = assess(&edited, shelf);
+            let papers = Papers::new(&edited, &found);
+            Paper::ALL.map(|paper| papers.typeset(paper).and_then(|paper| paper.pdf()).map(|pdf| pdf.len()))
+        });
+    });
+    criterion.bench_function("preview of the letter after an edit", |b| {
+        b.iter(|| {
+            edited.plan.prices.labour = edited.plan.prices.labour + Money::cents(1);
+            let found = assess(&edited, shelf);
+            Papers::new(&edited, &found).typeset(Paper::Letter).map(|letter| letter.images(1.5).len())
+        });
     });
 }
 

@@ -61,10 +61,9 @@ pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
 }
 
 /// The surface shown, all of it, to look at only.
-pub(super) fn still(ui: &mut Ui, cx: &Cx<'_>) {
+pub(super) fn still(ui: &mut Ui, cx: &Cx<'_>, surface: usize) {
     let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Drawing"));
-    let surface = cx.view.surface;
     let Some(laid) = cx.found.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
     let sheet = Sheet::fit(response.rect, bounds, Camera::default());
@@ -77,7 +76,7 @@ pub(super) fn still(ui: &mut Ui, cx: &Cx<'_>) {
 
 fn surface_tabs(ui: &mut Ui, cx: &mut Cx<'_>) {
     ui.add_space(6.0);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.add_space(8.0);
         for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
             let on = cx.view.surface == index;

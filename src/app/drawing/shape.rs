@@ -10,7 +10,7 @@ use geo::Coord;
 use super::Sheet;
 use super::snap::{Snapped, grid_step, snap};
 use crate::app::command::Command;
-use crate::app::context::Cx;
+use crate::app::context::{Cx, read_room};
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
@@ -294,11 +294,7 @@ fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usi
         let units = cx.units();
         let name = format!("Length of edge {}", edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
-            let length = crate::measure::parse_length(text, units).map_err(|error| error.to_string())?;
-            match (Length::mm(10.0)..=Length::m(100.0)).contains(&length) {
-                true => Ok(length),
-                false => Err(format!("“{}” is no length of an edge", text.trim())),
-            }
+            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)))
         });
         if cx.view.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.

@@ -8,7 +8,7 @@ use crate::app::command::Command;
 use crate::app::context::Cx;
 use crate::app::entry::{entry, text_entry};
 use crate::job::{Job, Place};
-use crate::measure::{Angle, Length, Units, parse_length};
+use crate::measure::{Angle, Length, parse_length};
 use crate::surface::Behind;
 use crate::surface::{
     BoardSpec, Finish, Fixing, Profile, Section, Surface, SurfaceKind,
@@ -42,12 +42,12 @@ fn add_surface(ui: &mut Ui, cx: &mut Cx<'_>) {
         let least = Length::inches(2.0)..=LARGEST;
         let wall = draft.kind == SurfaceKind::Wall;
         ui.label(if wall { "Length" } else { "Width" });
-        if let Some(width) = room_entry(ui, cx, "Width of the new surface", draft.width, least.clone()) {
+        if let Some(width) = cx.room_entry(ui, "Width of the new surface", draft.width, least.clone()) {
             draft.width = width;
         }
         ui.end_row();
         ui.label(if wall { "Height" } else { "Depth" });
-        if let Some(height) = room_entry(ui, cx, "Height of the new surface", draft.height, least) {
+        if let Some(height) = cx.room_entry(ui, "Height of the new surface", draft.height, least) {
             draft.height = height;
         }
         ui.end_row();
@@ -420,29 +420,4 @@ fn edit_section(
             change(section);
         }
     });
-}
-
-/// A field for a side of a room: a bare number is feet there, where lengths are in inches.
-fn room_entry(
-    ui: &mut Ui,
-    cx: &Cx<'_>,
-    name: &str,
-    value: Length,
-    range: std::ops::RangeInclusive<Length>,
-) -> Option<Length> {
-    let units = cx.units();
-    crate::app::entry::entry(ui, name, &value.show(units), 90.0, |text| {
-        let bare = units == Units::Inches && crate::measure::parse_number(text).is_ok();
-        let text = if bare { format!("{} ft", text.trim()) } else { text.to_owned() };
-        let length = crate::measure::parse_length(&text, units).map_err(|error| error.to_string())?;
-        match range.contains(&length) {
-            true => Ok(length),
-            false => Err(format!(
-                "“{}” is not between {} and {}",
-                text.trim(),
-                range.start().show(units),
-                range.end().show(units)
-            )),
-        }
-    })
 }

@@ -15,7 +15,7 @@ mod shelf;
 mod survey;
 mod wording;
 
-use eframe::egui::{Frame, Label, Margin, RichText, ScrollArea, TextEdit, Ui};
+use eframe::egui::{Frame, Id, Label, Margin, RichText, ScrollArea, TextEdit, Ui, vec2};
 
 pub(super) use papers::{Pages, Preview};
 
@@ -51,11 +51,28 @@ pub(super) fn leaves(ui: &mut Ui, cx: &mut Cx<'_>) {
                 Leaf::Afterwards => afterwards::afterwards(ui, cx),
                 Leaf::Shelf => shelf::shelf(ui, cx),
             }
+            follow_focus(ui);
         });
     });
     if asked.is_some() {
         // What was not found is not looked for any longer.
         cx.view.look_at.set(None);
+    }
+}
+
+/// Scrolls to what the keyboard has come to, if it lies in this leaf.
+fn follow_focus(ui: &Ui) {
+    let focused = ui.memory(|memory| memory.focused());
+    let last = Id::unique("focus in the leaf");
+    let before: Option<Option<Id>> = ui.data(|data| data.get_temp(last));
+    if before == Some(focused) {
+        return;
+    }
+    ui.data_mut(|data| data.insert_temp(last, focused));
+    let Some(field) = focused.and_then(|id| ui.read_response(id)) else { return };
+    let here = ui.layer_id() == field.layer_id && ui.min_rect().expand(4.0).contains(field.rect.center());
+    if here && !ui.clip_rect().contains_rect(field.rect) {
+        ui.scroll_to_rect(field.rect.expand2(vec2(0.0, 40.0)), None);
     }
 }
 

@@ -4,7 +4,7 @@ use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
 use super::{heading, remark, term};
 use crate::app::context::Cx;
-use crate::assess::{ClueWords, Findings, MissingPlace, percent};
+use crate::assess::{ClueWords, Findings, percent};
 use crate::cause::Cause;
 use crate::measure::{Percent, Units, show_number};
 
@@ -35,8 +35,7 @@ pub(super) fn odds(ui: &mut Ui, cx: &Cx<'_>, causes: &Findings) {
     for clue in &causes.clues {
         clue_ui(ui, cx, clue);
     }
-    cx.arrive(ui, MissingPlace::Causes);
-    if let Some(settling) = &causes.settling {
+    if let Some((settling, _)) = &causes.settling {
         ui.add(Label::new(format!("What would settle most: {settling}.")).wrap());
     }
 }

@@ -132,22 +132,16 @@ pub(super) fn corners(
 ) {
     let anywhere = -LARGEST..=LARGEST;
     Grid::new((name, "corners")).num_columns(4).show(ui, |ui| {
-        ui.label(RichText::new("corner").small());
+        let hint = "Where lengths are in inches, a bare number is feet here: type 9\" for inches.";
+        ui.label(RichText::new("corner").small()).on_hover_text(hint);
         ui.label(RichText::new("right").small());
         ui.label(RichText::new("up").small());
         ui.end_row();
         for (index, point) in points.iter().enumerate() {
             let number = index + 1;
             ui.label(number.to_string());
-            let x = cx.length_entry(
-                ui,
-                &format!("{name}, corner {number}, right"),
-                point.0,
-                anywhere.clone(),
-                84.0,
-            );
-            let y =
-                cx.length_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone(), 84.0);
+            let x = cx.room_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere.clone());
+            let y = cx.room_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone());
             if x.is_some() || y.is_some() {
                 cx.edit("Move corner", move |job| {
                     if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
@@ -211,8 +205,8 @@ pub(super) fn dividers(ui: &mut Ui, cx: &mut Cx<'_>, on: usize) {
                     ("To", divider.to, |d, p| d.to = p),
                 ] {
                     ui.label(name);
-                    let x = cx.length_entry(ui, &format!("{name}, right"), point.0, anywhere.clone(), 84.0);
-                    let y = cx.length_entry(ui, &format!("{name}, up"), point.1, anywhere.clone(), 84.0);
+                    let x = cx.room_entry(ui, &format!("{name}, right"), point.0, anywhere.clone());
+                    let y = cx.room_entry(ui, &format!("{name}, up"), point.1, anywhere.clone());
                     if x.is_some() || y.is_some() {
                         let moved = Point(x.unwrap_or(point.0), y.unwrap_or(point.1));
                         edit_divider(cx, on, index, move |divider| set(divider, moved));

@@ -2,11 +2,14 @@
 
 use std::sync::Arc;
 
-use eframe::egui::{ColorImage, Context, Image, RichText, TextureHandle, TextureOptions, Ui};
+use eframe::egui::{
+    ColorImage, Context, Image, RichText, ScrollArea, Sense, TextureHandle, TextureOptions, Ui,
+};
 
 use super::{heading, remark, wording};
 use crate::app::command::Command;
 use crate::app::context::Cx;
+use crate::app::dialog::modal;
 use crate::job::{Job, Severity};
 use crate::papers::{PageImage, Paper};
 
@@ -83,11 +86,11 @@ pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     let wanted = Paper::ALL[cx.view.paper.min(Paper::ALL.len() - 1)];
     template(ui, cx, wanted);
+    if let Some(error) = &cx.preview.error {
+        cx.problem(ui, Severity::Error, &format!("{error}. The built-in template stands in."));
+    }
     if wanted == Paper::Letter {
         wording::wording(ui, cx);
-    }
-    if let Some(error) = &cx.preview.error {
-        cx.problem(ui, Severity::Error, error);
     }
     if cx.preview.shown != Some(wanted) {
         ui.label(RichText::new("Setting type…").color(cx.palette.soft));
@@ -97,15 +100,34 @@ pub(super) fn papers(ui: &mut Ui, cx: &mut Cx<'_>) {
     for (index, page) in cx.preview.pages.iter().enumerate() {
         let width = ui.available_width() - 2.0;
         let name = format!("{}, page {} of {pages}", wanted.name(), index + 1);
-        ui.add(Image::new(page).max_width(width).alt_text(name));
+        let small = ui.add(Image::new(page).max_width(width).alt_text(&name).sense(Sense::CLICK));
+        if small.on_hover_text("Click to read it").clicked() {
+            cx.view.page = Some(index);
+        }
         ui.add_space(8.0);
     }
+    read_page(ui, cx);
     heading(ui, "What they are made of");
     remark(
         ui,
         cx,
         "Every figure comes from the answer on the other leaves. Names, addresses and the logo are under Survey, The job.",
     );
+}
+
+/// A page, large enough to be read.
+fn read_page(ui: &Ui, cx: &mut Cx<'_>) {
+    let Some(page) = cx.view.page.and_then(|index| cx.preview.pages.get(index)) else { return };
+    let room = ui.ctx().content_rect().size();
+    let window = modal("page", ui.ctx()).show(ui.ctx(), |ui| {
+        ScrollArea::vertical().max_height(room.y - 120.0).show(ui, |ui| {
+            ui.add(Image::new(page).max_width((room.x - 120.0).min(page.size_vec2().x)));
+        });
+        ui.button("Back").clicked()
+    });
+    if window.inner || window.should_close() {
+        cx.view.page = None;
+    }
 }
 
 /// Whose template the paper is made by.

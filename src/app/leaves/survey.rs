@@ -16,6 +16,7 @@ pub(super) fn survey(ui: &mut Ui, cx: &mut Cx<'_>) {
     }
     cx.arrive(ui, MissingPlace::Surfaces);
     boards::boards(ui, cx);
+    cx.arrive(ui, MissingPlace::Failures);
     heading(ui, "Gaps");
     readings::gaps(ui, cx);
     cx.arrive(ui, MissingPlace::Moisture);

@@ -20,6 +20,9 @@ pub(super) fn wording(ui: &mut Ui, cx: &mut Cx<'_>) {
             let own = cx.job.wording.iter().find(|own| own.part == part);
             ui.horizontal(|ui| {
                 ui.label(RichText::new(heading).strong());
+                if own.is_some() {
+                    ui.label(RichText::new("in your words").small().color(cx.palette.accent));
+                }
                 if own.is_some() && ui.button("Take the draft").clicked() {
                     cx.edit(format!("Draft: {heading}"), move |job| {
                         job.wording.retain(|own| own.part != part);

@@ -127,7 +127,7 @@ impl CausesReport {
             main: causes.main().0.key(),
             odds: Cause::ALL.into_iter().map(one).collect(),
             clues: causes.clues.iter().map(clue).collect(),
-            settling: causes.settling.clone(),
+            settling: causes.settling.as_ref().map(|(words, _)| words.clone()),
         }
     }
 }

@@ -95,10 +95,9 @@ pub(super) fn sealing(ui: &mut Ui, cx: &mut Cx<'_>) {
     rows(ui, cx);
     if let Some(season) = &cx.found.season {
         let best = season.best_week();
-        let from = show_date(date_after(cx.assessed, season.best.low * 7));
-        let to = show_date(date_after(cx.assessed, season.best.high * 7 + 6));
+        let best_weeks = crate::assess::window_words(cx.assessed, season.best, season.weeks.len());
         let mut words = format!(
-            "Best weeks: {from} to {to}; {} % of the length holds then. Reckoned for {}.",
+            "Best: {best_weeks}; {} % of the length holds then. Reckoned for {}.",
             show_number((season.share(best) * 100.0).floor(), 0),
             show_date(date_after(cx.assessed, cx.found.seal_day)),
         );
@@ -152,12 +151,12 @@ fn rows(ui: &mut Ui, cx: &Cx<'_>) {
             let row = (*row)?;
             let name = &cx.assessed.surfaces.get(state.surface)?.sections.get(state.section)?.name;
             let torn = row.torn.to_fraction() * row.joints as f64;
-            let widest = if torn < 0.05 {
+            let widest = if torn < 0.5 {
                 String::new()
             } else {
                 format!(", the widest to {}", row.widest.show(cx.units()))
             };
-            Some(format!("{name}: {} of {}{widest}", show_number(torn, 1), row.joints))
+            Some(format!("{name}: {} of {}{widest}", show_number(torn, 0), row.joints))
         })
         .collect();
     if !words.is_empty() {
