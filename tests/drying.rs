@@ -7,11 +7,15 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
+mod numbers;
+
 use std::f64::consts::{PI, TAU};
+use std::sync::LazyLock;
 
 use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
 use gapwright::measure::{Humidity, Length, Temperature};
 use gapwright::wood::drying::{Drying, Exposure, Material, Panel, Wood, transfer};
+use numbers::Checked;
 use proptest::prelude::*;
 use serde::Deserialize;
 
@@ -65,24 +69,30 @@ fn step_change(alpha: f64, time: f64, cells: usize, steps: u32) -> (f64, f64) {
 /// Crank eq. 4.18. To 1e-3.
 #[test]
 fn a_step_at_the_surface_dries_as_crank_says() {
-    let table = rows(include_str!("published/diffusion_step.csv"));
-    assert_eq!(table.len(), 13);
-    for row in table {
+    step_at_surface().hold(26);
+}
+
+fn step_at_surface() -> Checked {
+    let values = rows(include_str!("published/diffusion_step.csv")).into_iter().flat_map(|row| {
         let (mean, centre) = step_change(NONE, number(&row[0]), 200, 4000);
-        assert!((mean - number(&row[1])).abs() < 1e-3, "Dt/l² = {}: {mean}", row[0]);
-        assert!((centre - number(&row[2])).abs() < 1e-3, "Dt/l² = {}: {centre}", row[0]);
-    }
+        let at = |what: &str| format!("{what}, Dt/l² = {}", row[0]);
+        [(at("mean"), number(&row[1]), mean), (at("centre"), number(&row[2]), centre)]
+    });
+    Checked::new("share dried after a step at the surface", "Crank, eq. 4.18", 1e-3, values)
 }
 
 /// Crank eq. 4.53. To 1e-3.
 #[test]
 fn surface_resistance_slows_it_as_crank_says() {
-    let table = rows(include_str!("published/diffusion_surface_resistance.csv"));
-    assert_eq!(table.len(), 32);
-    for row in table {
+    surface_resistance().hold(32);
+}
+
+fn surface_resistance() -> Checked {
+    let values = rows(include_str!("published/diffusion_surface_resistance.csv")).into_iter().map(|row| {
         let (mean, _) = step_change(number(&row[0]), number(&row[1]), 100, 3000);
-        assert!((mean - number(&row[2])).abs() < 1e-3, "L = {}, Dt/l² = {}: {mean}", row[0], row[1]);
-    }
+        (format!("L = {}, Dt/l² = {}", row[0], row[1]), number(&row[2]), mean)
+    });
+    Checked::new("share dried through a resisting surface", "Crank, eq. 4.53", 1e-3, values)
 }
 
 /// Amplitude ratio and phase lag in degrees of the mean, once it has settled into a sine at the
@@ -110,14 +120,29 @@ fn sine(xi: f64, alpha: f64, cells: usize, steps: u32) -> (f64, f64) {
 /// Crank section 4.3.5. The amplitude to 1e-3, the phase to 0.15 degrees (a tenth of a day a year).
 #[test]
 fn a_yearly_wave_is_damped_and_delayed_as_crank_says() {
-    let table = rows(include_str!("published/diffusion_periodic.csv"));
-    assert_eq!(table.len(), 35);
-    for row in table {
+    YEARLY_WAVE.iter().for_each(|check| check.hold(35));
+}
+
+/// Worked out once: it takes seconds.
+static YEARLY_WAVE: LazyLock<[Checked; 2]> = LazyLock::new(|| {
+    let (mut ratios, mut lags) = (Vec::new(), Vec::new());
+    for row in rows(include_str!("published/diffusion_periodic.csv")) {
         let alpha = if row[1] == "inf" { NONE } else { number(&row[1]) };
         let (ratio, lag) = sine(number(&row[0]), alpha, 80, 3000);
-        assert!((ratio - number(&row[2])).abs() < 1e-3, "xi {} Bi {}: {ratio}", row[0], row[1]);
-        assert!((lag - number(&row[3])).abs() < 0.15, "xi {} Bi {}: {lag}", row[0], row[1]);
+        let at = format!("xi {}, Bi {}", row[0], row[1]);
+        ratios.push((at.clone(), number(&row[2]), ratio));
+        lags.push((at, number(&row[3]), lag));
     }
+    [
+        Checked::new("amplitude of a wave, as a share", "Crank, section 4.3.5", 1e-3, ratios),
+        Checked::new("lag of a wave, degrees", "Crank, section 4.3.5", 0.15, lags),
+    ]
+});
+
+#[test]
+fn the_page_of_numbers_is_of_these_checks() {
+    let [amplitude, lag] = YEARLY_WAVE.clone();
+    numbers::page("Drying through the thickness", &[step_at_surface(), surface_resistance(), amplitude, lag]);
 }
 
 /// Halving the cells divides the error by four, halving the step by two.

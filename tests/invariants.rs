@@ -30,7 +30,8 @@ fn run(laid: &SurfaceLayout, kind: JointKind) -> f64 {
 fn totals(laid: &SurfaceLayout) -> Vec<f64> {
     let kinds = [JointKind::BoardEdge, JointKind::BoardEnd, JointKind::Divider, JointKind::Perimeter];
     let runs = kinds.map(|kind| run(laid, kind));
-    runs.into_iter().chain([laid.plan_area.to_m2(), laid.boards.len() as f64]).collect()
+    let boards = u32::try_from(laid.boards.len()).unwrap();
+    runs.into_iter().chain([laid.plan_area.to_m2(), f64::from(boards)]).collect()
 }
 
 fn near(a: &[f64], b: &[f64], within: f64) -> Result<(), TestCaseError> {

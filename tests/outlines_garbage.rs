@@ -9,7 +9,6 @@ use std::time::{Duration, Instant};
 
 use gapwright::surface::outlines::{FileUnit, MOST_OUTLINES, MOST_POINTS, OutlinesRead, read_outlines};
 use proptest::prelude::*;
-use proptest::sample::Index;
 
 const FILES: [(&str, &[u8]); 8] = [
     ("a.csv", include_bytes!("outlines/rooms.csv")),
@@ -50,114 +49,6 @@ fn area(ring: &[[f64; 2]]) -> f64 {
     ring.windows(2).map(|pair| cross(from(pair[0]), from(pair[1])) / 2.0).sum::<f64>().abs()
 }
 
-/// A change to a file.
-#[derive(Debug, Clone)]
-enum Damage {
-    Set(Index, u8),
-    Cut(Index, usize),
-    Repeat(Index, usize, Index),
-    Insert(Index, &'static str),
-    /// Copies a pair of lines to before another pair.
-    Pair(Index, Index),
-    /// Takes out a pair of lines.
-    CutPair(Index),
-    /// Puts one number in the place of another.
-    Number(Index, &'static str),
-}
-
-fn damage() -> impl Strategy<Value = Damage> {
-    let words = [
-        "0",
-        "1",
-        "-",
-        ",",
-        ";",
-        "\n",
-        "\"",
-        "<",
-        "/>",
-        "<g>",
-        "</g>",
-        "&a;",
-        "1e999",
-        "-1e11",
-        "NaN",
-        "LINE",
-        "ENDSEC",
-        "0\nSECTION\n",
-        "0\nVERTEX\n",
-        "0\nLWPOLYLINE\n",
-        "\u{fffd}",
-        " transform=\"scale(1e30)\"",
-    ];
-    let numbers =
-        ["0", "1e119", "1e9", "5000", "-1", "1e12", "1e-300", "32767", "70000", "999999999999", "nan", "1,5"];
-    prop_oneof![
-        (any::<Index>(), any::<u8>()).prop_map(|(at, byte)| Damage::Set(at, byte)),
-        (any::<Index>(), any::<Index>()).prop_map(|(from, to)| Damage::Pair(from, to)),
-        any::<Index>().prop_map(Damage::CutPair),
-        (any::<Index>(), 1..60_usize).prop_map(|(at, count)| Damage::Cut(at, count)),
-        (any::<Index>(), 1..200_usize, any::<Index>()).prop_map(|(at, n, to)| Damage::Repeat(at, n, to)),
-        (any::<Index>(), proptest::sample::select(words.to_vec())).prop_map(|(at, w)| Damage::Insert(at, w)),
-        (any::<Index>(), proptest::sample::select(numbers.to_vec()))
-            .prop_map(|(at, w)| Damage::Number(at, w)),
-    ]
-}
-
-fn damaged(bytes: &[u8], damages: Vec<Damage>) -> Vec<u8> {
-    let mut bytes = bytes.to_vec();
-    for damage in damages {
-        let at = |index: Index| index.index(bytes.len().max(1)).min(bytes.len());
-        let to = |from: usize, count: usize| (from + count).min(bytes.len());
-        match damage {
-            Damage::Set(index, byte) => {
-                let at = at(index);
-                bytes.splice(at..to(at, 1), [byte]);
-            }
-            Damage::Cut(index, count) => {
-                let at = at(index);
-                bytes.drain(at..to(at, count));
-            }
-            Damage::Repeat(index, count, target) => {
-                let (at, target) = (at(index), at(target));
-                let piece = bytes[at..to(at, count)].to_vec();
-                bytes.splice(target..target, piece);
-            }
-            Damage::Insert(index, word) => {
-                let at = at(index);
-                bytes.splice(at..at, word.bytes());
-            }
-            Damage::Pair(..) | Damage::CutPair(_) => {
-                let mut lines: Vec<Vec<u8>> =
-                    bytes.split_inclusive(|&b| b == b'\n').map(<[u8]>::to_vec).collect();
-                if lines.len() < 4 {
-                    continue;
-                }
-                let pair = |index: Index| index.index(lines.len() / 2) * 2;
-                match damage {
-                    Damage::Pair(from, to) => {
-                        let (from, to) = (pair(from), pair(to));
-                        let copy = lines[from..from + 2].to_vec();
-                        lines.splice(to..to, copy);
-                    }
-                    Damage::CutPair(index) => drop(lines.drain(pair(index)..pair(index) + 2)),
-                    _ => {}
-                }
-                bytes = lines.concat();
-            }
-            Damage::Number(index, word) => {
-                let digit = |b: &u8| b.is_ascii_digit() || b".-".contains(b);
-                let Some(start) = bytes[at(index)..].iter().position(digit).map(|i| i + at(index)) else {
-                    continue;
-                };
-                let count = bytes[start..].iter().take_while(|b| digit(b)).count();
-                bytes.splice(start..start + count, word.bytes());
-            }
-        }
-    }
-    bytes
-}
-
 proptest! {
     #[test]
     fn random_bytes(bytes in prop::collection::vec(any::<u8>(), 0..600), kind in 0..FILES.len()) {
@@ -169,12 +60,6 @@ proptest! {
         drop(read(FILES[kind].0, text.as_bytes()));
         drop(read("x.dxf", format!("0\nSECTION\n2\nENTITIES\n{text}").as_bytes()));
         drop(read("x.svg", format!("<svg>{text}</svg>").as_bytes()));
-    }
-
-    #[test]
-    fn damaged_files(kind in 0..FILES.len(), damages in prop::collection::vec(damage(), 1..6)) {
-        let (name, bytes) = FILES[kind];
-        drop(read(name, &damaged(bytes, damages)));
     }
 }
 

@@ -5,7 +5,10 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
+mod numbers;
+
 use gapwright::joint::{Row, RowBoard, RowJoint};
+use numbers::Checked;
 use proptest::prelude::*;
 use serde::Deserialize;
 
@@ -55,6 +58,31 @@ fn boards(s: &[f64], a: &[f64], b: &[f64], k_n: &[f64]) -> Vec<RowBoard> {
 
 fn oracle() -> Oracle {
     serde_json::from_str(include_str!("rows/rows.json")).unwrap()
+}
+
+/// Openings of all rows against the oracle's, mm.
+fn openings() -> Checked {
+    let values = oracle().rows.into_iter().enumerate().flat_map(|(number, case)| {
+        let joint = |at: usize| RowJoint {
+            stiffness: case.k_s[at],
+            reach: f64::INFINITY,
+            room: case.c[at],
+            bonded: case.bonded[at],
+        };
+        let joints = (0..case.c.len()).map(joint).collect();
+        let state = Row::new(boards(&case.s, &case.a, &case.b, &case.k_n), joints).balance();
+        let pairs: Vec<_> = case.delta.iter().copied().zip(state.opening).collect();
+        pairs
+            .into_iter()
+            .enumerate()
+            .map(move |(at, (theirs, ours))| (format!("row {}, joint {}", number + 1, at + 1), theirs, ours))
+    });
+    Checked::new("opening of a joint in a bonded row, mm", "scipy, a quadratic programme", 1e-8, values)
+}
+
+#[test]
+fn the_page_of_numbers_is_of_these_checks() {
+    numbers::page("Rows of bonded boards", &[openings()]);
 }
 
 fn near(ours: &[f64], theirs: &[f64], within: f64) {

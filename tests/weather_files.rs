@@ -3,6 +3,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
+mod numbers;
+
 use std::fmt::Write as _;
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};
@@ -10,6 +12,7 @@ use std::time::{Duration, Instant};
 use gapwright::air::{Air, TextError, Weather, WeatherError, WeatherRead, read_weather};
 use gapwright::measure::{Humidity, Temperature};
 use jiff::civil::date;
+use numbers::Checked;
 use proptest::prelude::*;
 
 /// NREL TMY3 data; `weather/README.md` says what was trimmed.
@@ -103,6 +106,35 @@ fn assert_published(city: &str, months: &[Air; 12]) {
         assert!((found_t - t).abs() < 0.005 + 1e-9, "{city}, {}: {found_t} and {t}", row[2]);
         assert!((found_rh - rh).abs() < 0.05 + 1e-9, "{city}, {}: {found_rh} and {rh}", row[2]);
     }
+}
+
+/// Monthly means of a city's file, temperature and humidity.
+fn means(city: &str, months: &[Air; 12]) -> [Vec<(String, f64, f64)>; 2] {
+    let rows = PUBLISHED.lines().map(|line| line.split(',').collect::<Vec<_>>());
+    let rows: Vec<Vec<&str>> = rows.filter(|row| row[1] == city).collect();
+    let one = |column: usize, ours: fn(&Air) -> f64| {
+        let of_month = |(row, month): (&Vec<&str>, &Air)| {
+            (format!("{city}, {}", row[2]), row[column].parse().unwrap(), ours(month))
+        };
+        rows.iter().zip(months).map(of_month).collect()
+    };
+    [one(3, |air| air.temperature.to_celsius()), one(4, |air| air.humidity.to_pct())]
+}
+
+#[test]
+fn the_page_of_numbers_is_of_these_checks() {
+    let (mut warm, mut damp) = (Vec::new(), Vec::new());
+    for (city, text) in [("Greensboro", GREENSBORO), ("Sand Point", SAND_POINT)] {
+        let [temperatures, humidities] = means(city, &read_weather(text).unwrap().weather.months());
+        warm.extend(temperatures);
+        damp.extend(humidities);
+    }
+    let source = "monthly means of the typical-year files, printed to 0.01 °C and 0.1 %";
+    let checks = [
+        Checked::new("monthly mean temperature, °C", source, 0.005 + 1e-9, warm),
+        Checked::new("monthly mean humidity, %", source, 0.05 + 1e-9, damp),
+    ];
+    numbers::page("Weather files", &checks);
 }
 
 #[test]

@@ -77,16 +77,16 @@ fn what_is_missing_leads_to_where_it_is_entered() {
     job.survey.moistures.clear();
     job.plan.trial = None;
     let mut window = window(job);
-    window.get_by_label_contains("a moisture reading of the boards").click();
+    window.get_by_label_contains("a moisture reading of the boards").click_accesskit();
     window.run();
     assert!(window.query_by_label("Moisture of the boards").is_some());
-    window.get_by_label_contains("3 more gaps in North slope C").click();
+    window.get_by_label_contains("3 more gaps in North slope C").click_accesskit();
     window.run();
     // The first joint of that section is at hand, its field ready to be typed into.
     let field = window.get_by_role_and_label(Role::TextInput, "Gap of the joint");
     assert!(field.accesskit_node().is_focused());
     assert!(window.query_all_by_label_contains("Joint C 1").next().is_some());
-    window.get_by_label_contains("one timed trial section").click();
+    window.get_by_label_contains("one timed trial section").click_accesskit();
     window.run();
     assert!(window.query_all_by_label("Timed section").next().is_some());
 }

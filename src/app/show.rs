@@ -102,7 +102,7 @@ fn happened(ui: &mut Ui, cx: &mut Cx<'_>, words: &Words) {
             ui.label(RichText::new(&surface.name).size(14.0).color(cx.palette.soft));
             let size = vec2(ui.available_width(), height);
             ui.allocate_ui_with_layout(size, Layout::top_down(Align::Min), |ui| {
-                drawing::still(ui, cx, index)
+                drawing::still(ui, cx, index);
             });
         }
     });

@@ -27,6 +27,11 @@ pub fn check(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout]) -> Vec<Problem
     air(job, shelf, &mut found);
     dates(job, &mut found);
     plan(job, shelf, layouts, &mut found);
+    for field in &job.unknown {
+        let name = field.split(':').next().unwrap_or_default().trim();
+        let what = format!("“{name}” in the file is not known to this program");
+        found.note(Place::Job("file"), what, "It is kept as it stands; a newer Gapwright may know it");
+    }
     found.0
 }
 

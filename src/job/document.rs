@@ -57,6 +57,9 @@ pub struct Job {
     pub done: Done,
     /// Later visits.
     pub later: Vec<LaterVisit>,
+    /// Fields of the file that this program does not know, as they are written there: they are kept.
+    #[serde(skip)]
+    pub unknown: Vec<String>,
 }
 
 impl Default for Job {
@@ -82,6 +85,7 @@ impl Default for Job {
             shelf: None,
             done: Done::default(),
             later: Vec::new(),
+            unknown: Vec::new(),
         }
     }
 }

@@ -108,7 +108,11 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     if found > VERSION {
         return Err(found);
     }
-    let (job, cuts) = salvage::read(text);
+    let (mut job, mut cuts) = salvage::read(text);
+    // What a newer program or a hand has added is kept, and written again.
+    let kept = cuts.iter_mut().filter_map(|cut| cut.unknown.take());
+    job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();
+    cuts.retain(|cut| !job.unknown.iter().any(|field| field.starts_with(cut.text.trim_end_matches(','))));
     let problem = |cut: salvage::Cut| {
         let place = Place::File { line: cut.line, column: cut.column };
         let what = format!("{}; “{}” was left out", cut.reason, cut.text);
@@ -149,7 +153,12 @@ fn version(text: &str) -> u32 {
 /// If the job cannot be put into words.
 pub fn write(job: &Job) -> Result<String, SaveError> {
     let style = ron::ser::PrettyConfig::new().depth_limit(4).struct_names(true);
-    Ok(ron::ser::to_string_pretty(&Job { version: VERSION, ..job.clone() }, style)? + "\n")
+    let mut text = ron::ser::to_string_pretty(&Job { version: VERSION, ..job.clone() }, style)?;
+    for field in &job.unknown {
+        let end = text.rfind(')').unwrap_or(text.len());
+        text.insert_str(end, &format!("    {field},\n"));
+    }
+    Ok(text + "\n")
 }
 
 /// Saves a job. The text goes to a temporary file beside it, is forced to disk, and takes the

@@ -28,6 +28,8 @@ pub(super) struct Cut {
     pub reason: String,
     /// The text that was left out, shortened.
     pub text: String,
+    /// The whole text, if it is a field of the job that this program does not know.
+    pub unknown: Option<String>,
 }
 
 /// A fault of the reader.
@@ -38,6 +40,8 @@ struct Fault {
     reason: String,
     /// Whether a struct lacks a field it cannot do without.
     lacks_figure: bool,
+    /// Whether a field is not known.
+    unknown: bool,
 }
 
 /// A piece to leave out, and the brackets to put in its place where the text ends inside it.
@@ -55,12 +59,23 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
         Err(fault) => fault,
     };
     while cuts.len() < MOST_CUTS {
+        if let Some((shorter, field)) = unknown_field(&text, &fault) {
+            let (line, column, reason) = (fault.line, fault.column, fault.reason);
+            cuts.push(Cut { line, column, reason, text: shortened(&field), unknown: Some(field) });
+            text = shorter;
+            match attempt(&text) {
+                Ok(job) => return (job, cuts),
+                Err(next) => fault = next,
+            }
+            continue;
+        }
         let unread = text.len() - fault.at;
         // Fault upon fault: better lose a whole list than everything that comes after.
         let price = if cuts.len() < MOST_CUTS - 5 { COST_OF_CUTTING } else { 0 };
         let tried = pieces(&text, fault.at).into_iter().filter_map(|piece| {
             let taken = piece.range.len();
-            let (shorter, left_out) = without(&text, &piece);
+            let left_out = text[piece.range.clone()].to_owned();
+            let shorter = without(&text, &piece);
             let outcome = attempt(&shorter);
             let still = match &outcome {
                 Ok(_) => 0,
@@ -70,7 +85,13 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
             Some((still + price * taken, shorter, left_out, outcome))
         });
         let Some((_, shorter, left_out, outcome)) = tried.min_by_key(|(cost, ..)| *cost) else { break };
-        cuts.push(Cut { line: fault.line, column: fault.column, reason: fault.reason, text: left_out });
+        cuts.push(Cut {
+            line: fault.line,
+            column: fault.column,
+            reason: fault.reason,
+            text: shortened(&left_out),
+            unknown: None,
+        });
         text = shorter;
         match outcome {
             Ok(job) => return (job, cuts),
@@ -78,8 +99,25 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
         }
     }
     let rest = shortened(&text);
-    cuts.push(Cut { line: fault.line, column: fault.column, reason: fault.reason, text: rest });
+    cuts.push(Cut {
+        line: fault.line,
+        column: fault.column,
+        reason: fault.reason,
+        text: rest,
+        unknown: None,
+    });
     (Job::default(), cuts)
+}
+
+/// The text without a field of the job itself that is not known, and the field.
+fn unknown_field(text: &str, fault: &Fault) -> Option<(String, String)> {
+    let levels = levels(text, fault.at);
+    if !fault.unknown || levels.len() != 1 {
+        return None;
+    }
+    let piece = element(text, fault.at, &levels, 0);
+    let field = text[piece.range.clone()].to_owned();
+    (piece.closing.is_empty() && !field.is_empty()).then(|| (without(text, &piece), field))
 }
 
 fn attempt(text: &str) -> Result<Job, Fault> {
@@ -91,18 +129,18 @@ fn attempt(text: &str) -> Result<Job, Fault> {
             at: offset(text, line, column),
             reason: error.code.to_string(),
             lacks_figure: matches!(error.code, ron::Error::MissingStructField { .. }),
+            unknown: matches!(error.code, ron::Error::NoSuchStructField { .. }),
         }
     })
 }
 
-/// The text without a piece, and what was left out. Line breaks stay, so that later faults keep
-/// their line numbers.
-fn without(text: &str, piece: &Piece) -> (String, String) {
+/// The text without a piece. Line breaks stay, so that later faults keep their line numbers.
+fn without(text: &str, piece: &Piece) -> String {
     let left_out = &text[piece.range.clone()];
     let breaks: String = left_out.chars().filter(|c| *c == '\n').collect();
     let mut shorter = text.to_owned();
     shorter.replace_range(piece.range.clone(), &(breaks + &piece.closing));
-    (shorter, shortened(left_out))
+    shorter
 }
 
 fn shortened(text: &str) -> String {

@@ -1,6 +1,12 @@
 //! Jobs at random: every one valid enough to be typed, few of them likely.
 
 #![allow(dead_code, reason = "every test file uses a part of it")]
+#![allow(
+    clippy::cast_possible_truncation,
+    clippy::cast_possible_wrap,
+    clippy::cast_sign_loss,
+    reason = "small numbers"
+)]
 
 use gapwright::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use gapwright::job::{Job, Shelf};
@@ -206,7 +212,6 @@ fn air(dice: &mut Dice) -> IndoorAir {
         moisture_load: dice.between(0.0, 8.0),
         dehumidified_to: dice.maybe(0.4, |dice| Humidity::pct(dice.between(45.0, 70.0))),
         humidified_to: dice.maybe(0.3, |dice| Humidity::pct(dice.between(20.0, 42.0))),
-        ..HouseModel::default()
     };
     IndoorAir::FromClimate { station: dice.one_of(&stations), house }
 }
