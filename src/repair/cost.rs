@@ -85,11 +85,8 @@ impl Quantiles {
         }
         let lean = 4.0 * (points.likely - points.low) / range;
         // The density summed up over a fine grid; the constant drops out.
-        let fine = 4 * STEPS;
-        let density = |i: usize| {
-            let x = (i as f64 + 0.5) / fine as f64;
-            (lean * x.ln() + (4.0 - lean) * (1.0 - x).ln()).exp()
-        };
+        let fine = LOGARITHMS.len();
+        let density = |i: usize| (lean * LOGARITHMS[i] + (4.0 - lean) * LOGARITHMS[fine - 1 - i]).exp();
         let mut sum = 0.0;
         let sums: Vec<f64> = (0..fine)
             .map(|i| {
@@ -118,6 +115,12 @@ impl Quantiles {
         self.minutes[index] + part * (self.minutes[index + 1] - self.minutes[index])
     }
 }
+
+/// Logarithms of the middles of the fine grid over which the density is summed up.
+static LOGARITHMS: std::sync::LazyLock<Vec<f64>> = std::sync::LazyLock::new(|| {
+    let fine = 4 * u32::try_from(STEPS).unwrap_or(u32::MAX);
+    (0..fine).map(|i| ((f64::from(i) + 0.5) / f64::from(fine)).ln()).collect()
+});
 
 /// The normal distribution at the steps of the tables.
 static NORMALS: std::sync::LazyLock<Vec<f64>> = std::sync::LazyLock::new(|| {

@@ -9,7 +9,7 @@
 //! All options meet the same draws, so that their difference is theirs and not the dice's. The same
 //! seed gives the same figures, on any number of cores.
 
-use rand::SeedableRng as _;
+use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rayon::prelude::*;
@@ -133,24 +133,34 @@ struct Tally {
     callbacks: u32,
     opens: f64,
     opens_if_called: f64,
-    joints: Vec<u32>,
+    /// Openings of each joint; whole numbers.
+    joints: Vec<f32>,
     /// More open length than this brings a callback, m.
     most_open: f32,
 }
 
-/// A joint made ready: it opens when `stretch` or `squeeze` plus its trial's figure plus
-/// `scatter`·z is above zero.
-#[derive(Debug, Clone, Copy)]
+/// Joints made ready, value by value so that a trial runs through many at a time. A joint opens when
+/// the greater of `stretch` and `squeeze`, each with its trial's figure, plus `scatter`·z is above zero.
+#[derive(Debug, Clone, Default)]
 struct Ready {
-    stretch: f32,
-    squeeze: f32,
-    scatter: f32,
+    stretch: Vec<f32>,
+    squeeze: Vec<f32>,
+    scatter: Vec<f32>,
     /// The part of `scatter`·z that is movement, given that the rest is width and hand.
-    moves: f32,
-    length: f32,
+    moves: Vec<f32>,
+    length: Vec<f32>,
     /// Logarithm of the width that moves, mm.
-    across: f32,
-    section: usize,
+    across: Vec<f32>,
+    /// 1 for a joint with a bead, for which the lot of sealant counts; else 0.
+    sealed: Vec<f32>,
+    /// Neighbours that move alike: where they begin and end, and their section.
+    runs: Vec<(usize, usize, usize)>,
+}
+
+impl Ready {
+    fn len(&self) -> usize {
+        self.length.len()
+    }
 }
 
 /// What one trial makes of one section: logarithms of narrowing and widening.
@@ -181,7 +191,7 @@ pub fn risks(
         }));
     }
     let options = &distinct;
-    let ready: Vec<Vec<Ready>> = options.iter().map(|option| make_ready(option, capability)).collect();
+    let ready: Vec<Ready> = options.iter().map(|option| make_ready(option, capability)).collect();
     let batches: Vec<Vec<Tally>> = (0..trials.div_ceil(BATCH))
         .into_par_iter()
         .map(|batch| {
@@ -214,8 +224,9 @@ const fn single(value: f64) -> f32 {
     value as f32
 }
 
-fn make_ready(option: &RiskOption, capability: &Capability) -> Vec<Ready> {
-    let one = |joint: &RiskJoint| {
+fn make_ready(option: &RiskOption, capability: &Capability) -> Ready {
+    let mut ready = Ready::default();
+    for (at, joint) in option.joints.iter().enumerate() {
         let across = joint.across.to_mm().max(1e-6);
         // Movement over what is taken; a joint without a bead takes what nobody sees.
         let ratio = |takes: f64| match joint.bead {
@@ -225,37 +236,49 @@ fn make_ready(option: &RiskOption, capability: &Capability) -> Vec<Ready> {
         let sealed = joint.bead.is_some();
         let hand = if sealed { capability.hand } else { 0.0 };
         let scatter = joint.scatter.hypot(hand);
-        Ready {
-            stretch: if joint.lost { 1e9 } else { single(ratio(option.takes.0)) },
-            squeeze: if sealed { single(ratio(option.takes.1)) } else { -1e9 },
-            scatter: single(scatter),
-            moves: single(joint.moves * joint.moves / scatter.max(1e-9)),
-            length: single(joint.length.to_m()),
-            across: single(across.ln()),
-            section: joint.section,
+        ready.stretch.push(if joint.lost { 1e9 } else { single(ratio(option.takes.0)) });
+        ready.squeeze.push(if sealed { single(ratio(option.takes.1)) } else { -1e9 });
+        ready.scatter.push(single(scatter));
+        ready.moves.push(single(joint.moves * joint.moves / scatter.max(1e-9)));
+        ready.length.push(single(joint.length.to_m()));
+        ready.across.push(single(across.ln()));
+        ready.sealed.push(if sealed { 1.0 } else { 0.0 });
+        match ready.runs.last_mut().filter(|(_, _, section)| *section == joint.section) {
+            Some((_, end, _)) => *end = at + 1,
+            None => ready.runs.push((at, at + 1, joint.section)),
         }
-    };
-    option.joints.iter().map(one).collect()
+    }
+    ready
 }
 
 fn run_batch(
     options: &[RiskOption],
-    ready: &[Vec<Ready>],
+    ready: &[Ready],
     rule: &CallbackRule,
     capability: &Capability,
     (years, count): (u32, u32),
     seed: u64,
 ) -> Vec<Tally> {
     let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let most = ready.iter().map(Vec::len).max().unwrap_or(0);
-    let mut draws = vec![0.0_f32; most];
+    let most = ready.iter().map(Ready::len).max().unwrap_or(0);
+    // The joints' own draws: every trial takes a stretch of one long list, from a place of its own.
+    // Each joint's draws are as random as before; trials share some of them at other joints, which
+    // matters to nothing that is counted.
+    let apart = (8 * most).max(4096);
+    let draws: Vec<f32> = (0..apart + most).map(|_| StandardNormal.sample(&mut random)).collect();
     let mut drawn = Vec::new();
     let mut tallies: Vec<Tally> = ready
         .iter()
         .map(|joints| {
-            let all: f32 = joints.iter().map(|joint| joint.length).sum();
+            let all: f32 = joints.length.iter().sum();
             let most_open = single(rule.open_share.to_fraction()) * all;
-            Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, joints: vec![0; joints.len()], most_open }
+            Tally {
+                callbacks: 0,
+                opens: 0.0,
+                opens_if_called: 0.0,
+                joints: vec![0.0; joints.len()],
+                most_open,
+            }
         })
         .collect();
     let weakest: Vec<(f32, f32)> = ready.iter().map(|joints| weakest(joints)).collect();
@@ -275,12 +298,11 @@ fn run_batch(
             sealant: capability.lot * normal(),
             reading: normal(),
         };
-        for draw in &mut draws {
-            *draw = StandardNormal.sample(&mut random);
-        }
+        let from = random.random_range(0..apart);
+        let draws = &draws[from..from + most];
         for (((option, joints), weakest), tally) in options.iter().zip(ready).zip(&weakest).zip(&mut tallies)
         {
-            try_once(option, (joints, *weakest), (&draws, &mut drawn), &common, rule, tally);
+            try_once(option, (joints, *weakest), (draws, &mut drawn), &common, rule, tally);
         }
     }
     tallies
@@ -288,11 +310,12 @@ fn run_batch(
 
 /// The joint that stretches open first and the one that is squeezed out first, five standard
 /// deviations out.
-fn weakest(joints: &[Ready]) -> (f32, f32) {
-    joints.iter().fold((f32::NEG_INFINITY, f32::NEG_INFINITY), |(stretch, squeeze), joint| {
-        let out = 5.0 * joint.scatter;
-        (stretch.max(joint.stretch + out), squeeze.max(joint.squeeze + out))
-    })
+fn weakest(joints: &Ready) -> (f32, f32) {
+    let most = |of: &[f32]| {
+        let out = of.iter().zip(&joints.scatter).map(|(at, scatter)| at + 5.0 * scatter);
+        out.fold(f32::NEG_INFINITY, f32::max)
+    };
+    (most(&joints.stretch), most(&joints.squeeze))
 }
 
 /// What a trial draws for the whole job.
@@ -311,7 +334,7 @@ struct Common {
 
 fn try_once(
     option: &RiskOption,
-    (joints, weakest): (&[Ready], (f32, f32)),
+    (joints, weakest): (&Ready, (f32, f32)),
     (draws, drawn): (&[f32], &mut Vec<Drawn>),
     common: &Common,
     rule: &CallbackRule,
@@ -340,25 +363,127 @@ fn try_once(
             .map(shares)
             .map(|(narrows, widens)| Drawn { narrows: log(narrows), widens: log(widens) }),
     );
-    let (mut open, mut widest) = (0.0_f32, f32::NEG_INFINITY);
-    for ((joint, &z), count) in joints.iter().zip(draws).zip(&mut tally.joints) {
-        let drawn = drawn[joint.section];
-        let scatter = joint.scatter * z;
-        // A joint without a bead has nothing for the lot of sealant to change.
-        let stretched = joint.stretch + drawn.narrows + scatter;
-        let squeezed = joint.squeeze + drawn.widens + scatter;
-        let bonus = if joint.squeeze > -1e8 { sealant } else { 0.0 };
-        if stretched.max(squeezed) > bonus {
-            *count += 1;
-            open += joint.length;
-            widest = widest.max(joint.across + drawn.narrows + joint.moves * z);
-        }
+    let mut opened = Opened::default();
+    for &(from, to, section) in &joints.runs {
+        opened.run_through(joints, from..to, drawn[section], sealant, draws, &mut tally.joints);
     }
+    let (open, widest) = opened.total();
     tally.opens += f64::from(open);
     let too_wide = f64::from(widest) > rule.widest.to_mm().max(1e-6).ln();
     if open > tally.most_open || too_wide {
         tally.callbacks += 1;
         tally.opens_if_called += f64::from(open);
+    }
+}
+
+/// The greater of two numbers of which none is NaN: processors have an instruction for just that.
+#[inline]
+const fn greater(a: f32, b: f32) -> f32 {
+    if a > b { a } else { b }
+}
+
+/// Joints that are looked at together: processors work on so many numbers at once.
+const LANES: usize = 8;
+
+/// Taken off the logarithm of a width that does not open.
+const SHUT: f32 = 1e6;
+
+/// What opens in a trial, lane by lane.
+#[derive(Debug, Clone, Copy)]
+struct Opened {
+    length: [f32; LANES],
+    /// Logarithm of the widest opening, mm.
+    widest: [f32; LANES],
+}
+
+impl Default for Opened {
+    fn default() -> Self {
+        Self { length: [0.0; LANES], widest: [-SHUT; LANES] }
+    }
+}
+
+impl Opened {
+    /// Looks at joints that move alike. There are no branches in the loop: whether a joint opens is a
+    /// toss, and a branch on it would be guessed wrongly.
+    fn run_through(
+        &mut self,
+        joints: &Ready,
+        run: std::ops::Range<usize>,
+        drawn: Drawn,
+        sealant: f32,
+        draws: &[f32],
+        counts: &mut [f32],
+    ) {
+        let [stretch, squeeze, scatter, moves, length, across, sealed] = [
+            &joints.stretch,
+            &joints.squeeze,
+            &joints.scatter,
+            &joints.moves,
+            &joints.length,
+            &joints.across,
+            &joints.sealed,
+        ]
+        .map(|of| &of[run.clone()]);
+        let (draws, counts) = (&draws[run.clone()], &mut counts[run]);
+        let whole = draws.len() / LANES;
+        let parts =
+            [stretch, squeeze, scatter, moves, length, across, sealed, draws].map(|of| of.as_chunks().0);
+        let some = counts.as_chunks_mut().0;
+        for (at, counts) in some.iter_mut().enumerate().take(whole) {
+            self.look(parts.map(|of| &of[at]), drawn, sealant, counts);
+        }
+        // The last few are filled up with joints that never open.
+        let rest = whole * LANES;
+        let filled = |of: &[f32], with: f32| {
+            let mut lanes = [with; LANES];
+            lanes[..of.len() - rest].copy_from_slice(&of[rest..]);
+            lanes
+        };
+        let never = f32::NEG_INFINITY;
+        let parts = [
+            filled(stretch, never),
+            filled(squeeze, never),
+            filled(scatter, 0.0),
+            filled(moves, 0.0),
+            filled(length, 0.0),
+            filled(across, 0.0),
+            filled(sealed, 0.0),
+            filled(draws, 0.0),
+        ];
+        let mut last = [0.0; LANES];
+        self.look(parts.each_ref(), drawn, sealant, &mut last);
+        for (count, more) in counts[rest..].iter_mut().zip(last) {
+            *count += more;
+        }
+    }
+
+    /// Looks at as many joints as there are lanes.
+    #[inline]
+    fn look(&mut self, joints: [&[f32; LANES]; 8], drawn: Drawn, sealant: f32, counts: &mut [f32; LANES]) {
+        let [stretch, squeeze, scatter, moves, length, across, sealed, draws] = joints;
+        // One thing at a time over all lanes: so each becomes a few instructions for all of them.
+        let mut opens = [0.0_f32; LANES];
+        for lane in 0..LANES {
+            let asked = greater(stretch[lane] + drawn.narrows, squeeze[lane] + drawn.widens);
+            let over = asked + scatter[lane] * draws[lane] - sealed[lane] * sealant;
+            opens[lane] = if over > 0.0 { 1.0 } else { 0.0 };
+        }
+        for lane in 0..LANES {
+            counts[lane] += opens[lane];
+        }
+        for lane in 0..LANES {
+            self.length[lane] += opens[lane] * length[lane];
+        }
+        for lane in 0..LANES {
+            // One that stays shut is narrower than any that opens.
+            let wide = across[lane] + drawn.narrows + moves[lane] * draws[lane];
+            self.widest[lane] = greater(self.widest[lane], wide + (opens[lane] - 1.0) * SHUT);
+        }
+    }
+
+    /// Open length in m, and the logarithm of the widest opening.
+    fn total(&self) -> (f32, f32) {
+        (self.length.iter().sum(), self.widest.iter().copied().fold(-SHUT, f32::max))
     }
 }
 
@@ -373,8 +498,8 @@ fn summed(batches: &[Vec<Tally>], option: usize, trials: u32) -> Risk {
     let chance = share(all);
     let joints = batches.first().map_or(0, |batch| batch[option].joints.len());
     let of_joint = |joint: usize| -> f64 {
-        let opened: u32 = batches.iter().map(|batch| batch[option].joints[joint]).sum();
-        f64::from(opened) / f64::from(trials.max(1))
+        let opened: f64 = batches.iter().map(|batch| f64::from(batch[option].joints[joint])).sum();
+        opened / f64::from(trials.max(1))
     };
     let mean = |sum: f64| Length::m(sum / f64::from(trials.max(1)));
     let opens: f64 = batches.iter().map(|batch| batch[option].opens).sum();
