@@ -56,7 +56,7 @@ fn rest(ui: &mut Ui, cx: &mut Cx<'_>) {
             words::explain(ui.add(soft(&answer.cause)), &answer.cause);
         }
         if let Some(way) = &answer.cheaper {
-            ui.add(soft("Compare:"));
+            ui.add(soft("Costs less:"));
             let text = format!("{}.", way.to_lowercase());
             if ui.add(link(cx, &text)).on_hover_text("Go to the ways").clicked() {
                 cx.commands.push(Command::Leaf(Leaf::Repair));

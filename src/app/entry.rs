@@ -46,6 +46,8 @@ pub struct Entered<T> {
     pub value: Option<T>,
     /// Whether text was just found unreadable.
     pub refused: bool,
+    /// Whether a new value is being typed.
+    pub begun: bool,
 }
 
 /// [`entry`] with a given id, so that focus can be asked for.
@@ -77,6 +79,15 @@ pub fn entry_for<T>(
         shown: shown.to_owned(),
         error: None,
     });
+    let ahead: Option<String> = ui.data_mut(|data| data.remove_temp(ahead_id(id)));
+    if let Some(ahead) = ahead {
+        // Before the field takes what is typed in this frame: that comes after it.
+        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
+        let end = eframe::egui::text::CCursor::new(ahead.chars().count());
+        state.cursor.set_char_range(Some(CCursorRange::one(end)));
+        state.store(ui, id);
+        typed = Typed { text: ahead, shown: shown.to_owned(), error: None };
+    }
     let palette = look::palette(ui);
     let mut field = TextEdit::singleline(&mut typed.text)
         .id(id)
@@ -91,23 +102,15 @@ pub fn entry_for<T>(
         tell_error(ui, &response, error);
     }
 
-    let ahead: Option<String> = ui.data_mut(|data| data.remove_temp(ahead_id(id)));
-    if let Some(ahead) = ahead {
-        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
-        let end = eframe::egui::text::CCursor::new(ahead.chars().count());
-        state.cursor.set_char_range(Some(CCursorRange::one(end)));
-        state.store(ui, id);
-        let ahead = Typed { text: ahead, shown: shown.to_owned(), error: None };
-        ui.data_mut(|data| data.insert_temp(slot, ahead));
-        return Entered { response, value: None, refused: false };
-    }
     let wanted = ui.data(|data| data.get_temp::<String>(wanted_id())).is_some_and(|wanted| wanted == name);
     if wanted {
         ui.data_mut(|data| data.remove::<String>(wanted_id()));
         response.request_focus();
         response.scroll_to_me(Some(eframe::egui::Align::Center));
     }
-    if response.gained_focus() && !response.changed() {
+    // Begun is what was typed since the field was come to: it is not to be typed over.
+    let begun = typed.error.is_none() && typed.text != typed.shown;
+    if response.gained_focus() && !begun {
         // Typing replaces what was there, however the field was come to.
         select_all(ui, id, &typed.text);
     }
@@ -142,7 +145,7 @@ pub fn entry_for<T>(
     } else if typed.error.is_none() && kept.is_some() {
         ui.data_mut(|data| data.remove::<Typed>(slot));
     }
-    Entered { response, value, refused }
+    Entered { response, value, refused, begun }
 }
 
 /// Tells what is wrong with a field, beside it where there is room and else under it. It floats: the

@@ -98,14 +98,15 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
         }
         Ok(Some(width))
     });
-    if std::mem::take(&mut cx.view.focus_gap) || field.refused {
+    let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    // What Enter could not take is put right there; by Tab the field can be left all the same.
+    if std::mem::take(&mut cx.view.focus_gap) || (field.refused && entered) {
         field.response.request_focus();
         // What was refused is typed over as well; what was typed since is not.
-        if !field.response.changed() {
+        if !field.begun {
             select_all(ui, id, &" ".repeat(64));
         }
     }
-    let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     if let Some(width) = field.value {
         set_gap(cx, selected, width);
     }

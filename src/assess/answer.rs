@@ -112,14 +112,12 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
     let cheaper = cheaper.map(|least| least.name.clone());
     // A headline that names the cheaper way need not do so twice.
     let told = cheaper.as_ref().filter(|name| !names(&headline, name));
-    let told = told.map_or_else(String::new, |name| {
-        format!(" With callbacks counted another way costs less: {}.", name.to_lowercase())
-    });
+    let told = if told.is_some() { " With callbacks counted another way costs less." } else { "" };
     let lasts = chosen.holds.is_none_or(|share| share >= ENOUGH_HOLDS)
         && chosen.not_possible.is_none()
         && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS);
     Answer {
-        headline: headline + &told,
+        headline: headline + told,
         cause: cause_words(job, found),
         missing,
         cheaper,

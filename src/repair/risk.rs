@@ -281,7 +281,7 @@ fn run_batch(
             }
         })
         .collect();
-    let weakest: Vec<(f32, f32)> = ready.iter().map(|joints| weakest(joints)).collect();
+    let weakest: Vec<(f32, f32)> = ready.iter().map(weakest).collect();
     let years = usize::try_from(years).unwrap_or(MOST_YEARS).clamp(1, MOST_YEARS);
     for _ in 0..count {
         let mut normal = || -> f64 { StandardNormal.sample(&mut random) };
