@@ -109,6 +109,8 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
         return Err(found);
     }
     let (mut job, mut cuts) = salvage::read(text);
+    // Whatever it was written by, in memory it is of the present form.
+    job.version = VERSION;
     // What a newer program or a hand has added is kept, and written again.
     let kept = cuts.iter_mut().filter_map(|cut| cut.unknown.take());
     job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Times numpy/scipy on the work of two inner loops of a wooden-board program; one JSON line per peer.
+"""Times numpy/scipy/shapely on the work of three inner loops of a wooden-board program; one JSON line per peer.
 
 What it times (wall time, best of N, one thread, imports and table building excluded unless noted)
     Drying: two years of a board's moisture on 20 nodes (vertex-centred, uniform), the model of drying.py case 1
@@ -25,6 +25,9 @@ What it times (wall time, best of N, one thread, imports and table building excl
     Normals come from SFC64, the fastest of numpy's generators here.
     Chunks of trials are timed from 50 to 500 and the best taken; memory stays below 0.2 GB.
 
+    Layout: the surfaces of ../layout/oracle.py laid out by shapely as that script does it: regions, courses, joints and
+    what each ends against, without printing.
+
 How to run
     OMP_NUM_THREADS=1 python3 tests/bench/peers.py [--repeat 3] [--no-bench]
     Runs `cargo bench` first, takes the means of its benchmarks `drying` and `trials`, then times the peers and prints
@@ -32,6 +35,7 @@ How to run
     on one.
 """
 import argparse
+import importlib.util
 import json
 import math
 import os
@@ -200,11 +204,20 @@ def best_of(n, work):
 def our_seconds(run):
     """Means of our benchmarks in seconds, by the name that the peers start with."""
     if run:
-        subprocess.run(["cargo", "bench", "--", "drying|trials"], check=True)
+        subprocess.run(["cargo", "bench", "--", "^(drying|trials|layout)$"], check=True)
     about = subprocess.run(["cargo", "metadata", "--no-deps", "--format-version", "1"], check=True, capture_output=True)
     criterion = pathlib.Path(json.loads(about.stdout)["target_directory"]) / "criterion"
     mean = lambda name: json.loads((criterion / name / "new" / "estimates.json").read_text())["mean"]["point_estimate"]
-    return {"drying": 1e-9 * mean("drying"), "monte-carlo": 1e-9 * mean("trials")}
+    return {"drying": 1e-9 * mean("drying"), "monte-carlo": 1e-9 * mean("trials"), "layout": 1e-9 * mean("layout")}
+
+
+def layout_oracle():
+    """The script beside the layout's tests, as a module."""
+    path = pathlib.Path(__file__).resolve().parent.parent / "layout" / "oracle.py"
+    spec = importlib.util.spec_from_file_location("layout_oracle", path)
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
 
 
 def main():
@@ -231,6 +244,10 @@ def main():
         tried = {chunk: best_of(args.repeat, lambda: monte_carlo(kind, chunk)) for chunk in (50, 100, 250, 500)}
         chunk = min(tried, key=lambda c: tried[c][0])
         report(f"monte-carlo-{kind}", tried[chunk][0], chunk=chunk, count=tried[chunk][1])
+    oracle = layout_oracle()
+    surfaces = oracle.surfaces()
+    seconds, _ = best_of(args.repeat, lambda: [oracle.expected(surface) for surface in surfaces])
+    report("layout-shapely", seconds, surfaces=len(surfaces))
     print(json.dumps(dict(peak_memory_mb=resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024)))
     if ours:
         print(f"{'peer':<22}{'peer, s':>10}{'ours, s':>12}{'peer/ours':>11}")

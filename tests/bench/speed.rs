@@ -20,9 +20,10 @@ use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
 use gapwright::papers::{Paper, Papers};
 use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, Swing, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
-use gapwright::surface::{BoardSpec, Surface};
+use gapwright::surface::{BoardSpec, Surface, layout};
 use gapwright::survey::GapReading;
 use gapwright::wood::drying::{Drying, Exposure, Panel, Wood, transfer};
+use serde::Deserialize;
 
 /// A hall whose boards meet at 5 000 joints.
 fn hall() -> Job {
@@ -160,5 +161,52 @@ fn frame(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, drying, trials, row, speed, frame);
+/// The surfaces that `tests/layout/oracle.py` lays out too, all of them.
+fn layouts(criterion: &mut Criterion) {
+    #[derive(Deserialize)]
+    struct Case {
+        surface: Surface,
+    }
+    let cases: Vec<Case> =
+        serde_json::from_str(include_str!("../layout/oracle.json")).expect("the oracle's surfaces");
+    criterion.bench_function("layout", |b| {
+        b.iter(|| cases.iter().map(|case| layout(black_box(&case.surface)).joints.len()).sum::<usize>());
+    });
+}
+
+/// How the work grows: boards of a surface, joints, trials, years.
+fn growth(criterion: &mut Criterion) {
+    let mut group = criterion.benchmark_group("growth");
+    group.sample_size(10);
+    for side in [4.0, 8.0, 16.0, 32.0] {
+        let outline = rectangle(Length::m(side), Length::m(side));
+        let (sections, dividers) = Pattern::USUAL[1].fill(&outline, &BoardSpec::default());
+        let surface = Surface { name: "Hall".into(), outline, sections, dividers, ..Surface::default() };
+        let boards = layout(&surface).boards.len();
+        group
+            .bench_function(format!("layout of {boards} boards"), |b| b.iter(|| layout(black_box(&surface))));
+        let mut job = Job { surfaces: vec![surface], ..Job::default() };
+        let first = layout(&job.surfaces[0]).joints[boards / 2].label.clone();
+        job.survey.gaps.push(GapReading {
+            surface: "Hall".into(),
+            joint: first,
+            width: Length::mm(2.5),
+            ..GapReading::default()
+        });
+        let joints = assess(&job, Shelf::built_in()).joints.len();
+        group.bench_function(format!("assessment of {joints} joints"), |b| {
+            b.iter(|| assess(black_box(&job), Shelf::built_in()));
+        });
+    }
+    for years in [1, 2, 5, 10] {
+        let mut job = demo_job();
+        job.plan.warranty_years = years;
+        group.bench_function(format!("assessment with a warranty of {years} years"), |b| {
+            b.iter(|| assess(black_box(&job), Shelf::built_in()));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, drying, trials, row, layouts, speed, frame, growth);
 criterion_main!(benches);
