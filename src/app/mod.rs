@@ -94,6 +94,8 @@ pub struct App {
     previewing: Worker<PreviewInput, PreviewOutput>,
     /// Where the papers' templates are from.
     templates: Templates,
+    /// The user's own shelf; `None` where the system has no place for it, and in tests.
+    my_shelf: Option<PathBuf>,
     preview: leaves::Preview,
     view: View,
     settings: Settings,
@@ -168,6 +170,7 @@ impl App {
         app.photos = photos::Photos::start(ctx.clone());
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.templates = Templates::in_folder(folder.join("papers"));
+            app.shelf_in(&folder);
             app.keep_in(ctx, folder.join("recovery"));
         }
         if let Some(path) = path {
@@ -218,6 +221,7 @@ impl App {
             errands: Errands::new(threads, ctx),
             previewing: Worker::new(threads, "preview", ctx, preview),
             templates: Templates::default(),
+            my_shelf: None,
             preview: leaves::Preview::default(),
             view: View { leaf: settings.leaf, ..View::default() },
             settings,

@@ -1,24 +1,22 @@
 //! What the window does with shelves: keep, offer, write, and learn from finished jobs.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use jiff::civil::Date;
 
-use super::{APP_ID, App};
+use super::App;
 use crate::job::{Contractor, Job, OwnShelf, Shelf, load_shelf, save_shelf};
 
-/// Where the user's own shelf is kept; `None` where the system has no place for it.
-fn my_shelf_path() -> Option<PathBuf> {
-    Some(eframe::storage_dir(APP_ID)?.join("shelf.ron"))
-}
-
 impl App {
+    /// Keeps the user's own shelf, and finds it, in this folder.
+    pub fn shelf_in(&mut self, folder: &Path) {
+        self.my_shelf = Some(folder.join("shelf.ron"));
+    }
+
     /// An empty job with the user's own figures, if there are any.
     pub(super) fn new_job(&mut self, today: Date) -> Job {
         let mut job = Job::new(today);
-        // Tests have no shelf but the program's.
-        let path = my_shelf_path().filter(|path| self.natives.is_some() && path.exists());
-        match path.map(|path| load_shelf(&path)) {
+        match self.my_shelf.clone().filter(|path| path.exists()).map(|path| load_shelf(&path)) {
             Some(Ok(shelf)) => {
                 if let Some(prices) = &shelf.prices {
                     job.plan.prices = prices.clone();
@@ -59,7 +57,7 @@ impl App {
     }
 
     pub(super) fn keep_shelf(&mut self) {
-        let Some(path) = my_shelf_path() else {
+        let Some(path) = self.my_shelf.clone() else {
             self.fault(
                 "This system has no place for a shelf of your own. Export it to a file instead".to_owned(),
             );
@@ -77,18 +75,24 @@ impl App {
 
     pub(super) fn offer_shelf(&mut self, path: &Path) {
         match load_shelf(path) {
-            Ok(shelf) => self.view.offered = Some((path.display().to_string(), shelf)),
+            Ok(shelf) => self.offer(path.display().to_string(), shelf),
             Err(error) => self.fault(error.to_string()),
         }
     }
 
+    /// Shows what would change, where it can be taken.
+    fn offer(&mut self, from: String, shelf: OwnShelf) {
+        self.view.offered = Some((from, shelf));
+        self.view.leaf = super::Leaf::Shelf;
+    }
+
     pub(super) fn offer_my_shelf(&mut self) {
-        match my_shelf_path().filter(|path| path.exists()) {
+        match self.my_shelf.clone().filter(|path| path.exists()) {
             Some(path) => self.offer_shelf(&path),
             None => {
                 let today = jiff::ZonedDateTime::now().date();
                 let own = OwnShelf::of(Shelf::built_in(), today);
-                self.view.offered = Some(("the program".to_owned(), own));
+                self.offer("the program".to_owned(), own);
             }
         }
     }
