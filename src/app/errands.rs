@@ -59,6 +59,8 @@ pub(super) struct Errands {
     /// The number of the errand whose outcome is wanted; another one is given up.
     wanted: Arc<AtomicU64>,
     now: Option<(String, Instant)>,
+    /// The job it is for, by its number among those opened.
+    job: u64,
 }
 
 impl Errands {
@@ -67,7 +69,7 @@ impl Errands {
         let wanted = Arc::<AtomicU64>::default();
         let known = Arc::clone(&wanted);
         let worker = Worker::new(threads, "errands", ctx, move |errand| run(errand, &known));
-        Self { worker, wanted, now: None }
+        Self { worker, wanted, now: None, job: 0 }
     }
 
     fn ask(&mut self, errand: Errand) {
@@ -153,12 +155,17 @@ fn learn(folder: &Path) -> Result<(usize, Vec<RateLearned>), String> {
 impl App {
     /// Has an errand done.
     pub(super) fn send(&mut self, errand: Errand) {
+        self.errands.job = self.opened;
         self.errands.ask(errand);
     }
 
     /// Takes what came of an errand.
     pub(super) fn take_errand(&mut self, ctx: &Context) {
         let Some(outcome) = self.errands.outcome() else { return };
+        // What was read for a job that is no longer open is not another one's.
+        if self.errands.job != self.opened && !matches!(outcome, Outcome::Papers(..)) {
+            return;
+        }
         let taken = match outcome {
             Outcome::Weather(read) => read.map(|read| self.take_weather(ctx, read)),
             Outcome::Guess(guess) => guess.map(|import| self.view.logger = Some(import)),

@@ -112,9 +112,8 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     // Whatever it was written by, in memory it is of the present form.
     job.version = VERSION;
     // What a newer program or a hand has added is kept, and written again.
-    let kept = cuts.iter_mut().filter_map(|cut| cut.unknown.take());
+    let kept = cuts.extract_if(.., |cut| cut.unknown.is_some()).filter_map(|cut| cut.unknown);
     job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();
-    cuts.retain(|cut| !job.unknown.iter().any(|field| field.starts_with(cut.text.trim_end_matches(','))));
     let problem = |cut: salvage::Cut| {
         let place = Place::File { line: cut.line, column: cut.column };
         let what = format!("{}; “{}” was left out", cut.reason, cut.text);

@@ -23,6 +23,7 @@ pub(super) fn repair(ui: &mut Ui, cx: &mut Cx<'_>) {
         remark(ui, cx, "Draw the boards first: then the ways to mend them are worked out here.");
         return;
     }
+    cx.arrive(ui, crate::assess::MissingPlace::Ways);
     heading(ui, "The ways");
     ways::ways(ui, cx);
     let Some(option) = cx.found.options.iter().find(|option| option.method == cx.job.plan.chosen) else {
