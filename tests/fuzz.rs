@@ -34,15 +34,23 @@ fn runs(few: u64) -> std::ops::Range<u64> {
     from..from + number("GAPWRIGHT_FUZZ").unwrap_or(few)
 }
 
-/// Runs `one` for each number; names the run that takes too long.
+/// Runs `one` for each number; names the run that takes too long. The machine may pause for other work:
+/// only what is too long twice hangs.
 fn all_soon(few: u64, mut one: impl FnMut(u64)) {
     let mut slowest = (Duration::ZERO, 0);
     for run in runs(few) {
         let last_words = LastWords(run);
-        let start = Instant::now();
-        one(run);
-        slowest = slowest.max((start.elapsed(), run));
-        assert!(slowest.0 < SOON, "run {run} took {:?}", slowest.0);
+        let mut timed = || {
+            let start = Instant::now();
+            one(run);
+            start.elapsed()
+        };
+        let mut took = timed();
+        if took >= SOON {
+            took = took.min(timed());
+        }
+        slowest = slowest.max((took, run));
+        assert!(took < SOON, "run {run} took {took:?}");
         std::mem::forget(last_words);
     }
     let memory = MEMORY.peak_usage_as_mb();

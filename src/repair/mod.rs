@@ -17,6 +17,7 @@ mod risk;
 mod schedule;
 mod takeoff;
 mod tasks;
+mod trials;
 
 pub use catalogue::{
     Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, Method, MethodId, Outcome, Paint,

@@ -1,0 +1,341 @@
+//! Trials by the thousand, eight joints at a time, with the widest instructions the processor has.
+//!
+//! In one trial a joint opens when the logarithm of what is asked of it over what it takes is above
+//! zero: the greater of stretch and squeeze, plus the joint's scatter times a normal number of its own,
+//! less what the lot of sealant takes more than usual. Every step is an addition, a multiplication or
+//! a comparison in singles, done alike on all processors.
+
+use std::ops::Range;
+
+use fearless_simd::{Level, dispatch, f32x8, mask32x8, prelude::*};
+use rand::{RngExt as _, SeedableRng as _};
+use rand_distr::{Distribution as _, StandardNormal};
+use rand_xoshiro::Xoshiro256PlusPlus;
+
+use super::risk::{CallbackRule, Capability, RiskJoint, RiskOption, Swing};
+use crate::wood::Species;
+
+/// Years that are drawn one by one; of a longer warranty the driest of these many counts.
+const MOST_YEARS: usize = 10;
+/// Share of a year's scatter that is the house's own and the same every year. Assumption.
+const LASTING: f64 = 0.5;
+
+/// Joints that are looked at together.
+const LANES: usize = 8;
+/// Blocks that go through all trials before the next do: so many stay in the nearest memory.
+const TILE: usize = 64;
+/// A logarithm that nothing makes up for.
+const FAR: f32 = 1e9;
+
+#[expect(clippy::cast_possible_truncation, reason = "single precision is ample for a chance")]
+const fn single(value: f64) -> f32 {
+    value as f32
+}
+
+/// What the draws of a job depend on.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Draw<'a> {
+    /// Places for joints.
+    pub joints: usize,
+    /// Years of the warranty.
+    pub years: u32,
+    /// How sealant scatters.
+    pub capability: &'a Capability,
+}
+
+/// What is drawn for some trials, before any option is put through them.
+#[derive(Debug)]
+pub(super) struct Trials {
+    /// One long list of normal numbers. Every trial takes a stretch of it for its joints, from a place
+    /// of its own. Each joint's draws are as random as if they were its own; trials share some of them
+    /// at other joints, which matters to nothing that is counted.
+    normals: Vec<f32>,
+    trials: Vec<Trial>,
+}
+
+/// What a trial draws for the whole job.
+#[derive(Debug, Clone, Copy)]
+struct Trial {
+    /// Where its stretch of the normals begins.
+    from: usize,
+    /// How much drier than usual the driest year is, and how much damper the dampest, in standard
+    /// deviations.
+    driest: f64,
+    dampest: f64,
+    /// Logarithms: how much more the boards move, how much more the sealant takes.
+    lot: f64,
+    sealant: f64,
+    /// How much wetter the boards were than read, in standard deviations.
+    reading: f64,
+}
+
+impl Draw<'_> {
+    /// Draws `count` trials; the same seed gives the same.
+    pub fn batch(&self, count: u32, seed: u64) -> Trials {
+        let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
+        let apart = (8 * self.joints).max(4096);
+        let normals = (0..apart + self.joints).map(|_| StandardNormal.sample(&mut random)).collect();
+        let trials = (0..count).map(|_| self.trial(&mut random, apart)).collect();
+        Trials { normals, trials }
+    }
+
+    fn trial(&self, random: &mut Xoshiro256PlusPlus, apart: usize) -> Trial {
+        let mut normal = || -> f64 { StandardNormal.sample(random) };
+        let house = LASTING.sqrt() * normal();
+        let (mut driest, mut dampest) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+        for _ in 0..usize::try_from(self.years).unwrap_or(MOST_YEARS).clamp(1, MOST_YEARS) {
+            let year = house + (1.0 - LASTING).sqrt() * normal();
+            (driest, dampest) = (driest.max(-year), dampest.max(year));
+        }
+        Trial {
+            driest,
+            dampest,
+            lot: Species::SCATTER / 2.0 * normal(),
+            sealant: self.capability.lot * normal(),
+            reading: normal(),
+            from: random.random_range(0..apart),
+        }
+    }
+}
+
+/// Eight joints, value by value.
+#[derive(Debug, Clone, Copy)]
+struct Block {
+    /// Logarithm of what a full stretch asks over what is taken, but for what the trial draws.
+    stretch: [f32; LANES],
+    /// The same of being squeezed.
+    squeeze: [f32; LANES],
+    /// Scatter of both.
+    scatter: [f32; LANES],
+    /// The part of the scatter that is movement, given that the rest is width and hand.
+    moves: [f32; LANES],
+    /// Length, m.
+    length: [f32; LANES],
+    /// Logarithm of the width that moves, mm.
+    across: [f32; LANES],
+    /// 1 for a joint with a bead, for which the lot of sealant counts; else 0.
+    sealed: [f32; LANES],
+}
+
+impl Block {
+    /// Joints that never open, to fill a block up.
+    const SHUT: Self = Self {
+        stretch: [-FAR; LANES],
+        squeeze: [-FAR; LANES],
+        scatter: [0.0; LANES],
+        moves: [0.0; LANES],
+        length: [0.0; LANES],
+        across: [0.0; LANES],
+        sealed: [0.0; LANES],
+    };
+
+    fn put(&mut self, lane: usize, joint: &RiskJoint, takes: (f64, f64), capability: &Capability) {
+        let across = joint.across.to_mm().max(1e-6);
+        // Movement over what is taken; a joint without a bead takes what nobody sees.
+        let ratio = |takes: f64| match joint.bead {
+            Some(width) => (across / (width.to_mm().max(1e-3) * takes.max(1e-6) * capability.median)).ln(),
+            None => (across / joint.open_from.to_mm().max(1e-3)).ln(),
+        };
+        let sealed = joint.bead.is_some();
+        let hand = if sealed { capability.hand } else { 0.0 };
+        let scatter = joint.scatter.hypot(hand);
+        self.stretch[lane] = if joint.lost { FAR } else { single(ratio(takes.0)) };
+        self.squeeze[lane] = if sealed { single(ratio(takes.1)) } else { -FAR };
+        self.scatter[lane] = single(scatter);
+        self.moves[lane] = single(joint.moves * joint.moves / scatter.max(1e-9));
+        self.length[lane] = single(joint.length.to_m());
+        self.across[lane] = single(across.ln());
+        self.sealed[lane] = if sealed { 1.0 } else { 0.0 };
+    }
+}
+
+/// An option made ready for trials.
+#[derive(Debug)]
+pub(super) struct Ready {
+    blocks: Vec<Block>,
+    /// Blocks whose joints move alike, at most [`TILE`] each, and the index of their swing.
+    tiles: Vec<(Range<usize>, usize)>,
+    /// Swings, each once.
+    swings: Vec<Swing>,
+    /// For each joint its place: block times [`LANES`] plus lane.
+    places: Vec<usize>,
+    /// How far stretch and squeeze reach, five standard deviations out, at the weakest joint.
+    weakest: (f32, f32),
+    /// More open length than this brings a callback, m.
+    most_open: f32,
+    /// Logarithm of the width of one opening that brings a callback, mm.
+    widest: f32,
+}
+
+impl Ready {
+    /// Lays the joints out in blocks, each section in its own: so the same joint stands at the same
+    /// place in every option.
+    pub fn new(option: &RiskOption, rule: &CallbackRule, capability: &Capability) -> Self {
+        let mut swings: Vec<Swing> = Vec::new();
+        let mut blocks: Vec<Block> = Vec::new();
+        let mut tiles: Vec<(Range<usize>, usize)> = Vec::new();
+        let mut places = Vec::with_capacity(option.joints.len());
+        for section in option.joints.chunk_by(|one, next| one.section == next.section) {
+            let swing = &option.swings[section[0].section];
+            let swing = swings.iter().position(|known| known == swing).unwrap_or_else(|| {
+                swings.push(*swing);
+                swings.len() - 1
+            });
+            for joints in section.chunks(LANES) {
+                let mut block = Block::SHUT;
+                for (lane, joint) in joints.iter().enumerate() {
+                    block.put(lane, joint, option.takes, capability);
+                    places.push(blocks.len() * LANES + lane);
+                }
+                match tiles.last_mut().filter(|(of, moves)| *moves == swing && of.len() < TILE) {
+                    Some((of, _)) => of.end += 1,
+                    None => tiles.push((blocks.len()..blocks.len() + 1, swing)),
+                }
+                blocks.push(block);
+            }
+        }
+        let most = |of: fn(&Block) -> &[f32; LANES]| {
+            let out = blocks.iter().flat_map(|block| of(block).iter().zip(&block.scatter));
+            out.map(|(at, scatter)| at + 5.0 * scatter).fold(f32::NEG_INFINITY, f32::max)
+        };
+        let length: f32 = blocks.iter().flat_map(|block| block.length).sum();
+        Self {
+            weakest: (most(|block| &block.stretch), most(|block| &block.squeeze)),
+            most_open: single(rule.open_share.to_fraction()) * length,
+            widest: single(rule.widest.to_mm().max(1e-6).ln()),
+            blocks,
+            tiles,
+            swings,
+            places,
+        }
+    }
+
+    /// Number of joints.
+    pub const fn joints(&self) -> usize {
+        self.places.len()
+    }
+
+    /// Number of places, those that fill up blocks included.
+    pub const fn places(&self) -> usize {
+        self.blocks.len() * LANES
+    }
+
+    /// Puts the option through trials.
+    pub fn tried(&self, trials: &Trials) -> Tally {
+        let mut asked = Vec::with_capacity(trials.trials.len() * self.swings.len());
+        let mut tried: Vec<Tried> =
+            trials.trials.iter().filter_map(|trial| self.begun(trial, &mut asked)).collect();
+        let mut openings = vec![[0.0; LANES]; self.blocks.len()];
+        let level = Level::new();
+        for (at, swing) in &self.tiles {
+            let (blocks, openings) = (&self.blocks[at.clone()], &mut openings[at.clone()]);
+            let normals = &trials.normals[at.start * LANES..];
+            let asked = asked.iter().skip(*swing).step_by(self.swings.len());
+            let each = tried.iter_mut().zip(asked);
+            dispatch!(level, simd => each.for_each(|(one, asked)| {
+                look(simd, blocks, &normals[one.from..], *asked, openings, one);
+            }));
+        }
+        let mut tally = Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, openings };
+        for one in &tried {
+            let length: f32 = one.length.iter().sum();
+            tally.opens += f64::from(length);
+            if length > self.most_open || one.wide {
+                tally.callbacks += 1;
+                tally.opens_if_called += f64::from(length);
+            }
+        }
+        tally
+    }
+
+    /// What a trial asks of each swing; `None` where not even a joint five deviations out would open.
+    fn begun(&self, trial: &Trial, asked: &mut Vec<Asked>) -> Option<Tried> {
+        let sealant = single(trial.sealant);
+        let begins = asked.len();
+        let log = |share: f64| single(share.max(1e-9).ln() + trial.lot);
+        asked.extend(self.swings.iter().map(|swing| {
+            let dry = swing.narrows + swing.weather.0 * trial.driest + swing.reading * trial.reading;
+            let narrows = log(dry);
+            let widens = log(swing.widens + swing.weather.1 * trial.dampest);
+            Asked { narrows, widens, sealant, widest: self.widest - narrows }
+        }));
+        let farthest = |asked: &Asked| (self.weakest.0 + asked.narrows).max(self.weakest.1 + asked.widens);
+        if asked[begins..].iter().all(|asked| farthest(asked) <= sealant.min(0.0)) {
+            asked.truncate(begins);
+            return None;
+        }
+        Some(Tried { from: trial.from, length: [0.0; LANES], wide: false })
+    }
+}
+
+/// What one trial asks of joints that move alike; logarithms.
+#[derive(Debug, Clone, Copy)]
+struct Asked {
+    narrows: f32,
+    widens: f32,
+    /// How much more than usual the sealant takes.
+    sealant: f32,
+    /// Openings of a joint whose width and movement come to more than this are too wide.
+    widest: f32,
+}
+
+/// What has opened so far in a trial.
+#[derive(Debug, Clone, Copy)]
+struct Tried {
+    /// Where its normals begin.
+    from: usize,
+    /// Open length, lane by lane, m.
+    length: [f32; LANES],
+    /// Whether one opening is too wide.
+    wide: bool,
+}
+
+/// Looks at some blocks in one trial. There are no branches in the loop: whether a joint opens is a
+/// toss, and a branch on it would be guessed wrongly.
+#[inline(always)]
+fn look<S: Simd>(
+    simd: S,
+    blocks: &[Block],
+    normals: &[f32],
+    asked: Asked,
+    openings: &mut [[f32; LANES]],
+    tried: &mut Tried,
+) {
+    let load = |lanes: &[f32; LANES]| f32x8::simd_from(simd, *lanes);
+    let all = |value: f32| f32x8::splat(simd, value);
+    let (narrows, widens, sealant, widest) =
+        (all(asked.narrows), all(asked.widens), all(asked.sealant), all(asked.widest));
+    let (none, one) = (all(0.0), all(1.0));
+    let mut length = load(&tried.length);
+    let mut wide = mask32x8::splat(simd, false);
+    for ((block, normals), count) in blocks.iter().zip(normals.as_chunks().0).zip(openings) {
+        let normal = load(normals);
+        let moved = (load(&block.stretch) + narrows).max(load(&block.squeeze) + widens);
+        let opens = (moved + load(&block.scatter) * normal).simd_gt(load(&block.sealed) * sealant);
+        *count = (load(count) + opens.select(one, none)).into();
+        length += opens.select(load(&block.length), none);
+        wide |= opens & (load(&block.across) + load(&block.moves) * normal).simd_gt(widest);
+    }
+    tried.length = length.into();
+    tried.wide |= wide.any_true();
+}
+
+/// What one batch of trials counts.
+#[derive(Debug)]
+pub(super) struct Tally {
+    /// Trials with a callback.
+    pub callbacks: u32,
+    /// Sum of open lengths, m.
+    pub opens: f64,
+    /// The same of the trials with a callback.
+    pub opens_if_called: f64,
+    /// How often each place opened; whole numbers.
+    openings: Vec<[f32; LANES]>,
+}
+
+impl Tally {
+    /// How often a joint opened.
+    pub fn openings(&self, ready: &Ready, joint: usize) -> f64 {
+        f64::from(self.openings.as_flattened()[ready.places[joint]])
+    }
+}
