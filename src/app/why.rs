@@ -144,7 +144,8 @@ pub(super) fn chance(cx: &Cx<'_>, option: &RepairOption) -> Why {
     let pct = |share: f64| show_number(100.0 * share, 1);
     Why {
         how: format!(
-            "In so many of 10 000 trials the owner calls within {} years: with {} of the length open, or one gap of {}.",
+            "In so many of {} trials the owner calls within {} years: with {} of the length open, or one gap of {}.",
+            show_number(f64::from(cx.shelf.trials), 0),
             plan.warranty_years,
             plan.callback.open_share.show(),
             plan.callback.widest.show(cx.units())

@@ -113,8 +113,8 @@ pub(super) fn sealed_joints<'a>(
         .collect()
 }
 
-/// Trials of every method's cost, and where their random sequences start; any figure would do.
-const COST_TRIALS: (u32, u64) = (10_000, 19_720_613);
+/// Where the random sequences of the cost's trials start; any figure would do.
+const COST_SEED: u64 = 19_720_613;
 
 /// Every method of the shelf, worked out.
 pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
@@ -133,7 +133,7 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
     let plan = &inputs.job.plan;
-    let spreads = cost_spreads(&costs, plan.prices.hour(), COST_TRIALS.0, COST_TRIALS.1);
+    let spreads = cost_spreads(&costs, plan.prices.hour(), inputs.shelf.trials, COST_SEED);
     works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
 }
 

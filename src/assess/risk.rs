@@ -10,10 +10,6 @@ use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
 
-/// Trials of every option.
-const TRIALS: u32 = 10_000;
-/// Trials of a single year.
-const YEAR_TRIALS: u32 = 4_000;
 /// Where the random sequences start; any figure would do.
 const SEED: u64 = 20_240_229;
 /// How well boards dried for the room meet its mean, per cent moisture, one standard deviation.
@@ -66,9 +62,10 @@ pub(super) fn chances(
 ) -> Vec<YearlyShare> {
     let plan = &inputs.job.plan;
     let tried_options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
-    let run =
-        |years, trials| risks(&tried_options, &plan.callback, &inputs.shelf.capability, years, trials, SEED);
-    let (term, one_year) = (run(plan.warranty_years, TRIALS), run(1, YEAR_TRIALS));
+    let shelf = inputs.shelf;
+    let run = |years, trials| risks(&tried_options, &plan.callback, &shelf.capability, years, trials, SEED);
+    // What a year costs is a sum over many trials: fewer of them tell it as well.
+    let (term, one_year) = (run(plan.warranty_years, shelf.trials), run(1, shelf.trials * 2 / 5));
     let share = |((at, option), risk): (&Tried, &Risk)| (*at, yearly_share(option, risk));
     let shares: Vec<YearlyShare> = tried.iter().zip(&one_year).map(share).collect();
     for (&(at, share), risk) in shares.iter().zip(term) {

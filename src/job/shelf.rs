@@ -48,6 +48,9 @@ pub struct Shelf {
     pub bonding: Bonding,
     /// Cautions.
     pub cautions: Vec<Caution>,
+    /// Trials of every way's failures over the warranty, and of its cost. 10 000 tell a chance to one
+    /// per cent.
+    pub trials: u32,
 }
 
 /// Reads one asset. The assets are part of the program and read in every test, so a broken one
@@ -128,6 +131,7 @@ static BUILT_IN: LazyLock<Shelf> = LazyLock::new(|| {
         causes: read!("causes.ron"),
         bonding: read!("bonding.ron"),
         cautions: cautions.cautions,
+        trials: 10_000,
     }
 });
 

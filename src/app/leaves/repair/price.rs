@@ -7,7 +7,7 @@ use crate::app::context::Cx;
 use crate::app::leaves::remark;
 use crate::assess::RepairOption;
 use crate::job::Place;
-use crate::measure::Money;
+use crate::measure::{Money, show_number};
 
 /// The build-up, line by line.
 pub(super) fn price(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
@@ -52,8 +52,9 @@ pub(super) fn spread(ui: &mut Ui, cx: &Cx<'_>, option: &RepairOption) {
         ui,
         cx,
         format!(
-            "Labour and materials cost {} as expected; in 10 000 trials of the tasks' times, half of whose scatter is the crew's and the room's and the same for all, they stay under {} in half, {} in eight and {} in nine of ten.",
+            "Labour and materials cost {} as expected; in {} trials of the tasks' times, half of whose scatter is the crew's and the room's and the same for all, they stay under {} in half, {} in eight and {} in nine of ten.",
             option.cost.mean.show_rough(currency),
+            show_number(f64::from(cx.shelf.trials), 0),
             option.cost.at(0.5).show_rough(currency),
             option.cost.at(0.8).show_rough(currency),
             option.cost.at(0.9).show_rough(currency),
