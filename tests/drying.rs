@@ -25,8 +25,8 @@ use serde::Deserialize;
 struct Linear;
 
 impl Material for Linear {
-    fn diffusivity(&self, _: f64, _: f64) -> f64 {
-        1.0
+    fn diffusivity(&self, _: f64) -> impl Fn(f64) -> f64 {
+        |_| 1.0
     }
 
     fn isotherm(&self, _: f64) -> impl Fn(f64) -> (f64, f64) {

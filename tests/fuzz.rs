@@ -52,6 +52,9 @@ fn all_soon(few: u64, mut one: impl FnMut(u64)) {
         slowest = slowest.max((took, run));
         assert!(took < SOON, "run {run} took {took:?}");
         std::mem::forget(last_words);
+        if run % 50_000 == 49_999 {
+            println!("{} runs; slowest: run {}, {:?}", run + 1, slowest.1, slowest.0);
+        }
     }
     let memory = MEMORY.peak_usage_as_mb();
     assert!(memory < MEMORY_AT_MOST_MB, "{memory} MB");

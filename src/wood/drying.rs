@@ -7,10 +7,10 @@
 //!
 //! Finite volumes in space, backward Euler in time: what leaves the cells is what passes the faces,
 //! to rounding, and no step is unstable. The diffusivity is taken at the step's start; each surface
-//! is solved with the isotherm as it is, by Newton's method around the tridiagonal system. The error goes with the square of the cell and with the step. On
-//! painted boards of 16 to 19 mm, 20 cells and steps of 6 hours stay within 0.03 % moisture of a
-//! stiff solver over two years, 12 cells and steps of a day within 0.13 % (`tests/drying.rs`, which
-//! also holds the method against Crank's series).
+//! is solved with the isotherm as it is, by Newton's method around the tridiagonal system. The error
+//! goes with the square of the cell and with the step. On painted boards of 16 to 19 mm, 20 cells and
+//! steps of 6 hours stay within 0.03 % moisture of a stiff solver over two years, 12 cells and steps of
+//! a day within 0.13 % (`tests/drying.rs`, which also holds the method against Crank's series).
 
 use crate::measure::{Length, Moisture};
 use crate::wood::Isotherm;
@@ -29,13 +29,13 @@ pub struct Exposure {
     pub vapour: f64,
 }
 
-/// Passes over one step at most: one for all but bare boards in a sudden change of air.
-const MOST_PASSES: usize = 12;
+/// Passes over one step at most: one or two for all but bare boards in a sudden change of air.
+const MOST_PASSES: usize = 20;
 
 /// What a hygroscopic material does: how fast moisture moves in it and what its surface holds.
 pub trait Material: Copy {
-    /// Moisture diffusivity in m²/s at moisture `u` (kg/kg).
-    fn diffusivity(&self, u: f64, celsius: f64) -> f64;
+    /// Moisture diffusivity in m²/s at a temperature, from moisture (kg/kg).
+    fn diffusivity(&self, celsius: f64) -> impl Fn(f64) -> f64;
 
     /// The isotherm at a temperature: from relative humidity (0 to 1) to moisture (kg/kg) and its
     /// slope, which must be above zero.
@@ -49,11 +49,11 @@ pub struct Wood;
 impl Material for Wood {
     /// D = 8e-11·e^(4u) at 20 °C (Toratti 1992, from memory); with temperature by the activation
     /// energy of bound water, 38 500 − 29 000·u J/mol (Siau 1984, from memory).
-    fn diffusivity(&self, u: f64, celsius: f64) -> f64 {
+    fn diffusivity(&self, celsius: f64) -> impl Fn(f64) -> f64 {
         const GAS_CONSTANT: f64 = 8.314_462_618;
-        let colder = 1.0 / (celsius + 273.15) - 1.0 / 293.15;
-        let energy = 38_500.0 - 29_000.0 * u;
-        8e-11 * (4.0 * u - energy / GAS_CONSTANT * colder).exp()
+        let colder = (1.0 / (celsius + 273.15) - 1.0 / 293.15) / GAS_CONSTANT;
+        let (dry, rise) = (8e-11 * (-38_500.0 * colder).exp(), 4.0 + 29_000.0 * colder);
+        move |u| dry * (rise * u).exp()
     }
 
     fn isotherm(&self, celsius: f64) -> impl Fn(f64) -> (f64, f64) {
@@ -95,9 +95,10 @@ pub struct Drying<M> {
     cells: Vec<f64>,
     /// Relative humidity that the surfaces are in balance with: where the next solution starts.
     surfaces: [f64; 2],
-    /// The cells at the step's end, and the right sides and upper diagonals of the tridiagonal system: kept to spare
-    /// allocation.
+    /// What a step works with, kept to spare allocation: the cells at its end, the exchange between
+    /// neighbours in their cells' measure, and the eliminated equations.
     next: Vec<f64>,
+    exchange: Vec<f64>,
     scratch: Vec<(f64, f64)>,
 }
 
@@ -110,9 +111,32 @@ struct Face {
 }
 
 impl Face {
+    /// Of the surface where as much arrives through the half cell as leaves into the air,
+    /// g·(cell − u) = K·(p(u) − vapour), with the isotherm's tangent at relative humidity `h`. `g` is
+    /// the half cell's conductance, kg/(s·m²).
+    fn tangent(isotherm: &impl Fn(f64) -> (f64, f64), h: f64, g: f64, k: f64, air: Exposure) -> Self {
+        let (u, slope) = isotherm(h);
+        // dp/du at the surface; the flux is g·K·(p + p'·(u_cell − u) − p_air) / (g + K·p').
+        let steepness = air.saturation / slope;
+        let both = g * k / (g + k * steepness);
+        Self { slope: both * steepness, at_zero: both * (h * air.saturation - steepness * u - air.vapour) }
+    }
+
     /// What leaves, kg/(s·m²), when the outermost cell is at `u`.
     fn flux(self, u: f64) -> f64 {
         self.slope * u + self.at_zero
+    }
+}
+
+impl Panel {
+    /// The relative humidities with which the surfaces are in balance when `fluxes` leave through them;
+    /// as they were where nothing gets through.
+    fn surfaces(&self, before: [f64; 2], fluxes: [f64; 2], air: Exposure) -> [f64; 2] {
+        [0, 1].map(|side| match self.transfer[side] {
+            // The isotherm has no meaning outside dry and saturated air.
+            k if k > 0.0 => ((air.vapour + fluxes[side] / k) / air.saturation).clamp(0.0, 1.0),
+            _ => before[side],
+        })
     }
 }
 
@@ -126,6 +150,7 @@ impl<M: Material> Drying<M> {
             cells: vec![u; cells],
             surfaces: [0.5; 2],
             next: vec![u; cells],
+            exchange: vec![0.0; cells - 1],
             scratch: vec![(0.0, 0.0); cells],
         }
     }
@@ -158,49 +183,47 @@ impl<M: Material> Drying<M> {
     pub fn step(&mut self, air: Exposure, seconds: f64) -> [f64; 2] {
         let dx = self.panel.thickness.to_m() / self.cells.len() as f64;
         let last = self.cells.len() - 1;
-        let half = |u: f64| self.panel.density * self.material.diffusivity(u, air.celsius) * 2.0 / dx;
+        let (material, panel) = (self.material, self.panel);
+        let diffusivity = material.diffusivity(air.celsius);
+        let half = |u: f64| panel.density * diffusivity(u) * 2.0 / dx;
         let conductances = [half(self.cells[0]), half(self.cells[last])];
-        let material = self.material;
+        for (exchange, cells) in self.exchange.iter_mut().zip(self.cells.windows(2)) {
+            *exchange = seconds / (dx * dx) * diffusivity(f64::midpoint(cells[0], cells[1]));
+        }
         let isotherm = material.isotherm(air.celsius);
-        let (mut surfaces, transfer) = (self.surfaces, self.panel.transfer);
-        let mut linearised = |ends: [f64; 2]| {
+        let tangents = |surfaces: [f64; 2]| {
             [0, 1].map(|side| {
-                surface(&isotherm, &mut surfaces[side], conductances[side], ends[side], transfer[side], air)
+                Face::tangent(&isotherm, surfaces[side], conductances[side], panel.transfer[side], air)
             })
         };
-        let mut faces = linearised([self.cells[0], self.cells[last]]);
-        // The surfaces are solved for the cells' old moisture first; where a step changes it so much
-        // that the line no longer fits the isotherm, once more for the new one.
+        // Newton's method: where a step takes a surface so far that the isotherm's tangent does not fit
+        // at its end, once more with the tangent there.
+        let mut faces = tangents(self.surfaces);
         for _ in 0..MOST_PASSES {
-            self.solve(faces, dx, air.celsius, seconds);
+            self.solve(faces, dx, seconds);
             let ends = [self.next[0], self.next[last]];
-            let better = linearised(ends);
-            let off = [0, 1].map(|side| (better[side].flux(ends[side]) - faces[side].flux(ends[side])).abs());
-            if off[0].max(off[1]) * seconds < 1e-5 * self.panel.density * dx {
+            let fluxes = [0, 1].map(|side| faces[side].flux(ends[side]));
+            self.surfaces = panel.surfaces(self.surfaces, fluxes, air);
+            let better = tangents(self.surfaces);
+            let off = [0, 1].map(|side| (better[side].flux(ends[side]) - fluxes[side]).abs());
+            if off[0].max(off[1]) * seconds < 1e-5 * panel.density * dx {
                 break;
             }
             faces = better;
         }
-        self.surfaces = surfaces;
         std::mem::swap(&mut self.cells, &mut self.next);
         [faces[0].flux(self.cells[0]) * seconds, faces[1].flux(self.cells[last]) * seconds]
     }
 
-    /// Solves the step's tridiagonal system into `next` by Thomas' algorithm, with the exchange
-    /// between neighbours worked out on the way.
-    fn solve(&mut self, faces: [Face; 2], dx: f64, celsius: f64, seconds: f64) {
+    /// Solves the step's tridiagonal system into `next` by Thomas' algorithm.
+    fn solve(&mut self, faces: [Face; 2], dx: f64, seconds: f64) {
         let last = self.cells.len() - 1;
-        let inner = seconds / (dx * dx);
         let outer = seconds / (self.panel.density * dx);
         let mut from_left = 0.0;
         let (mut eliminated, mut upper) = (0.0, 0.0);
         for index in 0..=last {
-            let here = self.cells[index];
-            let to_right = match self.cells.get(index + 1) {
-                Some(next) => inner * self.material.diffusivity(f64::midpoint(here, *next), celsius),
-                None => 0.0,
-            };
-            let (mut diagonal, mut right) = (1.0 + from_left + to_right, here);
+            let to_right = self.exchange.get(index).copied().unwrap_or(0.0);
+            let (mut diagonal, mut right) = (1.0 + from_left + to_right, self.cells[index]);
             for (at, face) in [(0, faces[0]), (last, faces[1])] {
                 if index == at {
                     diagonal += outer * face.slope;
@@ -219,35 +242,4 @@ impl<M: Material> Drying<M> {
             *cell = after;
         }
     }
-}
-
-/// Finds the surface where as much arrives through the half cell as leaves into the air,
-/// g·(cell − u) = K·(p(u) − vapour), by Newton's method in the relative humidity `h` that it is in
-/// balance with, and linearises the flux there. `g` is the half cell's conductance, kg/(s·m²).
-fn surface(
-    isotherm: &impl Fn(f64) -> (f64, f64),
-    h: &mut f64,
-    g: f64,
-    cell: f64,
-    k: f64,
-    air: Exposure,
-) -> Face {
-    if k <= 0.0 {
-        return Face { slope: 0.0, at_zero: 0.0 };
-    }
-    let (mut u, mut slope) = isotherm(*h);
-    for _ in 0..20 {
-        let excess = k * (*h * air.saturation - air.vapour) - g * (cell - u);
-        let change = excess / (k * air.saturation + g * slope);
-        // The isotherm has no meaning outside dry and saturated air.
-        *h = (*h - change).clamp(0.0, 1.0);
-        (u, slope) = isotherm(*h);
-        if change.abs() < 1e-7 {
-            break;
-        }
-    }
-    // dp/du at the surface; the flux is g·K·(p + p'·(u_cell − u) − p_air) / (g + K·p').
-    let steepness = air.saturation / slope;
-    let both = g * k / (g + k * steepness);
-    Face { slope: both * steepness, at_zero: both * (*h * air.saturation - steepness * u - air.vapour) }
 }

@@ -32,11 +32,12 @@ impl Isotherm {
         let two = one * self.k2 * kh;
         let below = 1.0 + one + two;
         let above = one + 2.0 * two;
-        let moisture = self.scale * (kh / (1.0 - kh) + above / below);
+        let (free, hydrated) = (1.0 / (1.0 - kh), 1.0 / below);
+        let moisture = self.scale * (kh * free + above * hydrated);
         // Derivatives by kh: of `above` k1 + 4·k1·k2·kh, of `below` k1 + 2·k1·k2·kh.
         let cross = self.k1 * self.k2 * kh;
-        let hydrates = ((self.k1 + 4.0 * cross) * below - above * (self.k1 + 2.0 * cross)) / (below * below);
-        let slope = self.scale * self.k * (1.0 / ((1.0 - kh) * (1.0 - kh)) + hydrates);
+        let hydrates = (self.k1 + 4.0 * cross - above * hydrated * (self.k1 + 2.0 * cross)) * hydrated;
+        let slope = self.scale * self.k * (free * free + hydrates);
         (moisture, slope)
     }
 }
