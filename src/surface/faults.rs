@@ -5,9 +5,9 @@ use std::collections::HashSet;
 use geo::{Area as _, BooleanOps as _, BoundingRect as _, Intersects as _, MultiPolygon, Validation as _};
 
 use super::courses::too_many_boards;
-use super::layout::SurfaceLayout;
-use super::model::{Point, Section, Surface, polygon};
-use crate::measure::{Length, Units};
+use super::layout::{SectionLayout, SurfaceLayout};
+use super::model::{Divider, Point, Section, Surface, polygon};
+use crate::measure::{Area, Length, Units};
 
 /// The part of a surface that a fault is in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -62,11 +62,46 @@ pub fn faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Faul
         if gone {
             let what = format!("Divider “{}” covers nothing of the surface", divider.name);
             add(Part::Divider(index), false, what, "Give it a width and two ends inside the outline");
+        } else if let Some(section) = ends_inside(divider, laid) {
+            let section = &surface.sections[section].name;
+            let what = format!("Divider “{}” ends inside section “{section}”", divider.name);
+            add(
+                Part::Divider(index),
+                false,
+                what,
+                "It parts nothing there: drag its end to the edge or to another divider",
+            );
         }
     }
     found.extend(section_faults(surface, laid, units));
+    found.extend(bare(laid, units));
     found.extend(twice_named(laid));
     found
+}
+
+/// The section that boards go on in past an end of a divider.
+fn ends_inside(divider: &Divider, laid: &SurfaceLayout) -> Option<usize> {
+    const BEYOND: f64 = 0.01;
+    let (from, to) = (divider.from.coord(), divider.to.coord());
+    let axis = to - from;
+    let beyond = axis * (BEYOND / axis.x.hypot(axis.y));
+    laid.sections
+        .iter()
+        .position(|section| [from - beyond, to + beyond].iter().any(|end| section.clear.intersects(end)))
+}
+
+/// Part of the surface that no section boards; where a section could not be laid, that is told instead.
+fn bare(laid: &SurfaceLayout, units: Units) -> Option<Fault> {
+    const SEEN: Area = Area::m2(0.05);
+    let areas = || laid.sections.iter().map(SectionLayout::area);
+    let left = laid.boardable - areas().sum();
+    let all_laid = !laid.sections.is_empty() && areas().all(|area| area.to_m2() >= NO_AREA);
+    (all_laid && left > SEEN).then(|| Fault {
+        part: Part::Outline,
+        fatal: false,
+        what: format!("{} of the surface belongs to no section and has no boards", left.show(units)),
+        fix: "Move the corners of the sections beside it, or cut it out as an opening".to_owned(),
+    })
 }
 
 /// Joints that share a label, so that a reading could mean either.
@@ -217,4 +252,53 @@ fn overlaps(surface: &Surface, laid: &SurfaceLayout) -> Vec<Fault> {
         }
     }
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::surface::pattern::{Pattern, rectangle};
+    use crate::surface::{BoardSpec, layout};
+
+    /// A ceiling of 4 by 3 m in quarters, without a fault.
+    fn quarters() -> Surface {
+        let outline = rectangle(Length::m(4.0), Length::m(3.0));
+        let pattern = Pattern::QuartersAtDividers { divider: Length::mm(90.0) };
+        let (sections, dividers) = pattern.fill(&outline, &BoardSpec::default());
+        Surface { outline, sections, dividers, ..Surface::default() }
+    }
+
+    fn told(surface: &Surface) -> Vec<(Part, String)> {
+        let found = faults(surface, &layout(surface), Units::Millimetres);
+        found.into_iter().map(|fault| (fault.part, fault.what)).collect()
+    }
+
+    #[test]
+    fn a_divider_that_ends_inside_a_section_is_told() {
+        let mut surface = quarters();
+        assert_eq!(told(&surface), []);
+        surface.dividers.truncate(1);
+        surface.sections.truncate(1);
+        surface.sections[0].region = None;
+        assert_eq!(told(&surface), []);
+        let divider = &mut surface.dividers[0];
+        divider.to.0 = (divider.from.0 + divider.to.0) / 2.0;
+        divider.to.1 = (divider.from.1 + divider.to.1) / 2.0;
+        let (part, what) = told(&surface).pop().expect("a fault");
+        assert_eq!(part, Part::Divider(0));
+        assert!(what.ends_with(&format!("ends inside section “{}”", surface.sections[0].name)), "{what}");
+    }
+
+    #[test]
+    fn a_part_without_boards_is_told_with_its_area() {
+        let mut surface = quarters();
+        // The quarter of the first corner loses that corner: a triangle of 0.5 by 0.5 m stays bare.
+        let region = surface.sections[0].region.as_mut().expect("a quarter");
+        let corner = region.iter().position(|at| *at == Point::m(0.0, 0.0)).expect("the corner");
+        region.splice(corner..=corner, [Point::m(0.0, 0.5), Point::m(0.5, 0.0)]);
+        assert_eq!(
+            told(&surface),
+            [(Part::Outline, "0.1 m² of the surface belongs to no section and has no boards".to_owned())]
+        );
+    }
 }

@@ -118,6 +118,8 @@ pub struct SurfaceLayout {
     pub dividers: Vec<MultiPolygon>,
     /// Plan area: the outline less its openings.
     pub plan_area: Area,
+    /// What there is to board: the plan area less trim and dividers.
+    pub boardable: Area,
     /// What paint covers: the plan area plus the depth of the V grooves or beads.
     pub painted_area: Area,
     /// Length of the outline.
@@ -156,6 +158,7 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
         face: MultiPolygon::new(vec![]),
         painted_area: Area::ZERO,
         plan_area: Area::m2(face.unsigned_area()),
+        boardable: Area::m2(boarded.unsigned_area()),
         outline_length: Length::m(outline.iter().map(ring_length).sum()),
         dividers: rectangles
             .iter()
