@@ -409,6 +409,12 @@ fn a_newer_version_is_refused_with_both_versions() {
 }
 
 #[test]
+fn a_shelf_is_no_job_and_says_where_it_belongs() {
+    let (error, words) = refused(include_bytes!("files/shelf.ron"));
+    assert!(matches!(error, LoadError::AShelf { .. }) && words.contains("Import"), "{words}");
+}
+
+#[test]
 fn what_is_too_large_or_no_text_is_refused() {
     let (error, words) = refused(&[0xff, 0xfe, 0x00, 0x80, 0x1b]);
     assert!(matches!(error, LoadError::NotText { .. }), "{words}");

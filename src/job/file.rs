@@ -9,6 +9,7 @@ use serde::Deserialize;
 use super::document::{Job, VERSION};
 use super::problem::{Place, Problem, Severity};
 use super::salvage;
+use super::shelf_file::read_shelf;
 
 /// No job comes near this; a larger file is something else.
 const LARGEST: u64 = 8 * 1024 * 1024;
@@ -48,6 +49,12 @@ pub enum LoadError {
         /// The file.
         path: PathBuf,
     },
+    /// It is a shelf.
+    #[error("“{}” is a shelf and no job. Take it in on the leaf Shelf, by Import", path.display())]
+    AShelf {
+        /// The file.
+        path: PathBuf,
+    },
     /// A newer program wrote it.
     #[error(
         "“{}” is of version {found}, this program reads up to {VERSION}. Open it with a newer Gapwright; \
@@ -82,9 +89,12 @@ pub enum SaveError {
 /// A broken file gives what can be read of it and a list of what was left out.
 ///
 /// # Errors
-/// If nothing can be read: no such file, no text, too large, or from a newer program.
+/// If nothing can be read: no such file, no text, too large, a shelf, or from a newer program.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let text = read_text(path)?;
+    if read_shelf(&text).is_ok_and(|shelf| shelf.taken.is_some()) {
+        return Err(LoadError::AShelf { path: path.to_owned() });
+    }
     read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
 }
 
