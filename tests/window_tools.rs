@@ -439,13 +439,16 @@ fn gaps_typed_ahead_are_not_lost() {
         repeat: false,
         modifiers: Modifiers::NONE,
     };
-    // Each figure ends with Enter and the first letter of the next, all in one frame.
-    for (rest, next) in [("1/8", "3"), ("/64", "5"), ("/32", "1"), ("/16", "")] {
-        window.event(Event::Text(rest.to_owned()));
-        window.event(key(true));
-        window.event(key(false));
-        if !next.is_empty() {
-            window.event(Event::Text(next.to_owned()));
+    // Two figures in one frame, then some that end with Enter and the first letter of the next.
+    for typed in ["1/8\n1/4\n3", "/64\n5", "/32\n1", "/16\n"] {
+        for (at, piece) in typed.split('\n').enumerate() {
+            if at > 0 {
+                window.event(key(true));
+                window.event(key(false));
+            }
+            if !piece.is_empty() {
+                window.event(Event::Text(piece.to_owned()));
+            }
         }
         window.run();
     }
@@ -457,7 +460,7 @@ fn gaps_typed_ahead_are_not_lost() {
         .iter()
         .map(|gap| gap.width.show(gapwright::measure::Units::Inches))
         .collect();
-    assert_eq!(widths, ["1/8\"", "3/64\"", "5/32\"", "1/16\""]);
+    assert_eq!(widths, ["1/8\"", "1/4\"", "3/64\"", "5/32\"", "1/16\""]);
 }
 
 #[test]

@@ -79,15 +79,6 @@ pub fn entry_for<T>(
         shown: shown.to_owned(),
         error: None,
     });
-    let ahead: Option<String> = ui.data_mut(|data| data.remove_temp(ahead_id(id)));
-    if let Some(ahead) = ahead {
-        // Before the field takes what is typed in this frame: that comes after it.
-        let mut state = TextEdit::load_state(ui, id).unwrap_or_default();
-        let end = eframe::egui::text::CCursor::new(ahead.chars().count());
-        state.cursor.set_char_range(Some(CCursorRange::one(end)));
-        state.store(ui, id);
-        typed = Typed { text: ahead, shown: shown.to_owned(), error: None };
-    }
     let palette = look::palette(ui);
     let mut field = TextEdit::singleline(&mut typed.text)
         .id(id)
@@ -201,33 +192,10 @@ pub fn focus_named(ctx: &Context, name: &str) {
     ctx.data_mut(|data| data.insert_temp(wanted_id(), name.to_owned()));
 }
 
-fn ahead_id(id: Id) -> Id {
-    id.with("typed ahead")
-}
-
-/// What was typed in this frame after Enter: a field that keeps the keyboard must not lose it.
-pub fn after_enter(ctx: &Context) -> String {
-    ctx.input(|input| {
-        let enter = |event: &Event| matches!(event, Event::Key { key: Key::Enter, pressed: true, .. });
-        let rest = input.events.iter().position(enter).map(|at| &input.events[at..]);
-        rest.into_iter().flatten().filter_map(text_of).collect()
-    })
-}
-
 /// What was typed in this frame.
 pub fn typed_text(ctx: &Context) -> String {
-    ctx.input(|input| input.events.iter().filter_map(text_of).collect())
-}
-
-fn text_of(event: &Event) -> Option<&str> {
-    if let Event::Text(text) = event { Some(text) } else { None }
-}
-
-/// Puts text into a field in the next frame, as if it had been typed there.
-pub fn type_ahead(ctx: &Context, id: Id, text: String) {
-    if !text.is_empty() {
-        ctx.data_mut(|data| data.insert_temp(ahead_id(id), text));
-    }
+    let text = |event: &Event| if let Event::Text(text) = event { Some(text.clone()) } else { None };
+    ctx.input(|input| input.events.iter().filter_map(text).collect())
 }
 
 /// Selects the text of a field.

@@ -7,7 +7,7 @@ use eframe::egui::{ComboBox, Id, Key, Label, RichText, Ui};
 use super::Assessed;
 use super::command::Command;
 use super::context::Cx;
-use super::entry::{after_enter, entry_for, select_all, type_ahead};
+use super::entry::{entry_for, select_all};
 use super::view::{Selected, Tool, View};
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
@@ -115,7 +115,6 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
         field.response.request_focus();
         // The next key replaces what the next joint shows.
         select_all(ui, id, &" ".repeat(64));
-        type_ahead(ui, id, after_enter(ui));
         cx.push(Command::NextJoint);
     }
 }

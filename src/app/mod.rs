@@ -28,6 +28,7 @@ mod icon;
 mod joint_bar;
 mod joint_section;
 mod keep;
+mod keys;
 mod leaves;
 mod look;
 mod notice;
@@ -205,6 +206,7 @@ impl App {
     /// The window's state, its work done on threads of their own or at once.
     fn with(ctx: &Context, settings: Settings, threads: bool) -> Self {
         look::apply(ctx);
+        ctx.add_plugin(keys::OneStepAFrame::default());
         ctx.set_theme(if settings.dark { Theme::Dark } else { Theme::Light });
         // Ctrl+Q is ours, so that it asks about unsaved changes.
         ctx.options_mut(|options| options.quit_shortcuts.clear());
