@@ -6,7 +6,7 @@ use super::{Words, site};
 use crate::assess::{Assessment, RepairOption, date_after, odds_words};
 use crate::job::{Job, Logo, Severity};
 use crate::measure::{Area, Length, Money, Percent, Units, Volume, show_date, show_number};
-use crate::repair::Need;
+use crate::repair::{MaterialLine, Need};
 
 /// Everything a template can show.
 pub(super) fn data(job: &Job, found: &Assessment) -> Value {
@@ -125,8 +125,9 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
             task.name, show_number(task.batches, 1), show_number(task.minutes.mean(), 0),
             show_number(task.hours.mean.to_h(), 1), task.basis,
         ])).collect::<Vec<_>>(),
-        "materials": option.materials.iter().map(|line| json!([
-            line.label(job.units), need(line.need, job.units), line.pieces, money(line.price), money(line.amount),
+        "materials": option.materials.iter().enumerate().map(|(at, line)| json!([
+            line.label(job.units), needed(&option.materials, at, job.units), line.pieces, money(line.price),
+            money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": option.schedule.bars.iter().map(|bar| json!({
             "name": bar.name, "start": bar.start, "end": bar.end, "waiting": bar.waiting,
@@ -134,8 +135,18 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
     })
 }
 
+/// How much of a line is needed. Cans of several sizes share what is needed: it is said once.
+pub(crate) fn needed(lines: &[MaterialLine], at: usize, units: Units) -> String {
+    let line = &lines[at];
+    let before = at.checked_sub(1).map(|before| &lines[before]);
+    match before.is_some_and(|before| before.name == line.name && before.need == line.need) {
+        true => "with the above".to_owned(),
+        false => need(line.need, units),
+    }
+}
+
 /// An amount that is needed, in the job's units.
-pub(crate) fn need(need: Need, units: Units) -> String {
+fn need(need: Need, units: Units) -> String {
     let cubic_feet = |volume: Volume| format!("{} ft³", show_number(volume.to_m3() / 0.028_316_846_592, 0));
     match need {
         Need::Volume(volume) if volume.to_litres() >= 100.0 => match units {

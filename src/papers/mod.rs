@@ -11,7 +11,7 @@ mod site;
 mod typeset;
 mod words;
 
-pub(crate) use data::need;
+pub(crate) use data::needed;
 pub use data::weighed;
 pub use desk::{Papers, Templates};
 pub use export::{ExportError, export, picture};

@@ -123,12 +123,13 @@ pub(super) fn shopping(job: &Job, found: &Assessment, option: &RepairOption) -> 
             let lines: Vec<Value> = option
                 .materials
                 .iter()
-                .filter(|line| part(&line.id) == name)
-                .map(|line| {
+                .enumerate()
+                .filter(|(_, line)| part(&line.id) == name)
+                .map(|(at, line)| {
                     json!([
                         line.pieces,
                         line.label(job.units),
-                        super::need(line.need, job.units),
+                        super::needed(&option.materials, at, job.units),
                         instead(&line.id),
                         money(line.amount)
                     ])

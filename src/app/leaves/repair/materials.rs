@@ -9,7 +9,7 @@ use crate::app::leaves::{remark, term};
 use crate::assess::RepairOption;
 use crate::job::Place;
 use crate::measure::{Length, parse_length, show_number};
-use crate::papers::need;
+use crate::papers::needed;
 use crate::repair::CuttingList;
 
 pub(super) fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
@@ -25,7 +25,7 @@ pub(super) fn materials(ui: &mut Ui, cx: &mut Cx<'_>, option: &RepairOption) {
                 ui.add(Label::new(RichText::new(line.label(cx.units())).small()).wrap())
                     .on_hover_text(&line.basis);
             });
-            ui.label(RichText::new(need(line.need, cx.units())).small());
+            ui.label(RichText::new(needed(&option.materials, index, cx.units())).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
             let name = format!("Price: {}", line.label(cx.units()));
