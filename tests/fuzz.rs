@@ -8,8 +8,8 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 mod arbitrary;
+mod outlines;
 
-use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 
 use arbitrary::Dice;
@@ -17,7 +17,6 @@ use gapwright::air::{guess_logger, read_logger, read_weather};
 use gapwright::assess::{Report, assess, joints_csv, tasks_csv, year_csv};
 use gapwright::job::{Job, Logo, Shelf, file, read_shelf};
 use gapwright::measure::{Length, Units, parse_date, parse_length, parse_number};
-use gapwright::surface::outlines::{FileUnit, MOST_OUTLINES, MOST_POINTS, OutlinesRead, read_outlines};
 use peak_alloc::PeakAlloc;
 
 #[global_allocator]
@@ -283,38 +282,13 @@ fn weather() {
     });
 }
 
-const OUTLINES: [(&str, &[u8]); 8] = [
-    ("a.csv", include_bytes!("outlines/rooms.csv")),
-    ("b.csv", include_bytes!("outlines/corner.csv")),
-    ("c.dxf", include_bytes!("outlines/flat.dxf")),
-    ("d.dxf", include_bytes!("outlines/made.dxf")),
-    ("e.dxf", include_bytes!("outlines/written.dxf")),
-    ("f.svg", include_bytes!("outlines/plan.svg")),
-    ("g.svg", include_bytes!("outlines/pixels.svg")),
-    ("h.svg", b"<svg><path d=\"M0 0C9 9 90-90 900 0S9 90 9 9Q1 1 1e3 1e3A9 9 1 1 0 0 0z\"/></svg>"),
-];
-
 #[test]
-fn outlines() {
+fn outline_files() {
     all_soon(800, |run| {
         let dice = &mut Dice::new(run);
-        let (name, seed) = dice.one_of(&OUTLINES);
-        match read_outlines(name, &damaged(dice, seed), FileUnit::Millimetres) {
-            Ok(read) => sound(&read),
-            Err(error) => assert!((20..3000).contains(&error.to_string().len()), "{error}"),
-        }
+        let (name, seed) = dice.one_of(&outlines::FILES);
+        outlines::read(name, &damaged(dice, seed)).ok();
     });
-}
-
-/// What must hold of whatever was read.
-fn sound(read: &OutlinesRead) {
-    let names: BTreeSet<&str> = read.outlines.iter().map(|outline| outline.name.as_str()).collect();
-    assert_eq!(names.len(), read.outlines.len());
-    assert!((1..=MOST_OUTLINES).contains(&names.len()) && !names.contains(""));
-    assert!(read.outlines.iter().map(|outline| outline.ring.len()).sum::<usize>() <= MOST_POINTS);
-    for outline in &read.outlines {
-        assert!(outline.ring.len() >= 3 && outline.ring.iter().flatten().all(|c| c.abs() <= 1e8));
-    }
 }
 
 #[test]

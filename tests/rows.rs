@@ -18,15 +18,42 @@ struct Oracle {
     tearing: Vec<TearingCase>,
 }
 
+/// A row before anything moves, in the oracle's letters.
 #[derive(Deserialize)]
-struct Case {
+struct Given {
     a: Vec<f64>,
     b: Vec<f64>,
     s: Vec<f64>,
     k_n: Vec<f64>,
     k_s: Vec<f64>,
     c: Vec<f64>,
+    /// Without it no joint tears.
+    reach: Option<Vec<f64>>,
     bonded: Vec<bool>,
+}
+
+impl Given {
+    fn row(&self) -> Row {
+        let board = |at: usize| RowBoard {
+            narrows: self.s[at],
+            at_groove: self.a[at],
+            at_tongue: self.b[at],
+            nails: self.k_n[at],
+        };
+        let joint = |at: usize| RowJoint {
+            stiffness: self.k_s[at],
+            reach: self.reach.as_ref().map_or(f64::INFINITY, |reach| reach[at]),
+            room: self.c[at],
+            bonded: self.bonded[at],
+        };
+        Row::new((0..self.s.len()).map(board).collect(), (0..self.c.len()).map(joint).collect())
+    }
+}
+
+#[derive(Deserialize)]
+struct Case {
+    #[serde(flatten)]
+    given: Given,
     d: Vec<f64>,
     delta: Vec<f64>,
     contact: Vec<f64>,
@@ -34,14 +61,8 @@ struct Case {
 
 #[derive(Deserialize)]
 struct TearingCase {
-    a: Vec<f64>,
-    b: Vec<f64>,
-    s: Vec<f64>,
-    k_n: Vec<f64>,
-    k_s: Vec<f64>,
-    c: Vec<f64>,
-    reach: Vec<f64>,
-    bonded: Vec<bool>,
+    #[serde(flatten)]
+    given: Given,
     r#final: Final,
 }
 
@@ -51,32 +72,19 @@ struct Final {
     delta: Vec<f64>,
 }
 
-fn boards(s: &[f64], a: &[f64], b: &[f64], k_n: &[f64]) -> Vec<RowBoard> {
-    let board = |at: usize| RowBoard { narrows: s[at], at_groove: a[at], at_tongue: b[at], nails: k_n[at] };
-    (0..s.len()).map(board).collect()
-}
-
 fn oracle() -> Oracle {
     serde_json::from_str(include_str!("rows/rows.json")).unwrap()
 }
 
 /// Openings of all rows against the oracle's, mm.
 fn openings() -> Checked {
-    let values = oracle().rows.into_iter().enumerate().flat_map(|(number, case)| {
-        let joint = |at: usize| RowJoint {
-            stiffness: case.k_s[at],
-            reach: f64::INFINITY,
-            room: case.c[at],
-            bonded: case.bonded[at],
-        };
-        let joints = (0..case.c.len()).map(joint).collect();
-        let state = Row::new(boards(&case.s, &case.a, &case.b, &case.k_n), joints).balance();
-        let pairs: Vec<_> = case.delta.iter().copied().zip(state.opening).collect();
-        pairs
-            .into_iter()
-            .enumerate()
-            .map(move |(at, (theirs, ours))| (format!("row {}, joint {}", number + 1, at + 1), theirs, ours))
-    });
+    let values =
+        oracle().rows.into_iter().enumerate().flat_map(|(number, case)| {
+            let state = case.given.row().balance();
+            case.delta.into_iter().zip(state.opening).enumerate().map(move |(at, (theirs, ours))| {
+                (format!("row {}, joint {}", number + 1, at + 1), theirs, ours)
+            })
+        });
     Checked::new("opening of a joint in a bonded row, mm", "scipy, a quadratic programme", 1e-8, values)
 }
 
@@ -99,14 +107,7 @@ fn rows_stand_as_a_quadratic_programme_says() {
     assert_eq!(cases.len(), 37);
     assert!(cases.iter().filter(|case| case.contact.iter().any(|force| *force > 0.0)).count() > 10);
     for case in cases {
-        let joint = |at: usize| RowJoint {
-            stiffness: case.k_s[at],
-            reach: f64::INFINITY,
-            room: case.c[at],
-            bonded: case.bonded[at],
-        };
-        let joints = (0..case.c.len()).map(joint).collect();
-        let state = Row::new(boards(&case.s, &case.a, &case.b, &case.k_n), joints).balance();
+        let state = case.given.row().balance();
         near(&state.slip, &case.d, 1e-8);
         near(&state.opening, &case.delta, 1e-8);
         near(&state.contact, &case.contact, 1e-6);
@@ -118,14 +119,7 @@ fn joints_tear_as_movement_grows() {
     let cases = oracle().tearing;
     assert_eq!(cases.len(), 18);
     for case in cases {
-        let joint = |at: usize| RowJoint {
-            stiffness: case.k_s[at],
-            reach: case.reach[at],
-            room: case.c[at],
-            bonded: case.bonded[at],
-        };
-        let joints = (0..case.c.len()).map(joint).collect();
-        let mut row = Row::new(boards(&case.s, &case.a, &case.b, &case.k_n), joints);
+        let mut row = case.given.row();
         row.tear();
         let bonded: Vec<bool> = row.joints().iter().map(|joint| joint.bonded).collect();
         assert_eq!(bonded, case.r#final.bonded);

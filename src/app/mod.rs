@@ -33,6 +33,7 @@ mod leaves;
 mod look;
 mod notice;
 mod outlines;
+mod paper_commands;
 mod photos;
 mod search;
 mod shelf_commands;
@@ -61,8 +62,8 @@ use view::{Leaf, Settings, View};
 use worker::Worker;
 
 use crate::assess::{Assessment, MissingPlace, assess};
-use crate::job::{Job, Logo, Shelf, file};
-use crate::papers::{Paper, Papers, Templates};
+use crate::job::{Job, Shelf, file};
+use crate::papers::{Paper, Templates};
 
 /// Name of the program for the desktop.
 const APP_ID: &str = "org.gapwright.Gapwright";
@@ -198,11 +199,6 @@ impl App {
         self.keeper = Some(keeper);
     }
 
-    /// Takes templates of the user's own from this folder.
-    pub fn templates_in(&mut self, folder: PathBuf) {
-        self.templates = Templates::in_folder(folder);
-    }
-
     /// The window's state, its work done on threads of their own or at once.
     fn with(ctx: &Context, settings: Settings, threads: bool) -> Self {
         look::apply(ctx);
@@ -221,7 +217,7 @@ impl App {
             frames: 0,
             assessing: Worker::new(threads, "assess", ctx, assess_job),
             errands: Errands::new(threads, ctx),
-            previewing: Worker::new(threads, "preview", ctx, preview),
+            previewing: Worker::new(threads, "preview", ctx, paper_commands::preview),
             templates: Templates::default(),
             my_shelf: None,
             preview: leaves::Preview::default(),
@@ -407,58 +403,6 @@ impl App {
         view.focus_gap = view.selected.is_some();
     }
 
-    /// Lays out a template of the user's own for a paper, and says where it is.
-    fn own_template(&mut self, paper: Paper) {
-        match self.templates.make_own(paper) {
-            Ok(Some(path)) => {
-                let text = format!(
-                    "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
-                    path.display()
-                );
-                self.notice = Some(Notice::good(text));
-            }
-            Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
-            Err(error) => self.fault(format!("The template cannot be written: {error}")),
-        }
-        self.preview.forget();
-    }
-
-    /// Goes back to the built-in template of a paper.
-    fn built_in_template(&mut self, paper: Paper) {
-        let own = self.templates.own(paper);
-        match (self.templates.put_away(paper), own) {
-            (Err(error), _) => self.fault(format!("Your template cannot be put away: {error}")),
-            (Ok(()), Some(path)) => {
-                let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
-                self.notice = Some(Notice::good(text));
-            }
-            (Ok(()), None) => {}
-        }
-        self.preview.forget();
-    }
-
-    /// Takes a picture as the contractor's logo.
-    fn take_logo(&mut self, ctx: &Context, path: &Path) {
-        let told = |error: &dyn std::fmt::Display| format!("“{}” is no logo: {error}", path.display());
-        let read = std::fs::metadata(path).and_then(|data| {
-            // Larger files are no logos and would hold up the window.
-            if data.len() > 20 << 20 {
-                Err(std::io::ErrorKind::FileTooLarge.into())
-            } else {
-                std::fs::read(path)
-            }
-        });
-        let logo =
-            read.map_err(|error| told(&error)).and_then(|bytes| Logo::new(&bytes).map_err(|e| told(&e)));
-        match logo {
-            Ok(logo) => {
-                let change = move |job: &mut Job| job.contractor.logo = Some(logo);
-                self.apply(ctx, Command::Edit(Edit { name: "Logo".to_owned(), change: Box::new(change) }));
-            }
-            Err(error) => self.fault(error),
-        }
-    }
-
     fn fault(&mut self, text: String) {
         self.notice = Some(Notice::fault(text));
     }
@@ -599,16 +543,6 @@ fn assess_job(job: Arc<Job>) -> Assessed {
     let found = Arc::new(assess(&job, Shelf::built_in()));
     tracing::debug!("assessed in {:?}", start.elapsed());
     (job, found)
-}
-
-/// Typesets a paper and makes pictures of it; the worker's work.
-fn preview((paper, (job, found), templates): PreviewInput) -> PreviewOutput {
-    let typeset = Papers::with(&job, &found, templates).typeset_whatever(paper);
-    let pages = typeset.map(|(typeset, fault)| leaves::Pages {
-        images: typeset.images(1.5),
-        fault: fault.map(|fault| fault.to_string()),
-    });
-    (paper, job, pages.map_err(|error| error.to_string()))
 }
 
 impl eframe::App for App {
