@@ -280,6 +280,9 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
             for (name, limit) in [("bead squeezed out below", low), ("bead torn above", high)] {
                 let line = Line::new(name, points(&[[from, limit], [AHEAD as f64, limit]]));
                 plot.line(line.color(palette.good).width(1.0).style(LineStyle::dashed_loose()));
+                let words = RichText::new(name).size(9.5).color(palette.good);
+                let end = PlotPoint::new(AHEAD as f64, limit);
+                plot.text(Text::new("", end, words).anchor(egui::Align2::RIGHT_TOP));
             }
         }
         plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
