@@ -36,3 +36,4 @@ pub mod repair;
 pub mod surface;
 pub mod survey;
 pub mod wood;
+pub mod words;

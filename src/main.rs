@@ -8,7 +8,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
-use gapwright::job::{Job, OwnShelf, Problem, Severity, Shelf, file, jobs_in, learn_rates, save_shelf};
+use gapwright::job::{Job, PriceBook, Problem, Severity, Catalog, file, jobs_in, learn_rates, save_prices};
 use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
 use rayon::prelude::*;
 
@@ -67,7 +67,7 @@ enum Command {
         folder: PathBuf,
         /// Write a shelf with these rates to this file.
         #[arg(long)]
-        shelf: Option<PathBuf>,
+        catalog: Option<PathBuf>,
     },
     /// Write the papers as PDF.
     Papers {
@@ -114,7 +114,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
     match command {
         Command::Export { job, out } => {
             let opened = Opened::load(&job)?;
-            let files = export(&opened.job, &opened.found).map_err(|error| error.to_string())?;
+            let files = export(&opened.assessment).map_err(|error| error.to_string())?;
             write_files(&out, files)?;
             Ok(opened.status())
         }
@@ -122,7 +122,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         Command::Assess { job, json } => {
             let opened = Opened::load(&job)?;
             if json {
-                let report = Report::new(&opened.job, &opened.found, &opened.unread);
+                let report = Report::new(&opened.assessment, &opened.unread);
                 let text = serde_json::to_string_pretty(&report).map_err(|error| error.to_string())?;
                 print(&(text + "\n"))?;
             } else {
@@ -139,15 +139,15 @@ fn run(command: Command) -> Result<ExitCode, String> {
         }
         Command::Joints { job, csv: _ } => {
             let opened = Opened::load(&job)?;
-            print(&joints_csv(&opened.job, &opened.found).map_err(|error| error.to_string())?)?;
+            print(&joints_csv(&opened.assessment).map_err(|error| error.to_string())?)?;
             Ok(opened.status())
         }
         Command::Year { job, csv: _ } => {
             let opened = Opened::load(&job)?;
-            print(&year_csv(&opened.job, &opened.found).map_err(|error| error.to_string())?)?;
+            print(&year_csv(&opened.assessment).map_err(|error| error.to_string())?)?;
             Ok(opened.status())
         }
-        Command::Rates { folder, shelf } => rates(&folder, shelf.as_deref()),
+        Command::Rates { folder, catalog } => rates(&folder, catalog.as_deref()),
         Command::Papers { job, out, templates } => {
             let opened = Opened::load(&job)?;
             let good = write_papers(&opened, &out, Templates { folder: templates })?;
@@ -176,23 +176,23 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
         .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
     let done = AtomicUsize::new(0);
     let line = |(path, job): &(PathBuf, Job)| {
-        let found = assess(job, Shelf::built_in());
+        let assessment = assess(job, Catalog::built_in());
         let count = done.fetch_add(1, Ordering::Relaxed) + 1;
         if count.is_multiple_of(10) || count == jobs.len() {
             eprintln!("{count} of {} jobs", jobs.len());
         }
-        let chosen = found.chosen(job);
-        let errors = found.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
+        let chosen = assessment.chosen();
+        let errors = assessment.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
         let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
         [
             name,
             job.title.clone(),
-            found.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
+            assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
             chosen.map_or_else(String::new, |option| option.method.key()),
             chosen.map_or_else(String::new, |option| option.price.total.show("").replace(',', "")),
-            found.least_expected().map_or_else(String::new, |option| option.method.key()),
+            assessment.cheapest_with_callbacks().map_or_else(String::new, |option| option.method.key()),
             errors.to_string(),
-            found.answer.headline.clone(),
+            assessment.answer.headline.clone(),
         ]
     };
     let lines: Vec<_> = jobs.par_iter().map(line).collect();
@@ -221,34 +221,34 @@ fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>) -> Result<(), String> 
 }
 
 fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
-    let shelf = Shelf::built_in();
+    let catalog = Catalog::built_in();
     let jobs = jobs_in(folder)
         .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
     let taken: Vec<_> =
-        jobs.iter().map(|(_, job)| rates_taken(job, shelf)).filter(|rates| !rates.is_empty()).collect();
-    let learned = learn_rates(shelf, &taken);
+        jobs.iter().map(|(_, job)| rates_taken(job, catalog)).filter(|rates| !rates.is_empty()).collect();
+    let learned = learn_rates(catalog, &taken);
     print(&format!("{} of {} jobs say what their work took.\n", taken.len(), jobs.len()))?;
     for rate in &learned {
-        let (start, found) = (rate.start.mean(), rate.learned);
+        let (start, assessment) = (rate.start.mean(), rate.learned);
         print(&format!(
             "{:<12} {:>7.1} min a batch (start {start:.1}, {} jobs, weight {:.0} %)\n",
             rate.id,
-            found.minutes.likely,
-            found.jobs,
-            100.0 * found.weight
+            assessment.minutes.likely,
+            assessment.jobs,
+            100.0 * assessment.weight
         ))?;
     }
     if let Some(path) = out {
-        let mut own = OwnShelf::of(shelf, jiff::ZonedDateTime::now().date());
+        let mut own = PriceBook::of(catalog, jiff::ZonedDateTime::now().date());
         own.take_rates(&learned);
-        save_shelf(&own, path).map_err(|error| error.to_string())?;
+        save_prices(&own, path).map_err(|error| error.to_string())?;
     }
     Ok(ExitCode::SUCCESS)
 }
 
 /// Writes all papers; returns whether all templates were good.
 fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<bool, String> {
-    let papers = Papers::with(&opened.job, &opened.found, templates);
+    let papers = Papers::with(&opened.assessment, templates);
     let one = |paper: Paper| {
         let told = |error: PaperError| format!("{}: {error}", paper.name());
         let (typeset, fault) = papers.typeset_whatever(paper).map_err(told)?;
@@ -277,15 +277,15 @@ fn print(text: &str) -> Result<(), String> {
 /// A job with its assessment and what could not be read of it.
 struct Opened {
     job: Job,
-    found: Assessment,
+    assessment: Assessment,
     unread: Vec<Problem>,
 }
 
 impl Opened {
     fn load(path: &Path) -> Result<Self, String> {
         let loaded = file::load(path).map_err(|error| error.to_string())?;
-        let found = assess(&loaded.job, Shelf::built_in());
-        let opened = Self { job: loaded.job, found, unread: loaded.problems };
+        let assessment = assess(&loaded.job, Catalog::built_in());
+        let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {
             eprintln!("{}", problem.words(&opened.job));
         }
@@ -293,7 +293,7 @@ impl Opened {
     }
 
     fn problems(&self) -> impl Iterator<Item = &Problem> {
-        self.unread.iter().chain(&self.found.problems)
+        self.unread.iter().chain(&self.assessment.problems)
     }
 
     fn status(&self) -> ExitCode {
@@ -304,13 +304,13 @@ impl Opened {
     }
 
     fn answer(&self) -> String {
-        let answer = &self.found.answer;
+        let answer = &self.assessment.answer;
         let mut lines = vec![self.job.title.clone(), answer.headline.clone(), answer.cause.clone()];
         if !answer.missing.is_empty() {
             let missing: Vec<String> = answer.missing.iter().map(ToString::to_string).collect();
             lines.push(format!("Still missing: {}.", missing.join("; ")));
         }
-        lines.extend(self.found.problems.iter().map(|problem| problem.words(&self.job)));
+        lines.extend(self.assessment.problems.iter().map(|problem| problem.words(&self.job)));
         lines.retain(|line| !line.is_empty());
         lines.join("\n") + "\n"
     }
@@ -327,8 +327,8 @@ fn open_window(path: Option<PathBuf>) -> Result<ExitCode, String> {
         Some(path) => Opened::load(&path)?,
         None => {
             let job = app::demo_job();
-            let found = assess(&job, Shelf::built_in());
-            Opened { job, found, unread: vec![] }
+            let assessment = assess(&job, Catalog::built_in());
+            Opened { job, assessment, unread: vec![] }
         }
     };
     print(&opened.answer())?;

@@ -6,7 +6,7 @@
 use crate::measure::{Humidity, Temperature, bisect};
 
 /// Specific gas constant of water vapour, J/(kg·K).
-const VAPOUR_GAS_CONSTANT: f64 = 461.5;
+const VAPOR_GAS_CONSTANT: f64 = 461.5;
 
 /// Pressure of water vapour in saturated air, in pascals.
 ///
@@ -29,7 +29,7 @@ pub fn saturation_pressure(t: Temperature) -> f64 {
 }
 
 /// Pressure of the water vapour in air of temperature `t` and humidity `rh`, in pascals.
-pub fn vapour_pressure(t: Temperature, rh: Humidity) -> f64 {
+pub fn vapor_pressure(t: Temperature, rh: Humidity) -> f64 {
     rh.to_fraction() * saturation_pressure(t)
 }
 
@@ -40,7 +40,7 @@ pub fn relative_humidity(t: Temperature, pressure: f64) -> Humidity {
 
 /// Pressure that `grams` of water in a cubic metre of air adds at temperature `t`, in pascals.
 pub fn pressure_of_load(grams: f64, t: Temperature) -> f64 {
-    grams * 1e-3 * VAPOUR_GAS_CONSTANT * (t.to_celsius() + 273.15)
+    grams * 1e-3 * VAPOR_GAS_CONSTANT * (t.to_celsius() + 273.15)
 }
 
 /// The temperature at which vapour at `pressure` pascals would start to condense.
@@ -60,7 +60,7 @@ mod tests {
         #[test]
         fn the_forms_of_humidity_convert_back(t in -20.0..45.0_f64, h in 0.02..1.0_f64) {
             let (t, rh) = (Temperature::celsius(t), Humidity::fraction(h));
-            let pressure = vapour_pressure(t, rh);
+            let pressure = vapor_pressure(t, rh);
             prop_assert!((relative_humidity(t, pressure).to_fraction() - h).abs() < 1e-12);
             let dew = dew_point(pressure);
             prop_assert!((saturation_pressure(dew) / pressure - 1.0).abs() < 1e-8);

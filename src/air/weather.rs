@@ -309,13 +309,13 @@ fn place(parts: [&str; 3]) -> String {
     let mut words: Vec<String> = said.map(str::to_owned).collect();
     match words.first_mut() {
         None => return "Place without a name".to_owned(),
-        Some(name) if !name.contains(char::is_lowercase) => *name = capitalised(name),
+        Some(name) if !name.contains(char::is_lowercase) => *name = capitalized(name),
         Some(_) => {}
     }
     words.join(", ")
 }
 
-fn capitalised(name: &str) -> String {
+fn capitalized(name: &str) -> String {
     let mut start = true;
     name.chars()
         .map(|c| {

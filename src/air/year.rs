@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapour_pressure};
+use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapor_pressure};
 use super::{Air, DAYS, LoggedAir, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
 use crate::wood::{Kind, equilibrium_humidity};
@@ -136,7 +136,7 @@ pub struct IndoorYear {
     /// The days as expected.
     pub days: Vec<Air>,
     /// The same days in a year that is damper by one standard deviation.
-    pub damper: Vec<Air>,
+    pub wet_year: Vec<Air>,
 }
 
 impl IndoorYear {
@@ -146,27 +146,27 @@ impl IndoorYear {
         let mut year = match air {
             IndoorAir::Monthly(months) => {
                 let days = daily(months);
-                let damper = days.iter().map(|day| damped(*day, HAND_SD)).collect();
-                Self { days, damper }
+                let wet_year = days.iter().map(|day| damped(*day, HAND_SD)).collect();
+                Self { days, wet_year }
             }
             IndoorAir::FromClimate { station, house } => {
                 let station = stations.iter().find(|known| known.name == *station)?;
-                let indoors = |damper: f64| {
+                let indoors = |wet_year: f64| {
                     daily(&station.months.map(|(t, rh)| {
                         house.indoors(
                             Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) },
-                            damper,
+                            wet_year,
                         )
                     }))
                 };
-                Self { days: indoors(0.0), damper: indoors(1.0) }
+                Self { days: indoors(0.0), wet_year: indoors(1.0) }
             }
             IndoorAir::FromWeather { weather, house } => {
-                let indoors = |damper: f64| {
+                let indoors = |wet_year: f64| {
                     let hours = weather.hours().chunks(24);
-                    hours.map(|day| day_mean(day.iter().map(|hour| house.indoors(*hour, damper)))).collect()
+                    hours.map(|day| day_mean(day.iter().map(|hour| house.indoors(*hour, wet_year)))).collect()
                 };
-                Self { days: indoors(0.0), damper: indoors(1.0) }
+                Self { days: indoors(0.0), wet_year: indoors(1.0) }
             }
         };
         if let Some(logged) = logged {
@@ -189,24 +189,24 @@ impl IndoorYear {
             pairs().map(|(seen, model)| value(seen) - value(model)).sum::<f64>() / count as f64
         };
         let warmer = mean(|air| air.temperature.to_celsius());
-        let moister = mean(|air| vapour_pressure(air.temperature, air.humidity));
+        let moister = mean(|air| vapor_pressure(air.temperature, air.humidity));
         let shifted = |air: &Air| {
             let temperature = Temperature::celsius(air.temperature.to_celsius() + warmer);
-            let pressure = (vapour_pressure(air.temperature, air.humidity) + moister).max(0.0);
+            let pressure = (vapor_pressure(air.temperature, air.humidity) + moister).max(0.0);
             Air { temperature, humidity: relative_humidity(temperature, pressure) }
         };
-        let replace = |days: &mut Vec<Air>, damper: f64| {
+        let replace = |days: &mut Vec<Air>, wet_year: f64| {
             for (day, seen) in days.iter_mut().zip(&seen) {
-                *day = seen.map_or_else(|| shifted(day), |seen| damped(seen, damper));
+                *day = seen.map_or_else(|| shifted(day), |seen| damped(seen, wet_year));
             }
         };
         replace(&mut self.days, 0.0);
-        replace(&mut self.damper, HAND_SD);
+        replace(&mut self.wet_year, HAND_SD);
     }
 
     /// The part of the year's swing of equilibrium moisture that is left if the air is held between 40
     /// and 50 % humidity, 0 to 1.
-    pub fn held_share(&self) -> f64 {
+    pub fn humidity_control_share(&self) -> f64 {
         let swing = |days: &mut dyn Iterator<Item = Air>| {
             let (low, high) = days.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), air| {
                 let moisture = air.emc().to_pct();
@@ -254,22 +254,22 @@ fn closed_windows(outside: Temperature) -> f64 {
 }
 
 impl HouseModel {
-    /// Indoor air when it is `outside` outdoors, in a year that is damper by `damper` standard
+    /// Indoor air when it is `outside` outdoors, in a year that is damper by `wet_year` standard
     /// deviations.
     ///
     /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus
     /// what living adds, less and less of it as windows are opened, or the class's humidity; held below the cooling's limit and above the
     /// humidifier's.
-    pub fn indoors(&self, outside: Air, damper: f64) -> Air {
+    pub fn indoors(&self, outside: Air, wet_year: f64) -> Air {
         let inside = outside.temperature.max(self.heat_to).min(self.cool_to.max(self.heat_to));
         let saturated = saturation_pressure(inside);
-        let outdoors = vapour_pressure(outside.temperature, outside.humidity);
+        let outdoors = vapor_pressure(outside.temperature, outside.humidity);
         let load = pressure_of_load(1.0, inside);
         let mut pressure = match self.class {
             Some(class) => class.humidity(outside.temperature).to_fraction() * saturated,
             None => outdoors + self.moisture_load * closed_windows(outside.temperature) * load,
         };
-        pressure = (pressure + damper * (OUTDOOR_SD * outdoors).hypot(LOAD_SD * load)).max(0.0);
+        pressure = (pressure + wet_year * (OUTDOOR_SD * outdoors).hypot(LOAD_SD * load)).max(0.0);
         if let Some(limit) = self.dehumidified_to {
             pressure = pressure.min(limit.to_fraction() * saturated);
         }

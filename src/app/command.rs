@@ -6,8 +6,8 @@ use std::path::PathBuf;
 use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 
 use super::air_import::LoggerImport;
-use super::view::{Leaf, Selected, Tool};
-use crate::assess::MissingPlace;
+use super::view::{Tab, Selected, Tool};
+use crate::assess::EntryPlace;
 use crate::job::Job;
 use crate::papers::Paper;
 use crate::surface::Point;
@@ -49,17 +49,17 @@ pub enum Command {
     /// Take the readings of a logger's file whose layout was confirmed.
     TakeLogger(Box<LoggerImport>),
     /// Choose a file to write the job's figures to.
-    ExportShelf,
+    ExportPrices,
     /// Write the job's figures to this file.
-    ExportShelfTo(PathBuf),
+    ExportPricesTo(PathBuf),
     /// Choose a file of figures.
-    ImportShelf,
+    ImportPrices,
     /// Offer the figures of this file.
-    OfferShelf(PathBuf),
+    OfferPrices(PathBuf),
     /// Offer the user's own shelf, or the program's where there is none.
-    OfferMyShelf,
+    OfferMyPrices,
     /// Keep the job's figures for new jobs.
-    KeepShelf,
+    KeepPrices,
     /// Choose a folder of finished jobs.
     ChooseFinished,
     /// Learn from the finished jobs in this folder.
@@ -77,15 +77,15 @@ pub enum Command {
     /// Light to dark or back.
     SwitchTheme,
     /// Turn to a leaf.
-    Leaf(Leaf),
+    Tab(Tab),
     /// Show a surface.
     Surface(usize),
     /// Select a joint, or nothing.
     Select(Option<Selected>),
     /// Take these joints of the surface shown in with the selected one; a single one that is in is let go.
-    Also(Vec<String>),
+    SelectMore(Vec<String>),
     /// Select these joints of the surface shown, and no others.
-    Rope(Vec<String>),
+    SelectMarquee(Vec<String>),
     /// Select the joint most worth measuring next.
     NextJoint,
     /// Show the drawing on this day, counted from the visit.
@@ -105,7 +105,7 @@ pub enum Command {
     /// Copy a table to the clipboard.
     Copy(Table),
     /// Bring what is to be entered there into sight.
-    LookAt(MissingPlace),
+    ScrollTo(EntryPlace),
     /// Say this to the user.
     Tell(String),
     /// Copy a picture to the clipboard.
@@ -125,7 +125,7 @@ pub enum Command {
     /// Run through the days from the one shown, or stop.
     Play,
     /// Keep the gap's curve as it is to compare with, or let it go.
-    Ghost,
+    ReferenceCurve,
     /// Show the homeowner this page, or go back to work.
     Show(Option<usize>),
     /// Take another tool in the drawing.

@@ -6,30 +6,31 @@ use eframe::egui::{RichText, Ui};
 use super::command::{Command, Edit};
 use super::document::Document;
 use super::icon::Icon;
-use super::leaves::Preview;
-use super::look::Palette;
+use super::tabs::Preview;
+use super::theme::Palette;
 use super::photos::Photos;
 use super::view::{Settings, View};
-use crate::assess::{Assessment, JointState, MissingPlace, SectionState};
-use crate::job::{Job, Place, Severity, Shelf};
+use crate::assess::{Assessment, JointState, EntryPlace, SectionState};
+use crate::job::{Job, Place, Severity, Catalog};
 use crate::measure::{Length, Units, parse_length, parse_number, show_number};
 use crate::papers::Templates;
+use crate::words::Words;
 
 /// Everything a part of the window sees in one frame.
-pub(super) struct Cx<'a> {
+pub(super) struct WindowContext<'a> {
     /// The job as it is now: what entry fields show.
     pub job: &'a Job,
-    /// The job that `found` was made from: what results are drawn with.
-    pub assessed: &'a Job,
-    /// The last assessment.
-    pub found: &'a Assessment,
+    /// The last assessment, with the job it was made from.
+    pub assessment: &'a Assessment,
     /// The shelf.
-    pub shelf: &'a Shelf,
+    pub catalog: &'a Catalog,
     /// The document, for its history and file.
     pub document: &'a Document,
     /// Settings.
     pub settings: &'a Settings,
-    /// Colours.
+    /// The words of the window.
+    pub words: &'a Words,
+    /// Colors.
     pub palette: &'static Palette,
     /// Photos that were read.
     pub photos: &'a Photos,
@@ -47,7 +48,7 @@ pub(super) struct Cx<'a> {
     pub commands: &'a mut Vec<Command>,
 }
 
-impl<'a> Cx<'a> {
+impl<'a> WindowContext<'a> {
     /// Puts a named change of the job on the list.
     pub fn edit(&mut self, name: impl Into<String>, change: impl FnOnce(&mut Job) + 'static) {
         self.commands.push(Command::Edit(Edit { name: name.into(), change: Box::new(change) }));
@@ -132,51 +133,51 @@ impl<'a> Cx<'a> {
 
     /// Shows what is wrong at this place of the job.
     pub fn problems(&self, ui: &mut Ui, here: impl Fn(&Place) -> bool) {
-        for problem in self.found.problems.iter().filter(|problem| here(&problem.place)) {
+        for problem in self.assessment.problems.iter().filter(|problem| here(&problem.place)) {
             self.problem(ui, problem.severity, &format!("{}. {}.", problem.what, problem.fix));
         }
     }
 
     /// One line of trouble.
     pub fn problem(&self, ui: &mut Ui, severity: Severity, text: &str) {
-        let colour = match severity {
+        let color = match severity {
             Severity::Error => self.palette.error,
             Severity::Warning => self.palette.warn,
             Severity::Note => self.palette.soft,
         };
         if severity == Severity::Error {
-            self.arrive(ui, MissingPlace::Problems);
+            self.scroll_if_requested(ui, EntryPlace::Problems);
         }
         ui.horizontal_top(|ui| {
-            Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, colour));
-            ui.add(eframe::egui::Label::new(RichText::new(text).small().color(colour)).wrap());
+            Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, color));
+            ui.add(eframe::egui::Label::new(RichText::new(text).small().color(color)).wrap());
         });
     }
 
     /// Brings this place of a leaf into sight, if it was asked for.
-    pub fn arrive(&self, ui: &Ui, place: MissingPlace) {
-        if self.view.look_at.get() == Some(place) {
-            self.view.look_at.set(None);
+    pub fn scroll_if_requested(&self, ui: &Ui, place: EntryPlace) {
+        if self.view.scroll_to.get() == Some(place) {
+            self.view.scroll_to.set(None);
             ui.scroll_to_cursor(Some(eframe::egui::Align::TOP));
         }
     }
 
     /// The section whose story the year strip tells: the selected joint's, else the section of the
     /// surface shown that was measured most.
-    pub fn told_section(&self) -> Option<&'a SectionState> {
+    pub fn shown_section(&self) -> Option<&'a SectionState> {
         if let Some((_, state)) = self.selected() {
-            return self.found.sections.get(state.section?);
+            return self.assessment.sections.get(state.section?);
         }
-        let here = self.found.sections.iter().filter(|s| s.surface == self.view.surface);
+        let here = self.assessment.sections.iter().filter(|s| s.surface == self.view.surface);
         here.max_by_key(|s| (s.gaps.measured, std::cmp::Reverse(s.section)))
     }
 
     /// The selected joint's index in its surface's layout, and its state.
     pub fn selected(&self) -> Option<(usize, &'a JointState)> {
         let selected = self.view.selected.as_ref()?;
-        let laid = self.found.layouts.get(selected.surface)?;
+        let laid = self.assessment.layouts.get(selected.surface)?;
         let index = laid.joints.iter().position(|joint| joint.label == selected.joint)?;
-        Some((index, self.found.joint(selected.surface, index)?))
+        Some((index, self.assessment.joint(selected.surface, index)?))
     }
 
     /// The day the drawing shows, held to what was worked out: from the visit on.

@@ -3,25 +3,25 @@
 use eframe::egui::{ColorImage, Context};
 
 use super::command::{Picture, Table};
-use super::{App, Notice};
+use super::{App, Toast};
 use crate::papers::{figure, picture};
 
 impl App {
     /// Puts a table on the clipboard, as CSV.
     pub(super) fn copy(&mut self, ctx: &Context, table: Table) {
         use crate::assess::{joints_csv, materials_csv, tasks_csv, year_csv};
-        let (job, found) = (&self.assessed.0, &self.assessed.1);
+        let assessment = (&self.assessed.0, &self.assessed.1);
         let text = match table {
-            Table::Joints => joints_csv(job, found),
-            Table::Year => year_csv(job, found),
-            Table::Tasks => tasks_csv(job, found),
-            Table::Materials => materials_csv(job, found),
+            Table::Joints => joints_csv(assessment),
+            Table::Year => year_csv(assessment),
+            Table::Tasks => tasks_csv(assessment),
+            Table::Materials => materials_csv(assessment),
         };
         match text {
             Ok(text) => {
                 let lines = text.lines().count();
                 ctx.copy_text(text);
-                self.notice = Some(Notice::good(format!("{lines} lines copied")));
+                self.toast = Some(Toast::good(format!("{lines} lines copied")));
             }
             Err(error) => self.fault(error.to_string()),
         }
@@ -29,21 +29,21 @@ impl App {
 
     /// Puts a picture on the clipboard, as the papers have it.
     pub(super) fn copy_picture(&mut self, ctx: &Context, which: Picture) {
-        let (job, found) = (&self.assessed.0, &self.assessed.1);
+        let assessment = (&self.assessed.0, &self.assessed.1);
         let (name, svg) = match which {
-            Picture::Surface if self.view.surface < found.layouts.len() => {
-                ("surface.svg", figure::surface(job, found, self.view.surface))
+            Picture::Surface if self.view.surface < assessment.layouts.len() => {
+                ("surface.svg", figure::surface(assessment, self.view.surface))
             }
             Picture::Surface => return self.fault("There is no surface to copy yet".to_owned()),
-            Picture::Year => ("year.svg", figure::year(job, found)),
-            Picture::Cuts => ("cuts.svg", figure::cuts(job, found)),
+            Picture::Year => ("year.svg", figure::year(assessment)),
+            Picture::Cuts => ("cuts.svg", figure::cuts(assessment)),
         };
         match picture(name, &svg) {
             Ok(page) => {
                 let size = [page.width, page.height];
                 ctx.copy_image(ColorImage::from_rgba_premultiplied(size, &page.rgba));
                 let text = format!("Picture copied, {} by {} pixels", size[0], size[1]);
-                self.notice = Some(Notice::good(text));
+                self.toast = Some(Toast::good(text));
             }
             Err(error) => self.fault(error.to_string()),
         }

@@ -14,7 +14,7 @@ use eframe::egui::{
 
 use super::command::Command;
 use super::entry::select_all;
-use super::keep::Lost;
+use super::autosave::Lost;
 use super::{After, App};
 
 /// A person needs longer than this to cancel a dialog.
@@ -28,8 +28,8 @@ pub(super) enum Purpose {
     Papers,
     Weather,
     Logger,
-    ImportShelf,
-    ExportShelf,
+    ImportPrices,
+    ExportPrices,
     Finished,
     Photo,
     Outlines,
@@ -44,8 +44,8 @@ impl Purpose {
             Self::Papers => "Write the papers",
             Self::Weather => "Read a weather file",
             Self::Logger => "Read a logger's file",
-            Self::ImportShelf => "Read a shelf",
-            Self::ExportShelf => "Write the shelf",
+            Self::ImportPrices => "Read a shelf",
+            Self::ExportPrices => "Write the shelf",
             Self::Finished => "Learn from finished jobs",
             Self::Photo => "Pin a photo",
             Self::Logo => "Choose a logo",
@@ -60,7 +60,7 @@ impl Purpose {
             Self::Papers => "Folder for the PDFs",
             Self::Weather => "EPW or TMY3 file",
             Self::Logger => "CSV file",
-            Self::ImportShelf | Self::ExportShelf => "Shelf file (.ron)",
+            Self::ImportPrices | Self::ExportPrices => "Shelf file (.ron)",
             Self::Finished => "Folder of job files",
             Self::Photo => "JPEG or PNG file",
             Self::Logo => "PNG, JPEG or SVG file",
@@ -72,10 +72,10 @@ impl Purpose {
         match self {
             Self::Open => "Open",
             Self::Save => "Save",
-            Self::Papers | Self::ExportShelf => "Write",
+            Self::Papers | Self::ExportPrices => "Write",
             Self::Weather
             | Self::Logger
-            | Self::ImportShelf
+            | Self::ImportPrices
             | Self::Finished
             | Self::Outlines
             | Self::Logo => "Read",
@@ -90,8 +90,8 @@ impl Purpose {
             Self::Papers => Command::WritePapersTo(path),
             Self::Weather => Command::TakeWeather(path),
             Self::Logger => Command::AskLogger(path),
-            Self::ImportShelf => Command::OfferShelf(path),
-            Self::ExportShelf => Command::ExportShelfTo(with_extension(path)),
+            Self::ImportPrices => Command::OfferPrices(path),
+            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
             Self::Finished => Command::LearnFrom(path),
             Self::Photo => Command::TakePhoto(path),
             Self::Logo => Command::TakeLogo(path),
@@ -163,10 +163,10 @@ impl NativeDialogs {
                 Purpose::Photo => {
                     pollster::block_on(dialog.add_filter("Photo", &["jpg", "jpeg", "png"]).pick_file())
                 }
-                Purpose::ImportShelf => {
+                Purpose::ImportPrices => {
                     pollster::block_on(dialog.add_filter("Gapwright shelf", &["ron"]).pick_file())
                 }
-                Purpose::ExportShelf => {
+                Purpose::ExportPrices => {
                     let named = dialog.add_filter("Gapwright shelf", &["ron"]).set_file_name("shelf.ron");
                     pollster::block_on(named.save_file())
                 }

@@ -79,7 +79,7 @@ pub fn entry_for<T>(
         shown: shown.to_owned(),
         error: None,
     });
-    let palette = look::palette(ui);
+    let palette = theme::palette(ui);
     let mut field = TextEdit::singleline(&mut typed.text)
         .id(id)
         .desired_width(width)
@@ -145,7 +145,7 @@ fn tell_error(ui: &Ui, field: &Response, error: &str) {
     if !ui.clip_rect().intersects(field.rect) {
         return;
     }
-    let palette = look::palette(ui);
+    let palette = theme::palette(ui);
     let beside = ui.clip_rect().right() - field.rect.right() - 16.0;
     let (at, width) = if beside >= ERROR_WIDTH {
         (field.rect.right_top() + vec2(6.0, 0.0), beside)

@@ -8,8 +8,8 @@ use eframe::egui::{Context, ViewportCommand};
 use super::command::Command;
 use super::dialog::{Dialog, Purpose};
 use super::document::Document;
-use super::view::{Leaf, View};
-use super::{After, App, Notice, demo_job, entry, keep};
+use super::view::{Tab, View};
+use super::{After, App, Toast, demo_job, entry, autosave};
 use crate::job::{Job, file};
 
 impl App {
@@ -32,7 +32,7 @@ impl App {
                 if let Some(fault) = self.pending_fault.take() {
                     self.fault(fault);
                 }
-                self.view.leaf = Leaf::Survey;
+                self.view.tab = Tab::Measure;
             }
             Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
             Command::OpenPath(path) => self.open(&path),
@@ -65,7 +65,7 @@ impl App {
     }
 
     /// Takes up unsaved work of a window that did not close.
-    pub(super) fn recover(&mut self, lost: &keep::Lost) {
+    pub(super) fn recover(&mut self, lost: &autosave::Lost) {
         let saved = lost.path.as_deref().and_then(|path| file::load(path).ok());
         let saved = saved.map_or_else(Job::default, |loaded| loaded.job);
         self.replace(Document::recovered(lost.job.clone(), lost.path.clone(), saved));
@@ -77,14 +77,14 @@ impl App {
                 "“{}” was being typed into “{}” and is not in the job yet.",
                 typing.text, typing.field
             );
-            self.notice = Some(Notice::fault(text));
+            self.toast = Some(Toast::fault(text));
         }
         lost.forget();
     }
 
     /// Tells if another window has the file open, too.
     fn note_open(&mut self, path: &Path) {
-        if self.keeper.as_mut().is_some_and(|keeper| keeper.opened(path)) {
+        if self.autosave.as_mut().is_some_and(|autosave| autosave.opened(path)) {
             self.fault(format!(
                 "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
                 path.display()
@@ -97,7 +97,7 @@ impl App {
         let focused = ctx.input(|input| input.focused);
         let returned = focused && !std::mem::replace(&mut self.focused, focused);
         let Some(path) = self.document.path.clone().filter(|_| returned) else { return };
-        if self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(&path)) {
+        if self.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(&path)) {
             self.fault(format!(
                 "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
                 path.display()
@@ -107,11 +107,11 @@ impl App {
 
     pub(super) fn replace(&mut self, document: Document) {
         self.document = document;
-        if let Some(keeper) = &mut self.keeper {
-            keeper.closed();
+        if let Some(autosave) = &mut self.autosave {
+            autosave.closed();
         }
-        self.view = View { leaf: self.view.leaf, ..View::default() };
-        self.notice = None;
+        self.view = View { tab: self.view.tab, ..View::default() };
+        self.toast = None;
         self.opened += 1;
         // The next job's papers belong in a folder of its own.
         self.settings.papers = None;
@@ -121,7 +121,7 @@ impl App {
     /// Saves, unless someone else changed the file meanwhile: then it asks.
     pub(super) fn save(&mut self, ctx: &Context, path: &Path) {
         let own = self.document.path.as_deref() == Some(path);
-        if own && self.keeper.as_ref().is_some_and(|keeper| keeper.changed_meanwhile(path)) {
+        if own && self.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(path)) {
             self.dialog = Some(Dialog::Changed(path.to_owned()));
         } else {
             self.save_now(ctx, path);
@@ -135,10 +135,10 @@ impl App {
             Ok(()) => {
                 self.document.mark_saved(job, path.to_owned());
                 self.settings.remember(path);
-                if let Some(keeper) = &mut self.keeper {
-                    keeper.opened(path);
+                if let Some(autosave) = &mut self.autosave {
+                    autosave.opened(path);
                 }
-                self.notice = Some(Notice::good(format!("Saved to {}", path.display())));
+                self.toast = Some(Toast::good(format!("Saved to {}", path.display())));
                 match self.after_save.take() {
                     Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
                     Some(After::Do(command)) => self.leave_now(ctx, command),
@@ -167,7 +167,7 @@ impl App {
             Purpose::Photo => PathBuf::from("photo.jpg"),
             Purpose::Logo => PathBuf::from("logo.png"),
             Purpose::Outlines => PathBuf::from("rooms.dxf"),
-            Purpose::ExportShelf | Purpose::ImportShelf => PathBuf::from("shelf.ron"),
+            Purpose::ExportPrices | Purpose::ImportPrices => PathBuf::from("shelf.ron"),
             Purpose::Finished => {
                 let folder = self.document.path.as_deref().and_then(Path::parent);
                 folder.map_or_else(|| PathBuf::from("."), Path::to_owned)

@@ -30,7 +30,7 @@ pub enum Icon {
     /// Two bars.
     Pause,
     /// A curve and its shadow.
-    Ghost,
+    ReferenceCurve,
     /// A camera.
     Photo,
     /// A triangle with a mark.
@@ -45,11 +45,11 @@ impl Icon {
     /// Strokes in a unit square, y down.
     fn strokes(self) -> Vec<Vec<Pos2>> {
         let line = |points: &[(f32, f32)]| points.iter().map(|&(x, y)| pos2(x, y)).collect::<Vec<_>>();
-        let arc = |cx: f32, cy: f32, r: f32, from: f32, to: f32| -> Vec<Pos2> {
+        let arc = |context: f32, cy: f32, r: f32, from: f32, to: f32| -> Vec<Pos2> {
             (0..=14)
                 .map(|step| {
                     let angle = from + (to - from) * step as f32 / 14.0;
-                    pos2(cx + r * angle.cos(), cy + r * angle.sin())
+                    pos2(context + r * angle.cos(), cy + r * angle.sin())
                 })
                 .collect()
         };
@@ -80,7 +80,7 @@ impl Icon {
                 line(&[(0.72, 0.34), (0.72, 0.5)]),
             ],
             Self::Pause => vec![line(&[(0.34, 0.18), (0.34, 0.82)]), line(&[(0.66, 0.18), (0.66, 0.82)])],
-            Self::Ghost => vec![
+            Self::ReferenceCurve => vec![
                 line(&[(0.08, 0.6), (0.3, 0.3), (0.55, 0.5), (0.9, 0.16)]),
                 line(&[(0.08, 0.86), (0.2, 0.7)]),
                 line(&[(0.3, 0.58), (0.42, 0.68)]),

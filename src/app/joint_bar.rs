@@ -6,7 +6,7 @@ use eframe::egui::{ComboBox, Id, Key, Label, RichText, Ui};
 
 use super::Assessed;
 use super::command::Command;
-use super::context::Cx;
+use super::context::WindowContext;
 use super::entry::{entry_for, select_all};
 use super::view::{Selected, Tool, View};
 use crate::job::Job;
@@ -14,10 +14,10 @@ use crate::measure::{Length, parse_length};
 use crate::surface::{Joint, JointKind};
 use crate::survey::{Failure, GapReading};
 
-pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
+pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         ui.set_min_height(26.0);
-        let hint = match cx.view.tool {
+        let hint = match context.view.tool {
             Tool::Measure => "",
             Tool::Shape => {
                 "Drag a corner; click a length to type it; double-click an edge for a corner; Delete takes one away."
@@ -27,31 +27,31 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
             Tool::Photo => "Click where the photo was taken.",
         };
         if !hint.is_empty() {
-            ui.add(Label::new(RichText::new(hint).color(cx.palette.soft)).truncate());
+            ui.add(Label::new(RichText::new(hint).color(context.palette.soft)).truncate());
             return;
         }
-        let Some(selected) = cx.view.selected.clone() else {
-            let drawn = cx.found.layouts.iter().any(|laid| !laid.joints.is_empty());
+        let Some(selected) = context.view.selected.clone() else {
+            let drawn = context.assessment.layouts.iter().any(|laid| !laid.joints.is_empty());
             let words = if drawn {
                 "Click a joint to type its gap; Shift-drag takes several."
             } else {
                 "No joints yet."
             };
             if drawn && ui.button("Next joint to measure").clicked() {
-                cx.push(Command::NextJoint);
+                context.push(Command::NextJoint);
             }
-            ui.add(Label::new(RichText::new(words).color(cx.palette.soft)).truncate());
+            ui.add(Label::new(RichText::new(words).color(context.palette.soft)).truncate());
             return;
         };
-        let name = match cx.view.also.len() {
+        let name = match context.view.multi_selection.len() {
             0 => format!("Joint {}", selected.joint),
             more => {
-                let known = all_selected(cx, &selected);
-                let surface = cx.job.surfaces.get(selected.surface).map(|surface| surface.name.as_str());
+                let known = all_selected(context, &selected);
+                let surface = context.job.surfaces.get(selected.surface).map(|surface| surface.name.as_str());
                 let measured = |joint: &&String| {
                     let here =
                         |gap: &GapReading| Some(gap.surface.as_str()) == surface && gap.joint == **joint;
-                    cx.job.survey.gaps.iter().any(here)
+                    context.job.survey.gaps.iter().any(here)
                 };
                 match known.iter().filter(measured).count() {
                     0 => format!("{} joints", more + 1),
@@ -60,28 +60,28 @@ pub(super) fn joint_bar(ui: &mut Ui, cx: &mut Cx<'_>) {
             }
         };
         ui.label(RichText::new(name).strong());
-        gap_field(ui, cx, &selected);
-        failure(ui, cx, &selected);
+        gap_field(ui, context, &selected);
+        failure(ui, context, &selected);
         if ui.button("Next joint to measure").clicked() {
-            cx.push(Command::NextJoint);
+            context.push(Command::NextJoint);
         }
-        ui.add(eframe::egui::Label::new(RichText::new(story(cx)).color(cx.palette.soft)).truncate());
+        ui.add(eframe::egui::Label::new(RichText::new(story(context)).color(context.palette.soft)).truncate());
     });
 }
 
 /// The last reading of a joint.
-fn reading<'a>(cx: &Cx<'a>, selected: &Selected) -> Option<&'a GapReading> {
-    let surface = cx.job.surfaces.get(selected.surface)?;
-    cx.job.survey.gaps.iter().rfind(|gap| gap.surface == surface.name && gap.joint == selected.joint)
+fn reading<'a>(context: &WindowContext<'a>, selected: &Selected) -> Option<&'a GapReading> {
+    let surface = context.job.surfaces.get(selected.surface)?;
+    context.job.survey.gaps.iter().rfind(|gap| gap.surface == surface.name && gap.joint == selected.joint)
 }
 
-fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
-    let units = cx.units();
-    let shown = shown_gap(cx, selected);
+fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
+    let units = context.units();
+    let shown = shown_gap(context, selected);
     ui.label("Gap");
     // One field for all joints, so that it keeps the keyboard while joints change.
     let id = Id::unique("gap field");
-    let slot = id.with((selected.surface, &selected.joint, cx.view.also.len()));
+    let slot = id.with((selected.surface, &selected.joint, context.view.multi_selection.len()));
     let field = entry_for(ui, id, slot, "Gap of the joint", &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
@@ -100,7 +100,7 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     });
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     // What Enter could not take is put right there; by Tab the field can be left all the same.
-    if std::mem::take(&mut cx.view.focus_gap) || (field.refused && entered) {
+    if std::mem::take(&mut context.view.focus_gap) || (field.refused && entered) {
         field.response.request_focus();
         // What was refused is typed over as well; what was typed since is not.
         if !field.begun {
@@ -108,30 +108,30 @@ fn gap_field(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
         }
     }
     if let Some(width) = field.value {
-        set_gap(cx, selected, width);
+        set_gap(context, selected, width);
     }
-    if entered && !field.refused && cx.view.also.is_empty() {
+    if entered && !field.refused && context.view.multi_selection.is_empty() {
         // What is typed on at once belongs to the next joint: the field never loses the keyboard.
         field.response.request_focus();
         // The next key replaces what the next joint shows.
         select_all(ui, id, &" ".repeat(64));
-        cx.push(Command::NextJoint);
+        context.push(Command::NextJoint);
     }
 }
 
 /// The reading that is shown: that of the joint, or of all selected ones if they are alike.
-fn shown_gap(cx: &Cx<'_>, selected: &Selected) -> String {
+fn shown_gap(context: &WindowContext<'_>, selected: &Selected) -> String {
     let show = |joint: &String| {
         let selected = Selected { surface: selected.surface, joint: joint.clone() };
-        reading(cx, &selected).map_or_else(String::new, |reading| reading.width.show(cx.units()))
+        reading(context, &selected).map_or_else(String::new, |reading| reading.width.show(context.units()))
     };
     let first = show(&selected.joint);
-    if cx.view.also.iter().all(|joint| show(joint) == first) { first } else { String::new() }
+    if context.view.multi_selection.iter().all(|joint| show(joint) == first) { first } else { String::new() }
 }
 
 /// The selected joint and those taken in with it.
-fn all_selected(cx: &Cx<'_>, selected: &Selected) -> Vec<String> {
-    std::iter::once(&selected.joint).chain(&cx.view.also).cloned().collect()
+fn all_selected(context: &WindowContext<'_>, selected: &Selected) -> Vec<String> {
+    std::iter::once(&selected.joint).chain(&context.view.multi_selection).cloned().collect()
 }
 
 /// What a step on some joints is called.
@@ -142,9 +142,9 @@ fn step_name(what: &str, joints: &[String]) -> String {
     }
 }
 
-fn set_gap(cx: &mut Cx<'_>, selected: &Selected, width: Option<Length>) {
-    let (surface, joints) = (selected.surface, all_selected(cx, selected));
-    cx.edit(step_name("Gap", &joints), move |job| {
+fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<Length>) {
+    let (surface, joints) = (selected.surface, all_selected(context, selected));
+    context.edit(step_name("Gap", &joints), move |job| {
         let Some(surface) = job.surfaces.get(surface).map(|surface| surface.name.clone()) else { return };
         let gaps = &mut job.survey.gaps;
         for joint in joints {
@@ -163,14 +163,14 @@ fn set_gap(cx: &mut Cx<'_>, selected: &Selected, width: Option<Length>) {
     });
 }
 
-fn failure(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
-    let Some(found) = reading(cx, selected).map(|reading| reading.failed) else { return };
-    let combo = ComboBox::from_id_salt("failed how").selected_text(found.words()).width(130.0);
+fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
+    let Someassessment = reading(context, selected).map(|reading| reading.failed) else { return };
+    let combo = ComboBox::from_id_salt("failed how").selected_text(assessment.words()).width(130.0);
     let response = combo.show_ui(ui, |ui| {
         for choice in Failure::ALL {
-            if ui.selectable_label(found == choice, choice.words()).clicked() {
-                let (surface, joints) = (selected.surface, all_selected(cx, selected));
-                cx.edit(step_name("Failure", &joints), move |job| {
+            if ui.selectable_label(assessment == choice, choice.words()).clicked() {
+                let (surface, joints) = (selected.surface, all_selected(context, selected));
+                context.edit(step_name("Failure", &joints), move |job| {
                     let surface = job.surfaces.get(surface).map(|s| s.name.clone());
                     let of_surface = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref();
                     for gap in job.survey.gaps.iter_mut().filter(of_surface) {
@@ -185,12 +185,12 @@ fn failure(ui: &mut Ui, cx: &mut Cx<'_>, selected: &Selected) {
     response.response.on_hover_text("How the sealant failed here").accessible_name("Failed how");
 }
 
-fn story(cx: &Cx<'_>) -> String {
-    let Some((index, state)) = cx.selected() else {
+fn story(context: &WindowContext<'_>) -> String {
+    let Some((index, state)) = context.selected() else {
         return "not in this layout any more".to_owned();
     };
-    let units = cx.units();
-    let joint = &cx.found.layouts[state.surface].joints[index];
+    let units = context.units();
+    let joint = &context.assessment.layouts[state.surface].joints[index];
     let mut words = format!("{}, {}", joint.kind.words(), joint.length().show(units));
     if let Some((low, high)) = state.extremes {
         words.push_str(&format!("; {} to {} in the years to come", low.show(units), high.show(units)));
@@ -202,11 +202,11 @@ fn story(cx: &Cx<'_>) -> String {
 /// measured since; when the readings are enough, the next to spread them evenly: in the section with the fewest readings, the
 /// one farthest from those measured. The layout is that of the last assessment, the readings are
 /// those of `now`, the job as it is: a reading typed a moment ago counts.
-pub(super) fn next_to_measure((job, found): &Assessed, now: &Job, view: &View) -> Option<Selected> {
+pub(super) fn next_to_measure(assessment: &Assessed, now: &Job, view: &View) -> Option<Selected> {
     let measured: HashSet<(&str, &str)> =
         now.survey.gaps.iter().map(|gap| (gap.surface.as_str(), gap.joint.as_str())).collect();
-    if let Some(next) = found.gaps.next {
-        let joint = &found.layouts[next.surface].joints[next.joint].label;
+    if let Some(next) = assessment.gaps.next {
+        let joint = &assessment.layouts[next.surface].joints[next.joint].label;
         if !measured.contains(&(job.surfaces[next.surface].name.as_str(), joint.as_str())) {
             return Some(Selected { surface: next.surface, joint: joint.clone() });
         }
@@ -215,7 +215,7 @@ pub(super) fn next_to_measure((job, found): &Assessed, now: &Job, view: &View) -
     let mut best: Option<(usize, bool, Selected)> = None;
     for surface in 0..job.surfaces.len() {
         for section in 0..job.surfaces[surface].sections.len() {
-            let laid = &found.layouts[surface];
+            let laid = &assessment.layouts[surface];
             let longest = laid.joints.iter().map(Joint::length).fold(Length::ZERO, Length::max);
             let joints: Vec<(usize, bool)> = laid
                 .joints

@@ -5,8 +5,8 @@ use eframe::egui::{
 };
 use geo::{Polygon, TriangulateEarcut as _};
 
-use super::context::Cx;
-use super::look::{self, Palette};
+use super::context::WindowContext;
+use super::theme::{self, Palette};
 use crate::joint::Cut;
 use crate::measure::Length;
 
@@ -15,52 +15,52 @@ const SCALE: f64 = 4200.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
 
-pub(super) fn joint_section(ui: &mut Ui, cx: &mut Cx<'_>) {
+pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let size = vec2(ui.available_width(), ui.available_height());
     let (response, painter) = ui.allocate_painter(size, Sense::hover());
     let rect = response.rect;
-    painter.rect_filled(rect, 6, cx.palette.ground);
-    let Some((cut, gap)) = cut(cx) else {
+    painter.rect_filled(rect, 6, context.palette.ground);
+    let Some((cut, gap)) = cut(context) else {
         response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Joint section"));
         return;
     };
     let painter = painter.with_clip_rect(rect);
-    paint(&painter, cx.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
-    let (words, colour) = match &cut.bead {
+    paint(&painter, context.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
+    let (words, color) = match &cut.bead {
         Some(bead) => {
-            (bead.fares.words(), if bead.fares.holds() { cx.palette.good } else { cx.palette.error })
+            (bead.fares.words(), if bead.fares.holds() { context.palette.good } else { context.palette.error })
         }
-        None if cx.day() < cx.found.seal_day => ("before sealing".to_owned(), cx.palette.soft),
-        None => ("not sealed".to_owned(), cx.palette.soft),
+        None if context.day() < context.assessment.seal_day => ("before sealing".to_owned(), context.palette.soft),
+        None => ("not sealed".to_owned(), context.palette.soft),
     };
-    let gap = gap.show(cx.units());
-    let text = |at, align, words: &str, font, colour| painter.text(at, align, words, font, colour);
-    let strong = FontId::new(15.0, look::strong_family());
-    text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, &gap, strong, cx.palette.ink);
+    let gap = gap.show(context.units());
+    let text = |at, align, words: &str, font, color| painter.text(at, align, words, font, color);
+    let strong = FontId::new(15.0, theme::strong_family());
+    text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, &gap, strong, context.palette.ink);
     let small = FontId::proportional(11.0);
     let title = "cut through the joint";
-    text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, title, small, cx.palette.soft);
+    text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, title, small, context.palette.soft);
     let font = FontId::proportional(12.0);
-    text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, colour);
+    text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color);
     let name = format!("Joint section: gap {gap}, {words}");
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
     response.on_hover_text("The cut through the joint on the day shown in the year strip, to scale.");
 }
 
 /// The cut on the day shown, and the gap then.
-fn cut(cx: &Cx<'_>) -> Option<(Cut, Length)> {
-    let joint = cx.selected().map(|(_, joint)| joint);
-    cx.found.cut(cx.assessed, cx.told_section()?, joint, cx.day(), REACH)
+fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
+    let joint = context.selected().map(|(_, joint)| joint);
+    context.assessment.cut(context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
 }
 
 /// The face is up on screen: `top` is the middle of the joint on the face.
 fn paint(painter: &Painter, palette: &Palette, cut: &Cut, top: Pos2) {
     let at = |[x, y]: [f64; 2]| top + vec2((x * SCALE) as f32, (y * SCALE) as f32);
-    let fill = |shape: &Polygon, colour: Color32| {
+    let fill = |shape: &Polygon, color: Color32| {
         let triangles = shape.earcut_triangles_raw();
         let mut mesh = Mesh::default();
         for corner in triangles.vertices {
-            mesh.colored_vertex(at(corner), colour);
+            mesh.colored_vertex(at(corner), color);
         }
         mesh.indices.extend(triangles.triangle_indices.iter().map(|&index| index as u32));
         painter.add(Shape::mesh(mesh));

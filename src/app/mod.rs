@@ -22,26 +22,27 @@ mod dialog;
 mod document;
 mod drawing;
 mod entry;
-mod errands;
+mod field;
+mod background;
 mod files;
 mod icon;
 mod joint_bar;
 mod joint_section;
-mod keep;
+mod autosave;
 mod keys;
-mod leaves;
-mod look;
-mod notice;
+mod tabs;
+mod theme;
+mod toast;
 mod outlines;
 mod paper_commands;
 mod photos;
 mod search;
-mod shelf_commands;
-mod show;
+mod catalog_commands;
+mod presentation;
 mod top_bar;
 mod view;
-mod why;
-mod words;
+mod explain;
+mod glossary;
 mod worker;
 mod year_strip;
 
@@ -52,28 +53,29 @@ use std::time::Instant;
 use eframe::egui::{self, CentralPanel, Context, Frame, Panel, Theme, Ui, ViewportCommand};
 
 pub use command::{Command, Edit};
-use context::Cx;
+use context::WindowContext;
 use dialog::{Dialog, Purpose};
 use document::Document;
-use errands::{Errand, Errands};
-use keep::Keeper;
-use notice::Notice;
-use view::{Leaf, Settings, View};
+use background::{BackgroundTask, Background};
+use autosave::Autosave;
+use toast::Toast;
+use view::{Tab, Settings, View};
 use worker::Worker;
 
-use crate::assess::{Assessment, MissingPlace, assess};
-use crate::job::{Job, Shelf, file};
+use crate::assess::{Assessment, EntryPlace, assess};
+use crate::job::{Job, Catalog, file};
 use crate::papers::{Paper, Templates};
+use crate::words::Words;
 
 /// Name of the program for the desktop.
 const APP_ID: &str = "org.gapwright.Gapwright";
 
-/// A job with its assessment.
-type Assessed = (Arc<Job>, Arc<Assessment>);
+/// An assessment, which holds the job it was made from.
+type Assessed = Arc<Assessment>;
 
 /// What the preview is made from, and what comes out.
 type PreviewInput = (Paper, Assessed, Templates);
-type PreviewOutput = (Paper, Arc<Job>, Result<leaves::Pages, String>);
+type PreviewOutput = (Paper, Arc<Job>, Result<tabs::Pages, String>);
 
 /// What an unsaved job stood in the way of.
 enum After {
@@ -84,25 +86,23 @@ enum After {
 /// The window.
 pub struct App {
     document: Document,
-    /// The shelf with the job's own figures.
-    shelf: Arc<Shelf>,
     assessed: Assessed,
     /// Frames so far, the first few of them.
     frames: u8,
     /// Whether the first answer has come; before it nothing is drawn that would only jump.
     ready: bool,
     assessing: Worker<Arc<Job>, Assessed>,
-    errands: Errands,
+    background: Background,
     previewing: Worker<PreviewInput, PreviewOutput>,
     /// Where the papers' templates are from.
     templates: Templates,
     /// The user's own shelf; `None` where the system has no place for it, and in tests.
-    my_shelf: Option<PathBuf>,
-    preview: leaves::Preview,
+    my_prices: Option<PathBuf>,
+    preview: tabs::Preview,
     view: View,
     settings: Settings,
     dialog: Option<Dialog>,
-    notice: Option<Notice>,
+    toast: Option<Toast>,
     /// A command that waits until the field in use has been left and read.
     pending: Option<Command>,
     /// What to go on with once the job is saved.
@@ -112,7 +112,7 @@ pub struct App {
     closing: bool,
     natives: Option<dialog::NativeDialogs>,
     /// Keeps unsaved work; not in tests of the window.
-    keeper: Option<Keeper>,
+    autosave: Option<Autosave>,
     photos: photos::Photos,
     /// What went wrong while a new job was made, to be told once it is shown.
     pending_fault: Option<String>,
@@ -172,8 +172,8 @@ impl App {
         app.photos = photos::Photos::start(ctx.clone());
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.templates = Templates::in_folder(folder.join("papers"));
-            app.shelf_in(&folder);
-            app.keep_in(ctx, folder.join("recovery"));
+            app.prices_in(&folder);
+            app.autosave_in(ctx, folder.join("recovery"));
         }
         if let Some(path) = path {
             app.open(path);
@@ -190,18 +190,18 @@ impl App {
     }
 
     /// Keeps unsaved work in `folder`, and offers what a window left there that did not close.
-    pub fn keep_in(&mut self, ctx: &Context, folder: PathBuf) {
-        let keeper = Keeper::new(folder, ctx.clone());
-        let lost = keeper.lost();
+    pub fn autosave_in(&mut self, ctx: &Context, folder: PathBuf) {
+        let autosave = Autosave::new(folder, ctx.clone());
+        let lost = autosave.lost();
         if !lost.is_empty() {
             self.dialog = Some(Dialog::Lost(lost));
         }
-        self.keeper = Some(keeper);
+        self.autosave = Some(autosave);
     }
 
     /// The window's state, its work done on threads of their own or at once.
     fn with(ctx: &Context, settings: Settings, threads: bool) -> Self {
-        look::apply(ctx);
+        theme::apply(ctx);
         ctx.add_plugin(keys::OneStepAFrame::default());
         ctx.set_theme(if settings.dark { Theme::Dark } else { Theme::Light });
         // Ctrl+Q is ours, so that it asks about unsaved changes.
@@ -211,26 +211,25 @@ impl App {
         let assessed = assess_job(Arc::default());
         Self {
             document,
-            shelf: Arc::new(Shelf::built_in().clone()),
             assessed,
             ready: false,
             frames: 0,
             assessing: Worker::new(threads, "assess", ctx, assess_job),
-            errands: Errands::new(threads, ctx),
+            background: Background::new(threads, ctx),
             previewing: Worker::new(threads, "preview", ctx, paper_commands::preview),
             templates: Templates::default(),
-            my_shelf: None,
-            preview: leaves::Preview::default(),
-            view: View { leaf: settings.leaf, ..View::default() },
+            my_prices: None,
+            preview: tabs::Preview::default(),
+            view: View { tab: settings.tab, ..View::default() },
             settings,
             dialog: None,
-            notice: None,
+            toast: None,
             pending: None,
             after_save: None,
             opened: 0,
             closing: false,
             natives: None,
-            keeper: None,
+            autosave: None,
             photos: photos::Photos::default(),
             pending_fault: None,
             focused: true,
@@ -242,9 +241,15 @@ impl App {
         self.document.job()
     }
 
+    /// The words of the window, in the units and the currency of the job.
+    fn words(&self) -> Words {
+        let job = self.document.job();
+        Words::us_english(job.units, &job.plan.prices.currency)
+    }
+
     /// The last assessment.
     pub fn assessment(&self) -> &Assessment {
-        &self.assessed.1
+        &self.assessed
     }
 
     /// Applies a command. The one place where anything changes.
@@ -276,35 +281,35 @@ impl App {
             Command::SaveAs => self.ask_path(Purpose::Save),
             Command::SavePath(path) => self.save(ctx, &path),
             Command::ChooseWeather => self.ask_path(Purpose::Weather),
-            Command::TakeWeather(path) => self.send(Errand::ReadWeather(path)),
+            Command::TakeWeather(path) => self.send(BackgroundTask::ReadWeather(path)),
             Command::ChooseLogger => self.ask_path(Purpose::Logger),
-            Command::AskLogger(path) => self.send(Errand::GuessLogger(path)),
-            Command::TakeLogger(import) => self.send(Errand::ReadLogger(import)),
-            Command::ExportShelf => self.ask_path(Purpose::ExportShelf),
-            Command::ExportShelfTo(path) => self.export_shelf(&path),
-            Command::ImportShelf => self.ask_path(Purpose::ImportShelf),
-            Command::OfferShelf(path) => self.offer_shelf(&path),
-            Command::OfferMyShelf => self.offer_my_shelf(),
-            Command::KeepShelf => self.keep_shelf(),
+            Command::AskLogger(path) => self.send(BackgroundTask::GuessLogger(path)),
+            Command::TakeLogger(import) => self.send(BackgroundTask::ReadLogger(import)),
+            Command::ExportPrices => self.ask_path(Purpose::ExportPrices),
+            Command::ExportPricesTo(path) => self.export_prices(&path),
+            Command::ImportPrices => self.ask_path(Purpose::ImportPrices),
+            Command::OfferPrices(path) => self.offer_prices(&path),
+            Command::OfferMyPrices => self.offer_my_prices(),
+            Command::KeepPrices => self.keep_prices(),
             Command::ChooseFinished => self.ask_path(Purpose::Finished),
-            Command::LearnFrom(folder) => self.send(Errand::Learn(folder)),
+            Command::LearnFrom(folder) => self.send(BackgroundTask::Learn(folder)),
             Command::WritePapers => self.ask_path(Purpose::Papers),
             Command::WritePapersTo(folder) => {
                 let (job, templates) = (Arc::clone(self.document.job()), self.templates.clone());
-                self.send(Errand::WritePapers(folder, job, templates));
+                self.send(BackgroundTask::WritePapers(folder, job, templates));
             }
             Command::SwitchTheme => {
                 self.settings.dark = !self.settings.dark;
                 ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
             }
-            Command::Leaf(leaf) => {
-                self.view.leaf = leaf;
-                self.settings.leaf = leaf;
+            Command::Tab(tab) => {
+                self.view.tab = tab;
+                self.settings.tab = tab;
             }
             Command::Surface(surface) => {
                 self.view.surface = surface;
                 self.view.selected = None;
-                self.view.also.clear();
+                self.view.multi_selection.clear();
                 (self.view.drag, self.view.typed_edge) = (None, None);
             }
             Command::Select(selected) => {
@@ -313,12 +318,12 @@ impl App {
                     self.view.surface = selected.surface;
                 }
                 self.view.selected = selected;
-                self.view.also.clear();
+                self.view.multi_selection.clear();
             }
-            Command::Also(joints) => self.also(joints),
-            Command::Rope(joints) => {
-                (self.view.selected, self.view.also) = (None, Vec::new());
-                self.also(joints);
+            Command::SelectMore(joints) => self.multi_selection(joints),
+            Command::SelectMarquee(joints) => {
+                (self.view.selected, self.view.multi_selection) = (None, Vec::new());
+                self.multi_selection(joints);
             }
             Command::NextJoint => {
                 let next = joint_bar::next_to_measure(&self.assessed, self.document.job(), &self.view);
@@ -336,7 +341,7 @@ impl App {
                 }
                 self.view.show = page;
                 // A joint at hand is the workshop's business.
-                (self.view.selected, self.view.also) = (None, Vec::new());
+                (self.view.selected, self.view.multi_selection) = (None, Vec::new());
             }
             Command::Copy(table) => self.copy(ctx, table),
             Command::CopyPicture(picture) => self.copy_picture(ctx, picture),
@@ -351,15 +356,15 @@ impl App {
                 self.take_photo(ctx, &path, self.view.surface, at);
             }
             Command::WantPhoto(path) => self.photos.want(path),
-            Command::LookAt(place) => {
-                if place == MissingPlace::Dates {
+            Command::ScrollTo(place) => {
+                if place == EntryPlace::Dates {
                     entry::focus_named(ctx, "Boards went up");
                 }
-                self.view.look_at.set(Some(place));
+                self.view.scroll_to.set(Some(place));
                 // What is looked at is drawn in the next frame.
                 ctx.request_repaint();
             }
-            Command::Tell(text) => self.notice = Some(Notice::good(text)),
+            Command::Tell(text) => self.toast = Some(Toast::good(text)),
             Command::OwnTemplate(paper) => self.own_template(paper),
             Command::BuiltInTemplate(paper) => self.built_in_template(paper),
             Command::ReadTemplates => self.preview.forget(),
@@ -367,7 +372,7 @@ impl App {
             Command::TakeLogo(path) => self.take_logo(ctx, &path),
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.playing = !self.view.playing,
-            Command::Ghost => year_strip::keep_ghost(ctx, self),
+            Command::ReferenceCurve => year_strip::keep_reference_curve(ctx, self),
             Command::Fit => {
                 self.view.cameras.remove(&self.view.surface);
             }
@@ -377,7 +382,7 @@ impl App {
     /// The middle of the selected joint, else of the surface shown.
     fn middle(&self) -> crate::surface::Point {
         use geo::BoundingRect as _;
-        let laid = self.assessed.1.layouts.get(self.view.surface);
+        let laid = self.assessed.layouts.get(self.view.surface);
         let selected = self.view.selected.as_ref().and_then(|selected| {
             laid?.joints.iter().find(|joint| joint.label == selected.joint).map(crate::surface::Joint::middle)
         });
@@ -387,24 +392,24 @@ impl App {
     }
 
     /// Takes joints in with the selected one, or lets a single one go.
-    fn also(&mut self, joints: Vec<String>) {
+    fn multi_selection(&mut self, joints: Vec<String>) {
         let view = &mut self.view;
         let single = joints.len() == 1;
         for joint in joints {
             let selected = view.selected.as_ref().is_some_and(|selected| selected.joint == joint);
             if view.selected.is_none() {
                 view.selected = Some(view::Selected { surface: view.surface, joint });
-            } else if let (true, Some(at)) = (single, view.also.iter().position(|known| *known == joint)) {
-                view.also.remove(at);
-            } else if !selected && !view.also.contains(&joint) {
-                view.also.push(joint);
+            } else if let (true, Some(at)) = (single, view.multi_selection.iter().position(|known| *known == joint)) {
+                view.multi_selection.remove(at);
+            } else if !selected && !view.multi_selection.contains(&joint) {
+                view.multi_selection.push(joint);
             }
         }
         view.focus_gap = view.selected.is_some();
     }
 
     fn fault(&mut self, text: String) {
-        self.notice = Some(Notice::fault(text));
+        self.toast = Some(Toast::fault(text));
     }
 
     fn reassess(&mut self) {
@@ -412,8 +417,6 @@ impl App {
         if self.natives.is_some() && self.frames < 2 {
             return;
         }
-        let own = self.document.job().shelf.as_ref();
-        self.shelf = Arc::new(Shelf::built_in().with(own).into_owned());
         self.assessing.ask(Arc::clone(self.document.job()));
     }
 
@@ -422,7 +425,7 @@ impl App {
             self.assessed = assessed;
             self.ready = true;
         }
-        self.take_errand(ctx);
+        self.take_background(ctx);
         if let Some((paper, job, pages)) = self.previewing.latest() {
             self.preview.take(ctx, paper, &job, pages);
         }
@@ -434,8 +437,8 @@ impl App {
             }
         }
         let wanted = Paper::ALL[self.view.paper.min(Paper::ALL.len() - 1)];
-        if self.view.leaf == Leaf::Papers && self.preview.wants(wanted, &self.assessed.0) {
-            self.preview.asked(wanted, Arc::clone(&self.assessed.0));
+        if self.view.tab == Tab::Papers && self.preview.wants(wanted, &self.assessed.job) {
+            self.preview.asked(wanted, Arc::clone(&self.assessed.job));
             self.previewing.ask((wanted, self.assessed.clone(), self.templates.clone()));
         }
     }
@@ -466,15 +469,15 @@ impl App {
     /// What the parts of the window are given.
     fn context<'a>(
         &'a mut self,
-        palette: &'static look::Palette,
-        shelf: &'a Shelf,
+        palette: &'static theme::Palette,
+        words: &'a Words,
         commands: &'a mut Vec<Command>,
-    ) -> Cx<'a> {
-        Cx {
+    ) -> WindowContext<'a> {
+        WindowContext {
             job: self.document.job(),
-            assessed: &self.assessed.0,
-            found: &self.assessed.1,
-            shelf,
+            assessment: &self.assessed,
+            catalog: &self.assessed.catalog,
+            words,
             document: &self.document,
             settings: &self.settings,
             photos: &self.photos,
@@ -490,26 +493,26 @@ impl App {
 
     fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
         let mut commands = Vec::new();
-        let palette = look::palette(ui);
-        let shelf = Arc::clone(&self.shelf);
-        let mut cx = self.context(palette, &shelf, &mut commands);
-        search::search(ui, &mut cx);
-        if cx.view.show.is_some() {
-            show::show(ui, &mut cx);
+        let palette = theme::palette(ui);
+        let words = self.words();
+        let mut context = self.context(palette, &words, &mut commands);
+        search::search(ui, &mut context);
+        if context.view.show.is_some() {
+            presentation::presentation(ui, &mut context);
             return commands;
         }
         let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
-        Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut cx));
+        Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut context));
         let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &mut cx));
-        let leaf = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
+        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &mut context));
+        let tab = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
         // Zoomed in, or on a small screen, the leaf and the strip make room for the drawing.
         let small = ui.ctx().content_rect().width() < 980.0;
         let least = if small { 360.0 } else { 480.0 };
-        Panel::right("leaf").frame(leaf).resizable(true).default_size(least).size_range(least..=680.0).show(
+        Panel::right("leaf").frame(tab).resizable(true).default_size(least).size_range(least..=680.0).show(
             ui,
             |ui| {
-                leaves::leaves(ui, &mut cx);
+                tabs::tabs(ui, &mut context);
             },
         );
         let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
@@ -520,19 +523,19 @@ impl App {
                 let width = (ui.available_width() - section - 8.0).max(200.0);
                 let size = egui::vec2(width, ui.available_height());
                 ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
-                    year_strip::year_strip(ui, &mut cx);
+                    year_strip::year_strip(ui, &mut context);
                 });
                 if section > 0.0 {
-                    joint_section::joint_section(ui, &mut cx);
+                    joint_section::joint_section(ui, &mut context);
                 }
             });
         });
         let joint = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(10, 5));
-        Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, &mut cx));
+        Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, &mut context));
         let middle = CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
-            drawing::drawing(ui, &mut cx);
+            drawing::drawing(ui, &mut context);
         });
-        cx.view.middle = Some(middle.response.rect);
+        context.view.middle = Some(middle.response.rect);
         commands
     }
 }
@@ -540,9 +543,9 @@ impl App {
 /// Assesses a job; the worker's work.
 fn assess_job(job: Arc<Job>) -> Assessed {
     let start = Instant::now();
-    let found = Arc::new(assess(&job, Shelf::built_in()));
+    let assessment = Arc::new(assess(job, Catalog::built_in()));
     tracing::debug!("assessed in {:?}", start.elapsed());
-    (job, found)
+    assessment
 }
 
 impl eframe::App for App {
@@ -562,15 +565,15 @@ impl eframe::App for App {
         self.note_change(ctx);
         self.photos.look(ctx);
         let document = &self.document;
-        let kept = self.keeper.as_mut().and_then(|keeper| keeper.look(ctx, document));
+        let kept = self.autosave.as_mut().and_then(|autosave| autosave.look(ctx, document));
         if let Some(fault) = kept {
             self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
         }
     }
 
     fn on_exit(&mut self, _gl: Option<&eframe::glow::Context>) {
-        if let Some(keeper) = &self.keeper {
-            keeper.done();
+        if let Some(autosave) = &self.autosave {
+            autosave.done();
         }
     }
 
@@ -580,7 +583,7 @@ impl eframe::App for App {
         // What an edit in a test or a shortcut computed at once is shown in the same frame.
         self.take_results(&ctx);
         if !self.ready {
-            let ground = Frame::new().fill(look::palette(ui).ground);
+            let ground = Frame::new().fill(theme::palette(ui).ground);
             CentralPanel::default().frame(ground).show(ui, |_ui| ());
             return;
         }
@@ -588,15 +591,15 @@ impl eframe::App for App {
         if let Some(dialog) = self.dialog.take() {
             self.dialog = self.dialog_ui(&ctx, dialog, &mut commands);
         }
-        look::focus_ring(&ctx);
+        theme::focus_ring(&ctx);
         let over = self.view.middle.filter(|_| self.view.show.is_none()).unwrap_or(ctx.content_rect());
-        let away = self.notice.as_ref().is_some_and(|told| notice::notice(&ctx, told, over));
-        let lasting = self.errands.told(&ctx).map(str::to_owned);
-        if lasting.is_some_and(|told| notice::lasting(&ctx, &told, over)) {
-            self.errands.cancel();
+        let away = self.toast.as_ref().is_some_and(|told| toast::toast(&ctx, told, over));
+        let lasting = self.background.told(&ctx).map(str::to_owned);
+        if lasting.is_some_and(|told| toast::lasting(&ctx, &told, over)) {
+            self.background.cancel();
         }
         if away || !commands.is_empty() {
-            self.notice = None;
+            self.toast = None;
         }
         commands.extend(self.pending.take());
         for command in commands {

@@ -5,7 +5,7 @@ use std::path::Path;
 use eframe::egui::Context;
 
 use super::command::{Command, Edit};
-use super::{App, Notice};
+use super::{App, Toast};
 use crate::job::Job;
 use crate::measure::Units;
 use crate::surface::Surface;
@@ -16,7 +16,7 @@ fn read(path: &Path, units: Units) -> Result<OutlinesRead, String> {
     let bytes = std::fs::read(path)
         .map_err(|error| format!("“{}” cannot be read: {error}. Choose another file", path.display()))?;
     let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    let assume = if units == Units::Inches { FileUnit::Inches } else { FileUnit::Millimetres };
+    let assume = if units == Units::Inches { FileUnit::Inches } else { FileUnit::Millimeters };
     read_outlines(&name, &bytes, assume).map_err(|error| error.to_string())
 }
 
@@ -47,7 +47,7 @@ impl App {
                     told.push("the file does not say its unit: check a length".to_owned());
                 }
                 told.extend(read.notes);
-                self.notice = Some(Notice::good(told.join(". ") + "."));
+                self.toast = Some(Toast::good(told.join(". ") + "."));
             }
             Err(error) => self.fault(error),
         }

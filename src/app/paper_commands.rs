@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use eframe::egui::Context;
 
 use super::command::{Command, Edit};
-use super::{App, Notice, PreviewInput, PreviewOutput, leaves};
+use super::{App, Toast, PreviewInput, PreviewOutput, tabs};
 use crate::job::{Job, Logo};
 use crate::papers::{Paper, Papers, Templates};
 
@@ -23,7 +23,7 @@ impl App {
                     "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
                     path.display()
                 );
-                self.notice = Some(Notice::good(text));
+                self.toast = Some(Toast::good(text));
             }
             Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
             Err(error) => self.fault(format!("The template cannot be written: {error}")),
@@ -38,7 +38,7 @@ impl App {
             (Err(error), _) => self.fault(format!("Your template cannot be put away: {error}")),
             (Ok(()), Some(path)) => {
                 let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
-                self.notice = Some(Notice::good(text));
+                self.toast = Some(Toast::good(text));
             }
             (Ok(()), None) => {}
         }
@@ -69,9 +69,9 @@ impl App {
 }
 
 /// Typesets a paper and makes pictures of it; the worker's work.
-pub(super) fn preview((paper, (job, found), templates): PreviewInput) -> PreviewOutput {
-    let typeset = Papers::with(&job, &found, templates).typeset_whatever(paper);
-    let pages = typeset.map(|(typeset, fault)| leaves::Pages {
+pub(super) fn preview((paper, assessment, templates): PreviewInput) -> PreviewOutput {
+    let typeset = Papers::with(&job, &assessment, templates).typeset_whatever(paper);
+    let pages = typeset.map(|(typeset, fault)| tabs::Pages {
         images: typeset.images(1.5),
         fault: fault.map(|fault| fault.to_string()),
     });

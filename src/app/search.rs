@@ -3,10 +3,10 @@
 use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
 
 use super::command::{Command, Picture, SHORTCUTS, Table};
-use super::context::Cx;
+use super::context::WindowContext;
 use super::dialog::modal;
 use super::entry::typed_text;
-use super::view::{Leaf, Selected, Tool};
+use super::view::{Tab, Selected, Tool};
 use super::words;
 use crate::measure::Units;
 
@@ -25,7 +25,7 @@ fn plain(name: impl Into<String>, make: impl FnOnce() -> Command + 'static) -> F
 }
 
 /// Everything that can be done now.
-fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
+fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Found> {
     let mut all: Vec<Found> = SHORTCUTS
         .into_iter()
         .filter(|(name, ..)| *name != "Find a command")
@@ -35,23 +35,23 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
             make: Box::new(make),
         })
         .collect();
-    all.extend(Leaf::ALL.map(|leaf| plain(format!("Go to {}", leaf.name()), move || Command::Leaf(leaf))));
+    all.extend(Tab::ALL.map(|tab| plain(format!("Go to {}", tab.name()), move || Command::Tab(tab))));
     all.extend(Tool::ALL.map(|(tool, name, _)| plain(format!("Tool: {name}"), move || Command::Tool(tool))));
     all.extend(Table::ALL.map(|(table, name)| plain(name, move || Command::Copy(table))));
     all.push(plain("Open the demo", || Command::OpenDemo));
     all.push(plain("Read a weather file", || Command::ChooseWeather));
     all.push(plain("Read a logger's file", || Command::ChooseLogger));
     all.push(plain("Take outlines from a file", || Command::ChooseOutlines));
-    all.push(plain("Keep these figures for new jobs", || Command::KeepShelf));
-    all.push(plain("Compare with my shelf", || Command::OfferMyShelf));
-    all.push(plain("Import a shelf", || Command::ImportShelf));
-    all.push(plain("Export the shelf", || Command::ExportShelf));
+    all.push(plain("Keep these figures for new jobs", || Command::KeepPrices));
+    all.push(plain("Compare with my shelf", || Command::OfferMyPrices));
+    all.push(plain("Import a shelf", || Command::ImportPrices));
+    all.push(plain("Export the shelf", || Command::ExportPrices));
     all.push(plain("Learn from finished jobs", || Command::ChooseFinished));
     all.push(plain("Play the year", || Command::Play));
-    all.push(plain("Keep the curve to compare with, or let it go", || Command::Ghost));
+    all.push(plain("Keep the curve to compare with, or let it go", || Command::ReferenceCurve));
     all.extend(Picture::ALL.map(|(picture, name)| plain(name, move || Command::CopyPicture(picture))));
     for (units, name) in
-        [(Units::Inches, "Type and show in inches"), (Units::Millimetres, "Type and show in mm")]
+        [(Units::Inches, "Type and show in inches"), (Units::Millimeters, "Type and show in mm")]
     {
         all.push(plain(name, move || {
             Command::Edit(super::Edit {
@@ -60,15 +60,15 @@ fn all(ctx: &Context, cx: &Cx<'_>) -> Vec<Found> {
             })
         }));
     }
-    for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
+    for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
         all.push(plain(format!("Show {}", surface.name), move || Command::Surface(index)));
     }
-    all.extend(words::all().iter().map(|word| {
+    all.extend(glossary::all().iter().map(|word| {
         let told = || Command::Tell(format!("{}: {}", word.name(), word.meaning()));
         plain(format!("What is: {}", word.forms().join(", ")), told)
     }));
-    let surface = cx.view.surface;
-    for joint in cx.found.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
+    let surface = context.view.surface;
+    for joint in context.assessment.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
         let label = joint.label.clone();
         all.push(plain(format!("Joint {label}"), move || {
             Command::Select(Some(Selected { surface, joint: label }))
@@ -84,11 +84,11 @@ fn fits(name: &str, typed: &str) -> bool {
 }
 
 /// The list, while it is open.
-pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
-    let Some((mut typed, mut at)) = cx.view.search.clone() else { return };
-    let mut found: Vec<Found> =
-        all(ui.ctx(), cx).into_iter().filter(|found| fits(&found.name, &typed)).collect();
-    let count = found.len();
+pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
+    let Some((mut typed, mut at)) = context.view.search.clone() else { return };
+    let mut assessment: Vec<Found> =
+        all(ui.ctx(), context).into_iter().filter(|assessment| fits(&assessment.name, &typed)).collect();
+    let count = assessment.len();
     let key = |key| ui.input(|input| input.key_pressed(key));
     let step = usize::from(key(Key::ArrowDown));
     at = (at + step).min(count.saturating_sub(1)).saturating_sub(usize::from(key(Key::ArrowUp)));
@@ -110,9 +110,9 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
         }
         ScrollArea::vertical().max_height(372.0).show(ui, |ui| {
             let first = at.saturating_sub(MOST - 1);
-            for (row, found) in found.iter().enumerate().skip(first).take(MOST) {
-                let button = eframe::egui::Button::selectable(row == at, &found.name)
-                    .shortcut_text(RichText::new(&found.keys).weak())
+            for (row, assessment) in assessment.iter().enumerate().skip(first).take(MOST) {
+                let button = eframe::egui::Button::selectable(row == at, &assessment.name)
+                    .shortcut_text(RichText::new(&assessment.keys).weak())
                     .min_size(eframe::egui::vec2(ui.available_width(), 0.0));
                 if ui.add(button).clicked() {
                     chosen = Some(row);
@@ -125,13 +125,13 @@ pub(super) fn search(ui: &Ui, cx: &mut Cx<'_>) {
             }
         });
     });
-    cx.view.search = Some((typed, at));
+    context.view.search = Some((typed, at));
     if let Some(row) = chosen {
-        cx.view.search = None;
-        let command = (found.swap_remove(row).make)();
-        cx.push(command);
+        context.view.search = None;
+        let command = (assessment.swap_remove(row).make)();
+        context.push(command);
     } else if window.should_close() {
-        cx.view.search = None;
+        context.view.search = None;
     }
 }
 

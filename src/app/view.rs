@@ -7,43 +7,43 @@ use eframe::egui::{Rect, Vec2};
 use serde::{Deserialize, Serialize};
 
 use super::air_import::LoggerImport;
-use crate::assess::MissingPlace;
-use crate::job::{OwnShelf, RateLearned};
+use crate::assess::EntryPlace;
+use crate::job::{PriceBook, RateLearned};
 use crate::measure::Length;
 use crate::surface::{Point, SurfaceKind};
 
-/// A leaf of the window.
+/// A tab of the window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
-pub enum Leaf {
+pub enum Tab {
     /// Layout, boards, readings, house.
     #[default]
-    Survey,
+    Measure,
     /// What did it.
-    Cause,
+    Why,
     /// The ways to mend it.
-    Repair,
+    Options,
     /// What comes out.
     Papers,
     /// What the work took and how it lasts.
-    Afterwards,
+    FollowUp,
     /// The figures the job goes by.
-    Shelf,
+    Catalog,
 }
 
-impl Leaf {
+impl Tab {
     /// All of them.
     pub const ALL: [Self; 6] =
-        [Self::Survey, Self::Cause, Self::Repair, Self::Papers, Self::Afterwards, Self::Shelf];
+        [Self::Measure, Self::Why, Self::Options, Self::Papers, Self::FollowUp, Self::Catalog];
 
     /// Its name.
     pub const fn name(self) -> &'static str {
         match self {
-            Self::Survey => "Survey",
-            Self::Cause => "Cause",
-            Self::Repair => "Repair",
+            Self::Measure => "Measure",
+            Self::Why => "Why",
+            Self::Options => "Options",
             Self::Papers => "Papers",
-            Self::Afterwards => "Afterwards",
-            Self::Shelf => "Shelf",
+            Self::FollowUp => "Follow-up",
+            Self::Catalog => "Catalog",
         }
     }
 }
@@ -137,7 +137,7 @@ impl Default for Draft {
 
 /// A gap through the coming days as it was when it was kept.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Ghost {
+pub struct ReferenceCurve {
     /// What it is of.
     pub name: String,
     /// Days from the visit and gaps, mm.
@@ -150,15 +150,15 @@ pub struct Ghost {
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct View {
     /// The leaf that is open.
-    pub leaf: Leaf,
+    pub tab: Tab,
     /// The surface that is shown.
     pub surface: usize,
     /// The joint that is selected.
     pub selected: Option<Selected>,
     /// Other joints of the same surface that are set together with it, by label.
-    pub also: Vec<String>,
+    pub multi_selection: Vec<String>,
     /// Where a rectangle around joints began, in points of the screen.
-    pub rope: Option<eframe::egui::Pos2>,
+    pub marquee: Option<eframe::egui::Pos2>,
     /// The day the drawing shows, counted from the visit.
     pub day: i64,
     /// How each surface is looked at.
@@ -178,7 +178,7 @@ pub struct View {
     /// What was odd about the weather or logger's file that was read last.
     pub air_remarks: Vec<String>,
     /// A shelf that is offered in place of the job's, with where it is from.
-    pub offered: Option<(String, OwnShelf)>,
+    pub offered: Option<(String, PriceBook)>,
     /// What finished jobs taught, with how many there were.
     pub learned: Option<(usize, Vec<RateLearned>)>,
     /// The photo that is looked at, of the surface shown.
@@ -190,7 +190,7 @@ pub struct View {
     /// Whether the days run.
     pub playing: bool,
     /// A gap's curve that is kept to compare with.
-    pub ghost: Option<Ghost>,
+    pub reference_curve: Option<ReferenceCurve>,
     /// The page the homeowner is shown; `None` at work.
     pub show: Option<usize>,
     /// Whether the homeowner sees prices.
@@ -202,7 +202,7 @@ pub struct View {
     /// Whether the gap field is to take the focus.
     pub focus_gap: bool,
     /// What the leaf is to bring into sight.
-    pub look_at: Cell<Option<MissingPlace>>,
+    pub scroll_to: Cell<Option<EntryPlace>>,
     /// The width of the window, and the height the answer once needed in it.
     pub answer_height: Option<(f32, f32)>,
     /// Where the drawing is.
@@ -218,7 +218,7 @@ pub struct Settings {
     /// Whether the dark theme is on.
     pub dark: bool,
     /// The leaf that was open.
-    pub leaf: Leaf,
+    pub tab: Tab,
     /// The folder papers were written to.
     pub papers: Option<std::path::PathBuf>,
 }

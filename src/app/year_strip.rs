@@ -12,7 +12,7 @@ use egui_plot::{
 };
 
 use super::command::Command;
-use super::context::Cx;
+use super::context::WindowContext;
 use super::icon::Icon;
 use crate::assess::{SectionState, age, date_after, visit_day};
 use crate::measure::{Length, show_date, show_number};
@@ -28,64 +28,64 @@ const MOISTURE_TOP: f64 = 20.0;
 /// Every how many days a curve has a point.
 const STEP: usize = 3;
 
-pub(super) fn year_strip(ui: &mut Ui, cx: &mut Cx<'_>) {
-    let Some(state) = cx.told_section() else {
+pub(super) fn year_strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let Some(state) = context.shown_section() else {
         ui.vertical_centered(|ui| {
             ui.add_space(60.0);
-            ui.label(RichText::new("The year of the joints will be drawn here.").color(cx.palette.soft));
+            ui.label(RichText::new("The year of the joints will be drawn here.").color(context.palette.soft));
         });
         return;
     };
-    let curves = Curves::new(cx, state);
-    play(ui, cx);
-    let day = cx.view.day;
-    let response = plot(ui, cx, &curves, state);
+    let curves = Curves::new(context, state);
+    play(ui, context);
+    let day = context.view.day;
+    let response = plot(ui, context, &curves, state);
     if let Some(picked) = response {
         let picked = (picked.round() as i64).clamp(0, AHEAD);
         if picked != day {
-            cx.push(Command::Day(picked));
+            context.push(Command::Day(picked));
         }
     }
 }
 
 /// Lets the days run while they play.
-fn play(ui: &Ui, cx: &mut Cx<'_>) {
-    if !cx.view.playing {
+fn play(ui: &Ui, context: &mut WindowContext<'_>) {
+    if !context.view.playing {
         return;
     }
-    let next = cx.view.day + DAYS_A_FRAME;
+    let next = context.view.day + DAYS_A_FRAME;
     if next > AHEAD {
-        cx.view.playing = false;
+        context.view.playing = false;
     }
-    cx.push(Command::Day(next.min(AHEAD)));
+    context.push(Command::Day(next.min(AHEAD)));
     ui.ctx().request_repaint_after(std::time::Duration::from_millis(33));
 }
 
 /// Keeps the gap's curve as it is now, or lets a kept one go.
-pub(super) fn keep_ghost(ctx: &egui::Context, app: &mut super::App) {
-    if app.view.ghost.take().is_some() {
+pub(super) fn keep_reference_curve(ctx: &egui::Context, app: &mut super::App) {
+    if app.view.reference_curve.take().is_some() {
         return;
     }
-    let shelf = std::sync::Arc::clone(&app.shelf);
+    let catalog = std::sync::Arc::clone(&app.catalog);
     let mut commands = Vec::new();
-    let cx = app.context(super::look::palette(ctx), &shelf, &mut commands);
-    let Some(state) = cx.told_section() else { return };
-    let curves = Curves::new(&cx, state);
+    let context = app.context(super::theme::palette(ctx), &catalog, &mut commands);
+    let Some(state) = context.shown_section() else { return };
+    let curves = Curves::new(&context, state);
     let scale = curves.top_gap;
-    let ghost = super::view::Ghost {
-        name: name(&cx, state),
+    let reference_curve = super::view::ReferenceCurve {
+        name: name(&context, state),
         gap: curves.gap.iter().map(|[day, gap]| [*day, gap * scale]).collect(),
         limits: curves.limits.map(|(day, low, high)| (day, low * scale, high * scale)),
     };
-    app.view.ghost = Some(ghost);
+    app.view.reference_curve = Some(reference_curve);
 }
 
 /// Whose gap is told.
-fn name(cx: &Cx<'_>, state: &SectionState) -> String {
-    match &cx.view.selected {
+fn name(context: &WindowContext<'_>, state: &SectionState) -> String {
+    match &context.view.selected {
         Some(selected) => format!("Joint {}", selected.joint),
         None => {
-            let section = &cx.assessed.surfaces[state.surface].sections[state.section];
+            let section = &context.assessment.job.surfaces[state.surface].sections[state.section];
             format!("Section {}, mean", section.name)
         }
     }
@@ -108,15 +108,15 @@ struct Curves {
 }
 
 impl Curves {
-    fn new(cx: &Cx<'_>, state: &SectionState) -> Self {
-        let job = cx.assessed;
+    fn new(context: &WindowContext<'_>, state: &SectionState) -> Self {
+        let job = context.assessment.job;
         let visit = visit_day(job);
         let age = age(job);
         let start = -age.unwrap_or(0).min(BACK);
         // A selected joint tells its own gap, else the section its mean.
-        let selected = cx.selected().map(|(_, joint)| *joint);
+        let selected = context.selected().map(|(_, joint)| *joint);
         let gap_on = |day: usize| match &selected {
-            Some(joint) => cx.found.gap_on(joint, day).unwrap_or_default().to_mm(),
+            Some(joint) => context.assessment.gap_on(joint, day).unwrap_or_default().to_mm(),
             None => state.mean_gap_on(day).to_mm(),
         };
         let sd = match selected.and_then(|joint| joint.gap) {
@@ -126,15 +126,15 @@ impl Curves {
         let reach = 1.645 * sd.to_mm();
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
-        let limits = limits(cx, &gap_on);
-        let ghost = cx.view.ghost.iter().flat_map(|ghost| &ghost.gap).map(|[_, gap]| *gap);
-        let widest = gaps.iter().copied().chain(ghost).fold(0.0, f64::max) + reach;
-        let top_gap = (Length::mm(widest) * 1.05).axis_top(cx.units()).to_mm();
+        let limits = limits(context, &gap_on);
+        let reference_curve = context.view.reference_curve.iter().flat_map(|reference_curve| &reference_curve.gap).map(|[_, gap]| *gap);
+        let widest = gaps.iter().copied().chain(reference_curve).fold(0.0, f64::max) + reach;
+        let top_gap = (Length::mm(widest) * 1.05).axis_top(context.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
         let moisture = |day: i64| state.moisture_on(visit, day).to_pct() / MOISTURE_TOP;
         let humidity = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            cx.found
+            context.assessment
                 .year
                 .as_ref()
                 .and_then(|year| year.days.get(index))
@@ -142,8 +142,8 @@ impl Curves {
         };
         let scatter = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            cx.found.year.as_ref().map_or(0.0, |year| {
-                1.645 * (year.damper[index].humidity - year.days[index].humidity).to_fraction().abs()
+            context.assessment.year.as_ref().map_or(0.0, |year| {
+                1.645 * (year.wet_year[index].humidity - year.days[index].humidity).to_fraction().abs()
             })
         };
         let all = || (start..=AHEAD).step_by(STEP);
@@ -173,39 +173,39 @@ impl Curves {
 }
 
 /// The day of sealing, and the gaps in mm between which a bead put in then holds; `None` where none is.
-fn limits(cx: &Cx<'_>, gap_on: &impl Fn(usize) -> f64) -> Option<(f64, f64, f64)> {
-    let sealant = &cx.found.bead.as_ref()?.sealant;
-    let sealed = gap_on(cx.found.seal_day);
-    let fills = sealed >= cx.assessed.plan.narrowest.to_mm();
+fn limits(context: &WindowContext<'_>, gap_on: &impl Fn(usize) -> f64) -> Option<(f64, f64, f64)> {
+    let sealant = &context.assessment.bead.as_ref()?.sealant;
+    let sealed = gap_on(context.assessment.seal_day);
+    let fills = sealed >= context.assessment.job.plan.narrowest.to_mm();
     fills.then(|| {
         let (low, high) = (1.0 - sealant.squeeze.to_fraction(), 1.0 + sealant.stretch.to_fraction());
-        (cx.found.seal_day as f64, sealed * low.max(0.0), sealed * high)
+        (context.assessment.seal_day as f64, sealed * low.max(0.0), sealed * high)
     })
 }
 
 /// Draws the plot; returns where it was clicked or dragged to.
-fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
+fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
     let mut asked = None;
-    let job = cx.assessed;
-    let palette = cx.palette;
-    let (units, top_gap) = (cx.units(), curves.top_gap);
-    let name = name(cx, state);
+    let job = context.assessment.job;
+    let palette = context.palette;
+    let (units, top_gap) = (context.units(), curves.top_gap);
+    let name = name(context, state);
     ui.horizontal(|ui| {
         // The buttons first: they stay where they are while the date runs.
-        let play = if cx.view.playing { Icon::Pause } else { Icon::Play };
+        let play = if context.view.playing { Icon::Pause } else { Icon::Play };
         if play.button(ui, "Play the year", true).clicked() {
             asked = Some(Command::Play);
         }
-        let ghost =
-            if cx.view.ghost.is_some() { "Let the kept curve go" } else { "Keep this curve to compare with" };
-        if Icon::Ghost.button(ui, ghost, true).clicked() {
-            asked = Some(Command::Ghost);
+        let reference_curve =
+            if context.view.reference_curve.is_some() { "Let the kept curve go" } else { "Keep this curve to compare with" };
+        if Icon::ReferenceCurve.button(ui, reference_curve, true).clicked() {
+            asked = Some(Command::ReferenceCurve);
         }
         ui.label(RichText::new(name).strong());
-        let shown = date_after(job, cx.day());
-        ui.label(format!("{}: {}", show_date(shown), told_gap(cx, state)));
+        let shown = date_after(job, context.day());
+        ui.label(format!("{}: {}", show_date(shown), shown_section_gap(context, state)));
         if ui.available_width() > 196.0 {
-            legend(ui, cx);
+            legend(ui, context);
         }
     });
     let (start_date, start) = (job.clone(), curves.start);
@@ -253,7 +253,7 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
             (day >= 0.0).then(|| show_date(date_after(&hover_date, day as usize)))
         });
     let response = plot.show(ui, |plot| {
-        if let Some(season) = cx.found.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
+        if let Some(season) = context.assessment.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
             let weeks = (season.best.low * 7) as f64..=((season.best.high + 1) * 7) as f64;
             let span = Span::new("", weeks).axis(egui_plot::Axis::X).border_width(0.0);
             plot.span(span.fill(palette.good.gamma_multiply(0.2)));
@@ -275,7 +275,7 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
         if curves.known {
             plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
         }
-        paint_ghost(plot, cx, top_gap);
+        paint_reference_curve(plot, context, top_gap);
         if let Some((from, low, high)) = curves.limits {
             for (name, limit) in [("bead squeezed out below", low), ("bead torn above", high)] {
                 let line = Line::new(name, points(&[[from, limit], [AHEAD as f64, limit]]));
@@ -286,48 +286,48 @@ fn plot(ui: &mut Ui, cx: &mut Cx<'_>, curves: &Curves, state: &SectionState) -> 
             }
         }
         plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
-        plot.vline(VLine::new("sealing", cx.found.seal_day as f64).color(palette.good).width(1.5));
-        plot.vline(VLine::new("shown", cx.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
+        plot.vline(VLine::new("sealing", context.assessment.seal_day as f64).color(palette.good).width(1.5));
+        plot.vline(VLine::new("shown", context.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
         let pressed = plot.response().is_pointer_button_down_on() || plot.response().clicked();
         if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
     });
     let name = "Year strip";
     response.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name));
     let inner = response.inner;
-    cx.commands.extend(asked);
+    context.commands.extend(asked);
     inner
 }
 
 /// The curve that was kept, paler than the one of now.
-fn paint_ghost(plot: &mut egui_plot::PlotUi<'_>, cx: &Cx<'_>, top_gap: f64) {
-    let Some(ghost) = &cx.view.ghost else { return };
-    let colour = cx.palette.soft;
-    let gap: Vec<[f64; 2]> = ghost.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
+fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowContext<'_>, top_gap: f64) {
+    let Some(reference_curve) = &context.view.reference_curve else { return };
+    let color = context.palette.soft;
+    let gap: Vec<[f64; 2]> = reference_curve.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
     let at = gap.get(gap.len() / 8).copied().unwrap_or_default();
-    plot.line(Line::new(format!("kept: {}", ghost.name), points(&gap)).color(colour).width(1.6));
-    let name = RichText::new(format!("kept: {}", ghost.name)).size(10.5).color(colour);
+    plot.line(Line::new(format!("kept: {}", reference_curve.name), points(&gap)).color(color).width(1.6));
+    let name = RichText::new(format!("kept: {}", reference_curve.name)).size(10.5).color(color);
     plot.text(Text::new("", PlotPoint::new(at[0], at[1]), name).anchor(egui::Align2::LEFT_BOTTOM));
-    if let Some((from, low, high)) = ghost.limits {
+    if let Some((from, low, high)) = reference_curve.limits {
         for limit in [low, high] {
             let ends = [[from, limit / top_gap], [AHEAD as f64, limit / top_gap]];
             let line = Line::new("kept: limits of the bead", points(&ends));
-            plot.line(line.color(colour).width(0.8).style(LineStyle::dashed_loose()));
+            plot.line(line.color(color).width(0.8).style(LineStyle::dashed_loose()));
         }
     }
 }
 
 /// What the lines are, each with a sample of itself.
-fn legend(ui: &mut Ui, cx: &Cx<'_>) {
-    let palette = cx.palette;
+fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
+    let palette = context.palette;
     let samples: [(&str, egui::Color32, f32, f32); 3] = [
         ("gap", palette.gap_high, 2.2, 0.0),
         ("moisture", palette.water, 1.5, 5.0),
         ("humidity", palette.air, 1.2, 2.0),
     ];
-    for (words, colour, width, dash) in samples {
+    for (words, color, width, dash) in samples {
         let (rect, _) = ui.allocate_exact_size(egui::vec2(16.0, 14.0), egui::Sense::hover());
         let ends = [rect.left_center(), rect.right_center()];
-        let stroke = Stroke::new(width, colour);
+        let stroke = Stroke::new(width, color);
         if dash > 0.0 {
             ui.painter().extend(egui::Shape::dashed_line(&ends, stroke, dash, dash));
         } else {
@@ -338,7 +338,7 @@ fn legend(ui: &mut Ui, cx: &Cx<'_>) {
             shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top. The band holds nine years in ten.");
         }
     }
-    let narrow = cx.found.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
+    let narrow = context.assessment.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
     if narrow && ui.available_width() > 90.0 {
         ui.add_space(4.0);
         let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());
@@ -352,16 +352,16 @@ fn points(points: &[[f64; 2]]) -> PlotPoints<'static> {
 }
 
 /// The gap on the day shown, in words.
-fn told_gap(cx: &Cx<'_>, state: &SectionState) -> String {
-    let units = cx.units();
-    match cx.selected() {
-        Some((_, joint)) => match (cx.found.gap_on(joint, cx.day()), joint.gap) {
+fn shown_section_gap(context: &WindowContext<'_>, state: &SectionState) -> String {
+    let units = context.units();
+    match context.selected() {
+        Some((_, joint)) => match (context.assessment.gap_on(joint, context.day()), joint.gap) {
             (Some(gap), Some(known)) if known.measured => gap.show(units),
             (Some(gap), Some(_)) => format!("about {}", gap.show(units)),
             _ => "no reading".to_owned(),
         },
         None if state.gaps.measured == 0 && state.gaps.mean == Length::ZERO => "no reading".to_owned(),
-        None => state.mean_gap_on(cx.day()).show(units),
+        None => state.mean_gap_on(context.day()).show(units),
     }
 }
 

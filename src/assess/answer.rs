@@ -5,7 +5,7 @@ use jiff::{ToSpan as _, civil::Date};
 use super::Assessment;
 use super::options::{RepairOption, sealed_joints};
 use crate::cause::Cause;
-use crate::job::{Job, Severity, Shelf};
+use crate::job::{Job, Severity, Catalog};
 use crate::joint::{Sealant, season};
 use crate::measure::{Length, Span, show_date, show_number};
 use crate::repair::MethodId;
@@ -49,12 +49,12 @@ pub struct Missing {
     /// What, in a few words.
     pub words: String,
     /// Where it is entered.
-    pub place: MissingPlace,
+    pub place: EntryPlace,
 }
 
 /// Where what is missing is entered.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum MissingPlace {
+pub enum EntryPlace {
     /// Among the surfaces.
     Surfaces,
     /// At the entries marked as wrong.
@@ -85,30 +85,30 @@ pub fn date_after(job: &Job, days: usize) -> Date {
     job.visited.checked_add(days.days()).unwrap_or(job.visited)
 }
 
-pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
-    let missing = missing(job, found);
+pub(super) fn answer(job: &Job, catalog: &Catalog, assessment: &Assessment) -> Answer {
+    let missing = missing(assessment);
     let start = |headline: &str| Answer {
         headline: headline.to_owned(),
         missing: missing.clone(),
         ..Answer::default()
     };
-    if found.layouts.iter().all(|laid| laid.boards.is_empty()) {
+    if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
         return start("Start with the boards: add a surface, give its size and choose a pattern.");
     }
-    if !found.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
+    if !assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
         return start("The boards are drawn. Measure a few gaps: click a joint and type its width.");
     }
-    let Some(chosen) = found.chosen(job) else {
+    let Some(chosen) = assessment.chosen() else {
         return start("The repair cannot be worked out yet: see the problems listed.");
     };
-    let headline = wet_words(job, found)
+    let headline = wet_words(assessment)
         + &match (chosen.method, &chosen.not_possible) {
-            (MethodId::Reseal | MethodId::ResealOnTongue, _) => reseal_words(job, shelf, found, chosen),
+            (MethodId::Reseal | MethodId::ResealOnTongue, _) => reseal_words(job, catalog, assessment, chosen),
             (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
-            (MethodId::Replace, None) => replace_words(job, found, chosen) + &callback_words(job, chosen),
+            (MethodId::Replace, None) => replace_words(assessment, chosen) + &callback_words(job, chosen),
             (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
         };
-    let cheaper = found.least_expected().filter(|least| least.method != chosen.method);
+    let cheaper = assessment.cheapest_with_callbacks().filter(|least| least.method != chosen.method);
     let cheaper = cheaper.map(|least| least.name.clone());
     // A headline that names the cheaper way need not do so twice.
     let told = cheaper.as_ref().filter(|name| !names(&headline, name));
@@ -118,7 +118,7 @@ pub(super) fn answer(job: &Job, shelf: &Shelf, found: &Assessment) -> Answer {
         && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS);
     Answer {
         headline: headline + told,
-        cause: cause_words(job, found),
+        cause: cause_words(assessment),
         missing,
         cheaper,
         complete: true,
@@ -146,8 +146,9 @@ fn price_words(job: &Job, option: &RepairOption) -> String {
 }
 
 /// What must come first where boards are wetter than the room makes them.
-fn wet_words(job: &Job, found: &Assessment) -> String {
-    let names: Vec<&str> = found
+fn wet_words(assessment: &Assessment) -> String {
+        let job = &*assessment.job;
+    let names: Vec<&str> = assessment
         .sections
         .iter()
         .filter(|state| state.is_wetted())
@@ -172,13 +173,13 @@ fn callback_words(job: &Job, option: &RepairOption) -> String {
     format!(" Another callback within {within}: {}.", odds_words(risk.chance))
 }
 
-fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOption) -> String {
+fn reseal_words(job: &Job, catalog: &Catalog, assessment: &Assessment, option: &RepairOption) -> String {
     if let Some(reason) = &option.not_possible {
         return format!("Nothing to reseal: {reason}.");
     }
     let share = option.holds.unwrap_or(0.0);
     let per_cent = show_number((share * 100.0).floor(), 0);
-    let when = when_words(job, found);
+    let when = when_words(assessment);
     let sealant = &job.plan.sealant;
     let price = price_words(job, option);
     if share >= ENOUGH_HOLDS {
@@ -187,7 +188,7 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
             callback_words(job, option)
         );
     }
-    if let Some(season) = found.season.as_ref().filter(|_| found.most_too_narrow()) {
+    if let Some(season) = assessment.season.as_ref().filter(|_| assessment.most_too_narrow()) {
         return format!(
             "Most open joints are narrower than {} even in their best weeks ({}): a bead has nothing to hold to. Leave them unsealed with the V painted, or open them first.",
             job.plan.narrowest.show(job.units),
@@ -196,13 +197,13 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
     }
     // Where no week is any good, none is the best.
     let when = if when == ANY_TIME { ", whenever it is done,".to_owned() } else { format!(" {when}") };
-    let way_out = match holding_sealant(job, shelf, found) {
+    let way_out = match adequate_sealant(job, catalog, assessment) {
         Some((better, best)) => format!(
             "{} would hold {} % in its best weeks",
             better.name,
             show_number((best * 100.0).floor(), 0)
         ),
-        None => match found.least_expected().filter(|least| least.method != MethodId::Reseal) {
+        None => match assessment.cheapest_with_callbacks().filter(|least| least.method != MethodId::Reseal) {
             Some(least) => format!("cheapest with callbacks: {}", least.name.to_lowercase()),
             None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
         },
@@ -210,17 +211,18 @@ fn reseal_words(job: &Job, shelf: &Shelf, found: &Assessment, option: &RepairOpt
     format!(
         "Resealing{when} with {sealant} would hold on only {per_cent} % of the joint length ({price}).{} {}.",
         callback_words(job, option),
-        capitalised(&way_out)
+        capitalized(&way_out)
     )
 }
 
-fn capitalised(text: &str) -> String {
+fn capitalized(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-fn when_words(job: &Job, found: &Assessment) -> String {
-    match (job.plan.seal_on, &found.season) {
+fn when_words(assessment: &Assessment) -> String {
+        let job = &*assessment.job;
+    match (job.plan.seal_on, &assessment.season) {
         // A day that is past is no plan; then the best weeks are reckoned with.
         (Some(date), _) if date >= job.visited => format!("on {}", show_date(date)),
         (_, Some(season)) => window_words(job, season.best, season.weeks.len()),
@@ -239,17 +241,18 @@ pub fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
 }
 
 /// The first sealant of the shelf that holds enough in its own best weeks, with its share.
-fn holding_sealant<'a>(job: &Job, shelf: &'a Shelf, found: &Assessment) -> Option<(&'a Sealant, f64)> {
-    let joints = sealed_joints(job, &found.layouts, &found.sections, &found.joints);
-    shelf.sealants.iter().find_map(|sealant| {
-        let season = season(&joints, &sealant.over(shelf.breaker(&job.plan)), job.plan.narrowest)?;
+fn adequate_sealant<'a>(job: &Job, catalog: &'a Catalog, assessment: &Assessment) -> Option<(&'a Sealant, f64)> {
+    let joints = sealed_joints(&assessment.layouts, &assessment.sections, &assessment.joints);
+    catalog.sealants.iter().find_map(|sealant| {
+        let season = season(&joints, &sealant.over(catalog.breaker(&job.plan)), job.plan.narrowest)?;
         let share = season.share(season.best_week());
         (share >= ENOUGH_HOLDS).then_some((sealant, share))
     })
 }
 
-fn replace_words(job: &Job, found: &Assessment, option: &RepairOption) -> String {
-    let targets: Vec<f64> = found.sections.iter().map(|s| s.settled.mean().to_pct()).collect();
+fn replace_words(assessment: &Assessment, option: &RepairOption) -> String {
+        let job = &*assessment.job;
+    let targets: Vec<f64> = assessment.sections.iter().map(|s| s.settled.mean().to_pct()).collect();
     let target = targets.iter().sum::<f64>() / f64::from(u32::try_from(targets.len()).unwrap_or(1).max(1));
     format!(
         "Replace the boards with boards dried to {} %: {} over {} days. At the driest of the year their joints open to {}.",
@@ -261,17 +264,18 @@ fn replace_words(job: &Job, found: &Assessment, option: &RepairOption) -> String
 }
 
 /// The likeliest account with its odds, then what the wood says of the install.
-fn cause_words(job: &Job, found: &Assessment) -> String {
-    let Some(causes) = &found.causes else { return String::new() };
+fn cause_words(assessment: &Assessment) -> String {
+        let job = &*assessment.job;
+    let Some(causes) = &assessment.causes else { return String::new() };
     let (main, chance) = causes.main();
-    let part = causes.struck.map(|at| &found.sections[at]).map_or_else(String::new, |state| {
+    let part = causes.wetted_section.map(|at| &assessment.sections[at]).map_or_else(String::new, |state| {
         let surface = &job.surfaces[state.surface];
         format!(" in section {}", surface.sections[state.section].name)
     });
     let bonded = causes.of(Cause::BondedGroups) > 0.5;
     let groups = if bonded { ", with boards bonded in groups" } else { "" };
     let headline = format!("{}{part}{groups}: {}. ", main.words(), odds_words(chance));
-    headline + &install_words(found, main)
+    headline + &install_words(assessment, main)
 }
 
 /// A chance in whole per cents; never more certain than a model can be.
@@ -297,8 +301,8 @@ pub fn odds_words(chance: f64) -> String {
 }
 
 /// What the gaps say of the moisture at install.
-fn install_words(found: &Assessment, main: Cause) -> String {
-    let Some(state) = found.speaking_section() else { return String::new() };
+fn install_words(assessment: &Assessment, main: Cause) -> String {
+    let Some(state) = assessment.speaking_section() else { return String::new() };
     let Some(origin) = state.origin else { return String::new() };
     let room = state.settled.mean().show();
     let range = format!(
@@ -311,7 +315,7 @@ fn install_words(found: &Assessment, main: Cause) -> String {
         return "The line that moved is in the mean of its section: its neighbours tell what the wood did."
             .to_owned();
     }
-    let wet = found.causes.as_ref().map_or(1.0, |causes| causes.of(Cause::WetAtInstall));
+    let wet = assessment.causes.as_ref().map_or(1.0, |causes| causes.of(Cause::WetAtInstall));
     if wet < 0.5 && origin.interval.low > state.settled.extremes().1 {
         return format!(
             "By their width alone the gaps would want boards of {range} at install, which the rest speaks against. This room keeps them near {room}."
@@ -324,40 +328,41 @@ fn install_words(found: &Assessment, main: Cause) -> String {
 }
 
 /// What would make the answer firmer, most useful first.
-fn missing(job: &Job, found: &Assessment) -> Vec<Missing> {
+fn missing(assessment: &Assessment) -> Vec<Missing> {
+        let job = &*assessment.job;
     let mut wanted = Vec::new();
     let mut want = |place, words: String| wanted.push(Missing { words, place });
     if job.surfaces.is_empty() {
-        want(MissingPlace::Surfaces, "a surface with its size and pattern".to_owned());
+        want(EntryPlace::Surfaces, "a surface with its size and pattern".to_owned());
     }
-    let errors = found.problems.iter().filter(|p| p.severity == Severity::Error).count();
+    let errors = assessment.problems.iter().filter(|p| p.severity == Severity::Error).count();
     match errors {
         0 => {}
-        1 => want(MissingPlace::Problems, "1 entry to be put right, marked in red".to_owned()),
-        _ => want(MissingPlace::Problems, format!("{errors} entries to be put right, marked in red")),
+        1 => want(EntryPlace::Problems, "1 entry to be put right, marked in red".to_owned()),
+        _ => want(EntryPlace::Problems, format!("{errors} entries to be put right, marked in red")),
     }
-    for state in &found.sections {
+    for state in &assessment.sections {
         let surface = &job.surfaces[state.surface];
         let name = format!("{} {}", surface.name, surface.sections[state.section].name);
         if state.gaps.joints > 0 && state.gaps.measured < FEW_GAPS.min(state.gaps.joints) {
             let more = FEW_GAPS.min(state.gaps.joints) - state.gaps.measured;
             let gaps = if more == 1 { "gap" } else { "gaps" };
-            want(MissingPlace::Gaps(state.surface, state.section), format!("{more} more {gaps} in {name}"));
+            want(EntryPlace::Gaps(state.surface, state.section), format!("{more} more {gaps} in {name}"));
         }
     }
-    let unsettled = found.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
-    if let Some((settling, place)) = unsettled.as_ref().and_then(|causes| causes.settling.as_ref()) {
-        want(*place, format!("to settle the cause: {settling}"));
+    let unsettled = assessment.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
+    if let Some((most_informative_reading, place)) = unsettled.as_ref().and_then(|causes| causes.most_informative_reading.as_ref()) {
+        want(*place, format!("to settle the cause: {most_informative_reading}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
-        want(MissingPlace::Moisture, "a moisture reading of the boards".to_owned());
+        want(EntryPlace::Moisture, "a moisture reading of the boards".to_owned());
     }
     if job.installed.is_none() && !job.surfaces.is_empty() {
-        want(MissingPlace::Dates, "the date the boards went up".to_owned());
+        want(EntryPlace::Dates, "the date the boards went up".to_owned());
     }
     let trial = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
-    if !trial && found.treated_run() > Length::ZERO {
-        want(MissingPlace::Trial, "one timed trial section, for a firmer price".to_owned());
+    if !trial && assessment.treated_run() > Length::ZERO {
+        want(EntryPlace::Trial, "one timed trial section, for a firmer price".to_owned());
     }
     wanted
 }

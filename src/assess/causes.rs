@@ -3,12 +3,12 @@
 
 use statrs::statistics::Statistics as _;
 
-use super::MissingPlace;
+use super::EntryPlace;
 use super::sections::{SectionState, visit_day};
 use crate::cause::{
-    Besides, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
+    OtherCause, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
 };
-use crate::job::{Job, Shelf};
+use crate::job::{Job, Catalog};
 use crate::measure::{Length, Moisture};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};
@@ -30,18 +30,18 @@ pub struct ClueWords {
 
 /// What did it.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Findings {
+pub struct Diagnosis {
     /// The odds.
     pub odds: Odds,
     /// The clues.
     pub clues: Vec<ClueWords>,
     /// The reading that would settle most, as the object of "measure" or "note".
-    pub settling: Option<(String, MissingPlace)>,
+    pub most_informative_reading: Option<(String, EntryPlace)>,
     /// Index in the assessment of the section that stands out, where a part was wetted.
-    pub struck: Option<usize>,
+    pub wetted_section: Option<usize>,
 }
 
-impl Findings {
+impl Diagnosis {
     /// The cause it is called by, with the probability that it plays a part.
     pub fn main(&self) -> (Cause, f64) {
         let main = self.odds.account.0.main();
@@ -55,45 +55,45 @@ impl Findings {
     }
 }
 
-pub(super) fn findings(
+pub(super) fn diagnosis(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     layouts: &[SurfaceLayout],
     sections: &[SectionState],
-) -> Option<Findings> {
+) -> Option<Diagnosis> {
     let told: Vec<usize> = (0..sections.len()).filter(|&at| sections[at].across > Length::ZERO).collect();
     let inputs: Vec<SectionInputs<'_>> =
-        told.iter().filter_map(|&at| section_inputs(job, shelf, layouts, &sections[at])).collect();
+        told.iter().filter_map(|&at| section_inputs(job, catalog, layouts, &sections[at])).collect();
     if inputs.len() < told.len() {
         return None;
     }
-    let odds = odds(&inputs, &shelf.causes)?;
+    let odds = odds(&inputs, &catalog.causes)?;
     let name = |at: usize| {
         let state = &sections[told[at]];
         let surface = &job.surfaces[state.surface];
         format!("{}, section {}", surface.name, surface.sections[state.section].name)
     };
-    let settling = odds.settling.map(|(reading, _)| match reading {
+    let most_informative_reading = odds.most_informative_reading.map(|(reading, _)| match reading {
         Reading::Gap(at) => {
             let state = &sections[told[at]];
-            let place = MissingPlace::Gaps(state.surface, state.section);
+            let place = EntryPlace::Gaps(state.surface, state.section);
             (format!("measure one more gap in {}", name(at)), place)
         }
         Reading::Moisture(at) => {
-            (format!("take a moisture reading of the boards in {}", name(at)), MissingPlace::Moisture)
+            (format!("take a moisture reading of the boards in {}", name(at)), EntryPlace::Moisture)
         }
         Reading::Failures => {
-            ("note how the bead failed at the joints you measured".to_owned(), MissingPlace::Failures)
+            ("note how the bead failed at the joints you measured".to_owned(), EntryPlace::Failures)
         }
     });
-    let clues = odds.clues.iter().map(|clue| in_words(clue, job, shelf, sections, &inputs)).collect();
-    let struck = (odds.account.0.besides == Besides::Wetted).then(|| standing_out(sections, &told)).flatten();
-    Some(Findings { odds, clues, settling, struck })
+    let clues = odds.clues.iter().map(|clue| in_words(clue, job, catalog, sections, &inputs)).collect();
+    let wetted_section = (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
+    Some(Diagnosis { odds, clues, most_informative_reading, wetted_section })
 }
 
 fn section_inputs<'a>(
     job: &Job,
-    shelf: &'a Shelf,
+    catalog: &'a Catalog,
     layouts: &[SurfaceLayout],
     state: &'a SectionState,
 ) -> Option<SectionInputs<'a>> {
@@ -124,7 +124,7 @@ fn section_inputs<'a>(
         })
     });
     Some(SectionInputs {
-        species: shelf.species(&section.board.species)?,
+        species: catalog.species(&section.board.species)?,
         ring: section.board.ring_angle,
         across: state.across,
         years: &state.settled,
@@ -186,7 +186,7 @@ fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
 fn in_words(
     clue: &Clue,
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     sections: &[SectionState],
     inputs: &[SectionInputs<'_>],
 ) -> ClueWords {
@@ -196,7 +196,7 @@ fn in_words(
     };
     ClueWords {
         seen: match clue.kind {
-            ClueKind::MeanGap => mean_gap(job, shelf, sections),
+            ClueKind::MeanGap => mean_gap(job, catalog, sections),
             ClueKind::Pattern => pattern(job, inputs),
             ClueKind::Moisture => moisture(sections),
             ClueKind::Failures => failures(inputs),
@@ -209,10 +209,10 @@ fn in_words(
 }
 
 /// The section with most readings, held against what boards laid right would show today.
-fn mean_gap(job: &Job, shelf: &Shelf, sections: &[SectionState]) -> String {
+fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> String {
     let Some(state) = sections.iter().max_by_key(|state| state.gaps.measured) else { return String::new() };
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    let right = shelf.species(&board.species).map_or(Length::ZERO, |species| {
+    let right = catalog.species(&board.species).map_or(Length::ZERO, |species| {
         let now = state.now.moisture.mean;
         state.across * shrinkage(species, board.ring_angle, state.settled.mean(), now)
     });

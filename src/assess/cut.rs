@@ -1,8 +1,8 @@
 //! The cut through a joint on a day, with the bead as the chosen way lays it.
 
 use super::{Assessment, JointState, SectionState};
-use crate::job::{Job, Shelf};
-use crate::joint::{Cut, Laid, Sealant};
+use crate::job::{Job, Catalog};
+use crate::joint::{Cut, PlacedBead, Sealant};
 use crate::measure::Length;
 use crate::repair::Outcome;
 
@@ -15,9 +15,9 @@ pub struct PlannedBead {
     pub breaker: bool,
 }
 
-pub(super) fn planned_bead(job: &Job, shelf: &Shelf) -> Option<PlannedBead> {
-    let Outcome::Bead { breaker, .. } = shelf.method(job.plan.chosen)?.outcome else { return None };
-    Some(PlannedBead { sealant: shelf.bead(&job.plan)?, breaker })
+pub(super) fn planned_bead(job: &Job, catalog: &Catalog) -> Option<PlannedBead> {
+    let Outcome::Bead { breaker, .. } = catalog.method(job.plan.chosen)?.outcome else { return None };
+    Some(PlannedBead { sealant: catalog.bead(&job.plan)?, breaker })
 }
 
 impl Assessment {
@@ -38,7 +38,7 @@ impl Assessment {
         };
         let gap = on(day)?;
         let width = on(self.seal_day).filter(|gap| day >= self.seal_day && *gap >= job.plan.narrowest);
-        let laid = width.zip(self.bead.as_ref()).map(|(width, bead)| Laid {
+        let laid = width.zip(self.bead.as_ref()).map(|(width, bead)| PlacedBead {
             sealant: &bead.sealant,
             width,
             depth: width.max(job.plan.bead.least_depth),

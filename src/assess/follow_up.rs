@@ -44,7 +44,7 @@ impl LaterReading {
 
 /// A later visit against what was forecast.
 #[derive(Debug, Clone, PartialEq)]
-pub struct VisitFound {
+pub struct VisitOutcome {
     /// The day.
     pub on: Date,
     /// Whether the work was done by then.
@@ -55,11 +55,11 @@ pub struct VisitFound {
     pub words: String,
 }
 
-pub(super) fn follow_up(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<VisitFound> {
-    inputs.job.later.iter().map(|visit| found(visit, inputs, options)).collect()
+pub(super) fn follow_up(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
+    inputs.job.later.iter().map(|visit| assessment(visit, inputs, options)).collect()
 }
 
-fn found(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitFound {
+fn assessment(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
     let finished = inputs.job.done.finished;
     let after_work = finished.is_some_and(|finished| visit.on > finished);
     let days = (visit.on - inputs.job.visited).get_days();
@@ -84,7 +84,7 @@ fn found(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) 
         (None, false) => "The visit is before the first one or more than three years after it: nothing was forecast for it.".to_owned(),
         (Some(_), false) => before_words(&readings, inputs),
     };
-    VisitFound { on: visit.on, after_work, readings, words }
+    VisitOutcome { on: visit.on, after_work, readings, words }
 }
 
 /// Whether the driest day of the settled year has passed between the end of the work and a visit: what
@@ -113,15 +113,15 @@ fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(
     let joint = &inputs.layouts[state.surface].joints[state.joint];
     let section = &inputs.sections[state.section?];
     let motion = motion(joint, state, inputs.sections)?;
-    let expected = motion.room_on(day);
+    let expected = motion.signed_gap_on(day);
     let board = &inputs.job.surfaces[section.surface].sections[section.section].board;
-    let species = inputs.shelf.species(&board.species)?;
+    let species = inputs.catalog.species(&board.species)?;
     let per_pct = joint.moves_across.to_m() * species.coefficient(board.ring_angle);
-    let moved = (expected - motion.room_on(0)).to_m() * Species::SCATTER.hypot(RING_SCATTER);
+    let moved = (expected - motion.signed_gap_on(0)).to_m() * Species::SCATTER.hypot(RING_SCATTER);
     let read = per_pct * section.now.moisture.sd.to_pct();
     let read = read * (1.0 - section.settled.left_after(day, Moisture::pct(1.0)));
     let date = visit_day(inputs.job) + i64::try_from(day).unwrap_or(0);
-    let weather = per_pct * section.settled.damper_on(date).to_pct();
+    let weather = per_pct * section.settled.wet_year_on(date).to_pct();
     let known = state.gap?.gap.sd.to_m();
     let variance: f64 = [known, moved, read, weather, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
     let reach = Length::m(NINE_IN_TEN * variance.sqrt());

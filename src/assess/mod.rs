@@ -19,11 +19,11 @@ mod rows;
 mod sections;
 mod tables;
 
-pub use answer::{Answer, Missing, MissingPlace, date_after, odds_words, percent, window_words};
-pub use causes::{ClueWords, Findings};
+pub use answer::{Answer, Missing, EntryPlace, date_after, odds_words, percent, window_words};
+pub use causes::{ClueWords, Diagnosis};
 pub use choice::Choice;
 pub use cut::PlannedBead;
-pub use follow_up::{LaterReading, VisitFound};
+pub use follow_up::{LaterReading, VisitOutcome};
 pub use options::RepairOption;
 
 pub use report::{Report, report_schema};
@@ -31,8 +31,11 @@ pub use rows::RowForecast;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 
+use std::borrow::Cow;
+use std::sync::Arc;
+
 use crate::air::IndoorYear;
-use crate::job::{Job, Problem, Shelf, check, usable};
+use crate::job::{Job, Problem, Catalog, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen, rates_of};
@@ -42,6 +45,10 @@ use crate::survey::{GapSurvey, joint_gaps};
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Assessment {
+    /// The job it was made from, as it was entered.
+    pub job: Arc<Job>,
+    /// The catalog it was made with, the job's own prices and rates in it.
+    pub catalog: Arc<Catalog>,
     /// The sentence that is the answer, and what is missing.
     pub answer: Answer,
     /// What is wrong with the entries.
@@ -57,7 +64,7 @@ pub struct Assessment {
     /// Each section as a row after its joints were sealed, in the order of the sections.
     pub rows: Vec<Option<RowForecast>>,
     /// Why the joints opened, if any gap is known.
-    pub causes: Option<Findings>,
+    pub causes: Option<Diagnosis>,
     /// The joints of all surfaces, in the order of the layouts.
     pub joints: Vec<JointState>,
     /// In which weeks to seal, if there is anything to seal.
@@ -73,19 +80,19 @@ pub struct Assessment {
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
     /// Later visits, held against what was forecast.
-    pub follow_up: Vec<VisitFound>,
+    pub follow_up: Vec<VisitOutcome>,
     /// Cautions that apply.
     pub cautions: Vec<Caution>,
 }
 
 impl Assessment {
     /// The option the papers speak of.
-    pub fn chosen(&self, job: &Job) -> Option<&RepairOption> {
-        self.options.iter().find(|option| option.method == job.plan.chosen)
+    pub fn chosen(&self) -> Option<&RepairOption> {
+        self.options.iter().find(|option| option.method == self.job.plan.chosen)
     }
 
     /// The option that costs least with callbacks included, if any chance is known.
-    pub fn least_expected(&self) -> Option<&RepairOption> {
+    pub fn cheapest_with_callbacks(&self) -> Option<&RepairOption> {
         let best = self.choice.as_ref()?.best;
         self.options.iter().find(|option| option.method == best)
     }
@@ -93,10 +100,10 @@ impl Assessment {
     /// The section that speaks for the job: of those with an explicable gap the one that was measured
     /// most, and not one that got wet.
     pub fn speaking_section(&self) -> Option<&SectionState> {
-        let struck = self.causes.as_ref().and_then(|causes| causes.struck);
+        let wetted_section = self.causes.as_ref().and_then(|causes| causes.wetted_section);
         let explicable = self.sections.iter().enumerate().filter(|(at, state)| {
             let origin = state.origin.filter(|origin| !origin.beyond_drying);
-            Some(*at) != struck && state.gaps.measured > 0 && origin.is_some()
+            Some(*at) != wetted_section && state.gaps.measured > 0 && origin.is_some()
         });
         explicable.map(|(_, state)| state).max_by_key(|state| state.gaps.measured)
     }
@@ -140,20 +147,26 @@ impl Assessment {
 }
 
 /// Assesses a job with the data of a shelf. Deterministic; never panics.
-pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
-    // Reckoned with what can be; judged by what was entered. The job's own figures go first.
-    let own_shelf = shelf.with(entered.shelf.as_ref());
-    let shelf = own_shelf.as_ref();
-    let job = &usable(entered);
+///
+/// What was entered is checked as it stands; what is worked out follows from the sanitized job, with
+/// the job's own prices and rates before those of the catalog.
+pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessment {
+    let entered: Arc<Job> = entered.into();
+    let merged = match catalog.with(entered.price_book.as_ref()) {
+        Cow::Borrowed(_) => Arc::clone(catalog),
+        Cow::Owned(own) => Arc::new(own),
+    };
+    let catalog: &Catalog = &merged;
+    let job = &sanitized(&entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
-    let mut problems = check(entered, shelf, &layouts);
-    let year = IndoorYear::new(&job.air, job.logged.as_ref(), &shelf.stations);
+    let mut problems = check(&entered, catalog, &layouts);
+    let year = IndoorYear::new(&job.air, job.logged.as_ref(), &catalog.stations);
 
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
-    let sections = sections::section_states(job, shelf, year.as_ref(), &gaps.sections);
+    let sections = sections::section_states(job, catalog, year.as_ref(), &gaps.sections);
     let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
-    let (season, seal_day) = options::plan_season(job, shelf, &layouts, &sections, &joints);
-    sections::hold_against_class(job, shelf, &sections, &mut joints, &layouts, seal_day);
+    let (season, seal_day) = options::plan_season(job, catalog, &layouts, &sections, &joints);
+    sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
@@ -162,14 +175,14 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         .enumerate()
         .map(|(at, state)| {
             let own: Vec<&JointState> = joints.iter().filter(|joint| joint.section == Some(at)).collect();
-            rows::row_after(job, shelf, &layouts[state.surface], state, &own, seal_day)
+            rows::row_after(job, catalog, &layouts[state.surface], state, &own, seal_day)
         })
         .collect();
-    let causes = causes::findings(job, shelf, &layouts, &sections);
-    let held = year.as_ref().map_or(1.0, IndoorYear::held_share);
+    let causes = causes::diagnosis(job, catalog, &layouts, &sections);
+    let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
     let mut options = options::options(&options::OptionInputs {
         job,
-        shelf,
+        catalog,
         layouts: &layouts,
         sections: &sections,
         joints: &joints,
@@ -178,7 +191,7 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
     });
     let inputs = risk::RiskInputs {
         job,
-        shelf,
+        catalog,
         layouts: &layouts,
         sections: &sections,
         joints: &joints,
@@ -200,33 +213,33 @@ pub fn assess(entered: &Job, shelf: &Shelf) -> Assessment {
         causes,
         joints,
         season,
-        sealant: shelf.sealant(&job.plan.sealant).cloned(),
-        bead: cut::planned_bead(job, shelf),
+        sealant: catalog.sealant(&job.plan.sealant).cloned(),
+        bead: cut::planned_bead(job, catalog),
         seal_day,
         options,
         choice,
         follow_up,
-        cautions: cautions(job, shelf),
+        cautions: cautions(job, catalog),
     };
-    assessment.answer = answer::answer(job, shelf, &assessment);
+    assessment.answer = answer::answer(job, catalog, &assessment);
     assessment
 }
 
 /// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.
-pub fn rates_taken(job: &Job, shelf: &Shelf) -> Vec<(String, f64)> {
+pub fn rates_taken(job: &Job, catalog: &Catalog) -> Vec<(String, f64)> {
     if job.done.hours.is_empty() {
         return vec![];
     }
-    let found = assess(job, shelf);
-    found.chosen(job).map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
+    let assessment = assess(job, catalog);
+    assessment.chosen().map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
 }
 
-fn cautions(job: &Job, shelf: &Shelf) -> Vec<Caution> {
+fn cautions(job: &Job, catalog: &Catalog) -> Vec<Caution> {
     let overhead = job.surfaces.iter().any(|surface| surface.kind != SurfaceKind::Wall);
     let applies = |caution: &&Caution| match caution.when {
         CautionWhen::Always => true,
         CautionWhen::BuiltBefore(year) => job.built.is_none_or(|built| built < year),
         CautionWhen::Overhead => overhead,
     };
-    shelf.cautions.iter().filter(applies).cloned().collect()
+    catalog.cautions.iter().filter(applies).cloned().collect()
 }

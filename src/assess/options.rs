@@ -2,12 +2,12 @@
 
 use super::materials::{cutting, quantities, trial_run};
 use super::sections::{JointState, SectionState, motion, slides, tongue};
-use crate::job::{Job, Shelf};
+use crate::job::{Job, Catalog};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    Method, MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
+    RepairMethod, MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
     TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
 };
 use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
@@ -67,7 +67,7 @@ pub struct RepairOption {
 #[derive(Clone, Copy)]
 pub(super) struct OptionInputs<'a> {
     pub job: &'a Job,
-    pub shelf: &'a Shelf,
+    pub catalog: &'a Catalog,
     pub layouts: &'a [SurfaceLayout],
     pub sections: &'a [SectionState],
     pub joints: &'a [JointState],
@@ -80,19 +80,19 @@ pub(super) struct OptionInputs<'a> {
 /// The weeks of sealing, and the day that is reckoned with: the plan's, else in the best week.
 pub(super) fn plan_season(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     layouts: &[SurfaceLayout],
     sections: &[SectionState],
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(job, layouts, sections, joints);
-    let found = shelf.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
+    let assessment = catalog.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
     });
-    let best = found.as_ref().map_or(0, |season| season.best_week().day);
-    (found, planned.unwrap_or(best).min(crate::joint::HORIZON - 1))
+    let best = assessment.as_ref().map_or(0, |season| season.best_week().day);
+    (assessment, planned.unwrap_or(best).min(crate::joint::HORIZON - 1))
 }
 
 /// The joints to be sealed whose motion is known.
@@ -123,9 +123,9 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
         return vec![];
     }
     let here = circumstances(inputs.job, &measure);
-    let conditions = applying(&inputs.shelf.conditions, &here);
+    let conditions = applying(&inputs.catalog.conditions, &here);
     let works: Vec<Work> = inputs
-        .shelf
+        .catalog
         .methods
         .iter()
         .filter_map(|method| work(method, &measure, &conditions, inputs))
@@ -133,7 +133,7 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
     let plan = &inputs.job.plan;
-    let spreads = cost_spreads(&costs, plan.prices.hour(), inputs.shelf.trials, COST_SEED);
+    let spreads = cost_spreads(&costs, plan.prices.hour(), inputs.catalog.trials, COST_SEED);
     works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
 }
 
@@ -160,7 +160,7 @@ fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance> {
 
 /// A method with its work laid out, before it has a price.
 struct Work {
-    method: Method,
+    method: RepairMethod,
     tasks: Vec<TaskHours>,
     materials: Vec<MaterialLine>,
     schedule: Schedule,
@@ -169,26 +169,26 @@ struct Work {
 }
 
 fn work(
-    method: &Method,
+    method: &RepairMethod,
     measure: &Quantities,
     conditions: &[&Condition],
     inputs: &OptionInputs<'_>,
 ) -> Option<Work> {
-    let (plan, shelf) = (&inputs.job.plan, inputs.shelf);
+    let (plan, catalog) = (&inputs.job.plan, inputs.catalog);
     let split = if plan.two_visits { method.in_two_visits() } else { None };
     let method = split.unwrap_or_else(|| method.clone());
-    let sealant = shelf.sealant(&plan.sealant)?;
-    let (primer, paint) = (shelf.paint(&plan.primer)?, shelf.paint(&plan.paint)?);
+    let sealant = catalog.sealant(&plan.sealant)?;
+    let (primer, paint) = (catalog.paint(&plan.primer)?, catalog.paint(&plan.paint)?);
     let tasks = task_hours(&TaskInputs {
         method: &method,
-        tasks: &shelf.tasks,
+        tasks: &catalog.tasks,
         conditions,
         plan,
         quantities: measure,
         trial_run: trial_run(inputs),
     });
     let boards =
-        shelf.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
+        catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
     let cut = boards.and_then(|boards| cutting(measure, boards, plan).ok());
     let materials = takeoff(&TakeoffInputs {
         method: &method,
@@ -197,7 +197,7 @@ fn work(
         sealant,
         primer,
         paint,
-        materials: &shelf.materials,
+        materials: &catalog.materials,
         cutting: cut.as_ref(),
     });
     let waits = WaitTimes {
@@ -218,7 +218,7 @@ const fn days(count: usize) -> f64 {
 
 /// The crew as the schedule needs it. What is sealed begins on the day of sealing, all else after the
 /// visit.
-fn crew(method: &Method, inputs: &OptionInputs<'_>) -> Crew {
+fn crew(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Crew {
     let plan = &inputs.job.plan;
     let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
     let first = super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 });
@@ -261,7 +261,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cutting,
         tasks,
         materials,
-        holds: held_share(method.outcome, inputs),
+        holds: humidity_control_share(method.outcome, inputs),
         callback: None,
         expected: None,
     }
@@ -269,7 +269,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
 
 /// Why a method is out of the question here, if it is.
 fn not_possible(
-    method: &Method,
+    method: &RepairMethod,
     measure: &Quantities,
     boards_too_short: bool,
     inputs: &OptionInputs<'_>,
@@ -312,7 +312,7 @@ fn widest_left(inputs: &OptionInputs<'_>) -> Length {
 fn widest_of_dried_boards(inputs: &OptionInputs<'_>) -> Length {
     let one = |state: &SectionState| {
         let board = &inputs.job.surfaces[state.surface].sections[state.section].board;
-        let species = inputs.shelf.species(&board.species)?;
+        let species = inputs.catalog.species(&board.species)?;
         let (driest, _) = state.settled.extremes();
         Some(state.across * shrinkage(species, board.ring_angle, state.settled.mean(), driest))
     };
@@ -321,9 +321,9 @@ fn widest_of_dried_boards(inputs: &OptionInputs<'_>) -> Length {
 
 /// Share of the treated length that a way's bead holds on if laid on the plan's day; `None` for a way
 /// without a bead.
-fn held_share(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
+fn humidity_control_share(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
     let Outcome::Bead { held, breaker } = outcome else { return None };
-    let sealant = inputs.shelf.sealant(&inputs.job.plan.sealant)?.over(breaker);
+    let sealant = inputs.catalog.sealant(&inputs.job.plan.sealant)?.over(breaker);
     let moves = if held { inputs.held } else { 1.0 };
     let takes = |joint: &JointState| {
         joint.can_hold && joint.demand.is_some_and(|demand| sealant.takes(demand.times(moves)))

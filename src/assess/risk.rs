@@ -2,10 +2,10 @@
 
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
-use crate::job::{Job, Shelf};
+use crate::job::{Job, Catalog};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Money};
-use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, Swing, present_value, risks};
+use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, CostDriver, present_value, risks};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
@@ -29,7 +29,7 @@ pub(super) const RING_SCATTER: f64 = 0.08;
 #[derive(Clone, Copy)]
 pub(super) struct RiskInputs<'a> {
     pub job: &'a Job,
-    pub shelf: &'a Shelf,
+    pub catalog: &'a Catalog,
     pub layouts: &'a [SurfaceLayout],
     pub sections: &'a [SectionState],
     pub joints: &'a [JointState],
@@ -62,10 +62,10 @@ pub(super) fn chances(
 ) -> Vec<YearlyShare> {
     let plan = &inputs.job.plan;
     let tried_options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
-    let shelf = inputs.shelf;
-    let run = |years, trials| risks(&tried_options, &plan.callback, &shelf.capability, years, trials, SEED);
+    let catalog = inputs.catalog;
+    let run = |years, trials| risks(&tried_options, &plan.callback, &catalog.capability, years, trials, SEED);
     // What a year costs is a sum over many trials: fewer of them tell it as well.
-    let (term, one_year) = (run(plan.warranty_years, shelf.trials), run(1, shelf.trials * 2 / 5));
+    let (term, one_year) = (run(plan.warranty_years, catalog.trials), run(1, catalog.trials * 2 / 5));
     let share = |((at, option), risk): (&Tried, &Risk)| (*at, yearly_share(option, risk));
     let shares: Vec<YearlyShare> = tried.iter().zip(&one_year).map(share).collect();
     for (&(at, share), risk) in shares.iter().zip(term) {
@@ -107,9 +107,9 @@ fn risk_option(inputs: &RiskInputs<'_>, option: &RepairOption) -> Option<RiskOpt
 }
 
 /// Movement per per cent of moisture of a section's boards, as a fraction of their width.
-fn per_pct(job: &Job, shelf: &Shelf, state: &SectionState) -> f64 {
+fn per_pct(job: &Job, catalog: &Catalog, state: &SectionState) -> f64 {
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    shelf.species(&board.species).map_or(0.0, |species| species.coefficient(board.ring_angle))
+    catalog.species(&board.species).map_or(0.0, |species| species.coefficient(board.ring_angle))
 }
 
 /// How much the driest and the dampest day of the year go with a damper year, per cent moisture.
@@ -118,7 +118,7 @@ fn weather(state: &SectionState) -> (f64, f64) {
     let settled = |day: &i64| state.settled.on(*day).to_pct();
     let driest = days.clone().min_by(|a, b| settled(a).total_cmp(&settled(b))).unwrap_or(0);
     let dampest = days.max_by(|a, b| settled(a).total_cmp(&settled(b))).unwrap_or(0);
-    (state.settled.damper_on(driest).to_pct(), state.settled.damper_on(dampest).to_pct())
+    (state.settled.wet_year_on(driest).to_pct(), state.settled.wet_year_on(dampest).to_pct())
 }
 
 /// Whether a joint gets a bead whose movement is known: those, in order, are the ones the trials of a
@@ -130,17 +130,17 @@ pub(super) const fn is_sealed(state: &JointState) -> bool {
 /// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
 /// its swing.
 fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
-    let RiskInputs { job, shelf, layouts, sections, joints, seal_day, .. } = *inputs;
+    let RiskInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
     let swing = |state: &SectionState| {
         let from = seal_day.min(HORIZON - 1);
         let then = state.motion.narrowing[from];
         let later = &state.motion.narrowing[from..];
         let most = later.iter().copied().fold(then, f64::max);
         let least = later.iter().copied().fold(then, f64::min);
-        let (per_pct, (dry, damp)) = (per_pct(job, shelf, state), weather(state));
+        let (per_pct, (dry, damp)) = (per_pct(job, catalog, state), weather(state));
         // Of a wrong reading only what is still left on the day of sealing shows afterwards.
         let left = state.settled.left_after(seal_day, Moisture::pct(1.0));
-        Swing {
+        CostDriver {
             narrows: held * (most - then),
             widens: held * (then - least),
             weather: (held * per_pct * dry, held * per_pct * damp),
@@ -165,7 +165,7 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
             lost: tongue(job, state.surface, joint).is_some_and(|tongue| most >= tongue),
         })
     };
-    let takes = shelf.sealant(&job.plan.sealant).map_or((0.0, 0.0), |sealant| {
+    let takes = catalog.sealant(&job.plan.sealant).map_or((0.0, 0.0), |sealant| {
         let sealant = sealant.over(breaker);
         (sealant.stretch.to_fraction(), sealant.squeeze.to_fraction())
     });
@@ -198,9 +198,9 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
 /// between them; a joint counts as open from `open_from` on.
 fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOption {
     let swing = |state: &SectionState| {
-        let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.shelf, state), weather(state));
+        let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.catalog, state), weather(state));
         let (driest, dampest) = state.settled.extremes();
-        Swing {
+        CostDriver {
             narrows: per_pct * (state.settled.mean() - driest).to_pct(),
             widens: per_pct * (dampest - state.settled.mean()).to_pct(),
             weather: (per_pct * dry, per_pct * damp),

@@ -11,7 +11,7 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::risk::{RING_SCATTER, moves_like_its_gap};
 use super::sections::{JointState, SectionState};
-use crate::job::{Job, Shelf};
+use crate::job::{Job, Catalog};
 use crate::joint::{HORIZON, Row, RowBoard, RowJoint, Sealant};
 use crate::measure::{Length, Percent};
 use crate::repair::Capability;
@@ -54,19 +54,19 @@ struct Sealed {
 /// both edges.
 pub(super) fn row_after(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     laid: &SurfaceLayout,
     state: &SectionState,
     joints: &[&JointState],
     seal_day: usize,
 ) -> Option<RowForecast> {
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    let species = shelf.species(&board.species)?;
-    let sealant = shelf.bead(&job.plan)?;
+    let species = catalog.species(&board.species)?;
+    let sealant = catalog.bead(&job.plan)?;
     let edges: Vec<Sealed> = joints
         .iter()
         .filter(|joint| laid.joints[joint.joint].kind == JointKind::BoardEdge)
-        .filter_map(|joint| sealed(job, shelf, state, joint, &sealant))
+        .filter_map(|joint| sealed(job, catalog, state, joint, &sealant))
         .collect();
     let treated = edges.iter().filter(|edge| edge.treated).count();
     if treated == 0 || state.across <= Length::ZERO {
@@ -80,12 +80,12 @@ pub(super) fn row_after(
         narrows,
         at_groove: board.fixing.at_groove(),
         at_tongue: board.fixing.at_tongue(),
-        nails: shelf.bonding.nails(species.density()),
+        nails: catalog.bonding.nails(species.density()),
     };
     let draws = (MOST_JOINTS / edges.len()).clamp(2, DRAWS);
     let mut random = Xoshiro256PlusPlus::seed_from_u64(state.section as u64);
     let rows: Vec<(f64, f64)> =
-        (0..draws).map(|_| drawn(&edges, &even, &shelf.capability, &mut random)).collect();
+        (0..draws).map(|_| drawn(&edges, &even, &catalog.capability, &mut random)).collect();
     #[expect(clippy::cast_precision_loss, reason = "a few draws")]
     let count = draws as f64;
     let torn = rows.iter().map(|(torn, _)| torn).sum::<f64>() / count;
@@ -100,18 +100,18 @@ pub(super) fn row_after(
 
 fn sealed(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     state: &SectionState,
     joint: &JointState,
     sealant: &Sealant,
 ) -> Option<Sealed> {
     let (more, _) = moves_like_its_gap(&state.gaps, joint.gap?);
     let width = joint.at_sealing.to_mm();
-    let bonding = &shelf.bonding;
+    let bonding = &catalog.bonding;
     // A gap too narrow for a bead is bridged by paint alone.
     let (depth, reach) = if joint.treated && joint.at_sealing >= job.plan.narrowest {
         let depth = width.max(job.plan.bead.least_depth.to_mm());
-        (depth, width * sealant.stretch.to_fraction() * shelf.capability.median)
+        (depth, width * sealant.stretch.to_fraction() * catalog.capability.median)
     } else {
         (0.0, bonding.paint_reach)
     };

@@ -5,8 +5,8 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::air::IndoorYear;
-use crate::cause::{Origin, OriginInputs, against_marks, install_moisture};
-use crate::job::{Job, Place, Problem, Severity, Shelf};
+use crate::cause::{InstallMoisture, OriginInputs, against_marks, install_moisture};
+use crate::job::{Job, Place, Problem, Severity, Catalog};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
     smallest_class, stack, target, widest_board,
@@ -38,7 +38,7 @@ pub struct SectionState {
     /// Width of wood whose movement shows at a joint between two full boards.
     pub across: Length,
     /// The moisture they went up with, if any gap was measured.
-    pub origin: Option<Origin>,
+    pub origin: Option<InstallMoisture>,
     /// That moisture held against the lumber marks, as the end of a sentence.
     pub origin_words: String,
     /// What boards for this section must be before they go up.
@@ -115,7 +115,7 @@ pub struct BeforeInstall {
 
 fn before_install(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     board: &BoardSpec,
     species: &Species,
     years: &BoardYears,
@@ -130,8 +130,8 @@ fn before_install(
         plan.callback.widest,
         Length::inches(1.0 / 32.0),
     );
-    let stack = stack(board, species, &shelf.films);
-    let sealant = shelf.bead(plan);
+    let stack = stack(board, species, &catalog.films);
+    let sealant = catalog.bead(plan);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
@@ -172,12 +172,12 @@ pub struct JointState {
 
 /// The years of every section's build-up, `None` where species or coating are not on the shelf. One
 /// run of the drying for each distinct build-up.
-fn build_ups(job: &Job, shelf: &Shelf, year: &IndoorYear) -> Vec<Option<Arc<BoardYears>>> {
+fn build_ups(job: &Job, catalog: &Catalog, year: &IndoorYear) -> Vec<Option<Arc<BoardYears>>> {
     let sections = job.surfaces.iter().flat_map(|surface| &surface.sections);
     let panels: Vec<Option<Panel>> = sections
         .map(|section| {
             let board = &section.board;
-            Some(panel(board, shelf.species(&board.species)?, shelf.coating(board.finish)?, &shelf.films))
+            Some(panel(board, catalog.species(&board.species)?, catalog.coating(board.finish)?, &catalog.films))
         })
         .collect();
     let mut distinct: Vec<Panel> = Vec::new();
@@ -197,18 +197,18 @@ fn build_ups(job: &Job, shelf: &Shelf, year: &IndoorYear) -> Vec<Option<Arc<Boar
 /// States of all sections whose species, coating and year are known.
 pub(super) fn section_states(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     year: Option<&IndoorYear>,
     gaps: &[Vec<SectionGaps>],
 ) -> Vec<SectionState> {
     let Some(year) = year else { return vec![] };
     let visit = visit_day(job);
-    let mut build_ups = build_ups(job, shelf, year).into_iter();
+    let mut build_ups = build_ups(job, catalog, year).into_iter();
     let mut states = Vec::new();
     for (surface_index, surface) in job.surfaces.iter().enumerate() {
         for (section_index, section) in surface.sections.iter().enumerate() {
             let board = &section.board;
-            let (Some(species), Some(settled)) = (shelf.species(&board.species), build_ups.next().flatten())
+            let (Some(species), Some(settled)) = (catalog.species(&board.species), build_ups.next().flatten())
             else {
                 continue;
             };
@@ -238,8 +238,8 @@ pub(super) fn section_states(
                 across,
                 origin,
                 origin_words: origin
-                    .map_or_else(String::new, |o| against_marks(o.moisture, o.interval, &shelf.marks)),
-                before_install: before_install(job, shelf, board, species, &settled, year),
+                    .map_or_else(String::new, |o| against_marks(o.moisture, o.interval, &catalog.marks)),
+                before_install: before_install(job, catalog, board, species, &settled, year),
                 settled,
                 year_gap,
                 narrowest_day,
@@ -276,11 +276,11 @@ pub(super) fn joint_states(
         let of_surface = &sections[first..];
         for (index, joint) in laid.joints.iter().enumerate() {
             let gap = estimates[surface][index];
-            let found = of_surface
+            let assessment = of_surface
                 .iter()
                 .take_while(|s| s.surface == surface)
                 .position(|s| s.section == joint.section);
-            let section = found.map(|at| first + at);
+            let section = assessment.map(|at| first + at);
             let mut state = JointState {
                 surface,
                 joint: index,
@@ -346,17 +346,17 @@ fn is_treated(job: &Job, joint: &Joint, gap: Option<GapEstimate>) -> bool {
 /// Fills in what a bead put in on `seal_day` would have to take.
 pub(super) fn hold_against_class(
     job: &Job,
-    shelf: &Shelf,
+    catalog: &Catalog,
     sections: &[SectionState],
     joints: &mut [JointState],
     layouts: &[SurfaceLayout],
     seal_day: usize,
 ) {
-    let breaker = shelf.breaker(&job.plan);
-    let Some(sealant) = shelf.bead(&job.plan) else {
+    let breaker = catalog.breaker(&job.plan);
+    let Some(sealant) = catalog.bead(&job.plan) else {
         return;
     };
-    let sealants: Vec<Sealant> = shelf.sealants.iter().map(|sealant| sealant.over(breaker)).collect();
+    let sealants: Vec<Sealant> = catalog.sealants.iter().map(|sealant| sealant.over(breaker)).collect();
     for state in joints {
         let joint = &layouts[state.surface].joints[state.joint];
         let Some(motion) = motion(joint, state, sections) else { continue };
@@ -381,11 +381,11 @@ pub(super) fn physical_problems(
     joints: &[JointState],
     layouts: &[SurfaceLayout],
 ) -> Vec<Problem> {
-    let mut found = Vec::new();
+    let mut assessment = Vec::new();
     for (index, state) in sections.iter().enumerate() {
         let place = || Place::Section(state.surface, state.section);
         if state.origin.is_some_and(|origin| origin.beyond_drying) {
-            found.push(Problem::new(
+            assessment.push(Problem::new(
                 Severity::Warning,
                 place(),
                 format!("Its mean gap of {} is more than drying from green explains", state.gaps.mean.show(job.units)),
@@ -393,7 +393,7 @@ pub(super) fn physical_problems(
             ));
         }
         if state.settled.is_sealed_off() {
-            found.push(Problem::new(
+            assessment.push(Problem::new(
                 Severity::Warning,
                 place(),
                 "Its coating lets nothing through and its backs lie tight: by that, its moisture never changes",
@@ -402,7 +402,7 @@ pub(super) fn physical_problems(
         }
         let board = &job.surfaces[state.surface].sections[state.section].board;
         if let Some(tongue) = board.tongue().filter(|tongue| state.year_gap.1 > *tongue) {
-            found.push(Problem::new(
+            assessment.push(Problem::new(
                 Severity::Warning,
                 place(),
                 format!(
@@ -414,7 +414,7 @@ pub(super) fn physical_problems(
             ));
         }
         if state.is_wetted() {
-            found.push(Problem::new(
+            assessment.push(Problem::new(
                 Severity::Warning,
                 place(),
                 format!(
@@ -433,7 +433,7 @@ pub(super) fn physical_problems(
             .collect();
         if let Some(worst) = pushing.iter().max_by(|a, b| a.push.to_m().total_cmp(&b.push.to_m())) {
             let label = &layouts[worst.surface].joints[worst.joint].label;
-            found.push(Problem::new(
+            assessment.push(Problem::new(
                 Severity::Note,
                 place(),
                 format!(
@@ -449,7 +449,7 @@ pub(super) fn physical_problems(
             ));
         }
     }
-    found
+    assessment
 }
 
 /// Days from the install to the visit, if it is known and not after it.

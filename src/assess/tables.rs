@@ -30,8 +30,9 @@ struct JointRow<'a> {
 }
 
 impl<'a> JointRow<'a> {
-    fn new(job: &'a Job, found: &'a Assessment, state: &JointState) -> Self {
-        let joint = &found.layouts[state.surface].joints[state.joint];
+    fn new(assessment: &'a Assessment, state: &JointState) -> Self {
+        let job = &*assessment.job;
+        let joint = &assessment.layouts[state.surface].joints[state.joint];
         let surface = &job.surfaces[state.surface];
         Self {
             surface: &surface.name,
@@ -58,10 +59,11 @@ impl<'a> JointRow<'a> {
 ///
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
-pub fn joints_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+pub fn joints_csv(assessment: &Assessment) -> Result<String, csv::Error> {
+        let job = &*assessment.job;
     let mut writer = csv::Writer::from_writer(Vec::new());
-    for state in &found.joints {
-        writer.serialize(JointRow::new(job, found, state))?;
+    for state in &assessment.joints {
+        writer.serialize(JointRow::new(assessment, state))?;
     }
     finish(writer)
 }
@@ -71,18 +73,19 @@ pub fn joints_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
 ///
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
-pub fn year_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
+        let job = &*assessment.job;
     let mut writer = csv::Writer::from_writer(Vec::new());
     let mut header: Vec<String> =
         ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
-    for state in &found.sections {
+    for state in &assessment.sections {
         let surface = &job.surfaces[state.surface];
         let name = format!("{}/{}", surface.name, surface.sections[state.section].name);
         header.push(format!("{name} moisture_pct"));
         header.push(format!("{name} mean_gap_mm"));
     }
     writer.write_record(&header)?;
-    let Some(year) = &found.year else { return finish(writer) };
+    let Some(year) = &assessment.year else { return finish(writer) };
     let visit = usize::try_from(visit_day(job)).unwrap_or(0);
     for day in 0..year.days.len() {
         let air = &year.days[(visit + day) % year.days.len()];
@@ -92,7 +95,7 @@ pub fn year_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
             round(air.humidity.to_pct(), 2).to_string(),
             pct(air.emc()).to_string(),
         ];
-        for state in &found.sections {
+        for state in &assessment.sections {
             row.push(pct(state.motion.moisture[day]).to_string());
             row.push(mm(state.mean_gap_on(day)).to_string());
         }
@@ -110,7 +113,8 @@ fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
 ///
 /// # Errors
 /// If the table cannot be written.
-pub fn tasks_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
+        let job = &*assessment.job;
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record([
         "task",
@@ -123,7 +127,7 @@ pub fn tasks_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
         "hours_sd",
         "basis",
     ])?;
-    for task in found.chosen(job).iter().flat_map(|option| &option.tasks) {
+    for task in assessment.chosen().iter().flat_map(|option| &option.tasks) {
         let minutes = task.minutes;
         let numbers = [
             task.batches,
@@ -144,13 +148,14 @@ pub fn tasks_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
 ///
 /// # Errors
 /// If the table cannot be written.
-pub fn materials_csv(job: &Job, found: &Assessment) -> Result<String, csv::Error> {
+pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
+        let job = &*assessment.job;
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
-    for line in found.chosen(job).iter().flat_map(|option| &option.materials) {
+    for line in assessment.chosen().iter().flat_map(|option| &option.materials) {
         let money = |amount: crate::measure::Money| amount.show("").replace(',', "").replace('−', "-");
         table.write_record([
-            line.label(Units::Millimetres),
+            line.label(Units::Millimeters),
             line.pieces.to_string(),
             money(line.price),
             money(line.amount),

@@ -83,7 +83,7 @@ impl Cause {
 
 /// What happened besides drying or the seasons.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Besides {
+pub enum OtherCause {
     /// Nothing.
     Nothing,
     /// The sealant was weak.
@@ -103,14 +103,14 @@ pub struct Hypothesis {
     /// Whether boards are bonded in groups.
     pub bonded: bool,
     /// What happened besides.
-    pub besides: Besides,
+    pub other_cause: OtherCause,
 }
 
 impl Hypothesis {
     /// All accounts.
     pub fn all() -> Vec<Self> {
-        let besides = [Besides::Nothing, Besides::WeakSealant, Besides::Framing, Besides::Wetted];
-        let with = |wet, bonded| besides.map(|besides| Self { wet, bonded, besides });
+        let other_cause = [OtherCause::Nothing, OtherCause::WeakSealant, OtherCause::Framing, OtherCause::Wetted];
+        let with = |wet, bonded| other_cause.map(|other_cause| Self { wet, bonded, other_cause });
         [with(true, false), with(true, true), with(false, false), with(false, true)].concat()
     }
 
@@ -119,28 +119,28 @@ impl Hypothesis {
         match cause {
             Cause::WetAtInstall => self.wet,
             Cause::Seasonal => !self.wet,
-            Cause::WeakSealant => self.besides == Besides::WeakSealant,
-            Cause::FramingMoved => self.besides == Besides::Framing,
-            Cause::WettedAndDried => self.besides == Besides::Wetted,
+            Cause::WeakSealant => self.other_cause == OtherCause::WeakSealant,
+            Cause::FramingMoved => self.other_cause == OtherCause::Framing,
+            Cause::WettedAndDried => self.other_cause == OtherCause::Wetted,
             Cause::BondedGroups => self.bonded,
         }
     }
 
     /// The cause it is called by: what happened besides, else the drying or the seasons.
     pub const fn main(&self) -> Cause {
-        match self.besides {
-            Besides::WeakSealant => Cause::WeakSealant,
-            Besides::Framing => Cause::FramingMoved,
-            Besides::Wetted => Cause::WettedAndDried,
-            Besides::Nothing if self.wet => Cause::WetAtInstall,
-            Besides::Nothing => Cause::Seasonal,
+        match self.other_cause {
+            OtherCause::WeakSealant => Cause::WeakSealant,
+            OtherCause::Framing => Cause::FramingMoved,
+            OtherCause::Wetted => Cause::WettedAndDried,
+            OtherCause::Nothing if self.wet => Cause::WetAtInstall,
+            OtherCause::Nothing => Cause::Seasonal,
         }
     }
 }
 
 /// How often each cause is expected to play a part, 0 to 1, with the source.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub struct Expected {
+pub struct CausePriors {
     /// Boards too wet at install, rather than right.
     pub wet_at_install: f64,
     /// A weak sealant.
@@ -157,17 +157,17 @@ pub struct Expected {
     pub kind: Kind,
 }
 
-impl Expected {
+impl CausePriors {
     /// How often this account is expected.
     pub fn of(&self, hypothesis: &Hypothesis) -> f64 {
         let wet = if hypothesis.wet { self.wet_at_install } else { 1.0 - self.wet_at_install };
         let bonded = if hypothesis.bonded { self.bonded_groups } else { 1.0 - self.bonded_groups };
-        let besides = match hypothesis.besides {
-            Besides::WeakSealant => self.weak_sealant,
-            Besides::Framing => self.framing_moved,
-            Besides::Wetted => self.wetted_and_dried,
-            Besides::Nothing => 1.0 - self.weak_sealant - self.framing_moved - self.wetted_and_dried,
+        let other_cause = match hypothesis.other_cause {
+            OtherCause::WeakSealant => self.weak_sealant,
+            OtherCause::Framing => self.framing_moved,
+            OtherCause::Wetted => self.wetted_and_dried,
+            OtherCause::Nothing => 1.0 - self.weak_sealant - self.framing_moved - self.wetted_and_dried,
         };
-        wet * bonded * besides
+        wet * bonded * other_cause
     }
 }

@@ -10,7 +10,7 @@
 use statrs::function::erf::erfc;
 
 use super::evidence::{CLOSED, LaterGaps, SectionEvidence};
-use super::hypothesis::{Besides, Hypothesis};
+use super::hypothesis::{OtherCause, Hypothesis};
 
 /// Parameter sets tried for each account.
 pub(super) const SETS: u32 = 512;
@@ -28,7 +28,7 @@ pub(super) struct Parameters {
     /// Moisture at install, as a quantile of what the account expects.
     install: f64,
     /// Present moisture over what the model says, per cent.
-    damper: f64,
+    wet_year: f64,
     /// Opening left when the boards were laid, mm.
     laid: f64,
     /// Scatter in proportion to the opening.
@@ -38,7 +38,7 @@ pub(super) struct Parameters {
     /// Boards in a bonded group.
     group: f64,
     /// Quantiles for what happened besides.
-    besides: [f64; 4],
+    other_cause: [f64; 4],
 }
 
 /// The additive-recurrence sequence of Roberts (2018) in ten dimensions: quantile `dimension` of
@@ -55,12 +55,12 @@ impl Parameters {
         Self {
             install: q(0),
             // A normal of 0.9 % by its logistic stand-in: close enough for a prior.
-            damper: 0.9 * (q(1) / (1.0 - q(1))).ln() / 1.702,
+            wet_year: 0.9 * (q(1) / (1.0 - q(1))).ln() / 1.702,
             laid: -0.15 * (1.0 - q(2)).ln(),
             relative: 0.08 + 0.3 * q(3),
             fixed: 0.1 + 0.5 * q(4) * q(4),
             group: 2.0 + 6.0 * q(5),
-            besides: [q(6), q(7), q(8), quantile(index, 9)],
+            other_cause: [q(6), q(7), q(8), quantile(index, 9)],
         }
     }
 }
@@ -93,16 +93,16 @@ pub(super) fn expectation(
         mean + 1.4 * (set.install / (1.0 - set.install)).ln() / 1.702
     };
     let (now, opened) = section.since_install(install);
-    let opening = (opened - section.per_pct * set.damper + set.laid).max(0.0);
+    let opening = (opened - section.per_pct * set.wet_year + set.laid).max(0.0);
     let scatter = (set.relative * opening).hypot(set.fixed).hypot(GAUGE);
     let group = account.bonded.then(|| {
         let own = (scatter * scatter - GAUGE * GAUGE).max(0.0);
         (set.group * opening, (set.group * own + GAUGE * GAUGE).sqrt(), 1.0 / set.group)
     });
     // The wetted part lies in the section whose stretch of the job holds the quantile.
-    let [place, size, more, damp] = set.besides;
-    let struck = account.besides == Besides::Wetted && part_of_job.0 <= place && place < part_of_job.1;
-    let wetted = struck.then(|| {
+    let [place, size, more, damp] = set.other_cause;
+    let wetted_section = account.other_cause == OtherCause::Wetted && part_of_job.0 <= place && place < part_of_job.1;
+    let wetted = wetted_section.then(|| {
         let along = (place - part_of_job.0) / (part_of_job.1 - part_of_job.0);
         // Half of the wettings take the whole section.
         let (from, to) = if size < 0.5 { (0.0, 1.0) } else { (along - size / 3.0, along + size / 3.0) };
@@ -110,7 +110,7 @@ pub(super) fn expectation(
         let surplus = if damp < 0.5 { 0.0 } else { 3.0 + 24.0 * (damp - 0.5) };
         (from, to, 0.5 + 5.5 * more, surplus)
     });
-    Expectation { now: now + set.damper, opening, scatter, group, wetted }
+    Expectation { now: now + set.wet_year, opening, scatter, group, wetted }
 }
 
 /// Logarithms of the densities of a section's readings.
@@ -231,7 +231,7 @@ fn later_term(later: &LaterGaps, expected: &Expectation, section: &SectionEviden
 pub(super) fn failure_term(account: &Hypothesis, sections: &[SectionEvidence]) -> f64 {
     use crate::survey::Failure;
     const STEPS: u32 = 12;
-    let (low, high) = if account.besides == Besides::WeakSealant { (0.05, 0.5) } else { (0.7, 2.5) };
+    let (low, high) = if account.other_cause == OtherCause::WeakSealant { (0.05, 0.5) } else { (0.7, 2.5) };
     let of_limit = |limit: f64| {
         let one = |&(width, failed): &(f64, Failure)| {
             let past = 1.0 / (1.0 + ((limit - width) / (0.2 * limit + 0.05)).exp());
@@ -253,7 +253,7 @@ pub(super) fn failure_term(account: &Hypothesis, sections: &[SectionEvidence]) -
 
 /// Probability that a bead let go at `width` mm, sound or weak, for planning what to note.
 pub(super) fn lets_go(account: &Hypothesis, width: f64) -> f64 {
-    let limit = if account.besides == Besides::WeakSealant { 0.25 } else { 1.5 };
+    let limit = if account.other_cause == OtherCause::WeakSealant { 0.25 } else { 1.5 };
     1.0 / (1.0 + ((limit - width) / (0.4 * limit)).exp())
 }
 

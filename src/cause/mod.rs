@@ -14,7 +14,7 @@ mod odds;
 mod origin;
 
 pub use evidence::{GapEvidence, LaterGaps, SectionInputs};
-pub use hypothesis::{Besides, Cause, Expected, Hypothesis};
+pub use hypothesis::{OtherCause, Cause, CausePriors, Hypothesis};
 pub use marks::{Mark, against_marks};
 pub use odds::{Clue, ClueKind, Odds, Reading, odds};
-pub use origin::{Origin, OriginInputs, install_moisture};
+pub use origin::{InstallMoisture, OriginInputs, install_moisture};

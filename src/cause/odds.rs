@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use super::evidence::{SectionEvidence, SectionInputs};
-use super::hypothesis::{Cause, Expected, Hypothesis};
+use super::hypothesis::{Cause, CausePriors, Hypothesis};
 use super::likelihood::{
     Expectation, Parameters, SETS, Terms, expectation, failure_term, lets_go, log_mean, section_terms,
 };
@@ -52,7 +52,7 @@ pub struct Odds {
     /// The clues.
     pub clues: Vec<Clue>,
     /// The reading that would settle most, and the share of the doubt it is expected to remove.
-    pub settling: Option<(Reading, f64)>,
+    pub most_informative_reading: Option<(Reading, f64)>,
 }
 
 /// Probabilities of the accounts.
@@ -84,7 +84,7 @@ struct Foresight {
 }
 
 /// The odds of the causes, held against the readings of all sections. `None` while no gap is known.
-pub fn odds(inputs: &[SectionInputs<'_>], expected: &Expected) -> Option<Odds> {
+pub fn odds(inputs: &[SectionInputs<'_>], expected: &CausePriors) -> Option<Odds> {
     let sections: Vec<SectionEvidence> = inputs.iter().map(SectionEvidence::new).collect();
     if sections.iter().all(|section| section.open.is_empty() && section.closed == 0.0) {
         return None;
@@ -101,7 +101,7 @@ pub fn odds(inputs: &[SectionInputs<'_>], expected: &Expected) -> Option<Odds> {
         causes,
         account: (scored[best].account, weights[best]),
         clues: clues(&scored, &sections),
-        settling: settling(&scored, &weights, &sections),
+        most_informative_reading: most_informative_reading(&scored, &weights, &sections),
     })
 }
 
@@ -138,7 +138,7 @@ fn score(account: Hypothesis, sections: &[SectionEvidence], sets: &[Parameters],
             total.sum.1 += terms.sum.1;
             expectations.push(expected);
         }
-        if account.besides == super::hypothesis::Besides::Framing && joints > 0.0 {
+        if account.other_cause == super::hypothesis::OtherCause::Framing && joints > 0.0 {
             // The moved line is one of the joints that were measured, or it is not.
             total.gaps += ((1.0 - seen / joints).max(0.0) + total.moved / joints).max(1e-12).ln();
         }
@@ -238,7 +238,7 @@ fn doubt(weights: &[f64]) -> f64 {
 }
 
 /// The reading whose outcome is expected to remove most of the doubt.
-fn settling(scored: &[Scored], weights: &Weights, sections: &[SectionEvidence]) -> Option<(Reading, f64)> {
+fn most_informative_reading(scored: &[Scored], weights: &Weights, sections: &[SectionEvidence]) -> Option<(Reading, f64)> {
     let now = doubt(weights);
     if now < 0.02 {
         return None;

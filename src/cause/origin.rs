@@ -25,7 +25,7 @@ pub struct OriginInputs<'a> {
 
 /// Where the boards came from.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Origin {
+pub struct InstallMoisture {
     /// Moisture at install. At the start of shrinkage if no moisture explains the gap.
     pub moisture: Moisture,
     /// The interval it lies in nine times out of ten.
@@ -39,7 +39,7 @@ pub struct Origin {
 ///
 /// The interval is first-order error propagation over the mean gap, the present moisture, the
 /// species' scatter ([`Species::SCATTER`], as for one lot) and the ring angle, taken as normal.
-pub fn install_moisture(inputs: &OriginInputs<'_>) -> Option<Origin> {
+pub fn install_moisture(inputs: &OriginInputs<'_>) -> Option<InstallMoisture> {
     if inputs.across <= Length::ZERO {
         return None;
     }
@@ -69,7 +69,7 @@ pub fn install_moisture(inputs: &OriginInputs<'_>) -> Option<Origin> {
 
     let reach = Moisture::pct(Normal::standard().inverse_cdf(0.95) * sd);
     let interval = Span { low: (moisture - reach).max(Moisture::ZERO), high: moisture + reach };
-    Some(Origin { moisture, interval, beyond_drying: best.is_none() })
+    Some(InstallMoisture { moisture, interval, beyond_drying: best.is_none() })
 }
 
 #[cfg(test)]

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use super::letterhead::{Contractor, OwnWords};
-use super::own_shelf::OwnShelf;
+use super::price_book::PriceBook;
 use crate::air::{IndoorAir, LoggedAir};
 use crate::measure::Units;
 use crate::repair::{Done, Plan};
@@ -52,7 +52,8 @@ pub struct Job {
     pub plan: Plan,
     /// The figures of the shelf that the job goes by, kept with it so that it never changes by itself;
     /// `None` before it was first saved.
-    pub shelf: Option<OwnShelf>,
+    #[serde(rename = "shelf")]
+    pub price_book: Option<PriceBook>,
     /// What the work took.
     pub done: Done,
     /// Later visits.
@@ -82,7 +83,7 @@ impl Default for Job {
             air: IndoorAir::default(),
             logged: None,
             plan: Plan::default(),
-            shelf: None,
+            price_book: None,
             done: Done::default(),
             later: Vec::new(),
             unknown: Vec::new(),

@@ -8,8 +8,8 @@ use serde::Deserialize;
 
 use super::document::{Job, VERSION};
 use super::problem::{Place, Problem, Severity};
-use super::salvage;
-use super::shelf_file::read_shelf;
+use super::lenient;
+use super::price_file::read_prices;
 
 /// No job comes near this; a larger file is something else.
 const LARGEST: u64 = 8 * 1024 * 1024;
@@ -92,7 +92,7 @@ pub enum SaveError {
 /// If nothing can be read: no such file, no text, too large, a shelf, or from a newer program.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let text = read_text(path)?;
-    if read_shelf(&text).is_ok_and(|shelf| shelf.taken.is_some()) {
+    if read_prices(&text).is_ok_and(|catalog| catalog.taken.is_some()) {
         return Err(LoadError::AShelf { path: path.to_owned() });
     }
     read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
@@ -118,13 +118,13 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     if found > VERSION {
         return Err(found);
     }
-    let (mut job, mut cuts) = salvage::read(text);
+    let (mut job, mut cuts) = lenient::read(text);
     // Whatever it was written by, in memory it is of the present form.
     job.version = VERSION;
     // What a newer program or a hand has added is kept, and written again.
     let kept = cuts.extract_if(.., |cut| cut.unknown.is_some()).filter_map(|cut| cut.unknown);
     job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();
-    let problem = |cut: salvage::Cut| {
+    let problem = |cut: lenient::Cut| {
         let place = Place::File { line: cut.line, column: cut.column };
         let what = format!("{}; “{}” was left out", cut.reason, cut.text);
         Problem::new(Severity::Error, place, what, "Enter it again, or mend the file and open it again")

@@ -2,24 +2,25 @@
 //!
 //! [`Job`] is plain data that serialises as readable RON. [`mod@file`] loads it, mending what it can
 //! of a broken file and saying where, and saves it so that a crash leaves the old or the new file
-//! whole. [`check`] finds what is wrong with the entries. [`Shelf`] is the data that jobs draw on.
+//! whole. [`check`] finds what is wrong with the entries. [`Catalog`] is the data that jobs draw on.
 
 mod check;
 mod document;
+pub mod fields;
 pub mod file;
 mod letterhead;
-mod own_shelf;
+mod price_book;
 mod problem;
-mod salvage;
-mod shelf;
-mod shelf_file;
-mod usable;
+mod lenient;
+mod catalog;
+mod price_file;
+mod sanitized;
 
 pub use check::check;
 pub use document::{Job, VERSION};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
-pub use own_shelf::{Difference, OwnShelf, ShelfBoard};
+pub use price_book::{Difference, PriceBook, CatalogBoard};
 pub use problem::{Place, Problem, Severity};
-pub use shelf::Shelf;
-pub use shelf_file::{RateLearned, ShelfError, jobs_in, learn_rates, load_shelf, read_shelf, save_shelf};
-pub use usable::usable;
+pub use catalog::Catalog;
+pub use price_file::{RateLearned, PriceFileError, jobs_in, learn_rates, load_prices, read_prices, save_prices};
+pub use sanitized::sanitized;

@@ -1,6 +1,7 @@
 //! What is wrong with a job, as data: where, what, and the way out.
 
 use super::document::Job;
+use super::fields::{At, Field};
 
 /// How much a problem matters.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -36,6 +37,8 @@ pub enum Place {
     },
     /// The job as a whole, or the named field of it.
     Job(&'static str),
+    /// An entry of a field.
+    Field(&'static Field, At),
     /// A surface's outline.
     Outline(usize),
     /// An opening of a surface.
@@ -69,6 +72,7 @@ impl Place {
         match *self {
             Self::File { line, column } => format!("file, line {line}, column {column}"),
             Self::Job(field) => field.to_owned(),
+            Self::Field(field, _) => field.id.to_owned(),
             Self::Outline(on) => format!("{}, outline", surface(on)),
             Self::Opening(on, index) => {
                 let found = job.surfaces.get(on).and_then(|s| s.openings.get(index));

@@ -39,12 +39,12 @@ pub struct BeadCut {
     /// The backer or bond breaker behind it, if one was laid.
     pub behind: Option<Polygon>,
     /// How it fares.
-    pub fares: Fares,
+    pub fares: BeadState,
 }
 
 /// How a bead fares at a width of its joint.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Fares {
+pub enum BeadState {
     /// Stretched by so much of what it was, within what it takes.
     Pulled(Percent, Percent),
     /// Narrowed by so much, within what it takes.
@@ -55,7 +55,7 @@ pub enum Fares {
     Out(Percent, Percent),
 }
 
-impl Fares {
+impl BeadState {
     /// Whether it holds.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))
@@ -75,7 +75,7 @@ impl Fares {
 
 /// A bead as it was laid.
 #[derive(Debug, Clone, Copy)]
-pub struct Laid<'a> {
+pub struct PlacedBead<'a> {
     /// The sealant, as it takes movement with or without something behind it.
     pub sealant: &'a Sealant,
     /// Width of the joint at sealing, over nothing.
@@ -89,7 +89,7 @@ pub struct Laid<'a> {
 impl Cut {
     /// The cut through a joint of boards like `spec` that stands open by `gap`, the boards drawn
     /// `reach` to either side. Without a tongue the edges are straight.
-    pub fn new(spec: &BoardSpec, gap: Length, reach: Length, laid: Option<Laid<'_>>) -> Self {
+    pub fn new(spec: &BoardSpec, gap: Length, reach: Length, laid: Option<PlacedBead<'_>>) -> Self {
         let half = gap.max(Length::ZERO).to_m() / 2.0;
         let (thick, v, reach) = (spec.thickness.to_m(), spec.profile.v_leg().to_m(), reach.to_m());
         let tongue = spec.tongue().unwrap_or_default().to_m();
@@ -121,7 +121,7 @@ fn rectangle(x: (f64, f64), y: (f64, f64)) -> Polygon {
     polygon(vec![(x.0, y.0), (x.1, y.0), (x.1, y.1), (x.0, y.1)])
 }
 
-fn bead_cut(spec: &BoardSpec, gap: Length, laid: Laid<'_>) -> Option<BeadCut> {
+fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadCut> {
     let fares = fares(laid.sealant, laid.width, gap)?;
     // The bead keeps its section: narrower it bulges, wider it thins.
     let thins = if gap > Length::ZERO { laid.width.to_m() / gap.to_m() } else { THINS.1 };
@@ -129,7 +129,7 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: Laid<'_>) -> Option<BeadCut> {
     let (half, face) = (gap.max(Length::ZERO).to_m() / 2.0, 0.7 * spec.profile.v_leg().to_m());
     let back = (face + depth).min(spec.thickness.to_m());
     let slit = match fares {
-        Fares::Torn(..) => ((gap - laid.width).to_m() / 2.0).max(2.0 * half * 0.1),
+        BeadState::Torn(..) => ((gap - laid.width).to_m() / 2.0).max(2.0 * half * 0.1),
         _ => 0.0,
     };
     let behind = laid.breaker.then(|| {
@@ -140,16 +140,16 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: Laid<'_>) -> Option<BeadCut> {
 }
 
 /// How a bead laid at the width `sealed` fares at the width `gap`; `None` if there was nothing to seal.
-pub fn fares(sealant: &Sealant, sealed: Length, gap: Length) -> Option<Fares> {
+pub fn fares(sealant: &Sealant, sealed: Length, gap: Length) -> Option<BeadState> {
     let asked = demand(sealed, gap, gap, Length::ZERO)?;
     Some(if asked.stretch > sealant.stretch {
-        Fares::Torn(asked.stretch, sealant.stretch)
+        BeadState::Torn(asked.stretch, sealant.stretch)
     } else if asked.squeeze > sealant.squeeze {
-        Fares::Out(asked.squeeze, sealant.squeeze)
+        BeadState::Out(asked.squeeze, sealant.squeeze)
     } else if asked.stretch > asked.squeeze {
-        Fares::Pulled(asked.stretch, sealant.stretch)
+        BeadState::Pulled(asked.stretch, sealant.stretch)
     } else {
-        Fares::Squeezed(asked.squeeze, sealant.squeeze)
+        BeadState::Squeezed(asked.squeeze, sealant.squeeze)
     })
 }
 
@@ -185,7 +185,7 @@ mod tests {
         let (spec, class) = (BoardSpec::default(), sealant(25.0));
         let at = |mm: f64| {
             let laid =
-                Laid { sealant: &class, width: Length::mm(2.0), depth: Length::mm(3.0), breaker: true };
+                PlacedBead { sealant: &class, width: Length::mm(2.0), depth: Length::mm(3.0), breaker: true };
             Cut::new(&spec, Length::mm(mm), Length::mm(40.0), Some(laid)).bead.unwrap()
         };
         for mm in [1.6, 2.0, 2.4] {
@@ -194,7 +194,7 @@ mod tests {
             assert!((bead.section.unsigned_area() - 6e-6).abs() < 1e-12, "at {mm} mm");
         }
         let torn = at(3.0);
-        assert_eq!(torn.fares, Fares::Torn(Percent::pct(50.0), Percent::pct(25.0)));
+        assert_eq!(torn.fares, BeadState::Torn(Percent::pct(50.0), Percent::pct(25.0)));
         assert!(torn.section.bounding_rect().unwrap().max().x < 0.0015);
         assert!(!at(1.0).fares.holds());
     }

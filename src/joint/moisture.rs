@@ -8,7 +8,7 @@
 use std::f64::consts::TAU;
 
 use super::motion::HORIZON;
-use crate::air::psychrometrics::{saturation_pressure, vapour_pressure};
+use crate::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use crate::air::{Air, DAYS, IndoorYear};
 use crate::measure::Moisture;
 use crate::wood::drying::{Drying, Exposure, Panel, Wood};
@@ -34,7 +34,7 @@ pub struct BoardYears {
     /// Settled moisture on each day of the year, per cent.
     settled: Vec<f64>,
     /// How much wetter a year damper by one standard deviation keeps the boards, per cent.
-    damper: Vec<f64>,
+    wet_year: Vec<f64>,
     /// Part left of each of [`SURPLUSES`] on the days from the visit on; nothing from its end on.
     fading: [Vec<f64>; 2],
     /// The visit's day of the year.
@@ -52,7 +52,7 @@ pub(super) fn exposure(air: &Air) -> Exposure {
     Exposure {
         celsius: air.temperature.to_celsius(),
         saturation: saturation_pressure(air.temperature),
-        vapour: vapour_pressure(air.temperature, air.humidity),
+        vapour: vapor_pressure(air.temperature, air.humidity),
     }
 }
 
@@ -66,9 +66,9 @@ impl BoardYears {
         #[expect(clippy::cast_precision_loss, reason = "365 days")]
         let mut board = Drying::uniform(Wood, panel, CELLS, mean / emc.len() as f64);
         let (settled, at_visit) = settle(&mut board, &days, visit);
-        let damper_days: Vec<Exposure> = year.damper.iter().map(exposure).collect();
-        let (damper, _) = settle(&mut board, &damper_days, visit);
-        let damper = damper.iter().zip(&settled).map(|(wet, usual)| wet - usual).collect();
+        let damper_days: Vec<Exposure> = year.wet_year.iter().map(exposure).collect();
+        let (wet_year, _) = settle(&mut board, &damper_days, visit);
+        let wet_year = wet_year.iter().zip(&settled).map(|(wet, usual)| wet - usual).collect();
         let fading = SURPLUSES.map(|surplus| fade(&at_visit, surplus, &days, &settled, visit));
         let since = age.map(|age| {
             let followed = age.min(MOST_DAYS_SINCE);
@@ -78,7 +78,7 @@ impl BoardYears {
             })
         });
         let sealed_off = panel.transfer.iter().all(|transfer| *transfer <= 0.0);
-        Self { lag: lag(&emc, &settled), sealed_off, settled, damper, fading, visit, since }
+        Self { lag: lag(&emc, &settled), sealed_off, settled, wet_year, fading, visit, since }
     }
 
     /// Whether neither face lets anything through: then the room's air says nothing of the boards.
@@ -92,8 +92,8 @@ impl BoardYears {
     }
 
     /// How much wetter boards are on that day in a year damper by one standard deviation.
-    pub fn damper_on(&self, day: i64) -> Moisture {
-        Moisture::pct(self.damper[index(day)])
+    pub fn wet_year_on(&self, day: i64) -> Moisture {
+        Moisture::pct(self.wet_year[index(day)])
     }
 
     /// Mean of the settled year.

@@ -81,14 +81,14 @@ impl<'a> JointMotion<'a> {
 
     /// Gap on a day, negative when the boards push against each other: then they have this much
     /// less room than they want.
-    pub fn room_on(&self, day: usize) -> Length {
+    pub fn signed_gap_on(&self, day: usize) -> Length {
         let day = day.min(HORIZON - 1);
         self.gap_now + self.across * self.boards.narrowing[day] + self.along * self.boards.shortening[day]
     }
 
     /// Gap on a day, nothing when closed.
     pub fn gap_on(&self, day: usize) -> Length {
-        self.room_on(day).max(Length::ZERO)
+        self.signed_gap_on(day).max(Length::ZERO)
     }
 
     /// Narrowest and widest gap from `day` on, nothing when closed.

@@ -16,7 +16,7 @@ const FORMS: [&str; 6] = ["%Y-%m-%d", "%d %b %Y", "%b %d %Y", "%b %d, %Y", "%d %
 pub fn parse_date(text: &str, units: Units) -> Result<Date, EntryError> {
     let figures: &[&str] = match units {
         Units::Inches => &["%m/%d/%Y"],
-        Units::Millimetres => &["%d.%m.%Y", "%d/%m/%Y"],
+        Units::Millimeters => &["%d.%m.%Y", "%d/%m/%Y"],
     };
     let found = FORMS
         .iter()
@@ -52,10 +52,10 @@ mod tests {
             assert_eq!(parse_date(text, Units::Inches), Ok(date(2026, 2, 14)), "{text}");
         }
         assert_eq!(parse_date("2/4/2026", Units::Inches), Ok(date(2026, 2, 4)));
-        assert_eq!(parse_date("2/4/2026", Units::Millimetres), Ok(date(2026, 4, 2)));
+        assert_eq!(parse_date("2/4/2026", Units::Millimeters), Ok(date(2026, 4, 2)));
         assert_eq!(show_date(date(2026, 2, 4)), "4 Feb 2026");
         for text in ["", "2026-02-30", "02/14/2026", "1066-10-14", "soon"] {
-            assert!(parse_date(text, Units::Millimetres).is_err(), "{text}");
+            assert!(parse_date(text, Units::Millimeters).is_err(), "{text}");
         }
     }
 

@@ -20,8 +20,8 @@ quantity! {
 
 impl Length {
     /// Makes a length from millimetres.
-    pub const fn mm(millimetres: f64) -> Self {
-        Self::m(millimetres / 1000.0)
+    pub const fn mm(millimeters: f64) -> Self {
+        Self::m(millimeters / 1000.0)
     }
 
     /// Makes a length from inches.
@@ -54,7 +54,7 @@ impl Length {
     pub fn show(self, units: Units) -> String {
         match units {
             Units::Inches => self.show_inches(),
-            Units::Millimetres => format!("{} mm", show_number(self.to_mm(), 1)),
+            Units::Millimeters => format!("{} mm", show_number(self.to_mm(), 1)),
         }
     }
 
@@ -62,7 +62,7 @@ impl Length {
     pub fn show_run(self, units: Units) -> String {
         match units {
             Units::Inches => format!("{} ft", show_number(self.to_feet(), 0)),
-            Units::Millimetres => format!("{} m", show_number(self.to_m(), 1)),
+            Units::Millimeters => format!("{} m", show_number(self.to_m(), 1)),
         }
     }
 
@@ -74,7 +74,7 @@ impl Length {
             Units::Inches => {
                 &[0.0625, 0.125, 0.1875, 0.25, 0.375, 0.5, 0.75, 1.0, 2.0, 4.0, 8.0].map(Self::inches)
             }
-            Units::Millimetres => &[1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 20.0, 40.0, 100.0, 200.0].map(Self::mm),
+            Units::Millimeters => &[1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 20.0, 40.0, 100.0, 200.0].map(Self::mm),
         };
         tops.iter().copied().find(|top| *top >= self).unwrap_or(Self::m(1.0))
     }
@@ -111,7 +111,7 @@ impl Length {
             }
         }
         let text = format!("{} mm", (self.to_mm() * 1e4).round() / 1e4);
-        match parse_length(&text, Units::Millimetres) {
+        match parse_length(&text, Units::Millimeters) {
             Ok(same) if same == self => text,
             _ => format!("{} m", self.to_m()),
         }
@@ -153,7 +153,7 @@ impl<'de> Deserialize<'de> for Length {
             let error = EntryError::new(&text, "has no unit", "Write 5-1/8 in or 130 mm");
             return Err(de::Error::custom(error));
         }
-        parse_length(&text, Units::Millimetres).map_err(de::Error::custom)
+        parse_length(&text, Units::Millimeters).map_err(de::Error::custom)
     }
 }
 
@@ -166,7 +166,7 @@ impl<'de> Deserialize<'de> for Length {
 /// If the text is not a length, mixes systems, or is longer than a kilometre.
 pub fn parse_length(text: &str, units: Units) -> Result<Length, EntryError> {
     let fail = |rule: &str| EntryError::new(text, rule, HINT);
-    let tokens = tokenise(text).ok_or_else(|| fail("is not a length"))?;
+    let tokens = tokenize(text).ok_or_else(|| fail("is not a length"))?;
     let (negative, tokens) = match tokens.split_first() {
         Some((Token::Dash, rest)) => (true, rest),
         _ => (false, tokens.as_slice()),
@@ -174,12 +174,12 @@ pub fn parse_length(text: &str, units: Units) -> Result<Length, EntryError> {
     if tokens.is_empty() {
         return Err(fail("is not a length"));
     }
-    let metres = sum_of_terms(tokens, units).map_err(|rule| fail(&rule))?;
+    let meters = sum_of_terms(tokens, units).map_err(|rule| fail(&rule))?;
     // Endless figures come out as no number at all, which is not within anything either.
-    if !(0.0..=LONGEST).contains(&metres) {
+    if !(0.0..=LONGEST).contains(&meters) {
         return Err(fail("is more than a kilometre"));
     }
-    Ok(Length::m(if negative { -metres } else { metres }))
+    Ok(Length::m(if negative { -meters } else { meters }))
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -194,12 +194,12 @@ enum Token {
 enum Unit {
     Feet,
     Inches,
-    Millimetres,
+    Millimeters,
     Centimetres,
     Metres,
 }
 
-fn tokenise(text: &str) -> Option<Vec<Token>> {
+fn tokenize(text: &str) -> Option<Vec<Token>> {
     let mut tokens = Vec::new();
     // Digits are shown in groups, parted by a thin space.
     let text = text.replace(['\u{2009}', '\u{202f}'], "");
@@ -250,7 +250,7 @@ fn unit_word(word: &str) -> Option<Unit> {
     Some(match word {
         "ft" | "feet" | "foot" => Unit::Feet,
         "in" | "inch" | "inches" => Unit::Inches,
-        "mm" => Unit::Millimetres,
+        "mm" => Unit::Millimeters,
         "cm" => Unit::Centimetres,
         "m" => Unit::Metres,
         _ => return None,
@@ -260,7 +260,7 @@ fn unit_word(word: &str) -> Option<Unit> {
 /// Adds up `number unit` terms, largest unit first. The error is the rule that was broken.
 fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
     // Feet and inches are summed as inches first so that the conversion rounds only once.
-    let (mut inches, mut metres) = (0.0, 0.0);
+    let (mut inches, mut meters) = (0.0, 0.0);
     let mut before: Option<Unit> = None;
     while !tokens.is_empty() {
         if before.is_some() && tokens.first() == Some(&Token::Dash) {
@@ -272,7 +272,7 @@ fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
             _ if before == Some(Unit::Feet) => (Unit::Inches, rest),
             _ if before.is_some() => return Err("has a number without a unit".to_owned()),
             _ if units == Units::Inches => (Unit::Inches, rest),
-            _ => (Unit::Millimetres, rest),
+            _ => (Unit::Millimeters, rest),
         };
         match (before, unit) {
             (None, _) | (Some(Unit::Feet), Unit::Inches) => {}
@@ -281,14 +281,14 @@ fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
         match unit {
             Unit::Feet => inches += value * 12.0,
             Unit::Inches => inches += value,
-            Unit::Millimetres => metres += value / 1000.0,
-            Unit::Centimetres => metres += value / 100.0,
-            Unit::Metres => metres += value,
+            Unit::Millimeters => meters += value / 1000.0,
+            Unit::Centimetres => meters += value / 100.0,
+            Unit::Metres => meters += value,
         }
         before = Some(unit);
         tokens = rest;
     }
-    Ok(inches * INCH + metres)
+    Ok(inches * INCH + meters)
 }
 
 /// Reads `5`, `1/8`, `5-1/8` or `5 1/8` from the front.
@@ -336,7 +336,7 @@ mod tests {
         ] {
             assert!((inches(text) - expected).abs() < 1e-12, "{text}");
         }
-        assert_eq!(parse_length("130", Units::Millimetres), Ok(Length::mm(130.0)));
+        assert_eq!(parse_length("130", Units::Millimeters), Ok(Length::mm(130.0)));
     }
 
     #[test]
@@ -365,13 +365,13 @@ mod tests {
         ] {
             assert_eq!(Length::inches(value).show(Units::Inches), shown);
         }
-        assert_eq!(Length::mm(3.175).show(Units::Millimetres), "3.2 mm");
+        assert_eq!(Length::mm(3.175).show(Units::Millimeters), "3.2 mm");
     }
 
     proptest! {
         #[test]
-        fn a_length_survives_its_file_bit_for_bit(metres in -900.0..900.0_f64) {
-            let length = Length::m(metres);
+        fn a_length_survives_its_file_bit_for_bit(meters in -900.0..900.0_f64) {
+            let length = Length::m(meters);
             prop_assert_eq!(parse_length(&length.to_file(), Units::Inches), Ok(length));
         }
 

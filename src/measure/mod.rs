@@ -9,15 +9,17 @@
 //! the window only reads back what a person has really changed.
 
 mod date;
+mod entry;
 mod length;
 mod money;
 mod number;
 mod quantity;
 
 pub use date::{day_of_year, parse_date, show_date};
+pub use entry::{GRAINS, Quantity, parse_room_length};
 pub use length::{Length, parse_length};
 pub use money::{Money, parse_money};
-pub use number::{bisect, parse_number, show_number};
+pub use number::{bisect, parse_number, plain_number, show_number};
 pub use quantity::{
     Angle, Area, Estimate, Hours, Humidity, Minutes, Moisture, Percent, Span, Temperature, ThreePoint,
     Volume, finite,
@@ -32,7 +34,8 @@ pub enum Units {
     #[default]
     Inches,
     /// Millimetres and metres; degrees Celsius; litres.
-    Millimetres,
+    #[serde(rename = "Millimetres")]
+    Millimeters,
 }
 
 /// Why an entry could not be read: the text, the rule it broke and a form that works.

@@ -57,6 +57,13 @@ impl Money {
         format!("{sign}{currency}{}.{cents:02}", with_thousands(units))
     }
 
+    /// The amount as it can be typed again: `1234.50`.
+    pub fn plain(self) -> String {
+        let sign = if self.0 < 0 { "-" } else { "" };
+        let all = self.0.unsigned_abs();
+        format!("{sign}{}.{:02}", all / 100, all % 100)
+    }
+
     /// Shows the amount to three figures or whole units: for sentences, not for sums.
     pub fn show_rough(self, currency: &str) -> String {
         let units = self.to_units();

@@ -43,6 +43,11 @@ pub fn show_number(value: f64, decimals: usize) -> String {
     shown
 }
 
+/// A number with at most `decimals` decimals, as it can be typed again: no grouping, a plain minus.
+pub fn plain_number(value: f64, decimals: usize) -> String {
+    show_number(value, decimals).replace('\u{2009}', "").replace('−', "-")
+}
+
 /// The point between `low` and `high`, to `within`, up to which `before` holds and after which it
 /// does not. By bisection; `before` must change once.
 pub fn bisect(mut low: f64, mut high: f64, within: f64, before: impl Fn(f64) -> bool) -> f64 {

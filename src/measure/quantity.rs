@@ -160,7 +160,7 @@ impl Area {
     pub fn show(self, units: Units) -> String {
         match units {
             Units::Inches => format!("{} ft²", show_number(self.0 / 0.092_903_04, 0)),
-            Units::Millimetres => format!("{} m²", show_number(self.0, 1)),
+            Units::Millimeters => format!("{} m²", show_number(self.0, 1)),
         }
     }
 }
@@ -193,8 +193,8 @@ impl Volume {
                 format!("{} gal", show_number(ml / GALLON_ML, 1))
             }
             Units::Inches => format!("{} fl oz", show_number(ml / (GALLON_ML / 128.0), 1)),
-            Units::Millimetres if ml >= 1000.0 => format!("{} L", show_number(ml / 1000.0, 1)),
-            Units::Millimetres => format!("{} mL", show_number(ml, 0)),
+            Units::Millimeters if ml >= 1000.0 => format!("{} L", show_number(ml / 1000.0, 1)),
+            Units::Millimeters => format!("{} mL", show_number(ml, 0)),
         }
     }
 }
@@ -233,7 +233,7 @@ impl Temperature {
     pub fn show(self, units: Units) -> String {
         match units {
             Units::Inches => format!("{} °F", show_number(self.to_fahrenheit(), 0)),
-            Units::Millimetres => format!("{} °C", show_number(self.0, 1)),
+            Units::Millimeters => format!("{} °C", show_number(self.0, 1)),
         }
     }
 }

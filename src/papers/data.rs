@@ -9,11 +9,12 @@ use crate::measure::{Area, Length, Money, Percent, Units, Volume, show_date, sho
 use crate::repair::{MaterialLine, Need};
 
 /// Everything a template can show.
-pub(super) fn data(job: &Job, found: &Assessment) -> Value {
-    let chosen = found.chosen(job);
-    let words = Words::new(job, found);
+pub(super) fn data(assessment: &Assessment) -> Value {
+        let job = &*assessment.job;
+    let chosen = assessment.chosen();
+    let words = Words::new(assessment);
     json!({
-        "paper": match job.units { Units::Inches => "us-letter", Units::Millimetres => "a4" },
+        "paper": match job.units { Units::Inches => "us-letter", Units::Millimeters => "a4" },
         "title": job.title,
         "owner": job.owner,
         "address": job.address,
@@ -23,8 +24,8 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
             "signs": job.contractor.signs,
         },
         "date": show_date(job.visited),
-        "answer": found.answer.headline,
-        "cause": found.answer.cause,
+        "answer": assessment.answer.headline,
+        "cause": assessment.answer.cause,
         "saw": words.saw,
         "why": words.why,
         "moves": words.moves,
@@ -33,33 +34,34 @@ pub(super) fn data(job: &Job, found: &Assessment) -> Value {
         "more": words.more,
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
         "warranty_years": job.plan.warranty_years,
-        "cautions": found.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
-        "options": weighed(job, found).into_iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
+        "cautions": assessment.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
+        "options": weighed(assessment).into_iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
         "chosen": chosen.map(|option| priced(job, option)),
         "surfaces": job.surfaces.iter().enumerate().map(|(index, surface)| json!({
             "name": surface.name,
             "figure": format!("surface-{index}.svg"),
         })).collect::<Vec<_>>(),
-        "groups": site::groups(job, found),
-        "sealant": site::sealant(job, found),
-        "seals": found.bead.is_some(),
-        "sealed_on": show_date(date_after(job, found.seal_day)),
+        "groups": site::groups(assessment),
+        "sealant": site::sealant(assessment),
+        "seals": assessment.bead.is_some(),
+        "sealed_on": show_date(date_after(job, assessment.seal_day)),
         "steps": chosen.map_or_else(Vec::new, site::steps),
-        "shopping": chosen.map_or_else(Vec::new, |option| site::shopping(job, found, option)),
-        "readings": site::readings(job, found),
-        "causes": site::odds(found),
-        "again": site::again(job, found),
-        "has_year": !found.sections.is_empty(),
-        "problems": found.problems.iter().filter(|p| p.severity != Severity::Note)
+        "shopping": chosen.map_or_else(Vec::new, |option| site::shopping(assessment, option)),
+        "readings": site::readings(assessment),
+        "causes": site::odds(assessment),
+        "again": site::again(assessment),
+        "has_year": !assessment.sections.is_empty(),
+        "problems": assessment.problems.iter().filter(|p| p.severity != Severity::Note)
             .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),
-        "missing": found.answer.missing.iter().map(ToString::to_string).collect::<Vec<_>>(),
+        "missing": assessment.answer.missing.iter().map(ToString::to_string).collect::<Vec<_>>(),
     })
 }
 
 /// The chosen way and the three others that cost least with callbacks: more would not be weighed.
-pub fn weighed<'a>(job: &Job, found: &'a Assessment) -> Vec<&'a RepairOption> {
-    let chosen = found.chosen(job);
-    let mut others: Vec<&RepairOption> = found
+pub fn weighed<'a>(assessment: &'a Assessment) -> Vec<&'a RepairOption> {
+        let job = &*assessment.job;
+    let chosen = assessment.chosen();
+    let mut others: Vec<&RepairOption> = assessment
         .options
         .iter()
         .filter(|option| option.method != job.plan.chosen && option.expected.is_some())
@@ -151,7 +153,7 @@ fn need(need: Need, units: Units) -> String {
     match need {
         Need::Volume(volume) if volume.to_litres() >= 100.0 => match units {
             Units::Inches => cubic_feet(volume),
-            Units::Millimetres => format!("{} m³", show_number(volume.to_m3(), 2)),
+            Units::Millimeters => format!("{} m³", show_number(volume.to_m3(), 2)),
         },
         Need::Volume(volume) => volume.show(units),
         Need::Area(area) => Area::show(area, units),

@@ -79,19 +79,21 @@ pub struct Papers {
 }
 
 impl Papers {
-    /// The papers for `job`, whose assessment is `found`, by the built-in templates.
-    pub fn new(job: &Job, found: &Assessment) -> Self {
-        Self::with(job, found, Templates::default())
+    /// The papers for `job`, whose assessment is `assessment`, by the built-in templates.
+    pub fn new(assessment: &Assessment) -> Self {
+        let job = &*assessment.job;
+        Self::with(assessment, Templates::default())
     }
 
     /// The papers by these templates.
-    pub fn with(job: &Job, found: &Assessment, templates: Templates) -> Self {
+    pub fn with(assessment: &Assessment, templates: Templates) -> Self {
+        let job = &*assessment.job;
         let mut files = Files::default();
-        files.add("data.json", Bytes::from_string(data::data(job, found).to_string()));
+        files.add("data.json", Bytes::from_string(data::data(assessment).to_string()));
         let own_look = templates.folder.as_ref().map(|folder| folder.join(LOOK_NAME));
         let look = own_look.filter(|path| path.is_file()).and_then(|path| Templates::read(&path).ok());
         files.add(LOOK_NAME, Bytes::from_string(look.unwrap_or_else(|| LOOK.to_owned())));
-        for (name, svg) in figure::figures(job, found) {
+        for (name, svg) in figure::figures(assessment) {
             files.add(&name, Bytes::from_string(svg));
         }
         if let Some(logo) = &job.contractor.logo {

@@ -34,17 +34,18 @@ pub enum ExportError {
 ///
 /// # Errors
 /// If one of them cannot be made.
-pub fn export(job: &Job, found: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportError> {
-    let json = serde_json::to_string_pretty(&Report::new(job, found, &[]))? + "\n";
+pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportError> {
+        let job = &*assessment.job;
+    let json = serde_json::to_string_pretty(&Report::new(assessment, &[]))? + "\n";
     let mut files = vec![
         ("assessment.json".to_owned(), json.into_bytes()),
-        ("joints.csv".to_owned(), joints_csv(job, found)?.into_bytes()),
-        ("year.csv".to_owned(), year_csv(job, found)?.into_bytes()),
-        ("tasks.csv".to_owned(), tasks_csv(job, found)?.into_bytes()),
-        ("materials.csv".to_owned(), materials_csv(job, found)?.into_bytes()),
-        ("drawing.dxf".to_owned(), drawing(job, found)?),
+        ("joints.csv".to_owned(), joints_csv(assessment)?.into_bytes()),
+        ("year.csv".to_owned(), year_csv(assessment)?.into_bytes()),
+        ("tasks.csv".to_owned(), tasks_csv(assessment)?.into_bytes()),
+        ("materials.csv".to_owned(), materials_csv(assessment)?.into_bytes()),
+        ("drawing.dxf".to_owned(), drawing(assessment)?),
     ];
-    for (name, svg) in figure::figures(job, found) {
+    for (name, svg) in figure::figures(assessment) {
         files.push((name.replace(".svg", ".png"), png(&name, &svg)?));
         files.push((name, svg.into_bytes()));
     }
@@ -76,10 +77,11 @@ fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
 }
 
 /// Boards, joints and outlines, a layer for each kind and surface; surfaces stand side by side.
-fn drawing(job: &Job, found: &Assessment) -> Result<Vec<u8>, ExportError> {
+fn drawing(assessment: &Assessment) -> Result<Vec<u8>, ExportError> {
+        let job = &*assessment.job;
     let mut layers: Vec<(String, Vec<Shape>)> = Vec::new();
     let mut right = 0.0;
-    for (surface, laid) in job.surfaces.iter().zip(&found.layouts) {
+    for (surface, laid) in job.surfaces.iter().zip(&assessment.layouts) {
         let outline: Vec<[f64; 2]> =
             surface.outline.iter().map(|corner| [corner.0.to_m(), corner.1.to_m()]).collect();
         let low = outline.iter().map(|[x, _]| *x).fold(f64::INFINITY, f64::min);

@@ -10,17 +10,19 @@ use crate::repair::{Outcome, TreatedJoint, wet_sealant};
 use crate::survey::moisture_readings;
 
 /// Sections in the order of the work, with what is to be done in each.
-pub(super) fn groups(job: &Job, found: &Assessment) -> Vec<Value> {
-    let beads = found.chosen(job).is_some_and(|option| matches!(option.outcome, Outcome::Bead { .. }));
-    let groups = found.sections.iter().enumerate().map(|(at, state)| group(job, found, at, state, beads));
+pub(super) fn groups(assessment: &Assessment) -> Vec<Value> {
+        let job = &*assessment.job;
+    let beads = assessment.chosen().is_some_and(|option| matches!(option.outcome, Outcome::Bead { .. }));
+    let groups = assessment.sections.iter().enumerate().map(|(at, state)| group(assessment, at, state, beads));
     groups.collect()
 }
 
-fn group(job: &Job, found: &Assessment, at: usize, state: &SectionState, beads: bool) -> Value {
+fn group(assessment: &Assessment, at: usize, state: &SectionState, beads: bool) -> Value {
+        let job = &*assessment.job;
     let surface = &job.surfaces[state.surface];
     let treated: Vec<&JointState> =
-        found.joints.iter().filter(|joint| joint.treated && joint.section == Some(at)).collect();
-    let run: Length = treated.iter().map(|joint| laid(found, joint).length()).sum();
+        assessment.joints.iter().filter(|joint| joint.treated && joint.section == Some(at)).collect();
+    let run: Length = treated.iter().map(|joint| laid(assessment, joint).length()).sum();
     let mut gaps: Vec<Length> = treated.iter().map(|joint| joint.at_sealing).collect();
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     let typical = gaps.get(gaps.len() / 2).copied();
@@ -29,12 +31,12 @@ fn group(job: &Job, found: &Assessment, at: usize, state: &SectionState, beads: 
     let joints: Vec<TreatedJoint> = treated
         .iter()
         .map(|joint| TreatedJoint {
-            length: laid(found, joint).length(),
+            length: laid(assessment, joint).length(),
             gap: joint.at_sealing,
             v_leg: profile.v_leg(),
         })
         .collect();
-    let sealant = found.sealant.as_ref().filter(|_| beads);
+    let sealant = assessment.sealant.as_ref().filter(|_| beads);
     let narrow = treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count();
     json!({
         "number": at + 1,
@@ -49,13 +51,13 @@ fn group(job: &Job, found: &Assessment, at: usize, state: &SectionState, beads: 
         "v_mm": profile.v_leg().to_mm(),
         "sealant": sealant.map(|s| wet_sealant(&joints, &job.plan.bead, s.solids).show(job.units)),
         "too_narrow": narrow,
-        "boards": moisture_on(state, found.seal_day).show(),
+        "boards": moisture_on(state, assessment.seal_day).show(),
         "wet": state.is_wetted(),
     })
 }
 
-fn laid<'a>(found: &'a Assessment, state: &JointState) -> &'a crate::surface::Joint {
-    &found.layouts[state.surface].joints[state.joint]
+fn laid<'a>(assessment: &'a Assessment, state: &JointState) -> &'a crate::surface::Joint {
+    &assessment.layouts[state.surface].joints[state.joint]
 }
 
 fn moisture_on(state: &SectionState, day: usize) -> Moisture {
@@ -80,9 +82,10 @@ pub(super) fn steps(option: &RepairOption) -> Vec<Value> {
 }
 
 /// The sealant's class and limits in words, if the chosen way lays a bead.
-pub(super) fn sealant(job: &Job, found: &Assessment) -> Option<Value> {
-    let sealant = found.sealant.as_ref()?;
-    let beads = matches!(found.chosen(job)?.outcome, Outcome::Bead { .. });
+pub(super) fn sealant(assessment: &Assessment) -> Option<Value> {
+        let job = &*assessment.job;
+    let sealant = assessment.sealant.as_ref()?;
+    let beads = matches!(assessment.chosen()?.outcome, Outcome::Bead { .. });
     beads.then(|| {
         json!({
             "name": sealant.name,
@@ -97,8 +100,9 @@ pub(super) fn sealant(job: &Job, found: &Assessment) -> Option<Value> {
 }
 
 /// What is bought, by the part of the shop it stands in.
-pub(super) fn shopping(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<Value> {
-    let sealant = found.sealant.as_ref().map(|sealant| sealant.name.as_str()).unwrap_or_default();
+pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Value> {
+        let job = &*assessment.job;
+    let sealant = assessment.sealant.as_ref().map(|sealant| sealant.name.as_str()).unwrap_or_default();
     let part = |id: &str| match id {
         id if id.starts_with(sealant) && !sealant.is_empty() => "Sealants",
         id if id.starts_with(&job.plan.paint) || id.starts_with(&job.plan.primer) => "Paint",
@@ -108,7 +112,7 @@ pub(super) fn shopping(job: &Job, found: &Assessment, option: &RepairOption) -> 
         _ => "Other",
     };
     let instead = |id: &str| match part(id) {
-        "Sealants" => found.sealant.as_ref().map_or_else(String::new, |sealant| {
+        "Sealants" => assessment.sealant.as_ref().map_or_else(String::new, |sealant| {
             format!("any paintable sealant of {} or a higher class", sealant.class)
         }),
         "Paint" => "any of the same kind and at least these solids".to_owned(),
@@ -141,7 +145,8 @@ pub(super) fn shopping(job: &Job, found: &Assessment, option: &RepairOption) -> 
 }
 
 /// Everything that was read in the room.
-pub(super) fn readings(job: &Job, found: &Assessment) -> Value {
+pub(super) fn readings(assessment: &Assessment) -> Value {
+        let job = &*assessment.job;
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
         json!([gap.surface, gap.joint, gap.width.show(job.units), gap.failed.words(), show_date(date)])
@@ -158,7 +163,7 @@ pub(super) fn readings(job: &Job, found: &Assessment) -> Value {
     let rooms = job.survey.rooms.iter().map(|room| {
         json!([room.temperature.show(job.units), format!("{} %", show_number(room.humidity.to_pct(), 0))])
     });
-    let sections = found.sections.iter().map(|state| section(job, state));
+    let sections = assessment.sections.iter().map(|state| section(job, state));
     json!({
         "gaps": gaps.collect::<Vec<_>>(),
         "moistures": moistures.collect::<Vec<_>>(),
@@ -192,8 +197,8 @@ fn section(job: &Job, state: &SectionState) -> Value {
 }
 
 /// The odds of the causes and what argues for which.
-pub(super) fn odds(found: &Assessment) -> Option<Value> {
-    let causes = found.causes.as_ref()?;
+pub(super) fn odds(assessment: &Assessment) -> Option<Value> {
+    let causes = assessment.causes.as_ref()?;
     let odds: Vec<Value> = Cause::ALL
         .into_iter()
         .map(|cause| json!([cause.words(), odds_words(causes.of(cause)), percent(causes.of(cause))]))
@@ -215,22 +220,23 @@ pub(super) fn odds(found: &Assessment) -> Option<Value> {
         })
         .collect();
     Some(
-        json!({ "odds": odds, "clues": clues, "settling": causes.settling.as_ref().map(|(words, _)| words) }),
+        json!({ "odds": odds, "clues": clues, "settling": causes.most_informative_reading.as_ref().map(|(words, _)| words) }),
     )
 }
 
 /// The joints to measure again, with what is forecast for the dampest and the driest weeks.
-pub(super) fn again(job: &Job, found: &Assessment) -> Value {
-    let joints = found.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).take(24);
-    let days = found.typical_section().map(SectionState::look_again);
+pub(super) fn again(assessment: &Assessment) -> Value {
+        let job = &*assessment.job;
+    let joints = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).take(24);
+    let days = assessment.typical_section().map(SectionState::look_again);
     let Some((damp, dry)) = days else { return json!({ "joints": [] }) };
     let forecast = |state: &JointState, day: usize| {
-        found.gap_on(state, day).map_or_else(|| "–".to_owned(), |gap| gap.show(job.units))
+        assessment.gap_on(state, day).map_or_else(|| "–".to_owned(), |gap| gap.show(job.units))
     };
     let rows = joints.map(|state| {
         json!([
             job.surfaces[state.surface].name,
-            laid(found, state).label,
+            laid(assessment, state).label,
             state.gap.map(|gap| gap.gap.mean.show(job.units)),
             forecast(state, damp),
             forecast(state, dry),

@@ -1,7 +1,7 @@
 //! The sentences of the letter, for someone who never heard of moisture content.
 
 use crate::assess::{Assessment, RepairOption, SectionState, date_after, odds_words};
-use crate::cause::{Cause, Origin};
+use crate::cause::{Cause, InstallMoisture};
 use crate::job::{Job, LetterPart};
 use crate::measure::{Length, Moisture, show_date, show_number};
 use crate::repair::MethodId;
@@ -24,10 +24,11 @@ pub struct Words {
 }
 
 impl Words {
-    /// The sentences on `found`, which is the assessment of `job`, in the user's own words where there
+    /// The sentences on `assessment`, which is the assessment of `job`, in the user's own words where there
     /// are any.
-    pub fn new(job: &Job, found: &Assessment) -> Self {
-        let mut words = Self::drafts(job, found);
+    pub fn new(assessment: &Assessment) -> Self {
+        let job = &*assessment.job;
+        let mut words = Self::drafts(assessment);
         for own in &job.wording {
             *words.part_mut(own.part) = own.text.lines().map(str::to_owned).collect();
         }
@@ -35,12 +36,13 @@ impl Words {
     }
 
     /// The sentences as drafted.
-    pub fn drafts(job: &Job, found: &Assessment) -> Self {
+    pub fn drafts(assessment: &Assessment) -> Self {
+        let job = &*assessment.job;
         Self {
-            saw: saw(job, found),
-            why: why(job, found),
-            moves: moves(job, found),
-            plan: found.chosen(job).map_or_else(Vec::new, |option| plan(job, found, option)),
+            saw: saw(assessment),
+            why: why(assessment),
+            moves: moves(assessment),
+            plan: assessment.chosen().map_or_else(Vec::new, |option| plan(assessment, option)),
             asks: asks(job),
             more: Vec::new(),
         }
@@ -79,8 +81,9 @@ fn count(number: usize, one: &str, many: &str) -> String {
 }
 
 /// What was seen in the room.
-fn saw(job: &Job, found: &Assessment) -> Vec<String> {
-    let measured: Vec<Length> = found
+fn saw(assessment: &Assessment) -> Vec<String> {
+        let job = &*assessment.job;
+    let measured: Vec<Length> = assessment
         .joints
         .iter()
         .filter_map(|joint| joint.gap.filter(|gap| gap.measured).map(|gap| gap.gap.mean))
@@ -100,7 +103,7 @@ fn saw(job: &Job, found: &Assessment) -> Vec<String> {
     )];
     let readings = job.survey.moistures.iter().filter(|reading| reading.reading.is_some()).count();
     if readings > 0 {
-        let now: Vec<f64> = found.sections.iter().map(|s| s.now.moisture.mean.to_pct()).collect();
+        let now: Vec<f64> = assessment.sections.iter().map(|s| s.now.moisture.mean.to_pct()).collect();
         let low = now.iter().copied().fold(f64::INFINITY, f64::min);
         let high = now.iter().copied().fold(0.0, f64::max);
         said.push(format!(
@@ -117,19 +120,20 @@ fn saw(job: &Job, found: &Assessment) -> Vec<String> {
 }
 
 /// Why it happened, for someone who never heard of moisture content.
-fn why(job: &Job, found: &Assessment) -> Vec<String> {
+fn why(assessment: &Assessment) -> Vec<String> {
+        let job = &*assessment.job;
     let mut said = Vec::new();
-    let main = found.causes.as_ref().map(|causes| causes.main().0);
+    let main = assessment.causes.as_ref().map(|causes| causes.main().0);
     if let Some(cause) = main.and_then(besides_the_wood) {
         said.push(cause.to_owned());
     }
-    if let Some(state) = found.speaking_section()
+    if let Some(state) = assessment.speaking_section()
         && let Some(origin) = state.origin
     {
         said.extend(how_wet(state, &origin));
     }
     let wet: Vec<&str> =
-        found.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
+        assessment.sections.iter().filter(|s| s.is_wetted()).map(|s| section_name(job, s)).collect();
     if !wet.is_empty() {
         said.push(format!(
             "The boards of section {} are wetter than the air of the room can make them. Water gets to them; the place it comes from must be found and mended before anything is sealed.",
@@ -156,7 +160,7 @@ const fn besides_the_wood(cause: Cause) -> Option<&'static str> {
 }
 
 /// How wet the boards of a section were when they went up, and what came of it.
-fn how_wet(state: &SectionState, origin: &Origin) -> Vec<String> {
+fn how_wet(state: &SectionState, origin: &InstallMoisture) -> Vec<String> {
     let pct = |moisture: Moisture| show_number(moisture.to_pct(), 0);
     let dried_much = (origin.moisture - state.settled.mean()).to_pct() > 4.0;
     vec![
@@ -182,8 +186,9 @@ fn section_name<'a>(job: &'a Job, state: &SectionState) -> &'a str {
 }
 
 /// How the joints go on moving.
-fn moves(job: &Job, found: &Assessment) -> Vec<String> {
-    let Some(state) = found.typical_section().filter(|state| state.gaps.measured > 0) else {
+fn moves(assessment: &Assessment) -> Vec<String> {
+        let job = &*assessment.job;
+    let Some(state) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
         return vec![];
     };
     let units = job.units;
@@ -204,7 +209,8 @@ fn moves(job: &Job, found: &Assessment) -> Vec<String> {
 }
 
 /// What will be done, when, and why then.
-fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
+fn plan(assessment: &Assessment, option: &RepairOption) -> Vec<String> {
+        let job = &*assessment.job;
     let days = count(option.schedule.crew_days as usize, "day", "days");
     match option.method {
         _ if !option.says.is_empty() => vec![option.says.clone(), format!("We are in the room on {days}.")],
@@ -217,9 +223,9 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
             ),
         ],
         _ => {
-            let run = found.treated_run().show_run(job.units);
+            let run = assessment.treated_run().show_run(job.units);
             let holds = option.holds.unwrap_or(0.0) * 100.0;
-            if found.most_too_narrow() {
+            if assessment.most_too_narrow() {
                 return vec![format!(
                     "Most of the open joints are finer than {} even when they are best to seal: sealant has nothing to hold to and would tear again. We advise to leave them, with the V cleaned and painted. If you want them sealed all the same, they must be opened first; the price below is for that work without the opening.",
                     job.plan.narrowest.show(job.units)
@@ -230,8 +236,8 @@ fn plan(job: &Job, found: &Assessment, option: &RepairOption) -> Vec<String> {
                 job.plan.sealant.to_lowercase(),
                 count(job.plan.usable_coats() as usize, "coat of paint", "coats of paint"),
             )];
-            let day = show_date(date_after(job, found.seal_day));
-            said.push(match (&found.season, job.plan.seal_on) {
+            let day = show_date(date_after(job, assessment.seal_day));
+            said.push(match (&assessment.season, job.plan.seal_on) {
                 (_, Some(_)) => format!("The sealing is planned for {day}."),
                 (Some(season), None) if season.best.high - season.best.low < 50 => format!(
                     "The best time is between {} and {}: sealed then, the new bead is asked least through the year.",

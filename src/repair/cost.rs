@@ -210,8 +210,8 @@ fn run_batch(methods: &[Ready], tables: &[Quantiles], count: u32, seed: u64) -> 
             *minutes = table.at(common * pace + own * normal());
         }
         for (method, costs) in methods.iter().zip(&mut costs) {
-            let labour: f32 = method.tasks.iter().map(|&(task, cents)| cents * minutes[task]).sum();
-            costs.push(labour + method.materials.0 + method.materials.1 * dear.max(0.0));
+            let labor: f32 = method.tasks.iter().map(|&(task, cents)| cents * minutes[task]).sum();
+            costs.push(labor + method.materials.0 + method.materials.1 * dear.max(0.0));
         }
     }
     costs

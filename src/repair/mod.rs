@@ -1,12 +1,12 @@
 //! The ways to mend the joints: what there is to do, what it takes, how long and how much.
 //!
 //! [`Plan`] is what the user decides. [`Quantities`] is the measure of the job; together they turn one
-//! [`Method`] into tasks with hours, materials in whole pieces, a schedule with its waits, and a
+//! [`RepairMethod`] into tasks with hours, materials in whole pieces, a schedule with its waits, and a
 //! price with who pays it. Rates and start prices come from the shelf and may be overridden in the
 //! plan; one timed trial section re-rates the scraping of the whole job. [`risks`] says how likely each
 //! way is to bring the crew back.
 
-mod catalogue;
+mod methods;
 mod cost;
 mod cutting;
 mod done;
@@ -19,8 +19,8 @@ mod takeoff;
 mod tasks;
 mod trials;
 
-pub use catalogue::{
-    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, Method, MethodId, Outcome, Paint,
+pub use methods::{
+    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, RepairMethod, MethodId, Outcome, Paint,
     Step, Task, TaskPer, Wait,
 };
 pub use cost::{CostInputs, CostSpread, cost_spreads};
@@ -32,7 +32,7 @@ pub use plan::{
 };
 pub use price::{Price, PriceInputs, Priced, present_value, price};
 pub use quantities::{Quantities, TreatedJoint};
-pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, Swing, risks, wilson};
+pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, CostDriver, risks, wilson};
 pub use schedule::{Bar, Crew, Schedule, WaitTimes, schedule};
 pub use takeoff::{
     Cans, MaterialLine, Need, TakeoffInputs, board_price, cheapest_cans, spread_rate, takeoff, wet_sealant,

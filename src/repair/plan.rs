@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use super::catalogue::MethodId;
+use super::methods::MethodId;
 use super::risk::CallbackRule;
 use crate::measure::{Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
 
@@ -154,7 +154,8 @@ pub struct Prices {
     /// Sign or letters of the currency.
     pub currency: String,
     /// Wage of one person for an hour; with `burden` zero, everything an hour costs the firm.
-    pub labour: Money,
+    #[serde(rename = "labour")]
+    pub labor: Money,
     /// What comes on top of the wage: taxes, insurance, holidays. A file that names a wage and no
     /// burden means the whole cost.
     #[serde(default)]
@@ -183,7 +184,7 @@ pub struct Prices {
 impl Prices {
     /// An hour of one person with everything it costs the firm.
     pub fn hour(&self) -> Money {
-        self.labour + self.labour.times(self.burden.to_fraction())
+        self.labor + self.labor.times(self.burden.to_fraction())
     }
 }
 
@@ -191,7 +192,7 @@ impl Default for Prices {
     fn default() -> Self {
         Self {
             currency: "$".to_owned(),
-            labour: Money::cents(3_600),
+            labor: Money::cents(3_600),
             burden: Percent::pct(33.0),
             equipment: Money::cents(3_500),
             overhead: Percent::pct(18.0),

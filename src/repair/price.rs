@@ -83,17 +83,17 @@ impl Amounts {
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let plan = inputs.plan;
     let hours: Hours = inputs.tasks.iter().map(|task| task.hours.mean).sum();
-    let labour = plan.prices.hour().times(hours.to_h());
+    let labor = plan.prices.hour().times(hours.to_h());
     let materials: Money = inputs.materials.iter().map(|line| line.amount).sum();
     let contingency = plan.prices.contingency.map_or(Money::ZERO, |share| {
         let more = inputs.cost.at(share.to_fraction()) - inputs.cost.mean;
         if more > Money::ZERO { more } else { Money::ZERO }
     });
-    let amounts = build(labour, materials, contingency, inputs);
+    let amounts = build(labor, materials, contingency, inputs);
     let total = amounts.total();
     let at = |share: f64| {
         let more = inputs.cost.at(share) - inputs.cost.mean;
-        build(labour + more, materials, contingency, inputs).total()
+        build(labor + more, materials, contingency, inputs).total()
     };
     let taxed = total - amounts.0[PriceLine::Tax as usize];
     // What tops a small job up is the firm's as well.
@@ -127,10 +127,10 @@ fn shared(line: PriceLine, amount: Money, how: String, plan: &Plan) -> Priced {
     Priced { line, how, amount, contractor, supplier }
 }
 
-fn build(labour: Money, materials: Money, contingency: Money, inputs: &PriceInputs<'_>) -> Amounts {
+fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInputs<'_>) -> Amounts {
     let prices = &inputs.plan.prices;
     let equipment = prices.equipment.times(f64::from(inputs.crew_days));
-    let cost = labour + materials + equipment;
+    let cost = labor + materials + equipment;
     let overhead = cost.times(prices.overhead.to_fraction());
     let contingency = contingency + contingency.times(prices.overhead.to_fraction());
     let profit = (cost + overhead + contingency).times(prices.profit.to_fraction());
@@ -146,7 +146,7 @@ fn build(labour: Money, materials: Money, contingency: Money, inputs: &PriceInpu
     let tax = taxed.times(prices.tax.to_fraction());
     let exact = before_tax + minimum + tax;
     let rounding = exact.rounded_to(prices.round_to.cents()) - exact;
-    Amounts([labour, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
+    Amounts([labor, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
 }
 
 /// How a line comes about.
@@ -157,7 +157,7 @@ fn how(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> String {
         PriceLine::Labour => {
             let wage = match prices.burden {
                 Percent::ZERO => String::new(),
-                burden => format!(", {} wage and {} on it", money(prices.labour), burden.show()),
+                burden => format!(", {} wage and {} on it", money(prices.labor), burden.show()),
             };
             format!("{} h at {}{wage}", show_number(hours.to_h(), 2), money(prices.hour()))
         }

@@ -1,6 +1,6 @@
 //! How much there is of everything that tasks and materials go with.
 
-use super::catalogue::{MaterialPer, Method, TaskPer};
+use super::methods::{MaterialPer, RepairMethod, TaskPer};
 use crate::measure::{Area, Length, Volume};
 
 /// A joint to be sealed: what the bead's volume needs.
@@ -58,7 +58,7 @@ impl Quantities {
 
     /// How much of `per` there is, in its unit.
     #[expect(clippy::cast_precision_loss, reason = "counts of visits and sections")]
-    pub fn of_material(&self, per: MaterialPer, method: &Method) -> f64 {
+    pub fn of_material(&self, per: MaterialPer, method: &RepairMethod) -> f64 {
         let maskings = method.maskings().max(1) as f64;
         match per {
             MaterialPer::Job => 1.0,

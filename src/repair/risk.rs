@@ -60,7 +60,7 @@ pub struct Capability {
 
 /// How a section's boards move after the work, as fractions of their width.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Swing {
+pub struct CostDriver {
     /// Most they narrow below the day of the work in the usual year.
     pub narrows: f64,
     /// Most they widen above it.
@@ -74,7 +74,7 @@ pub struct Swing {
 /// A joint as a trial sees it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RiskJoint {
-    /// Index of its section's [`Swing`].
+    /// Index of its section's [`CostDriver`].
     pub section: usize,
     /// Its length.
     pub length: Length,
@@ -97,7 +97,7 @@ pub struct RiskJoint {
 #[derive(Debug, Clone, PartialEq)]
 pub struct RiskOption {
     /// How the sections move.
-    pub swings: Vec<Swing>,
+    pub swings: Vec<CostDriver>,
     /// The joints.
     pub joints: Vec<RiskJoint>,
     /// What the beads take, stretched and squeezed, as fractions of their width.
@@ -196,7 +196,7 @@ mod tests {
     }
 
     fn option(bead: Option<Length>, takes: f64, scatter: f64) -> RiskOption {
-        let swing = Swing { narrows: 0.01, widens: 0.0, weather: (0.0, 0.0), reading: 0.0 };
+        let swing = CostDriver { narrows: 0.01, widens: 0.0, weather: (0.0, 0.0), reading: 0.0 };
         let joint = RiskJoint {
             section: 0,
             length: Length::m(1.0),

@@ -1,6 +1,6 @@
 //! The days of a repair: work in working hours, waits around the clock.
 
-use super::catalogue::{Method, Step, Wait};
+use super::methods::{RepairMethod, Step, Wait};
 use super::tasks::TaskHours;
 use crate::measure::Hours;
 
@@ -81,7 +81,7 @@ pub struct Crew {
 
 /// Lays the method's steps out in time. Work runs from 8 o'clock for the crew's day; waits run on
 /// through nights and weekends. Needs a crew and a working day of half an hour, else it is empty.
-pub fn schedule(method: &Method, tasks: &[TaskHours], crew: &Crew, waits: &WaitTimes) -> Schedule {
+pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: &WaitTimes) -> Schedule {
     let people = f64::from(crew.people);
     let day = crew.day.to_h().min(24.0 - STARTS_AT);
     let hours: f64 = tasks.iter().map(|task| task.hours.mean.to_h()).sum();
@@ -259,8 +259,8 @@ mod tests {
         Crew { people: 2, day: Hours::h(8.0), coats: 2, weekends: false, first }
     }
 
-    fn method(steps: Vec<Step>) -> Method {
-        Method {
+    fn method(steps: Vec<Step>) -> RepairMethod {
+        RepairMethod {
             id: MethodId::Reseal,
             name: String::new(),
             outcome: Outcome::Bead { held: false, breaker: true },

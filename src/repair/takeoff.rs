@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 
-use super::catalogue::{Material, MaterialPer, Method, Outcome, Paint};
+use super::methods::{Material, MaterialPer, RepairMethod, Outcome, Paint};
 use super::cutting::CuttingList;
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
@@ -19,7 +19,7 @@ const MOST_CANS: u32 = 30;
 #[derive(Debug, Clone, Copy)]
 pub struct TakeoffInputs<'a> {
     /// The method.
-    pub method: &'a Method,
+    pub method: &'a RepairMethod,
     /// What the user decided.
     pub plan: &'a Plan,
     /// The measure of the job.
@@ -317,9 +317,9 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
 }
 
 /// The price of a line, whether it is the user's own, and where it is from.
-fn own_price(plan: &Plan, id: &str, shelf: Money, basis: &str) -> (Money, bool, String) {
+fn own_price(plan: &Plan, id: &str, catalog: Money, basis: &str) -> (Money, bool, String) {
     match plan.own_prices.get(id) {
         Some(own) => (*own, true, "your own price".to_owned()),
-        None => (shelf, false, basis.to_owned()),
+        None => (catalog, false, basis.to_owned()),
     }
 }

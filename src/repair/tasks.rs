@@ -1,6 +1,6 @@
 //! The hours of a method's tasks.
 
-use super::catalogue::{Circumstance, Condition, Method, Step, Task};
+use super::methods::{Circumstance, Condition, RepairMethod, Step, Task};
 use super::plan::Plan;
 use super::quantities::Quantities;
 use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
@@ -17,7 +17,7 @@ const SECTION_TO_SECTION: f64 = 0.15;
 #[derive(Debug, Clone, Copy)]
 pub struct TaskInputs<'a> {
     /// The method.
-    pub method: &'a Method,
+    pub method: &'a RepairMethod,
     /// The shelf's tasks.
     pub tasks: &'a [Task],
     /// What of the shelf's conditions there is here.
@@ -128,9 +128,9 @@ struct Timed<'a> {
 fn timed<'a>(task: &Task, inputs: &TaskInputs<'a>) -> Option<Timed<'a>> {
     let (trial, run) = (inputs.plan.trial.as_ref()?, inputs.trial_run?);
     let minutes = trial.minutes.map(Minutes::to_minutes)?;
-    let usable = task.id == TRIAL_TASK && (0.1..1e5).contains(&minutes) && run > Length::ZERO;
+    let sanitized = task.id == TRIAL_TASK && (0.1..1e5).contains(&minutes) && run > Length::ZERO;
     let rest = inputs.quantities.joint_run().to_m() / run.to_m() - 1.0;
-    usable.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
+    sanitized.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
 }
 
 /// A start value put right by one trial.

@@ -269,7 +269,7 @@ mod tests {
     }
 
     fn told(surface: &Surface) -> Vec<(Part, String)> {
-        let found = faults(surface, &layout(surface), Units::Millimetres);
+        let found = faults(surface, &layout(surface), Units::Millimeters);
         found.into_iter().map(|fault| (fault.part, fault.what)).collect()
     }
 

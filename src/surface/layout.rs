@@ -217,9 +217,9 @@ fn inset(outline: &MultiPolygon, trim: Length) -> MultiPolygon {
 }
 
 fn region(section: &Section, boarded: &MultiPolygon) -> MultiPolygon {
-    let usable = section.board.face_width > Length::mm(1.0);
+    let sanitized = section.board.face_width > Length::mm(1.0);
     match &section.region {
-        _ if !usable => MultiPolygon::new(vec![]),
+        _ if !sanitized => MultiPolygon::new(vec![]),
         None => boarded.clone(),
         Some(corners) if corners.len() < 3 => MultiPolygon::new(vec![]),
         Some(corners) => boarded.intersection(&polygon(corners)),

@@ -20,7 +20,7 @@ const SENSIBLE_TEMPERATURE: std::ops::RangeInclusive<f64> = -40.0..=60.0;
 const SENSIBLE_HUMIDITY: std::ops::RangeInclusive<f64> = 1.0..=99.9;
 /// Readings on either side whose median a reading is held against, and how far off it may be, in
 /// per cent and °C. A bath or an open window changes a room by less, or for longer.
-const NEIGHBOURS: usize = 3;
+const NEIGHBORS: usize = 3;
 const FAR_HUMIDITY: f64 = 25.0;
 const FAR_TEMPERATURE: f64 = 12.0;
 /// Without a column for it, the room's temperature: it changes wood's moisture by little.
@@ -179,8 +179,8 @@ fn sort(readings: &mut Vec<Reading>, remarks: &mut Vec<String>) {
 /// The readings that are not far off from what was read just before and just after.
 fn without_spikes(readings: Vec<Reading>, remarks: &mut Vec<String>) -> Vec<Reading> {
     let far_off = |at: usize| {
-        let before = &readings[at.saturating_sub(NEIGHBOURS)..at];
-        let after = &readings[at + 1..(at + 1 + NEIGHBOURS).min(readings.len())];
+        let before = &readings[at.saturating_sub(NEIGHBORS)..at];
+        let after = &readings[at + 1..(at + 1 + NEIGHBORS).min(readings.len())];
         // Before and after each for itself, because a step has its like on one side.
         let off = |value: fn(&Reading) -> f64| {
             let from = |near| Some((value(&readings[at]) - median(near, value)?).abs());

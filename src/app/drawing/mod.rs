@@ -14,7 +14,7 @@ mod shape;
 mod snap;
 
 use super::command::Command;
-use super::context::Cx;
+use super::context::WindowContext;
 use super::icon::Icon;
 use super::look;
 use super::view::{Camera, Selected, Tool};
@@ -31,81 +31,81 @@ const REACH: f32 = 10.0;
 /// Past this number of joints each one no longer gets a name of its own for screen readers.
 const MOST_NAMED: usize = 600;
 
-pub(super) fn drawing(ui: &mut Ui, cx: &mut Cx<'_>) {
-    surface_tabs(ui, cx);
+pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    surface_tabs(ui, context);
     let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::click_and_drag());
     response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Drawing"));
-    let surface = cx.view.surface;
-    let bounds = cx.found.layouts.get(surface).and_then(|laid| laid.face.bounding_rect());
-    let (Some(laid), Some(bounds)) = (cx.found.layouts.get(surface), bounds) else {
-        empty(&painter, response.rect, cx);
+    let surface = context.view.surface;
+    let bounds = context.assessment.layouts.get(surface).and_then(|laid| laid.face.bounding_rect());
+    let (Some(laid), Some(bounds)) = (context.assessment.layouts.get(surface), bounds) else {
+        empty(&painter, response.rect, context);
         return;
     };
-    let sheet = look_around(ui, cx, &response, bounds, surface);
-    paint_wood(&painter, cx, &sheet, laid);
-    paint_window_walls(&painter, cx, &sheet, surface);
-    paint_joints(&painter, cx, &sheet, laid, surface);
-    paint_names(&painter, cx, &sheet, laid, surface);
-    paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
-    paint_north(&painter, cx, response.rect, surface);
-    if cx.view.tool == Tool::Measure {
-        paint_legend(&painter, cx, response.rect);
+    let sheet = look_around(ui, context, &response, bounds, surface);
+    paint_wood(&painter, context, &sheet, laid);
+    paint_window_walls(&painter, context, &sheet, surface);
+    paint_joints(&painter, context, &sheet, laid, surface);
+    paint_names(&painter, context, &sheet, laid, surface);
+    paint_scale(&painter, context, &sheet, response.rect, bounds.width());
+    paint_north(&painter, context, response.rect, surface);
+    if context.view.tool == Tool::Measure {
+        paint_legend(&painter, context, response.rect);
     }
-    if cx.view.tool == Tool::Measure {
-        name_joints(ui, cx, &sheet, laid, surface);
-        pick(ui, cx, &response, &sheet, laid, surface);
+    if context.view.tool == Tool::Measure {
+        name_joints(ui, context, &sheet, laid, surface);
+        pick(ui, context, &response, &sheet, laid, surface);
     } else {
-        shape::shape(ui, cx, &response, &painter, &sheet, surface);
+        shape::shape(ui, context, &response, &painter, &sheet, surface);
     }
-    pins::pins(ui, cx, &sheet, surface);
+    pins::pins(ui, context, &sheet, surface);
 }
 
 /// The surface shown, all of it, to look at only.
-pub(super) fn still(ui: &mut Ui, cx: &Cx<'_>, surface: usize) {
+pub(super) fn still(ui: &mut Ui, context: &WindowContext<'_>, surface: usize) {
     let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Drawing"));
-    let Some(laid) = cx.found.layouts.get(surface) else { return };
+    let Some(laid) = context.assessment.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
     let sheet = Sheet::fit(response.rect, bounds, Camera::default());
-    paint_wood(&painter, cx, &sheet, laid);
-    paint_joints(&painter, cx, &sheet, laid, surface);
-    paint_names(&painter, cx, &sheet, laid, surface);
-    paint_scale(&painter, cx, &sheet, response.rect, bounds.width());
-    paint_legend(&painter, cx, response.rect);
+    paint_wood(&painter, context, &sheet, laid);
+    paint_joints(&painter, context, &sheet, laid, surface);
+    paint_names(&painter, context, &sheet, laid, surface);
+    paint_scale(&painter, context, &sheet, response.rect, bounds.width());
+    paint_legend(&painter, context, response.rect);
 }
 
-fn surface_tabs(ui: &mut Ui, cx: &mut Cx<'_>) {
+fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.add_space(6.0);
     ui.horizontal_wrapped(|ui| {
         ui.add_space(8.0);
-        for (index, surface) in cx.assessed.surfaces.iter().enumerate() {
-            let on = cx.view.surface == index;
+        for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
+            let on = context.view.surface == index;
             if ui.selectable_label(on, &surface.name).clicked() {
-                cx.commands.push(Command::Surface(index));
+                context.commands.push(Command::Surface(index));
             }
         }
-        if !cx.assessed.surfaces.is_empty() && Icon::Fit.button(ui, "Show all of it", true).clicked() {
-            cx.push(Command::Fit);
+        if !context.assessment.job.surfaces.is_empty() && Icon::Fit.button(ui, "Show all of it", true).clicked() {
+            context.push(Command::Fit);
         }
-        if !cx.assessed.surfaces.is_empty() {
+        if !context.assessment.job.surfaces.is_empty() {
             ui.separator();
             for (tool, name, does) in Tool::ALL {
-                let on = cx.view.tool == tool;
+                let on = context.view.tool == tool;
                 if ui.selectable_label(on, name).on_hover_text(does).clicked() && !on {
-                    cx.push(Command::Tool(tool));
+                    context.push(Command::Tool(tool));
                 }
             }
         }
-        if cx.busy {
+        if context.busy {
             ui.label(eframe::egui::RichText::new("working…").small().weak());
         }
     });
 }
 
-fn empty(painter: &Painter, rect: Rect, cx: &Cx<'_>) {
+fn empty(painter: &Painter, rect: Rect, context: &WindowContext<'_>) {
     let font = FontId::proportional(15.0);
     let words = "The boards will be drawn here.\nAdd a surface under Survey: its size and a pattern.";
-    painter.text(rect.center(), Align2::CENTER_CENTER, words, font, cx.palette.soft);
+    painter.text(rect.center(), Align2::CENTER_CENTER, words, font, context.palette.soft);
 }
 
 /// Where metres lie on the screen.
@@ -126,7 +126,7 @@ impl Sheet {
     }
 
     /// The place in metres under a point of the screen.
-    fn metres(&self, at: Pos2) -> Coord {
+    fn meters(&self, at: Pos2) -> Coord {
         let from = (at - self.origin) / self.scale;
         Coord { x: f64::from(from.x), y: -f64::from(from.y) }
     }
@@ -137,12 +137,12 @@ impl Sheet {
 }
 
 /// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
-fn look_around(ui: &Ui, cx: &mut Cx<'_>, response: &Response, bounds: geo::Rect, surface: usize) -> Sheet {
+fn look_around(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, bounds: geo::Rect, surface: usize) -> Sheet {
     let centre = response.rect.center();
-    let camera: &mut Camera = cx.view.cameras.entry(surface).or_default();
+    let camera: &mut Camera = context.view.cameras.entry(surface).or_default();
     // Where the pointer draws, the other buttons look around.
-    let draws = matches!(cx.view.tool, Tool::Divider | Tool::Opening);
-    let ropes = cx.view.rope.is_some() || ui.input(|input| input.modifiers.shift);
+    let draws = matches!(context.view.tool, Tool::Divider | Tool::Opening);
+    let ropes = context.view.marquee.is_some() || ui.input(|input| input.modifiers.shift);
     if response.dragged() && !ropes && !(draws && response.dragged_by(eframe::egui::PointerButton::Primary)) {
         camera.shift += response.drag_delta();
     }
@@ -159,13 +159,13 @@ fn look_around(ui: &Ui, cx: &mut Cx<'_>, response: &Response, bounds: geo::Rect,
     Sheet::fit(response.rect, bounds, *camera)
 }
 
-fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, colour: Color32) {
+fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, color: Color32) {
     let mut mesh = Mesh::default();
     for polygon in region {
         let triangles = polygon.earcut_triangles_raw();
         let start = mesh.vertices.len() as u32;
         for corner in &triangles.vertices {
-            mesh.colored_vertex(sheet.at(Coord { x: corner[0], y: corner[1] }), colour);
+            mesh.colored_vertex(sheet.at(Coord { x: corner[0], y: corner[1] }), color);
         }
         mesh.indices.extend(triangles.triangle_indices.iter().map(|&index| start + index as u32));
     }
@@ -181,48 +181,48 @@ fn outline(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, stroke: Stro
     }
 }
 
-fn paint_wood(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout) {
-    fill(painter, sheet, &laid.face, cx.palette.trim);
+fn paint_wood(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout) {
+    fill(painter, sheet, &laid.face, context.palette.trim);
     for section in &laid.sections {
-        fill(painter, sheet, &section.clear, cx.palette.wood);
+        fill(painter, sheet, &section.clear, context.palette.wood);
     }
     for divider in &laid.dividers {
-        fill(painter, sheet, divider, cx.palette.trim);
-        outline(painter, sheet, divider, Stroke::new(1.0, cx.palette.wood_line));
+        fill(painter, sheet, divider, context.palette.trim);
+        outline(painter, sheet, divider, Stroke::new(1.0, context.palette.wood_line));
     }
-    outline(painter, sheet, &laid.face, Stroke::new(1.5, cx.palette.soft));
+    outline(painter, sheet, &laid.face, Stroke::new(1.5, context.palette.soft));
 }
 
 /// The colour of a gap.
-fn gap_colour(cx: &Cx<'_>, gap: Length) -> Color32 {
+fn gap_color(context: &WindowContext<'_>, gap: Length) -> Color32 {
     let part = (gap.to_m() / WIDE.to_m()).clamp(0.0, 1.0) as f32;
-    cx.palette.gap_low.lerp_to_gamma(cx.palette.gap_high, part)
+    context.palette.gap_low.lerp_to_gamma(context.palette.gap_high, part)
 }
 
-fn paint_joints(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
-    let thin = Stroke::new(1.0, cx.palette.wood_line);
+fn paint_joints(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    let thin = Stroke::new(1.0, context.palette.wood_line);
     let visible = painter.clip_rect().expand(20.0);
-    let day = cx.day();
-    let selected = cx.view.selected.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
+    let day = context.day();
+    let selected = context.view.selected.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
     for (index, joint) in laid.joints.iter().enumerate() {
         let ends = [sheet.at(joint.from), sheet.at(joint.to)];
         if !visible.intersects(Rect::from_two_pos(ends[0], ends[1]).expand(2.0)) {
             continue;
         }
         let on = selected == Some(joint.label.as_str());
-        if on || (selected.is_some() && cx.view.also.contains(&joint.label)) {
-            painter.line_segment(ends, Stroke::new(9.0, cx.palette.select.gamma_multiply(0.35)));
+        if on || (selected.is_some() && context.view.multi_selection.contains(&joint.label)) {
+            painter.line_segment(ends, Stroke::new(9.0, context.palette.select.gamma_multiply(0.35)));
         }
-        let state = cx.found.joint(surface, index);
-        let gap = state.and_then(|state| cx.found.gap_on(state, day));
+        let state = context.assessment.joint(surface, index);
+        let gap = state.and_then(|state| context.assessment.gap_on(state, day));
         let measured = state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured));
         match gap {
-            Some(gap) if gap >= cx.assessed.plan.open_from => {
+            Some(gap) if gap >= context.assessment.job.plan.open_from => {
                 let width = (gap.to_m() as f32 * sheet.scale * MAGNIFIED).clamp(1.6, 26.0);
-                let colour = gap_colour(cx, gap);
+                let color = gap_color(context, gap);
                 // Reckoned joints are lighter than measured ones.
-                let colour = if measured { colour } else { colour.gamma_multiply(0.55) };
-                painter.line_segment(ends, Stroke::new(width, colour));
+                let color = if measured { color } else { color.gamma_multiply(0.55) };
+                painter.line_segment(ends, Stroke::new(width, color));
             }
             _ => {
                 painter.line_segment(ends, thin);
@@ -230,13 +230,13 @@ fn paint_joints(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLay
         }
         if measured {
             let middle = ends[0] + (ends[1] - ends[0]) / 2.0;
-            painter.circle(middle, 3.5, cx.palette.raised, Stroke::new(1.5, cx.palette.ink));
+            painter.circle(middle, 3.5, context.palette.raised, Stroke::new(1.5, context.palette.ink));
         }
     }
 }
 
-fn paint_names(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
-    let Some(job_surface) = cx.assessed.surfaces.get(surface) else { return };
+fn paint_names(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+    let Some(job_surface) = context.assessment.job.surfaces.get(surface) else { return };
     for (section, part) in job_surface.sections.iter().zip(&laid.sections) {
         let Some(bounds) = part.clear.bounding_rect() else { continue };
         let corner = Coord { x: bounds.min().x, y: bounds.max().y };
@@ -248,19 +248,19 @@ fn paint_names(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, laid: &SurfaceLayo
             _ => corner,
         };
         let corner = sheet.at(place) + offset;
-        let font = FontId::new(13.0, look::strong_family());
-        let words = painter.layout_no_wrap(section.name.clone(), font, cx.palette.ink);
+        let font = FontId::new(13.0, theme::strong_family());
+        let words = painter.layout_no_wrap(section.name.clone(), font, context.palette.ink);
         let rect = Align2::LEFT_TOP.anchor_size(corner, words.size()).expand2(vec2(5.0, 2.0));
-        painter.rect_filled(rect, 4, cx.palette.raised.gamma_multiply(0.9));
-        painter.galley(rect.min + vec2(5.0, 2.0), words, cx.palette.ink);
+        painter.rect_filled(rect, 4, context.palette.raised.gamma_multiply(0.9));
+        painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);
     }
 }
 
-fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_m: f64) {
+fn paint_scale(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, rect: Rect, width_m: f64) {
     let part = (width_m / 4.0).min(f64::from(rect.width() / sheet.scale) / 4.0);
     let steps = [0.1, 0.2, 0.5, 1.0, 2.0, 3.0, 5.0, 10.0, 20.0];
     let nice = |value: f64| steps.into_iter().rfind(|step| *step <= value).unwrap_or(0.1);
-    let (metres, words) = match cx.units() {
+    let (meters, words) = match context.units() {
         Units::Inches => {
             let feet = Length::m(part).to_feet();
             if feet >= 1.0 {
@@ -270,24 +270,24 @@ fn paint_scale(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, rect: Rect, width_
                 (Length::inches(inches).to_m(), format!("{} in", show_number(inches, 1)))
             }
         }
-        Units::Millimetres => (nice(part), format!("{} m", show_number(nice(part), 1))),
+        Units::Millimeters => (nice(part), format!("{} m", show_number(nice(part), 1))),
     };
     let start = rect.left_bottom() + vec2(16.0, -12.0);
-    let end = start + vec2(metres as f32 * sheet.scale, 0.0);
-    let stroke = Stroke::new(1.5, cx.palette.ink);
+    let end = start + vec2(meters as f32 * sheet.scale, 0.0);
+    let stroke = Stroke::new(1.5, context.palette.ink);
     painter.add(Shape::line(vec![start - vec2(0.0, 5.0), start, end, end - vec2(0.0, 5.0)], stroke));
     painter.text(
         end + vec2(6.0, 3.0),
         Align2::LEFT_BOTTOM,
         words,
         FontId::proportional(11.5),
-        cx.palette.ink,
+        context.palette.ink,
     );
 }
 
 /// A pair of lines outside the edges whose walls have windows, as plans show glass.
-fn paint_window_walls(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: usize) {
-    let Some(surface) = cx.assessed.surfaces.get(surface) else { return };
+fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, surface: usize) {
+    let Some(surface) = context.assessment.job.surfaces.get(surface) else { return };
     let edges = surface.edges();
     let corners = edges.iter().map(|[from, _]| sheet.at(from.coord()).to_vec2());
     let middle = corners.fold(Vec2::ZERO, |sum, at| sum + at) / edges.len().max(1) as f32;
@@ -297,49 +297,49 @@ fn paint_window_walls(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: us
         let out = if out.dot((from + (to - from) / 2.0).to_vec2() - middle) < 0.0 { -out } else { out };
         let (start, end) = (from.lerp(to, 0.15), from.lerp(to, 0.85));
         for off in [4.0, 8.0] {
-            painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, cx.palette.air));
+            painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, context.palette.air));
         }
         let at = start.lerp(end, 0.5) + out * 17.0;
-        painter.text(at, Align2::CENTER_CENTER, "windows", FontId::proportional(10.5), cx.palette.air);
+        painter.text(at, Align2::CENTER_CENTER, "windows", FontId::proportional(10.5), context.palette.air);
     }
 }
 
 /// An arrow to the north, where it was noted.
-fn paint_north(painter: &Painter, cx: &Cx<'_>, rect: Rect, surface: usize) {
-    let Some(north) = cx.assessed.surfaces.get(surface).and_then(|surface| surface.north) else { return };
+fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surface: usize) {
+    let Some(north) = context.assessment.job.surfaces.get(surface).and_then(|surface| surface.north) else { return };
     let centre = rect.right_top() + vec2(-30.0, 30.0);
     let (sin, cos) = (north.to_radians() as f32).sin_cos();
     let way = vec2(cos, -sin);
-    let stroke = Stroke::new(1.6, cx.palette.ink);
+    let stroke = Stroke::new(1.6, context.palette.ink);
     painter.arrow(centre - way * 12.0, way * 24.0, stroke);
-    let font = FontId::new(12.0, look::strong_family());
-    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, "N", font, cx.palette.ink);
+    let font = FontId::new(12.0, theme::strong_family());
+    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, "N", font, context.palette.ink);
 }
 
-fn paint_legend(painter: &Painter, cx: &Cx<'_>, rect: Rect) {
-    let day = crate::assess::date_after(cx.assessed, cx.day());
+fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
+    let day = crate::assess::date_after(&context.assessment.job, context.day());
     let words = format!("{}: gaps {} times as wide, dots measured", show_date(day), MAGNIFIED);
     let font = FontId::proportional(11.5);
     let at = rect.right_bottom() + vec2(-14.0, -9.0);
-    let words = painter.layout_no_wrap(words, font, cx.palette.ink);
+    let words = painter.layout_no_wrap(words, font, context.palette.ink);
     let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
-    painter.rect_filled(rect, 4, cx.palette.ground.gamma_multiply(0.85));
-    painter.galley(rect.min + vec2(5.0, 2.0), words, cx.palette.ink);
+    painter.rect_filled(rect, 4, context.palette.ground.gamma_multiply(0.85));
+    painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);
 }
 
 /// What a joint is called to those who do not see it.
-pub(super) fn joint_name(cx: &Cx<'_>, label: &str, state: Option<&JointState>) -> String {
+pub(super) fn joint_name(context: &WindowContext<'_>, label: &str, state: Option<&JointState>) -> String {
     let gap = state.and_then(|state| state.gap);
     match gap {
-        Some(gap) if gap.measured => format!("Joint {label}, {} measured", gap.gap.mean.show(cx.units())),
-        Some(gap) => format!("Joint {label}, about {}", gap.gap.mean.show(cx.units())),
+        Some(gap) if gap.measured => format!("Joint {label}, {} measured", gap.gap.mean.show(context.units())),
+        Some(gap) => format!("Joint {label}, about {}", gap.gap.mean.show(context.units())),
         None => format!("Joint {label}, no reading"),
     }
 }
 
 /// A small target at the middle of each joint, for screen readers and tests. Tab passes them by:
 /// the list of joints is gone through with its own command.
-fn name_joints(ui: &Ui, cx: &mut Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn name_joints(ui: &Ui, context: &mut WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
     if laid.joints.len() > MOST_NAMED {
         return;
     }
@@ -350,17 +350,17 @@ fn name_joints(ui: &Ui, cx: &mut Cx<'_>, sheet: &Sheet, laid: &SurfaceLayout, su
         }
         let id = Id::unique(("joint", surface, index));
         let response = ui.interact(target, id, Sense::CLICK);
-        let name = joint_name(cx, &joint.label, cx.found.joint(surface, index));
-        let on = cx.view.selected.as_ref().is_some_and(|s| s.surface == surface && s.joint == joint.label);
+        let name = joint_name(context, &joint.label, context.assessment.joint(surface, index));
+        let on = context.view.selected.as_ref().is_some_and(|s| s.surface == surface && s.joint == joint.label);
         response.widget_info(|| WidgetInfo::selected(Role::Button, true, on, &name));
         if response.clicked() {
-            cx.commands.push(Command::Select(Some(Selected { surface, joint: joint.label.clone() })));
+            context.commands.push(Command::Select(Some(Selected { surface, joint: joint.label.clone() })));
         }
     }
 }
 
 /// Selects by clicking near a joint, and tells a joint's story when hovered.
-fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn pick(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
     let pointer = ui.input(|input| input.pointer.latest_pos()).filter(|at| response.rect.contains(*at));
     let Some(pointer) = pointer else { return };
     let distance = |index: usize| {
@@ -370,31 +370,31 @@ fn pick(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
     let nearest = (0..laid.joints.len()).min_by(|&a, &b| distance(a).total_cmp(&distance(b)));
     let near = nearest.filter(|&index| distance(index) <= REACH);
     let more = ui.input(|input| input.modifiers.shift);
-    rope(ui, cx, response, sheet, laid);
+    marquee(ui, context, response, sheet, laid);
     if response.clicked() && more {
         if let Some(index) = near {
-            cx.push(Command::Also(vec![laid.joints[index].label.clone()]));
+            context.push(Command::SelectMore(vec![laid.joints[index].label.clone()]));
         }
     } else if response.clicked() {
         let selected = near.map(|index| Selected { surface, joint: laid.joints[index].label.clone() });
-        cx.push(Command::Select(selected));
+        context.push(Command::Select(selected));
     }
     if let Some(index) = near
         && response.hovered()
         && !response.dragged()
     {
-        let story = story(cx, laid, surface, index);
+        let story = story(context, laid, surface, index);
         response.clone().on_hover_text_at_pointer(story);
     }
 }
 
 /// With Shift held, a rectangle takes in every joint whose middle it holds.
-fn rope(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout) {
+fn marquee(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout) {
     let shift = ui.input(|input| input.modifiers.shift);
     if shift && response.drag_started() {
-        cx.view.rope = ui.input(|input| input.pointer.press_origin());
+        context.view.marquee = ui.input(|input| input.pointer.press_origin());
     }
-    let (Some(start), Some(now)) = (cx.view.rope, ui.input(|input| input.pointer.latest_pos())) else {
+    let (Some(start), Some(now)) = (context.view.marquee, ui.input(|input| input.pointer.latest_pos())) else {
         return;
     };
     let rect = Rect::from_two_pos(start, now);
@@ -402,16 +402,16 @@ fn rope(ui: &Ui, cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, laid: &Sur
     painter.rect(
         rect,
         0,
-        cx.palette.select.gamma_multiply(0.12),
-        Stroke::new(1.0, cx.palette.select),
+        context.palette.select.gamma_multiply(0.12),
+        Stroke::new(1.0, context.palette.select),
         eframe::egui::StrokeKind::Inside,
     );
     if !response.dragged() {
-        cx.view.rope = None;
+        context.view.marquee = None;
         let inside = laid.joints.iter().filter(|joint| rect.contains(sheet.at(joint.middle())));
         let labels: Vec<String> = inside.map(|joint| joint.label.clone()).collect();
         if !labels.is_empty() {
-            cx.push(Command::Rope(labels));
+            context.push(Command::SelectMarquee(labels));
         }
     }
 }
@@ -422,12 +422,12 @@ fn to_segment(point: Pos2, from: Pos2, to: Pos2) -> f32 {
 }
 
 /// A joint in two or three lines.
-fn story(cx: &Cx<'_>, laid: &SurfaceLayout, surface: usize, index: usize) -> String {
+fn story(context: &WindowContext<'_>, laid: &SurfaceLayout, surface: usize, index: usize) -> String {
     let joint = &laid.joints[index];
-    let units = cx.units();
-    let state = cx.found.joint(surface, index);
+    let units = context.units();
+    let state = context.assessment.joint(surface, index);
     let mut lines = vec![
-        joint_name(cx, &joint.label, state),
+        joint_name(context, &joint.label, state),
         format!("{}, {} long", joint.kind.words(), joint.length().show(units)),
     ];
     if let Some((low, high)) = state.and_then(|state| state.extremes) {

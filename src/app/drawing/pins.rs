@@ -4,15 +4,15 @@ use eframe::egui::{Id, Image, Rect, RichText, Role, Sense, Stroke, Ui, Vec2, Wid
 
 use super::Sheet;
 use crate::app::command::Command;
-use crate::app::context::Cx;
+use crate::app::context::WindowContext;
 use crate::app::dialog::modal;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::photos::path_of;
 use crate::surface::Photo;
 
-pub(super) fn pins(ui: &mut Ui, cx: &mut Cx<'_>, sheet: &Sheet, on: usize) {
-    let Some(surface) = cx.job.surfaces.get(on) else { return };
+pub(super) fn pins(ui: &mut Ui, context: &mut WindowContext<'_>, sheet: &Sheet, on: usize) {
+    let Some(surface) = context.job.surfaces.get(on) else { return };
     for (index, photo) in surface.photos.iter().enumerate() {
         let at = sheet.at(photo.at.coord());
         if !ui.clip_rect().contains(at) {
@@ -26,76 +26,76 @@ pub(super) fn pins(ui: &mut Ui, cx: &mut Cx<'_>, sheet: &Sheet, on: usize) {
         };
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
         let edge = if response.hovered() || response.has_focus() { 2.4 } else { 1.4 };
-        ui.painter().circle(at, 11.0, cx.palette.raised, Stroke::new(edge, cx.palette.accent));
+        ui.painter().circle(at, 11.0, context.palette.raised, Stroke::new(edge, context.palette.accent));
         Icon::Photo.paint(
             ui.painter(),
             Rect::from_center_size(at, Vec2::splat(13.0)),
-            Stroke::new(1.3, cx.palette.ink),
+            Stroke::new(1.3, context.palette.ink),
         );
         if response.clicked() {
-            cx.view.photo = Some(index);
+            context.view.photo = Some(index);
         }
         response.on_hover_text(name);
     }
-    look(ui, cx, on);
+    look(ui, context, on);
 }
 
 /// The photo that is looked at, with its note.
-fn look(ui: &Ui, cx: &mut Cx<'_>, on: usize) {
-    let Some(index) = cx.view.photo else { return };
-    let Some(photo) = cx.job.surfaces.get(on).and_then(|surface| surface.photos.get(index)) else {
-        cx.view.photo = None;
+fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
+    let Some(index) = context.view.photo else { return };
+    let Some(photo) = context.job.surfaces.get(on).and_then(|surface| surface.photos.get(index)) else {
+        context.view.photo = None;
         return;
     };
     let window = modal("photo", ui.ctx()).show(ui.ctx(), |ui| {
-        picture(ui, cx, photo);
+        picture(ui, context, photo);
         ui.horizontal(|ui| {
             ui.label("Note");
             if let Some(note) = text_entry(ui, "Note on the photo", &photo.note, 300.0) {
-                cx.edit("Note on a photo", move |job| {
+                context.edit("Note on a photo", move |job| {
                     if let Some(photo) = job.surfaces.get_mut(on).and_then(|s| s.photos.get_mut(index)) {
                         photo.note = note;
                     }
                 });
             }
             if ui.button("Unpin").on_hover_text("The file stays in the job's folder.").clicked() {
-                cx.edit("Unpin a photo", move |job| {
+                context.edit("Unpin a photo", move |job| {
                     if let Some(surface) = job.surfaces.get_mut(on)
                         && index < surface.photos.len()
                     {
                         surface.photos.remove(index);
                     }
                 });
-                cx.view.photo = None;
+                context.view.photo = None;
             }
             if ui.button("Close").clicked() {
-                cx.view.photo = None;
+                context.view.photo = None;
             }
         });
     });
     if window.should_close() {
-        cx.view.photo = None;
+        context.view.photo = None;
     }
 }
 
-fn picture(ui: &mut Ui, cx: &mut Cx<'_>, photo: &Photo) {
-    let path = cx.document.path.as_deref().and_then(|job| path_of(job, &photo.file));
+fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
+    let path = context.document.path.as_deref().and_then(|job| path_of(job, &photo.file));
     let Some(path) = path else {
         ui.label(RichText::new("The photo lies beside the job's file, which this window does not know."));
         return;
     };
-    match cx.photos.picture(&path) {
+    match context.photos.picture(&path) {
         Some(Ok(texture)) => {
             let room = ui.ctx().content_rect().size() * 0.75 - vec2(0.0, 60.0);
             ui.add(Image::new(texture).max_size(room).shrink_to_fit());
         }
         Some(Err(error)) => {
-            ui.colored_label(cx.palette.error, format!("“{}” cannot be shown: {error}", path.display()));
+            ui.colored_label(context.palette.error, format!("“{}” cannot be shown: {error}", path.display()));
         }
         None => {
             ui.label("reading…");
-            if !cx.photos.knows(&path) {
-                cx.push(Command::WantPhoto(path));
+            if !context.photos.knows(&path) {
+                context.push(Command::WantPhoto(path));
             }
         }
     }

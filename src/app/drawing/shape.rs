@@ -10,7 +10,7 @@ use geo::Coord;
 use super::Sheet;
 use super::snap::{Snapped, grid_step, snap};
 use crate::app::command::Command;
-use crate::app::context::{Cx, read_room};
+use crate::app::context::{WindowContext, read_room};
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
@@ -24,47 +24,47 @@ const DIVIDER: Length = Length::inches(3.5);
 
 pub(super) fn shape(
     ui: &mut Ui,
-    cx: &mut Cx<'_>,
+    context: &mut WindowContext<'_>,
     response: &Response,
     painter: &Painter,
     sheet: &Sheet,
     on: usize,
 ) {
-    let Some(surface) = cx.job.surfaces.get(on) else { return };
-    match cx.view.tool {
+    let Some(surface) = context.job.surfaces.get(on) else { return };
+    match context.view.tool {
         Tool::Measure => {}
         Tool::Shape => {
-            edges(ui, cx, painter, sheet, surface, on);
-            handles(ui, cx, painter, sheet, surface, on);
-            insert(cx, response, sheet, surface, on);
+            edges(ui, context, painter, sheet, surface, on);
+            handles(ui, context, painter, sheet, surface, on);
+            insert(context, response, sheet, surface, on);
         }
         Tool::Photo => {
             if let Some(at) = response.interact_pointer_pos().filter(|_| response.clicked()) {
-                cx.push(Command::ChoosePhoto(point(sheet.metres(at))));
+                context.push(Command::ChoosePhoto(point(sheet.meters(at))));
             }
         }
-        Tool::Divider | Tool::Opening => draw_new(ui, cx, response, painter, sheet, surface, on),
+        Tool::Divider | Tool::Opening => draw_new(ui, context, response, painter, sheet, surface, on),
     }
 }
 
 fn held(
     ui: &Ui,
-    cx: &Cx<'_>,
+    context: &WindowContext<'_>,
     sheet: &Sheet,
     surface: &Surface,
     at: Pos2,
     start: Option<Coord>,
     own: Option<Point>,
 ) -> Snapped {
-    let point = sheet.metres(at);
+    let point = sheet.meters(at);
     // With Alt held, nothing holds.
     if ui.input(|input| input.modifiers.alt) {
         return Snapped { at: point, guides: vec![] };
     }
     let others = surface.points().into_iter().filter(|other| Some(*other) != own);
     let others: Vec<Coord> = others.map(|point| point.coord()).collect();
-    let metres = |points: f32| f64::from(points / sheet.scale);
-    snap(point, &others, start, metres(REACH), grid_step(cx.units(), metres(STEP)))
+    let meters = |points: f32| f64::from(points / sheet.scale);
+    snap(point, &others, start, meters(REACH), grid_step(context.units(), meters(STEP)))
 }
 
 const fn point(at: Coord) -> Point {
@@ -106,7 +106,7 @@ fn corners(surface: &Surface) -> Vec<(String, Point)> {
     named
 }
 
-fn handles(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+fn handles(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
     for (index, (name, corner)) in corners(surface).into_iter().enumerate() {
         let at = sheet.at(corner.coord());
         let rect = Rect::from_center_size(at, Vec2::splat(16.0));
@@ -114,7 +114,7 @@ fn handles(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surfa
             continue;
         }
         let response = ui.interact(rect, Id::unique(("corner", on, index)), Sense::click_and_drag());
-        let words = format!("{name}, {} right, {} up", corner.0.show(cx.units()), corner.1.show(cx.units()));
+        let words = format!("{name}, {} right, {} up", corner.0.show(context.units()), corner.1.show(context.units()));
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
         if response.clicked() || response.drag_started() {
             response.request_focus();
@@ -123,29 +123,29 @@ fn handles(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surfa
         if response.dragged()
             && let Some(pointer) = response.interact_pointer_pos()
         {
-            let snapped = held(ui, cx, sheet, surface, pointer, None, Some(corner));
-            guides(painter, cx, sheet, &snapped);
+            let snapped = held(ui, context, sheet, surface, pointer, None, Some(corner));
+            guides(painter, context, sheet, &snapped);
             shown = sheet.at(snapped.at);
-            cx.view.drag = Some(Drag { from: corner, to: point(snapped.at) });
-            ghost(painter, cx, sheet, surface, corner, point(snapped.at));
+            context.view.drag = Some(Drag { from: corner, to: point(snapped.at) });
+            reference_curve(painter, context, sheet, surface, corner, point(snapped.at));
         }
         if response.drag_stopped()
-            && let Some(drag) = cx.view.drag.take()
+            && let Some(drag) = context.view.drag.take()
             && drag.from != drag.to
         {
-            move_corner(cx, on, drag.from, drag.to);
+            move_corner(context, on, drag.from, drag.to);
         }
-        keys(ui, cx, &response, sheet, surface, on, corner);
+        keys(ui, context, &response, sheet, surface, on, corner);
         let lit = response.hovered() || response.has_focus() || response.dragged();
-        let fill = if lit { cx.palette.accent } else { cx.palette.raised };
+        let fill = if lit { context.palette.accent } else { context.palette.raised };
         let square = Rect::from_center_size(shown, Vec2::splat(if lit { 11.0 } else { 9.0 }));
-        painter.rect(square, 2, fill, Stroke::new(1.6, cx.palette.accent), eframe::egui::StrokeKind::Inside);
+        painter.rect(square, 2, fill, Stroke::new(1.6, context.palette.accent), eframe::egui::StrokeKind::Inside);
         response.on_hover_text(words).on_hover_cursor(eframe::egui::CursorIcon::Grab);
     }
 }
 
-fn move_corner(cx: &mut Cx<'_>, on: usize, from: Point, to: Point) {
-    cx.edit("Move a corner", move |job| {
+fn move_corner(context: &mut WindowContext<'_>, on: usize, from: Point, to: Point) {
+    context.edit("Move a corner", move |job| {
         job.redraw(on, |surface| {
             surface.move_point(from, to);
         });
@@ -155,7 +155,7 @@ fn move_corner(cx: &mut Cx<'_>, on: usize, from: Point, to: Point) {
 /// Arrow keys move a corner that has the focus; Delete takes one of the outline away.
 fn keys(
     ui: &Ui,
-    cx: &mut Cx<'_>,
+    context: &mut WindowContext<'_>,
     response: &Response,
     sheet: &Sheet,
     surface: &Surface,
@@ -165,7 +165,7 @@ fn keys(
     if !response.has_focus() {
         return;
     }
-    let step = grid_step(cx.units(), f64::from(STEP / sheet.scale));
+    let step = grid_step(context.units(), f64::from(STEP / sheet.scale));
     let arrows = [
         (Key::ArrowLeft, (-step, 0.0)),
         (Key::ArrowRight, (step, 0.0)),
@@ -186,12 +186,12 @@ fn keys(
     for (key, (x, y)) in arrows {
         if ui.input(|input| input.key_pressed(key)) {
             let at = corner.coord();
-            move_corner(cx, on, corner, Point::m(at.x + x, at.y + y));
+            move_corner(context, on, corner, Point::m(at.x + x, at.y + y));
         }
     }
     let gone = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
     if gone && surface.outline.len() > 3 && surface.outline.contains(&corner) {
-        cx.edit("Remove a corner", move |job| {
+        context.edit("Remove a corner", move |job| {
             job.redraw(on, |surface| {
                 surface.outline.retain(|known| *known != corner);
             });
@@ -199,18 +199,18 @@ fn keys(
     }
 }
 
-fn guides(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, snapped: &Snapped) {
-    let stroke = Stroke::new(1.0, cx.palette.accent.gamma_multiply(0.7));
+fn guides(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, snapped: &Snapped) {
+    let stroke = Stroke::new(1.0, context.palette.accent.gamma_multiply(0.7));
     for guide in &snapped.guides {
         painter.extend(Shape::dashed_line(&[sheet.at(*guide), sheet.at(snapped.at)], stroke, 4.0, 3.0));
     }
 }
 
 /// The outline as it will be, with the lengths that change.
-fn ghost(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: &Surface, from: Point, to: Point) {
+fn reference_curve(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, surface: &Surface, from: Point, to: Point) {
     let mut moved = surface.clone();
     moved.move_point(from, to);
-    let stroke = Stroke::new(2.0, cx.palette.accent);
+    let stroke = Stroke::new(2.0, context.palette.accent);
     let rings = std::iter::once(&moved.outline).chain(moved.openings.iter().map(|opening| &opening.corners));
     for ring in rings {
         let points: Vec<Pos2> = ring.iter().map(|corner| sheet.at(corner.coord())).collect();
@@ -218,7 +218,7 @@ fn ghost(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, surface: &Surface, from:
         for (at, corner) in ring.iter().enumerate() {
             let next = ring[(at + 1) % ring.len()];
             if *corner == to || next == to {
-                length_label(painter, cx, sheet, *corner, next);
+                length_label(painter, context, sheet, *corner, next);
             }
         }
     }
@@ -238,74 +238,74 @@ fn beside(sheet: &Sheet, surface: &Surface, a: Point, b: Point) -> Pos2 {
     let middle = ends[0] + (ends[1] - ends[0]) / 2.0;
     let aside = (ends[1] - ends[0]).normalized().rot90() * 17.0;
     let inside = |at: Pos2| {
-        let at = geo::Point(sheet.metres(at));
+        let at = geo::Point(sheet.meters(at));
         geo::Contains::contains(&crate::surface::outline_polygon(surface), &at)
     };
     if inside(middle + aside) { middle - aside } else { middle + aside }
 }
 
-fn length_label(painter: &Painter, cx: &Cx<'_>, sheet: &Sheet, a: Point, b: Point) {
-    label_at(painter, cx, sheet.at((a.coord() + b.coord()) / 2.0), length_between(a, b));
+fn length_label(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, a: Point, b: Point) {
+    label_at(painter, context, sheet.at((a.coord() + b.coord()) / 2.0), length_between(a, b));
 }
 
-fn label_at(painter: &Painter, cx: &Cx<'_>, middle: Pos2, length: Length) {
-    let words = length.show(cx.units());
-    let words = painter.layout_no_wrap(words, FontId::proportional(12.5), cx.palette.ink);
+fn label_at(painter: &Painter, context: &WindowContext<'_>, middle: Pos2, length: Length) {
+    let words = length.show(context.units());
+    let words = painter.layout_no_wrap(words, FontId::proportional(12.5), context.palette.ink);
     let rect = Align2::CENTER_CENTER.anchor_size(middle, words.size());
-    painter.rect_filled(rect.expand2(vec2(5.0, 2.0)), 4, cx.palette.raised);
-    painter.galley(rect.min, words, cx.palette.ink);
+    painter.rect_filled(rect.expand2(vec2(5.0, 2.0)), 4, context.palette.raised);
+    painter.galley(rect.min, words, context.palette.ink);
 }
 
 /// Every edge of the outline has its length as a button; pressed, the length can be typed.
-fn edges(ui: &mut Ui, cx: &mut Cx<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+fn edges(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
     let points: Vec<Pos2> = surface.outline.iter().map(|corner| sheet.at(corner.coord())).collect();
-    painter.add(Shape::closed_line(points, Stroke::new(1.5, cx.palette.accent)));
+    painter.add(Shape::closed_line(points, Stroke::new(1.5, context.palette.accent)));
     for (edge, corner) in surface.outline.iter().enumerate() {
         let next = surface.outline[(edge + 1) % surface.outline.len()];
         let length = length_between(*corner, next);
         let middle = beside(sheet, surface, *corner, next);
-        if cx.view.typed_edge == Some(edge) {
-            type_length(ui, cx, middle, length, edge, on);
+        if context.view.typed_edge == Some(edge) {
+            type_length(ui, context, middle, length, edge, on);
             continue;
         }
         // While a corner is dragged its own lengths are shown.
-        if cx.view.drag.is_some() {
+        if context.view.drag.is_some() {
             continue;
         }
-        label_at(painter, cx, middle, length);
+        label_at(painter, context, middle, length);
         let rect = Rect::from_center_size(middle, vec2(70.0, 20.0));
         if !ui.clip_rect().contains(middle) {
             continue;
         }
         let response = ui.interact(rect, Id::unique(("edge", on, edge)), Sense::CLICK);
-        let words = format!("Edge {}, {}: type its length", edge + 1, length.show(cx.units()));
+        let words = format!("Edge {}, {}: type its length", edge + 1, length.show(context.units()));
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
         if response.on_hover_text(&words).clicked() {
-            cx.view.typed_edge = Some(edge);
-            cx.view.focus_edge = true;
+            context.view.typed_edge = Some(edge);
+            context.view.focus_edge = true;
         }
     }
 }
 
-fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usize, on: usize) {
+fn type_length(ui: &Ui, context: &mut WindowContext<'_>, middle: Pos2, length: Length, edge: usize, on: usize) {
     let area = Area::new(Id::unique(("edge length", on))).order(Order::Foreground);
     area.fixed_pos(middle - vec2(42.0, 12.0)).show(ui.ctx(), |ui| {
         let id = Id::unique(("edge length field", on, edge));
-        let units = cx.units();
+        let units = context.units();
         let name = format!("Length of edge {}", edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
             read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)))
         });
-        if cx.view.focus_edge {
+        if context.view.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.
-            cx.view.focus_edge = !entered.response.has_focus();
+            context.view.focus_edge = !entered.response.has_focus();
             entered.response.request_focus();
             crate::app::entry::select_all(ui, id, &length.show(units));
         } else if entered.response.lost_focus() && !entered.refused {
-            cx.view.typed_edge = None;
+            context.view.typed_edge = None;
         }
         if let Some(length) = entered.value {
-            cx.edit("Length of an edge", move |job| {
+            context.edit("Length of an edge", move |job| {
                 job.redraw(on, |surface| {
                     surface.stretch_edge(edge, length);
                 });
@@ -315,7 +315,7 @@ fn type_length(ui: &Ui, cx: &mut Cx<'_>, middle: Pos2, length: Length, edge: usi
 }
 
 /// A double click on an edge puts a corner there.
-fn insert(cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, surface: &Surface, on: usize) {
+fn insert(context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, surface: &Surface, on: usize) {
     let Some(pointer) = response.interact_pointer_pos().filter(|_| response.double_clicked()) else { return };
     let near = (0..surface.outline.len()).find(|&edge| {
         let next = surface.outline[(edge + 1) % surface.outline.len()];
@@ -323,8 +323,8 @@ fn insert(cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, surface: &Surface
         super::to_segment(pointer, ends[0], ends[1]) < REACH
     });
     if let Some(edge) = near {
-        let at = point(sheet.metres(pointer));
-        cx.edit("Add a corner", move |job| {
+        let at = point(sheet.meters(pointer));
+        context.edit("Add a corner", move |job| {
             job.redraw(on, |surface| {
                 surface.insert_corner(edge, at);
             });
@@ -335,7 +335,7 @@ fn insert(cx: &mut Cx<'_>, response: &Response, sheet: &Sheet, surface: &Surface
 /// A divider or opening that is being drawn.
 fn draw_new(
     ui: &Ui,
-    cx: &mut Cx<'_>,
+    context: &mut WindowContext<'_>,
     response: &Response,
     painter: &Painter,
     sheet: &Sheet,
@@ -343,35 +343,35 @@ fn draw_new(
     on: usize,
 ) {
     let Some(pointer) = response.interact_pointer_pos().or_else(|| response.hover_pos()) else { return };
-    let start = cx.view.drag.map(|drag| drag.from.coord());
-    let line = cx.view.tool == Tool::Divider;
-    let snapped = held(ui, cx, sheet, surface, pointer, start.filter(|_| line), None);
-    guides(painter, cx, sheet, &snapped);
-    painter.circle_filled(sheet.at(snapped.at), 4.0, cx.palette.accent);
+    let start = context.view.drag.map(|drag| drag.from.coord());
+    let line = context.view.tool == Tool::Divider;
+    let snapped = held(ui, context, sheet, surface, pointer, start.filter(|_| line), None);
+    guides(painter, context, sheet, &snapped);
+    painter.circle_filled(sheet.at(snapped.at), 4.0, context.palette.accent);
     let at = point(snapped.at);
     if response.drag_started_by(PointerButton::Primary) {
         // The drag is noticed a few points after the press.
         let pressed = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer);
-        let from = point(held(ui, cx, sheet, surface, pressed, None, None).at);
-        cx.view.drag = Some(Drag { from, to: at });
+        let from = point(held(ui, context, sheet, surface, pressed, None, None).at);
+        context.view.drag = Some(Drag { from, to: at });
     }
-    let Some(drag) = cx.view.drag.as_mut() else { return };
+    let Some(drag) = context.view.drag.as_mut() else { return };
     drag.to = at;
     let drag = *drag;
-    let stroke = Stroke::new(2.0, cx.palette.accent);
+    let stroke = Stroke::new(2.0, context.palette.accent);
     if line {
         painter.line_segment([sheet.at(drag.from.coord()), sheet.at(drag.to.coord())], stroke);
-        length_label(painter, cx, sheet, drag.from, drag.to);
+        length_label(painter, context, sheet, drag.from, drag.to);
     } else {
         let ring = rectangle_between(drag.from, drag.to);
         let points = ring.iter().map(|corner| sheet.at(corner.coord())).collect();
         painter.add(Shape::closed_line(points, stroke));
-        length_label(painter, cx, sheet, ring[0], ring[1]);
-        length_label(painter, cx, sheet, ring[1], ring[2]);
+        length_label(painter, context, sheet, ring[0], ring[1]);
+        length_label(painter, context, sheet, ring[1], ring[2]);
     }
     if response.drag_stopped() {
-        cx.view.drag = None;
-        put_down(cx, on, line, drag);
+        context.view.drag = None;
+        put_down(context, on, line, drag);
     }
 }
 
@@ -381,13 +381,13 @@ fn rectangle_between(a: Point, b: Point) -> [Point; 4] {
     [Point(left, low), Point(right, low), Point(right, high), Point(left, high)]
 }
 
-fn put_down(cx: &mut Cx<'_>, on: usize, line: bool, drag: Drag) {
+fn put_down(context: &mut WindowContext<'_>, on: usize, line: bool, drag: Drag) {
     let (from, to) = (drag.from, drag.to);
     if length_between(from, to) < Length::mm(50.0) {
         return;
     }
     if line {
-        cx.edit("Draw a divider", move |job| {
+        context.edit("Draw a divider", move |job| {
             job.redraw(on, |surface| {
                 let letter = char::from(b'a' + (surface.dividers.len() % 26) as u8);
                 let name = format!("divider {letter}");
@@ -396,7 +396,7 @@ fn put_down(cx: &mut Cx<'_>, on: usize, line: bool, drag: Drag) {
         });
     } else {
         let corners = rectangle_between(from, to).to_vec();
-        cx.edit("Draw an opening", move |job| {
+        context.edit("Draw an opening", move |job| {
             job.redraw(on, |surface| {
                 let name = format!("opening {}", surface.openings.len() + 1);
                 surface.openings.push(Opening { name, corners });

@@ -23,7 +23,7 @@ pub(super) fn grid_step(units: Units, least: f64) -> f64 {
             Length::inches(6.0),
             Length::inches(12.0),
         ],
-        Units::Millimetres => {
+        Units::Millimeters => {
             &[Length::mm(1.0), Length::mm(5.0), Length::mm(10.0), Length::mm(50.0), Length::mm(100.0)]
         }
     };
@@ -96,7 +96,7 @@ mod tests {
 
     #[test]
     fn the_grid_is_round_in_either_unit() {
-        assert!((grid_step(Units::Millimetres, 0.007) - 0.01).abs() < 1e-12);
+        assert!((grid_step(Units::Millimeters, 0.007) - 0.01).abs() < 1e-12);
         assert!((grid_step(Units::Inches, 0.02) - 0.0254).abs() < 1e-12);
         assert!((grid_step(Units::Inches, 9.0) - 0.3048).abs() < 1e-12);
     }

@@ -2,8 +2,8 @@
 
 use super::super::Assessment;
 use super::super::answer::{date_after, window_words};
-use super::super::causes::{ClueWords, Findings};
-use super::super::follow_up::{LaterReading, VisitFound};
+use super::super::causes::{ClueWords, Diagnosis};
+use super::super::follow_up::{LaterReading, VisitOutcome};
 use super::super::options::RepairOption;
 use super::{
     BarReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport, LayoutReport,
@@ -35,9 +35,10 @@ fn amount(money: Money) -> String {
 }
 
 impl Report {
-    /// The report on `found`, which is the assessment of `job`. `unread` is what could not be read of
+    /// The report on `assessment`, which is the assessment of `job`. `unread` is what could not be read of
     /// its file.
-    pub fn new(job: &Job, found: &Assessment, unread: &[Problem]) -> Self {
+    pub fn new(assessment: &Assessment, unread: &[Problem]) -> Self {
+        let job = &*assessment.job;
         let problem = |problem: &Problem| ProblemReport {
             severity: problem.severity.words(),
             place: problem.place.words(job),
@@ -47,26 +48,26 @@ impl Report {
         Self {
             title: job.title.clone(),
             visited: job.visited.to_string(),
-            answer: found.answer.headline.clone(),
-            cause: found.answer.cause.clone(),
-            complete: found.answer.complete,
-            missing: found.answer.missing.iter().map(ToString::to_string).collect(),
-            problems: unread.iter().chain(&found.problems).map(problem).collect(),
-            layout: LayoutReport::new(found),
-            opening: OpeningReport::new(job, found),
-            causes: found.causes.as_ref().map(CausesReport::new),
-            sections: (0..found.sections.len()).map(|at| SectionReport::new(job, found, at)).collect(),
-            season: found.season.as_ref().map(|season| SeasonReport {
+            answer: assessment.answer.headline.clone(),
+            cause: assessment.answer.cause.clone(),
+            complete: assessment.answer.complete,
+            missing: assessment.answer.missing.iter().map(ToString::to_string).collect(),
+            problems: unread.iter().chain(&assessment.problems).map(problem).collect(),
+            layout: LayoutReport::new(assessment),
+            opening: OpeningReport::new(assessment),
+            causes: assessment.causes.as_ref().map(CausesReport::new),
+            sections: (0..assessment.sections.len()).map(|at| SectionReport::new(assessment, at)).collect(),
+            season: assessment.season.as_ref().map(|season| SeasonReport {
                 best: window_words(job, season.best, season.weeks.len()),
                 best_from: date_after(job, season.best.low * 7).to_string(),
                 best_to: date_after(job, season.best.high * 7 + 6).to_string(),
-                sealed_on: date_after(job, found.seal_day).to_string(),
+                sealed_on: date_after(job, assessment.seal_day).to_string(),
                 best_holds_pct: round(100.0 * season.share(season.best_week()), 1),
                 never_m: round(season.never.to_m(), 3),
             }),
-            options: found.options.iter().map(|option| OptionReport::new(job, option)).collect(),
-            later: found.follow_up.iter().map(VisitReport::new).collect(),
-            choice: found.choice.as_ref().map(|choice| ChoiceReport {
+            options: assessment.options.iter().map(|option| OptionReport::new(job, option)).collect(),
+            later: assessment.follow_up.iter().map(VisitReport::new).collect(),
+            choice: assessment.choice.as_ref().map(|choice| ChoiceReport {
                 best: choice.best.key(),
                 front: choice.front.iter().map(|method| method.key()).collect(),
                 why: choice.why.clone(),
@@ -77,15 +78,15 @@ impl Report {
 }
 
 impl LayoutReport {
-    fn new(found: &Assessment) -> Self {
+    fn new(assessment: &Assessment) -> Self {
         use crate::surface::JointKind;
-        let joints = || found.layouts.iter().flat_map(|laid| &laid.joints);
+        let joints = || assessment.layouts.iter().flat_map(|laid| &laid.joints);
         let run =
             |kind: JointKind| round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6);
         let sum =
-            |area: fn(&crate::surface::SurfaceLayout) -> f64| round(found.layouts.iter().map(area).sum(), 6);
+            |area: fn(&crate::surface::SurfaceLayout) -> f64| round(assessment.layouts.iter().map(area).sum(), 6);
         Self {
-            boards: found.layouts.iter().map(|laid| laid.boards.len()).sum(),
+            boards: assessment.layouts.iter().map(|laid| laid.boards.len()).sum(),
             joints: joints().count(),
             plan_area_m2: sum(|laid| laid.plan_area.to_m2()),
             painted_area_m2: sum(|laid| laid.painted_area.to_m2()),
@@ -93,27 +94,28 @@ impl LayoutReport {
             board_end_m: run(JointKind::BoardEnd),
             divider_m: run(JointKind::Divider),
             perimeter_m: run(JointKind::Perimeter),
-            sealed_m: round(found.treated_run().to_m(), 6),
+            sealed_m: round(assessment.treated_run().to_m(), 6),
         }
     }
 }
 
 impl OpeningReport {
-    fn new(job: &Job, found: &Assessment) -> Option<Self> {
-        let opening = found.gaps.opening?;
-        let next = found.gaps.next;
+    fn new(assessment: &Assessment) -> Option<Self> {
+        let job = &*assessment.job;
+        let opening = assessment.gaps.opening?;
+        let next = assessment.gaps.next;
         Some(Self {
             opening_m2: round(opening.mean.to_m2(), 6),
             opening_sd_m2: round(opening.sd.to_m2(), 6),
             next_surface: next.map(|next| job.surfaces[next.surface].name.clone()),
-            next_joint: next.map(|next| found.layouts[next.surface].joints[next.joint].label.clone()),
+            next_joint: next.map(|next| assessment.layouts[next.surface].joints[next.joint].label.clone()),
             more_readings: next.map_or(Some(0), |next| next.more),
         })
     }
 }
 
 impl CausesReport {
-    fn new(causes: &Findings) -> Self {
+    fn new(causes: &Diagnosis) -> Self {
         let one =
             |cause: Cause| CauseReport { cause: cause.key(), chance_pct: round(100.0 * causes.of(cause), 1) };
         let clue = |clue: &ClueWords| ClueReport {
@@ -133,8 +135,9 @@ impl CausesReport {
 }
 
 impl SectionReport {
-    fn new(job: &Job, found: &Assessment, at: usize) -> Self {
-        let (state, row) = (&found.sections[at], found.rows[at]);
+    fn new(assessment: &Assessment, at: usize) -> Self {
+        let job = &*assessment.job;
+        let (state, row) = (&assessment.sections[at], assessment.rows[at]);
         let surface = &job.surfaces[state.surface];
         let (driest, wettest) = state.settled.extremes();
         let (damp, dry) = state.look_again();
@@ -176,7 +179,7 @@ impl SectionReport {
 }
 
 impl VisitReport {
-    fn new(found: &VisitFound) -> Self {
+    fn new(assessment: &VisitOutcome) -> Self {
         let one = |reading: &LaterReading| ReadingReport {
             joint: format!("{} {}", reading.surface, reading.joint),
             measured_mm: mm(reading.width),
@@ -187,10 +190,10 @@ impl VisitReport {
             opens_pct: reading.chance.map(|chance| round(100.0 * chance, 2)),
         };
         Self {
-            on: found.on.to_string(),
-            after_work: found.after_work,
-            words: found.words.clone(),
-            readings: found.readings.iter().map(one).collect(),
+            on: assessment.on.to_string(),
+            after_work: assessment.after_work,
+            words: assessment.words.clone(),
+            readings: assessment.readings.iter().map(one).collect(),
         }
     }
 }
@@ -266,7 +269,7 @@ impl OptionReport {
                 .materials
                 .iter()
                 .map(|line| MaterialReport {
-                    name: line.label(Units::Millimetres),
+                    name: line.label(Units::Millimeters),
                     pieces: line.pieces,
                     price: amount(line.price),
                     amount: amount(line.amount),

@@ -1,24 +1,24 @@
 //! What is wrong with the air of the room and the house.
 
-use super::Findings;
+use super::Problems;
 use crate::air::{HouseModel, IndoorAir};
 use crate::job::document::Job;
 use crate::job::problem::Place;
-use crate::job::shelf::Shelf;
-use crate::job::usable::is_of_a_room;
+use crate::job::catalog::Catalog;
+use crate::job::sanitized::is_of_a_room;
 use crate::measure::{Humidity, Temperature};
 
-pub(super) fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
+pub(super) fn air(job: &Job, catalog: &Catalog, problems: &mut Problems) {
     match &job.air {
         IndoorAir::Monthly(months) => {
             for month in months {
-                temperature(month.temperature, Place::Air("months"), found);
-                humidity(month.humidity, Place::Air("months"), found);
+                temperature(month.temperature, Place::Air("months"), problems);
+                humidity(month.humidity, Place::Air("months"), problems);
             }
         }
         IndoorAir::FromClimate { station, .. } => {
-            if !shelf.stations.iter().any(|known| known.name == *station) {
-                found.error(
+            if !catalog.stations.iter().any(|known| known.name == *station) {
+                problems.error(
                     Place::Air("place"),
                     format!("There is no climate for “{station}”"),
                     "Choose the place nearest to it from the list, or type twelve months",
@@ -28,15 +28,15 @@ pub(super) fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
         IndoorAir::FromWeather { .. } => {}
     }
     if let Some(house) = job.air.house() {
-        self::house(job, house, found);
+        self::house(job, house, problems);
     }
 }
 
-fn house(job: &Job, house: &HouseModel, found: &mut Findings) {
-    temperature(house.heat_to, Place::Air("heating"), found);
-    temperature(house.cool_to, Place::Air("cooling"), found);
+fn house(job: &Job, house: &HouseModel, problems: &mut Problems) {
+    temperature(house.heat_to, Place::Air("heating"), problems);
+    temperature(house.cool_to, Place::Air("cooling"), problems);
     if house.cool_to < house.heat_to {
-        found.error(
+        problems.error(
             Place::Air("cooling"),
             format!(
                 "The house is cooled to {} and heated to {}: that fights itself",
@@ -47,31 +47,31 @@ fn house(job: &Job, house: &HouseModel, found: &mut Findings) {
         );
     }
     if !(0.0..=20.0).contains(&house.moisture_load) {
-        found.error(
+        problems.error(
             Place::Air("moisture load"),
             format!("A moisture load of {} g/m³ is not between 0 and 20", house.moisture_load),
             "2 to 4 is usual, 6 a damp house",
         );
     }
     for limit in [house.dehumidified_to, house.humidified_to].into_iter().flatten() {
-        humidity(limit, Place::Air("humidity limits"), found);
+        humidity(limit, Place::Air("humidity limits"), problems);
     }
 }
 
-pub(super) fn temperature(t: Temperature, place: Place, found: &mut Findings) {
+pub(super) fn temperature(t: Temperature, place: Place, problems: &mut Problems) {
     if !is_of_a_room(t) {
         let what = format!(
             "{} °C ({} °F) is no temperature of a room",
             t.to_celsius().round(),
             t.to_fahrenheit().round()
         );
-        found.error(place, what, "Check the figure and its unit");
+        problems.error(place, what, "Check the figure and its unit");
     }
 }
 
-pub(super) fn humidity(rh: Humidity, place: Place, found: &mut Findings) {
+pub(super) fn humidity(rh: Humidity, place: Place, problems: &mut Problems) {
     if !(0.0..=1.0).contains(&rh.to_fraction()) {
-        found.error(
+        problems.error(
             place,
             format!("A relative humidity of {} is not between 0 and 100 %", rh.show()),
             "Type what the hygrometer shows, such as 42",

@@ -9,29 +9,29 @@ use std::collections::HashSet;
 
 use super::document::Job;
 use super::problem::{Place, Problem, Severity};
-use super::shelf::Shelf;
+use super::catalog::Catalog;
 use crate::measure::show_date;
 use crate::surface::{Part, SurfaceLayout, faults};
 
 /// Lists everything that is wrong with `job`, whose surfaces are laid out as `layouts`.
-pub fn check(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout]) -> Vec<Problem> {
-    let mut found = Findings(Vec::new());
-    surfaces(job, shelf, layouts, &mut found);
-    readings::readings(job, layouts, &mut found);
-    air::air(job, shelf, &mut found);
-    dates(job, &mut found);
-    plan::plan(job, shelf, layouts, &mut found);
+pub fn check(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout]) -> Vec<Problem> {
+    let mut problems = Problems(Vec::new());
+    surfaces(job, catalog, layouts, &mut problems);
+    readings::readings(job, layouts, &mut problems);
+    air::air(job, catalog, &mut problems);
+    dates(job, &mut problems);
+    plan::plan(job, catalog, layouts, &mut problems);
     for field in &job.unknown {
         let name = field.split(':').next().unwrap_or_default().trim();
         let what = format!("“{name}” in the file is not known to this program");
-        found.note(Place::Job("file"), what, "It is kept as it stands; a newer Gapwright may know it");
+        problems.note(Place::Job("file"), what, "It is kept as it stands; a newer Gapwright may know it");
     }
-    found.0
+    problems.0
 }
 
-struct Findings(Vec<Problem>);
+struct Problems(Vec<Problem>);
 
-impl Findings {
+impl Problems {
     fn error(&mut self, place: Place, what: impl Into<String>, fix: impl Into<String>) {
         self.0.push(Problem::new(Severity::Error, place, what, fix));
     }
@@ -45,11 +45,11 @@ impl Findings {
     }
 }
 
-fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Findings) {
+fn surfaces(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout], problems: &mut Problems) {
     let mut names = HashSet::new();
     for (index, (surface, laid)) in job.surfaces.iter().zip(layouts).enumerate() {
         if !names.insert(&surface.name) {
-            found.error(
+            problems.error(
                 Place::Outline(index),
                 format!("There are two surfaces called “{}”", surface.name),
                 "Rename one, so that readings know which they belong to",
@@ -63,10 +63,10 @@ fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Fin
                 Part::Section(part) => Place::Section(index, part),
             };
             let severity = if fault.fatal { Severity::Error } else { Severity::Warning };
-            found.0.push(Problem::new(severity, place, fault.what, fault.fix));
+            problems.0.push(Problem::new(severity, place, fault.what, fault.fix));
         }
         if surface.sections.is_empty() {
-            found.warning(
+            problems.warning(
                 Place::Outline(index),
                 format!("“{}” has no boards", surface.name),
                 "Choose a pattern for it",
@@ -76,14 +76,14 @@ fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Fin
         for (number, section) in surface.sections.iter().enumerate() {
             let place = || Place::Section(index, number);
             if !sections.insert(&section.name) {
-                found.error(
+                problems.error(
                     place(),
                     format!("There are two sections called “{}”", section.name),
                     "Rename one, so that readings know which they belong to",
                 );
             }
-            if shelf.species(&section.board.species).is_none() {
-                found.error(
+            if catalog.species(&section.board.species).is_none() {
+                problems.error(
                     place(),
                     format!("Species “{}” is not on the shelf", section.board.species),
                     "Choose one from the list",
@@ -93,11 +93,11 @@ fn surfaces(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Fin
     }
 }
 
-fn dates(job: &Job, found: &mut Findings) {
+fn dates(job: &Job, problems: &mut Problems) {
     if let Some(installed) = job.installed
         && installed > job.visited
     {
-        found.error(
+        problems.error(
             Place::Job("install date"),
             format!(
                 "The boards went up on {}, after the visit on {}",
@@ -110,16 +110,16 @@ fn dates(job: &Job, found: &mut Findings) {
     if let Some(seal) = job.plan.seal_on
         && seal < job.visited
     {
-        found.error(
+        problems.error(
             Place::Plan("sealing date"),
             format!("{} is before the visit on {}", show_date(seal), show_date(job.visited)),
             "Choose a later day, or leave it to the best weeks",
         );
     }
     if let Some(seal) = job.plan.seal_on
-        && seal > super::usable::last_sealing(job.visited)
+        && seal > super::sanitized::last_sealing(job.visited)
     {
-        found.error(
+        problems.error(
             Place::Plan("sealing date"),
             format!(
                 "{} is more than two years after the visit: nothing is worked out that far",
@@ -131,7 +131,7 @@ fn dates(job: &Job, found: &mut Findings) {
     if let Some(year) = job.built
         && !(1600..=job.visited.year()).contains(&year)
     {
-        found.error(
+        problems.error(
             Place::Job("year built"),
             format!("A house built in {year} cannot be"),
             "Type the year, or leave it empty",

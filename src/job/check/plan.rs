@@ -2,21 +2,21 @@
 
 use jiff::civil::Date;
 
-use super::Findings;
+use super::Problems;
 use crate::job::document::Job;
-use crate::job::own_shelf::OwnShelf;
+use crate::job::price_book::PriceBook;
 use crate::job::problem::Place;
-use crate::job::shelf::Shelf;
-use crate::job::usable;
+use crate::job::catalog::Catalog;
+use crate::job::sanitized;
 use crate::measure::{Length, Minutes, Percent};
 use crate::repair::{Plan, Step};
 use crate::surface::SurfaceLayout;
 
-pub(super) fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &mut Findings) {
+pub(super) fn plan(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout], problems: &mut Problems) {
     let plan = &job.plan;
     let mut range = |field: &'static str, value: f64, low: f64, high: f64, unit: &str| {
         if !(low..=high).contains(&value) {
-            found.error(
+            problems.error(
                 Place::Plan(field),
                 format!("{value}{unit} is not between {low} and {high}{unit}"),
                 format!("Correct the figure; until then {}{unit} is reckoned with", value.clamp(low, high)),
@@ -32,7 +32,7 @@ pub(super) fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &
     range("coats", plan.coats.into(), 0.0, 10.0, "");
     range("acclimation", plan.acclimation_days.into(), 0.0, 365.0, " days");
     range("warranty", plan.warranty_years.into(), 0.0, 50.0, " years");
-    range("labour rate", plan.prices.labour.to_units(), 0.0, 10_000.0, "");
+    range("labour rate", plan.prices.labor.to_units(), 0.0, 10_000.0, "");
     range("overhead", pct(plan.prices.overhead), 0.0, 200.0, " %");
     range("profit", pct(plan.prices.profit), 0.0, 200.0, " %");
     range("tax", pct(plan.prices.tax), 0.0, 50.0, " %");
@@ -57,40 +57,40 @@ pub(super) fn plan(job: &Job, shelf: &Shelf, layouts: &[SurfaceLayout], found: &
     ] {
         if !(Length::mm(0.05)..=Length::mm(25.4)).contains(&length) {
             let most = Length::mm(25.4).show(job.units);
-            found.error(
+            problems.error(
                 Place::Plan(field),
                 format!("{} is not above nothing and at most {most}", length.show(job.units)),
                 "Correct the figure",
             );
         }
     }
-    payers(plan, found);
-    stock(job, layouts, found);
+    payers(plan, problems);
+    stock(job, layouts, problems);
     for (field, name, known) in [
-        ("sealant", &plan.sealant, shelf.sealant(&plan.sealant).is_some()),
-        ("primer", &plan.primer, shelf.paint(&plan.primer).is_some()),
-        ("paint", &plan.paint, shelf.paint(&plan.paint).is_some()),
+        ("sealant", &plan.sealant, catalog.sealant(&plan.sealant).is_some()),
+        ("primer", &plan.primer, catalog.paint(&plan.primer).is_some()),
+        ("paint", &plan.paint, catalog.paint(&plan.paint).is_some()),
     ] {
         if !known {
-            found.error(
+            problems.error(
                 Place::Plan(field),
                 format!("“{name}” is not on the shelf"),
                 "Choose one from the list",
             );
         }
     }
-    own_figures(job, found);
-    shelf_figures(job, shelf, found);
-    trial(job, found);
+    own_figures(job, problems);
+    catalog_figures(job, catalog, problems);
+    trial(job, problems);
 }
 
-fn payers(plan: &Plan, found: &mut Findings) {
+fn payers(plan: &Plan, problems: &mut Problems) {
     let lines = plan.payers.lines.iter().map(|(line, shares)| (line.words(), *shares));
     for (of, shares) in std::iter::once(("the price", plan.payers.overall())).chain(lines) {
         let both = shares.contractor + shares.supplier;
         let least = shares.contractor.min(shares.supplier);
         if least < Percent::ZERO || both > Percent::pct(100.0) {
-            found.error(
+            problems.error(
                 Place::Plan("who pays"),
                 format!(
                     "Of {of} the contractor bears {} and the supplier {}: together {}",
@@ -105,27 +105,27 @@ fn payers(plan: &Plan, found: &mut Findings) {
 }
 
 /// Boards to buy must be long enough for the longest course.
-fn stock(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
+fn stock(job: &Job, layouts: &[SurfaceLayout], problems: &mut Problems) {
     let stock = &job.plan.stock;
-    let usable = usable::SHORTEST_STOCK..=usable::LONGEST_STOCK;
-    for length in stock.lengths.iter().filter(|length| !usable.contains(length)) {
-        found.error(
+    let sanitized = sanitized::SHORTEST_STOCK..=sanitized::LONGEST_STOCK;
+    for length in stock.lengths.iter().filter(|length| !sanitized.contains(length)) {
+        problems.error(
             Place::Plan("stock lengths"),
             format!("Boards of {} are not sold", length.show(job.units)),
             format!(
                 "Stock lengths run from {} to {}",
-                usable.start().show(job.units),
-                usable.end().show(job.units)
+                sanitized.start().show(job.units),
+                sanitized.end().show(job.units)
             ),
         );
     }
     let boards = layouts.iter().flat_map(|laid| &laid.boards);
     let longest_board = boards.map(|board| board.run).fold(Length::ZERO, Length::max);
     let longest =
-        stock.lengths.iter().copied().filter(|l| usable.contains(l)).fold(Length::ZERO, Length::max);
+        stock.lengths.iter().copied().filter(|l| sanitized.contains(l)).fold(Length::ZERO, Length::max);
     let good = longest * (1.0 - job.plan.board_waste.to_fraction()) - stock.end_trim;
     if !stock.lengths.is_empty() && longest_board > good + Length::mm(1.0) {
-        found.warning(
+        problems.warning(
             Place::Plan("stock lengths"),
             format!(
                 "The longest board is {}, and of the longest stock of {} no more than {} is good after ends and defects",
@@ -137,7 +137,7 @@ fn stock(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
         );
     }
     if stock.lengths.is_empty() {
-        found.error(
+        problems.error(
             Place::Plan("stock lengths"),
             "No stock length is given",
             "Type the lengths boards are sold in; until then nothing that needs new boards can be worked out",
@@ -145,10 +145,10 @@ fn stock(job: &Job, layouts: &[SurfaceLayout], found: &mut Findings) {
     }
 }
 
-fn own_figures(job: &Job, found: &mut Findings) {
+fn own_figures(job: &Job, problems: &mut Problems) {
     for (id, minutes) in &job.plan.own_minutes {
         if !minutes.is_in_order() || minutes.likely <= 0.0 {
-            found.error(
+            problems.error(
                 Place::Plan("own minutes"),
                 format!(
                     "Your minutes for “{id}” ({}, {}, {}) do not rise from least to most above 0",
@@ -160,7 +160,7 @@ fn own_figures(job: &Job, found: &mut Findings) {
     }
     for (id, price) in &job.plan.own_prices {
         if price.to_cents() < 0 {
-            found.error(
+            problems.error(
                 Place::Plan("own prices"),
                 format!("Your price for “{id}” is less than nothing"),
                 "Type 0 if it costs nothing",
@@ -170,22 +170,22 @@ fn own_figures(job: &Job, found: &mut Findings) {
 }
 
 /// The shelf's figures that the job goes by: those that cannot be, and prices older than a year.
-fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
-    for (entry, fault) in job.shelf.iter().flat_map(OwnShelf::faults) {
-        found.error(
+fn catalog_figures(job: &Job, catalog: &Catalog, problems: &mut Problems) {
+    for (entry, fault) in job.price_book.iter().flat_map(PriceBook::faults) {
+        problems.error(
             Place::Plan("shelf"),
             format!("“{entry}”: {fault}"),
             "Correct it under Shelf; until then the program's own figure is used",
         );
     }
-    for method in shelf.methods.iter().filter(|method| method.id.is_own()) {
-        let known = |id: &String| shelf.tasks.iter().any(|task| task.id == *id);
+    for method in catalog.methods.iter().filter(|method| method.id.is_own()) {
+        let known = |id: &String| catalog.tasks.iter().any(|task| task.id == *id);
         let unknown = method.steps.iter().find_map(|step| match step {
             Step::Do(id) | Step::Coats(id) if !known(id) => Some(id),
             _ => None,
         });
         if let Some(id) = unknown {
-            found.error(
+            problems.error(
                 Place::Plan("shelf"),
                 format!("“{}” has a step “{id}”, which is no task of the shelf", method.name),
                 "Leave the step out, or add such a task; until then it is passed over",
@@ -193,12 +193,12 @@ fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
         }
     }
     let old = |priced: Option<Date>| priced.is_some_and(|day| (job.visited - day).get_days() > 366);
-    let method = shelf.method(job.plan.chosen);
+    let method = catalog.method(job.plan.chosen);
     let bought = |id: &String| method.is_some_and(|method| method.materials.contains(id));
     let materials =
-        shelf.materials.iter().filter(|m| bought(&m.id) && !job.plan.own_prices.contains_key(&m.id));
-    let paints = shelf.paints.iter().filter(|p| p.name == job.plan.paint || p.name == job.plan.primer);
-    let sealants = shelf.sealants.iter().filter(|s| s.name == job.plan.sealant);
+        catalog.materials.iter().filter(|m| bought(&m.id) && !job.plan.own_prices.contains_key(&m.id));
+    let paints = catalog.paints.iter().filter(|p| p.name == job.plan.paint || p.name == job.plan.primer);
+    let sealants = catalog.sealants.iter().filter(|s| s.name == job.plan.sealant);
     let names: Vec<&str> = materials
         .filter(|m| old(m.priced))
         .map(|m| m.name.as_str())
@@ -206,7 +206,7 @@ fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
         .chain(sealants.filter(|s| old(s.priced)).map(|s| s.name.as_str()))
         .collect();
     if !names.is_empty() {
-        found.note(
+        problems.note(
             Place::Plan("prices"),
             format!("Older than a year on the day of the visit: the prices of {}", names.join(", ")),
             "Ask for them again and enter them under Shelf",
@@ -214,15 +214,15 @@ fn shelf_figures(job: &Job, shelf: &Shelf, found: &mut Findings) {
     }
 }
 
-fn trial(job: &Job, found: &mut Findings) {
+fn trial(job: &Job, problems: &mut Problems) {
     let Some(trial) = &job.plan.trial else { return };
     match trial.minutes.map(Minutes::to_minutes) {
-        None => found.note(
+        None => problems.note(
             Place::Plan("timed section"),
             "The minutes are still to be typed",
             "Until then the start value is used",
         ),
-        Some(minutes) if !(0.1..1e5).contains(&minutes) => found.error(
+        Some(minutes) if !(0.1..1e5).contains(&minutes) => problems.error(
             Place::Plan("timed section"),
             format!("{minutes} minutes cannot be for a timed section"),
             "Type the minutes it took one person; until then the start value is used",
@@ -233,7 +233,7 @@ fn trial(job: &Job, found: &mut Findings) {
         surface.name == trial.surface && surface.sections.iter().any(|s| s.name == trial.section)
     });
     if !known {
-        found.error(
+        problems.error(
             Place::Plan("timed section"),
             format!("Section “{}” of “{}” does not exist", trial.section, trial.surface),
             "Choose the section that was timed; until then the start value is used",

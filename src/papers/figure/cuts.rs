@@ -10,7 +10,7 @@ use svg::node::element::{Group, Path};
 use super::{FAINT, GAP, INK, WATER, WOOD, words};
 use crate::assess::{Assessment, SectionState};
 use crate::job::Job;
-use crate::joint::{Cut, Fares};
+use crate::joint::{Cut, BeadState};
 use crate::measure::{Length, show_date};
 
 /// Width of the row of cuts, mm on paper and in the room.
@@ -27,14 +27,15 @@ const WORDS: f64 = 15.0;
 const THICKEST: Length = Length::mm(40.0);
 
 /// The row of cuts; empty where no gap is known.
-pub fn cuts(job: &Job, found: &Assessment) -> String {
-    let Some(state) = found.typical_section() else {
+pub fn cuts(assessment: &Assessment) -> String {
+        let job = &*assessment.job;
+    let Some(state) = assessment.typical_section() else {
         return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     };
     let thickness = job.surfaces[state.surface].sections[state.section].board.thickness;
     let height = thickness.min(THICKEST).to_mm() + WORDS;
     let mut drawing = Document::new().set("viewBox", (0.0, 0.0, WIDTH * UNIT, height * UNIT));
-    for (index, panel) in panels(job, found, state).into_iter().enumerate() {
+    for (index, panel) in panels(assessment, state).into_iter().enumerate() {
         #[expect(clippy::cast_precision_loss, reason = "six of them")]
         let middle = WIDTH * (index as f64 + 0.5) / CUTS as f64;
         drawing = drawing.add(panel.draw(middle, height));
@@ -46,11 +47,12 @@ pub fn cuts(job: &Job, found: &Assessment) -> String {
 struct Panel {
     when: String,
     gap: String,
-    fares: Option<Fares>,
+    fares: Option<BeadState>,
     cut: Cut,
 }
 
-fn panels(job: &Job, found: &Assessment, state: &SectionState) -> Vec<Panel> {
+fn panels(assessment: &Assessment, state: &SectionState) -> Vec<Panel> {
+        let job = &*assessment.job;
     let spec = &job.surfaces[state.surface].sections[state.section].board;
     let fitted = Panel {
         when: "as fitted".to_owned(),
@@ -65,7 +67,7 @@ fn panels(job: &Job, found: &Assessment, state: &SectionState) -> Vec<Panel> {
         (month, day)
     }));
     let on = days.filter_map(|(when, day)| {
-        let (cut, gap) = found.cut(job, state, None, day, REACH)?;
+        let (cut, gap) = assessment.cut(job, state, None, day, REACH)?;
         let fares = cut.bead.as_ref().map(|bead| bead.fares);
         Some(Panel { when, gap: gap.show(job.units), fares, cut })
     });
@@ -98,20 +100,20 @@ impl Panel {
             if let Some(behind) = &bead.behind {
                 group = group.add(path(behind, middle).set("fill", FAINT));
             }
-            let colour = if bead.fares.holds() { WATER } else { GAP };
-            group = group.add(path(&bead.section, middle).set("fill", colour));
+            let color = if bead.fares.holds() { WATER } else { GAP };
+            group = group.add(path(&bead.section, middle).set("fill", color));
         }
         let (at, foot) = (middle * UNIT, (height - WORDS) * UNIT);
-        let (told, colour) = match self.fares {
+        let (told, color) = match self.fares {
             None => ("", INK),
-            Some(Fares::Torn(..)) => ("bead torn", GAP),
-            Some(Fares::Out(..)) => ("bead squeezed out", GAP),
+            Some(BeadState::Torn(..)) => ("bead torn", GAP),
+            Some(BeadState::Out(..)) => ("bead squeezed out", GAP),
             Some(_) => ("bead holds", WATER),
         };
         group
             .add(words(at, foot + 12.0, &self.when, "middle", INK))
             .add(words(at, foot + 24.0, &self.gap, "middle", INK).set("font-weight", 600))
-            .add(words(at, foot + 36.0, told, "middle", colour))
+            .add(words(at, foot + 36.0, told, "middle", color))
     }
 }
 

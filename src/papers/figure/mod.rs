@@ -26,19 +26,21 @@ const GAP: &str = "#b3431e";
 const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
-pub(super) fn figures(job: &Job, found: &Assessment) -> Vec<(String, String)> {
+pub(super) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
+        let job = &*assessment.job;
     let surfaces =
-        (0..found.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(job, found, index)));
+        (0..assessment.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();
-    all.push(("cuts.svg".to_owned(), cuts(job, found)));
-    all.push(("year.svg".to_owned(), year(job, found)));
+    all.push(("cuts.svg".to_owned(), cuts(assessment)));
+    all.push(("year.svg".to_owned(), year(assessment)));
     all
 }
 
 /// One surface to scale: boards faint, joints as thick as ten times their gap.
-pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
+pub fn surface(assessment: &Assessment, index: usize) -> String {
+        let job = &*assessment.job;
     const MAGNIFIED: f64 = 10.0;
-    let laid = &found.layouts[index];
+    let laid = &assessment.layouts[index];
     let Some(bounds) = laid.face.bounding_rect() else {
         return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     };
@@ -59,7 +61,7 @@ pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
         drawing =
             drawing.add(region(divider).set("fill", "#e3dccd").set("stroke", INK).set("stroke-width", thin));
     }
-    for state in found.joints.iter().filter(|state| state.surface == index) {
+    for state in assessment.joints.iter().filter(|state| state.surface == index) {
         let Some(gap) = state.gap.filter(|gap| gap.gap.mean >= job.plan.open_from) else { continue };
         let joint = &laid.joints[state.joint];
         let thick = (gap.gap.mean.to_mm() * MAGNIFIED).max(2.0 * thin);
@@ -80,13 +82,13 @@ pub fn surface(job: &Job, found: &Assessment, index: usize) -> String {
         .to_string()
 }
 
-fn stroke(from: geo::Coord, to: geo::Coord, colour: &str, thick: f64) -> Line {
+fn stroke(from: geo::Coord, to: geo::Coord, color: &str, thick: f64) -> Line {
     Line::new()
         .set("x1", from.x * 1000.0)
         .set("y1", -from.y * 1000.0)
         .set("x2", to.x * 1000.0)
         .set("y2", -to.y * 1000.0)
-        .set("stroke", colour)
+        .set("stroke", color)
         .set("stroke-width", thick)
 }
 
@@ -113,7 +115,7 @@ fn section_names(job: &Job, laid: &SurfaceLayout, index: usize, size: f64) -> Gr
         let Some(bounds) = part.clear.bounding_rect() else { continue };
         let at = bounds.center();
         // A halo of the ground colour keeps the letter readable over the joints.
-        for (colour, width) in [(WOOD, size * 0.25), ("none", 0.0)] {
+        for (color, width) in [(WOOD, size * 0.25), ("none", 0.0)] {
             group = group.add(
                 Text::new(section.name.clone())
                     .set("x", at.x * 1000.0)
@@ -123,7 +125,7 @@ fn section_names(job: &Job, laid: &SurfaceLayout, index: usize, size: f64) -> Gr
                     .set("font-size", size)
                     .set("text-anchor", "middle")
                     .set("fill", INK)
-                    .set("stroke", colour)
+                    .set("stroke", color)
                     .set("stroke-width", width)
                     .set("stroke-linejoin", "round"),
             );
@@ -142,9 +144,9 @@ fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
             let feet = nice(quarter.to_feet());
             (Length::feet(feet), format!("{} ft", show_number(feet, 1)))
         }
-        Units::Millimetres => {
-            let metres = nice(quarter.to_m());
-            (Length::m(metres), format!("{} m", show_number(metres, 1)))
+        Units::Millimeters => {
+            let meters = nice(quarter.to_m());
+            (Length::m(meters), format!("{} m", show_number(meters, 1)))
         }
     };
     let end = x + length.to_mm();
@@ -170,12 +172,12 @@ fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
 }
 
 /// Small words in a figure.
-fn words(x: f64, y: f64, words: &str, anchor: &str, colour: &str) -> Text {
+fn words(x: f64, y: f64, words: &str, anchor: &str, color: &str) -> Text {
     Text::new(words)
         .set("x", x)
         .set("y", y)
         .set("font-family", "Inter")
         .set("font-size", 8.5)
         .set("text-anchor", anchor)
-        .set("fill", colour)
+        .set("fill", color)
 }

@@ -10,18 +10,19 @@ use crate::job::Job;
 use crate::measure::{Length, show_number};
 
 /// The coming year of the section measured most: mean gap over the date, with the time of sealing.
-pub fn year(job: &Job, found: &Assessment) -> String {
+pub fn year(assessment: &Assessment) -> String {
+        let job = &*assessment.job;
     const WIDTH: f64 = 520.0;
     const HEIGHT: f64 = 170.0;
     let drawing = Document::new().set("viewBox", (0, 0, WIDTH, HEIGHT));
-    let Some(state) = found.typical_section() else { return drawing.to_string() };
-    let frame = Plot::new(job, found, state, WIDTH, HEIGHT);
+    let Some(state) = assessment.typical_section() else { return drawing.to_string() };
+    let frame = Plot::new(assessment, state, WIDTH, HEIGHT);
     frame.draw(drawing).to_string()
 }
 
 struct Plot<'a> {
     job: &'a Job,
-    found: &'a Assessment,
+    assessment: &'a Assessment,
     state: &'a SectionState,
     left: f64,
     top: f64,
@@ -31,9 +32,10 @@ struct Plot<'a> {
 }
 
 impl<'a> Plot<'a> {
-    fn new(job: &'a Job, found: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
+    fn new(assessment: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
+        let job = &*assessment.job;
         let top_gap = (state.year_gap.1 * 1.1).axis_top(job.units).to_mm();
-        Self { job, found, state, left: 46.0, top: 18.0, width: width - 96.0, height: height - 44.0, top_gap }
+        Self { job, assessment, state, left: 46.0, top: 18.0, width: width - 96.0, height: height - 44.0, top_gap }
     }
 
     #[expect(clippy::cast_precision_loss, reason = "days of a year")]
@@ -46,7 +48,7 @@ impl<'a> Plot<'a> {
     }
 
     fn draw(&self, mut drawing: Document) -> Document {
-        if let Some(season) = self.found.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
+        if let Some(season) = self.assessment.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
             let (from, to) = (self.x(season.best.low * 7), self.x((season.best.high * 7 + 7).min(365)));
             let band = svg::node::element::Rectangle::new()
                 .set("x", from)
@@ -82,12 +84,12 @@ impl<'a> Plot<'a> {
         self.top + self.height * (1.0 - self.state.motion.moisture[day].to_pct() / 20.0)
     }
 
-    fn curve(&self, y: impl Fn(usize) -> f64, colour: &str, width: f64) -> Path {
+    fn curve(&self, y: impl Fn(usize) -> f64, color: &str, width: f64) -> Path {
         let mut data = Data::new().move_to((self.x(0), y(0)));
         for day in (3..365).step_by(3) {
             data = data.line_to((self.x(day), y(day)));
         }
-        Path::new().set("d", data).set("fill", "none").set("stroke", colour).set("stroke-width", width)
+        Path::new().set("d", data).set("fill", "none").set("stroke", color).set("stroke-width", width)
     }
 
     fn axes(&self, mut drawing: Document) -> Document {

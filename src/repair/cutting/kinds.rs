@@ -11,7 +11,7 @@ const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
 pub(super) type Lengths = Vec<(f64, f64)>;
 
 /// The lengths of pieces, from the longest on, with neither lengths nor numbers of zero.
-pub(super) fn whole_millimetres(pieces: &[(f64, usize)]) -> Lengths {
+pub(super) fn whole_millimeters(pieces: &[(f64, usize)]) -> Lengths {
     let wanted = pieces.iter().filter(|(length, count)| length.is_finite() && *length > 0.0 && *count > 0);
     let whole = |&(length, count): &(f64, usize)| ((length * 1e3 - 1e-6).ceil().max(1.0), to_number(count));
     let mut lengths: Lengths = wanted.map(whole).collect();

@@ -30,7 +30,7 @@ mod tests;
 use std::cmp::Ordering;
 use std::fmt;
 
-use kinds::{Kinds, Lengths, whole_millimetres};
+use kinds::{Kinds, Lengths, whole_millimeters};
 use pattern::{Board, to_count, to_number};
 use rounding::{Rounding, cheapest};
 
@@ -92,7 +92,7 @@ pub enum CannotCut {
         /// The longest piece, metres.
         piece: f64,
         /// The longest usable length, metres.
-        usable: f64,
+        sanitized: f64,
     },
 }
 
@@ -100,8 +100,8 @@ impl fmt::Display for CannotCut {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NoStock => write!(f, "no stock has a length and a price"),
-            Self::TooLong { piece, usable } => {
-                write!(f, "a piece of {piece:.3} m is longer than the {usable:.3} m a board gives at most")
+            Self::TooLong { piece, sanitized } => {
+                write!(f, "a piece of {piece:.3} m is longer than the {sanitized:.3} m a board gives at most")
             }
         }
     }
@@ -124,14 +124,14 @@ struct Stock {
 
 impl Stock {
     fn new(stock: &[StockLength], rules: &CuttingRules) -> Self {
-        let some = |metres: f64| if metres.is_finite() { metres.clamp(0.0, LONGEST) } else { 0.0 };
+        let some = |meters: f64| if meters.is_finite() { meters.clamp(0.0, LONGEST) } else { 0.0 };
         let kerf = (some(rules.kerf) * MICRO - 1e-3).ceil().max(0.0);
         let share = 1.0 - some(rules.defects).min(1.0);
         let (mut boards, mut places) = (Vec::new(), Vec::new());
         for (place, &StockLength { length, price }) in stock.iter().enumerate() {
             if some(length) > 0.0 && price > 0 {
-                let usable = ((some(length) * share - some(rules.end_trim)) * MICRO + 1e-3).floor();
-                boards.push(Board { room: usable.max(0.0) + kerf, price: from_cents(price) });
+                let sanitized = ((some(length) * share - some(rules.end_trim)) * MICRO + 1e-3).floor();
+                boards.push(Board { room: sanitized.max(0.0) + kerf, price: from_cents(price) });
                 places.push(place);
             }
         }
@@ -163,13 +163,13 @@ pub fn cutting_list(
     stock: &[StockLength],
     rules: &CuttingRules,
 ) -> Result<CuttingList, CannotCut> {
-    let lengths = whole_millimetres(pieces);
+    let lengths = whole_millimeters(pieces);
     let Some(&(longest, _)) = lengths.first() else { return Ok(empty(stock)) };
     let bought = Stock::new(stock, rules);
     let rooms = bought.boards.iter().map(|board| board.room - bought.kerf);
-    let usable = rooms.max_by(f64::total_cmp).ok_or(CannotCut::NoStock)?;
-    if longest * 1e3 > usable {
-        return Err(CannotCut::TooLong { piece: longest / 1e3, usable: usable / MICRO });
+    let sanitized = rooms.max_by(f64::total_cmp).ok_or(CannotCut::NoStock)?;
+    if longest * 1e3 > sanitized {
+        return Err(CannotCut::TooLong { piece: longest / 1e3, sanitized: sanitized / MICRO });
     }
     let mut kinds = Kinds::new(&lengths, bought.kerf);
     let grain = bought.grain(stock);

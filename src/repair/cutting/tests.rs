@@ -33,7 +33,7 @@ fn random_pieces(seed: u64, kinds: usize, most: f64, low: f64, high: f64) -> Vec
     (0..kinds).map(piece).collect()
 }
 
-fn millimetres(length: f64) -> usize {
+fn millimeters(length: f64) -> usize {
     to_count((length * 1e3 - 1e-6).ceil())
 }
 
@@ -41,7 +41,7 @@ fn check(pieces: &[(f64, usize)], stock: &[StockLength], rules: &CuttingRules) -
     let list = cutting_list(pieces, stock, rules).unwrap();
     let mut wanted: BTreeMap<usize, usize> = BTreeMap::new();
     for &(length, count) in pieces {
-        *wanted.entry(millimetres(length)).or_default() += count;
+        *wanted.entry(millimeters(length)).or_default() += count;
     }
     let mut cut: BTreeMap<usize, usize> = BTreeMap::new();
     let mut buy = vec![0; stock.len()];
@@ -49,12 +49,12 @@ fn check(pieces: &[(f64, usize)], stock: &[StockLength], rules: &CuttingRules) -
         let number: usize = pattern.pieces.iter().map(|piece| piece.1).sum();
         let length: f64 = pattern.pieces.iter().map(|&(length, count)| length * to_number(count)).sum();
         let cuts = rules.kerf * to_number(number - 1);
-        let usable = stock[pattern.stock].length * (1.0 - rules.defects) - rules.end_trim;
-        assert!(length + cuts <= usable + 1e-7, "{pattern:?} overruns {usable}");
-        assert!((usable - length - cuts - rules.kerf).max(0.0) - pattern.offcut < 1e-4, "{pattern:?}");
+        let sanitized = stock[pattern.stock].length * (1.0 - rules.defects) - rules.end_trim;
+        assert!(length + cuts <= sanitized + 1e-7, "{pattern:?} overruns {sanitized}");
+        assert!((sanitized - length - cuts - rules.kerf).max(0.0) - pattern.offcut < 1e-4, "{pattern:?}");
         assert!(pattern.pieces.is_sorted_by(|a, b| a.0 > b.0), "{pattern:?}");
         for &(length, count) in &pattern.pieces {
-            *cut.entry(millimetres(length)).or_default() += count * pattern.times;
+            *cut.entry(millimeters(length)).or_default() += count * pattern.times;
         }
         buy[pattern.stock] += pattern.times;
     }
@@ -136,8 +136,8 @@ fn a_small_list_is_known_to_be_the_cheapest() {
 #[test]
 fn a_piece_that_fits_no_board_is_told() {
     let error = cutting_list(&[(1.0, 1), (4.7, 2)], &lumber(), &RULES).unwrap_err();
-    let CannotCut::TooLong { piece, usable } = error else { panic!("{error}") };
-    assert!((piece - 4.7).abs() < 1e-9 && (usable - (4.8768 * 0.95 - 0.02)).abs() < 1e-6);
+    let CannotCut::TooLong { piece, sanitized } = error else { panic!("{error}") };
+    assert!((piece - 4.7).abs() < 1e-9 && (sanitized - (4.8768 * 0.95 - 0.02)).abs() < 1e-6);
     assert_eq!(error.to_string(), "a piece of 4.700 m is longer than the 4.613 m a board gives at most");
 }
 

@@ -27,7 +27,7 @@ pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesR
             unit.name()
         ));
     }
-    let mut sheet = Sheet { stem, metres: unit.metres(), draft, loose: BTreeMap::new() };
+    let mut sheet = Sheet { stem, meters: unit.meters(), draft, loose: BTreeMap::new() };
     for entity in drawing.entities() {
         sheet.take(entity)?;
     }
@@ -41,7 +41,7 @@ pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesR
 
 const fn unit_of(units: Units) -> Option<FileUnit> {
     match units {
-        Units::Millimeters => Some(FileUnit::Millimetres),
+        Units::Millimeters => Some(FileUnit::Millimeters),
         Units::Centimeters => Some(FileUnit::Centimetres),
         Units::Meters => Some(FileUnit::Metres),
         // The surveyors' differ by two in a million.
@@ -54,7 +54,7 @@ const fn unit_of(units: Units) -> Option<FileUnit> {
 /// A drawing as it is read, shape by shape.
 struct Sheet<'a> {
     stem: &'a str,
-    metres: f64,
+    meters: f64,
     draft: Draft,
     /// Lines that are not closed, by layer.
     loose: BTreeMap<String, Vec<Vec<Point>>>,
@@ -88,7 +88,7 @@ impl Sheet<'_> {
     }
 
     fn scaled(&self, x: f64, y: f64) -> Point {
-        [x * self.metres, y * self.metres]
+        [x * self.meters, y * self.meters]
     }
 
     /// Which way up a shape lies: nothing if it stands on edge, which is counted.
@@ -141,7 +141,7 @@ impl Sheet<'_> {
     fn add_circle(&mut self, layer: &str, shape: &Circle) -> Result<(), OutlineError> {
         let Some(side) = self.side(&shape.normal) else { return Ok(()) };
         let centre = self.scaled(shape.center.x, shape.center.y);
-        let mut ring = circle(centre, shape.radius.abs() * self.metres)?;
+        let mut ring = circle(centre, shape.radius.abs() * self.meters)?;
         side.turn(&mut ring);
         self.add_ring(layer, &ring)
     }
@@ -149,7 +149,7 @@ impl Sheet<'_> {
     fn add_arc(&mut self, layer: String, arc: &Arc) -> Result<(), OutlineError> {
         let Some(side) = self.side(&arc.normal) else { return Ok(()) };
         let centre = self.scaled(arc.center.x, arc.center.y);
-        let radius = arc.radius.abs() * self.metres;
+        let radius = arc.radius.abs() * self.meters;
         let at = |degrees: f64| {
             let (sin, cos) = degrees.to_radians().sin_cos();
             [centre[0] + radius * cos, centre[1] + radius * sin]

@@ -294,7 +294,7 @@ fn length_unit(length: &str) -> Option<FileUnit> {
     let sign = length.trim_start_matches(|c: char| !c.is_ascii_alphabetic());
     // A number with an exponent has letters too, but no unit after them is one of these.
     match sign {
-        "mm" => Some(FileUnit::Millimetres),
+        "mm" => Some(FileUnit::Millimeters),
         "cm" => Some(FileUnit::Centimetres),
         "in" | "pt" | "pc" => Some(FileUnit::Inches),
         _ => None,

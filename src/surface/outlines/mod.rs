@@ -55,7 +55,7 @@ pub struct Outline {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum FileUnit {
     /// 1 mm.
-    Millimetres,
+    Millimeters,
     /// 1 cm.
     Centimetres,
     /// 1 m.
@@ -68,9 +68,9 @@ pub enum FileUnit {
 
 impl FileUnit {
     /// Metres in one of it.
-    pub const fn metres(self) -> f64 {
+    pub const fn meters(self) -> f64 {
         match self {
-            Self::Millimetres => 0.001,
+            Self::Millimeters => 0.001,
             Self::Centimetres => 0.01,
             Self::Metres => 1.0,
             Self::Inches => 0.0254,
@@ -81,7 +81,7 @@ impl FileUnit {
     /// Its name in the middle of a sentence.
     pub const fn name(self) -> &'static str {
         match self {
-            Self::Millimetres => "millimetres",
+            Self::Millimeters => "millimetres",
             Self::Centimetres => "centimetres",
             Self::Metres => "metres",
             Self::Inches => "inches",
@@ -92,7 +92,7 @@ impl FileUnit {
     /// The unit with this sign, such as `mm`.
     fn of_sign(sign: &str) -> Option<Self> {
         match sign.to_ascii_lowercase().as_str() {
-            "mm" => Some(Self::Millimetres),
+            "mm" => Some(Self::Millimeters),
             "cm" => Some(Self::Centimetres),
             "m" => Some(Self::Metres),
             "in" => Some(Self::Inches),

@@ -78,7 +78,7 @@ impl Sheet<'_> {
         let name = named.filter(|name| !name.trim().is_empty()).map_or(self.stem, |name| name);
         let place = Placement { turn: path.abs_transform(), height: self.height };
         // A curve that goes on for ever would be drawn for ever.
-        if !path.data().points().iter().all(|p| in_reach(place.metres(*p))) {
+        if !path.data().points().iter().all(|p| in_reach(place.meters(*p))) {
             self.draft.leave_out("shape", "shapes", TOO_FAR, 1);
             return Ok(());
         }
@@ -116,7 +116,7 @@ struct Placement {
 
 impl Placement {
     /// A place in metres, with y upwards.
-    fn metres(&self, place: usvg::tiny_skia_path::Point) -> Point {
+    fn meters(&self, place: usvg::tiny_skia_path::Point) -> Point {
         let (x, y) = (f64::from(place.x), f64::from(place.y));
         let [sx, kx, tx] = [self.turn.sx, self.turn.kx, self.turn.tx].map(f64::from);
         let [ky, sy, ty] = [self.turn.ky, self.turn.sy, self.turn.ty].map(f64::from);
@@ -125,9 +125,9 @@ impl Placement {
 
     /// Adds the points of one piece of a path.
     fn follow(&self, segment: PathSegment, points: &mut Vec<Point>) {
-        let at = |place| Place::from(<(f64, f64)>::from(self.metres(place)));
+        let at = |place| Place::from(<(f64, f64)>::from(self.meters(place)));
         let piece = match segment {
-            PathSegment::MoveTo(to) | PathSegment::LineTo(to) => return points.push(self.metres(to)),
+            PathSegment::MoveTo(to) | PathSegment::LineTo(to) => return points.push(self.meters(to)),
             PathSegment::QuadTo(a, to) => PathEl::QuadTo(at(a), at(to)),
             PathSegment::CubicTo(a, b, to) => PathEl::CurveTo(at(a), at(b), at(to)),
             PathSegment::Close => return,

@@ -65,7 +65,7 @@ pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesR
     let from_file = columns.and_then(|columns| columns.unit);
     let unit = from_file.unwrap_or(assume);
     for (name, corners) in outlines {
-        let ring: Vec<Point> = corners.iter().map(|c| c.map(|v| v * unit.metres())).collect();
+        let ring: Vec<Point> = corners.iter().map(|c| c.map(|v| v * unit.meters())).collect();
         draft.add(&name, &ring)?;
     }
     draft.finish(unit, from_file.is_some())
@@ -166,7 +166,7 @@ fn heading_unit(heading: &str, sign: char) -> Option<Option<FileUnit>> {
 mod tests {
     use super::*;
 
-    const MM: FileUnit = FileUnit::Millimetres;
+    const MM: FileUnit = FileUnit::Millimeters;
 
     fn refusal(text: &str) -> String {
         read(text, "room", MM).unwrap_err().to_string()

@@ -1,0 +1,28 @@
+### Figures: how numbers, quantities and money are set.
+
+language-name = English (US)
+
+unit-millimeters = { $number } mm
+unit-meters = { $number } m
+unit-feet = { $number } ft
+unit-square-feet = { $number } sq ft
+unit-square-meters = { $number } m²
+unit-gallons = { $number } gal
+unit-fluid-ounces = { $number } fl oz
+unit-liters = { $number } L
+unit-milliliters = { $number } mL
+unit-percent = { $number }%
+unit-fahrenheit = { $number }°F
+unit-celsius = { $number }°C
+unit-minutes = { $number } min
+unit-hours = { $number } h
+
+money-sign = { $currency }{ $amount }
+money-sign-negative = -{ $currency }{ $amount }
+money-code = { $currency } { $amount }
+money-code-negative = -{ $currency } { $amount }
+unit-days = { $number } days
+unit-years = { $number } years
+unit-degrees = { $number }°
+unit-grams-per-cubic-meter = { $number } g/m³
+unit-grains-per-cubic-foot = { $number } gr/cu ft

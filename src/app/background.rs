@@ -1,0 +1,221 @@
+//! Errands that may take a while and must not hold up the window: reading files of weather and
+//! loggers, writing the papers, learning from finished jobs. One at a time, told when it takes long,
+//! and given up when asked.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicU64, Ordering};
+use std::time::{Duration, Instant};
+
+use eframe::egui::Context;
+
+use super::air_import::{self, LoggerImport};
+use super::command::{Command, Edit};
+use super::worker::Worker;
+use super::{App, Assessed, Toast, assess_job};
+use crate::air::{IndoorAir, LoggerRead, WeatherRead};
+use crate::assess::rates_taken;
+use crate::job::{Job, RateLearned, Catalog, jobs_in, learn_rates};
+use crate::papers::{Paper, PaperError, Papers, Templates};
+
+/// An errand that takes longer is told, with a way to give it up.
+const LONG: Duration = Duration::from_millis(400);
+
+/// What is to be done.
+#[derive(Debug)]
+pub(super) enum BackgroundTask {
+    ReadWeather(PathBuf),
+    GuessLogger(PathBuf),
+    ReadLogger(Box<LoggerImport>),
+    WritePapers(PathBuf, Arc<Job>, Templates),
+    Learn(PathBuf),
+}
+
+impl BackgroundTask {
+    /// What is told while it lasts.
+    fn words(&self) -> String {
+        let name = air_import::name_of;
+        match self {
+            Self::ReadWeather(path) | Self::GuessLogger(path) => format!("Reading {}…", name(path)),
+            Self::ReadLogger(import) => format!("Reading {}…", import.name),
+            Self::WritePapers(..) => "Writing the papers…".to_owned(),
+            Self::Learn(folder) => format!("Reading the jobs in {}…", name(folder)),
+        }
+    }
+}
+
+/// What came of it.
+pub(super) enum Outcome {
+    Weather(Result<WeatherRead, String>),
+    Guess(Result<LoggerImport, String>),
+    Logger(Box<LoggerImport>, Result<LoggerRead, String>),
+    Papers(PathBuf, Result<(), String>),
+    Learned(Result<(usize, Vec<RateLearned>), String>),
+}
+
+/// The errand under way.
+pub(super) struct Background {
+    worker: Worker<(u64, BackgroundTask), (u64, Outcome)>,
+    /// The number of the errand whose outcome is wanted; another one is given up.
+    wanted: Arc<AtomicU64>,
+    now: Option<(String, Instant)>,
+    /// The job it is for, by its number among those opened.
+    job: u64,
+}
+
+impl Background {
+    /// Done on a thread of their own, or at once for tests.
+    pub fn new(threads: bool, ctx: &Context) -> Self {
+        let wanted = Arc::<AtomicU64>::default();
+        let known = Arc::clone(&wanted);
+        let worker = Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
+        Self { worker, wanted, now: None, job: 0 }
+    }
+
+    fn ask(&mut self, background_task: BackgroundTask) {
+        let number = self.wanted.fetch_add(1, Ordering::SeqCst) + 1;
+        self.now = Some((background_task.words(), Instant::now()));
+        self.worker.ask((number, background_task));
+    }
+
+    fn outcome(&mut self) -> Option<Outcome> {
+        let (number, outcome) = self.worker.latest()?;
+        (number == self.wanted.load(Ordering::SeqCst)).then(|| {
+            self.now = None;
+            outcome
+        })
+    }
+
+    /// What is told of an errand that takes long.
+    pub fn told(&self, ctx: &Context) -> Option<&str> {
+        let (words, since) = self.now.as_ref()?;
+        let left = LONG.saturating_sub(since.elapsed());
+        if left > Duration::ZERO {
+            ctx.request_repaint_after(left);
+            return None;
+        }
+        Some(words)
+    }
+
+    /// Gives the errand up: what still comes of it is dropped.
+    pub fn cancel(&mut self) {
+        self.wanted.fetch_add(1, Ordering::SeqCst);
+        self.now = None;
+    }
+}
+
+/// Runs an errand; the worker's work.
+fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outcome) {
+    let given_up = || wanted.load(Ordering::SeqCst) != number;
+    let outcome = match background_task {
+        BackgroundTask::ReadWeather(path) => Outcome::Weather(air_import::weather_in(&path)),
+        BackgroundTask::GuessLogger(path) => Outcome::Guess(air_import::guess_in(&path)),
+        BackgroundTask::ReadLogger(import) => {
+            let read = air_import::read(&import);
+            Outcome::Logger(import, read)
+        }
+        BackgroundTask::WritePapers(folder, job, templates) => {
+            let written = write_papers(&folder, &assess_job(job), templates, given_up);
+            Outcome::Papers(folder, written)
+        }
+        BackgroundTask::Learn(folder) => Outcome::Learned(learn(&folder)),
+    };
+    (number, outcome)
+}
+
+fn write_papers(
+    folder: &Path,
+    assessment: &Assessed,
+    templates: Templates,
+    given_up: impl Fn() -> bool,
+) -> Result<(), String> {
+    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
+    let papers = Papers::with(assessment, templates);
+    for paper in Paper::ALL {
+        if given_up() {
+            return Ok(());
+        }
+        let told = |error: PaperError| error.to_string();
+        let pdf = papers.typeset(paper).map_err(told)?.pdf().map_err(told)?;
+        let path = folder.join(paper.file_stem()).with_extension("pdf");
+        std::fs::write(path, pdf).map_err(|error| error.to_string())?;
+    }
+    Ok(())
+}
+
+fn learn(folder: &Path) -> Result<(usize, Vec<RateLearned>), String> {
+    let jobs = jobs_in(folder)
+        .map_err(|error| format!("“{}” cannot be read: {error}. Choose another folder", folder.display()))?;
+    let catalog = Catalog::built_in();
+    let taken = jobs.iter().map(|(_, job)| rates_taken(job, catalog));
+    let taken: Vec<_> = taken.filter(|rates| !rates.is_empty()).collect();
+    Ok((taken.len(), learn_rates(catalog, &taken)))
+}
+
+impl App {
+    /// Has an errand done.
+    pub(super) fn send(&mut self, background_task: BackgroundTask) {
+        self.background.job = self.opened;
+        self.background.ask(background_task);
+    }
+
+    /// Takes what came of an errand.
+    pub(super) fn take_background(&mut self, ctx: &Context) {
+        let Some(outcome) = self.background.outcome() else { return };
+        // What was read for a job that is no longer open is not another one's.
+        if self.background.job != self.opened && !matches!(outcome, Outcome::Papers(..)) {
+            return;
+        }
+        let taken = match outcome {
+            Outcome::Weather(read) => read.map(|read| self.take_weather(ctx, read)),
+            Outcome::Guess(guess) => guess.map(|import| self.view.logger = Some(import)),
+            Outcome::Logger(import, read) => match read {
+                Ok(read) => {
+                    self.take_logger(ctx, *import, read);
+                    Ok(())
+                }
+                Err(error) => {
+                    self.view.logger = Some(*import);
+                    Err(error)
+                }
+            },
+            Outcome::Learned(learned) => learned.map(|learned| self.view.learned = Some(learned)),
+            Outcome::Papers(folder, written) => self.papers_written(folder, written),
+        };
+        if let Err(error) = taken {
+            self.fault(error);
+        }
+    }
+
+    fn take_weather(&mut self, ctx: &Context, read: WeatherRead) {
+        self.view.air_remarks = read.remarks;
+        let weather = read.weather;
+        self.edit(ctx, "Weather file", move |job| {
+            let house = job.air.house().cloned().unwrap_or_default();
+            job.air = IndoorAir::FromWeather { weather, house };
+        });
+    }
+
+    fn take_logger(&mut self, ctx: &Context, import: LoggerImport, read: LoggerRead) {
+        self.view.air_remarks = read.remarks;
+        let mut logged = read.logged;
+        if logged.name.is_empty() {
+            logged.name = import.name;
+        }
+        self.edit(ctx, "Logger's readings", move |job| job.logged = Some(logged));
+    }
+
+    fn edit(&mut self, ctx: &Context, name: &str, change: impl FnOnce(&mut Job) + 'static) {
+        self.apply(ctx, Command::Edit(Edit { name: name.to_owned(), change: Box::new(change) }));
+    }
+
+    fn papers_written(&mut self, folder: PathBuf, written: Result<(), String>) -> Result<(), String> {
+        written.map_err(|error| {
+            format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
+        })?;
+        let text = format!("The papers are in {}", folder.display());
+        self.toast = Some(Toast::good(text));
+        self.settings.papers = Some(folder);
+        Ok(())
+    }
+}

@@ -1,0 +1,59 @@
+//! A figure of the job as a field of the window: label, entry and problems, all by the table of fields.
+
+use eframe::egui::Ui;
+
+use super::context::WindowContext;
+use super::entry::entry;
+use super::tabs::term;
+use crate::job::fields::{At, Field, Figure};
+use crate::job::{Job, Place};
+use crate::measure::{Quantity, Units};
+use crate::words::{Words, say};
+
+/// Width of a field for a bare figure, and of one for a length, in points.
+const FIGURE_WIDTH: f32 = 64.0;
+const LENGTH_WIDTH: f32 = 90.0;
+
+impl WindowContext<'_> {
+    /// A row of a two-column grid: the label of a field, its entry, and what is wrong with it.
+    pub fn field(&mut self, ui: &mut Ui, field: &'static Field, at: At) {
+        let label = self.words.text(&format!("field-{}", field.id));
+        let hint = self.words.optional(&format!("field-{}.hint", field.id));
+        term(ui, &label, hint.as_deref().unwrap_or_default());
+        ui.vertical(|ui| {
+            self.figure(ui, field, at, &label);
+            self.problems(ui, |place| *place == Place::Field(field, at));
+        });
+        ui.end_row();
+    }
+
+    /// The entry alone, by the name a screen reader says.
+    pub fn figure(&mut self, ui: &mut Ui, field: &'static Field, at: At, name: &str) {
+        let Some(figure) = field.figure() else { return };
+        let units = self.units();
+        let now = (figure.read)(self.job, at);
+        let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
+        let width = match figure.low {
+            Quantity::Length(_) | Quantity::RoomLength(_) => LENGTH_WIDTH,
+            _ => FIGURE_WIDTH,
+        };
+        let words = self.words;
+        if let Some(value) = entry(ui, name, &shown, width, |text| read(figure, text, units, words)) {
+            let undo = self.words.text(&format!("field-{}", field.id));
+            self.edit(undo, move |job: &mut Job| (figure.write)(job, at, value));
+        }
+    }
+}
+
+/// Reads what was typed for a figure, within its range.
+fn read(figure: &Figure, text: &str, units: Units, words: &Words) -> Result<Option<Quantity>, String> {
+    if figure.optional && text.trim().is_empty() {
+        return Ok(None);
+    }
+    let quantity = figure.low.read_alike(text, units).map_err(|error| error.to_string())?;
+    if figure.holds(quantity) {
+        return Ok(Some(quantity));
+    }
+    let typed = text.trim().to_owned();
+    Err(say!(words, "entry-out-of-range", text = &typed, low = figure.low, high = figure.high))
+}

@@ -1,0 +1,441 @@
+//! Sealants, paints, materials, tasks and boards: a fold each, a figure a field.
+
+use std::ops::RangeInclusive;
+
+use eframe::egui::{CollapsingHeader, ComboBox, Grid, Ui};
+use jiff::civil::Date;
+
+use super::edit;
+use crate::app::context::WindowContext;
+use crate::app::entry::{entry, text_entry};
+use crate::app::tabs::{remark, term};
+use crate::job::{PriceBook, Catalog, CatalogBoard};
+use crate::joint::Sealant;
+use crate::measure::{Hours, Money, Percent, Volume, parse_money, show_date};
+use crate::repair::{Material, Paint, Task};
+
+/// Finds an entry of the job's figures by its key.
+type Find<T> = fn(&mut PriceBook) -> &mut Vec<T>;
+
+/// A kind of entry: how it is named and where it is kept.
+trait InCatalog: Clone + 'static {
+    const LIST: Find<Self>;
+    fn key(&self) -> &str;
+    fn rename(&mut self, name: String);
+    /// The entry as it comes with the program, if it does.
+    fn built_in(&self) -> Option<Self>;
+}
+
+impl InCatalog for Sealant {
+    const LIST: Find<Self> = |own| &mut own.sealants;
+    fn key(&self) -> &str {
+        &self.name
+    }
+    fn rename(&mut self, name: String) {
+        self.name = name;
+    }
+    fn built_in(&self) -> Option<Self> {
+        Catalog::built_in().sealant(&self.name).cloned()
+    }
+}
+
+impl InCatalog for Paint {
+    const LIST: Find<Self> = |own| &mut own.paints;
+    fn key(&self) -> &str {
+        &self.name
+    }
+    fn rename(&mut self, name: String) {
+        self.name = name;
+    }
+    fn built_in(&self) -> Option<Self> {
+        Catalog::built_in().paint(&self.name).cloned()
+    }
+}
+
+impl InCatalog for Material {
+    const LIST: Find<Self> = |own| &mut own.materials;
+    fn key(&self) -> &str {
+        &self.id
+    }
+    fn rename(&mut self, name: String) {
+        self.id.clone_from(&name);
+        self.name = name;
+    }
+    fn built_in(&self) -> Option<Self> {
+        Catalog::built_in().materials.iter().find(|material| material.id == self.id).cloned()
+    }
+}
+
+impl InCatalog for Task {
+    const LIST: Find<Self> = |own| &mut own.tasks;
+    fn key(&self) -> &str {
+        &self.id
+    }
+    fn rename(&mut self, name: String) {
+        self.id.clone_from(&name);
+        self.name = name;
+    }
+    fn built_in(&self) -> Option<Self> {
+        Catalog::built_in().tasks.iter().find(|task| task.id == self.id).cloned()
+    }
+}
+
+/// Changes one entry of the job's figures.
+fn change<T: InCatalog>(context: &mut WindowContext<'_>, name: &str, of: &T, set: impl FnOnce(&mut T) + 'static) {
+    let of = of.clone();
+    edit(context, name, move |own| {
+        let list = T::LIST(own);
+        match list.iter_mut().find(|known| known.key() == of.key()) {
+            Some(known) => set(known),
+            None => {
+                let mut changed = of;
+                set(&mut changed);
+                list.push(changed);
+            }
+        }
+    });
+}
+
+/// What can be done with a whole entry: copy it, and take it away or back to the program's.
+fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
+    ui.horizontal(|ui| {
+        if ui.button("Copy under another name").clicked() {
+            let mut copy = of.clone();
+            copy.rename(format!("{} (copy)", of.key()));
+            edit(context, "Copy on the shelf", move |own| {
+                let list = T::LIST(own);
+                if !list.iter().any(|known| known.key() == copy.key()) {
+                    list.push(copy);
+                }
+            });
+        }
+        let key = of.key().to_owned();
+        match of.built_in() {
+            Some(original) => {
+                if ui.button("Back to the program's figures").clicked() {
+                    change(context, "Back to the program's figures", of, move |entry| *entry = original);
+                }
+            }
+            None => {
+                if ui.button("Remove").clicked() {
+                    edit(context, "Remove from the shelf", move |own| T::LIST(own).retain(|e| e.key() != key));
+                }
+            }
+        }
+    });
+}
+
+/// The name of an entry that does not come with the program; what refers to it follows.
+fn name_entry<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
+    if of.built_in().is_some() {
+        return;
+    }
+    ui.label("Name");
+    if let Some(name) = text_entry(ui, "Name on the shelf", of.key(), 240.0).filter(|name| !name.is_empty()) {
+        let old = of.key().to_owned();
+        context.edit("Rename on the shelf", move |job| {
+            let plan = &mut job.plan;
+            for used in [&mut plan.sealant, &mut plan.primer, &mut plan.paint] {
+                if *used == old {
+                    used.clone_from(&name);
+                }
+            }
+            if let Some(own) = &mut job.price_book {
+                let list = T::LIST(own);
+                if list.iter().any(|known| known.key() == name) {
+                    return;
+                }
+                if let Some(entry) = list.iter_mut().find(|known| known.key() == old) {
+                    entry.rename(name);
+                }
+            }
+        });
+    }
+    ui.end_row();
+}
+
+/// A field for a number of an entry.
+fn number<T: InCatalog>(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    of: &T,
+    (label, explanation): (&'static str, &str),
+    (value, decimals, range): (f64, usize, RangeInclusive<f64>),
+    set: impl FnOnce(&mut T, f64) + 'static,
+) {
+    term(ui, label, explanation);
+    if let Some(number) = context.number_entry(ui, label, value, decimals, range, 70.0) {
+        change(context, label, of, move |entry| set(entry, number));
+    }
+    ui.end_row();
+}
+
+/// A field for a price of an entry.
+fn price<T: InCatalog>(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    of: &T,
+    (label, value): (&str, Money),
+    set: impl FnOnce(&mut T, Money, Date) + 'static,
+) {
+    ui.label(label);
+    let shown = value.show("").replace(',', "").replace('−', "-");
+    let typed = entry(ui, label, &shown, 70.0, |text| {
+        let amount = parse_money(text).map_err(|error| error.to_string())?;
+        if amount < Money::ZERO {
+            return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
+        }
+        Ok(amount)
+    });
+    if let Some(amount) = typed {
+        let today = jiff::ZonedDateTime::now().date();
+        change(context, "Price on the shelf", of, move |entry| set(entry, amount, today));
+    }
+    ui.end_row();
+}
+
+fn priced(ui: &mut Ui, context: &WindowContext<'_>, day: Option<Date>) {
+    let words = day.map_or_else(
+        || "Nobody noted when it was priced.".to_owned(),
+        |day| format!("Priced on {}.", show_date(day)),
+    );
+    remark(ui, context, words);
+}
+
+/// One entry in a fold of its own.
+fn one(ui: &mut Ui, title: &str, source: &str, show: impl FnOnce(&mut Ui)) {
+    let fold = CollapsingHeader::new(title).id_salt(("entry", title)).show(ui, show);
+    fold.header_response.on_hover_text(source);
+}
+
+const SHARE: RangeInclusive<f64> = 0.0..=200.0;
+const SOLIDS: RangeInclusive<f64> = 5.0..=100.0;
+
+pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    for sealant in &context.catalog.sealants {
+        let source = format!("{}. {} ({})", sealant.class, sealant.source, sealant.kind.words());
+        one(ui, &sealant.name, &source, |ui| {
+            Grid::new("sealant").num_columns(2).show(ui, |ui| {
+                name_entry(ui, context, sealant);
+                number(
+                    ui,
+                    context,
+                    sealant,
+                    ("May stretch, %", "Of its width at sealing."),
+                    (sealant.stretch.to_pct(), 1, SHARE),
+                    |s, n| s.stretch = Percent::pct(n),
+                );
+                number(
+                    ui,
+                    context,
+                    sealant,
+                    ("May be squeezed, %", "Of its width at sealing."),
+                    (sealant.squeeze.to_pct(), 1, SHARE),
+                    |s, n| s.squeeze = Percent::pct(n),
+                );
+                number(
+                    ui,
+                    context,
+                    sealant,
+                    ("Solids, %", "By volume: what is left when it has cured."),
+                    (sealant.solids.to_pct(), 0, SOLIDS),
+                    |s, n| s.solids = Percent::pct(n),
+                );
+                number(
+                    ui,
+                    context,
+                    sealant,
+                    ("Cures in, h", "Before it may be painted."),
+                    (sealant.cure.to_h(), 1, 0.0..=2000.0),
+                    |s, n| s.cure = Hours::h(n),
+                );
+                for (at, pack) in sealant.packs.iter().enumerate() {
+                    let label = format!("Price of a {}, {}", pack.name, pack.holds.show(context.units()));
+                    price(ui, context, sealant, (&label, pack.price), move |s, amount, today| {
+                        if let Some(pack) = s.packs.get_mut(at) {
+                            pack.price = amount;
+                        }
+                        s.priced = Some(today);
+                    });
+                    number(
+                        ui,
+                        context,
+                        sealant,
+                        ("holds, ml", ""),
+                        (pack.holds.to_ml(), 0, 10.0..=100_000.0),
+                        move |s, ml| {
+                            if let Some(pack) = s.packs.get_mut(at) {
+                                pack.holds = Volume::litres(ml / 1000.0);
+                            }
+                        },
+                    );
+                }
+            });
+            priced(ui, context, sealant.priced);
+            whole(ui, context, sealant);
+        });
+    }
+}
+
+pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    for paint in &context.catalog.paints {
+        one(ui, &paint.name, &format!("{} ({})", paint.source, paint.kind.words()), |ui| {
+            Grid::new("paint").num_columns(2).show(ui, |ui| {
+                name_entry(ui, context, paint);
+                number(
+                    ui,
+                    context,
+                    paint,
+                    ("Solids, %", "By volume."),
+                    (paint.solids.to_pct(), 0, SOLIDS),
+                    |p, n| p.solids = Percent::pct(n),
+                );
+                number(
+                    ui,
+                    context,
+                    paint,
+                    ("Dry film, µm", "Of one coat."),
+                    (paint.film, 0, 1.0..=1000.0),
+                    |p, n| p.film = n,
+                );
+                number(
+                    ui,
+                    context,
+                    paint,
+                    ("Reaches the wood, %", "Less than all with a sprayer."),
+                    (paint.transfer.to_pct(), 0, SOLIDS),
+                    |p, n| p.transfer = Percent::pct(n),
+                );
+                number(
+                    ui,
+                    context,
+                    paint,
+                    ("Next coat after, h", ""),
+                    (paint.recoat.to_h(), 1, 0.0..=500.0),
+                    |p, n| p.recoat = Hours::h(n),
+                );
+                for (at, &(litres, cost)) in paint.cans.iter().enumerate() {
+                    let label = format!("Price of a can of {}", Volume::litres(litres).show(context.units()));
+                    price(ui, context, paint, (&label, cost), move |p, amount, today| {
+                        if let Some(can) = p.cans.get_mut(at) {
+                            can.1 = amount;
+                        }
+                        p.priced = Some(today);
+                    });
+                }
+            });
+            priced(ui, context, paint.priced);
+            whole(ui, context, paint);
+        });
+    }
+}
+
+pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    for material in &context.catalog.materials {
+        let source = format!("{} ({})", material.source, material.kind.words());
+        one(ui, &material.name, &source, |ui| {
+            Grid::new("material").num_columns(2).show(ui, |ui| {
+                name_entry(ui, context, material);
+                let per = ("One piece is for", material.per.unit());
+                number(ui, context, material, per, (material.holds, 2, 1e-4..=1e6), |m, n| m.holds = n);
+                let label = format!(
+                    "Price, for {} {}",
+                    crate::measure::show_number(material.holds, 2),
+                    material.per.unit()
+                );
+                price(ui, context, material, (&label, material.price), |m, amount, today| {
+                    m.price = amount;
+                    m.priced = Some(today);
+                });
+            });
+            priced(ui, context, material.priced);
+            whole(ui, context, material);
+        });
+    }
+}
+
+pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    remark(ui, context, "Minutes of one person for a batch: least, likely and most.");
+    for task in &context.catalog.tasks {
+        let source = match task.source.as_str() {
+            "" => task.kind.words().to_owned(),
+            source => format!("{source} ({})", task.kind.words()),
+        };
+        one(ui, &task.name, &source, |ui| {
+            Grid::new("task").num_columns(2).show(ui, |ui| {
+                name_entry(ui, context, task);
+                let minutes = task.minutes;
+                let most = 100_000.0;
+                number(ui, context, task, ("Least, min", ""), (minutes.low, 1, 0.0..=minutes.likely), |t, n| {
+                    t.minutes.low = n;
+                });
+                number(ui, context, task, ("Likely, min", ""), (minutes.likely, 1, 0.01..=most), |t, n| {
+                    // The spread keeps its proportion to the likely time.
+                    t.minutes = t.minutes.times(n / t.minutes.likely.max(1e-9));
+                    t.source = "your own rate".to_owned();
+                });
+                number(ui, context, task, ("Most, min", ""), (minutes.high, 1, minutes.likely..=most), |t, n| {
+                    t.minutes.high = n;
+                });
+                number(ui, context, task, ("A batch is", task.per.unit()), (task.batch, 2, 1e-4..=1e6), |t, n| {
+                    t.batch = n;
+                });
+                ui.label("");
+                ui.label(task.per.unit());
+                ui.end_row();
+            });
+            remark(ui, context, source.clone());
+            whole(ui, context, task);
+        });
+    }
+}
+
+/// Boards under a name, taken from a section of the job.
+pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if context.catalog.boards.is_empty() {
+        remark(ui, context, "None yet. Keep the boards of a section under a name, and lay them elsewhere by it.");
+    }
+    for named in &context.catalog.boards {
+        let (board, name) = (&named.board, named.name.clone());
+        let source = format!(
+            "{}, {} wide, {} thick",
+            board.species,
+            board.face_width.show(context.units()),
+            board.thickness.show(context.units())
+        );
+        one(ui, &named.name, &source, |ui| {
+            ui.label(&source);
+            ui.horizontal(|ui| {
+                let spec = board.clone();
+                if ui.button("Lay in every section shown").clicked() {
+                    let surface = context.view.surface;
+                    context.edit("Boards from the shelf", move |job| {
+                        if let Some(surface) = job.surfaces.get_mut(surface) {
+                            surface.sections.iter_mut().for_each(|section| section.board = spec.clone());
+                        }
+                    });
+                }
+                if ui.button("Remove").clicked() {
+                    edit(context, "Remove boards from the shelf", move |own| {
+                        own.boards.retain(|b| b.name != name);
+                    });
+                }
+            });
+        });
+    }
+    let Some(surface) = context.job.surfaces.get(context.view.surface) else { return };
+    let combo = ComboBox::from_id_salt("keep boards").selected_text("Keep the boards of…").width(180.0);
+    let response = combo.show_ui(ui, |ui| {
+        for section in &surface.sections {
+            if ui.selectable_label(false, format!("section {}", section.name)).clicked() {
+                let board = section.board.clone();
+                let name = format!("{}, {}", board.species, board.face_width.show(context.units()));
+                edit(context, "Keep boards on the shelf", move |own| {
+                    own.boards.retain(|known| known.name != name);
+                    own.boards.push(CatalogBoard { name, board });
+                });
+            }
+        }
+    });
+    response.response.accessible_name("Keep the boards of a section");
+}

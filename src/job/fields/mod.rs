@@ -1,0 +1,152 @@
+//! Everything a person can enter into a job, each once: its id, its place in the job's file, its range,
+//! and what is done when it is out of range.
+//!
+//! The widgets of the window, the check of a job, the repair of values that cannot be, the links from a
+//! message to its field, and the schema of the job's file all read [`FIELDS`]. The label of a field is
+//! the message `field-<id>` of the words' catalogs, with a `hint` where one is needed.
+
+mod access;
+mod table;
+
+pub use table::*;
+
+use super::document::Job;
+use crate::measure::Quantity;
+
+/// One thing a person can enter.
+#[derive(Debug)]
+pub struct Field {
+    /// Its stable id, in words joined by hyphens.
+    pub id: &'static str,
+    /// Its place in the job's file: names of fields joined by points, `[]` after a list.
+    pub path: &'static str,
+    /// How often it stands in a job.
+    pub each: Each,
+    /// What it takes.
+    pub kind: Kind,
+}
+
+/// How often a field stands in a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Each {
+    /// Once.
+    Job,
+    /// In every surface.
+    Surface,
+    /// In every opening of every surface.
+    Opening,
+    /// In every divider of every surface.
+    Divider,
+    /// In every section of every surface.
+    Section,
+    /// In every gap reading.
+    Gap,
+    /// In every meter reading.
+    Moisture,
+    /// In every reading of the room's air.
+    Room,
+    /// In every month of an air by hand.
+    Month,
+    /// In every later visit.
+    Visit,
+    /// In every gap of every later visit.
+    LaterGap,
+}
+
+/// Which of the entries of a field: up to two indices into the job's lists, the outer first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub struct At(pub usize, pub usize);
+
+impl At {
+    /// The entry of a field that stands once.
+    pub const ONCE: Self = Self(0, 0);
+
+    /// The entry in a list.
+    pub const fn index(index: usize) -> Self {
+        Self(index, 0)
+    }
+}
+
+/// What a field takes.
+#[derive(Debug)]
+pub enum Kind {
+    /// A figure within a range.
+    Figure(Figure),
+    /// Free text.
+    Text,
+    /// A date.
+    Date,
+    /// One of a few.
+    Choice,
+    /// An entry of the catalog, by its id.
+    Catalog,
+    /// Corners of a drawing, or a list of lengths.
+    List,
+}
+
+/// A figure that can be entered.
+#[derive(Debug)]
+pub struct Figure {
+    /// The least it can be.
+    pub low: Quantity,
+    /// The most it can be.
+    pub high: Quantity,
+    /// What is done with one out of that range.
+    pub mending: Mending,
+    /// Whether it may be left empty.
+    pub optional: bool,
+    /// The figure of a job; `None` where it is empty, or where there is no such entry.
+    pub read: fn(&Job, At) -> Option<Quantity>,
+    /// Sets the figure of a job. An entry that is not there is left alone.
+    pub write: fn(&mut Job, At, Option<Quantity>),
+}
+
+/// What is done with a figure that is out of its range.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mending {
+    /// The nearest end of the range is used.
+    Nearest,
+    /// It does not count.
+    LeaveOut,
+}
+
+impl Figure {
+    /// Whether this figure can be.
+    pub fn holds(&self, quantity: Quantity) -> bool {
+        (self.low..=self.high).contains(&quantity)
+    }
+
+    /// What is used in place of a figure that cannot be; `None` if it is left out.
+    pub fn mended(&self, quantity: Quantity) -> Option<Quantity> {
+        match self.mending {
+            _ if self.holds(quantity) => Some(quantity),
+            Mending::Nearest if quantity < self.low => Some(self.low),
+            Mending::Nearest => Some(self.high),
+            Mending::LeaveOut => None,
+        }
+    }
+}
+
+impl Field {
+    /// The field of this id.
+    pub fn of(id: &str) -> Option<&'static Self> {
+        FIELDS.iter().copied().find(|field| field.id == id)
+    }
+
+    /// The field's figure, if it takes one.
+    pub const fn figure(&self) -> Option<&Figure> {
+        match &self.kind {
+            Kind::Figure(figure) => Some(figure),
+            _ => None,
+        }
+    }
+}
+
+/// Two fields are the same if their ids are.
+impl PartialEq for Field {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+    }
+}
+
+impl Eq for Field {}

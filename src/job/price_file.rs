@@ -1,0 +1,121 @@
+//! A user's own shelf in a file, and the rates that a folder of finished jobs teaches.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use super::file::{LoadError, SaveError, read_text, write_whole};
+use super::price_book::PriceBook;
+use super::{Job, Catalog, file};
+
+/// Why a shelf cannot be read.
+#[derive(Debug, thiserror::Error)]
+pub enum PriceFileError {
+    /// The file cannot be read at all.
+    #[error(transparent)]
+    File(#[from] LoadError),
+    /// It is no shelf.
+    #[error("“{}” is no shelf: {reason}. Choose a file that was exported here", path.display())]
+    NotAShelf {
+        /// The file.
+        path: PathBuf,
+        /// Line, column and what is wrong.
+        reason: String,
+    },
+}
+
+/// Loads a shelf.
+///
+/// # Errors
+/// If the file cannot be read or is no shelf.
+pub fn load_prices(path: &Path) -> Result<PriceBook, PriceFileError> {
+    let text = read_text(path)?;
+    read_prices(&text).map_err(|reason| PriceFileError::NotAShelf { path: path.to_owned(), reason })
+}
+
+/// Reads a shelf from text.
+///
+/// # Errors
+/// Line, column and what is wrong.
+pub fn read_prices(text: &str) -> Result<PriceBook, String> {
+    file::lenient().from_str(text).map_err(|error| error.to_string())
+}
+
+/// Saves a shelf, whole or not at all.
+///
+/// # Errors
+/// If the system refuses; the file is then as it was.
+pub fn save_prices(catalog: &PriceBook, path: &Path) -> Result<(), SaveError> {
+    let style = ron::ser::PrettyConfig::new().depth_limit(2);
+    let text = ron::ser::to_string_pretty(catalog, style)? + "\n";
+    write_whole(text.as_bytes(), path, true)
+        .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
+}
+
+/// Jobs read at most from one folder.
+const MOST_JOBS: usize = 2_000;
+
+/// The job files of a folder, in the order of their names, with those that cannot be read left out.
+///
+/// # Errors
+/// If the folder itself cannot be read.
+pub fn jobs_in(folder: &Path) -> std::io::Result<Vec<(PathBuf, Job)>> {
+    let mut paths: Vec<PathBuf> = fs::read_dir(folder)?
+        .filter_map(|entry| Some(entry.ok()?.path()))
+        .filter(|path| path.extension().is_some_and(|extension| extension == "ron"))
+        .collect();
+    paths.sort();
+    paths.truncate(MOST_JOBS);
+    let jobs = paths.into_iter().filter_map(|path| {
+        let job = file::load(&path).ok()?.job;
+        Some((path, job))
+    });
+    Ok(jobs.collect())
+}
+
+/// What finished jobs teach of one task.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RateLearned {
+    /// Id of the task.
+    pub id: String,
+    /// Its name.
+    pub name: String,
+    /// Minutes for a batch by the shelf.
+    pub start: crate::measure::ThreePoint,
+    /// What comes of the jobs.
+    pub learned: crate::repair::Learned,
+}
+
+/// Weighs the shelf's rates against what each job's tasks took: minutes for a batch by task id.
+pub fn learn_rates(catalog: &Catalog, jobs: &[Vec<(String, f64)>]) -> Vec<RateLearned> {
+    let mut taken: BTreeMap<&str, Vec<f64>> = BTreeMap::new();
+    for (id, minutes) in jobs.iter().flatten() {
+        taken.entry(id).or_default().push(*minutes);
+    }
+    let learned = |task: &crate::repair::Task| {
+        let minutes = taken.get(task.id.as_str())?;
+        Some(RateLearned {
+            id: task.id.clone(),
+            name: task.name.clone(),
+            start: task.minutes,
+            learned: crate::repair::learn(task.minutes, task.kind, minutes)?,
+        })
+    };
+    catalog.tasks.iter().filter_map(learned).collect()
+}
+
+impl PriceBook {
+    /// Puts learned rates in place of the tasks' own.
+    pub fn take_rates(&mut self, rates: &[RateLearned]) {
+        for rate in rates {
+            if let Some(task) = self.tasks.iter_mut().find(|task| task.id == rate.id) {
+                task.minutes = rate.learned.minutes;
+                task.kind = crate::wood::Kind::CommonPractice;
+                task.source = match rate.learned.jobs {
+                    1 => "1 finished job of your own".to_owned(),
+                    jobs => format!("{jobs} finished jobs of your own"),
+                };
+            }
+        }
+    }
+}

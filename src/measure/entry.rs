@@ -1,0 +1,148 @@
+//! A figure of any quantity, as an entry field holds it.
+
+use std::cmp::Ordering;
+
+use super::{
+    Angle, EntryError, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, Units,
+    parse_length, parse_money, parse_number, plain_number,
+};
+
+/// Grains a cubic foot of one gram a cubic meter: 15.4324 grains a gram, 35.3147 cubic feet a cubic meter.
+pub const GRAINS: f64 = 15.432_358 / 35.314_667;
+
+/// A figure together with what it measures. Two figures compare only if they measure the same.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Quantity {
+    /// A bare number.
+    Number(f64),
+    /// How many.
+    Count(u32),
+    /// A number of whole days.
+    Days(u32),
+    /// A number of whole years.
+    Years(u32),
+    /// A part size or a gap.
+    Length(Length),
+    /// A length of the size of a room: a bare number typed for it is feet where lengths are in inches.
+    RoomLength(Length),
+    /// A share.
+    Percent(Percent),
+    /// Water in wood.
+    Moisture(Moisture),
+    /// Relative humidity.
+    Humidity(Humidity),
+    /// A temperature.
+    Temperature(Temperature),
+    /// An angle, in degrees.
+    Angle(Angle),
+    /// An amount of money.
+    Money(Money),
+    /// Working time in hours.
+    Hours(Hours),
+    /// Working time in minutes.
+    Minutes(Minutes),
+    /// Water that the house adds to the air, g/m³.
+    MoistureLoad(f64),
+}
+
+impl PartialOrd for Quantity {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        match (self, other) {
+            (Self::Number(a), Self::Number(b)) | (Self::MoistureLoad(a), Self::MoistureLoad(b)) => {
+                a.partial_cmp(b)
+            }
+            (Self::Count(a), Self::Count(b))
+            | (Self::Days(a), Self::Days(b))
+            | (Self::Years(a), Self::Years(b)) => a.partial_cmp(b),
+            (Self::Length(a), Self::Length(b)) | (Self::RoomLength(a), Self::RoomLength(b)) => {
+                a.partial_cmp(b)
+            }
+            (Self::Percent(a), Self::Percent(b)) => a.partial_cmp(b),
+            (Self::Moisture(a), Self::Moisture(b)) => a.partial_cmp(b),
+            (Self::Humidity(a), Self::Humidity(b)) => a.partial_cmp(b),
+            (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
+            (Self::Angle(a), Self::Angle(b)) => a.partial_cmp(b),
+            (Self::Money(a), Self::Money(b)) => a.partial_cmp(b),
+            (Self::Hours(a), Self::Hours(b)) => a.partial_cmp(b),
+            (Self::Minutes(a), Self::Minutes(b)) => a.partial_cmp(b),
+            _ => None,
+        }
+    }
+}
+
+impl Quantity {
+    /// The figure as it stands in an entry field: without its unit where the label names it, and so that
+    /// typing it again gives the same.
+    pub fn entry_text(self, units: Units) -> String {
+        match self {
+            Self::Number(value) => plain_number(value, 2),
+            Self::MoistureLoad(grams) => match units {
+                Units::Inches => plain_number(grams * GRAINS, 2),
+                Units::Millimeters => plain_number(grams, 2),
+            },
+            Self::Count(count) | Self::Days(count) | Self::Years(count) => count.to_string(),
+            Self::Length(length) | Self::RoomLength(length) => length.show(units),
+            Self::Percent(percent) => plain_number(percent.to_pct(), 2),
+            Self::Moisture(moisture) => plain_number(moisture.to_pct(), 1),
+            Self::Humidity(humidity) => plain_number(humidity.to_pct(), 1),
+            Self::Temperature(temperature) => match units {
+                Units::Inches => plain_number(temperature.to_fahrenheit(), 1),
+                Units::Millimeters => plain_number(temperature.to_celsius(), 1),
+            },
+            Self::Angle(angle) => plain_number(angle.to_degrees(), 1),
+            Self::Money(money) => money.plain(),
+            Self::Hours(hours) => plain_number(hours.to_h(), 2),
+            Self::Minutes(minutes) => plain_number(minutes.to_minutes(), 1),
+        }
+    }
+
+    /// Reads what was typed for a figure that measures the same as this one.
+    ///
+    /// # Errors
+    /// If the text is no such figure.
+    pub fn read_alike(self, text: &str, units: Units) -> Result<Self, EntryError> {
+        let number = || parse_number(text);
+        Ok(match self {
+            Self::Number(_) => Self::Number(number()?),
+            Self::MoistureLoad(_) => Self::MoistureLoad(match units {
+                Units::Inches => number()? / GRAINS,
+                Units::Millimeters => number()?,
+            }),
+            Self::Count(_) => Self::Count(whole(text)?),
+            Self::Days(_) => Self::Days(whole(text)?),
+            Self::Years(_) => Self::Years(whole(text)?),
+            Self::Length(_) => Self::Length(parse_length(text, units)?),
+            Self::RoomLength(_) => Self::RoomLength(parse_room_length(text, units)?),
+            Self::Percent(_) => Self::Percent(Percent::pct(number()?)),
+            Self::Moisture(_) => Self::Moisture(Moisture::pct(number()?)),
+            Self::Humidity(_) => Self::Humidity(Humidity::pct(number()?)),
+            Self::Temperature(_) => Self::Temperature(match units {
+                Units::Inches => Temperature::fahrenheit(number()?),
+                Units::Millimeters => Temperature::celsius(number()?),
+            }),
+            Self::Angle(_) => Self::Angle(Angle::degrees(number()?)),
+            Self::Money(_) => Self::Money(parse_money(text)?),
+            Self::Hours(_) => Self::Hours(Hours::h(number()?)),
+            Self::Minutes(_) => Self::Minutes(Minutes::minutes(number()?)),
+        })
+    }
+}
+
+/// Reads a whole number that is not negative.
+fn whole(text: &str) -> Result<u32, EntryError> {
+    let number = parse_number(text)?.round();
+    // Past what a count holds it is out of every range all the same.
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the type's range")]
+    Ok(number.clamp(0.0, f64::from(u32::MAX)) as u32)
+}
+
+/// Reads a length of the size of a room: a bare number is feet where lengths are in inches.
+///
+/// # Errors
+/// If the text is no length.
+pub fn parse_room_length(text: &str, units: Units) -> Result<Length, EntryError> {
+    match units {
+        Units::Inches if parse_number(text).is_ok() => parse_length(&format!("{} ft", text.trim()), units),
+        _ => parse_length(text, units),
+    }
+}

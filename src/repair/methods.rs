@@ -1,0 +1,399 @@
+//! What the shelf knows of repairing: methods, tasks, paints, materials, cautions.
+
+use jiff::civil::Date;
+use serde::{Deserialize, Serialize};
+
+use crate::measure::{Hours, Money, Percent, ThreePoint};
+use crate::wood::Kind;
+
+/// What a task's time goes with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum TaskPer {
+    /// Once a visit.
+    Visit,
+    /// Once a section.
+    Section,
+    /// Metres of joint treated.
+    JointRun,
+    /// Square metres painted, once.
+    PaintedArea,
+    /// Square metres painted, times the coats.
+    CoatedArea,
+    /// Square metres of boards.
+    BoardedArea,
+    /// Metres around the surfaces.
+    OutlineRun,
+}
+
+impl TaskPer {
+    /// Its unit in words.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Visit => "visit",
+            Self::Section => "section",
+            Self::JointRun => "m of joint",
+            Self::PaintedArea => "m² painted",
+            Self::CoatedArea => "m² painted, each coat",
+            Self::BoardedArea => "m² of boards",
+            Self::OutlineRun => "m around the surfaces",
+        }
+    }
+}
+
+/// One thing to do.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Task {
+    /// Name by which methods and the user's own rates refer to it.
+    pub id: String,
+    /// What is done.
+    pub name: String,
+    /// What its time goes with.
+    pub per: TaskPer,
+    /// How much of that `minutes` is for.
+    pub batch: f64,
+    /// Minutes of one person for a batch.
+    pub minutes: ThreePoint,
+    /// How far to trust it.
+    pub kind: Kind,
+    /// Where it is from.
+    pub source: String,
+}
+
+/// The methods that can be worked out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum MethodId {
+    /// Scrape out and seal again over a backer or bond breaker.
+    Reseal,
+    /// Scrape out and seal again straight onto the tongue.
+    ResealOnTongue,
+    /// The same, and hold the room's humidity in a band.
+    HoldHumidity,
+    /// Open the joints to clean lines, tongues painted.
+    ShadowLine,
+    /// Strips over the joints.
+    CoverStrips,
+    /// Wood splines glued into the joints.
+    Splines,
+    /// Pull the same boards and lay them again, with a filler board.
+    Relay,
+    /// New boards, dried to the room.
+    Replace,
+    /// New boards of a man-made material.
+    ManMade,
+    /// Wait for the other season and measure again.
+    Wait,
+    /// One of the user's own, by its number.
+    Own(u8),
+}
+
+impl MethodId {
+    /// Those that come with the program.
+    pub const ALL: [Self; 10] = [
+        Self::Reseal,
+        Self::ResealOnTongue,
+        Self::HoldHumidity,
+        Self::ShadowLine,
+        Self::CoverStrips,
+        Self::Splines,
+        Self::Relay,
+        Self::Replace,
+        Self::ManMade,
+        Self::Wait,
+    ];
+
+    /// Whether it is one of the user's own.
+    pub const fn is_own(self) -> bool {
+        matches!(self, Self::Own(_))
+    }
+
+    /// As a key in files for other programs.
+    pub fn key(self) -> String {
+        let key = match self {
+            Self::Own(number) => return format!("own_{number}"),
+            Self::Reseal => "reseal",
+            Self::ResealOnTongue => "reseal_on_tongue",
+            Self::HoldHumidity => "hold_humidity",
+            Self::ShadowLine => "shadow_line",
+            Self::CoverStrips => "cover_strips",
+            Self::Splines => "splines",
+            Self::Relay => "relay",
+            Self::Replace => "replace",
+            Self::ManMade => "man_made",
+            Self::Wait => "wait",
+        };
+        key.to_owned()
+    }
+}
+
+/// What a method leaves behind at the joints, which decides how they move and what shows.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Outcome {
+    /// A new bead; with `held` in air between 40 and 50 % humidity.
+    Bead {
+        /// Whether the room's humidity is held.
+        held: bool,
+        /// Whether a backer or bond breaker keeps it off the tongue.
+        breaker: bool,
+    },
+    /// Open lines by design.
+    Line,
+    /// Joints hidden under strips.
+    Covered,
+    /// Boards glued to one.
+    Glued,
+    /// Boards laid tight, which move by this share of what the wood there now does.
+    Boards {
+        /// The share.
+        moves: f64,
+    },
+    /// Joints as they are.
+    Unchanged,
+}
+
+/// Something to wait for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Wait {
+    /// The primer dries.
+    Primer,
+    /// The sealant cures.
+    Sealant,
+    /// The paint may be coated again.
+    Recoat,
+    /// The new boards come to the room's moisture.
+    Acclimation,
+    /// The weeks come in which to seal.
+    Season,
+}
+
+/// A step of a method.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Step {
+    /// Do the task of this id.
+    Do(String),
+    /// Do the task of this id once for each coat, waiting between.
+    Coats(String),
+    /// Wait.
+    Wait(Wait),
+}
+
+/// What makes a task slower or quicker than the shelf's minutes take for granted: a ceiling of
+/// ordinary height over an empty room, V-groove boards, old sealant that cuts, joints of 1/16 in and
+/// more.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Circumstance {
+    /// The boards are on walls only.
+    Wall,
+    /// The work is done from a ladder.
+    Ladder,
+    /// The work is done from a scaffold.
+    Scaffold,
+    /// The room is hard to get to or to move in.
+    Tight,
+    /// The old sealant is hard.
+    HardSealant,
+    /// The old sealant is soft and sticky.
+    SoftSealant,
+    /// There is furniture in the room.
+    Furnished,
+    /// The joints are finer than 1/16 in.
+    FineJoints,
+    /// The boards have no V to guide a tool.
+    NoV,
+}
+
+/// How much one circumstance changes the time of some tasks.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Condition {
+    /// Which.
+    pub when: Circumstance,
+    /// In words.
+    pub name: String,
+    /// The tasks it changes, by id.
+    pub tasks: Vec<String>,
+    /// Their time is multiplied by this.
+    pub times: f64,
+    /// How far to trust it.
+    pub kind: Kind,
+    /// Where it is from.
+    pub source: String,
+}
+
+/// A way to mend the joints.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename = "Method")]
+pub struct RepairMethod {
+    /// Which it is.
+    pub id: MethodId,
+    /// Its name.
+    pub name: String,
+    /// What it leaves at the joints.
+    pub outcome: Outcome,
+    /// How it looks afterwards.
+    pub look: String,
+    /// What it means for those who live there.
+    pub upset: String,
+    /// What the letter says of it, a sentence or two in the first person plural.
+    pub says: String,
+    /// Materials besides sealant, primer and paint, by id.
+    pub materials: Vec<String>,
+    /// Its steps in order.
+    pub steps: Vec<Step>,
+}
+
+impl RepairMethod {
+    /// The same with two visits: joints are opened and primed now, sealed when the season comes.
+    /// `None` if it lays no bead or waits for the season as it is.
+    pub fn in_two_visits(&self) -> Option<Self> {
+        if self.waits_for_season() {
+            return None;
+        }
+        let bead = self.steps.iter().position(|step| matches!(step, Step::Do(id) if id == "bead"))?;
+        let task = |id: &str| Step::Do(id.to_owned());
+        let unmask = self.does("unmask").then(|| task("unmask"));
+        let rest = [task("clean"), Step::Wait(Wait::Season), task("travel"), task("protect")];
+        let between = unmask.into_iter().chain(rest);
+        let mut steps = self.steps.clone();
+        steps.splice(bead..bead, between);
+        Some(Self { steps, ..self.clone() })
+    }
+
+    /// Whether it waits for the weeks to seal in.
+    pub fn waits_for_season(&self) -> bool {
+        self.steps.contains(&Step::Wait(Wait::Season))
+    }
+
+    fn does(&self, task: &str) -> bool {
+        self.steps.iter().any(|step| matches!(step, Step::Do(id) if id == task))
+    }
+
+    /// Times the room is masked.
+    pub fn maskings(&self) -> usize {
+        self.steps.iter().filter(|step| matches!(step, Step::Do(id) if id == "protect")).count()
+    }
+
+    /// Whether it paints the surface.
+    pub fn paints(&self) -> bool {
+        self.steps.iter().any(|step| matches!(step, Step::Coats(_)))
+    }
+
+    /// Times the crew comes and sets up.
+    pub fn visits(&self) -> usize {
+        self.steps.iter().filter(|step| matches!(step, Step::Do(id) if id == "travel")).count().max(1)
+    }
+}
+
+/// A primer or paint.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Paint {
+    /// What it is, in general terms.
+    pub name: String,
+    /// Solids by volume.
+    pub solids: Percent,
+    /// Dry film of one coat, micrometres.
+    pub film: f64,
+    /// Share of the paint that reaches the wood.
+    pub transfer: Percent,
+    /// Hours until the next coat.
+    pub recoat: Hours,
+    /// Can sizes: litres and price, smallest first.
+    pub cans: Vec<(f64, Money)>,
+    /// The day of those prices.
+    #[serde(default)]
+    pub priced: Option<Date>,
+    /// Where the figures are from.
+    pub source: String,
+    /// How far to trust them.
+    pub kind: Kind,
+}
+
+/// What a material's amount goes with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum MaterialPer {
+    /// The job.
+    Job,
+    /// Visits.
+    Visit,
+    /// Square metres painted.
+    PaintedArea,
+    /// Square metres covered: the painted area again on the floor below, and as much on the walls; for
+    /// each time the room is masked.
+    CoveredArea,
+    /// Square metres of boards.
+    BoardedArea,
+    /// Metres around the surfaces, for each time the room is masked.
+    OutlineRun,
+    /// Metres of new board, cut from the plan's stock lengths.
+    BoardRun,
+    /// Loose cubic metres of old board.
+    BoardVolume,
+    /// Sections.
+    Section,
+    /// Metres of joint treated.
+    JointRun,
+}
+
+impl MaterialPer {
+    /// Its unit in words.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Job => "jobs",
+            Self::Visit => "visits",
+            Self::PaintedArea => "m² painted",
+            Self::CoveredArea => "m² covered",
+            Self::BoardedArea => "m² of boards",
+            Self::OutlineRun => "m around the surfaces",
+            Self::BoardRun => "m of board",
+            Self::BoardVolume => "m³ of old board",
+            Self::Section => "sections",
+            Self::JointRun => "m of joint",
+        }
+    }
+}
+
+/// Something bought by the piece.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Material {
+    /// Name by which the user's own prices refer to it.
+    pub id: String,
+    /// What it is.
+    pub name: String,
+    /// What its amount goes with.
+    pub per: MaterialPer,
+    /// How much of that one piece is for.
+    pub holds: f64,
+    /// Price of a piece.
+    pub price: Money,
+    /// The day of that price.
+    #[serde(default)]
+    pub priced: Option<Date>,
+    /// How far to trust it.
+    pub kind: Kind,
+    /// Where it is from.
+    pub source: String,
+}
+
+/// When a caution applies.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum CautionWhen {
+    /// Always.
+    Always,
+    /// The house was built before this year, or nobody knows when.
+    BuiltBefore(i16),
+    /// There is work overhead.
+    Overhead,
+}
+
+/// A caution.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Caution {
+    /// When it applies.
+    pub when: CautionWhen,
+    /// What it is about.
+    pub title: String,
+    /// What to heed.
+    pub text: String,
+    /// The rule behind it.
+    pub source: String,
+    /// How far to trust the wording.
+    pub kind: Kind,
+}

@@ -1,0 +1,286 @@
+//! Figures as people read them: numbers, quantities, money and dates, by language and units.
+
+use std::sync::Arc;
+
+use icu_calendar::{Date as CalendarDate, Gregorian};
+use icu_datetime::FixedCalendarDateTimeFormatter;
+use icu_datetime::fieldsets::{MD, YM, YMD};
+use icu_decimal::DecimalFormatter;
+use icu_list::ListFormatter;
+use icu_list::options::{ListFormatterOptions, ListLength};
+use jiff::civil::Date;
+
+use super::Language;
+use super::language::{decimal, decimal_formatter};
+use crate::measure::{Area, GRAINS, Hours, Length, Minutes, Money, Quantity, Temperature, Units, Volume};
+
+/// Square feet of a square meter.
+const SQUARE_FEET: f64 = 1.0 / 0.092_903_04;
+/// Milliliters of a US gallon.
+const GALLON_ML: f64 = 3_785.411_784;
+
+/// How figures are shown in a language, in units, with a currency.
+#[derive(Clone)]
+pub struct Figures {
+    units: Units,
+    currency: Arc<str>,
+    language: &'static Language,
+}
+
+/// The formatters of a language, made once: making one costs far more than using it.
+pub(super) struct Formatters {
+    decimals: Option<DecimalFormatter>,
+    lists: Option<ListFormatter>,
+    days: Option<FixedCalendarDateTimeFormatter<Gregorian, YMD>>,
+    short_days: Option<FixedCalendarDateTimeFormatter<Gregorian, MD>>,
+    months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
+}
+
+impl Formatters {
+    /// The formatters of the language of this tag; one that ICU has no data for is `None`, and figures
+    /// are then shown plainly.
+    pub(super) fn new(tag: &str) -> Self {
+        let Ok(locale) = tag.parse::<icu_locale_core::Locale>() else {
+            return Self { decimals: None, lists: None, days: None, short_days: None, months: None };
+        };
+        let lists = ListFormatterOptions::default().with_length(ListLength::Wide);
+        Self {
+            decimals: decimal_formatter(tag).ok(),
+            lists: ListFormatter::try_new_and((&locale).into(), lists).ok(),
+            days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMD::medium()).ok(),
+            short_days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::medium()).ok(),
+            months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::long()).ok(),
+        }
+    }
+}
+
+impl Figures {
+    pub(super) fn new(language: &'static Language, units: Units, currency: &str) -> Self {
+        Self { units, currency: currency.into(), language }
+    }
+
+    /// The units in which figures are shown.
+    pub const fn units(&self) -> Units {
+        self.units
+    }
+
+    /// A number with at most so many decimals, grouped as the language does.
+    pub fn number(&self, value: f64, decimals: usize) -> String {
+        let formatter = self.language.formatters().decimals.as_ref();
+        match (formatter, decimal(value, decimals)) {
+            (Some(formatter), Some(decimal)) => formatter.format_to_string(&decimal),
+            _ => format!("{value:.decimals$}"),
+        }
+    }
+
+    /// A number with its unit, by the pattern `unit-<name>` of the catalogs.
+    fn with_unit(&self, unit: &'static str, number: String) -> String {
+        self.language.pattern(unit, &[("number", number)])
+    }
+
+    /// A part size or a gap: inches to the nearest 64th, feet from 3 ft up; or millimeters to the tenth.
+    pub fn length(&self, length: Length) -> String {
+        match self.units {
+            // Fractions and inch marks are the trade's own signs in every language.
+            Units::Inches => length.show(Units::Inches),
+            Units::Millimeters => self.with_unit("unit-millimeters", self.number(length.to_mm(), 1)),
+        }
+    }
+
+    /// A total of lengths in whole feet, or in meters to the tenth.
+    pub fn run(&self, length: Length) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-feet", self.number(length.to_feet(), 0)),
+            Units::Millimeters => self.with_unit("unit-meters", self.number(length.to_m(), 1)),
+        }
+    }
+
+    /// Whole square feet, or square meters to the tenth.
+    pub fn area(&self, area: Area) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-square-feet", self.number(area.to_m2() * SQUARE_FEET, 0)),
+            Units::Millimeters => self.with_unit("unit-square-meters", self.number(area.to_m2(), 1)),
+        }
+    }
+
+    /// US gallons or fluid ounces, or liters or milliliters, whichever reads better.
+    pub fn volume(&self, volume: Volume) -> String {
+        let ml = volume.to_ml();
+        let (unit, number) = match self.units {
+            Units::Inches if ml >= GALLON_ML / 4.0 => ("unit-gallons", self.number(ml / GALLON_ML, 1)),
+            Units::Inches => ("unit-fluid-ounces", self.number(ml / (GALLON_ML / 128.0), 1)),
+            Units::Millimeters if ml >= 1000.0 => ("unit-liters", self.number(ml / 1000.0, 1)),
+            Units::Millimeters => ("unit-milliliters", self.number(ml, 0)),
+        };
+        self.with_unit(unit, number)
+    }
+
+    /// A share of a hundred with at most so many decimals.
+    pub fn percent(&self, percent: f64, decimals: usize) -> String {
+        self.with_unit("unit-percent", self.number(percent, decimals))
+    }
+
+    /// Whole degrees Fahrenheit, or tenths of a degree Celsius.
+    pub fn temperature(&self, temperature: Temperature) -> String {
+        match self.units {
+            Units::Inches => {
+                self.with_unit("unit-fahrenheit", self.number(temperature.to_fahrenheit(), 0))
+            }
+            Units::Millimeters => self.with_unit("unit-celsius", self.number(temperature.to_celsius(), 1)),
+        }
+    }
+
+    /// Working time in whole minutes, with one decimal below ten.
+    pub fn minutes(&self, minutes: Minutes) -> String {
+        let decimals = usize::from(minutes.to_minutes() < 10.0);
+        self.with_unit("unit-minutes", self.number(minutes.to_minutes(), decimals))
+    }
+
+    /// Working time in hours to the tenth, or in minutes below one hour.
+    pub fn hours(&self, hours: Hours) -> String {
+        if hours.to_h() > 0.0 && hours.to_h() < 0.995 {
+            return self.with_unit("unit-minutes", self.number(hours.to_h() * 60.0, 0));
+        }
+        self.with_unit("unit-hours", self.number(hours.to_h(), 1))
+    }
+
+    /// An amount to the cent.
+    pub fn money(&self, money: Money) -> String {
+        let all = money.to_cents().unsigned_abs();
+        let text = format!("{}.{:02}", all / 100, all % 100);
+        self.amount(&text, money < Money::ZERO)
+    }
+
+    /// An amount rounded to three figures or to whole units: for sentences, not for sums.
+    pub fn rough_money(&self, money: Money) -> String {
+        let units = money.to_units().abs();
+        let step = if units >= 10_000.0 {
+            100.0
+        } else if units >= 1000.0 {
+            10.0
+        } else {
+            1.0
+        };
+        let rounded = (units / step).round() * step;
+        self.amount(&format!("{rounded:.0}"), money < Money::ZERO && rounded > 0.0)
+    }
+
+    fn amount(&self, digits: &str, negative: bool) -> String {
+        let formatter = self.language.formatters().decimals.as_ref();
+        let number = match (formatter, digits.parse()) {
+            (Some(formatter), Ok(decimal)) => formatter.format_to_string(&decimal),
+            _ => digits.to_owned(),
+        };
+        // A sign is set before the amount, a code of letters such as CHF apart from it.
+        let letters = self.currency.chars().next_back().is_some_and(char::is_alphabetic);
+        let pattern = match (letters, negative) {
+            (false, false) => "money-sign",
+            (false, true) => "money-sign-negative",
+            (true, false) => "money-code",
+            (true, true) => "money-code-negative",
+        };
+        self.language.pattern(pattern, &[("amount", number), ("currency", self.currency.to_string())])
+    }
+
+    /// A day: as the language writes it where lengths are in inches, year-month-day with millimeters.
+    pub fn date(&self, date: Date) -> String {
+        match (self.units, &self.language.formatters().days) {
+            (Units::Inches, Some(days)) => calendar_date(date).map(|date| days.format(&date).to_string()),
+            _ => None,
+        }
+        .unwrap_or_else(|| date.to_string())
+    }
+
+    /// A day of a year that is clear from what stands around it: `May 4`, or `05-04`.
+    pub fn short_date(&self, date: Date) -> String {
+        match (self.units, &self.language.formatters().short_days) {
+            (Units::Inches, Some(days)) => calendar_date(date).map(|date| days.format(&date).to_string()),
+            _ => None,
+        }
+        .unwrap_or_else(|| date.strftime("%m-%d").to_string())
+    }
+
+    /// A month with its year: `August 2025`.
+    pub fn month(&self, date: Date) -> String {
+        let months = self.language.formatters().months.as_ref();
+        let shown = months.zip(calendar_date(date)).map(|(months, date)| months.format(&date).to_string());
+        shown.unwrap_or_else(|| date.strftime("%Y-%m").to_string())
+    }
+
+    /// A figure of any quantity with its unit.
+    pub fn quantity(&self, quantity: Quantity) -> String {
+        match quantity {
+            Quantity::Number(value) => self.number(value, 2),
+            Quantity::Count(count) => self.number(count.into(), 0),
+            Quantity::Days(days) => self.with_unit("unit-days", self.number(days.into(), 0)),
+            Quantity::Years(years) => self.with_unit("unit-years", self.number(years.into(), 0)),
+            Quantity::Length(length) | Quantity::RoomLength(length) => self.length(length),
+            Quantity::Percent(percent) => self.percent(percent.to_pct(), 2),
+            Quantity::Moisture(moisture) => self.percent(moisture.to_pct(), 1),
+            Quantity::Humidity(humidity) => self.percent(humidity.to_pct(), 0),
+            Quantity::Temperature(temperature) => self.temperature(temperature),
+            Quantity::Angle(angle) => self.with_unit("unit-degrees", self.number(angle.to_degrees(), 1)),
+            Quantity::Money(money) => self.money(money),
+            Quantity::Hours(hours) => self.with_unit("unit-hours", self.number(hours.to_h(), 1)),
+            Quantity::Minutes(minutes) => self.minutes(minutes),
+            Quantity::MoistureLoad(load) => self.moisture_load(load),
+        }
+    }
+
+    /// Water that a house adds to its air: grams a cubic meter, or grains a cubic foot.
+    pub fn moisture_load(&self, grams: f64) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-grains-per-cubic-foot", self.number(grams * GRAINS, 2)),
+            Units::Millimeters => self.with_unit("unit-grams-per-cubic-meter", self.number(grams, 1)),
+        }
+    }
+
+    /// Names in a list: `A, B, and C`.
+    pub fn list(&self, names: &[impl AsRef<str>]) -> String {
+        let names = names.iter().map(AsRef::as_ref);
+        match &self.language.formatters().lists {
+            Some(lists) => lists.format_to_string(names),
+            None => names.collect::<Vec<_>>().join(", "),
+        }
+    }
+}
+
+fn calendar_date(date: Date) -> Option<CalendarDate<Gregorian>> {
+    let (month, day) = (u8::try_from(date.month()).ok()?, u8::try_from(date.day()).ok()?);
+    CalendarDate::try_new_gregorian(date.year().into(), month, day).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use jiff::civil::date;
+
+    fn figures(units: Units) -> Figures {
+        Figures::new(Language::us_english(), units, "$")
+    }
+
+    #[test]
+    fn figures_are_those_of_the_us_trade() {
+        let inches = figures(Units::Inches);
+        assert_eq!(inches.date(date(2026, 2, 14)), "Feb 14, 2026");
+        assert_eq!(inches.short_date(date(2026, 5, 4)), "May 4");
+        assert_eq!(inches.month(date(2025, 8, 1)), "August 2025");
+        assert_eq!(inches.percent(98.04, 1), "98%");
+        assert_eq!(inches.rough_money(Money::cents(240_049)), "$2,400");
+        assert_eq!(inches.money(Money::cents(-123_456)), "-$1,234.56");
+        assert_eq!(inches.run(Length::feet(1200.0)), "1,200 ft");
+        assert_eq!(inches.length(Length::inches(7.0 / 64.0)), "7/64\"");
+        assert_eq!(inches.list(&["A", "B", "C"]), "A, B, and C");
+        assert_eq!(inches.volume(Volume::litres(0.946_352_946)), "32 fl oz");
+    }
+
+    #[test]
+    fn millimeters_bring_metric_figures_and_dates_by_year() {
+        let metric = figures(Units::Millimeters);
+        assert_eq!(metric.date(date(2026, 2, 14)), "2026-02-14");
+        assert_eq!(metric.length(Length::mm(2.84)), "2.8 mm");
+        assert_eq!(metric.number(-3.0, 1), "-3");
+        let other = Figures::new(Language::us_english(), Units::Millimeters, "CHF");
+        assert_eq!(other.money(Money::cents(123_456)), "CHF 1,234.56");
+    }
+}

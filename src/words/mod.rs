@@ -1,0 +1,97 @@
+//! Everything a person reads: results, labels and messages as sentences, in one language at a time.
+//!
+//! Below this module nothing writes a sentence: kernels, the job and the assessment hand over numbers,
+//! names that a person typed, and enums. Here each of them finds its message in the catalogs under
+//! `assets/words/<language>/`, which are in Project Fluent's format, one file a subject. A message's
+//! arguments are [`Arg`]s: counts, quantities, dates, names, and ids to select by. Never a phrase that
+//! was put together elsewhere, so that a translator meets whole sentences.
+//!
+//! [`Words`] is a language together with the units and the currency in which figures are shown;
+//! [`Say`] is what can be said in words. Log lines, JSON and CSV do not go through a chosen language:
+//! they are US English, whatever the language of the window or the papers.
+
+mod arg;
+mod figures;
+mod language;
+
+pub use arg::Arg;
+pub use figures::Figures;
+pub use language::{Language, languages};
+
+use std::borrow::Cow;
+
+use fluent_bundle::FluentArgs;
+
+use crate::measure::Units;
+
+/// Something that can be said in a sentence, a label or a word.
+pub trait Say {
+    /// What it says in these words.
+    fn say(&self, words: &Words) -> String;
+}
+
+/// A language with the units and the currency in which figures are shown.
+#[derive(Clone)]
+pub struct Words {
+    language: &'static Language,
+    figures: Figures,
+}
+
+impl Words {
+    /// Words of `language`; lengths and the rest in `units`, money with `currency` in front.
+    pub fn new(language: &'static Language, units: Units, currency: &str) -> Self {
+        Self { language, figures: Figures::new(language, units, currency) }
+    }
+
+    /// US English, which every other language falls back on.
+    pub fn us_english(units: Units, currency: &str) -> Self {
+        Self::new(Language::us_english(), units, currency)
+    }
+
+    /// The language.
+    pub const fn language(&self) -> &'static Language {
+        self.language
+    }
+
+    /// How figures are shown.
+    pub const fn figures(&self) -> &Figures {
+        &self.figures
+    }
+
+    /// The units in which figures are shown.
+    pub const fn units(&self) -> Units {
+        self.figures.units()
+    }
+
+    /// The message `id`, or the attribute of a message, as in `crew-size.hint`. A message that is not in
+    /// the catalogs shows as its id; the tests see to it that there is none.
+    pub fn text(&self, id: &str) -> Cow<'static, str> {
+        self.language.text(id, None)
+    }
+
+    /// The message `id`, if there is one: for messages that are optional, such as hints.
+    pub fn optional(&self, id: &str) -> Option<Cow<'static, str>> {
+        self.language.has(id).then(|| self.text(id))
+    }
+
+    /// The message `id` with its arguments, each by its name.
+    pub fn text_with(&self, id: &str, arguments: &[(&'static str, Arg<'_>)]) -> String {
+        let mut values = FluentArgs::with_capacity(arguments.len());
+        for (name, argument) in arguments {
+            values.set(*name, argument.value(&self.figures));
+        }
+        self.language.text(id, Some(&values)).into_owned()
+    }
+}
+
+/// Says a message: `say!(words, "open-joints", count = 3, width = gap)`. The id must be a literal, so
+/// that a test can find every message that is used.
+macro_rules! say {
+    ($words:expr, $id:literal $(,)?) => {
+        $words.text($id).into_owned()
+    };
+    ($words:expr, $id:literal, $($name:ident = $value:expr),+ $(,)?) => {
+        $words.text_with($id, &[$((stringify!($name), $crate::words::Arg::from($value))),+])
+    };
+}
+pub(crate) use say;
