@@ -2,9 +2,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-use gapwright::app::demo_job;
 use gapwright::assess::{Assessment, assess, rates_taken};
 use gapwright::cause::Cause;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, OwnShelf, Place, Shelf, file, jobs_in, learn_rates, load_shelf, save_shelf};
 use gapwright::measure::{Hours, Length, Money, ThreePoint};
 use gapwright::repair::{MethodId, Outcome, Step};

@@ -4,9 +4,9 @@
 
 use std::collections::BTreeMap;
 
-use gapwright::app::demo_job;
 use gapwright::assess::assess;
 use gapwright::job::Shelf;
+use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{

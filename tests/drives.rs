@@ -16,7 +16,7 @@ use std::process::{Command, Output};
 use driven::{enter, enter_path, window};
 use eframe::egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable as _;
-use gapwright::app::demo_job;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
 
 /// The part a child plays, and the folder it plays it in.

@@ -3,8 +3,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-use gapwright::app::demo_job;
 use gapwright::assess::{Assessment, assess};
+use gapwright::job::demo_job;
 use gapwright::job::{Job, Shelf, file};
 use gapwright::measure::{Humidity, Length, Minutes, Money, Percent};
 use gapwright::repair::{MethodId, Trial};

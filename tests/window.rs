@@ -15,7 +15,7 @@ use driven::{choose, click, enter, enter_path, window};
 use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
-use gapwright::app::demo_job;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
 use gapwright::measure::{Length, Units};
 use gapwright::repair::MethodId;

@@ -8,8 +8,8 @@ mod driven;
 use driven::{Window, click, command, enter, enter_path, find, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use gapwright::app::demo_job;
 use gapwright::job::Job;
+use gapwright::job::demo_job;
 
 #[test]
 fn the_theme_is_switched_by_button_key_and_name() {

@@ -8,7 +8,7 @@ mod driven;
 use driven::{Window, choose, click, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
-use gapwright::app::demo_job;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, file, load_shelf};
 use gapwright::measure::{Hours, Length, Money};
 use gapwright::repair::{MethodId, PriceLine};
