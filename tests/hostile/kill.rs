@@ -7,13 +7,12 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod driven;
-
 use std::io::{BufRead as _, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
 
+use crate::driven;
 use egui_kittest::Harness;
 use gapwright::app::{App, demo_job};
 use gapwright::job::{Job, file};
@@ -33,7 +32,7 @@ fn kills(few: usize) -> usize {
 
 fn child(part: &str, folder: &Path) -> Child {
     let mut command = Command::new(std::env::current_exe().unwrap());
-    command.args(["--exact", "the_part_of_the_child", "--ignored", "--nocapture", "--test-threads=1"]);
+    command.args(["--exact", "kill::the_part_of_the_child", "--ignored", "--nocapture", "--test-threads=1"]);
     command.env(PART, part).env(FOLDER, folder).stdout(Stdio::piped()).stderr(Stdio::null());
     command.spawn().unwrap()
 }

@@ -4,9 +4,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod arbitrary;
-
-use arbitrary::Dice;
+use crate::arbitrary::{self, Dice};
 use eframe::egui::Context;
 use gapwright::app::{App, Command, Edit};
 use gapwright::assess::{Assessment, Report, assess};

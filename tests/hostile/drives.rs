@@ -8,12 +8,10 @@
 #![cfg(unix)]
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod driven;
-
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
-use driven::{enter, enter_path, window};
+use crate::driven::{enter, enter_path, window};
 use eframe::egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::app::demo_job;
@@ -27,7 +25,13 @@ const FOLDER: &str = "GAPWRIGHT_DRIVE_FOLDER";
 fn child(program: &str, arguments: &[&str], part: &str, folder: &Path) -> Output {
     let mut command = Command::new(program);
     command.args(arguments).arg(std::env::current_exe().unwrap());
-    command.args(["--exact", "the_part_of_the_child", "--ignored", "--nocapture", "--test-threads=1"]);
+    command.args([
+        "--exact",
+        "drives::the_part_of_the_child",
+        "--ignored",
+        "--nocapture",
+        "--test-threads=1",
+    ]);
     command.env(PART, part).env(FOLDER, folder).output().unwrap()
 }
 

@@ -5,10 +5,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod numbers;
-
 use std::collections::{BTreeMap, BTreeSet};
 
+use crate::checked::{self, Checked};
 use gapwright::air::psychrometrics::{dew_point, saturation_pressure, vapour_pressure};
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear, Station};
 use gapwright::job::Shelf;
@@ -22,7 +21,6 @@ use gapwright::repair::{
 use gapwright::surface::BoardSpec;
 use gapwright::survey::accepts;
 use gapwright::wood::{Coefficients, Kind, Species, TotalShrinkage, emc, moisture_before, width_change};
-use numbers::Checked;
 use serde::Deserialize;
 
 /// Flat-sawn.
@@ -68,7 +66,7 @@ fn shelf_species() -> BTreeMap<String, Species> {
     struct Table {
         species: Vec<Species>,
     }
-    let table: Table = ron::from_str(include_str!("../assets/species.ron")).unwrap();
+    let table: Table = ron::from_str(include_str!("../../assets/species.ron")).unwrap();
     let count = table.species.len();
     let by_name: BTreeMap<_, _> = table.species.into_iter().map(|s| (s.name.clone(), s)).collect();
     assert_eq!(by_name.len(), count, "a species is listed twice");
@@ -298,7 +296,7 @@ fn the_stations_have_the_months_of_the_weather_files() {
     struct Table {
         stations: Vec<Station>,
     }
-    let table: Table = ron::from_str(include_str!("../assets/stations.ron")).unwrap();
+    let table: Table = ron::from_str(include_str!("../../assets/stations.ron")).unwrap();
     let printed = months_by_place();
     assert_eq!(table.stations.len(), printed.len());
     for station in table.stations {
@@ -594,5 +592,5 @@ fn the_page_of_numbers_is_of_these_checks() {
     checks.extend([cartridges(), paint_spread()]);
     checks.extend(psychrometrics());
     checks.extend([recommended(), present_values(), sampling()]);
-    numbers::page("Handbooks and standards", &checks);
+    checked::page("Handbooks and standards", &checks);
 }

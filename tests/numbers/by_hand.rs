@@ -198,7 +198,7 @@ fn a_measured_gap_follows_the_boards_moisture() {
 /// on the planned day or in the best week, though each would be within its class.
 #[test]
 fn no_bead_holds_where_the_boards_come_apart() {
-    let job = gapwright::job::file::read(include_str!("../examples/porch_room.ron")).unwrap().job;
+    let job = gapwright::job::file::read(include_str!("../../examples/porch_room.ron")).unwrap().job;
     let found = assess(&job, Shelf::built_in());
     let tongue = job.surfaces[0].sections[2].board.tongue().unwrap();
     let apart = found.joints.iter().filter(|joint| {

@@ -2,10 +2,10 @@
 
 Run as
 
-    python3 tests/layout/oracle.py > tests/layout/oracle.json
+    python3 tests/numbers/layout/oracle.py > tests/numbers/layout/oracle.json
 
 with shapely 2.2.0 (GEOS 3.14.1), `pip install shapely==2.2.0`. The output holds each surface as
-the job file would and what must follow from it; `tests/layout_oracle.rs` lays the same surfaces out
+the job file would and what must follow from it; `tests/numbers/layout.rs` lays the same surfaces out
 and compares.
 
 Nothing here follows the Rust code. It works from the definitions:

@@ -11,7 +11,7 @@ use gapwright::surface::outlines::{
 };
 
 fn fixture(name: &str) -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/outlines").join(name)
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/numbers/outlines").join(name)
 }
 
 fn read(name: &str, assume: FileUnit) -> OutlinesRead {

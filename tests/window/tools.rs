@@ -3,9 +3,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod driven;
-
-use driven::{Window, choose, click, command, enter, enter_path, window};
+use crate::driven::{Window, choose, click, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::app::demo_job;

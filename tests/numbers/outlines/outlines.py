@@ -2,13 +2,13 @@
 
 With ezdxf 1.4.5, `pip install ezdxf==1.4.5`:
 
-    python3 tests/outlines/outlines.py make tests/outlines/made.dxf
-    python3 tests/outlines/outlines.py check tests/outlines/written.dxf
+    python3 tests/numbers/outlines/outlines.py make tests/numbers/outlines/made.dxf
+    python3 tests/numbers/outlines/outlines.py check tests/numbers/outlines/written.dxf
 
 `make` draws three rooms in centimetres: one of loose lines, one with a round end, one old-style.
-The areas in `tests/reading.rs` are worked by hand; this prints what the library makes of them.
+The areas in `tests/numbers/outlines.rs` are worked by hand; this prints what the library makes of them.
 `check` reads what our writer wrote and compares each layer with what was to be written, in
-millimetres. `written.dxf` comes from `cargo test --test reading -- --ignored`.
+millimetres. `written.dxf` comes from `cargo test --test numbers outlines -- --ignored`.
 """
 
 import sys

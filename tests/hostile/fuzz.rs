@@ -7,12 +7,10 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod arbitrary;
-mod outlines;
-
 use std::time::{Duration, Instant};
 
-use arbitrary::Dice;
+use crate::arbitrary::{self, Dice};
+use crate::outlines;
 use gapwright::air::{guess_logger, read_logger, read_weather};
 use gapwright::assess::{Report, assess, joints_csv, tasks_csv, year_csv};
 use gapwright::job::{Job, Logo, Shelf, file, read_shelf};
@@ -182,9 +180,9 @@ fn damaged_text(dice: &mut Dice, seed: &str) -> String {
 }
 
 const JOBS: [&str; 3] = [
-    include_str!("../examples/porch_room.ron"),
-    include_str!("../examples/stair_hall.ron"),
-    include_str!("files/version-1-first.ron"),
+    include_str!("../../examples/porch_room.ron"),
+    include_str!("../../examples/stair_hall.ron"),
+    include_str!("../jobs/files/version-1-first.ron"),
 ];
 
 #[test]
@@ -203,7 +201,7 @@ fn jobs() {
 
 #[test]
 fn shelves() {
-    let seed = include_str!("files/shelf.ron");
+    let seed = include_str!("../jobs/files/shelf.ron");
     all_soon(500, |run| {
         let dice = &mut Dice::new(run);
         if let Err(error) = read_shelf(&damaged_text(dice, seed)) {
@@ -320,7 +318,7 @@ fn lengths_numbers_and_dates() {
 #[test]
 fn logos() {
     let svg: &[u8] = br#"<svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><rect width="9" height="9"/></svg>"#;
-    let seeds: [&[u8]; 2] = [svg, include_bytes!("../assets/icon.png")];
+    let seeds: [&[u8]; 2] = [svg, include_bytes!("../../assets/icon.png")];
     all_soon(150, |run| {
         let dice = &mut Dice::new(run);
         let seed = dice.one_of(&seeds);
@@ -379,7 +377,7 @@ fn figures_are_figures(job: &Job, shelf: &Shelf) {
 
 thread_local! {
     static SCHEMA: jsonschema::Validator = {
-        let text = include_str!("../assets/assessment.schema.json");
+        let text = include_str!("../../assets/assessment.schema.json");
         jsonschema::validator_for(&serde_json::from_str(text).unwrap()).unwrap()
     };
 }

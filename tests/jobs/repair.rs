@@ -31,9 +31,9 @@ fn best(found: &Assessment) -> MethodId {
 #[test]
 fn every_example_has_at_least_six_possible_ways() {
     for text in [
-        include_str!("../examples/tea_room.ron"),
-        include_str!("../examples/stair_hall.ron"),
-        include_str!("../examples/porch_room.ron"),
+        include_str!("../../examples/tea_room.ron"),
+        include_str!("../../examples/stair_hall.ron"),
+        include_str!("../../examples/porch_room.ron"),
     ] {
         let found = assess(&file::read(text).unwrap().job, Shelf::built_in());
         let possible = found.options.iter().filter(|option| option.not_possible.is_none());
@@ -134,19 +134,19 @@ fn in_every_example_the_best_way_follows_what_is_changed() {
     };
     // Dried boards that were too wet: a good bead holds; where nothing moves any more even one without
     // a breaker does; where scraping is slow, strips that need none; where strips cost nothing, they.
-    let tea = include_str!("../examples/tea_room.ron");
+    let tea = include_str!("../../examples/tea_room.ron");
     assert_eq!(best_after(tea, &|_| ()), MethodId::Reseal);
     assert_eq!(best_after(tea, &held(44.0, 46.0)), MethodId::ResealOnTongue);
     assert_eq!(best_after(tea, &timed(900.0)), MethodId::CoverStrips);
     assert_eq!(best_after(tea, &priced("strip", 1)), MethodId::CoverStrips);
     // A hall that only follows the season: no bead lasts, whatever the boards cost; quick scraping
     // brings the clean lines to the front.
-    let stair = include_str!("../examples/stair_hall.ron");
+    let stair = include_str!("../../examples/stair_hall.ron");
     assert_eq!(best_after(stair, &|_| ()), MethodId::Relay);
     assert_eq!(best_after(stair, &timed(10.0)), MethodId::ShadowLine);
     assert_eq!(best_after(stair, &priced("strip", 1)), MethodId::CoverStrips);
     // A wet porch: joints must be hidden, unless strips are dearer than calling again.
-    let porch = include_str!("../examples/porch_room.ron");
+    let porch = include_str!("../../examples/porch_room.ron");
     assert_eq!(best_after(porch, &|_| ()), MethodId::CoverStrips);
     assert_ne!(best_after(porch, &priced("strip", 500)), MethodId::CoverStrips);
 }

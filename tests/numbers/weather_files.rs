@@ -3,16 +3,14 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod numbers;
-
 use std::fmt::Write as _;
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};
 
+use crate::checked::{self, Checked};
 use gapwright::air::{Air, TextError, Weather, WeatherError, WeatherRead, read_weather};
 use gapwright::measure::{Humidity, Temperature};
 use jiff::civil::date;
-use numbers::Checked;
 use proptest::prelude::*;
 
 /// NREL TMY3 data; `weather/README.md` says what was trimmed.
@@ -134,7 +132,7 @@ fn the_page_of_numbers_is_of_these_checks() {
         Checked::new("monthly mean temperature, °C", source, 0.005 + 1e-9, warm),
         Checked::new("monthly mean humidity, %", source, 0.05 + 1e-9, damp),
     ];
-    numbers::page("Weather files", &checks);
+    checked::page("Weather files", &checks);
 }
 
 #[test]

@@ -3,9 +3,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod driven;
-
-use driven::{Window, click, command, enter, enter_path, find, window};
+use crate::driven::{Window, click, command, enter, enter_path, find, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::app::demo_job;

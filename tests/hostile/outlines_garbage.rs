@@ -2,14 +2,12 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod outlines;
-
 use std::fs;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
+use crate::outlines::{self, FILES};
 use gapwright::surface::outlines::OutlinesRead;
-use outlines::FILES;
 use proptest::prelude::*;
 
 /// Reads within seconds.

@@ -7,15 +7,13 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod numbers;
-
 use std::f64::consts::{PI, TAU};
 use std::sync::LazyLock;
 
+use crate::checked::{self, Checked};
 use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
 use gapwright::measure::{Humidity, Length, Temperature};
 use gapwright::wood::drying::{Drying, Exposure, Material, Panel, Wood, transfer};
-use numbers::Checked;
 use proptest::prelude::*;
 use serde::Deserialize;
 
@@ -142,7 +140,7 @@ static YEARLY_WAVE: LazyLock<[Checked; 2]> = LazyLock::new(|| {
 #[test]
 fn the_page_of_numbers_is_of_these_checks() {
     let [amplitude, lag] = YEARLY_WAVE.clone();
-    numbers::page("Drying through the thickness", &[step_at_surface(), surface_resistance(), amplitude, lag]);
+    checked::page("Drying through the thickness", &[step_at_surface(), surface_resistance(), amplitude, lag]);
 }
 
 /// Halving the cells divides the error by four, halving the step by two.

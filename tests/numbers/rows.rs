@@ -5,10 +5,8 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod numbers;
-
+use crate::checked::{self, Checked};
 use gapwright::joint::{Row, RowBoard, RowJoint};
-use numbers::Checked;
 use proptest::prelude::*;
 use serde::Deserialize;
 
@@ -90,7 +88,7 @@ fn openings() -> Checked {
 
 #[test]
 fn the_page_of_numbers_is_of_these_checks() {
-    numbers::page("Rows of bonded boards", &[openings()]);
+    checked::page("Rows of bonded boards", &[openings()]);
 }
 
 fn near(ours: &[f64], theirs: &[f64], within: f64) {

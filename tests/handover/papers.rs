@@ -12,9 +12,9 @@ use gapwright::repair::{PriceLine, Shares};
 use serde_json::Value;
 
 const EXAMPLES: [&str; 3] = [
-    include_str!("../examples/tea_room.ron"),
-    include_str!("../examples/stair_hall.ron"),
-    include_str!("../examples/porch_room.ron"),
+    include_str!("../../examples/tea_room.ron"),
+    include_str!("../../examples/stair_hall.ron"),
+    include_str!("../../examples/porch_room.ron"),
 ];
 
 fn texts(job: &Job) -> (Vec<String>, Value) {
@@ -142,7 +142,7 @@ fn every_date_and_amount_in_the_pdfs_is_in_the_report() {
 
 #[test]
 fn the_published_schema_is_that_of_the_report_and_every_report_keeps_to_it() {
-    let schema = include_str!("../assets/assessment.schema.json");
+    let schema = include_str!("../../assets/assessment.schema.json");
     assert_eq!(
         schema,
         report_schema().unwrap(),

@@ -7,11 +7,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-mod driven;
-
 use std::time::Duration;
 
-use driven::{choose, click, enter, enter_path, window};
+use crate::driven::{choose, click, enter, enter_path, window};
 use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
@@ -292,7 +290,7 @@ fn a_logger_is_confirmed_then_read_and_can_be_undone() {
 #[test]
 fn a_weather_file_gives_the_year_outdoors_and_a_wrong_one_is_told() {
     let mut window = window(demo_job());
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/weather/");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/numbers/weather/");
     click(&mut window, "Weather file…");
     enter(&mut window, "EPW or TMY3 file", &format!("{folder}README.md"));
     assert!(window.query_by_label_contains("as neither format does").is_some());

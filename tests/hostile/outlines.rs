@@ -5,13 +5,13 @@ use std::collections::BTreeSet;
 use gapwright::surface::outlines::{FileUnit, MOST_OUTLINES, MOST_POINTS, OutlinesRead, read_outlines};
 
 pub const FILES: [(&str, &[u8]); 8] = [
-    ("a.csv", include_bytes!("rooms.csv")),
-    ("b.csv", include_bytes!("corner.csv")),
-    ("c.dxf", include_bytes!("flat.dxf")),
-    ("d.dxf", include_bytes!("made.dxf")),
-    ("e.dxf", include_bytes!("written.dxf")),
-    ("f.svg", include_bytes!("plan.svg")),
-    ("g.svg", include_bytes!("pixels.svg")),
+    ("a.csv", include_bytes!("../numbers/outlines/rooms.csv")),
+    ("b.csv", include_bytes!("../numbers/outlines/corner.csv")),
+    ("c.dxf", include_bytes!("../numbers/outlines/flat.dxf")),
+    ("d.dxf", include_bytes!("../numbers/outlines/made.dxf")),
+    ("e.dxf", include_bytes!("../numbers/outlines/written.dxf")),
+    ("f.svg", include_bytes!("../numbers/outlines/plan.svg")),
+    ("g.svg", include_bytes!("../numbers/outlines/pixels.svg")),
     ("h.svg", b"<svg><path d=\"M0 0C9 9 90-90 900 0S9 90 9 9Q1 1 1e3 1e3A9 9 1 1 0 0 0z\"/></svg>"),
 ];
 

@@ -1,0 +1,7 @@
+//! Jobs from file to answer: earlier and broken files, impossible entries, repairs, follow-up visits.
+
+mod afterwards;
+mod bad_input;
+mod files;
+mod loggers;
+mod repair;
