@@ -1,7 +1,7 @@
 //! Everything that is read from outside, with damage: read or refused in words, soon and in little
 //! memory; and jobs at random, assessed without a panic and without a figure that is none.
 //!
-//! `GAPWRIGHT_FUZZ=1000000 cargo test --release --test fuzz` makes a million runs of each reader, and as
+//! `GAPWRIGHT_FUZZ=1000000 cargo test --release --test hostile fuzz::` makes a million runs of each reader, and as
 //! many assessments; by default it is a few hundred to a few thousand. A run that fails is named by its
 //! number: `GAPWRIGHT_FUZZ_FROM=123456` begins there.
 

@@ -1,6 +1,6 @@
 //! What holds of every job, held against jobs at random.
 //!
-//! `PROPTEST_CASES=10000 cargo test --release --test invariants` tries more of them.
+//! `PROPTEST_CASES=10000 cargo test --release --test hostile invariants` tries more of them.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 

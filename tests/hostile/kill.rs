@@ -2,7 +2,7 @@
 //! old or the new one, whole, and what was typed is lost for five seconds at most.
 //!
 //! The child that is killed is this test binary itself, told by the environment to play that part.
-//! `GAPWRIGHT_KILLS=1000 cargo test --release --test kill` kills it a thousand times in each test; by
+//! `GAPWRIGHT_KILLS=1000 cargo test --release --test hostile kill::` kills it a thousand times in each test; by
 //! default it is a few dozen times and a few.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]

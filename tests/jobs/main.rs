@@ -2,6 +2,7 @@
 
 mod afterwards;
 mod bad_input;
+mod directions;
 mod files;
 mod loggers;
 mod repair;

@@ -11,6 +11,7 @@
 
 use std::fmt::Write as _;
 use std::path::Path;
+use std::sync::{Mutex, PoisonError};
 
 /// The values of a table held against ours; the one that is farthest off speaks for all.
 #[derive(Debug, Clone)]
@@ -114,6 +115,9 @@ fn small(value: f64) -> String {
 
 /// Holds the section of the page that this test file makes; `UPDATE_NUMBERS=1` writes it.
 pub fn page(section: &str, checks: &[Checked]) {
+    // Sections are written and held side by side, each by a test of its own.
+    static PAGE: Mutex<()> = Mutex::new(());
+    let _one_at_a_time = PAGE.lock().unwrap_or_else(PoisonError::into_inner);
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/NUMBERS.md");
     let mut lines = String::from(
         "| what | source | values | farthest off at | published | ours | difference | allowed |\n|---|---|---|---|---|---|---|---|\n",

@@ -2,7 +2,7 @@
 //!
 //! Crank, *The Mathematics of Diffusion* (2nd ed., 1975), plane sheet: the series of section 4.3.2
 //! (step at the surface), 4.3.6 (surface resistance) and 4.3.5 (sine at the surface), in
-//! `published/diffusion_*.csv`. The two-year cases with wood's own diffusivity and isotherm are
+//! `computed/diffusion_*.csv`. The two-year cases with wood's own diffusivity and isotherm are
 //! solved by scipy in `drying/drying.py`, which says how; its results are `drying/drying.json`.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
@@ -11,6 +11,7 @@ use std::f64::consts::{PI, TAU};
 use std::sync::LazyLock;
 
 use crate::checked::{self, Checked};
+use crate::tables::cells;
 use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
 use gapwright::measure::{Humidity, Length, Temperature};
 use gapwright::wood::drying::{Drying, Exposure, Material, Panel, Wood, transfer};
@@ -45,11 +46,6 @@ fn sheet(alpha: f64) -> Panel {
 /// A surface without resistance.
 const NONE: f64 = 1e12;
 
-fn rows(text: &str) -> Vec<Vec<String>> {
-    let mut reader = csv::Reader::from_reader(text.as_bytes());
-    reader.records().map(|row| row.unwrap().iter().map(str::to_owned).collect()).collect()
-}
-
 fn number(text: &str) -> f64 {
     text.parse().unwrap()
 }
@@ -71,7 +67,7 @@ fn a_step_at_the_surface_dries_as_crank_says() {
 }
 
 fn step_at_surface() -> Checked {
-    let values = rows(include_str!("published/diffusion_step.csv")).into_iter().flat_map(|row| {
+    let values = cells(include_str!("computed/diffusion_step.csv")).into_iter().flat_map(|row| {
         let (mean, centre) = step_change(NONE, number(&row[0]), 200, 4000);
         let at = |what: &str| format!("{what}, Dt/l² = {}", row[0]);
         [(at("mean"), number(&row[1]), mean), (at("centre"), number(&row[2]), centre)]
@@ -86,7 +82,7 @@ fn surface_resistance_slows_it_as_crank_says() {
 }
 
 fn surface_resistance() -> Checked {
-    let values = rows(include_str!("published/diffusion_surface_resistance.csv")).into_iter().map(|row| {
+    let values = cells(include_str!("computed/diffusion_surface_resistance.csv")).into_iter().map(|row| {
         let (mean, _) = step_change(number(&row[0]), number(&row[1]), 100, 3000);
         (format!("L = {}, Dt/l² = {}", row[0], row[1]), number(&row[2]), mean)
     });
@@ -124,7 +120,7 @@ fn a_yearly_wave_is_damped_and_delayed_as_crank_says() {
 /// Worked out once: it takes seconds.
 static YEARLY_WAVE: LazyLock<[Checked; 2]> = LazyLock::new(|| {
     let (mut ratios, mut lags) = (Vec::new(), Vec::new());
-    for row in rows(include_str!("published/diffusion_periodic.csv")) {
+    for row in cells(include_str!("computed/diffusion_periodic.csv")) {
         let alpha = if row[1] == "inf" { NONE } else { number(&row[1]) };
         let (ratio, lag) = sine(number(&row[0]), alpha, 80, 3000);
         let at = format!("xi {}, Bi {}", row[0], row[1]);
@@ -263,7 +259,7 @@ proptest! {
 /// impermeable coat must exclude all.
 #[test]
 fn the_less_a_finish_lets_through_the_less_a_board_takes_up() {
-    let table = rows(include_str!("published/moisture_excluding_effectiveness.csv"));
+    let table = cells(include_str!("published/moisture_excluding_effectiveness.csv"));
     let printed = |finish: &str, coats: &str| {
         let row = table.iter().find(|row| row[0].starts_with(finish) && row[1] == coats).unwrap();
         [number(&row[2]), number(&row[3]), number(&row[4])]

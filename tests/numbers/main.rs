@@ -1,7 +1,9 @@
 //! Figures against what others published, worked out by hand, or computed with other libraries.
 
+mod amounts;
 mod by_hand;
 mod checked;
+mod computed;
 mod cutting;
 mod drying;
 mod layout;
@@ -9,4 +11,6 @@ mod odds;
 mod outlines;
 mod published;
 mod rows;
+mod tables;
 mod weather_files;
+mod wood;
