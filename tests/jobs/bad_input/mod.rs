@@ -22,12 +22,12 @@ use gapwright::assess::{Assessment, assess};
 use gapwright::job::{Job, Place, Problem, Severity, Shelf, file};
 use tempfile::TempDir;
 
-const TEA_ROOM: &str = include_str!("../../examples/tea_room.ron");
+const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
 
 const EXAMPLES: [(&str, &str); 3] = [
     ("tea_room", TEA_ROOM),
-    ("stair_hall", include_str!("../../examples/stair_hall.ron")),
-    ("porch_room", include_str!("../../examples/porch_room.ron")),
+    ("stair_hall", include_str!("../../../examples/stair_hall.ron")),
+    ("porch_room", include_str!("../../../examples/porch_room.ron")),
 ];
 
 /// The longest that anything may take here, on a busy machine and without optimisation.

@@ -3,7 +3,6 @@
 use gapwright::job::{Job, Place, Severity, file};
 use gapwright::measure::{Humidity, Length, Moisture, Temperature};
 use gapwright::survey::{GapReading, MoistureReading, RoomReading};
-use jiff::civil::date;
 
 use super::{SOUND, after, others_stand, told};
 

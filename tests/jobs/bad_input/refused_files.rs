@@ -36,7 +36,7 @@ fn a_newer_version_is_refused_with_both_versions() {
 
 #[test]
 fn a_shelf_is_no_job_and_says_where_it_belongs() {
-    let (error, words) = refused(include_bytes!("files/shelf.ron"));
+    let (error, words) = refused(include_bytes!("../files/shelf.ron"));
     assert!(matches!(error, LoadError::AShelf { .. }) && words.contains("Import"), "{words}");
 }
 
