@@ -17,7 +17,7 @@ pub const FILES: [(&str, &[u8]); 8] = [
 
 /// Reads, and checks what must hold of whatever was read.
 pub fn read(name: &str, bytes: &[u8]) -> Result<OutlinesRead, String> {
-    let read = read_outlines(name, bytes, FileUnit::Millimetres);
+    let read = read_outlines(name, bytes, FileUnit::Millimeters);
     match &read {
         Ok(read) => {
             let names: BTreeSet<&str> = read.outlines.iter().map(|o| o.name.as_str()).collect();

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 use gapwright::assess::assess;
-use gapwright::job::{Severity, Shelf, file};
+use gapwright::job::{Catalog, Severity, file};
 
 /// A file of every form that was ever written; none is ever taken out.
 const EARLIER: [(&str, &str); 2] = [
@@ -17,7 +17,7 @@ fn files_of_every_earlier_program_open_whole() {
         let loaded = file::read(text).unwrap();
         assert_eq!(loaded.problems, vec![], "{name}");
         assert!(loaded.job.unknown.is_empty(), "{name}");
-        let found = assess(&loaded.job, Shelf::built_in());
+        let found = assess(loaded.job.clone(), Catalog::built_in());
         assert!(found.answer.complete, "{name}: {}", found.answer.headline);
         assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{name}");
         // What it says is what was written then.
@@ -56,7 +56,7 @@ fn what_is_not_known_is_kept() {
     }
     let again = file::read(&written).unwrap();
     assert_eq!(again, loaded);
-    let found = assess(&again.job, Shelf::built_in());
+    let found = assess(again.job.clone(), Catalog::built_in());
     let notes = found.problems.iter().filter(|problem| problem.what.contains("is not known to this program"));
     assert_eq!(notes.count(), 3);
 }

@@ -36,11 +36,11 @@ fn assert_areas(read: &OutlinesRead, expected: &[(&str, f64, f64)]) {
 
 #[test]
 fn a_table_with_names() {
-    let read = read("rooms.csv", FileUnit::Millimetres);
+    let read = read("rooms.csv", FileUnit::Millimeters);
     // The larder is an angle: 3 m by 1 m, and 1 m by 1 m.
     assert_areas(&read, &[("Studio", 4.2505 * 3.0, 0.0), ("Larder", 4.0, 0.0)]);
     assert_eq!(read.outlines[0].ring, [[0.0, 0.0], [4.2505, 0.0], [4.2505, 3.0], [0.0, 3.0]]);
-    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimetres, false));
+    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, false));
     assert_eq!(read.notes, ["1 shape was left out (an outline has three corners and more than 1 cm²)"]);
 }
 
@@ -63,7 +63,7 @@ fn a_drawing_of_every_shape() {
     // One end of the bay lies 0.3 mm off, which takes 0.15 mm off 2 m.
     assert_areas(&read, &expected);
     assert_eq!(read.outlines[2].ring, [[1.0, -1.0], [3.0, -1.0], [3.0, -2.0]]);
-    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimetres, true));
+    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, true));
     let notes = [
         "1 shape was left out (only the drawing is read, not the sheet around it)",
         "2 open lines were left out (an outline must close)",
@@ -139,7 +139,7 @@ fn what_is_written_is_read_back() {
     let bytes = write_dxf(&to_be_written()).unwrap();
     let read = read_outlines("x.DXF", &bytes, FileUnit::Feet).unwrap();
     assert_areas(&read, &[("Küche", 12.0, 0.0), ("Gable _1_", 3.0, 0.0), ("Gable _1_ 2", 0.25, 0.0)]);
-    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimetres, true));
+    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, true));
     assert_eq!(read.outlines[1].ring, [[5.0, 0.0], [8.0, 0.0], [5.0, 2.0]]);
     assert_eq!(read.notes, ["2 open lines were left out (an outline must close)"]);
     // What the other library checked says the same.

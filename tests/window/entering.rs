@@ -56,7 +56,7 @@ fn from_nothing_to_a_priced_letter() {
     choose(&mut window, "Timed section", "Ceiling A");
     enter(&mut window, "Minutes it took", "40");
     let found = window.state().assessment();
-    let option = found.chosen(window.state().job()).unwrap();
+    let option = found.chosen().unwrap();
     assert!(option.price.total.to_cents() > 10_000);
     assert!(option.tasks.iter().any(|task| task.basis.contains("timed section")));
 
@@ -81,7 +81,7 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
     enter(&mut window, "Face width", "6-1/8");
     enter(&mut window, "Title", "Another");
     click(&mut window, "mm");
-    assert_eq!(window.state().job().units, Units::Millimetres);
+    assert_eq!(window.state().job().units, Units::Millimeters);
     assert_eq!(window.state().job().surfaces[0].sections[1].board.face_width, Length::inches(6.125));
     click(&mut window, "Undo: Units");
     click(&mut window, "Undo: Title");
@@ -98,13 +98,13 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
 fn tabbing_through_every_leaf_changes_nothing() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
-    for leaf in ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"] {
-        click(&mut window, leaf);
+    for tab in ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"] {
+        click(&mut window, tab);
         for _ in 0..140 {
             window.key_press(Key::Tab);
             window.run();
         }
-        assert_eq!(window.state().job(), &before, "{leaf}");
+        assert_eq!(window.state().job(), &before, "{tab}");
     }
 }
 
@@ -253,7 +253,7 @@ fn nothing_counts_before_it_is_typed() {
     click(&mut window, "Repair");
     choose(&mut window, "Timed section", "South slope A");
     let found = window.state().assessment();
-    let option = found.chosen(window.state().job()).unwrap();
+    let option = found.chosen().unwrap();
     assert!(!option.tasks.iter().any(|task| task.basis.contains("timed section")));
 }
 

@@ -2,7 +2,7 @@
 
 use gapwright::air::{Air, HouseModel, IndoorAir};
 use gapwright::assess::assess;
-use gapwright::job::{Place, Shelf};
+use gapwright::job::{Catalog, Place};
 use gapwright::measure::{Angle, Humidity, Moisture, Percent, Temperature};
 use gapwright::repair::MethodId;
 use jiff::civil::date;
@@ -117,11 +117,11 @@ fn the_ends_of_the_calendar_are_days_like_others() {
 
 #[test]
 fn paint_that_lets_nothing_through_is_told() {
-    let mut shelf = Shelf::built_in().clone();
-    for coating in &mut shelf.finishes {
+    let mut catalog = Catalog::clone(Catalog::built_in());
+    for coating in &mut catalog.finishes {
         (coating.face, coating.back) = (Some(0.0), Some(0.0));
     }
-    let found = assess(&SOUND.0, &shelf);
+    let found = assess(SOUND.0.clone(), &std::sync::Arc::new(catalog));
     told(&found, &Place::Section(0, 0), "lets nothing through");
     assert!(found.answer.complete && found.sections.len() == 4);
     for state in &found.sections {

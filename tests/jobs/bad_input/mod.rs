@@ -19,7 +19,7 @@ use std::sync::LazyLock;
 use std::time::Duration;
 
 use gapwright::assess::{Assessment, assess};
-use gapwright::job::{Job, Place, Problem, Severity, Shelf, file};
+use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
@@ -48,7 +48,7 @@ fn tea_room() -> Job {
 }
 
 fn assessed(job: &Job) -> Assessment {
-    assess(job, Shelf::built_in())
+    assess(job.clone(), Catalog::built_in())
 }
 
 /// The tea room after `change`, and what is found of it.

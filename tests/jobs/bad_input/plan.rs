@@ -113,7 +113,7 @@ fn what_is_not_on_the_shelf_is_told_and_the_boards_are_assessed() {
 #[test]
 fn negative_money_is_told_and_never_paid_out() {
     for found in [
-        planned("labour rate", "-48 is not between", |job| job.plan.prices.labour = Money::cents(-48_00)),
+        planned("labour rate", "-48 is not between", |job| job.plan.prices.labor = Money::cents(-48_00)),
         planned("own prices", "is less than nothing", |job| {
             let sealant = job.plan.sealant.clone();
             job.plan.own_prices.insert(sealant, Money::cents(-900_000));
