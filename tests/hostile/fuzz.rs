@@ -333,7 +333,7 @@ fn logos() {
 #[test]
 fn assessments() {
     let catalog = Catalog::built_in();
-    let quick = Catalog { trials: 100, ..catalog.clone() };
+    let quick = std::sync::Arc::new(Catalog { trials: 100, ..Catalog::clone(catalog) });
     all_soon(40, |run| {
         let mut job = arbitrary::job(run);
         if run % 3 == 0 {
@@ -348,7 +348,7 @@ fn assessments() {
     });
 }
 
-fn figures_are_figures(job: &Job, catalog: &Catalog) {
+fn figures_are_figures(job: &Job, catalog: &std::sync::Arc<Catalog>) {
     let found = assess(job.clone(), catalog);
     for (laid, surface) in found.layouts.iter().zip(&job.surfaces) {
         assert!(laid.joints.iter().all(|joint| joint.length().to_m().is_finite()), "{}", surface.name);

@@ -177,7 +177,7 @@ proptest! {
         let mut job = arbitrary::job(seed);
         let [inches, metric] = [Units::Inches, Units::Millimeters].map(|units| {
             job.units = units;
-            figures(&serde_json::to_value(Report::new(&job, &assessed(&job), &[])).unwrap())
+            figures(&serde_json::to_value(Report::new(&assessed(&job), &[])).unwrap())
         });
         prop_assert_eq!(inches, metric);
     }

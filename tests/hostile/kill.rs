@@ -14,7 +14,8 @@ use std::time::{Duration, Instant};
 
 use crate::driven;
 use egui_kittest::Harness;
-use gapwright::app::{App, demo_job};
+use gapwright::app::App;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
 use rand::{RngExt as _, SeedableRng as _};
 use rand_xoshiro::Xoshiro256PlusPlus;
