@@ -119,10 +119,6 @@ fn plain_money(amount: Money) -> String {
     amount.show("").replace(',', "").replace('−', "-")
 }
 
-fn money_entry(ui: &mut Ui, name: &str, value: Money) -> Option<Money> {
-    entry(ui, name, &plain_money(value), 66.0, read_money)
-}
-
 fn read_money(text: &str) -> Result<Money, String> {
     let amount = parse_money(text).map_err(|error| error.to_string())?;
     if amount < Money::ZERO {
