@@ -52,6 +52,14 @@ impl<'a> WindowContext<'a> {
         self.job.units
     }
 
+    /// The message of the sign of a temperature in the job's units.
+    pub const fn degrees(&self) -> &'static str {
+        match self.units() {
+            Units::Inches => "degrees-fahrenheit",
+            Units::Millimeters => "degrees-celsius",
+        }
+    }
+
     /// A field for a length within `range`.
     pub fn length_entry(
         &self,

@@ -10,10 +10,9 @@ mod risk_plot;
 mod sealing;
 mod tasks;
 
-use eframe::egui::{Align, CollapsingHeader, ComboBox, Label, Layout, RichText, Ui, vec2};
+use eframe::egui::{Align, CollapsingHeader, Label, Layout, RichText, Ui, vec2};
 
 use crate::app::context::WindowContext;
-use crate::app::entry::entry;
 use crate::assess::{EntryPlace, RepairOption};
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
@@ -85,27 +84,6 @@ pub(super) fn edit_plan(
     change: impl FnOnce(&mut Plan) + 'static,
 ) {
     context.edit(name, move |job| change(&mut job.plan));
-}
-
-/// A drop-down of names of the shelf.
-fn named(
-    ui: &mut Ui,
-    context: &mut WindowContext<'_>,
-    what: &'static str,
-    now: &str,
-    names: &[&str],
-    set: fn(&mut Plan, String),
-) {
-    let combo = ComboBox::from_id_salt(what).selected_text(now).width(230.0);
-    let response = combo.show_ui(ui, |ui| {
-        for name in names {
-            if ui.selectable_label(*name == now, *name).clicked() {
-                let name = (*name).to_owned();
-                edit_plan(context, what, move |plan| set(plan, name));
-            }
-        }
-    });
-    response.response.accessible_name(what);
 }
 
 /// An amount of money, so that cents stand under cents.
