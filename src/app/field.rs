@@ -8,7 +8,7 @@ use super::tabs::term;
 use crate::job::fields::{At, Field, Figure};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units};
-use crate::words::{Words, say};
+use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
 const FIGURE_WIDTH: f32 = 64.0;
@@ -50,7 +50,7 @@ fn read(figure: &Figure, text: &str, units: Units, words: &Words) -> Result<Opti
     if figure.optional && text.trim().is_empty() {
         return Ok(None);
     }
-    let quantity = figure.low.read_alike(text, units).map_err(|error| error.to_string())?;
+    let quantity = figure.low.read_alike(text, units).map_err(|error| error.say(words))?;
     if figure.holds(quantity) {
         return Ok(Some(quantity));
     }

@@ -11,6 +11,7 @@ use super::document::Document;
 use super::view::{Tab, View};
 use super::{After, App, Toast, demo_job, entry, autosave};
 use crate::job::{Job, file};
+use crate::words::Say as _;
 
 impl App {
     /// Does what would lose unsaved changes, or asks first.
@@ -55,7 +56,7 @@ impl App {
                 }
             }
             Err(error) => {
-                self.fault(error.to_string());
+                self.fault(error.say(&self.words()));
                 if self.natives.is_none() || !path.exists() {
                     // A path that was mistyped is put right, not typed again.
                     self.dialog = Some(Dialog::path(Purpose::Open, path));
@@ -147,7 +148,7 @@ impl App {
             }
             Err(error) => {
                 self.after_save = None;
-                self.fault(error.to_string());
+                self.fault(error.say(&self.words()));
             }
         }
     }

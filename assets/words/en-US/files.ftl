@@ -31,3 +31,7 @@ file-learned-rate = { $count ->
 file-logo-kind = This file is not a PNG, JPEG, or SVG picture. Save the logo as one of those and choose it again.
 file-logo-size = This logo would take { $kilobytes } kB in the job; the limit is { $limit } kB. Choose a simpler or smaller one.
 file-logo-text = The logo in the job file is damaged. Choose the logo again.
+
+file-photo-too-large = “{ $path }” is { $megabytes } MB; the limit for a photo is { $limit } MB. Choose a smaller one.
+file-photo-kind = “{ $path }” is not a picture that can be read. Choose a JPEG or PNG.
+file-photos-too-many = There are too many photos in “{ $path }”. Remove some that are no longer used.

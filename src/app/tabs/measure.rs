@@ -8,7 +8,8 @@ use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::assess::EntryPlace;
 use crate::job::{Job, Place};
-use crate::measure::{parse_date, show_date};
+use crate::measure::{date_text, parse_date, parse_month_or_date};
+use crate::words::{Say as _, say};
 
 pub(super) fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for problem in &context.document.unread {
@@ -50,13 +51,16 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         dates(ui, context);
         term(ui, "House built", "The year, if known: it decides which cautions apply.");
-        let last = context.job.visited.year();
+        let (words, last) = (context.words, context.job.visited.year());
         let shown = context.job.built.map_or_else(String::new, |year| year.to_string());
         let year = entry(ui, "House built", &shown, 90.0, |text| match text.trim() {
             "" => Ok(None),
             text => match text.parse::<i16>() {
                 Ok(year) if (1600..=last).contains(&year) => Ok(Some(year)),
-                _ => Err(format!("“{text}” is not a year up to {last}. Type it as 1962, or leave it empty")),
+                _ => {
+                    let (text, first, last) = (text.to_owned(), "1600".to_owned(), last.to_string());
+                    Err(say!(words, "entry-year-built", text = &text, first = &first, last = &last))
+                }
             },
         });
         if let Some(year) = year {
@@ -79,20 +83,24 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn dates(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let units = context.units();
-    term(ui, "Boards went up", "When the boards were fitted. It dates the past part of the year strip.");
-    let shown = context.job.installed.map_or_else(String::new, show_date);
+    let (units, words) = (context.units(), context.words);
+    term(
+        ui,
+        "Boards went up",
+        "When the boards were installed; the month alone will do, like Aug 2025. It dates the past part of the year strip.",
+    );
+    let shown = context.job.installed.map_or_else(String::new, |installed| installed.entry_text(units));
     let date = entry(ui, "Boards went up", &shown, 120.0, |text| match text.trim() {
         "" => Ok(None),
-        text => parse_date(text, units).map(Some).map_err(|error| error.to_string()),
+        text => parse_month_or_date(text, units).map(Some).map_err(|error| error.say(words)),
     });
     if let Some(date) = date {
         context.edit("Install date", move |job| job.installed = date);
     }
     ui.end_row();
     term(ui, "Visit", "The day on which the gaps and the moisture were measured.");
-    let date = entry(ui, "Visit", &show_date(context.job.visited), 120.0, |text| {
-        parse_date(text, units).map_err(|error| error.to_string())
+    let date = entry(ui, "Visit", &date_text(context.job.visited, units), 120.0, |text| {
+        parse_date(text, units).map_err(|error| error.say(words))
     });
     if let Some(date) = date {
         context.edit("Visit date", move |job| job.visited = date);

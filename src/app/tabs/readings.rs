@@ -10,7 +10,7 @@ use crate::app::icon::Icon;
 use crate::app::view::Selected;
 use crate::job::Place;
 use crate::measure::{
-    Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
+    Length, Moisture, Temperature, Units, date_text, parse_date, parse_number, show_number,
 };
 use crate::survey::{MeterSetting, MoistureReading};
 
@@ -65,11 +65,12 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 });
             }
             ui.label(RichText::new(gap.failed.words()).small().color(context.palette.soft));
-            let shown = gap.date.map_or_else(String::new, show_date);
+            let (units, words) = (context.units(), context.words);
+            let shown = gap.date.map_or_else(String::new, |date| date_text(date, units));
             let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| {
                 match text.trim() {
                     "" => Ok(None),
-                    text => parse_date(text, context.units()).map(Some).map_err(|error| error.to_string()),
+                    text => parse_date(text, units).map(Some).map_err(|error| error.say(words)),
                 }
             });
             if let Some(date) = date {
@@ -110,21 +111,17 @@ pub(super) fn temperature_entry(
     name: &str,
     value: Temperature,
 ) -> Option<Temperature> {
-    let units = context.units();
+    let (units, words) = (context.units(), context.words);
     entry(ui, name, &shown_temperature(value, units), 48.0, |text| {
-        let number = parse_number(text).map_err(|error| error.to_string())?;
+        let number = parse_number(text).map_err(|error| error.say(words))?;
         let t = match units {
             Units::Inches => Temperature::fahrenheit(number),
             Units::Millimeters => Temperature::celsius(number),
         };
         let (low, high) = (Temperature::celsius(-30.0), Temperature::celsius(60.0));
         if t < low || t > high {
-            return Err(format!(
-                "“{}” is not between {} and {}",
-                text.trim(),
-                low.show(units),
-                high.show(units)
-            ));
+            let typed = text.trim().to_owned();
+            return Err(say!(words, "entry-out-of-range", text = &typed, low = low, high = high));
         }
         Ok(t)
     })

@@ -10,6 +10,7 @@ use crate::app::entry::entry;
 use crate::app::icon::Icon;
 use crate::job::Place;
 use crate::measure::{Humidity, Temperature, parse_number, show_number};
+use crate::words::{Say as _, Words, say};
 use crate::survey::RoomReading;
 
 const MONTHS: [&str; 12] =
@@ -127,12 +128,12 @@ fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
         }
         ui.end_row();
         term(ui, "Kept below, % humidity", "By cooling or a dehumidifier; leave empty if there is neither.");
-        if let Some(limit) = limit_entry(ui, "Kept below", house.dehumidified_to) {
+        if let Some(limit) = limit_entry(ui, context.words, "Kept below", house.dehumidified_to) {
             edit_house(context, "Dehumidifier", move |house| house.dehumidified_to = limit);
         }
         ui.end_row();
         term(ui, "Kept above, % humidity", "By a humidifier; leave empty if there is none.");
-        if let Some(limit) = limit_entry(ui, "Kept above", house.humidified_to) {
+        if let Some(limit) = limit_entry(ui, context.words, "Kept above", house.humidified_to) {
             edit_house(context, "Humidifier", move |house| house.humidified_to = limit);
         }
         ui.end_row();
@@ -156,26 +157,26 @@ fn humidity_by(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel)
     response.response.accessible_name("Humidity by");
 }
 
-fn limit_entry(ui: &mut Ui, name: &str, now: Option<Humidity>) -> Option<Option<Humidity>> {
+fn limit_entry(ui: &mut Ui, words: &Words, name: &str, now: Option<Humidity>) -> Option<Option<Humidity>> {
     let shown = now.map_or_else(String::new, |limit| show_number(limit.to_pct(), 1));
     entry(ui, name, &shown, 48.0, |text| match text.trim() {
         "" => Ok(None),
-        text => humidity(text).map(Some),
+        text => humidity(text, words).map(Some),
     })
 }
 
-fn humidity(text: &str) -> Result<Humidity, String> {
-    let pct = parse_number(text).map_err(|error| error.to_string())?;
+/// Reads a humidity in percent.
+fn humidity(text: &str, words: &Words) -> Result<Humidity, String> {
+    let pct = parse_number(text).map_err(|error| error.say(words))?;
     if !(0.0..=100.0).contains(&pct) {
-        return Err(format!(
-            "“{text}” is not between 0 and 100 %. Type what the hygrometer shows, such as 42"
-        ));
+        let (typed, low, high) = (text.trim().to_owned(), Humidity::ZERO, Humidity::pct(100.0));
+        return Err(say!(words, "entry-out-of-range", text = &typed, low = low, high = high));
     }
     Ok(Humidity::pct(pct))
 }
 
 fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
-    let sign = degrees(context.units());
+    let (sign, words) = (degrees(context.units()), context.words);
     Grid::new("months").num_columns(6).show(ui, |ui| {
         for _ in 0..2 {
             for title in ["", sign, "%"] {
@@ -198,7 +199,7 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
                     context.edit(name, move |job| set(job, &|air| air.temperature = t));
                 }
                 let shown = show_number(months[month].humidity.to_pct(), 1);
-                if let Some(rh) = entry(ui, &format!("{name} humidity"), &shown, 44.0, humidity) {
+                if let Some(rh) = entry(ui, &format!("{name} humidity"), &shown, 44.0, |text| humidity(text, words)) {
                     context.edit(name, move |job| set(job, &|air| air.humidity = rh));
                 }
             }
@@ -209,7 +210,7 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
 
 /// Readings of the room's air on the day, to hold against the year.
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let job = context.job;
+    let (job, words) = (context.job, context.words);
     for (index, reading) in job.survey.rooms.iter().enumerate() {
         ui.horizontal(|ui| {
             ui.label("On the day");
@@ -220,7 +221,7 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
             ui.label(degrees(context.units()));
             let shown = show_number(reading.humidity.to_pct(), 1);
-            if let Some(rh) = entry(ui, &format!("Room humidity {}", index + 1), &shown, 44.0, humidity) {
+            if let Some(rh) = entry(ui, &format!("Room humidity {}", index + 1), &shown, 44.0, |text| humidity(text, words)) {
                 edit_reading(context, index, move |reading| reading.humidity = rh);
             }
             ui.label("%");

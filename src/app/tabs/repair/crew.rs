@@ -202,7 +202,7 @@ type Amount = (&'static str, &'static str, Money, fn(&mut Plan, Money));
 fn amounts<const N: usize>(ui: &mut Ui, context: &mut WindowContext<'_>, amounts: [Amount; N]) {
     for (name, explanation, value, set) in amounts {
         term(ui, name, explanation);
-        if let Some(amount) = money_entry(ui, name, value) {
+        if let Some(amount) = money_entry(ui, context.words, name, value) {
             edit_plan(context, name, move |plan| set(plan, amount));
         }
         ui.end_row();

@@ -16,6 +16,7 @@ use super::{heading, remark};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::measure::{Money, parse_money};
+use crate::words::{Say as _, Words, say};
 use crate::repair::{Outcome, Plan};
 
 pub(super) fn repair(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -92,19 +93,15 @@ fn amount_label(ui: &mut Ui, text: String) {
     ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| ui.label(text));
 }
 
-/// An amount as it can be typed again.
-fn plain_money(amount: Money) -> String {
-    amount.show("").replace(',', "").replace('−', "-")
+fn money_entry(ui: &mut Ui, words: &Words, name: &str, value: Money) -> Option<Money> {
+    entry(ui, name, &value.plain(), 66.0, |text| read_money(text, words))
 }
 
-fn money_entry(ui: &mut Ui, name: &str, value: Money) -> Option<Money> {
-    entry(ui, name, &plain_money(value), 66.0, read_money)
-}
-
-fn read_money(text: &str) -> Result<Money, String> {
-    let amount = parse_money(text).map_err(|error| error.to_string())?;
+/// Reads an amount that is not negative.
+pub(super) fn read_money(text: &str, words: &Words) -> Result<Money, String> {
+    let amount = parse_money(text).map_err(|error| error.say(words))?;
     if amount < Money::ZERO {
-        return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
+        return Err(say!(words, "entry-negative-amount", text = &text.trim().to_owned()));
     }
     Ok(amount)
 }

@@ -8,7 +8,8 @@ use crate::app::entry::entry;
 use crate::app::tabs::{remark, term};
 use crate::assess::date_after;
 use crate::job::Place;
-use crate::measure::{Length, Percent, parse_date, show_date, show_number};
+use crate::measure::{Length, Percent, date_text, parse_date, show_date, show_number};
+use crate::words::{Say as _, say};
 use crate::repair::Scope;
 
 pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -29,13 +30,13 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         );
         ui.end_row();
         term(ui, "Seal on", "The first day of sealing. Leave empty for the best weeks.");
-        let (units, visited) = (context.units(), context.job.visited);
-        let shown = plan.seal_on.map_or_else(String::new, show_date);
+        let (units, words, visited) = (context.units(), context.words, context.job.visited);
+        let shown = plan.seal_on.map_or_else(String::new, |date| date_text(date, units));
         let date = entry(ui, "Seal on", &shown, 110.0, |text| match text.trim() {
             "" => Ok(None),
-            text => match parse_date(text, units).map_err(|error| error.to_string())? {
+            text => match parse_date(text, units).map_err(|error| error.say(words))? {
                 date if date < visited => {
-                    Err(format!("{} is before the visit on {}", show_date(date), show_date(visited)))
+                    Err(say!(words, "entry-before-visit", text = &text.to_owned(), visited = visited))
                 }
                 date => Ok(Some(date)),
             },
