@@ -375,6 +375,10 @@ fn a_bare_job_is_a_new_one() {
 
 // Files that are not read at all.
 
+fn us_english() -> Words {
+    Words::us_english(Units::Inches, "$")
+}
+
 /// A folder with one file in it.
 fn file_with(bytes: &[u8]) -> (TempDir, PathBuf) {
     let folder = TempDir::new().unwrap();
@@ -387,7 +391,7 @@ fn file_with(bytes: &[u8]) -> (TempDir, PathBuf) {
 fn refused(bytes: &[u8]) -> (LoadError, String) {
     let (_folder, path) = file_with(bytes);
     let error = file::load(&path).unwrap_err();
-    let words = error.to_string();
+    let words = error.say(&us_english());
     assert!(words.contains(&path.display().to_string()), "{words}");
     assert_eq!(fs::read(&path).unwrap(), bytes, "the file was touched");
     (error, words)
@@ -411,7 +415,7 @@ fn a_newer_version_is_refused_with_both_versions() {
 #[test]
 fn a_shelf_is_no_job_and_says_where_it_belongs() {
     let (error, words) = refused(include_bytes!("files/shelf.ron"));
-    assert!(matches!(error, LoadError::AShelf { .. }) && words.contains("Import"), "{words}");
+    assert!(matches!(error, LoadError::PriceBook { .. }) && words.contains("Import"), "{words}");
 }
 
 #[test]
@@ -423,7 +427,7 @@ fn what_is_too_large_or_no_text_is_refused() {
     let start = Instant::now();
     let error = file::load(&path).unwrap_err();
     assert!(matches!(error, LoadError::TooLarge { megabytes: 40, .. }), "{error}");
-    assert!(error.to_string().contains("40 MB"), "{error}");
+    assert!(error.say(&us_english()).contains("40 MB"), "{error}");
     assert!(start.elapsed() < Duration::from_secs(1), "it was read first");
     assert_eq!(fs::metadata(&path).unwrap().len(), 40_000_000);
 }
@@ -434,7 +438,7 @@ fn what_is_not_there_or_a_folder_is_refused() {
     for path in [folder.path().join("none.ron"), folder.path().to_owned()] {
         let error = file::load(&path).unwrap_err();
         assert!(matches!(error, LoadError::Unreadable { .. }), "{error}");
-        assert!(error.to_string().contains(&path.display().to_string()), "{error}");
+        assert!(error.say(&us_english()).contains(&path.display().to_string()), "{error}");
     }
 }
 
@@ -476,7 +480,7 @@ fn the_version_before_is_kept_beside_the_file() {
 fn not_saved(path: &Path) -> String {
     let error = file::save(&tea_room(), path).unwrap_err();
     assert!(matches!(error, SaveError::Unwritable { .. }), "{error}");
-    let words = error.to_string();
+    let words = error.say(&us_english());
     assert!(words.contains(&path.display().to_string()), "{words}");
     words
 }
@@ -495,7 +499,7 @@ fn a_save_that_fails_leaves_the_old_file_whole() {
     // A folder where the backup belongs stops the save after the new text is written.
     fs::create_dir_all(folder.path().join("job.ron.bak").join("full")).unwrap();
     let words = not_saved(&path);
-    assert!(words.contains("untouched"), "{words}");
+    assert!(words.contains("old file is unchanged"), "{words}");
     assert_eq!(fs::read(&path).unwrap(), b"the old file");
     assert_eq!(names_in(folder.path()), ["job.ron", "job.ron.bak"], "something was left lying about");
 }
@@ -804,7 +808,7 @@ fn a_house_that_cannot_be_is_told() {
 
 #[test]
 fn dates_out_of_order_are_told_and_the_answer_stands() {
-    let (_, found) = after(|job| job.installed = Some(date(2027, 1, 1)));
+    let (_, found) = after(|job| job.installed = Some(date(2027, 1, 1).into()));
     told(&found, &Place::Job("install date"), "1 Jan 2027");
     what_comes_stands(&found);
     let (_, found) = after(|job| job.survey.gaps[0].date = Some(date(2027, 1, 1)));
@@ -829,7 +833,7 @@ fn the_ends_of_the_calendar_are_days_like_others() {
     for visited in [jiff::civil::Date::MIN, jiff::civil::Date::MAX] {
         let (_, found) = after(|job| job.visited = visited);
         assert_eq!(found.sections.len(), 4, "{visited}");
-        let (_, found) = after(|job| job.installed = Some(visited));
+        let (_, found) = after(|job| job.installed = Some(visited.into()));
         what_comes_stands(&found);
     }
 }

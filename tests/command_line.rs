@@ -509,7 +509,7 @@ fn a_job_is_exported_whole() {
     let drawn = gapwright::surface::outlines::read_outlines(
         "drawing.dxf",
         &read("drawing.dxf"),
-        gapwright::surface::outlines::FileUnit::Millimetres,
+        gapwright::surface::outlines::FileUnit::Millimeters,
     )
     .unwrap();
     let sides = |ring: &[[f64; 2]]| {

@@ -156,6 +156,6 @@ fn a_folder_that_vanished_is_told() {
     let drive = folder.path().join("drive");
     std::fs::create_dir(&drive).unwrap();
     told_and_saved_elsewhere(folder.path(), &drive, || std::fs::remove_dir_all(&drive).unwrap());
-    let error = file::load(&drive.join("job.ron")).unwrap_err().to_string();
-    assert!(error.contains("cannot be read"), "{error}");
+    let error = file::load(&drive.join("job.ron")).unwrap_err();
+    assert!(matches!(error, LoadError::Unreadable { .. }), "{error}");
 }
