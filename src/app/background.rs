@@ -12,11 +12,13 @@ use eframe::egui::Context;
 
 use super::air_import::{self, AirRemark, ImportError, LoggerImport};
 use super::command::{Command, Edit};
+use super::session::assess_job;
 use super::worker::Worker;
-use super::{App, Assessed, Toast, assess_job};
+use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
+use crate::assess::Assessment;
 use crate::assess::rates_taken;
-use crate::job::{Job, RateLearned, Catalog, jobs_in, learn_rates};
+use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{Paper, PaperError, Papers, Templates};
 use crate::words::{Say as _, unreadable_file};
 
@@ -70,7 +72,8 @@ impl Background {
     pub fn new(threads: bool, ctx: &Context) -> Self {
         let wanted = Arc::<AtomicU64>::default();
         let known = Arc::clone(&wanted);
-        let worker = Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
+        let worker =
+            Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
         Self { worker, wanted, now: None, job: 0 }
     }
 
@@ -130,7 +133,7 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
 
 fn write_papers(
     folder: &Path,
-    assessment: &Assessed,
+    assessment: &Assessment,
     templates: Templates,
     given_up: impl Fn() -> bool,
 ) -> Result<(), String> {
@@ -159,15 +162,15 @@ fn learn(folder: &Path) -> io::Result<(usize, Vec<RateLearned>)> {
 impl App {
     /// Has an errand done.
     pub(super) fn send(&mut self, background_task: BackgroundTask) {
-        self.background.job = self.opened;
-        self.background.ask(background_task);
+        self.services.background.job = self.session.opened;
+        self.services.background.ask(background_task);
     }
 
     /// Takes what came of an errand.
     pub(super) fn take_background(&mut self, ctx: &Context) {
-        let Some(outcome) = self.background.outcome() else { return };
+        let Some(outcome) = self.services.background.outcome() else { return };
         // What was read for a job that is no longer open is not another one's.
-        if self.background.job != self.opened && !matches!(outcome, Outcome::Papers(..)) {
+        if self.services.background.job != self.session.opened && !matches!(outcome, Outcome::Papers(..)) {
             return;
         }
         let words = self.words();
@@ -177,7 +180,7 @@ impl App {
                 Ok(())
             }
             Outcome::Guess(Ok(import)) => {
-                self.view.logger = Some(import);
+                self.view.drafts.logger = Some(import);
                 Ok(())
             }
             Outcome::Logger(_, Ok(read)) => {
@@ -187,11 +190,11 @@ impl App {
             Outcome::Weather(Err(error)) | Outcome::Guess(Err(error)) => Err(error.say(&words)),
             Outcome::Logger(import, Err(error)) => {
                 // Its layout can be put right and tried again.
-                self.view.logger = Some(*import);
+                self.view.drafts.logger = Some(*import);
                 Err(error.say(&words))
             }
             Outcome::Learned(folder, learned) => learned
-                .map(|learned| self.view.learned = Some(learned))
+                .map(|learned| self.view.drafts.learned = Some(learned))
                 .map_err(|error| unreadable_file(&words, &folder, &error)),
             Outcome::Papers(folder, written) => self.papers_written(folder, written),
         };
@@ -201,7 +204,7 @@ impl App {
     }
 
     fn take_weather(&mut self, ctx: &Context, read: WeatherRead) {
-        self.view.air_remarks = read.remarks.into_iter().map(AirRemark::Weather).collect();
+        self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Weather).collect();
         let weather = read.weather;
         self.edit(ctx, "Weather file", move |job| {
             let house = job.air.house().cloned().unwrap_or_default();
@@ -210,7 +213,7 @@ impl App {
     }
 
     fn take_logger(&mut self, ctx: &Context, read: LoggerRead) {
-        self.view.air_remarks = read.remarks.into_iter().map(AirRemark::Logger).collect();
+        self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Logger).collect();
         let logged = read.logged;
         self.edit(ctx, "Logger's readings", move |job| job.logged = Some(logged));
     }
@@ -224,7 +227,7 @@ impl App {
             format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
         })?;
         let text = format!("The papers are in {}", folder.display());
-        self.toast = Some(Toast::good(text));
+        self.prompts.toast = Some(Toast::good(text));
         self.settings.papers = Some(folder);
         Ok(())
     }

@@ -49,7 +49,7 @@ impl App {
                     said.push(say!(words, "outline-unit-assumed"));
                 }
                 said.extend(read.remarks.iter().map(|remark| remark.say(&words)));
-                self.toast = Some(Toast::good(said.join(" ")));
+                self.prompts.toast = Some(Toast::good(said.join(" ")));
             }
             Err(error) => self.fault(error),
         }

@@ -7,11 +7,11 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::letterhead::Contractor;
 use super::catalog::Catalog;
+use super::letterhead::Contractor;
 use crate::joint::Sealant;
 use crate::measure::Money;
-use crate::repair::{Material, RepairMethod, Outcome, Paint, Prices, Step, Task};
+use crate::repair::{Material, Outcome, Paint, Prices, RepairMethod, Step, Task};
 use crate::surface::BoardSpec;
 
 /// Boards under a name.

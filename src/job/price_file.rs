@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::file::{LoadError, SaveError, read_text, write_whole};
 use super::price_book::PriceBook;
-use super::{Job, Catalog, file};
+use super::{Catalog, Job, file};
 
 /// Why a price book cannot be read. The sentences for people are made in `words`.
 #[derive(Debug, thiserror::Error)]

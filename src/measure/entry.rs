@@ -3,8 +3,8 @@
 use std::cmp::Ordering;
 
 use super::{
-    Angle, EntryError, EntryRule, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, Units,
-    parse_length, parse_money, parse_number, plain_number,
+    Angle, EntryError, EntryRule, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature,
+    Units, parse_length, parse_money, parse_number, plain_number,
 };
 
 /// Grains a cubic foot of one gram a cubic meter: 15.4324 grains a gram, 35.3147 cubic feet a cubic meter.
@@ -123,7 +123,7 @@ impl Quantity {
             Self::Angle(_) => Self::Angle(Angle::degrees(number()?)),
             Self::Money(_) => Self::Money(parse_money(text)?),
             Self::Hours(_) => Self::Hours(Hours::h(number()?)),
-            Self::Minutes(_) => Self::Minutes(Minutes::minutes(number()?)),
+            Self::Minutes(_) => Self::Minutes(Minutes::of(number()?)),
         })
     }
 }
@@ -135,7 +135,11 @@ fn whole(text: &str) -> Result<u32, EntryError> {
         return Err(EntryError::new(text, EntryRule::NotWhole));
     }
     // Past what a count holds it is out of every range all the same.
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the type's range")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "clamped to the type's range"
+    )]
     Ok(number.clamp(0.0, f64::from(u32::MAX)) as u32)
 }
 

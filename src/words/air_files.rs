@@ -65,7 +65,14 @@ impl Say for WeatherRemark {
             }
             Self::ExtremeTemperatures { lines: Tally { count, first }, limit } => {
                 let (low, high) = (-limit, limit);
-                say!(words, "weather-extreme-temperatures", count = count, first = first, low = low, high = high)
+                say!(
+                    words,
+                    "weather-extreme-temperatures",
+                    count = count,
+                    first = first,
+                    low = low,
+                    high = high
+                )
             }
             Self::DryAir(Tally { count, first }) => {
                 say!(words, "weather-dry-air", count = count, first = first)
@@ -159,7 +166,8 @@ impl Say for LoggerRemark {
             }
             Self::HumidityFaults { lines: Tally { count, first }, range: Span { low, high }, worst } => {
                 // The limits are finer than a whole percent.
-                let percent = |humidity: crate::measure::Humidity| words.figures().percent(humidity.to_pct(), 1);
+                let percent =
+                    |humidity: crate::measure::Humidity| words.figures().percent(humidity.to_pct(), 1);
                 let (low, high, worst) = (percent(low), percent(high), percent(worst));
                 say!(
                     words,

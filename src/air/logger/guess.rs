@@ -194,7 +194,12 @@ fn time_columns(data: &[StringRecord], columns: &[Column]) -> (usize, Option<usi
 }
 
 /// The order of the date, and a doubt if another is as likely.
-fn order(data: &[StringRecord], date: usize, time: Option<usize>, doubts: &mut Vec<LoggerDoubt>) -> DateOrder {
+fn order(
+    data: &[StringRecord],
+    date: usize,
+    time: Option<usize>,
+    doubts: &mut Vec<LoggerDoubt>,
+) -> DateOrder {
     use DateOrder::{DayFirst, EpochMilliseconds, EpochSeconds, MonthFirst, YearFirst};
     let texts: Vec<_> = data.iter().filter_map(|row| when(row, date, time)).collect();
     let dotted =
@@ -272,7 +277,11 @@ fn rooms(
 }
 
 /// The columns that may be temperature and humidity.
-fn roles(data: &[StringRecord], kinds: &Kinds<'_>, doubts: &mut Vec<LoggerDoubt>) -> (Vec<usize>, Vec<usize>) {
+fn roles(
+    data: &[StringRecord],
+    kinds: &Kinds<'_>,
+    doubts: &mut Vec<LoggerDoubt>,
+) -> (Vec<usize>, Vec<usize>) {
     if kinds.has_headings() {
         let mut humidities = kinds.of(Column::is_humidity);
         if humidities.is_empty() {

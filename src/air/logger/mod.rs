@@ -56,7 +56,7 @@ pub struct Room {
 }
 
 /// How a file seems to be laid out, to be shown to the user.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct LoggerGuess {
     /// The layout, with the first of the rooms.
     pub format: LoggerFormat,

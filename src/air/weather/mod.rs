@@ -184,9 +184,8 @@ impl Lines {
     }
 
     fn remarks(&self) -> Vec<WeatherRemark> {
-        let extreme = |lines| {
-            WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(EXTREME) }
-        };
+        let extreme =
+            |lines| WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(EXTREME) };
         let remarks = [
             self.unread.any().map(WeatherRemark::LinesUnread),
             self.leap.any().map(WeatherRemark::LeapDay),

@@ -2,17 +2,18 @@
 
 use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
-use super::remark;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
+use crate::app::widgets::remark;
 use crate::job::Place;
 use crate::measure::{
     Length, Moisture, Temperature, Units, date_text, parse_date, parse_number, show_number,
 };
 use crate::survey::{MeterSetting, MoistureReading};
+use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -20,7 +21,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if job.survey.gaps.is_empty() {
         remark(
             ui,
-            context,
+            context.palette,
             "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.",
         );
         return;
@@ -28,7 +29,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} readings, {open} open. Type more by clicking joints on the drawing.",
             job.survey.gaps.len()

@@ -3,15 +3,15 @@
 use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
 use super::readings::{degrees, temperature_entry};
-use super::{remark, term};
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::icon::Icon;
+use crate::app::widgets::{remark, term};
 use crate::job::Place;
 use crate::measure::{Humidity, Temperature, parse_number, show_number};
-use crate::words::{Say as _, Words, say};
 use crate::survey::RoomReading;
+use crate::words::{Say as _, Words, say};
 
 const MONTHS: [&str; 12] =
     ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -42,7 +42,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let (driest, wettest) = state.settled.extremes();
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "This room keeps these boards between {} and {}, {} on average.",
                 driest.show(),
@@ -76,7 +76,7 @@ fn edit_house(context: &mut WindowContext<'_>, name: &str, change: impl FnOnce(&
 }
 
 fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
-    let catalog = context.catalog;
+    let catalog = &context.assessment.catalog;
     Grid::new("climate").num_columns(2).show(ui, |ui| {
         term(ui, "Place", "The typical year outdoors of the nearest place on the shelf.");
         let combo = ComboBox::from_id_salt("place").selected_text(station).width(180.0);
@@ -199,7 +199,9 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
                     context.edit(name, move |job| set(job, &|air| air.temperature = t));
                 }
                 let shown = show_number(months[month].humidity.to_pct(), 1);
-                if let Some(rh) = entry(ui, &format!("{name} humidity"), &shown, 44.0, |text| humidity(text, words)) {
+                if let Some(rh) =
+                    entry(ui, &format!("{name} humidity"), &shown, 44.0, |text| humidity(text, words))
+                {
                     context.edit(name, move |job| set(job, &|air| air.humidity = rh));
                 }
             }
@@ -214,20 +216,27 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for (index, reading) in job.survey.rooms.iter().enumerate() {
         ui.horizontal(|ui| {
             ui.label("On the day");
-            if let Some(t) =
-                temperature_entry(ui, context, &format!("Room temperature {}", index + 1), reading.temperature)
-            {
+            if let Some(t) = temperature_entry(
+                ui,
+                context,
+                &format!("Room temperature {}", index + 1),
+                reading.temperature,
+            ) {
                 edit_reading(context, index, move |reading| reading.temperature = t);
             }
             ui.label(degrees(context.units()));
             let shown = show_number(reading.humidity.to_pct(), 1);
-            if let Some(rh) = entry(ui, &format!("Room humidity {}", index + 1), &shown, 44.0, |text| humidity(text, words)) {
+            if let Some(rh) =
+                entry(ui, &format!("Room humidity {}", index + 1), &shown, 44.0, |text| humidity(text, words))
+            {
                 edit_reading(context, index, move |reading| reading.humidity = rh);
             }
             ui.label("%");
             let emc = crate::wood::emc(reading.temperature, reading.humidity);
             ui.label(
-                RichText::new(format!("boards would come to {}", emc.show())).small().color(context.palette.soft),
+                RichText::new(format!("boards would come to {}", emc.show()))
+                    .small()
+                    .color(context.palette.soft),
             );
             if Icon::Remove.button(ui, &format!("Remove room reading {}", index + 1), true).clicked() {
                 context.edit("Remove room reading", move |job| {
@@ -244,7 +253,11 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-fn edit_reading(context: &mut WindowContext<'_>, index: usize, change: impl FnOnce(&mut RoomReading) + 'static) {
+fn edit_reading(
+    context: &mut WindowContext<'_>,
+    index: usize,
+    change: impl FnOnce(&mut RoomReading) + 'static,
+) {
     context.edit("Room reading", move |job| {
         if let Some(reading) = job.survey.rooms.get_mut(index) {
             change(reading);

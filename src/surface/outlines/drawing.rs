@@ -10,9 +10,7 @@ use dxf::{Drawing, Vector};
 use super::chain;
 use super::pairs::{self, UNREAD};
 use super::ring::{Draft, ENDS_MEET, add_arc, add_bulge, circle, distance};
-use super::{
-    FileFormat, FileUnit, FormatFault, LeftOut, OutlineError, OutlineRemark, OutlinesRead, Point,
-};
+use super::{FileFormat, FileUnit, FormatFault, LeftOut, OutlineError, OutlineRemark, OutlinesRead, Point};
 
 /// Reads the outlines of a drawing. Their names are those of their layers.
 pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesRead, OutlineError> {

@@ -22,14 +22,8 @@ pub(super) struct CutDown {
 }
 
 /// Kinds of shapes that are not read.
-pub(super) const UNREAD: [LeftOut; 6] = [
-    LeftOut::Blocks,
-    LeftOut::Curves,
-    LeftOut::Texts,
-    LeftOut::Hatchings,
-    LeftOut::Faces,
-    LeftOut::Others,
-];
+pub(super) const UNREAD: [LeftOut; 6] =
+    [LeftOut::Blocks, LeftOut::Curves, LeftOut::Texts, LeftOut::Hatchings, LeftOut::Faces, LeftOut::Others];
 
 /// The place in [`UNREAD`] of a kind of shape.
 fn unread_kind(kind: &str) -> usize {

@@ -14,9 +14,8 @@ const PIXEL: f64 = 0.0254 / 96.0;
 /// Reads the outlines of a drawing. Shapes without a name are called `stem`.
 pub(super) fn read(text: &str, stem: &str, _assume: FileUnit) -> Result<OutlinesRead, OutlineError> {
     let cut = marks::cut_down(text)?;
-    let broken = |error: usvg::Error| {
-        marks::fault(FormatFault::Broken { line: None, reason: error.to_string() })
-    };
+    let broken =
+        |error: usvg::Error| marks::fault(FormatFault::Broken { line: None, reason: error.to_string() });
     let tree = Tree::from_str(&cut.svg, &options()).map_err(broken)?;
     let mut draft = Draft::new(stem);
     if cut.unit.is_none() {

@@ -5,12 +5,12 @@ use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 use super::edit_plan;
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::job::Place;
 use crate::measure::{Minutes, Quantity, ThreePoint, parse_number, show_number};
-use crate::words::{Say as _, say};
 use crate::repair::Trial;
+use crate::words::{Say as _, say};
 
 /// One section, scraped against the clock.
 fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -90,7 +90,13 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
                         _ => {
                             let (low, high) = (Quantity::Number(0.01), Quantity::Number(10_000.0));
                             let text = text.to_owned();
-                            Err(say!(words, "entry-minutes-out-of-range", text = &text, low = low, high = high))
+                            Err(say!(
+                                words,
+                                "entry-minutes-out-of-range",
+                                text = &text,
+                                low = low,
+                                high = high
+                            ))
                         }
                     },
                 })
@@ -116,7 +122,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
     context.problems(ui, |place| *place == Place::Plan("own minutes"));
     remark(
         ui,
-        context,
+        context.palette,
         "A batch is 100 ft (30.5 m) of joint, 100 ft² (9.3 m²) of surface, 10 ft (3 m) of trim, a section or a visit, after the task. Hover a task for where its rate comes from; empty a field to go back to the shelf's rate.",
     );
 }
@@ -133,7 +139,7 @@ fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) 
     let spread = 1.28 * task.hours.sd.to_h();
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} takes {} h in all, {} h of it still to come (± {} h four times in five): {}.",
             task.name,
