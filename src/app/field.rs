@@ -8,8 +8,8 @@ use super::entry::{entry, text_entry};
 use super::widgets::term;
 use crate::job::fields::{At, Field, Figure};
 use crate::job::{Job, Place};
-use crate::measure::{Quantity, Units, parse_date};
-use crate::words::{Words, say};
+use crate::measure::{Quantity, Units, date_text, parse_date};
+use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
 const FIGURE_WIDTH: f32 = 64.0;
@@ -132,11 +132,11 @@ impl WindowContext<'_> {
         width: f32,
         check: impl Fn(Date) -> Result<Date, String>,
     ) -> Option<Option<Date>> {
-        let units = self.units();
-        let shown = now.map_or_else(String::new, |date| self.words.figures().date(date));
+        let (units, words) = (self.units(), self.words);
+        let shown = now.map_or_else(String::new, |date| date_text(date, units));
         entry(ui, name, &shown, width, |text| match text.trim() {
             "" => Ok(None),
-            text => parse_date(text, units).map_err(|error| error.to_string()).and_then(check).map(Some),
+            text => parse_date(text, units).map_err(|error| error.say(words)).and_then(check).map(Some),
         })
     }
 
@@ -163,7 +163,7 @@ fn read(figure: &Figure, text: &str, units: Units, words: &Words) -> Result<Opti
     if figure.optional && text.trim().is_empty() {
         return Ok(None);
     }
-    let quantity = figure.low.read_alike(text, units).map_err(|error| error.to_string())?;
+    let quantity = figure.low.read_alike(text, units).map_err(|error| error.say(words))?;
     if figure.holds(quantity) {
         return Ok(Some(quantity));
     }

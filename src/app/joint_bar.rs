@@ -10,9 +10,10 @@ use super::entry::{entry_for, select_all};
 use super::view::{Selected, Tool, View};
 use crate::assess::Assessment;
 use crate::job::Job;
-use crate::measure::{Length, parse_length};
+use crate::measure::{Length, Units, parse_length};
 use crate::surface::{Joint, JointKind};
 use crate::survey::{Failure, GapReading};
+use crate::words::{Say as _, Words, say};
 
 pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
@@ -75,8 +76,24 @@ fn reading<'a>(context: &WindowContext<'a>, selected: &Selected) -> Option<&'a G
     context.job.survey.gaps.iter().rfind(|gap| gap.surface == surface.name && gap.joint == selected.joint)
 }
 
+/// The widest gap that is taken for one.
+const WIDEST: Length = Length::inches(2.0);
+
+/// Reads the width of a gap.
+pub(super) fn read_gap(text: &str, units: Units, words: &Words) -> Result<Length, String> {
+    let width = parse_length(text, units).map_err(|error| error.say(words))?;
+    let typed = text.trim().to_owned();
+    if width > WIDEST {
+        return Err(say!(words, "entry-gap-too-wide", text = &typed, limit = WIDEST));
+    }
+    if width < Length::ZERO {
+        return Err(say!(words, "entry-negative-gap", text = &typed));
+    }
+    Ok(width)
+}
+
 fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
-    let units = context.units();
+    let (units, words) = (context.units(), context.words);
     let shown = shown_gap(context, selected);
     ui.label("Gap");
     // One field for all joints, so that it keeps the keyboard while joints change.
@@ -86,17 +103,7 @@ fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) 
         if text.trim().is_empty() {
             return Ok(None);
         }
-        let width = parse_length(text, units).map_err(|error| error.to_string())?;
-        if width > Length::inches(2.0) {
-            return Err(format!(
-                "“{}” is wider than 2 in: no joint opens so far. Check the figure",
-                text.trim()
-            ));
-        }
-        if width < Length::ZERO {
-            return Err(format!("“{}” is less than nothing. Type 0 for a closed joint", text.trim()));
-        }
-        Ok(Some(width))
+        read_gap(text, units, words).map(Some)
     });
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     // What Enter could not take is put right there; by Tab the field can be left all the same.

@@ -10,12 +10,17 @@
 //! [`Say`] is what can be said in words. Log lines, JSON and CSV do not go through a chosen language:
 //! they are US English, whatever the language of the window or the papers.
 
+mod air_files;
 mod arg;
+mod entry;
 mod figures;
+mod files;
 mod language;
+mod outlines;
 
 pub use arg::Arg;
 pub use figures::Figures;
+pub use files::{learned_rate_source, unreadable_file, unwritable_file};
 pub use language::{Language, languages};
 
 use std::borrow::Cow;

@@ -329,10 +329,10 @@ fn type_length(
     let area = Area::new(Id::unique(("edge length", on))).order(Order::Foreground);
     area.fixed_pos(middle - vec2(42.0, 12.0)).show(ui.ctx(), |ui| {
         let id = Id::unique(("edge length field", on, edge));
-        let units = context.units();
+        let (units, words) = (context.units(), context.words);
         let name = format!("Length of edge {}", edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
-            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)))
+            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)), words)
         });
         if context.view.canvas.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.

@@ -2,12 +2,12 @@
 
 use eframe::egui::{ComboBox, Frame, Grid, Label, Margin, RichText, ScrollArea, Ui};
 
-use crate::air::{DateOrder, LoggerFormat};
+use crate::air::{DateOrder, LoggerFormat, LoggerGuess, Room};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::pick::Purpose;
 use crate::app::widgets::remark;
-use crate::words::{Words, say};
+use crate::words::{Say as _, Words, say};
 
 /// Buttons for both kinds of file, what was odd about the last, and the logger to be confirmed.
 pub(super) fn air_files(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -29,8 +29,8 @@ pub(super) fn air_files(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
     });
-    for text in &context.view.drafts.air_remarks {
-        remark(ui, context.palette, text);
+    for odd in &context.view.drafts.air_remarks {
+        remark(ui, context.palette, odd.say(words));
     }
     if context.view.drafts.logger.is_some() {
         confirm(ui, context);
@@ -44,13 +44,15 @@ fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
     Frame::new().fill(context.palette.raised).corner_radius(6).inner_margin(Margin::same(9)).show(ui, |ui| {
         ui.set_width(ui.available_width());
         ui.add(Label::new(RichText::new(say!(context.words, "air-confirm", name = &import.name)).strong()).wrap());
-        columns(ui, context.words, &mut import.guess.format, &import.guess.columns, &import.guess.rooms);
+        let headings = headings(&import.guess.columns, context.words);
+        let LoggerGuess { format, rooms, .. } = &mut import.guess;
+        columns(ui, context.words, format, &headings, rooms);
         for doubt in &import.guess.doubts {
-            context.problem(ui, crate::job::Severity::Note, doubt);
+            context.problem(ui, crate::job::Severity::Note, &doubt.say(context.words));
         }
         ScrollArea::horizontal().id_salt("logger preview").show(ui, |ui| {
             Grid::new("logger rows").striped(true).show(ui, |ui| {
-                for heading in &import.guess.columns {
+                for heading in &headings {
                     ui.label(RichText::new(heading).small().strong());
                 }
                 ui.end_row();
@@ -77,7 +79,25 @@ fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-fn columns(ui: &mut Ui, words: &Words, format: &mut LoggerFormat, columns: &[String], rooms: &[crate::air::Room]) {
+/// The columns' headings, with their numbers where they have none.
+fn headings(columns: &[String], words: &Words) -> Vec<String> {
+    let heading = |(index, heading): (usize, &String)| match heading.as_str() {
+        "" => say!(words, "logger-column", number = index + 1),
+        heading => heading.to_owned(),
+    };
+    columns.iter().enumerate().map(heading).collect()
+}
+
+/// The rooms' names, with their numbers where they have none.
+fn room_names(rooms: &[Room], words: &Words) -> Vec<String> {
+    let name = |(index, room): (usize, &Room)| match room.name.as_str() {
+        "" => say!(words, "logger-room", number = index + 1),
+        name => name.to_owned(),
+    };
+    rooms.iter().enumerate().map(name).collect()
+}
+
+fn columns(ui: &mut Ui, words: &Words, format: &mut LoggerFormat, columns: &[String], rooms: &[Room]) {
     let none = words.text("air-column-none");
     let name = |at: usize| columns.get(at).map_or_else(|| none.to_string(), Clone::clone);
     Grid::new("logger columns").num_columns(2).show(ui, |ui| {
@@ -100,10 +120,10 @@ fn columns(ui: &mut Ui, words: &Words, format: &mut LoggerFormat, columns: &[Str
         }
         let dates = words.text("air-dates");
         ui.label(dates.as_ref());
-        let orders = ComboBox::from_id_salt("date order").selected_text(format.order.words()).width(150.0);
+        let orders = ComboBox::from_id_salt("date order").selected_text(format.order.say(words)).width(150.0);
         let response = orders.show_ui(ui, |ui| {
             for order in DateOrder::ALL {
-                ui.selectable_value(&mut format.order, order, order.words());
+                ui.selectable_value(&mut format.order, order, order.say(words));
             }
         });
         response.response.accessible_name(dates);
@@ -116,10 +136,13 @@ fn columns(ui: &mut Ui, words: &Words, format: &mut LoggerFormat, columns: &[Str
         ui.end_row();
         if rooms.len() > 1 {
             ui.label(words.text("air-room"));
-            let combo = ComboBox::from_id_salt("logger room").selected_text(&format.room.name).width(150.0);
+            let names = room_names(rooms, words);
+            let chosen = rooms.iter().zip(&names).find(|(room, _)| **room == format.room);
+            let shown = chosen.map_or(format.room.name.as_str(), |(_, name)| name);
+            let combo = ComboBox::from_id_salt("logger room").selected_text(shown).width(150.0);
             let response = combo.show_ui(ui, |ui| {
-                for room in rooms {
-                    ui.selectable_value(&mut format.room, room.clone(), &room.name);
+                for (room, name) in rooms.iter().zip(&names) {
+                    ui.selectable_value(&mut format.room, room.clone(), name);
                 }
             });
             response.response.accessible_name(words.text("air-room"));

@@ -11,7 +11,8 @@ use crate::app::widgets::{heading, multiline, remark, term};
 use crate::assess::EntryPlace;
 use crate::job::Place;
 use crate::job::fields;
-use crate::words::{Arg, say};
+use crate::measure::parse_month_or_date;
+use crate::words::{Arg, Say as _, say};
 
 pub(super) fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for problem in &context.session.document.unread {
@@ -41,7 +42,7 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         context.line(ui, &fields::ADDRESS, &job.address, |job, text| job.address = text);
         context.line(ui, &fields::FIRM, &job.contractor.name, |job, text| job.contractor.name = text);
         context.line(ui, &fields::FIRM_SIGNS, &job.contractor.signs, |job, text| job.contractor.signs = text);
-        context.date(ui, &fields::INSTALLED, job.installed, Ok, |job, date| job.installed = date);
+        installed(ui, context);
         let visited = job.visited;
         context.date(ui, &fields::VISITED, Some(visited), Ok, move |job, date| {
             job.visited = date.unwrap_or(visited);
@@ -64,6 +65,21 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
+/// When the boards were installed; the month alone will do.
+fn installed(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (units, words) = (context.units(), context.words);
+    context.row(ui, &fields::INSTALLED, |context, ui, label| {
+        let shown = context.job.installed.map_or_else(String::new, |installed| installed.entry_text(units));
+        let date = entry(ui, label, &shown, 120.0, |text| match text.trim() {
+            "" => Ok(None),
+            text => parse_month_or_date(text, units).map(Some).map_err(|error| error.say(words)),
+        });
+        if let Some(date) = date {
+            context.edit("field-installed", move |job| job.installed = date);
+        }
+    });
+}
+
 /// The year in which the house was built: it decides which cautions apply.
 fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, last) = (context.words, context.job.visited.year());
@@ -75,7 +91,7 @@ fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 Ok(year) if (1600..=last).contains(&year) => Ok(Some(year)),
                 _ => {
                     let last = last.to_string();
-                    Err(say!(words, "entry-year-built", text = Arg::Name(text), last = &last))
+                    Err(say!(words, "entry-year-built", text = Arg::Name(text), first = &"1600".to_owned(), last = &last))
                 }
             },
         });

@@ -16,6 +16,7 @@ use crate::app::context::WindowContext;
 use crate::assess::{EntryPlace, RepairOption};
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
+use crate::words::{Say as _, Words, say};
 use crate::repair::{Outcome, Plan};
 
 /// The room of the options: which repair, and its bead.
@@ -92,15 +93,11 @@ fn amount_label(ui: &mut Ui, text: String) {
     ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| ui.label(text));
 }
 
-/// An amount as it can be typed again.
-fn plain_money(amount: Money) -> String {
-    amount.show("").replace(',', "").replace('−', "-")
-}
-
-fn read_money(text: &str) -> Result<Money, String> {
-    let amount = parse_money(text).map_err(|error| error.to_string())?;
+/// Reads an amount that is not negative.
+pub(super) fn read_money(text: &str, words: &Words) -> Result<Money, String> {
+    let amount = parse_money(text).map_err(|error| error.say(words))?;
     if amount < Money::ZERO {
-        return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
+        return Err(say!(words, "entry-negative-amount", text = &text.trim().to_owned()));
     }
     Ok(amount)
 }

@@ -6,7 +6,7 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::assess::date_after;
 use crate::job::fields::{self, At};
-use crate::measure::{Length, Percent, show_date, show_number};
+use crate::measure::{Length, Percent, date_text, show_date, show_number};
 use crate::repair::Scope;
 use crate::words::say;
 
@@ -16,9 +16,9 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let names: Vec<&str> =
             context.assessment.catalog.sealants.iter().map(|sealant| sealant.name.as_str()).collect();
         context.pick(ui, &fields::SEALANT, &plan.sealant, &names, |job, name| job.plan.sealant = name);
-        let (words, visited) = (context.words, context.job.visited);
+        let (units, words, visited) = (context.units(), context.words, context.job.visited);
         let not_before = |date| match date < visited {
-            true => Err(say!(words, "entry-before-visit", date = date, visited = visited)),
+            true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),
             false => Ok(date),
         };
         context.date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| job.plan.seal_on = date);
