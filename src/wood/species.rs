@@ -18,12 +18,12 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// The kind in plain words.
-    pub const fn words(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
             Self::Published => "published",
-            Self::FromMemory => "published, quoted from memory",
-            Self::CommonPractice => "common practice, no source",
+            Self::FromMemory => "from_memory",
+            Self::CommonPractice => "common_practice",
             Self::Assumption => "assumption",
         }
     }

@@ -10,9 +10,15 @@
 //! [`Say`] is what can be said in words. Log lines, JSON and CSV do not go through a chosen language:
 //! they are US English, whatever the language of the window or the papers.
 
+pub mod answer;
 mod arg;
+pub mod causes;
 mod figures;
+mod follow_up;
+mod labels;
 mod language;
+pub mod options;
+mod price;
 
 pub use arg::Arg;
 pub use figures::Figures;
