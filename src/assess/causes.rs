@@ -5,9 +5,9 @@ use statrs::statistics::Statistics as _;
 
 use super::sections::{SectionState, visit_day};
 use crate::cause::{
-    OtherCause, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
+    Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, OtherCause, Reading, SectionInputs, odds,
 };
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::measure::{Length, Moisture};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};

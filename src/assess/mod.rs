@@ -35,7 +35,7 @@ use std::borrow::Cow;
 use std::sync::Arc;
 
 use crate::air::IndoorYear;
-use crate::job::{Job, Problem, Catalog, check, sanitized};
+use crate::job::{Catalog, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
@@ -218,6 +218,8 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let chosen = options.iter().find(|option| option.method == job.plan.chosen);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
+        job: Arc::clone(&entered),
+        catalog: Arc::clone(&merged),
         answer: Answer::default(),
         problems,
         layouts,
@@ -242,11 +244,11 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
 }
 
 /// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.
-pub fn rates_taken(job: &Job, catalog: &Catalog) -> Vec<(String, f64)> {
+pub fn rates_taken(job: &Job, catalog: &Arc<Catalog>) -> Vec<(String, f64)> {
     if job.done.hours.is_empty() {
         return vec![];
     }
-    let assessment = assess(job, catalog);
+    let assessment = assess(job.clone(), catalog);
     assessment.chosen().map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
 }
 

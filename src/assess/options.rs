@@ -6,8 +6,9 @@ use crate::job::{Job, Catalog};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    RepairMethod, MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
-    TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
+    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
+    TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
+    task_hours,
 };
 use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
 use crate::wood::shrinkage;

@@ -2,7 +2,7 @@
 
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Money};
 use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, SectionMovement, present_value, risks};

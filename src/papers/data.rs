@@ -10,7 +10,7 @@ use crate::repair::{MaterialLine, Need};
 
 /// Everything a template can show.
 pub(super) fn data(assessment: &Assessment) -> Value {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let chosen = assessment.chosen();
     let words = Words::new(assessment);
     json!({
@@ -59,7 +59,7 @@ pub(super) fn data(assessment: &Assessment) -> Value {
 
 /// The chosen way and the three others that cost least with callbacks: more would not be weighed.
 pub fn weighed<'a>(assessment: &'a Assessment) -> Vec<&'a RepairOption> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let chosen = assessment.chosen();
     let mut others: Vec<&RepairOption> = assessment
         .options

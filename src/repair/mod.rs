@@ -6,10 +6,10 @@
 //! plan; one timed section re-rates the scraping of the whole job. [`risks`] says how likely each
 //! option is to bring the crew back.
 
-mod methods;
 mod cost;
 mod cutting;
 mod done;
+mod methods;
 mod plan;
 mod price;
 mod quantities;
@@ -26,6 +26,10 @@ pub use methods::{
 pub use cost::{CostDriver, CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
 pub use done::{Done, Learned, learn, rates_of};
+pub use methods::{
+    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
+    RepairMethod, Step, Task, TaskPer, Wait,
+};
 pub use plan::{
     BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
     TaxOn, Trial,

@@ -101,8 +101,9 @@ impl LayoutReport {
         let joints = || assessment.layouts.iter().flat_map(|laid| &laid.joints);
         let run =
             |kind: JointKind| round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6);
-        let sum =
-            |area: fn(&crate::surface::SurfaceLayout) -> f64| round(assessment.layouts.iter().map(area).sum(), 6);
+        let sum = |area: fn(&crate::surface::SurfaceLayout) -> f64| {
+            round(assessment.layouts.iter().map(area).sum(), 6)
+        };
         Self {
             boards: assessment.layouts.iter().map(|laid| laid.boards.len()).sum(),
             joints: joints().count(),

@@ -40,7 +40,7 @@ pub(crate) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
 
 /// One surface to scale: boards faint, joints as thick as ten times their gap.
 pub fn surface(assessment: &Assessment, index: usize) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     const MAGNIFIED: f64 = 10.0;
     let laid = &assessment.layouts[index];
     let Some(bounds) = laid.face.bounding_rect() else {
