@@ -9,7 +9,8 @@ use super::glossary;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Selected, Tab};
-use crate::assess::{EntryPlace, Missing};
+use crate::assess::{EntryPlace, MissingEntry};
+use crate::words;
 
 /// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
 const HEIGHT: f32 = 82.0;
@@ -26,7 +27,7 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let kept = context.view.answer_height.filter(|(width, _)| *width == ui.available_width());
         ui.set_min_height(kept.map_or(HEIGHT, |(_, height)| height));
         let width = ui.available_width();
-        let (icon, color, says) = match (answer.complete, answer.lasts) {
+        let (icon, color, says) = match (answer.is_complete(), answer.lasts) {
             (true, true) => (Icon::Good, context.palette.good, "What is chosen will likely last."),
             (true, false) => (Icon::Warning, context.palette.warn, "What is chosen will likely not last."),
             (false, _) => (Icon::Measure, context.palette.soft, "Something is still to be entered."),
@@ -34,9 +35,10 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>) {
         icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(says);
         let used = ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 3.0;
-            let headline = RichText::new(unbroken(&answer.headline)).text_style(theme::answer_style());
+            let said = words::answer::headline(context.assessment, context.words);
+            let headline = RichText::new(unbroken(&said)).text_style(theme::answer_style());
             let headline = ui.add(Label::new(headline).wrap());
-            glossary::explain(headline, &answer.headline);
+            glossary::explain(headline, &said);
             rest(ui, context);
         });
         let height = used.response.rect.height().max(kept.map_or(HEIGHT, |(_, height)| height));
@@ -52,25 +54,27 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.spacing_mut().interact_size.y = 0.0;
         ui.spacing_mut().item_spacing = vec2(4.0, 2.0);
         let soft = |text: &str| Label::new(RichText::new(unbroken(text)).color(context.palette.soft)).wrap();
-        if !answer.cause.is_empty() {
-            glossary::explain(ui.add(soft(&answer.cause)), &answer.cause);
+        let cause = words::answer::cause(context.assessment, context.words);
+        if !cause.is_empty() {
+            glossary::explain(ui.add(soft(&cause)), &cause);
         }
-        if let Some(way) = &answer.cheaper {
+        if let Some(option) = words::answer::cheaper(context.assessment) {
             ui.add(soft("Costs less:"));
-            let text = format!("{}.", way.to_lowercase());
+            let text = format!("{option}.");
             if ui.add(link(context, &text)).on_hover_text("Go to the ways").clicked() {
                 context.commands.push(Command::Tab(Tab::Options));
-                context.commands.push(Command::ScrollTo(EntryPlace::Ways));
+                context.commands.push(Command::ScrollTo(EntryPlace::Options));
             }
         }
         if !answer.missing.is_empty() {
-            ui.add(soft(if answer.complete { "To trust it more:" } else { "Still missing:" }));
+            ui.add(soft(if answer.is_complete() { "To trust it more:" } else { "Still missing:" }));
         }
         let last = answer.missing.len().saturating_sub(1);
         for (index, missing) in answer.missing.iter().enumerate() {
-            let text = format!("{missing}{}", if index == last { "." } else { ";" });
+            let said = words::answer::missing(context.assessment, *missing, context.words);
+            let text = format!("{said}{}", if index == last { "." } else { ";" });
             if ui.add(link(context, &text)).on_hover_text("Go to where it is entered").clicked() {
-                go_to(context, missing);
+                go_to(context, *missing);
             }
         }
     });
@@ -81,13 +85,13 @@ fn link(context: &WindowContext<'_>, text: &str) -> Link {
 }
 
 /// Turns to the leaf, and to the joint, where something is entered.
-fn go_to(context: &mut WindowContext<'_>, missing: &Missing) {
-    let tab = match missing.place {
-        EntryPlace::Trial | EntryPlace::Ways => Tab::Options,
+fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
+    let tab = match missing.place() {
+        EntryPlace::TimedSection | EntryPlace::Options => Tab::Options,
         _ => Tab::Measure,
     };
     context.push(Command::Tab(tab));
-    context.push(match missing.place {
+    context.push(match missing.place() {
         EntryPlace::Gaps(surface, section) => {
             let joints = context.assessment.joints.iter();
             let bare = |joint: &&crate::assess::JointState| {

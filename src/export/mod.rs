@@ -81,10 +81,3 @@ fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
     pixels.unwrap_or_default().write_to(&mut bytes, image::ImageFormat::Png)?;
     Ok(bytes.into_inner())
 }
-
-/// The words of reports and tables: US English with the job's currency, lengths of stock and sizes of cans
-/// in the job's units.
-fn words_of(assessment: &Assessment) -> Words {
-    let job = &assessment.job;
-    Words::us_english(job.units, &job.plan.prices.currency)
-}

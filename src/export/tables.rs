@@ -3,10 +3,9 @@
 use serde::Serialize;
 
 use super::report::{mm, pct, plain, round};
-use super::words_of;
 use crate::assess::{Assessment, JointState, date_after, visit_day};
 use crate::surface::JointKind;
-use crate::words::Say as _;
+use crate::words::{Say as _, Words};
 
 #[derive(Serialize)]
 struct JointRow<'a> {
@@ -122,7 +121,7 @@ fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
 /// # Errors
 /// If the table cannot be written.
 pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-    let words = words_of(assessment);
+    let words = Words::of_job(&assessment.job);
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record([
         "task",
@@ -157,7 +156,7 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 /// # Errors
 /// If the table cannot be written.
 pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-    let (job, words) = (&assessment.job, words_of(assessment));
+    let (job, words) = (&assessment.job, Words::of_job(&assessment.job));
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {

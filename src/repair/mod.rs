@@ -19,10 +19,6 @@ mod takeoff;
 mod tasks;
 mod trials;
 
-pub use methods::{
-    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, RepairMethod, MethodId, Outcome, Paint,
-    Step, Task, TaskPer, Wait,
-};
 pub use cost::{CostDriver, CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
 pub use done::{Done, Learned, learn, rates_of};

@@ -3,7 +3,7 @@
 use super::causes::{marks, odds};
 use super::{Arg, Say, Words, say};
 use crate::assess::{
-    Answer, Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
+    Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
     MissingEntry, Quote, RepairOption, SealTime, Verdict,
 };
 use crate::measure::Percent;
@@ -217,8 +217,8 @@ fn install(assessment: &Assessment, finding: InstallFinding, words: &Words) -> S
 }
 
 /// The name of the option that costs least with callbacks, where it is not the chosen one.
-pub fn cheaper<'a>(assessment: &'a Assessment, answer: &Answer) -> Option<&'a str> {
-    Some(assessment.option(answer.cheaper?)?.name.as_str())
+pub fn cheaper(assessment: &Assessment) -> Option<&str> {
+    Some(assessment.option(assessment.answer.cheaper?)?.name.as_str())
 }
 
 /// What is missing, as a short order without a period.

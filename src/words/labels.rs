@@ -4,11 +4,22 @@ use super::{Arg, Say, Words, say};
 use crate::joint::BeadState;
 use crate::surface::JointKind;
 use crate::survey::{Failure, MeterSetting};
-use crate::wood::Kind;
+use crate::wood::{CoefficientSource, Kind};
 
 impl Say for Kind {
     fn say(&self, words: &Words) -> String {
         say!(words, "label-source-kind", kind = Arg::Id(self.key()))
+    }
+}
+
+impl Say for CoefficientSource<'_> {
+    fn say(&self, words: &Words) -> String {
+        let kind = Arg::Id(self.kind.key());
+        let source = Arg::Name(self.source);
+        match self.worked_out {
+            true => say!(words, "label-coefficient-worked-out", source = source, kind = kind),
+            false => say!(words, "label-coefficient-printed", source = source, kind = kind),
+        }
     }
 }
 

@@ -28,6 +28,7 @@ use std::borrow::Cow;
 
 use fluent_bundle::FluentArgs;
 
+use crate::job::Job;
 use crate::measure::Units;
 
 /// Something that can be said in a sentence, a label or a word.
@@ -52,6 +53,11 @@ impl Words {
     /// US English, which every other language falls back on.
     pub fn us_english(units: Units, currency: &str) -> Self {
         Self::new(Language::us_english(), units, currency)
+    }
+
+    /// US English with the units and the currency of a job.
+    pub fn of_job(job: &Job) -> Self {
+        Self::us_english(job.units, &job.plan.prices.currency)
     }
 
     /// The language.

@@ -93,7 +93,7 @@ fn a_price_is_built_up_as_on_paper() {
     assert_eq!(
         cents,
         [
-            (PriceLine::Labour, 50_000),
+            (PriceLine::Labor, 50_000),
             (PriceLine::Materials, 20_000),
             (PriceLine::Equipment, 6_000),
             (PriceLine::Overhead, 15_200),

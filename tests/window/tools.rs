@@ -222,7 +222,7 @@ fn a_line_of_the_price_is_shared_otherwise() {
     choose(&mut window, "Share a line otherwise", "Labour");
     enter(&mut window, "Contractor's share of labour", "0");
     enter(&mut window, "Supplier's share of labour", "100");
-    let shares = window.state().job().plan.payers.of(PriceLine::Labour);
+    let shares = window.state().job().plan.payers.of(PriceLine::Labor);
     assert!((shares.supplier.to_pct() - 100.0).abs() < 1e-9 && shares.contractor.to_pct() == 0.0);
     enter(&mut window, "Supplier's share of labour", "130");
     assert!(window.query_by_label_contains("is not between 0 and 100").is_some());

@@ -11,8 +11,16 @@ follow-up-forecast =
     }
 follow-up-forecast-holds = The forecast holds.
 follow-up-forecast-fails = The forecast does not hold: look for water, for a change in the heating, or for the wrong species.
-follow-up-opened = { $open } of { $of } joints checked have opened.
-follow-up-opened-expected = { $open } of { $of } joints checked have opened; { $expected } were expected.
+follow-up-opened =
+    { $open ->
+        [one] 1 of { $of } joints checked has opened.
+       *[other] { $open } of { $of } joints checked have opened.
+    }
+follow-up-opened-expected =
+    { $open ->
+        [one] 1 of { $of } joints checked has opened; { $expected } were expected.
+       *[other] { $open } of { $of } joints checked have opened; { $expected } were expected.
+    }
 follow-up-surprise =
     { $surprise ->
         [too_many] That is more than chance explains. Find out why before sealing again.

@@ -7,6 +7,8 @@ label-source-kind =
         [common_practice] common practice, no source
        *[assumption] assumption
     }
+label-coefficient-printed = { $source } ({ label-source-kind })
+label-coefficient-worked-out = worked out from { $source } ({ label-source-kind })
 label-failure =
     { $failure ->
         [not_noted] not noted

@@ -15,6 +15,7 @@ use crate::surface::{
     BoardSpec, Finish, Fixing, Profile, Section, Surface, SurfaceKind,
     pattern::{Pattern, raked, rectangle},
 };
+use crate::words::Say as _;
 
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.surfaces.is_empty() {
@@ -289,7 +290,7 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
                 "{}: {:.2} % of its width for each per cent of moisture; {}.",
                 species.name,
                 100.0 * species.coefficient(spec.ring_angle),
-                species.source()
+                species.source().map_or_else(String::new, |source| source.say(context.words))
             ),
         );
     }

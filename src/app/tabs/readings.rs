@@ -13,6 +13,7 @@ use crate::measure::{
     Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
 };
 use crate::survey::{MeterSetting, MoistureReading};
+use crate::words::Say as _;
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -64,7 +65,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     }
                 });
             }
-            ui.label(RichText::new(gap.failed.words()).small().color(context.palette.soft));
+            ui.label(RichText::new(gap.failed.say(context.words)).small().color(context.palette.soft));
             let shown = gap.date.map_or_else(String::new, show_date);
             let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| {
                 match text.trim() {
@@ -199,10 +200,10 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     if let Some(wood) = temperature_entry(ui, context, &format!("Wood temperature {number}"), reading.wood) {
         edit(context, index, move |reading| reading.wood = wood);
     }
-    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.words()).width(86.0);
+    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(context.words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
-            if ui.selectable_label(setting == reading.setting, setting.words()).clicked() {
+            if ui.selectable_label(setting == reading.setting, setting.say(context.words)).clicked() {
                 edit(context, index, move |reading| reading.setting = setting);
             }
         }

@@ -1,6 +1,5 @@
 //! Filling the report from a job and its assessment.
 
-use super::super::words_of;
 use super::{
     BarReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport, LayoutReport,
     MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport, Report,
@@ -43,7 +42,7 @@ impl Report {
     /// The report on an assessment. `unread` is what could not be read of the job's file.
     pub fn new(assessment: &Assessment, unread: &[Problem]) -> Self {
         let job = &*assessment.job;
-        let words = &words_of(assessment);
+        let words = &Words::of_job(&assessment.job);
         let problem = |problem: &Problem| ProblemReport {
             severity: problem.severity.words(),
             place: problem.place.words(job),
@@ -251,7 +250,7 @@ impl OptionReport {
             callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),
             opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
-            expected_cost: option.expected.map(amount),
+            expected_cost: option.expected.map(plain),
             look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),

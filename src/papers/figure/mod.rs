@@ -29,7 +29,6 @@ const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
 pub(crate) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
-        let job = &*assessment.job;
     let surfaces =
         (0..assessment.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();

@@ -17,13 +17,14 @@ use crate::app::entry::entry;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
 use crate::repair::{Outcome, Plan};
+use crate::words::Say as _;
 
 pub(super) fn repair(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.assessment.options.is_empty() {
         remark(ui, context.palette, "Draw the boards first: then the ways to mend them are worked out here.");
         return;
     }
-    context.scroll_if_requested(ui, crate::assess::EntryPlace::Ways);
+    context.scroll_if_requested(ui, crate::assess::EntryPlace::Options);
     heading(ui, "The ways");
     options::options(ui, context);
     let Some(option) =
@@ -51,7 +52,7 @@ pub(super) fn repair(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let text = RichText::new(format!("{}. {}", caution.title, caution.text)).small();
         let label = ui.add(Label::new(text).wrap());
         if !caution.source.is_empty() {
-            label.on_hover_text(format!("{} ({})", caution.source, caution.kind.words()));
+            label.on_hover_text(format!("{} ({})", caution.source, caution.kind.say(context.words)));
         }
     }
 }

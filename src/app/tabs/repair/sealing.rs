@@ -6,10 +6,11 @@ use super::{edit_plan, named};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
-use crate::assess::date_after;
+use crate::assess::{SealTime, date_after};
 use crate::job::Place;
 use crate::measure::{Length, Percent, parse_date, show_date, show_number};
 use crate::repair::Scope;
+use crate::words::Say as _;
 
 pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let plan = &context.job.plan;
@@ -98,8 +99,7 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     rows(ui, context);
     if let Some(season) = &context.assessment.season {
         let best = season.best_week();
-        let best_weeks =
-            crate::assess::window_words(&context.assessment.job, season.best, season.weeks.len());
+        let best_weeks = SealTime::best(&context.assessment.job, season).say(context.words);
         let mut words = format!(
             "Best: {best_weeks}; {} % of the length holds then. Reckoned for {}.",
             show_number((season.share(best) * 100.0).floor(), 0),
