@@ -1,7 +1,7 @@
 //! The answer line: always in sight, one plain sentence, and what is still missing, each a link to
 //! where it is entered.
 
-use eframe::egui::{Label, Link, RichText, Stroke, Ui, vec2};
+use eframe::egui::{Label, Link, RichText, ScrollArea, Stroke, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -12,37 +12,34 @@ use super::view::{Selected, Tab};
 use crate::assess::{EntryPlace, MissingEntry};
 use crate::words;
 
-/// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
-const HEIGHT: f32 = 82.0;
-
 /// Keeps a figure and its per cent sign on one line.
 pub(super) fn unbroken(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
 }
 
-pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>) {
+/// The answer in its fixed room; `folded` leaves its first line.
+pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
     let answer = &context.assessment.answer;
     ui.horizontal_top(|ui| {
-        // Where the answer once needed more, it keeps it: nothing below jumps to and fro.
-        let kept = context.view.answer_height.filter(|(width, _)| *width == ui.available_width());
-        ui.set_min_height(kept.map_or(HEIGHT, |(_, height)| height));
-        let width = ui.available_width();
         let (icon, color, says) = match (answer.is_complete(), answer.lasts) {
             (true, true) => (Icon::Good, context.palette.good, "What is chosen will likely last."),
             (true, false) => (Icon::Warning, context.palette.warn, "What is chosen will likely not last."),
             (false, _) => (Icon::Measure, context.palette.soft, "Something is still to be entered."),
         };
         icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(says);
-        let used = ui.vertical(|ui| {
+        let all = |ui: &mut Ui, context: &mut WindowContext<'_>| {
             ui.spacing_mut().item_spacing.y = 3.0;
             let said = words::answer::headline(context.assessment, context.words);
             let headline = RichText::new(unbroken(&said)).text_style(theme::answer_style());
-            let headline = ui.add(Label::new(headline).wrap());
+            let label = Label::new(headline);
+            let headline = ui.add(if folded { label.truncate() } else { label.wrap() });
             glossary::explain(headline, &said);
-            rest(ui, context);
-        });
-        let height = used.response.rect.height().max(kept.map_or(HEIGHT, |(_, height)| height));
-        context.view.answer_height = Some((width, height));
+            if !folded {
+                rest(ui, context);
+            }
+        };
+        // What does not fit in the answer's room scrolls in it; the rooms below never move.
+        ScrollArea::vertical().id_salt("answer").auto_shrink(false).show(ui, |ui| all(ui, context));
     });
 }
 
@@ -69,10 +66,9 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if !answer.missing.is_empty() {
             ui.add(soft(if answer.is_complete() { "To trust it more:" } else { "Still missing:" }));
         }
-        let last = answer.missing.len().saturating_sub(1);
-        for (index, missing) in answer.missing.iter().enumerate() {
+        for missing in &answer.missing {
             let said = words::answer::missing(context.assessment, *missing, context.words);
-            let text = format!("{said}{}", if index == last { "." } else { ";" });
+            let text = format!("{said}.");
             if ui.add(link(context, &text)).on_hover_text("Go to where it is entered").clicked() {
                 go_to(context, *missing);
             }

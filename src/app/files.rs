@@ -111,7 +111,7 @@ impl App {
         if let Some(autosave) = &mut self.services.autosave {
             autosave.closed();
         }
-        self.view = View { tab: self.view.tab, ..View::default() };
+        self.view = View { tab: self.view.tab, panes: self.view.panes.clone(), ..View::default() };
         self.prompts.toast = None;
         self.session.opened += 1;
         // The next job's papers belong in a folder of its own.
