@@ -180,7 +180,10 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
                 "drawn",
                 "weather of the years, lot of boards, lot of sealant, readings, workmanship".to_owned(),
             ),
-            ("a bead takes", format!("{} times its class ({})", capability.median, capability.kind.say(context.words))),
+            (
+                "a bead takes",
+                format!("{} times its class ({})", capability.median, capability.kind.say(context.words)),
+            ),
         ],
         source: "Monte Carlo with the same draws for every way; Wilson's interval".to_owned(),
     }

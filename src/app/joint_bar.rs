@@ -166,7 +166,8 @@ fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<L
 
 fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
     let Some(assessment) = reading(context, selected).map(|reading| reading.failed) else { return };
-    let combo = ComboBox::from_id_salt("failed how").selected_text(assessment.say(context.words)).width(130.0);
+    let combo =
+        ComboBox::from_id_salt("failed how").selected_text(assessment.say(context.words)).width(130.0);
     let response = combo.show_ui(ui, |ui| {
         for choice in Failure::ALL {
             if ui.selectable_label(assessment == choice, choice.say(context.words)).clicked() {

@@ -283,11 +283,8 @@ pub fn date_after(job: &Job, days: usize) -> Date {
 /// The answer from everything else that was worked out; `job` is the sanitized one.
 pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     let missing = missing(job, assessment);
-    let first = |step| Answer {
-        verdict: Verdict::NothingYet(step),
-        missing: missing.clone(),
-        ..Answer::default()
-    };
+    let first =
+        |step| Answer { verdict: Verdict::NothingYet(step), missing: missing.clone(), ..Answer::default() };
     if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
         return first(FirstStep::DrawBoards);
     }
@@ -303,10 +300,10 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
         verdict: verdict(job, assessment, chosen),
         when: seals(chosen.method).then(|| when(job, assessment)),
         quote: Some(quote(chosen)),
-        callback: chosen.callback.as_ref().map(|risk| CallbackChance {
-            chance: risk.chance,
-            years: job.plan.warranty_years.max(1),
-        }),
+        callback: chosen
+            .callback
+            .as_ref()
+            .map(|risk| CallbackChance { chance: risk.chance, years: job.plan.warranty_years.max(1) }),
         wet_sections: wet.map(|state| (state.surface, state.section)).collect(),
         cause: cause(assessment),
         cheaper: least.filter(|least| *least != chosen.method),
@@ -329,11 +326,7 @@ fn lasts(job: &Job, assessment: &Assessment, chosen: &RepairOption) -> bool {
 
 fn quote(option: &RepairOption) -> Quote {
     let days = option.schedule.crew_days;
-    Quote {
-        total: option.price.total,
-        spread: option.price.spread,
-        crew_days: (days > 0).then_some(days),
-    }
+    Quote { total: option.price.total, spread: option.price.spread, crew_days: (days > 0).then_some(days) }
 }
 
 fn verdict(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
@@ -404,11 +397,8 @@ fn cause(assessment: &Assessment) -> Option<CauseVerdict> {
 fn install(assessment: &Assessment, main: Cause, wet: f64) -> Option<InstallFinding> {
     let state = assessment.speaking_section()?;
     let origin = state.origin?;
-    let figures = InstallFigures {
-        moisture: origin.moisture,
-        interval: origin.interval,
-        room: state.settled.mean(),
-    };
+    let figures =
+        InstallFigures { moisture: origin.moisture, interval: origin.interval, room: state.settled.mean() };
     let contradicted = wet < 0.5 && origin.interval.low > state.settled.extremes().1;
     Some(match main {
         Cause::FramingMoved => InstallFinding::LineMoved,

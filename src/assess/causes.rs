@@ -141,7 +141,8 @@ pub(super) fn diagnosis(
     });
     let clues = odds.clues.iter().filter_map(|clue| finding(clue, job, catalog, sections, &inputs));
     let clues = clues.collect();
-    let wetted_section = (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
+    let wetted_section =
+        (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
     Some(Diagnosis { odds, clues, most_informative, wetted_section })
 }
 

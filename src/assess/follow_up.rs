@@ -204,8 +204,7 @@ fn against_forecast(readings: &[LaterReading]) -> VisitVerdict {
     }
     let inside = readings.iter().filter(|reading| reading.inside() == Some(true)).count();
     #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
-    let wider =
-        known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / of as f64;
+    let wider = known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / of as f64;
     // Nine in ten should be inside; fewer than two in three is no chance any more.
     VisitVerdict::Forecast { inside, of, wider: Length::m(wider), holds: 3 * inside >= 2 * of }
 }

@@ -159,10 +159,34 @@ impl Assessment {
     }
 }
 
-/// Assesses a job with the data of a shelf. Deterministic; never panics.
+/// Assesses a job with the data of a catalog. Deterministic, the same on every machine; never panics.
 ///
 /// What was entered is checked as it stands; what is worked out follows from the sanitized job, with
 /// the job's own prices and rates before those of the catalog.
+///
+/// # Example
+///
+/// ```
+/// use gapwright::assess::{MissingEntry, Verdict, assess};
+/// use gapwright::job::{Catalog, Job, demo_job};
+/// use gapwright::words::{Words, answer};
+///
+/// // An empty job has no answer yet, and says what is missing.
+/// let empty = assess(Job::default(), Catalog::built_in());
+/// assert!(matches!(empty.answer.verdict, Verdict::NothingYet(_)));
+/// assert_eq!(empty.answer.missing, [MissingEntry::Surface]);
+///
+/// // The demo's joints can be sealed again, with a price and the chance of another callback.
+/// let found = assess(demo_job(), Catalog::built_in());
+/// assert!(matches!(found.answer.verdict, Verdict::Reseal { .. }));
+/// let quote = found.answer.quote.expect("a repair is chosen");
+/// assert!(quote.spread.low < quote.total && quote.total < quote.spread.high);
+/// assert!((0.0..=1.0).contains(&found.answer.callback.expect("beads can fail").chance));
+///
+/// // Sentences come last, from the words.
+/// let words = Words::of_job(&found.job);
+/// assert!(answer::headline(&found, &words).starts_with("Reseal "));
+/// ```
 pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessment {
     let entered: Arc<Job> = entered.into();
     let merged = match catalog.with(entered.price_book.as_ref()) {

@@ -2,7 +2,7 @@
 
 use super::materials::{cutting, quantities, trial_run};
 use super::sections::{JointState, SectionState};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,

@@ -6,7 +6,7 @@ use rayon::prelude::*;
 
 use crate::air::IndoorYear;
 use crate::cause::{AgainstMarks, InstallMoisture, OriginInputs, against_marks, install_moisture};
-use crate::job::{Job, Place, Problem, Severity, Catalog};
+use crate::job::{Catalog, Job, Place, Problem, Severity};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
     smallest_class, stack, target, widest_board,

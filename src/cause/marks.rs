@@ -86,6 +86,9 @@ mod tests {
         assert_eq!(at(17.0, 15.5), Some(AgainstMarks::Between { meets: 2, misses: 1, surely: true }));
         assert_eq!(at(24.0, 18.0), Some(AgainstMarks::Green { misses: 2, surely: false }));
         assert_eq!(at(24.0, 20.0), Some(AgainstMarks::Green { misses: 2, surely: true }));
-        assert_eq!(against_marks(Moisture::pct(9.0), Span { low: Moisture::ZERO, high: Moisture::pct(18.0) }, &[]), None);
+        assert_eq!(
+            against_marks(Moisture::pct(9.0), Span { low: Moisture::ZERO, high: Moisture::pct(18.0) }, &[]),
+            None
+        );
     }
 }

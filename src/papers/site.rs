@@ -203,7 +203,13 @@ pub(super) fn odds(assessment: &Assessment, said: &Words) -> Option<Value> {
     let found = assessment.causes.as_ref()?;
     let odds: Vec<Value> = Cause::ALL
         .into_iter()
-        .map(|cause| json!([cause.say(said), chance_as_odds(found.of(cause), said), chance_as_percent(found.of(cause), said)]))
+        .map(|cause| {
+            json!([
+                cause.say(said),
+                chance_as_odds(found.of(cause), said),
+                chance_as_percent(found.of(cause), said)
+            ])
+        })
         .collect();
     let clues: Vec<Value> = found
         .clues
@@ -221,9 +227,9 @@ pub(super) fn odds(assessment: &Assessment, said: &Words) -> Option<Value> {
             json!([clue.evidence.say(said), told(clue.argues_for), told(clue.argues_against)])
         })
         .collect();
-    let settling = found.most_informative.map(|reading| {
-        answer::missing(assessment, MissingEntry::ForTheCause(reading), said)
-    });
+    let settling = found
+        .most_informative
+        .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), said));
     Some(json!({ "odds": odds, "clues": clues, "settling": settling }))
 }
 

@@ -206,8 +206,14 @@ fn install(assessment: &Assessment, finding: InstallFinding, words: &Words) -> S
         }
         InstallFinding::Boards(of, against) => {
             let (moisture, low, high, room) = figures(of);
-            let said =
-                say!(words, "answer-install-boards", moisture = moisture, low = low, high = high, room = room);
+            let said = say!(
+                words,
+                "answer-install-boards",
+                moisture = moisture,
+                low = low,
+                high = high,
+                room = room
+            );
             match against {
                 Some(against) => said + " " + &marks(against, &assessment.catalog.marks, words),
                 None => said,

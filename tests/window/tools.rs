@@ -210,7 +210,7 @@ fn the_price_on_the_screen_is_that_of_the_assessment() {
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");
-        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.words());
+        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.key());
     }
     assert_eq!(price.lines.iter().map(|line| line.amount).sum::<Money>(), price.total);
 }

@@ -200,7 +200,9 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     if let Some(wood) = temperature_entry(ui, context, &format!("Wood temperature {number}"), reading.wood) {
         edit(context, index, move |reading| reading.wood = wood);
     }
-    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(context.words)).width(86.0);
+    let combo = ComboBox::from_id_salt(("setting", index))
+        .selected_text(reading.setting.say(context.words))
+        .width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
             if ui.selectable_label(setting == reading.setting, setting.say(context.words)).clicked() {

@@ -6,8 +6,8 @@ use super::{
     SeasonReport, SectionReport, SwingReport, TaskReport, VisitReport,
 };
 use crate::assess::{
-    Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption, SealTime,
-    VisitOutcome, date_after,
+    Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
+    SealTime, VisitOutcome, date_after,
 };
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
@@ -62,7 +62,9 @@ impl Report {
             layout: LayoutReport::new(assessment),
             opening: OpeningReport::new(assessment),
             causes: assessment.causes.as_ref().map(|causes| CausesReport::new(assessment, causes, words)),
-            sections: (0..assessment.sections.len()).map(|at| SectionReport::new(assessment, at, words)).collect(),
+            sections: (0..assessment.sections.len())
+                .map(|at| SectionReport::new(assessment, at, words))
+                .collect(),
             season: assessment.season.as_ref().map(|season| SeasonReport {
                 best: SealTime::best(job, season).say(words),
                 best_from: date_after(job, season.best.low * 7).to_string(),

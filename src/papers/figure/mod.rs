@@ -29,8 +29,8 @@ const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
 pub(crate) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
-    let surfaces =
-        (0..assessment.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
+    let surfaces = (0..assessment.layouts.len())
+        .map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();
     all.push(("cuts.svg".to_owned(), cuts(assessment)));
     all.push(("year.svg".to_owned(), year(assessment)));

@@ -347,11 +347,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 let unit = material.per.say(context.words);
                 let per = ("One piece is for", unit.as_str());
                 number(ui, context, material, per, (material.holds, 2, 1e-4..=1e6), |m, n| m.holds = n);
-                let label = format!(
-                    "Price, for {} {}",
-                    crate::measure::show_number(material.holds, 2),
-                    unit
-                );
+                let label = format!("Price, for {} {}", crate::measure::show_number(material.holds, 2), unit);
                 price(ui, context, material, (&label, material.price), |m, amount, today| {
                     m.price = amount;
                     m.priced = Some(today);

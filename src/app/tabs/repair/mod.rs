@@ -13,9 +13,8 @@ mod tasks;
 use eframe::egui::{Align, CollapsingHeader, ComboBox, Label, Layout, RichText, Ui, vec2};
 
 use crate::app::context::WindowContext;
-use crate::app::entry::entry;
-use crate::assess::{EntryPlace, RepairOption};
 use crate::app::widgets::{heading, remark};
+use crate::assess::{EntryPlace, RepairOption};
 use crate::measure::{Money, parse_money};
 use crate::repair::{Outcome, Plan};
 use crate::words::Say as _;

@@ -66,7 +66,8 @@ fn way(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Rep
         }
     });
     if let Some(reason) = &option.not_possible {
-        ui.label(RichText::new("not here").small().color(context.palette.soft)).on_hover_text(reason.say(context.words));
+        ui.label(RichText::new("not here").small().color(context.palette.soft))
+            .on_hover_text(reason.say(context.words));
         return;
     }
     let total = RichText::new(option.price.total.show_rough(&currency));

@@ -55,7 +55,11 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
                 share_entry(ui, context, "Contractor", Some(line), shares);
                 share_entry(ui, context, "Supplier", Some(line), shares);
                 if Icon::Remove
-                    .button(ui, &format!("Share {} as the rest", line.say(context.words).to_lowercase()), true)
+                    .button(
+                        ui,
+                        &format!("Share {} as the rest", line.say(context.words).to_lowercase()),
+                        true,
+                    )
                     .clicked()
                 {
                     edit_plan(context, "Who pays a line", move |plan| {
