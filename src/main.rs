@@ -7,13 +7,14 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::{Parser, Subcommand};
 use gapwright::app;
-use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
+use gapwright::assess::{Assessment, assess, rates_taken};
+use gapwright::export::{OutFolder, Report, WriteError, export, joints_csv, report_schema, year_csv};
 use gapwright::job::{
     Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
 };
 use gapwright::measure::Units;
-use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
-use gapwright::words::{Say as _, Words, learned_rate_source, unreadable_file};
+use gapwright::papers::{Paper, PaperError, Papers, Templates};
+use gapwright::words::{Say as _, Words, answer, learned_rate_source, unreadable_file};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -123,8 +124,9 @@ fn run(command: Command) -> Result<ExitCode, String> {
     match command {
         Command::Export { job, out } => {
             let opened = Opened::load(&job)?;
-            let files = export(&opened.assessment).map_err(|error| error.to_string())?;
-            write_files(&out, files)?;
+            let words = opened.words();
+            let files = export(&opened.assessment).map_err(|error| error.say(&words))?;
+            write_files(&out, files, &words)?;
             Ok(opened.status())
         }
         Command::Assess { job, json: false } if job.is_dir() => assess_folder(&job),
@@ -197,10 +199,10 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
             job.title.clone(),
             assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
             chosen.map_or_else(String::new, |option| option.method.key()),
-            chosen.map_or_else(String::new, |option| option.price.total.show("").replace(',', "")),
+            chosen.map_or_else(String::new, |option| option.price.total.plain()),
             assessment.cheapest_with_callbacks().map_or_else(String::new, |option| option.method.key()),
             errors.to_string(),
-            assessment.answer.headline.clone(),
+            answer::headline(&assessment, &Words::of_job(job)),
         ]
     };
     let lines: Vec<_> = jobs.par_iter().map(line).collect();
@@ -215,14 +217,12 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
     Ok(if faulty { ExitCode::from(FAULTY) } else { ExitCode::SUCCESS })
 }
 
-fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>) -> Result<(), String> {
-    std::fs::create_dir_all(out)
-        .map_err(|error| format!("“{}” cannot be made: {error}. Name another folder", out.display()))?;
+/// Writes files to a folder and prints where each is.
+fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>, words: &Words) -> Result<(), String> {
+    let said = |error: WriteError| error.say(words);
+    let folder = OutFolder::create(out).map_err(said)?;
     for (name, bytes) in files {
-        let path = out.join(name);
-        std::fs::write(&path, bytes).map_err(|error| {
-            format!("“{}” cannot be written: {error}. Name another folder", path.display())
-        })?;
+        let path = folder.write(&name, &bytes).map_err(said)?;
         print(&format!("{}\n", path.display()))?;
     }
     Ok(())
@@ -270,7 +270,7 @@ fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<boo
         eprintln!("{fault}. The built-in one was used.");
         good = false;
     }
-    write_files(out, files)?;
+    write_files(out, files, &opened.words())?;
     Ok(good)
 }
 
@@ -311,13 +311,20 @@ impl Opened {
         }
     }
 
+    /// US English in the job's units.
+    fn words(&self) -> Words {
+        Words::of_job(&self.job)
+    }
+
     fn answer(&self) -> String {
-        let answer = &self.assessment.answer;
-        let mut lines = vec![self.job.title.clone(), answer.headline.clone(), answer.cause.clone()];
-        if !answer.missing.is_empty() {
-            let missing: Vec<String> = answer.missing.iter().map(ToString::to_string).collect();
-            lines.push(format!("Still missing: {}.", missing.join("; ")));
-        }
+        let (assessment, words) = (&self.assessment, &self.words());
+        let mut lines = vec![
+            self.job.title.clone(),
+            answer::headline(assessment, words),
+            answer::cause(assessment, words),
+        ];
+        let missing = assessment.answer.missing.iter();
+        lines.extend(missing.map(|entry| format!("- {}", answer::missing(assessment, *entry, words))));
         lines.extend(self.assessment.problems.iter().map(|problem| problem.words(&self.job)));
         lines.retain(|line| !line.is_empty());
         lines.join("\n") + "\n"

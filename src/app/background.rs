@@ -18,9 +18,10 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::rates_taken;
+use crate::export::{OutFolder, WriteError};
 use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{Paper, PaperError, Papers, Templates};
-use crate::words::{Say as _, unreadable_file};
+use crate::words::{Say as _, Words, unreadable_file};
 
 /// An errand that takes longer is told, with a way to give it up.
 const LONG: Duration = Duration::from_millis(400);
@@ -137,7 +138,9 @@ fn write_papers(
     templates: Templates,
     given_up: impl Fn() -> bool,
 ) -> Result<(), String> {
-    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
+    let words = Words::of_job(&assessment.job);
+    let said = |error: WriteError| error.say(&words);
+    let folder = OutFolder::create(folder).map_err(said)?;
     let papers = Papers::with(assessment, templates);
     for paper in Paper::ALL {
         if given_up() {
@@ -145,8 +148,7 @@ fn write_papers(
         }
         let told = |error: PaperError| error.to_string();
         let pdf = papers.typeset(paper).map_err(told)?.pdf().map_err(told)?;
-        let path = folder.join(paper.file_stem()).with_extension("pdf");
-        std::fs::write(path, pdf).map_err(|error| error.to_string())?;
+        folder.write(&format!("{}.pdf", paper.file_stem()), &pdf).map_err(said)?;
     }
     Ok(())
 }

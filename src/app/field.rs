@@ -141,12 +141,7 @@ impl WindowContext<'_> {
     }
 
     /// A row of a two-column grid: a field's label, what `add` draws, and what is wrong with the field.
-    pub fn row(
-        &mut self,
-        ui: &mut Ui,
-        field: &'static Field,
-        add: impl FnOnce(&mut Self, &mut Ui, &str),
-    ) {
+    pub fn row(&mut self, ui: &mut Ui, field: &'static Field, add: impl FnOnce(&mut Self, &mut Ui, &str)) {
         let label = self.words.text(&format!("field-{}", field.id));
         let hint = self.words.optional(&format!("field-{}.hint", field.id));
         term(ui, &label, hint.as_deref().unwrap_or_default());

@@ -172,10 +172,11 @@ fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<L
 
 fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
     let Some(assessment) = reading(context, selected).map(|reading| reading.failed) else { return };
-    let combo = ComboBox::from_id_salt("failed how").selected_text(assessment.words()).width(130.0);
+    let combo =
+        ComboBox::from_id_salt("failed how").selected_text(assessment.say(context.words)).width(130.0);
     let response = combo.show_ui(ui, |ui| {
         for choice in Failure::ALL {
-            if ui.selectable_label(assessment == choice, choice.words()).clicked() {
+            if ui.selectable_label(assessment == choice, choice.say(context.words)).clicked() {
                 let (surface, joints) = (selected.surface, all_selected(context, selected));
                 context.edit(step_name("Failure", &joints), move |job| {
                     let surface = job.surfaces.get(surface).map(|s| s.name.clone());
@@ -198,7 +199,7 @@ fn story(context: &WindowContext<'_>) -> String {
     };
     let units = context.units();
     let joint = &context.assessment.layouts[state.surface].joints[index];
-    let mut words = format!("{}, {}", joint.kind.words(), joint.length().show(units));
+    let mut words = format!("{}, {}", joint.kind.say(context.words), joint.length().show(units));
     if let Some((low, high)) = state.extremes {
         words.push_str(&format!("; {} to {} in the years to come", low.show(units), high.show(units)));
     }

@@ -9,6 +9,7 @@ use super::context::WindowContext;
 use super::theme::{self, Palette};
 use crate::joint::Cut;
 use crate::measure::Length;
+use crate::words::Say as _;
 
 /// Points for a metre: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
@@ -28,7 +29,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     paint(&painter, context.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
     let (words, color) = match &cut.bead {
         Some(bead) => (
-            bead.fares.words(),
+            bead.fares.say(context.words),
             if bead.fares.holds() { context.palette.good } else { context.palette.error },
         ),
         None if context.day() < context.assessment.seal_day => {

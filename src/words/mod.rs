@@ -11,12 +11,18 @@
 //! they are US English, whatever the language of the window or the papers.
 
 mod air_files;
+pub mod answer;
 mod arg;
+pub mod causes;
 mod entry;
 mod figures;
 mod files;
+mod follow_up;
+mod labels;
 mod language;
+pub mod options;
 mod outlines;
+mod price;
 
 pub use arg::Arg;
 pub use figures::Figures;
@@ -27,6 +33,7 @@ use std::borrow::Cow;
 
 use fluent_bundle::FluentArgs;
 
+use crate::job::Job;
 use crate::measure::Units;
 
 /// Something that can be said in a sentence, a label or a word.
@@ -51,6 +58,11 @@ impl Words {
     /// US English, which every other language falls back on.
     pub fn us_english(units: Units, currency: &str) -> Self {
         Self::new(Language::us_english(), units, currency)
+    }
+
+    /// US English with the units and the currency of a job.
+    pub fn of_job(job: &Job) -> Self {
+        Self::us_english(job.units, &job.plan.prices.currency)
     }
 
     /// The language.

@@ -21,6 +21,7 @@ use super::view::{Camera, Selected, Tool};
 use crate::assess::JointState;
 use crate::measure::{Length, Units, show_date, show_number};
 use crate::surface::SurfaceLayout;
+use crate::words::Say as _;
 
 /// Gaps are drawn this many times as wide as they are.
 const MAGNIFIED: f32 = 10.0;
@@ -481,7 +482,7 @@ fn story(context: &WindowContext<'_>, laid: &SurfaceLayout, surface: usize, inde
     let state = context.assessment.joint(surface, index);
     let mut lines = vec![
         joint_name(context, &joint.label, state),
-        format!("{}, {} long", joint.kind.words(), joint.length().show(units)),
+        format!("{}, {} long", joint.kind.say(context.words), joint.length().show(units)),
     ];
     if let Some((low, high)) = state.and_then(|state| state.extremes) {
         lines.push(format!("from {} to {} in the years to come", low.show(units), high.show(units)));

@@ -295,7 +295,7 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
                 "{}: {:.2} % of its width for each per cent of moisture; {}.",
                 species.name,
                 100.0 * species.coefficient(spec.ring_angle),
-                species.source()
+                species.source().map_or_else(String::new, |source| source.say(context.words))
             ),
         );
     }

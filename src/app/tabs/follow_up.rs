@@ -7,10 +7,11 @@ use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::app::joint_bar::read_gap;
 use crate::app::widgets::{heading, remark, term};
-use crate::assess::{LaterReading, RepairOption, VisitOutcome, percent};
+use crate::assess::{LaterReading, RepairOption, VisitOutcome};
 use crate::measure::{Hours, date_text, parse_date, show_number};
 use crate::survey::{GapReading, LaterGap, LaterVisit};
 use crate::words::Say as _;
+use crate::words::causes::chance_as_percent;
 
 pub(super) fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
     heading(ui, "What the work took");
@@ -115,7 +116,7 @@ fn pieces(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
         }
         ui.end_row();
         for line in &option.materials {
-            let label = line.label(context.units());
+            let label = line.say(context.words);
             ui.scope(|ui| {
                 ui.set_max_width(250.0);
                 ui.add(Label::new(RichText::new(&label).small()).wrap());
@@ -165,7 +166,7 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
         let assessment = context.assessment.follow_up.get(index);
         readings(ui, context, index, visit, assessment);
         if let Some(assessment) = assessment.filter(|assessment| !assessment.readings.is_empty()) {
-            ui.add(Label::new(&assessment.words).wrap());
+            ui.add(Label::new(assessment.verdict.say(context.words)).wrap());
         }
     });
 }
@@ -273,7 +274,7 @@ fn verdict(ui: &mut Ui, context: &WindowContext<'_>, reading: Option<&LaterReadi
             _ => ui.label(RichText::new("outside").small().strong().color(context.palette.warn)),
         };
     } else if let Some(chance) = reading.chance {
-        ui.label(percent(chance));
+        ui.label(chance_as_percent(chance, context.words));
     } else {
         ui.label("–");
     }

@@ -11,7 +11,7 @@ use crate::app::widgets::remark;
 use crate::job::Place;
 use crate::job::fields::{self, At};
 use crate::survey::{MeterSetting, MoistureReading};
-use crate::words::say;
+use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -52,7 +52,7 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     });
     let said = say!(words, "gap-reading", number = number);
     context.figure(ui, &fields::GAP_WIDTH, At::index(index), &said);
-    ui.label(RichText::new(gap.failed.words()).small().color(context.palette.soft));
+    ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
     let said = say!(words, "gap-reading-date", number = number);
     if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
         context.edit("field-gap-date", move |job| {
@@ -132,10 +132,10 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     context.figure(ui, &fields::METER_READING, At::index(index), &said);
     let said = say!(words, "meter-reading-temperature", number = number);
     context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
-    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.words()).width(86.0);
+    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
-            if ui.selectable_label(setting == reading.setting, setting.words()).clicked() {
+            if ui.selectable_label(setting == reading.setting, setting.say(words)).clicked() {
                 edit(context, "field-meter-setting", index, move |reading| reading.setting = setting);
             }
         }

@@ -21,7 +21,7 @@ use std::time::Duration;
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use gapwright::measure::Units;
-use gapwright::words::{Say, Words};
+use gapwright::words::{Say, Words, answer};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
@@ -56,6 +56,11 @@ fn tea_room() -> Job {
 
 fn assessed(job: &Job) -> Assessment {
     assess(job.clone(), Catalog::built_in())
+}
+
+/// The answer as a person reads it.
+fn headline(found: &Assessment) -> String {
+    answer::headline(found, &Words::of_job(&found.job))
 }
 
 /// The tea room after `change`, and what is found of it.

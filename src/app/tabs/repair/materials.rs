@@ -23,13 +23,13 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
         for (index, line) in option.materials.iter().enumerate() {
             ui.push_id(index, |ui| {
                 ui.set_max_width(150.0);
-                ui.add(Label::new(RichText::new(line.label(context.units())).small()).wrap())
-                    .on_hover_text(&line.basis);
+                ui.add(Label::new(RichText::new(line.say(context.words)).small()).wrap())
+                    .on_hover_text(line.basis.say(context.words));
             });
             ui.label(RichText::new(needed(&option.materials, index, context.units())).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
-            let name = format!("Price: {}", line.label(context.units()));
+            let name = format!("Price: {}", line.say(context.words));
             let typed = ui.push_id(("price", index), |ui| {
                 entry(ui, &name, &line.price.plain(), 66.0, |text| match text.trim() {
                     "" => Ok(None),

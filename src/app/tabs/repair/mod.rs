@@ -13,8 +13,8 @@ mod tasks;
 use eframe::egui::{Align, CollapsingHeader, Label, Layout, RichText, Ui, vec2};
 
 use crate::app::context::WindowContext;
-use crate::assess::{EntryPlace, RepairOption};
 use crate::app::widgets::{heading, remark};
+use crate::assess::{EntryPlace, RepairOption};
 use crate::measure::{Money, parse_money};
 use crate::words::{Say as _, Words, say};
 use crate::repair::{Outcome, Plan};
@@ -25,7 +25,7 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, "Draw the boards first: then the ways to mend them are worked out here.");
         return;
     }
-    context.scroll_if_requested(ui, EntryPlace::Ways);
+    context.scroll_if_requested(ui, EntryPlace::Options);
     heading(ui, "The ways");
     options::options(ui, context);
     let Some(option) = planned(context) else { return };
@@ -38,7 +38,7 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let text = RichText::new(format!("{}. {}", caution.title, caution.text)).small();
         let label = ui.add(Label::new(text).wrap());
         if !caution.source.is_empty() {
-            label.on_hover_text(format!("{} ({})", caution.source, caution.kind.words()));
+            label.on_hover_text(format!("{} ({})", caution.source, caution.kind.say(context.words)));
         }
     }
 }

@@ -4,11 +4,11 @@ use eframe::egui::{Grid, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
-use crate::assess::date_after;
+use crate::assess::{SealTime, date_after};
 use crate::job::fields::{self, At};
 use crate::measure::{Length, Percent, date_text, show_date, show_number};
 use crate::repair::Scope;
-use crate::words::say;
+use crate::words::{Say as _, say};
 
 pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let plan = &context.job.plan;
@@ -37,8 +37,7 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     rows(ui, context);
     if let Some(season) = &context.assessment.season {
         let best = season.best_week();
-        let best_weeks =
-            crate::assess::window_words(&context.assessment.job, season.best, season.weeks.len());
+        let best_weeks = SealTime::best(&context.assessment.job, season).say(context.words);
         let mut words = format!(
             "Best: {best_weeks}; {} % of the length holds then. Reckoned for {}.",
             show_number((season.share(best) * 100.0).floor(), 0),

@@ -16,7 +16,7 @@ use crate::words::{Say as _, say};
 fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
     let now = job.plan.trial.clone();
-    context.scroll_if_requested(ui, EntryPlace::Trial);
+    context.scroll_if_requested(ui, EntryPlace::TimedSection);
     ui.horizontal(|ui| {
         term(
             ui,
@@ -77,7 +77,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
             ui.push_id(index, |ui| {
                 ui.set_max_width(190.0);
                 ui.add(Label::new(RichText::new(&task.name).small()).wrap())
-                    .on_hover_text(format!("Rate: {}", task.basis));
+                    .on_hover_text(task.basis.say(context.words));
             });
             ui.label(show_number(task.batches, 1));
             let (id, words) = (task.id.clone(), context.words);
@@ -130,7 +130,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
 /// What the trial does to the rate and to the rest of the job.
 fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let timed = context.job.plan.trial.as_ref().and_then(|trial| trial.minutes);
-    let Some(task) = option.tasks.iter().find(|task| task.basis.starts_with("your timed section")) else {
+    let Some(task) = option.tasks.iter().find(|task| task.basis.is_timed()) else {
         return;
     };
     let Some(timed) = timed.map(Minutes::to_minutes) else { return };
@@ -141,12 +141,12 @@ fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) 
         ui,
         context.palette,
         format!(
-            "{} takes {} h in all, {} h of it still to come (± {} h four times in five): {}.",
+            "{} takes {} h in all, {} h of it still to come (± {} h four times in five). {}",
             task.name,
             show_number(all, 1),
             show_number(rest, 1),
             show_number(spread, 1),
-            task.basis
+            task.basis.say(context.words)
         ),
     );
 }
