@@ -27,15 +27,9 @@ mod tests;
 
 use std::cmp::Ordering;
 
-<<<<<<< HEAD
-use kinds::{Kinds, Lengths, whole_millimeters};
-use pattern::{Board, to_count, to_number};
-use rounding::{Rounding, cheapest};
-=======
 use groups::{Groups, Lengths, whole_millimeters};
 use problem::{Board, cheapest_board, to_count, to_number};
 use solver::Solver;
->>>>>>> cutting
 
 /// A length of board that can be bought, any number of times.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -96,34 +90,12 @@ pub enum CannotCut {
     TooLong {
         /// The longest piece, meters.
         piece: f64,
-<<<<<<< HEAD
-        /// The longest usable length, metres.
-        sanitized: f64,
-    },
-}
-
-impl fmt::Display for CannotCut {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NoStock => write!(f, "no stock has a length and a price"),
-            Self::TooLong { piece, sanitized } => {
-                write!(f, "a piece of {piece:.3} m is longer than the {sanitized:.3} m a board gives at most")
-            }
-        }
-    }
-}
-
-impl std::error::Error for CannotCut {}
-
-/// Micrometres in a metre.
-=======
         /// The longest usable length, meters.
         usable: f64,
     },
 }
 
 /// Micrometers in a meter.
->>>>>>> cutting
 const MICRO: f64 = 1e6;
 /// Longer lengths, in meters, count as this.
 const LONGEST: f64 = 1e6;
@@ -141,17 +113,6 @@ struct Stock {
 
 impl Stock {
     fn new(stock: &[StockLength], rules: &CuttingRules) -> Self {
-<<<<<<< HEAD
-        let some = |meters: f64| if meters.is_finite() { meters.clamp(0.0, LONGEST) } else { 0.0 };
-        let kerf = (some(rules.kerf) * MICRO - 1e-3).ceil().max(0.0);
-        let share = 1.0 - some(rules.defects).min(1.0);
-        let (mut boards, mut places) = (Vec::new(), Vec::new());
-        for (place, &StockLength { length, price }) in stock.iter().enumerate() {
-            if some(length) > 0.0 && price > 0 {
-                let sanitized = ((some(length) * share - some(rules.end_trim)) * MICRO + 1e-3).floor();
-                boards.push(Board { room: sanitized.max(0.0) + kerf, price: from_cents(price) });
-                places.push(place);
-=======
         let clean = |meters: f64| if meters.is_finite() { meters.clamp(0.0, LONGEST) } else { 0.0 };
         let kerf = (clean(rules.kerf) * MICRO - 1e-3).ceil().max(0.0);
         let sound = 1.0 - clean(rules.defects).min(1.0);
@@ -162,7 +123,6 @@ impl Stock {
                 boards.push(Board { capacity: usable.max(0.0) + kerf, price: from_cents(price) });
                 indices.push(index);
                 price_step = greatest_common_divisor(price_step, price);
->>>>>>> cutting
             }
         }
         Self { boards, indices, kerf, price_step: from_cents(price_step) }
@@ -187,20 +147,12 @@ pub fn cutting_list(
 ) -> Result<CuttingList, CannotCut> {
     let lengths = whole_millimeters(pieces);
     let Some(&(longest, _)) = lengths.first() else { return Ok(empty(stock)) };
-<<<<<<< HEAD
-    let bought = Stock::new(stock, rules);
-    let rooms = bought.boards.iter().map(|board| board.room - bought.kerf);
-    let sanitized = rooms.max_by(f64::total_cmp).ok_or(CannotCut::NoStock)?;
-    if longest * 1e3 > sanitized {
-        return Err(CannotCut::TooLong { piece: longest / 1e3, sanitized: sanitized / MICRO });
-=======
     let available = Stock::new(stock, rules);
     let Stock { boards, kerf, price_step, .. } = &available;
     let usable = boards.iter().map(|board| board.capacity - kerf).max_by(f64::total_cmp);
     let usable = usable.ok_or(CannotCut::NoStock)?;
     if longest * 1e3 > usable {
         return Err(CannotCut::TooLong { piece: longest / 1e3, usable: usable / MICRO });
->>>>>>> cutting
     }
     let mut groups = Groups::new(&lengths, *kerf);
     let items = groups.as_longest();
