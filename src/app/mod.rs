@@ -53,7 +53,7 @@ mod top_bar;
 mod view;
 mod widgets;
 mod worker;
-mod year_strip;
+mod time_line;
 
 use std::path::{Path, PathBuf};
 

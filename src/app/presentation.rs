@@ -6,7 +6,7 @@ use eframe::egui::{
 
 use super::command::Command;
 use super::context::WindowContext;
-use super::{drawing, theme, year_strip};
+use super::{drawing, theme, time_line};
 use crate::assess::RepairOption;
 use crate::papers::{Words, weighed};
 use crate::words::causes::chance_as_odds;
@@ -111,7 +111,7 @@ fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, words: &Words) {
 fn year(ui: &mut Ui, context: &mut WindowContext<'_>, words: &Words) {
     title(ui, "How it goes through the year");
     say(ui, &words.moves);
-    year_strip::year_strip(ui, context);
+    time_line::time_line(ui, context);
 }
 
 fn ways(ui: &mut Ui, context: &mut WindowContext<'_>) {
