@@ -7,7 +7,7 @@ use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, ScrollArea, Ui,
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, top_bar, time_line};
+use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 84.0;

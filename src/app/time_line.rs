@@ -211,7 +211,12 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         }
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, context.day());
-        ui.label(say!(context.words, "time-line-day", date = shown, gap = &shown_section_gap(context, state)));
+        ui.label(say!(
+            context.words,
+            "time-line-day",
+            date = shown,
+            gap = &shown_section_gap(context, state)
+        ));
         if ui.available_width() > 196.0 {
             legend(ui, context);
         }
@@ -302,7 +307,9 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
     });
     let name = context.words.text("time-line");
-    response.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name.as_ref()));
+    response
+        .response
+        .widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name.as_ref()));
     let inner = response.inner;
     context.commands.extend(asked);
     inner
