@@ -9,7 +9,8 @@ use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
 use gapwright::job::{Job, PriceBook, Problem, Severity, Catalog, file, jobs_in, learn_rates, save_prices};
-use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
+use gapwright::papers::{PaperError, PaperWords, Papers, Templates, export};
+use gapwright::words::{Say as _, Words};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -114,7 +115,8 @@ fn run(command: Command) -> Result<ExitCode, String> {
     match command {
         Command::Export { job, out } => {
             let opened = Opened::load(&job)?;
-            let files = export(&opened.assessment).map_err(|error| error.to_string())?;
+            let files = export(&opened.assessment)
+                .map_err(|error| error.say(&PaperWords::us_english(&opened.job).owner))?;
             write_files(&out, files)?;
             Ok(opened.status())
         }
@@ -150,7 +152,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         Command::Rates { folder, catalog } => rates(&folder, catalog.as_deref()),
         Command::Papers { job, out, templates } => {
             let opened = Opened::load(&job)?;
-            let good = write_papers(&opened, &out, Templates { folder: templates })?;
+            let good = write_papers(&opened, &out, templates)?;
             Ok(if good { opened.status() } else { ExitCode::from(FAULTY) })
         }
         Command::Schema => {
@@ -158,12 +160,9 @@ fn run(command: Command) -> Result<ExitCode, String> {
             Ok(ExitCode::SUCCESS)
         }
         Command::Templates { out } => {
-            let templates = Templates::in_folder(&out);
-            for paper in Paper::ALL {
-                let made = templates.make_own(paper);
-                let path =
-                    made.map_err(|error| format!("“{}” cannot be written to: {error}", out.display()))?;
-                print(&path.map_or_else(String::new, |path| format!("{}\n", path.display())))?;
+            let words = Words::us_english(Units::default(), "$");
+            for path in Templates::write_all(&out).map_err(|error| error.say(&words))? {
+                print(&format!("{}\n", path.display()))?;
             }
             Ok(ExitCode::SUCCESS)
         }
@@ -247,23 +246,20 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
 }
 
 /// Writes all papers; returns whether all templates were good.
-fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<bool, String> {
-    let papers = Papers::with(&opened.assessment, templates);
-    let one = |paper: Paper| {
-        let told = |error: PaperError| format!("{}: {error}", paper.name());
-        let (typeset, fault) = papers.typeset_whatever(paper).map_err(told)?;
-        let pdf = typeset.pdf().map_err(told)?;
-        Ok(((format!("{}.pdf", paper.file_stem()), pdf), fault.map(told)))
-    };
-    let made = Paper::ALL.into_par_iter().map(one).collect::<Result<Vec<_>, String>>()?;
-    let (files, faults): (Vec<_>, Vec<_>) = made.into_iter().unzip();
-    let mut good = true;
-    for fault in faults.into_iter().flatten() {
-        eprintln!("{fault}. The built-in one was used.");
-        good = false;
+fn write_papers(opened: &Opened, out: &Path, folder: Option<PathBuf>) -> Result<bool, String> {
+    let words = PaperWords::us_english(&opened.job);
+    let told = |error: PaperError| error.say(&words.owner);
+    let templates = folder.map(Templates::in_existing_folder).transpose().map_err(told)?;
+    let papers = Papers::with(&opened.assessment, templates.unwrap_or_default(), &words);
+    let written = papers.write(out, || false).map_err(told)?;
+    let faults: Vec<String> = written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect();
+    for fault in &faults {
+        eprintln!("{fault}");
     }
-    write_files(out, files)?;
-    Ok(good)
+    for paper in &written {
+        print(&format!("{}\n", paper.path.display()))?;
+    }
+    Ok(faults.is_empty())
 }
 
 /// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.

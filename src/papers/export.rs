@@ -1,13 +1,16 @@
 //! Everything of a job for other programs: tables, pictures, the drawing as DXF, the whole as JSON.
 
+use std::path::Path;
+
 use typst::foundations::Bytes;
 
 use crate::assess::{Assessment, Report, joints_csv, materials_csv, tasks_csv, year_csv};
-use crate::job::Job;
 use crate::surface::outlines::{Shape, write_dxf};
+use crate::words::{Say, Words, say};
 
 use super::figure;
-use super::typeset::{Files, PageImage, PaperError, Typeset};
+use super::typeset::{Files, PageImage, Typeset};
+use super::{PaperError, PaperWords};
 
 /// Why something cannot be exported.
 #[derive(Debug, thiserror::Error)]
@@ -29,13 +32,26 @@ pub enum ExportError {
     Drawing(String),
 }
 
+impl Say for ExportError {
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Table(error) => say!(words, "export-fault-table", reason = &error.to_string()),
+            Self::Json(error) => say!(words, "export-fault-json", reason = &error.to_string()),
+            Self::Picture(error) => say!(words, "export-fault-picture", reason = &error.to_string()),
+            Self::Png(error) => say!(words, "export-fault-picture", reason = &error.to_string()),
+            Self::Drawing(reason) => say!(words, "export-fault-drawing", reason = reason),
+        }
+    }
+}
+
 /// The files with their names: JSON, tables, each surface and the year as SVG and PNG, the boards and
 /// joints of all surfaces as DXF.
 ///
 /// # Errors
 /// If one of them cannot be made.
 pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportError> {
-        let job = &*assessment.job;
+    // Files for other programs are in US English, whatever the language of the papers.
+    let words = PaperWords::us_english(&assessment.job).owner;
     let json = serde_json::to_string_pretty(&Report::new(assessment, &[]))? + "\n";
     let mut files = vec![
         ("assessment.json".to_owned(), json.into_bytes()),
@@ -45,7 +61,7 @@ pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportE
         ("materials.csv".to_owned(), materials_csv(assessment)?.into_bytes()),
         ("drawing.dxf".to_owned(), drawing(assessment)?),
     ];
-    for (name, svg) in figure::figures(assessment) {
+    for (name, svg) in figure::figures(assessment, &words) {
         files.push((name.replace(".svg", ".png"), png(&name, &svg)?));
         files.push((name, svg.into_bytes()));
     }
@@ -60,7 +76,7 @@ pub fn picture(name: &str, svg: &str) -> Result<PageImage, PaperError> {
     let page = format!("#set page(width: 400pt, height: auto, margin: 8pt)\n#image(\"{name}\", width: 100%)");
     let mut files = Files::default();
     files.add(name, Bytes::from_string(svg.to_owned()));
-    let typeset = Typeset::new(&page, &files)?;
+    let typeset = Typeset::new(&page, &files).map_err(|error| error.of(Path::new(name)))?;
     let mut pages = typeset.images(4.0).into_iter();
     pages.next().ok_or_else(|| PaperError { line: 0, reason: "the picture is empty".to_owned() })
 }
@@ -69,7 +85,7 @@ pub fn picture(name: &str, svg: &str) -> Result<PageImage, PaperError> {
 fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
     let picture = picture(name, svg)?;
     let size = |pixels: usize| u32::try_from(pixels).unwrap_or(0);
-    // The page is opaque, so premultiplied colours are plain ones.
+    // The page is opaque, so premultiplied colors are plain ones.
     let pixels = image::RgbaImage::from_raw(size(picture.width), size(picture.height), picture.rgba);
     let mut bytes = std::io::Cursor::new(Vec::new());
     pixels.unwrap_or_default().write_to(&mut bytes, image::ImageFormat::Png)?;
@@ -78,7 +94,7 @@ fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
 
 /// Boards, joints and outlines, a layer for each kind and surface; surfaces stand side by side.
 fn drawing(assessment: &Assessment) -> Result<Vec<u8>, ExportError> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut layers: Vec<(String, Vec<Shape>)> = Vec::new();
     let mut right = 0.0;
     for (surface, laid) in job.surfaces.iter().zip(&assessment.layouts) {

@@ -5,6 +5,7 @@ use std::sync::{LazyLock, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::{Entry, PatternElement};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use include_dir::{Dir, include_dir};
@@ -23,6 +24,8 @@ const US_ENGLISH: &str = "en-US";
 pub struct Language {
     tag: String,
     bundle: FluentBundle<FluentResource>,
+    /// Ids of the messages without arguments, in the order of the catalogs.
+    plain: Vec<String>,
     formatters: OnceLock<Formatters>,
 }
 
@@ -61,11 +64,13 @@ impl Language {
             let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
             shown.ok()
         }));
+        let mut plain = Vec::new();
         for text in texts {
             let resource = FluentResource::try_new(text).map_err(|(_, errors)| format!("{errors:?}"))?;
+            plain.extend(resource.entries().filter_map(plain_id).map(str::to_owned));
             bundle.add_resource(resource).map_err(|errors| format!("{errors:?}"))?;
         }
-        Ok(Self { tag: tag.to_owned(), bundle, formatters: OnceLock::new() })
+        Ok(Self { tag: tag.to_owned(), bundle, plain, formatters: OnceLock::new() })
     }
 
     /// US English.
@@ -98,6 +103,11 @@ impl Language {
             Some(attribute) => message.get_attribute(attribute).is_some(),
             None => message.value().is_some(),
         })
+    }
+
+    /// The ids of its messages without arguments.
+    pub(super) fn plain_ids(&self) -> impl Iterator<Item = &str> {
+        self.plain.iter().map(String::as_str)
     }
 
     /// How it writes numbers, lists and dates.
@@ -136,6 +146,14 @@ impl Language {
         }
         Cow::Owned(text.into_owned())
     }
+}
+
+/// The id of a message that is text alone.
+fn plain_id<'a>(entry: &'a Entry<&str>) -> Option<&'a str> {
+    let Entry::Message(message) = entry else { return None };
+    let elements = &message.value.as_ref()?.elements;
+    let plain = elements.iter().all(|element| matches!(element, PatternElement::TextElement { .. }));
+    plain.then_some(message.id.name)
 }
 
 /// A message's id and the attribute after the point.
