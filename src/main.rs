@@ -8,7 +8,10 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
-use gapwright::job::{Job, PriceBook, Problem, Severity, Catalog, file, jobs_in, learn_rates, save_prices};
+use gapwright::job::{
+    Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
+};
+use gapwright::measure::Units;
 use gapwright::papers::{PaperError, PaperWords, Papers, Templates, export};
 use gapwright::words::{Say as _, Words};
 use rayon::prelude::*;
@@ -175,7 +178,7 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
         .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
     let done = AtomicUsize::new(0);
     let line = |(path, job): &(PathBuf, Job)| {
-        let assessment = assess(job, Catalog::built_in());
+        let assessment = assess(job.clone(), Catalog::built_in());
         let count = done.fetch_add(1, Ordering::Relaxed) + 1;
         if count.is_multiple_of(10) || count == jobs.len() {
             eprintln!("{count} of {} jobs", jobs.len());
@@ -280,7 +283,7 @@ struct Opened {
 impl Opened {
     fn load(path: &Path) -> Result<Self, String> {
         let loaded = file::load(path).map_err(|error| error.to_string())?;
-        let assessment = assess(&loaded.job, Catalog::built_in());
+        let assessment = assess(loaded.job.clone(), Catalog::built_in());
         let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {
             eprintln!("{}", problem.words(&opened.job));
@@ -322,8 +325,8 @@ fn open_window(path: Option<PathBuf>) -> Result<ExitCode, String> {
     let opened = match path {
         Some(path) => Opened::load(&path)?,
         None => {
-            let job = app::demo_job();
-            let assessment = assess(&job, Catalog::built_in());
+            let job = demo_job();
+            let assessment = assess(job.clone(), Catalog::built_in());
             Opened { job, assessment, unread: vec![] }
         }
     };

@@ -4,7 +4,7 @@ use eframe::egui::Ui;
 
 use super::context::WindowContext;
 use super::entry::entry;
-use super::tabs::term;
+use super::widgets::term;
 use crate::job::fields::{At, Field, Figure};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units};
@@ -39,8 +39,7 @@ impl WindowContext<'_> {
         };
         let words = self.words;
         if let Some(value) = entry(ui, name, &shown, width, |text| read(figure, text, units, words)) {
-            let undo = self.words.text(&format!("field-{}", field.id));
-            self.edit(undo, move |job: &mut Job| (figure.write)(job, at, value));
+            self.edit(format!("field-{}", field.id), move |job: &mut Job| (figure.write)(job, at, value));
         }
     }
 }

@@ -6,7 +6,7 @@ use rayon::prelude::*;
 
 use crate::air::IndoorYear;
 use crate::cause::{InstallMoisture, OriginInputs, against_marks, install_moisture};
-use crate::job::{Job, Place, Problem, Severity, Catalog};
+use crate::job::{Catalog, Job, Place, Problem, Severity};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
     smallest_class, stack, target, widest_board,
@@ -177,7 +177,12 @@ fn build_ups(job: &Job, catalog: &Catalog, year: &IndoorYear) -> Vec<Option<Arc<
     let panels: Vec<Option<Panel>> = sections
         .map(|section| {
             let board = &section.board;
-            Some(panel(board, catalog.species(&board.species)?, catalog.coating(board.finish)?, &catalog.films))
+            Some(panel(
+                board,
+                catalog.species(&board.species)?,
+                catalog.coating(board.finish)?,
+                &catalog.films,
+            ))
         })
         .collect();
     let mut distinct: Vec<Panel> = Vec::new();
@@ -208,7 +213,8 @@ pub(super) fn section_states(
     for (surface_index, surface) in job.surfaces.iter().enumerate() {
         for (section_index, section) in surface.sections.iter().enumerate() {
             let board = &section.board;
-            let (Some(species), Some(settled)) = (catalog.species(&board.species), build_ups.next().flatten())
+            let (Some(species), Some(settled)) =
+                (catalog.species(&board.species), build_ups.next().flatten())
             else {
                 continue;
             };

@@ -7,11 +7,11 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::letterhead::Contractor;
 use super::catalog::Catalog;
+use super::letterhead::Contractor;
 use crate::joint::Sealant;
 use crate::measure::Money;
-use crate::repair::{Material, RepairMethod, Outcome, Paint, Prices, Step, Task};
+use crate::repair::{Material, Outcome, Paint, Prices, RepairMethod, Step, Task};
 use crate::surface::BoardSpec;
 
 /// Boards under a name.
@@ -358,6 +358,6 @@ mod tests {
         own.paints[0].solids = Percent::pct(0.0);
         own.sealants[0].packs.clear();
         assert_eq!(own.faults().len(), 4);
-        assert_eq!(*catalog.with(Some(&own)), *catalog);
+        assert_eq!(*catalog.with(Some(&own)), **catalog);
     }
 }

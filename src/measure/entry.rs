@@ -123,7 +123,7 @@ impl Quantity {
             Self::Angle(_) => Self::Angle(Angle::degrees(number()?)),
             Self::Money(_) => Self::Money(parse_money(text)?),
             Self::Hours(_) => Self::Hours(Hours::h(number()?)),
-            Self::Minutes(_) => Self::Minutes(Minutes::minutes(number()?)),
+            Self::Minutes(_) => Self::Minutes(Minutes::of(number()?)),
         })
     }
 }
@@ -132,7 +132,11 @@ impl Quantity {
 fn whole(text: &str) -> Result<u32, EntryError> {
     let number = parse_number(text)?.round();
     // Past what a count holds it is out of every range all the same.
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the type's range")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "clamped to the type's range"
+    )]
     Ok(number.clamp(0.0, f64::from(u32::MAX)) as u32)
 }
 

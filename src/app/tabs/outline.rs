@@ -3,10 +3,10 @@
 use eframe::egui::{Grid, RichText, Ui};
 
 use super::boards::{KINDS, LARGEST, choose};
-use super::term;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
+use crate::app::widgets::term;
 use crate::job::{Job, Place};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, pattern::rectangle};
@@ -56,7 +56,9 @@ pub(super) fn outline(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
         }
     });
     window_walls(ui, context, on);
-    corners(ui, context, "Outline", &surface.outline, move |job| Some(&mut job.surfaces.get_mut(on)?.outline));
+    corners(ui, context, "Outline", &surface.outline, move |job| {
+        Some(&mut job.surfaces.get_mut(on)?.outline)
+    });
     for (index, opening) in surface.openings.iter().enumerate() {
         ui.separator();
         ui.push_id(("opening", index), |ui| {
@@ -140,8 +142,10 @@ pub(super) fn corners(
         for (index, point) in points.iter().enumerate() {
             let number = index + 1;
             ui.label(number.to_string());
-            let x = context.room_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere.clone());
-            let y = context.room_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone());
+            let x =
+                context.room_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere.clone());
+            let y =
+                context.room_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone());
             if x.is_some() || y.is_some() {
                 context.edit("Move corner", move |job| {
                     if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
@@ -244,7 +248,12 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
     }
 }
 
-fn edit_divider(context: &mut WindowContext<'_>, on: usize, index: usize, change: impl FnOnce(&mut Divider) + 'static) {
+fn edit_divider(
+    context: &mut WindowContext<'_>,
+    on: usize,
+    index: usize,
+    change: impl FnOnce(&mut Divider) + 'static,
+) {
     context.edit("Divider", move |job| {
         if let Some(divider) = job.surfaces.get_mut(on).and_then(|surface| surface.dividers.get_mut(index)) {
             change(divider);

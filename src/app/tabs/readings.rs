@@ -2,12 +2,12 @@
 
 use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
-use super::remark;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
+use crate::app::widgets::remark;
 use crate::job::Place;
 use crate::measure::{
     Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
@@ -20,7 +20,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if job.survey.gaps.is_empty() {
         remark(
             ui,
-            context,
+            context.palette,
             "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.",
         );
         return;
@@ -28,7 +28,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} readings, {open} open. Type more by clicking joints on the drawing.",
             job.survey.gaps.len()

@@ -2,9 +2,9 @@
 
 use super::Problems;
 use crate::air::{HouseModel, IndoorAir};
+use crate::job::catalog::Catalog;
 use crate::job::document::Job;
 use crate::job::problem::Place;
-use crate::job::catalog::Catalog;
 use crate::job::sanitized::is_of_a_room;
 use crate::measure::{Humidity, Temperature};
 

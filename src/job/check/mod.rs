@@ -7,9 +7,9 @@ mod readings;
 
 use std::collections::HashSet;
 
+use super::catalog::Catalog;
 use super::document::Job;
 use super::problem::{Place, Problem, Severity};
-use super::catalog::Catalog;
 use crate::measure::show_date;
 use crate::surface::{Part, SurfaceLayout, faults};
 

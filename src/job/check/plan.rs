@@ -3,10 +3,10 @@
 use jiff::civil::Date;
 
 use super::Problems;
+use crate::job::catalog::Catalog;
 use crate::job::document::Job;
 use crate::job::price_book::PriceBook;
 use crate::job::problem::Place;
-use crate::job::catalog::Catalog;
 use crate::job::sanitized;
 use crate::measure::{Length, Minutes, Percent};
 use crate::repair::{Plan, Step};

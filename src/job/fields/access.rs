@@ -11,11 +11,17 @@ use crate::survey::{GapReading, LaterGap, MoistureReading, RoomReading};
 macro_rules! part {
     ($read:ident, $write:ident -> $type:ty: |$job:ident, $at:ident| $get:expr, $get_mut:expr) => {
         #[expect(clippy::allow_attributes, reason = "not every part looks at both indices")]
-        pub(super) fn $read($job: &Job, #[allow(unused_variables, reason = "likewise")] $at: At) -> Option<&$type> {
+        pub(super) fn $read(
+            $job: &Job,
+            #[allow(unused_variables, reason = "likewise")] $at: At,
+        ) -> Option<&$type> {
             $get
         }
         #[expect(clippy::allow_attributes, reason = "not every part looks at both indices")]
-        pub(super) fn $write($job: &mut Job, #[allow(unused_variables, reason = "likewise")] $at: At) -> Option<&mut $type> {
+        pub(super) fn $write(
+            $job: &mut Job,
+            #[allow(unused_variables, reason = "likewise")] $at: At,
+        ) -> Option<&mut $type> {
             $get_mut
         }
     };

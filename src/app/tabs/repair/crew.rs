@@ -7,7 +7,7 @@ use eframe::egui::{Grid, Ui};
 use super::{edit_plan, money_entry, named};
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::job::Place;
 use crate::measure::{Hours, Length, Money, Percent};
 use crate::repair::{Height, OldSealant, Plan, RoundTo, TaxOn};
@@ -62,7 +62,9 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         term(ui, "Old sealant", "Hard sealant has to be cut twice, soft sealant smears.");
         let kinds =
             [(OldSealant::Cuts, "cuts well"), (OldSealant::Hard, "hard"), (OldSealant::Soft, "soft, sticky")];
-        choices(ui, context, "Old sealant", site.old_sealant, &kinds, |plan, kind| plan.site.old_sealant = kind);
+        choices(ui, context, "Old sealant", site.old_sealant, &kinds, |plan, kind| {
+            plan.site.old_sealant = kind
+        });
         ui.label("The room");
         ui.horizontal(|ui| {
             let (mut furnished, mut tight) = (site.furnished, site.tight);
@@ -127,7 +129,8 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.label("Works on");
         let days = [(false, "weekdays"), (true, "weekends too")];
         choices(ui, context, "Works on", plan.weekends, &days, |plan, weekends| plan.weekends = weekends);
-        let paints: Vec<&str> = context.catalog.paints.iter().map(|paint| paint.name.as_str()).collect();
+        let paints: Vec<&str> =
+            context.assessment.catalog.paints.iter().map(|paint| paint.name.as_str()).collect();
         ui.label("Primer");
         named(ui, context, "Primer", &plan.primer, &paints, |plan, name| plan.primer = name);
         ui.end_row();
@@ -193,7 +196,11 @@ pub(super) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.end_row();
     });
     problems(ui, context, &["burden", "equipment", "least charge", "deposit", "contingency", "discount"]);
-    remark(ui, context, "Taxes on labour and materials differ from place to place: ask whoever keeps your books.");
+    remark(
+        ui,
+        context.palette,
+        "Taxes on labour and materials differ from place to place: ask whoever keeps your books.",
+    );
 }
 
 /// An amount of the plan: its name, what it means, value, and how it is set.

@@ -5,7 +5,7 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 use super::{amount_label, edit_plan, plain_money, read_money};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::assess::RepairOption;
 use crate::job::Place;
 use crate::measure::{Length, parse_length, show_number};
@@ -52,7 +52,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
         }
     });
     context.problems(ui, |place| *place == Place::Plan("own prices"));
-    remark(ui, context, "Empty a price to go back to the shelf's.");
+    remark(ui, context.palette, "Empty a price to go back to the shelf's.");
     if let Some(list) = &option.cutting {
         cutting(ui, context, list);
     }
@@ -90,7 +90,7 @@ fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {
     let over = 100.0 * (1.0 - list.bound / (list.price as f64).max(1.0));
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} % of what is bought becomes no board: ends, saw cuts, defects and offcuts. No list can be more than {} % cheaper.",
             show_number(100.0 * list.waste, 0),
@@ -122,7 +122,8 @@ fn stock(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
         term(ui, "Cut off ends", "Cut off every board before it is used, both ends together.");
-        let trim = context.length_entry(ui, "Cut off ends", stock.end_trim, Length::ZERO..=Length::m(0.5), 74.0);
+        let trim =
+            context.length_entry(ui, "Cut off ends", stock.end_trim, Length::ZERO..=Length::m(0.5), 74.0);
         if let Some(trim) = trim {
             edit_plan(context, "Cut off ends", move |plan| plan.stock.end_trim = trim);
         }

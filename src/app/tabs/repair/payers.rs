@@ -5,7 +5,7 @@ use eframe::egui::{ComboBox, Grid, RichText, Ui};
 use super::{amount_label, edit_plan};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::assess::RepairOption;
 use crate::job::Place;
 use crate::measure::{Money, Percent};
@@ -31,7 +31,7 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repa
     if price.contractor > Money::ZERO {
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "The letter names {} as borne by you: that is your goodwill in money.",
                 money(price.contractor)
@@ -82,7 +82,13 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
 }
 
 /// A share that leaves the other payer's room.
-fn share_entry(ui: &mut Ui, context: &mut WindowContext<'_>, who: &str, line: Option<PriceLine>, shares: Shares) {
+fn share_entry(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    who: &str,
+    line: Option<PriceLine>,
+    shares: Shares,
+) {
     let contractor = who == "Contractor";
     let (share, other) = match contractor {
         true => (shares.contractor, shares.supplier),

@@ -1,0 +1,544 @@
+//! The program from outside: what it prints, what it writes and how it ends.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::ffi::OsStr;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use jiff::civil::Date;
+use serde_json::Value;
+use tempfile::TempDir;
+
+const EXAMPLES: [&str; 3] = ["tea_room", "stair_hall", "porch_room"];
+
+fn example(name: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("examples").join(name).with_extension("ron")
+}
+
+/// Runs the program without a display.
+fn run<A: AsRef<OsStr>>(arguments: impl IntoIterator<Item = A>) -> Output {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_gapwright"));
+    command.args(arguments).env_remove("DISPLAY").env_remove("WAYLAND_DISPLAY").env_remove("RUST_LOG");
+    command.output().unwrap()
+}
+
+/// Runs a command of the program on a job.
+fn on(job: &Path, command: &str, more: &[&str]) -> Output {
+    let arguments = [command.as_ref(), job.as_os_str()];
+    run(arguments.into_iter().chain(more.iter().map(OsStr::new)))
+}
+
+fn out(output: &Output) -> &str {
+    std::str::from_utf8(&output.stdout).unwrap()
+}
+
+fn err(output: &Output) -> &str {
+    std::str::from_utf8(&output.stderr).unwrap()
+}
+
+/// Asserts that the program is done, with nothing to complain of, and gives what it printed.
+#[track_caller]
+fn printed(output: &Output) -> &str {
+    assert_eq!(output.status.code(), Some(0), "{}: {}{}", output.status, out(output), err(output));
+    assert_eq!(err(output), "", "it complains");
+    out(output)
+}
+
+fn report(name: &str) -> Value {
+    serde_json::from_str(printed(&on(&example(name), "assess", &["--json"]))).unwrap()
+}
+
+fn items(value: &Value) -> &[Value] {
+    value.as_array().unwrap()
+}
+
+fn text(value: &Value) -> &str {
+    value.as_str().unwrap_or_else(|| panic!("{value} is no text"))
+}
+
+// Words.
+
+#[test]
+fn assess_prints_title_answer_and_cause() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let words = on(&example(name), "assess", &[]);
+        let lines: Vec<&str> = printed(&words).lines().collect();
+        assert_eq!(lines[0], text(&report["title"]), "{name}");
+        assert_eq!(lines[1], text(&report["answer"]), "{name}");
+        assert_eq!(lines[2], text(&report["cause"]), "{name}");
+        assert_eq!(report["complete"], Value::Bool(true), "{name}");
+        for problem in items(&report["problems"]) {
+            let what = text(&problem["what"]);
+            assert!(lines.iter().any(|line| line.contains(what)), "{name}: “{what}” is not printed");
+        }
+        for missing in items(&report["missing"]) {
+            assert!(out(&words).contains(text(missing)), "{name}: {missing} is not printed");
+        }
+    }
+}
+
+#[test]
+fn check_prints_a_line_for_each_problem() {
+    for name in EXAMPLES {
+        let (checked, report) = (on(&example(name), "check", &[]), report(name));
+        let problems = items(&report["problems"]);
+        if problems.is_empty() {
+            assert_eq!(printed(&checked), "Nothing wrong.\n", "{name}");
+            continue;
+        }
+        let lines: Vec<&str> = printed(&checked).lines().collect();
+        assert_eq!(lines.len(), problems.len(), "{name}");
+        for (line, problem) in lines.iter().zip(problems) {
+            let expected = ["severity", "place", "what", "fix"].map(|key| text(&problem[key]));
+            let [severity, place, what, fix] = expected;
+            assert_eq!(*line, format!("{severity}: {place}: {what}. {fix}."), "{name}");
+        }
+    }
+}
+
+// JSON.
+
+/// Every key of `value` with what it holds, at any depth.
+fn keys<'a>(value: &'a Value, found: &mut Vec<(&'a str, &'a Value)>) {
+    match value {
+        Value::Object(fields) => {
+            for (key, value) in fields {
+                found.push((key, value));
+                keys(value, found);
+            }
+        }
+        Value::Array(items) => items.iter().for_each(|item| keys(item, found)),
+        _ => {}
+    }
+}
+
+#[test]
+fn every_key_is_documented() {
+    let readme = Path::new(env!("CARGO_MANIFEST_DIR")).join("README.md");
+    let readme = fs::read_to_string(readme).unwrap_or_default();
+    let mut missing = BTreeSet::new();
+    for name in EXAMPLES {
+        let report = report(name);
+        let mut found = Vec::new();
+        keys(&report, &mut found);
+        assert!(found.len() > 100, "{name} has {} keys only", found.len());
+        let unknown = found.iter().filter(|(key, _)| !readme.contains(&format!("`{key}`")));
+        missing.extend(unknown.map(|(key, _)| (*key).to_owned()));
+    }
+    assert!(missing.is_empty(), "README.md does not tell of {missing:?}");
+}
+
+/// Units that end a key or stand before its last word, as in `hours_sd`.
+const UNITS: [&str; 7] = ["mm", "m", "m2", "pct", "c", "hours", "days"];
+/// Keys of plain counts and factors.
+const COUNTS: [&str; 7] =
+    ["boards", "joints", "gaps_measured", "pieces", "more_readings", "odds_times", "odds_divided_by"];
+
+fn says_its_unit(key: &str) -> bool {
+    COUNTS.contains(&key) || key.split(['_', ' ']).any(|part| UNITS.contains(&part))
+}
+
+#[test]
+fn every_number_says_its_unit() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let mut found = Vec::new();
+        keys(&report, &mut found);
+        let numbers = || found.iter().filter(|(_, value)| value.is_number());
+        assert!(numbers().count() > 50, "{name}");
+        for (key, value) in numbers() {
+            assert!(says_its_unit(key), "{name}: {value} of what is `{key}`?");
+        }
+    }
+}
+
+/// An amount in cents: text with two decimals and nothing else.
+fn cents(value: &Value) -> i64 {
+    let (units, decimals) = text(value).split_once('.').unwrap_or_else(|| panic!("{value} has no cents"));
+    assert_eq!(decimals.len(), 2, "{value}");
+    format!("{units}{decimals}").parse().unwrap_or_else(|_| panic!("{value} is no amount"))
+}
+
+fn sum(price: &Value, keys: &[&str]) -> i64 {
+    keys.iter().map(|key| cents(&price[key])).sum()
+}
+
+#[test]
+fn the_parts_of_a_price_add_up_to_the_cent() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let options = items(&report["options"]);
+        assert_eq!(options.len(), 10, "{name}");
+        for option in options {
+            let price = &option["price"];
+            let total = cents(&price["total"]);
+            assert!(total > 0, "{name}");
+            let lines = ["labour", "materials", "equipment", "overhead", "contingency", "profit", "minimum"];
+            assert_eq!(sum(price, &lines) + sum(price, &["tax", "rounding"]), total, "{name}");
+            assert_eq!(sum(price, &["contractor", "supplier", "owner"]), total, "{name}");
+            assert!((cents(&price["total_low"])..=cents(&price["total_high"])).contains(&total), "{name}");
+            let lines = items(&option["materials"]);
+            for line in lines {
+                let pieces = i64::try_from(line["pieces"].as_u64().unwrap()).unwrap();
+                assert_eq!(cents(&line["price"]) * pieces, cents(&line["amount"]), "{name}: {line}");
+            }
+            let bought: i64 = lines.iter().map(|line| cents(&line["amount"])).sum();
+            assert_eq!(bought, cents(&price["materials"]), "{name}");
+        }
+    }
+}
+
+#[test]
+fn the_hours_of_the_tasks_are_those_of_the_option() {
+    for name in EXAMPLES {
+        for option in items(&report(name)["options"]) {
+            let hours: f64 = items(&option["tasks"]).iter().map(|task| task["hours"].as_f64().unwrap()).sum();
+            let told = option["labour_hours"].as_f64().unwrap();
+            // Each is rounded: tasks to a thousandth, their sum to a hundredth.
+            assert!((hours - told).abs() < 0.02, "{name}: {hours} and {told}");
+        }
+    }
+}
+
+#[test]
+fn one_option_is_chosen() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let chosen = items(&report["options"]).iter().filter(|option| option["chosen"] == Value::Bool(true));
+        assert_eq!(chosen.count(), 1, "{name}");
+    }
+}
+
+// Tables.
+
+type Row = BTreeMap<String, String>;
+
+/// Header and rows of a table.
+fn table(text: &str) -> (Vec<String>, Vec<Row>) {
+    let mut reader = csv::Reader::from_reader(text.as_bytes());
+    let header = reader.headers().unwrap().iter().map(str::to_owned).collect();
+    (header, reader.deserialize().map(Result::unwrap).collect())
+}
+
+/// The number in a cell, nothing where it is empty.
+fn number(row: &Row, column: &str) -> Option<f64> {
+    match row[column].as_str() {
+        "" => None,
+        cell => {
+            let number: f64 = cell.parse().unwrap_or_else(|_| panic!("{column}: “{cell}” is no number"));
+            assert!(number.is_finite(), "{column}: {cell}");
+            Some(number)
+        }
+    }
+}
+
+#[test]
+fn the_table_of_joints_is_that_of_the_report() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let (header, rows) = table(printed(&on(&example(name), "joints", &["--csv"])));
+        assert_eq!(header[..4], ["surface", "section", "joint", "kind"], "{name}");
+        assert_eq!(Some(rows.len() as u64), report["layout"]["joints"].as_u64(), "{name}");
+        let run = |wanted: &dyn Fn(&Row) -> bool| -> f64 {
+            let lengths = rows.iter().filter(|row| wanted(row)).filter_map(|row| number(row, "length_mm"));
+            lengths.sum::<f64>() / 1000.0
+        };
+        let kind = |kind: &'static str| move |row: &Row| row["kind"] == kind;
+        for (key, found) in [
+            ("board_edge_m", run(&kind("board to board"))),
+            ("board_end_m", run(&kind("board end"))),
+            ("divider_m", run(&kind("board to divider"))),
+            ("perimeter_m", run(&kind("perimeter"))),
+            ("sealed_m", run(&|row| row["sealed"] == "true")),
+        ] {
+            let told = report["layout"][key].as_f64().unwrap();
+            assert!((found - told).abs() < 1e-3, "{name}: {key} is {told}, the table's {found}");
+        }
+    }
+}
+
+#[test]
+fn every_column_of_the_table_of_joints_says_its_unit() {
+    let words = ["surface", "section", "joint", "kind", "measured", "sealed", "holds"];
+    let (header, rows) = table(printed(&on(&example("tea_room"), "joints", &["--csv"])));
+    for column in header.iter().filter(|column| !words.contains(&column.as_str())) {
+        assert!(says_its_unit(column), "{column}");
+        assert!(rows.iter().filter_map(|row| number(row, column)).count() > 0, "{column} is empty");
+    }
+    for row in &rows {
+        for column in ["measured", "sealed", "holds"] {
+            assert!(["true", "false"].contains(&row[column].as_str()), "{column}: {}", row[column]);
+        }
+        if let (Some(low), Some(high)) = (number(row, "narrowest_mm"), number(row, "widest_mm")) {
+            assert!(low <= high, "{row:?}");
+        }
+    }
+}
+
+#[test]
+fn the_year_has_a_row_for_each_day_from_the_visit() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let (header, rows) = table(printed(&on(&example(name), "year", &["--csv"])));
+        let mut expected = ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
+        for section in items(&report["sections"]) {
+            let of = format!("{}/{}", text(&section["surface"]), text(&section["section"]));
+            expected.extend([format!("{of} moisture_pct"), format!("{of} mean_gap_mm")]);
+        }
+        assert_eq!(header, expected, "{name}");
+        assert!(header[1..].iter().all(|column| says_its_unit(column)), "{header:?}");
+        assert_eq!(rows.len(), 365, "{name}");
+        let mut day: Date = text(&report["visited"]).parse().unwrap();
+        for row in &rows {
+            assert_eq!(row["date"], day.to_string(), "{name}");
+            assert!(header[1..].iter().all(|column| number(row, column).is_some()), "{name}: {row:?}");
+            day = day.tomorrow().unwrap();
+        }
+    }
+}
+
+// Papers.
+
+/// The papers of a job by their names.
+fn papers(job: &Path, folder: &Path) -> BTreeMap<String, Vec<u8>> {
+    let output = on(job, "papers", &["--out", folder.to_str().unwrap()]);
+    let told: Vec<PathBuf> = printed(&output).lines().map(PathBuf::from).collect();
+    let entries = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
+    let written: BTreeSet<PathBuf> = entries.collect();
+    assert_eq!(told.iter().cloned().collect::<BTreeSet<_>>(), written, "told is not what was written");
+    let name = |path: &Path| path.file_name().unwrap().to_string_lossy().into_owned();
+    written.iter().map(|path| (name(path), fs::read(path).unwrap())).collect()
+}
+
+const PAPERS: [&str; 6] = [
+    "buying-list.pdf",
+    "evidence-sheet.pdf",
+    "follow-up-card.pdf",
+    "letter.pdf",
+    "price-sheet.pdf",
+    "work-order.pdf",
+];
+
+#[test]
+fn the_papers_are_pdf_and_the_same_each_time() {
+    for name in EXAMPLES {
+        let folder = TempDir::new().unwrap();
+        // The folder is made, and those above it.
+        let (first, second) = (folder.path().join("new").join("papers"), folder.path().join("again"));
+        let once = papers(&example(name), &first);
+        assert_eq!(once.keys().collect::<Vec<_>>(), PAPERS, "{name}");
+        for (paper, bytes) in &once {
+            assert!(bytes.starts_with(b"%PDF"), "{name}: {paper}");
+            assert!(bytes.trim_ascii_end().ends_with(b"%%EOF"), "{name}: {paper} is cut short");
+        }
+        let again = papers(&example(name), &second);
+        assert!(once == again, "{name}: not the same bytes");
+        let over = papers(&example(name), &first);
+        assert!(once == over, "{name}: written over, not the same bytes");
+    }
+}
+
+#[test]
+fn papers_that_cannot_be_written_are_told() {
+    let folder = TempDir::new().unwrap();
+    let in_the_way = folder.path().join("file");
+    fs::write(&in_the_way, "in the way").unwrap();
+    let output = on(&example("tea_room"), "papers", &["--out", in_the_way.to_str().unwrap()]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(err(&output).contains(in_the_way.to_str().unwrap()), "{}", err(&output));
+    assert_eq!(fs::read(&in_the_way).unwrap(), b"in the way");
+}
+
+// How it ends.
+
+/// Every way to read a job, with its arguments after the job; papers go to `folder`.
+fn commands(folder: &Path) -> [(&'static str, Vec<&str>); 6] {
+    [
+        ("assess", vec![]),
+        ("assess", vec!["--json"]),
+        ("check", vec![]),
+        ("joints", vec!["--csv"]),
+        ("year", vec!["--csv"]),
+        ("papers", vec!["--out", folder.to_str().unwrap()]),
+    ]
+}
+
+/// A job file made of the tea room's by `change`, in a folder of its own.
+fn changed(change: impl FnOnce(&str) -> String) -> (TempDir, PathBuf) {
+    let folder = TempDir::new().unwrap();
+    let path = folder.path().join("changed.ron");
+    fs::write(&path, change(&fs::read_to_string(example("tea_room")).unwrap())).unwrap();
+    (folder, path)
+}
+
+#[test]
+fn a_job_with_errors_is_worked_out_and_ends_with_1() {
+    let (folder, path) = changed(|text| text.replacen("Pine, western white", "Balsa", 1));
+    for (command, more) in commands(&folder.path().join("papers")) {
+        let output = on(&path, command, &more);
+        assert_eq!(output.status.code(), Some(1), "{command} {more:?}: {}", err(&output));
+        assert!(!out(&output).is_empty(), "{command} {more:?} prints nothing");
+    }
+    for command in ["assess", "check"] {
+        let words = on(&path, command, &[]);
+        assert!(out(&words).contains("error: South slope, section A: Species “Balsa”"), "{}", out(&words));
+    }
+}
+
+#[test]
+fn a_warning_is_no_error() {
+    let (_folder, path) = changed(|text| text.replacen("Some(8.5)", "Some(35.0)", 1));
+    let output = on(&path, "check", &[]);
+    assert_eq!(output.status.code(), Some(0));
+    assert!(out(&output).contains("warning: moisture reading 1: "), "{}", out(&output));
+}
+
+#[test]
+fn a_file_read_in_part_says_what_is_left_out_and_ends_with_1() {
+    let (folder, path) = changed(|text| text.replacen("width: \"1/8 in\"", "width: \"wide\"", 1));
+    let line = fs::read_to_string(&path).unwrap().lines().position(|line| line.contains("wide")).unwrap() + 1;
+    for (command, more) in commands(&folder.path().join("papers")) {
+        let output = on(&path, command, &more);
+        assert_eq!(output.status.code(), Some(1), "{command} {more:?}");
+        assert!(err(&output).contains(&format!("line {line}, ")), "{command}: {}", err(&output));
+        assert!(!out(&output).is_empty(), "{command} {more:?} prints nothing");
+    }
+}
+
+#[test]
+fn a_file_that_cannot_be_read_is_named_and_ends_with_1() {
+    let folder = TempDir::new().unwrap();
+    let write = |name: &str, bytes: &[u8]| {
+        let path = folder.path().join(name);
+        fs::write(&path, bytes).unwrap();
+        path
+    };
+    let newer = write("newer.ron", b"Job(version: 2)");
+    let papers = folder.path().join("papers");
+    for path in [folder.path().join("none.ron"), write("binary.ron", &[0, 159, 146, 150]), newer] {
+        let name = path.file_name().unwrap().to_str().unwrap();
+        for (command, more) in commands(&papers) {
+            let output = on(&path, command, &more);
+            assert_eq!(output.status.code(), Some(1), "{command} {name}");
+            assert!(err(&output).contains(name), "{command} {name}: {}", err(&output));
+            assert_eq!(out(&output), "", "{command} {name}");
+        }
+    }
+    assert!(!papers.exists(), "papers of nothing were written");
+}
+
+#[test]
+fn wrong_usage_ends_with_2() {
+    let job = example("tea_room");
+    let job = job.to_str().unwrap();
+    for wrong in [
+        vec!["assess"],
+        vec!["assess", "--nonsense", job],
+        vec!["assess", job, job],
+        vec!["check"],
+        vec!["joints", job],
+        vec!["joints", "--csv"],
+        vec!["year", job],
+        vec!["papers", job],
+        vec!["papers", job, "--out"],
+        vec!["--nonsense"],
+        vec![job, job],
+    ] {
+        let output = run(&wrong);
+        assert_eq!(output.status.code(), Some(2), "{wrong:?}");
+        assert!(err(&output).contains("--help"), "{wrong:?}: {}", err(&output));
+        assert_eq!(out(&output), "", "{wrong:?}");
+    }
+}
+
+#[test]
+fn help_names_every_command() {
+    let help = run(["--help"]);
+    for command in ["assess", "check", "joints", "year", "papers"] {
+        assert!(printed(&help).contains(command), "{command}");
+    }
+    assert!(printed(&run(["--version"])).contains(env!("CARGO_PKG_VERSION")));
+}
+
+// Elsewhere there is always a display, and a window would open.
+#[cfg(all(unix, not(target_os = "macos")))]
+mod without_a_display {
+    use super::*;
+
+    #[test]
+    fn the_answer_of_the_demo_is_printed() {
+        let output = run([""; 0]);
+        assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+        assert!(err(&output).contains("no display"), "{}", err(&output));
+        assert_eq!(out(&output), printed(&on(&example("tea_room"), "assess", &[])));
+    }
+
+    #[test]
+    fn the_answer_of_the_job_named_is_printed() {
+        let output = run([example("porch_room")]);
+        assert_eq!(output.status.code(), Some(0), "{}", err(&output));
+        assert!(err(&output).contains("no display"), "{}", err(&output));
+        assert_eq!(out(&output), printed(&on(&example("porch_room"), "assess", &[])));
+        let missing = run(["none.ron"]);
+        assert_eq!(missing.status.code(), Some(1));
+        assert!(err(&missing).contains("none.ron"), "{}", err(&missing));
+        assert_eq!(out(&missing), "");
+    }
+}
+
+/// Everything for other programs: each file is what its name says.
+#[test]
+fn a_job_is_exported_whole() {
+    let folder = TempDir::new().unwrap();
+    let output = on(&example("tea_room"), "export", &["--out", folder.path().to_str().unwrap()]);
+    assert!(printed(&output).lines().count() >= 12);
+    let read = |name: &str| fs::read(folder.path().join(name)).unwrap();
+    let json: Value = serde_json::from_slice(&read("assessment.json")).unwrap();
+    assert_eq!(json, report("tea_room"));
+    for (table, head) in [("joints.csv", "surface"), ("tasks.csv", "task"), ("materials.csv", "name")] {
+        let text = String::from_utf8(read(table)).unwrap();
+        assert!(text.starts_with(head) && text.lines().count() > 5, "{table}");
+    }
+    assert!(read("surface-0.png").starts_with(b"\x89PNG") && read("year.png").len() > 5_000);
+    assert!(String::from_utf8(read("surface-1.svg")).unwrap().contains("<svg"));
+    // The drawing read again has the outlines of both slopes, 18 by 9-1/2 feet.
+    let drawn = gapwright::surface::outlines::read_outlines(
+        "drawing.dxf",
+        &read("drawing.dxf"),
+        gapwright::surface::outlines::FileUnit::Millimeters,
+    )
+    .unwrap();
+    let sides = |ring: &[[f64; 2]]| {
+        let span = |at: usize| {
+            let values = || ring.iter().map(|point| point[at]);
+            values().fold(f64::NEG_INFINITY, f64::max) - values().fold(f64::INFINITY, f64::min)
+        };
+        (span(0), span(1))
+    };
+    let slopes = drawn.outlines.iter().filter(|outline| {
+        let (width, height) = sides(&outline.ring);
+        (width - 5.4864).abs() < 1e-3 && (height - 2.8956).abs() < 1e-3
+    });
+    assert_eq!(slopes.count(), 2);
+}
+
+#[test]
+fn a_folder_of_jobs_gives_a_line_each() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("examples");
+    let output = on(&folder, "assess", &[]);
+    assert_eq!(String::from_utf8_lossy(&output.stderr), "3 of 3 jobs\n");
+    let table = String::from_utf8(output.stdout).unwrap();
+    let mut reader = csv::Reader::from_reader(table.as_bytes());
+    let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+    assert_eq!(rows.len(), 3);
+    for row in &rows {
+        let name = row[0].trim_end_matches(".ron");
+        assert_eq!(Some(&row[1]), report(name)["title"].as_str());
+        let chosen = items(&report(name)["options"]).iter().find(|o| o["chosen"] == true).cloned().unwrap();
+        assert_eq!(Some(&row[4]), chosen["price"]["total"].as_str());
+    }
+}
