@@ -18,7 +18,8 @@ use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::rates_taken;
 use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
-use crate::papers::{Paper, PaperError, Papers, Templates};
+use crate::papers::{PaperWords, Papers, Templates};
+use crate::words::Say as _;
 
 /// An errand that takes longer is told, with a way to give it up.
 const LONG: Duration = Duration::from_millis(400);
@@ -51,7 +52,7 @@ pub(super) enum Outcome {
     Weather(Result<WeatherRead, String>),
     Guess(Result<LoggerImport, String>),
     Logger(Box<LoggerImport>, Result<LoggerRead, String>),
-    Papers(PathBuf, Result<(), String>),
+    Papers(PathBuf, Result<Vec<String>, String>),
     Learned(Result<(usize, Vec<RateLearned>), String>),
 }
 
@@ -126,24 +127,17 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
     (number, outcome)
 }
 
+/// Writes all papers; gives back what is wrong with the user's own templates.
 fn write_papers(
     folder: &Path,
     assessment: &Assessment,
     templates: Templates,
-    given_up: impl Fn() -> bool,
-) -> Result<(), String> {
-    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
-    let papers = Papers::with(assessment, templates);
-    for paper in Paper::ALL {
-        if given_up() {
-            return Ok(());
-        }
-        let told = |error: PaperError| error.to_string();
-        let pdf = papers.typeset(paper).map_err(told)?.pdf().map_err(told)?;
-        let path = folder.join(paper.file_stem()).with_extension("pdf");
-        std::fs::write(path, pdf).map_err(|error| error.to_string())?;
-    }
-    Ok(())
+    given_up: impl Fn() -> bool + Sync,
+) -> Result<Vec<String>, String> {
+    let words = PaperWords::us_english(&assessment.job);
+    let papers = Papers::with(assessment, templates, &words);
+    let written = papers.write(folder, given_up).map_err(|error| error.say(&words.owner))?;
+    Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }
 
 fn learn(folder: &Path) -> Result<(usize, Vec<RateLearned>), String> {
@@ -212,13 +206,18 @@ impl App {
         self.apply(ctx, Command::Edit(Edit { name: name.to_owned(), change: Box::new(change) }));
     }
 
-    fn papers_written(&mut self, folder: PathBuf, written: Result<(), String>) -> Result<(), String> {
-        written.map_err(|error| {
-            format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
-        })?;
+    fn papers_written(
+        &mut self,
+        folder: PathBuf,
+        written: Result<Vec<String>, String>,
+    ) -> Result<(), String> {
+        let faults = written?;
         let text = format!("The papers are in {}", folder.display());
-        self.prompts.toast = Some(Toast::good(text));
         self.settings.papers = Some(folder);
+        match faults.as_slice() {
+            [] => self.prompts.toast = Some(Toast::good(text)),
+            faults => self.fault(format!("{text}. {}", faults.join(" "))),
+        }
         Ok(())
     }
 }

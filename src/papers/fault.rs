@@ -8,10 +8,10 @@ use crate::words::{Arg, Say, Words, say};
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum PaperError {
     /// The folder to take templates from is not there.
-    #[error("no folder of templates at {0}", .0.display())]
+    #[error("no folder of templates at {}", .0.display())]
     NoFolder(PathBuf),
     /// A template does not compile.
-    #[error("{0}, line {line:?}: {reason}", .file.display())]
+    #[error("{}, line {line:?}: {reason}", .file.display())]
     Template {
         /// The template's file, or the name of a built-in one.
         file: PathBuf,
@@ -21,7 +21,7 @@ pub enum PaperError {
         reason: String,
     },
     /// A template is larger than any is.
-    #[error("{0} has {size} kB of at most {most}", .file.display())]
+    #[error("{} has {size} kB of at most {most}", .file.display())]
     TemplateTooLarge {
         /// Its file.
         file: PathBuf,
@@ -31,7 +31,7 @@ pub enum PaperError {
         most: u64,
     },
     /// A template's file cannot be read as text.
-    #[error("{0} cannot be read: {reason}", .file.display())]
+    #[error("{} cannot be read: {reason}", .file.display())]
     TemplateUnreadable {
         /// Its file.
         file: PathBuf,
@@ -42,7 +42,7 @@ pub enum PaperError {
     #[error("no PDF: {0}")]
     Pdf(String),
     /// A file or folder cannot be written.
-    #[error("{0} cannot be written: {reason}", .path.display())]
+    #[error("{} cannot be written: {reason}", .path.display())]
     Unwritable {
         /// The file or folder.
         path: PathBuf,

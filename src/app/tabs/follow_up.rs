@@ -112,7 +112,7 @@ fn pieces(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
         }
         ui.end_row();
         for line in &option.materials {
-            let label = line.label(context.units());
+            let label = crate::papers::label(line, context.words);
             ui.scope(|ui| {
                 ui.set_max_width(250.0);
                 ui.add(Label::new(RichText::new(&label).small()).wrap());

@@ -9,7 +9,7 @@ use crate::app::widgets::{remark, term};
 use crate::assess::RepairOption;
 use crate::job::Place;
 use crate::measure::{Length, parse_length, show_number};
-use crate::papers::needed;
+use crate::papers::{label, needed};
 use crate::repair::CuttingList;
 
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
@@ -22,13 +22,13 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
         for (index, line) in option.materials.iter().enumerate() {
             ui.push_id(index, |ui| {
                 ui.set_max_width(150.0);
-                ui.add(Label::new(RichText::new(line.label(context.units())).small()).wrap())
+                ui.add(Label::new(RichText::new(label(line, context.words)).small()).wrap())
                     .on_hover_text(&line.basis);
             });
-            ui.label(RichText::new(needed(&option.materials, index, context.units())).small());
+            ui.label(RichText::new(needed(&option.materials, index, context.words)).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
-            let name = format!("Price: {}", line.label(context.units()));
+            let name = format!("Price: {}", label(line, context.words));
             let typed = ui.push_id(("price", index), |ui| {
                 entry(ui, &name, &plain_money(line.price), 66.0, |text| match text.trim() {
                     "" => Ok(None),
