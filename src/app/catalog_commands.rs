@@ -6,6 +6,7 @@ use jiff::civil::Date;
 
 use super::App;
 use crate::job::{Catalog, Contractor, Job, PriceBook, load_prices, save_prices};
+use crate::words::Say as _;
 
 impl App {
     /// Keeps the user's own shelf, and finds it, in this folder.
@@ -24,7 +25,7 @@ impl App {
                 job.contractor = catalog.contractor.clone().unwrap_or_default();
                 job.price_book = Some(catalog);
             }
-            Some(Err(error)) => self.prompts.pending_fault = Some(error.to_string()),
+            Some(Err(error)) => self.prompts.pending_fault = Some(error.say(&self.words())),
             None => {}
         }
         job
@@ -54,7 +55,7 @@ impl App {
     pub(super) fn export_prices(&mut self, path: &Path) {
         match save_prices(&self.figures(), path) {
             Ok(()) => self.tell(format!("The figures are in {}", path.display())),
-            Err(error) => self.fault(error.to_string()),
+            Err(error) => self.fault(error.say(&self.words())),
         }
     }
 
@@ -71,14 +72,14 @@ impl App {
         }
         match save_prices(&self.figures(), &path) {
             Ok(()) => self.tell("New jobs start with these figures".to_owned()),
-            Err(error) => self.fault(error.to_string()),
+            Err(error) => self.fault(error.say(&self.words())),
         }
     }
 
     pub(super) fn offer_prices(&mut self, path: &Path) {
         match load_prices(path) {
             Ok(catalog) => self.offer(path.display().to_string(), catalog),
-            Err(error) => self.fault(error.to_string()),
+            Err(error) => self.fault(error.say(&self.words())),
         }
     }
 

@@ -10,7 +10,7 @@ use crate::words::Say as _;
 impl App {
     /// Puts a table on the clipboard, as CSV.
     pub(super) fn copy(&mut self, ctx: &Context, table: Table) {
-        use crate::assess::{joints_csv, materials_csv, tasks_csv, year_csv};
+        use crate::export::{joints_csv, materials_csv, tasks_csv, year_csv};
         let assessment = &*self.session.assessed;
         let text = match table {
             Table::Joints => joints_csv(assessment),

@@ -12,6 +12,7 @@ use super::pick::Purpose;
 use super::view::{Tab, View};
 use super::{After, App, Toast, autosave, entry};
 use crate::job::{Job, demo_job, file};
+use crate::words::Say as _;
 
 impl App {
     /// Does what would lose unsaved changes, or asks first.
@@ -56,7 +57,7 @@ impl App {
                 }
             }
             Err(error) => {
-                self.fault(error.to_string());
+                self.fault(error.say(&self.words()));
                 if self.services.dialogs.is_none() || !path.exists() {
                     // A path that was mistyped is put right, not typed again.
                     self.prompts.dialog = Some(Dialog::path(Purpose::Open, path));
@@ -111,7 +112,7 @@ impl App {
         if let Some(autosave) = &mut self.services.autosave {
             autosave.closed();
         }
-        self.view = View { tab: self.view.tab, ..View::default() };
+        self.view = View { tab: self.view.tab, panes: self.view.panes.clone(), ..View::default() };
         self.prompts.toast = None;
         self.session.opened += 1;
         // The next job's papers belong in a folder of its own.
@@ -148,7 +149,7 @@ impl App {
             }
             Err(error) => {
                 self.prompts.after_save = None;
-                self.fault(error.to_string());
+                self.fault(error.say(&self.words()));
             }
         }
     }

@@ -1,11 +1,12 @@
 //! What can go wrong with papers and their templates.
 
+use std::io;
 use std::path::PathBuf;
 
-use crate::words::{Arg, Say, Words, say};
+use crate::words::{Arg, Say, Words, say, unreadable_file, unwritable_file};
 
 /// Why a paper could not be made, or was not made by the user's own template.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, thiserror::Error)]
 pub enum PaperError {
     /// The folder to take templates from is not there.
     #[error("no folder of templates at {}", .0.display())]
@@ -31,23 +32,25 @@ pub enum PaperError {
         most: u64,
     },
     /// A template's file cannot be read as text.
-    #[error("{} cannot be read: {reason}", .file.display())]
+    #[error("{} cannot be read: {error}", .file.display())]
     TemplateUnreadable {
         /// Its file.
         file: PathBuf,
         /// What the system says.
-        reason: String,
+        #[source]
+        error: io::Error,
     },
     /// The typesetter cannot write the PDF.
     #[error("no PDF: {0}")]
     Pdf(String),
-    /// A file or folder cannot be written.
-    #[error("{} cannot be written: {reason}", .path.display())]
+    /// A template cannot be written or moved.
+    #[error("{} cannot be written: {error}", .path.display())]
     Unwritable {
-        /// The file or folder.
+        /// Its file.
         path: PathBuf,
         /// What the system says.
-        reason: String,
+        #[source]
+        error: io::Error,
     },
 }
 
@@ -87,19 +90,9 @@ impl Say for PaperError {
                 size = *size,
                 most = *most
             ),
-            Self::TemplateUnreadable { file, reason } => say!(
-                words,
-                "paper-fault-template-unreadable",
-                file = Arg::Name(&file.to_string_lossy()),
-                reason = reason
-            ),
+            Self::TemplateUnreadable { file, error } => unreadable_file(words, file, error),
             Self::Pdf(reason) => say!(words, "paper-fault-pdf", reason = reason),
-            Self::Unwritable { path, reason } => say!(
-                words,
-                "paper-fault-unwritable",
-                path = Arg::Name(&path.to_string_lossy()),
-                reason = reason
-            ),
+            Self::Unwritable { path, error } => unwritable_file(words, path, error),
         }
     }
 }

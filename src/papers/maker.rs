@@ -1,41 +1,20 @@
 //! The papers of one job: data and figures made once, then typeset by the templates.
 
-use std::fs;
 use std::path::{Path, PathBuf};
 
-use rayon::prelude::*;
 use typst::foundations::Bytes;
 
-use super::templates::{LOOK, LOOK_NAME, OwnTemplate, unwritable};
+use super::templates::{LOOK, LOOK_NAME, OwnTemplate};
 use super::typeset::{Files, Typeset};
 use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure};
 use crate::assess::Assessment;
-use crate::words::{Say as _, Words, say};
+use crate::words::Words;
 
 /// The papers of a job, ready to be typeset.
 pub struct Papers {
     owner: Files,
     crew: Files,
     templates: Templates,
-}
-
-/// A paper that was written.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Written {
-    /// Which.
-    pub paper: Paper,
-    /// Where it is.
-    pub path: PathBuf,
-    /// What is wrong with the user's own template, for which the built-in one was used.
-    pub fault: Option<PaperError>,
-}
-
-impl Written {
-    /// That the built-in template was used, and why, if it was.
-    pub fn fault_text(&self, words: &Words) -> Option<String> {
-        let fault = self.fault.as_ref()?.say(words);
-        Some(say!(words, "paper-fault-built-in-used", paper = &self.paper.say(words), fault = &fault))
-    }
 }
 
 impl Papers {
@@ -94,34 +73,6 @@ impl Papers {
             Reader::Owner => &self.owner,
             Reader::Crew => &self.crew,
         }
-    }
-
-    /// Writes all papers as PDF into a folder, which is made if it is not there. Nothing is written if a
-    /// paper cannot be made, or if `cancelled` says so before all are made.
-    ///
-    /// # Errors
-    /// If a built-in template does not compile, or a file cannot be written.
-    pub fn write(
-        &self,
-        folder: &Path,
-        cancelled: impl Fn() -> bool + Sync,
-    ) -> Result<Vec<Written>, PaperError> {
-        let make = |paper: Paper| {
-            if cancelled() {
-                return Ok(None);
-            }
-            let typeset = self.typeset(paper)?;
-            Ok(Some((paper, typeset.pdf()?, typeset.fault().cloned())))
-        };
-        let made = Paper::ALL.into_par_iter().map(make).collect::<Result<Option<Vec<_>>, PaperError>>()?;
-        let Some(made) = made.filter(|_| !cancelled()) else { return Ok(Vec::new()) };
-        fs::create_dir_all(folder).map_err(|error| unwritable(folder.to_owned(), &error))?;
-        let write = |(paper, pdf, fault): (Paper, Vec<u8>, Option<PaperError>)| {
-            let path = folder.join(paper.file_stem()).with_extension("pdf");
-            fs::write(&path, pdf).map_err(|error| unwritable(path.clone(), &error))?;
-            Ok(Written { paper, path, fault })
-        };
-        made.into_iter().map(write).collect()
     }
 }
 

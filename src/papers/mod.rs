@@ -6,7 +6,6 @@
 //! the crew may be in different languages: see [`PaperWords`].
 
 mod data;
-mod export;
 mod fault;
 pub mod figure;
 mod maker;
@@ -14,11 +13,11 @@ mod paper;
 mod templates;
 mod typeset;
 
-pub(crate) use data::{label, needed};
 pub use data::compared_options;
-pub use export::{ExportError, export, picture};
+pub(crate) use data::needed;
 pub use fault::PaperError;
-pub use maker::{Papers, Written};
+pub use figure::picture;
+pub use maker::Papers;
 pub use paper::{Paper, PaperWords, Reader};
 pub use templates::Templates;
 pub use typeset::{PageImage, Typeset};

@@ -92,7 +92,7 @@ pub struct PaperWords {
 impl PaperWords {
     /// US English for all, in the job's units and currency.
     pub fn us_english(job: &Job) -> Self {
-        let words = Words::us_english(job.units, &job.plan.prices.currency);
+        let words = Words::of_job(job);
         Self { owner: words.clone(), crew: words }
     }
 

@@ -94,7 +94,7 @@ impl Templates {
     /// If the file cannot be renamed.
     pub fn put_away(&self, paper: Paper) -> Result<(), PaperError> {
         let Some(path) = self.own(paper) else { return Ok(()) };
-        fs::rename(&path, path.with_extension("typ.old")).map_err(|error| unwritable(path, &error))
+        fs::rename(&path, path.with_extension("typ.old")).map_err(|error| unwritable(path, error))
     }
 }
 
@@ -103,20 +103,19 @@ fn write_new(path: PathBuf, text: &str) -> Result<PathBuf, PaperError> {
     if !path.exists() {
         let made = path.parent().map_or(Ok(()), fs::create_dir_all);
         let written = made.and_then(|()| fs::write(&path, text));
-        written.map_err(|error| unwritable(path.clone(), &error))?;
+        written.map_err(|error| unwritable(path.clone(), error))?;
     }
     Ok(path)
 }
 
 /// The error of a file that cannot be written.
-pub(super) fn unwritable(path: PathBuf, error: &io::Error) -> PaperError {
-    PaperError::Unwritable { path, reason: error.to_string() }
+fn unwritable(path: PathBuf, error: io::Error) -> PaperError {
+    PaperError::Unwritable { path, error }
 }
 
 /// Reads a template's file; gives it back with its text.
 fn read(path: PathBuf) -> Result<(PathBuf, String), PaperError> {
-    let unreadable =
-        |error: io::Error| PaperError::TemplateUnreadable { file: path.clone(), reason: error.to_string() };
+    let unreadable = |error: io::Error| PaperError::TemplateUnreadable { file: path.clone(), error };
     let size = fs::metadata(&path).map_err(unreadable)?.len();
     if size > LARGEST {
         return Err(PaperError::TemplateTooLarge { file: path, size: size >> 10, most: LARGEST >> 10 });

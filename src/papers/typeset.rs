@@ -81,6 +81,11 @@ impl Typeset {
         self.fault.as_ref()
     }
 
+    /// The same, handed over.
+    pub fn into_fault(self) -> Option<PaperError> {
+        self.fault
+    }
+
     /// The paper as PDF: tagged, searchable, the same bytes for the same job.
     ///
     /// # Errors

@@ -1,5 +1,6 @@
 //! The sentences of the homeowner's letter, for someone who never heard of moisture content.
 
+use super::causes::percent;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::cause::{Cause, InstallMoisture};
@@ -242,13 +243,10 @@ fn when(assessment: &Assessment, words: &Words) -> String {
     }
 }
 
-/// The chance that joints open again, never more certain than a model can be.
+/// The chance that joints open again.
 fn reopening(chance: f64, words: &Words) -> String {
-    match 100.0 * chance {
-        percent if percent < 1.0 => say!(words, "letter-reopening-under", chance = Percent::pct(1.0)),
-        percent if percent > 99.0 => say!(words, "letter-reopening-over", chance = Percent::pct(99.0)),
-        percent => say!(words, "letter-reopening", chance = Percent::pct(percent.round())),
-    }
+    let (band, chance) = percent(chance);
+    say!(words, "letter-reopening", band = band, chance = chance)
 }
 
 /// How long the work takes, where that is known.

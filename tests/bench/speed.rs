@@ -18,7 +18,7 @@ use gapwright::job::{Catalog, Job};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
 use gapwright::papers::{Paper, Papers};
-use gapwright::repair::{CallbackRule, CostDriver, RiskJoint, RiskOption, risks};
+use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, SectionMovement, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Surface, layout};
 use gapwright::survey::GapReading;
@@ -83,9 +83,9 @@ fn trials(criterion: &mut Criterion) {
         moves: 0.17,
         lost: false,
     };
-    let swing = CostDriver { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
+    let swing = SectionMovement { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
     let option =
-        RiskOption { swings: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
+        RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
     let (rule, capability) = (CallbackRule::default(), &Catalog::built_in().capability);
     criterion.bench_function("trials", |b| {
         b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 2, 10_000, 1));

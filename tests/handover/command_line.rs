@@ -135,8 +135,16 @@ fn every_key_is_documented() {
 /// Units that end a key or stand before its last word, as in `hours_sd`.
 const UNITS: [&str; 7] = ["mm", "m", "m2", "pct", "c", "hours", "days"];
 /// Keys of plain counts and factors.
-const COUNTS: [&str; 7] =
-    ["boards", "joints", "gaps_measured", "pieces", "more_readings", "odds_times", "odds_divided_by"];
+const COUNTS: [&str; 8] = [
+    "boards",
+    "joints",
+    "gaps_measured",
+    "pieces",
+    "more_readings",
+    "odds_times",
+    "odds_divided_by",
+    "format",
+];
 
 fn says_its_unit(key: &str) -> bool {
     COUNTS.contains(&key) || key.split(['_', ' ']).any(|part| UNITS.contains(&part))

@@ -4,7 +4,8 @@
 
 use std::collections::BTreeSet;
 
-use gapwright::assess::{Report, assess, report_schema};
+use gapwright::assess::assess;
+use gapwright::export::{Report, report_schema};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{Paper, Papers, Templates};

@@ -12,9 +12,11 @@ use std::time::{Duration, Instant};
 use crate::arbitrary::{self, Dice};
 use crate::outlines;
 use gapwright::air::{guess_logger, read_logger, read_weather};
-use gapwright::assess::{Report, assess, joints_csv, tasks_csv, year_csv};
+use gapwright::assess::assess;
+use gapwright::export::{Report, joints_csv, tasks_csv, year_csv};
 use gapwright::job::{Catalog, Job, Logo, file, read_prices};
 use gapwright::measure::{Length, Units, parse_date, parse_length, parse_number};
+use gapwright::words::{Words, answer};
 use peak_alloc::PeakAlloc;
 
 #[global_allocator]
@@ -370,8 +372,9 @@ fn figures_are_figures(job: &Job, catalog: &std::sync::Arc<Catalog>) {
         let table = table.unwrap();
         assert_eq!(speaks_of(&table), None, "{table}");
     }
-    for words in [&found.answer.headline, &found.answer.cause] {
-        assert_eq!(speaks_of(words), None, "{words}");
+    let words = Words::of_job(job);
+    for said in [answer::headline(&found, &words), answer::cause(&found, &words)] {
+        assert_eq!(speaks_of(&said), None, "{said}");
     }
 }
 

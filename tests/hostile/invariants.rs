@@ -7,7 +7,8 @@
 use crate::arbitrary::{self, Dice};
 use eframe::egui::Context;
 use gapwright::app::{App, Command, Edit};
-use gapwright::assess::{Assessment, Report, assess};
+use gapwright::assess::{Assessment, assess};
+use gapwright::export::Report;
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Angle, Length, Moisture, Percent, Units};
 use gapwright::surface::pattern::{Pattern, rectangle};

@@ -10,8 +10,8 @@ use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    CostInputs, MaterialLine, Need, Payers, Plan, Price, PriceInputs, PriceLine, Prices, RoundTo, Shares,
-    TaskHours, TaxOn, cost_spreads, price,
+    CostInputs, MaterialLine, Need, OfferBasis, Payers, Plan, Price, PriceInputs, PriceLine, Prices,
+    RateBasis, RoundTo, Shares, TaskHours, TaxOn, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -24,7 +24,7 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
         minutes,
         times: 1.0,
         hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
-        basis: String::new(),
+        basis: RateBasis::Own,
     }
 }
 
@@ -39,7 +39,7 @@ fn bought(amount: Money) -> MaterialLine {
         price: amount,
         amount,
         own_price: true,
-        basis: String::new(),
+        basis: OfferBasis::Own,
     }
 }
 
@@ -93,7 +93,7 @@ fn a_price_is_built_up_as_on_paper() {
     assert_eq!(
         cents,
         [
-            (PriceLine::Labour, 50_000),
+            (PriceLine::Labor, 50_000),
             (PriceLine::Materials, 20_000),
             (PriceLine::Equipment, 6_000),
             (PriceLine::Overhead, 15_200),

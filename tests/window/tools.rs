@@ -210,7 +210,7 @@ fn the_price_on_the_screen_is_that_of_the_assessment() {
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");
-        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.words());
+        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.key());
     }
     assert_eq!(price.lines.iter().map(|line| line.amount).sum::<Money>(), price.total);
 }
@@ -222,7 +222,7 @@ fn a_line_of_the_price_is_shared_otherwise() {
     choose(&mut window, "Share a line otherwise", "Labour");
     enter(&mut window, "Contractor's share of labour", "0");
     enter(&mut window, "Supplier's share of labour", "100");
-    let shares = window.state().job().plan.payers.of(PriceLine::Labour);
+    let shares = window.state().job().plan.payers.of(PriceLine::Labor);
     assert!((shares.supplier.to_pct() - 100.0).abs() < 1e-9 && shares.contractor.to_pct() == 0.0);
     enter(&mut window, "Supplier's share of labour", "130");
     assert!(window.query_by_label_contains("is not between 0 and 100").is_some());

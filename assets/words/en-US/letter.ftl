@@ -68,9 +68,11 @@ letter-best-weeks = The best time is between { $from } and { $to }: sealed then,
 letter-any-time = Any time of year works.
 letter-holds = We expect the new bead to stay within its limits on { $share } of that length.
 letter-holds-only = We expect the new bead to stay within its limits on only { $share } of that length.
-letter-reopening = The chance that joints open again during the warranty is about { $chance }.
-letter-reopening-under = The chance that joints open again during the warranty is under { $chance }.
-letter-reopening-over = The chance that joints open again during the warranty is over { $chance }.
+letter-reopening = { $band ->
+    [under] The chance that joints open again during the warranty is under { $chance }.
+    [over] The chance that joints open again during the warranty is over { $chance }.
+   *[plain] The chance that joints open again during the warranty is about { $chance }.
+}
 letter-days = The work takes us { $days ->
     [one] 1 day
    *[other] { $days } days

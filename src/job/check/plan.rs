@@ -85,7 +85,7 @@ pub(super) fn plan(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout], prob
 }
 
 fn payers(plan: &Plan, problems: &mut Problems) {
-    let lines = plan.payers.lines.iter().map(|(line, shares)| (line.words(), *shares));
+    let lines = plan.payers.lines.iter().map(|(line, shares)| (line.key(), *shares));
     for (of, shares) in std::iter::once(("the price", plan.payers.overall())).chain(lines) {
         let both = shares.contractor + shares.supplier;
         let least = shares.contractor.min(shares.supplier);

@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption};
 use crate::repair::{MaterialLine, Need};
-use crate::words::{Arg, Words, say};
+use crate::words::{Arg, Say as _, Words, say};
 
 /// From this volume on something is solid stuff by the load, not a liquid by the can, liters.
 const LOAD: f64 = 100.0;
@@ -68,7 +68,7 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
         here.map(|(at, line)| {
             json!([
                 line.pieces,
-                label(line, words),
+                line.say(words),
                 needed(&option.materials, at, words),
                 aisle.instead(class, words),
                 words.figures().money(line.amount),
@@ -83,18 +83,6 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
             json!({ "name": say!(words, "paper-aisle", aisle = Arg::Id(aisle.key())), "lines": lines })
         })
         .collect()
-}
-
-/// The name of a line with what one piece holds, or how long it is.
-pub(crate) fn label(line: &MaterialLine, words: &Words) -> String {
-    let figures = words.figures();
-    match (line.holds, line.long) {
-        (Some(holds), _) => {
-            say!(words, "paper-can", name = &line.name, size = &figures.container(holds))
-        }
-        (None, Some(long)) => say!(words, "paper-board", name = &line.name, length = Arg::Run(long)),
-        (None, None) => line.name.clone(),
-    }
 }
 
 /// How much of a line is needed. Cans of several sizes share what is needed: it is given once.

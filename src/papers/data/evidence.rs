@@ -2,13 +2,11 @@
 
 use serde_json::{Value, json};
 
-use super::prose;
-use crate::assess::{Assessment, SectionState};
+use crate::assess::{Assessment, MissingEntry, SectionState};
 use crate::cause::Cause;
-use crate::job::Job;
 use crate::measure::Percent;
 use crate::survey::moisture_readings;
-use crate::words::{Arg, Words, say};
+use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
 const MOST: f64 = 1000.0;
@@ -19,7 +17,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
         let width = figures.length(gap.width);
-        json!([gap.surface, gap.joint, width, prose::failure(gap.failed), figures.date(date)])
+        json!([gap.surface, gap.joint, width, gap.failed.say(words), figures.date(date)])
     });
     let moistures = job.survey.moistures.iter().filter_map(|reading| {
         Some(json!([
@@ -38,7 +36,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         let humidity = figures.percent(100.0 * room.humidity.to_fraction(), 0);
         json!([figures.temperature(room.temperature), humidity])
     });
-    let sections = assessment.sections.iter().map(|state| section(job, state, words));
+    let sections = assessment.sections.iter().map(|state| section(assessment, state, words));
     json!({
         "gaps": gaps.collect::<Vec<_>>(),
         "moistures": moistures.collect::<Vec<_>>(),
@@ -49,7 +47,8 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
 }
 
 /// What the readings of a section come to.
-fn section(job: &Job, state: &SectionState, words: &Words) -> Value {
+fn section(assessment: &Assessment, state: &SectionState, words: &Words) -> Value {
+    let job = &*assessment.job;
     let surface = &job.surfaces[state.surface];
     let section = &surface.sections[state.section];
     let origin = state.origin.filter(|origin| !origin.beyond_drying).map(|origin| {
@@ -63,6 +62,8 @@ fn section(job: &Job, state: &SectionState, words: &Words) -> Value {
         )
     });
     let readings = moisture_readings(&job.survey, &surface.name, &section.name).len();
+    let stamps =
+        state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
     json!([
         surface.name,
         section.name,
@@ -71,33 +72,41 @@ fn section(job: &Job, state: &SectionState, words: &Words) -> Value {
         say!(words, "paper-moisture-readings", moisture = state.now.moisture.mean, readings = readings),
         origin.unwrap_or_else(|| say!(words, "paper-none")),
         words.figures().percent(state.settled.mean().to_pct(), 1),
-        prose::stamps(state),
+        stamps.unwrap_or_default(),
     ])
 }
 
 /// The odds of the causes and what argues for which; `None` if no gap is known.
 pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
-    let causes = assessment.causes.as_ref()?;
+    let diagnosis = assessment.causes.as_ref()?;
     let odds = Cause::ALL.into_iter().map(|cause| {
-        let chance = causes.of(cause);
-        json!([prose::cause_name(cause), prose::odds(chance), prose::chance(chance)])
+        let chance = diagnosis.of(cause);
+        json!([
+            cause.say(words),
+            causes::chance_as_odds(chance, words),
+            causes::chance_as_percent(chance, words),
+        ])
     });
     let side = |side: Option<(Cause, f64)>| match side {
         None => say!(words, "paper-none"),
         Some((cause, factor)) => {
-            let cause = Arg::Name(prose::cause_name(cause));
+            let cause = cause.say(words);
             if factor > MOST {
-                say!(words, "paper-clue-weight-over", cause = cause, factor = Arg::Number(MOST, 0))
+                say!(words, "paper-clue-weight-over", cause = &cause, factor = Arg::Number(MOST, 0))
             } else {
-                say!(words, "paper-clue-weight", cause = cause, factor = Arg::Number(factor, 1))
+                say!(words, "paper-clue-weight", cause = &cause, factor = Arg::Number(factor, 1))
             }
         }
     };
-    let clues =
-        causes.clues.iter().map(|clue| json!([prose::clue(clue), side(clue.argues_for), side(clue.argues_against)]));
+    let clues = diagnosis.clues.iter().map(|clue| {
+        json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)])
+    });
+    let next = diagnosis
+        .most_informative
+        .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),
         "clues": clues.collect::<Vec<_>>(),
-        "settling": prose::next_reading(causes),
+        "settling": next,
     }))
 }

@@ -5,7 +5,6 @@ mod buying;
 mod evidence;
 mod follow_up;
 mod price;
-mod prose;
 mod work;
 
 use serde_json::{Map, Value, json};
@@ -14,9 +13,10 @@ use super::Paper;
 use crate::assess::{Assessment, RepairOption, date_after};
 use crate::job::{LetterPart, Logo, Severity};
 use crate::measure::{Length, Units};
-use crate::words::{Arg, LetterText, Say as _, Words, say};
+use crate::words::causes::chance_as_odds;
+use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
 
-pub(crate) use buying::{label, needed};
+pub(crate) use buying::needed;
 
 /// At most this many options beside the chosen one are compared on the letter.
 const OTHERS: usize = 3;
@@ -61,16 +61,17 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         },
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
         "date": words.figures().date(job.visited),
-        "answer": prose::headline(assessment),
-        "cause": prose::cause(assessment),
+        "answer": answer::headline(assessment, words),
+        "cause": answer::cause(assessment, words),
         "surfaces": surfaces(assessment, words),
         "cautions": assessment.cautions.iter().map(|caution| json!({
             "title": caution.title, "text": caution.text, "source": caution.source,
         })).collect::<Vec<_>>(),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
-            .map(|problem| prose::problem(assessment, problem)).collect::<Vec<_>>(),
-        "missing": assessment.answer.missing.iter().map(prose::missing).collect::<Vec<_>>(),
+            .map(|problem| format!("{}: {}.", problem.place.words(job), problem.what)).collect::<Vec<_>>(),
+        "missing": assessment.answer.missing.iter()
+            .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
     });
     object(values)
 }
@@ -139,7 +140,7 @@ pub fn compared_options(assessment: &Assessment) -> Vec<&RepairOption> {
 }
 
 fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
-    let again = option.callback.as_ref().map(|risk| prose::odds(risk.chance));
+    let again = option.callback.as_ref().map(|risk| chance_as_odds(risk.chance, words));
     json!({
         "name": option.name,
         "chosen": option.method == assessment.job.plan.chosen,

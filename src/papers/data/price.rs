@@ -2,11 +2,11 @@
 
 use serde_json::{Value, json};
 
-use super::{buying, prose};
+use super::buying;
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::{Hours, Length, Money, Percent};
 use crate::repair::Price;
-use crate::words::{Arg, Words, say};
+use crate::words::{Arg, Say as _, Words, say};
 
 /// The shares of simulated jobs for which the sheet says what their cost stays under.
 const SHARES: [f64; 4] = [0.1, 0.5, 0.8, 0.9];
@@ -53,10 +53,9 @@ fn amounts(price: &Price, words: &Words) -> Value {
         "deposit_note": deposit.map(|amount| say!(words, "paper-deposit", amount = amount)),
         "margin": figures.percent(price.margin.to_pct(), 1),
         "margin_note": say!(words, "paper-margin", margin = price.margin),
-        "build_up": price.lines.iter().map(|line| {
-            let (name, how) = prose::price_line(line);
-            json!([name, how, money(line.amount)])
-        }).collect::<Vec<_>>(),
+        "build_up": price.lines.iter().map(|line| json!([
+            line.line.say(words), line.basis.say(words), money(line.amount),
+        ])).collect::<Vec<_>>(),
     })
 }
 
@@ -80,7 +79,7 @@ fn cost(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         eight = cost.at(0.8),
         nine = cost.at(0.9)
     );
-    let drivers = cost.swings.iter().take(DRIVERS).map(|(of, swing)| json!([of, money(*swing)]));
+    let drivers = cost.drivers.iter().take(DRIVERS).map(|(driver, swing)| json!([driver.say(words), money(*swing)]));
     json!({ "cost": chances, "cost_note": note, "swings": drivers.collect::<Vec<_>>() })
 }
 
@@ -118,14 +117,14 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         "cutting": cutting(assessment, option, words),
         "tasks": option.tasks.iter().map(|task| json!([
             task.name, figures.number(task.batches, 1), figures.number(task.minutes.mean(), 0),
-            hours(task.hours.mean), task.basis,
+            hours(task.hours.mean), task.basis.say(words),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([
-            buying::label(line, words), buying::needed(&option.materials, at, words), line.pieces,
+            line.say(words), buying::needed(&option.materials, at, words), line.pieces,
             money(line.price), money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": schedule.bars.iter().map(|bar| json!({
-            "name": bar.name, "start": bar.start, "end": bar.end, "waiting": bar.waiting,
+            "name": bar.step.say(words), "start": bar.start, "end": bar.end, "waiting": bar.is_wait(),
         })).collect::<Vec<_>>(),
         "days": days.map(|day| say!(words, "paper-day", day = day)).collect::<Vec<_>>(),
     })

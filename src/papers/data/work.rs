@@ -6,9 +6,9 @@ use serde_json::{Map, Value, json};
 use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::{Outcome, TreatedJoint, wet_sealant};
+use crate::repair::{Bar, Outcome, TreatedJoint, wet_sealant};
 use crate::surface::Joint;
-use crate::words::{Arg, Words, say};
+use crate::words::{Arg, Say as _, Words, say};
 
 /// Gaps that are off by more than this on the day of sealing are not those that were forecast.
 const GAP_OFF: Length = Length::inches(1.0 / 32.0);
@@ -142,7 +142,7 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
 
 /// The steps of the chosen option with their days and times.
 fn steps(option: &RepairOption, words: &Words) -> Vec<Value> {
-    let step = |bar: &crate::repair::Bar| {
+    let step = |bar: &Bar| {
         let ((day, from), (to_day, to)) = (day_and_time(bar.start), day_and_time(bar.end));
         let [start, end] = [from, to].map(|time| words.figures().time(time));
         let end = if to_day == day {
@@ -151,8 +151,8 @@ fn steps(option: &RepairOption, words: &Words) -> Vec<Value> {
             say!(words, "paper-step-end-later", day = Arg::Number(to_day, 0), time = &end)
         };
         json!({
-            "name": bar.name,
-            "waiting": bar.waiting,
+            "name": bar.step.say(words),
+            "waiting": bar.is_wait(),
             "day": format!("{day:.0}"),
             "from": from.strftime("%H:%M").to_string(),
             "to_day": format!("{to_day:.0}"),

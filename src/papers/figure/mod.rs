@@ -5,6 +5,7 @@
 //! `figures-on-paper.ftl`.
 
 mod cuts;
+mod picture;
 mod year;
 
 use geo::{BoundingRect as _, LineString, MultiPolygon};
@@ -13,6 +14,7 @@ use svg::node::element::path::Data;
 use svg::node::element::{Group, Line, Path, Text};
 
 pub use cuts::cuts;
+pub use picture::picture;
 pub use year::year;
 
 use crate::assess::Assessment;
@@ -28,7 +30,7 @@ const GAP: &str = "#b3431e";
 const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
-pub(super) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
+pub(crate) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
     let surfaces = (0..assessment.layouts.len())
         .map(|index| (format!("surface-{index}.svg"), surface(assessment, index, words)));
     let mut all: Vec<(String, String)> = surfaces.collect();

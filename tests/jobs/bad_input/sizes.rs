@@ -52,7 +52,7 @@ fn absurd_counts_are_told_and_soon_done() {
             let found = in_time(field, &job);
             told(&found, &Place::Plan(field), &count.to_string());
             others_stand(&found, &[]);
-            assert!(found.answer.complete, "{field}");
+            assert!(found.answer.is_complete(), "{field}");
         }
     }
 }
