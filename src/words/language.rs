@@ -5,7 +5,7 @@ use std::sync::{LazyLock, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use fluent_syntax::ast::{Entry, PatternElement};
+use fluent_syntax::ast::{Entry, Message, PatternElement};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use include_dir::{Dir, include_dir};
@@ -24,6 +24,7 @@ const US_ENGLISH: &str = "en-US";
 pub struct Language {
     tag: String,
     bundle: FluentBundle<FluentResource>,
+    ids: Vec<String>,
     /// Ids of the messages without arguments, in the order of the catalogs.
     plain: Vec<String>,
     formatters: OnceLock<Formatters>,
@@ -64,13 +65,17 @@ impl Language {
             let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
             shown.ok()
         }));
-        let mut plain = Vec::new();
+        let (mut ids, mut plain) = (Vec::new(), Vec::new());
         for text in texts {
             let resource = FluentResource::try_new(text).map_err(|(_, errors)| format!("{errors:?}"))?;
-            plain.extend(resource.entries().filter_map(plain_id).map(str::to_owned));
+            for entry in resource.entries() {
+                let Entry::Message(message) = entry else { continue };
+                ids.push(message.id.name.to_owned());
+                plain.extend(is_plain(message).then(|| message.id.name.to_owned()));
+            }
             bundle.add_resource(resource).map_err(|errors| format!("{errors:?}"))?;
         }
-        Ok(Self { tag: tag.to_owned(), bundle, plain, formatters: OnceLock::new() })
+        Ok(Self { tag: tag.to_owned(), bundle, ids, plain, formatters: OnceLock::new() })
     }
 
     /// US English.
@@ -94,6 +99,11 @@ impl Language {
     /// What it calls itself.
     pub fn name(&'static self) -> Cow<'static, str> {
         self.text("language-name", None)
+    }
+
+    /// The ids of its messages, in the order of its catalogs.
+    pub fn ids(&self) -> impl Iterator<Item = &str> {
+        self.ids.iter().map(String::as_str)
     }
 
     /// Whether it has this message, or attribute of a message.
@@ -148,12 +158,10 @@ impl Language {
     }
 }
 
-/// The id of a message that is text alone.
-fn plain_id<'a>(entry: &'a Entry<&str>) -> Option<&'a str> {
-    let Entry::Message(message) = entry else { return None };
-    let elements = &message.value.as_ref()?.elements;
-    let plain = elements.iter().all(|element| matches!(element, PatternElement::TextElement { .. }));
-    plain.then_some(message.id.name)
+/// Whether a message is text alone.
+fn is_plain(message: &Message<&str>) -> bool {
+    let text = |element: &PatternElement<&str>| matches!(element, PatternElement::TextElement { .. });
+    message.value.as_ref().is_some_and(|value| value.elements.iter().all(text))
 }
 
 /// A message's id and the attribute after the point.
