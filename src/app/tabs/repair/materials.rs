@@ -26,7 +26,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
                 ui.add(Label::new(RichText::new(line.say(context.words)).small()).wrap())
                     .on_hover_text(line.basis.say(context.words));
             });
-            ui.label(RichText::new(needed(&option.materials, index, context.units())).small());
+            ui.label(RichText::new(needed(&option.materials, index, context.words)).small());
             ui.label(line.pieces.to_string());
             let id = line.id.clone();
             let name = format!("Price: {}", line.say(context.words));
