@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use serde::Deserialize;
 
 use super::document::{Job, VERSION};
-use super::problem::{Place, Problem, Severity};
+use super::problem::{FileFault, Place, Problem};
 use super::lenient;
 use super::price_file::read_prices;
 
@@ -126,8 +126,7 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();
     let problem = |cut: lenient::Cut| {
         let place = Place::File { line: cut.line, column: cut.column };
-        let what = format!("{}; “{}” was left out", cut.reason, cut.text);
-        Problem::new(Severity::Error, place, what, "Enter it again, or mend the file and open it again")
+        Problem::new(place, FileFault::LeftOut { reason: cut.reason, text: cut.text })
     };
     Ok(Loaded { job, problems: cuts.into_iter().map(problem).collect() })
 }

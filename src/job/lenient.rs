@@ -10,6 +10,7 @@ use std::ops::Range;
 
 use super::document::Job;
 use super::file::lenient;
+use super::problem::Unread;
 
 /// A file with more broken pieces than this is not a job.
 const MOST_CUTS: usize = 100;
@@ -24,8 +25,8 @@ pub(super) struct Cut {
     pub line: usize,
     /// Column of the fault, from 1.
     pub column: usize,
-    /// What the reader said of it.
-    pub reason: String,
+    /// What the reader met.
+    pub reason: Unread,
     /// The text that was left out, shortened.
     pub text: String,
     /// The whole text, if it is a field of the job that this program does not know.
@@ -37,7 +38,7 @@ struct Fault {
     line: usize,
     column: usize,
     at: usize,
-    reason: String,
+    reason: Unread,
     /// Whether a struct lacks a field it cannot do without.
     lacks_figure: bool,
     /// Whether a field is not known.
@@ -127,11 +128,45 @@ fn attempt(text: &str) -> Result<Job, Fault> {
             line,
             column,
             at: offset(text, line, column),
-            reason: error.code.to_string(),
+            reason: reason(&error.code),
             lacks_figure: matches!(error.code, ron::Error::MissingStructField { .. }),
             unknown: matches!(error.code, ron::Error::NoSuchStructField { .. }),
         }
     })
+}
+
+/// What the reader of RON met.
+fn reason(error: &ron::Error) -> Unread {
+    use ron::Error;
+    match error {
+        Error::NoSuchStructField { found, .. } => Unread::UnknownField(found.clone()),
+        Error::MissingStructField { field, .. } => Unread::MissingField((*field).to_owned()),
+        Error::DuplicateStructField { field, .. } => Unread::TwiceField((*field).to_owned()),
+        Error::NoSuchEnumVariant { found, .. } => Unread::UnknownChoice(found.clone()),
+        Error::Eof | Error::ExpectedStringEnd => Unread::Ends,
+        Error::TrailingCharacters => Unread::Trailing,
+        Error::ExpectedArray => Unread::Expected("list"),
+        Error::ExpectedString => Unread::Expected("text"),
+        Error::ExpectedBoolean => Unread::Expected("true-or-false"),
+        Error::ExpectedComma => Unread::Expected("comma"),
+        Error::ExpectedMapColon => Unread::Expected("colon"),
+        Error::ExpectedIdentifier => Unread::Expected("name"),
+        Error::ExpectedFloat
+        | Error::ExpectedInteger
+        | Error::FloatUnderscore
+        | Error::IntegerOutOfBounds
+        | Error::InvalidIntegerDigit { .. }
+        | Error::UnderscoreAtBeginning => Unread::Expected("number"),
+        Error::ExpectedArrayEnd
+        | Error::ExpectedMapEnd
+        | Error::ExpectedOptionEnd
+        | Error::ExpectedStructLikeEnd => Unread::Expected("closing-bracket"),
+        Error::ExpectedMap
+        | Error::ExpectedOption
+        | Error::ExpectedStructLike
+        | Error::ExpectedNamedStructLike(_) => Unread::Expected("opening-bracket"),
+        other => Unread::Other(other.to_string()),
+    }
 }
 
 /// The text without a piece. Line breaks stay, so that later faults keep their line numbers.

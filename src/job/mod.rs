@@ -16,11 +16,14 @@ mod catalog;
 mod price_file;
 mod sanitized;
 
-pub use check::check;
+pub use check::{Checked, check};
 pub use document::{Job, VERSION};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
-pub use price_book::{Difference, PriceBook, CatalogBoard};
-pub use problem::{Place, Problem, Severity};
+pub use price_book::{CatalogBoard, Difference, EntryFault, EntryFigure, PriceBook};
+pub use problem::{
+    BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem, RangeFault,
+    ReadingFault, SectionFault, Severity, Unread,
+};
 pub use catalog::Catalog;
 pub use price_file::{RateLearned, PriceFileError, jobs_in, learn_rates, load_prices, read_prices, save_prices};
 pub use sanitized::sanitized;

@@ -15,6 +15,7 @@ pub use table::*;
 
 use super::document::Job;
 use crate::measure::Quantity;
+use crate::repair::PriceLine;
 
 /// One thing a person can enter.
 #[derive(Debug)]
@@ -134,6 +135,8 @@ pub enum Item {
     Number(usize),
     /// By its id.
     Id(String),
+    /// A line of the price.
+    Line(PriceLine),
 }
 
 /// What is done with a figure that is out of its range.

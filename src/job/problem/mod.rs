@@ -1,8 +1,12 @@
 //! What is wrong with a job, as data: where, what, and how much it matters. What it says is up to `words`.
 
+mod entry;
 mod fault;
+mod whole;
 
-pub use fault::{Dated, Fault, Listed, Unread};
+pub use entry::{Dated, DateFault, FileFault, RangeFault, ReadingFault, Unread};
+pub use fault::{Fault, Listed};
+pub use whole::{BookFault, LayoutFault, PlanFault, SectionFault};
 
 use super::fields::{At, Field};
 
@@ -77,7 +81,8 @@ pub struct Problem {
 
 impl Problem {
     /// A fault at a place, of the weight that it has.
-    pub const fn new(place: Place, fault: Fault) -> Self {
+    pub fn new(place: Place, fault: impl Into<Fault>) -> Self {
+        let fault = fault.into();
         Self { severity: fault.severity(), place, fault }
     }
 }

@@ -19,8 +19,8 @@ const SHARES: Figures = Figures {
     most: usize::MAX,
     read: |job, _| {
         let lines = job.plan.payers.lines.iter();
-        let shares = lines.flat_map(|(line, shares)| [(line, shares.contractor), (line, shares.supplier)]);
-        shares.map(|(line, share)| (Item::Id(line.key().to_owned()), Quantity::Percent(share))).collect()
+        let both = lines.flat_map(|(line, shares)| [(*line, shares.contractor), (*line, shares.supplier)]);
+        both.map(|(line, share)| (Item::Line(line), Quantity::Percent(share))).collect()
     },
     mend: |job, _, _, mend| {
         for share in job.plan.payers.lines.values_mut().flat_map(|of| [&mut of.contractor, &mut of.supplier]) {
