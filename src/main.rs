@@ -8,8 +8,11 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
-use gapwright::job::{Job, PriceBook, Problem, Severity, Catalog, file, jobs_in, learn_rates, save_prices};
+use gapwright::job::{
+    Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
+};
 use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
+use gapwright::words::Words;
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -132,7 +135,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         }
         Command::Check { job } => {
             let opened = Opened::load(&job)?;
-            let lines = opened.problems().map(|problem| problem.words(&opened.job) + "\n");
+            let lines = opened.problems().map(|problem| opened.line(problem) + "\n");
             let all: String = lines.collect();
             print(if all.is_empty() { "Nothing wrong.\n" } else { &all })?;
             Ok(opened.status())
@@ -176,7 +179,7 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
         .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
     let done = AtomicUsize::new(0);
     let line = |(path, job): &(PathBuf, Job)| {
-        let assessment = assess(job, Catalog::built_in());
+        let assessment = assess(job.clone(), Catalog::built_in());
         let count = done.fetch_add(1, Ordering::Relaxed) + 1;
         if count.is_multiple_of(10) || count == jobs.len() {
             eprintln!("{count} of {} jobs", jobs.len());
@@ -284,12 +287,17 @@ struct Opened {
 impl Opened {
     fn load(path: &Path) -> Result<Self, String> {
         let loaded = file::load(path).map_err(|error| error.to_string())?;
-        let assessment = assess(&loaded.job, Catalog::built_in());
+        let assessment = assess(loaded.job.clone(), Catalog::built_in());
         let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {
-            eprintln!("{}", problem.words(&opened.job));
+            eprintln!("{}", opened.line(problem));
         }
         Ok(opened)
+    }
+
+    /// A problem in a line.
+    fn line(&self, problem: &Problem) -> String {
+        problem.line(&self.job, &Words::us_english(self.job.units, &self.job.plan.prices.currency))
     }
 
     fn problems(&self) -> impl Iterator<Item = &Problem> {
@@ -310,7 +318,7 @@ impl Opened {
             let missing: Vec<String> = answer.missing.iter().map(ToString::to_string).collect();
             lines.push(format!("Still missing: {}.", missing.join("; ")));
         }
-        lines.extend(self.assessment.problems.iter().map(|problem| problem.words(&self.job)));
+        lines.extend(self.assessment.problems.iter().map(|problem| self.line(problem)));
         lines.retain(|line| !line.is_empty());
         lines.join("\n") + "\n"
     }
@@ -326,8 +334,8 @@ fn open_window(path: Option<PathBuf>) -> Result<ExitCode, String> {
     let opened = match path {
         Some(path) => Opened::load(&path)?,
         None => {
-            let job = app::demo_job();
-            let assessment = assess(&job, Catalog::built_in());
+            let job = demo_job();
+            let assessment = assess(job.clone(), Catalog::built_in());
             Opened { job, assessment, unread: vec![] }
         }
     };

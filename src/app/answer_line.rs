@@ -5,11 +5,11 @@ use eframe::egui::{Label, Link, RichText, Stroke, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
+use super::glossary;
 use super::icon::Icon;
-use super::look;
-use super::view::{Tab, Selected};
-use super::words;
-use crate::assess::{Missing, EntryPlace};
+use super::theme;
+use super::view::{Selected, Tab};
+use crate::assess::{EntryPlace, Missing};
 
 /// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
 const HEIGHT: f32 = 82.0;
@@ -96,7 +96,13 @@ fn go_to(context: &mut WindowContext<'_>, missing: &Missing) {
                     && !joint.gap.is_some_and(|gap| gap.measured)
             };
             let joint = joints.filter(bare).find_map(|joint| {
-                context.assessment.layouts.get(surface)?.joints.get(joint.joint).map(|joint| joint.label.clone())
+                context
+                    .assessment
+                    .layouts
+                    .get(surface)?
+                    .joints
+                    .get(joint.joint)
+                    .map(|joint| joint.label.clone())
             });
             Command::Select(joint.map(|joint| Selected { surface, joint }))
         }

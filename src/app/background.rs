@@ -11,11 +11,13 @@ use eframe::egui::Context;
 
 use super::air_import::{self, LoggerImport};
 use super::command::{Command, Edit};
+use super::session::assess_job;
 use super::worker::Worker;
-use super::{App, Assessed, Toast, assess_job};
+use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
+use crate::assess::Assessment;
 use crate::assess::rates_taken;
-use crate::job::{Job, RateLearned, Catalog, jobs_in, learn_rates};
+use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{Paper, PaperError, Papers, Templates};
 
 /// An errand that takes longer is told, with a way to give it up.
@@ -68,7 +70,8 @@ impl Background {
     pub fn new(threads: bool, ctx: &Context) -> Self {
         let wanted = Arc::<AtomicU64>::default();
         let known = Arc::clone(&wanted);
-        let worker = Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
+        let worker =
+            Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
         Self { worker, wanted, now: None, job: 0 }
     }
 
@@ -125,7 +128,7 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
 
 fn write_papers(
     folder: &Path,
-    assessment: &Assessed,
+    assessment: &Assessment,
     templates: Templates,
     given_up: impl Fn() -> bool,
 ) -> Result<(), String> {
@@ -155,31 +158,31 @@ fn learn(folder: &Path) -> Result<(usize, Vec<RateLearned>), String> {
 impl App {
     /// Has an errand done.
     pub(super) fn send(&mut self, background_task: BackgroundTask) {
-        self.background.job = self.opened;
-        self.background.ask(background_task);
+        self.services.background.job = self.session.opened;
+        self.services.background.ask(background_task);
     }
 
     /// Takes what came of an errand.
     pub(super) fn take_background(&mut self, ctx: &Context) {
-        let Some(outcome) = self.background.outcome() else { return };
+        let Some(outcome) = self.services.background.outcome() else { return };
         // What was read for a job that is no longer open is not another one's.
-        if self.background.job != self.opened && !matches!(outcome, Outcome::Papers(..)) {
+        if self.services.background.job != self.session.opened && !matches!(outcome, Outcome::Papers(..)) {
             return;
         }
         let taken = match outcome {
             Outcome::Weather(read) => read.map(|read| self.take_weather(ctx, read)),
-            Outcome::Guess(guess) => guess.map(|import| self.view.logger = Some(import)),
+            Outcome::Guess(guess) => guess.map(|import| self.view.drafts.logger = Some(import)),
             Outcome::Logger(import, read) => match read {
                 Ok(read) => {
                     self.take_logger(ctx, *import, read);
                     Ok(())
                 }
                 Err(error) => {
-                    self.view.logger = Some(*import);
+                    self.view.drafts.logger = Some(*import);
                     Err(error)
                 }
             },
-            Outcome::Learned(learned) => learned.map(|learned| self.view.learned = Some(learned)),
+            Outcome::Learned(learned) => learned.map(|learned| self.view.drafts.learned = Some(learned)),
             Outcome::Papers(folder, written) => self.papers_written(folder, written),
         };
         if let Err(error) = taken {
@@ -188,7 +191,7 @@ impl App {
     }
 
     fn take_weather(&mut self, ctx: &Context, read: WeatherRead) {
-        self.view.air_remarks = read.remarks;
+        self.view.drafts.air_remarks = read.remarks;
         let weather = read.weather;
         self.edit(ctx, "Weather file", move |job| {
             let house = job.air.house().cloned().unwrap_or_default();
@@ -197,7 +200,7 @@ impl App {
     }
 
     fn take_logger(&mut self, ctx: &Context, import: LoggerImport, read: LoggerRead) {
-        self.view.air_remarks = read.remarks;
+        self.view.drafts.air_remarks = read.remarks;
         let mut logged = read.logged;
         if logged.name.is_empty() {
             logged.name = import.name;
@@ -214,7 +217,7 @@ impl App {
             format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
         })?;
         let text = format!("The papers are in {}", folder.display());
-        self.toast = Some(Toast::good(text));
+        self.prompts.toast = Some(Toast::good(text));
         self.settings.papers = Some(folder);
         Ok(())
     }

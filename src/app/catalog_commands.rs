@@ -5,18 +5,18 @@ use std::path::Path;
 use jiff::civil::Date;
 
 use super::App;
-use crate::job::{Contractor, Job, PriceBook, Catalog, load_prices, save_prices};
+use crate::job::{Catalog, Contractor, Job, PriceBook, load_prices, save_prices};
 
 impl App {
     /// Keeps the user's own shelf, and finds it, in this folder.
     pub fn prices_in(&mut self, folder: &Path) {
-        self.my_prices = Some(folder.join("shelf.ron"));
+        self.services.my_prices = Some(folder.join("shelf.ron"));
     }
 
     /// An empty job with the user's own figures, if there are any.
     pub(super) fn new_job(&mut self, today: Date) -> Job {
         let mut job = Job::new(today);
-        match self.my_prices.clone().filter(|path| path.exists()).map(|path| load_prices(&path)) {
+        match self.services.my_prices.clone().filter(|path| path.exists()).map(|path| load_prices(&path)) {
             Some(Ok(catalog)) => {
                 if let Some(prices) = &catalog.prices {
                     job.plan.prices = prices.clone();
@@ -24,7 +24,7 @@ impl App {
                 job.contractor = catalog.contractor.clone().unwrap_or_default();
                 job.price_book = Some(catalog);
             }
-            Some(Err(error)) => self.pending_fault = Some(error.to_string()),
+            Some(Err(error)) => self.prompts.pending_fault = Some(error.to_string()),
             None => {}
         }
         job
@@ -34,7 +34,9 @@ impl App {
     pub(super) fn keep_figures(&mut self) {
         if self.job().price_book.is_none() {
             let own = PriceBook::of(Catalog::built_in(), self.job().visited);
-            self.document.edit("Keep the figures with the job".to_owned(), move |job| job.price_book = Some(own));
+            self.session
+                .document
+                .edit("Keep the figures with the job".to_owned(), move |job| job.price_book = Some(own));
             self.reassess();
         }
     }
@@ -45,7 +47,7 @@ impl App {
         PriceBook {
             prices: Some(prices.clone()),
             contractor: Some(contractor.clone()).filter(|contractor| *contractor != Contractor::default()),
-            ..PriceBook::of(&self.catalog, today)
+            ..PriceBook::of(&self.session.assessed.catalog, today)
         }
     }
 
@@ -57,7 +59,7 @@ impl App {
     }
 
     pub(super) fn keep_prices(&mut self) {
-        let Some(path) = self.my_prices.clone() else {
+        let Some(path) = self.services.my_prices.clone() else {
             self.fault(
                 "This system has no place for a shelf of your own. Export it to a file instead".to_owned(),
             );
@@ -82,12 +84,12 @@ impl App {
 
     /// Shows what would change, where it can be taken.
     fn offer(&mut self, from: String, catalog: PriceBook) {
-        self.view.offered = Some((from, catalog));
+        self.view.drafts.offered = Some((from, catalog));
         self.view.tab = super::Tab::Catalog;
     }
 
     pub(super) fn offer_my_prices(&mut self) {
-        match self.my_prices.clone().filter(|path| path.exists()) {
+        match self.services.my_prices.clone().filter(|path| path.exists()) {
             Some(path) => self.offer_prices(&path),
             None => {
                 let today = jiff::ZonedDateTime::now().date();
@@ -98,6 +100,6 @@ impl App {
     }
 
     fn tell(&mut self, text: String) {
-        self.toast = Some(super::Toast::good(text));
+        self.prompts.toast = Some(super::Toast::good(text));
     }
 }

@@ -3,10 +3,9 @@
 
 use std::path::PathBuf;
 
-use eframe::egui::{Key, KeyboardShortcut, Modifiers};
-
 use super::air_import::LoggerImport;
-use super::view::{Tab, Selected, Tool};
+use super::pick::Purpose;
+use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
 use crate::papers::Paper;
@@ -14,7 +13,7 @@ use crate::surface::Point;
 
 /// A named change of the job.
 pub struct Edit {
-    /// What it is called in undo.
+    /// The message of what it is called in undo.
     pub name: String,
     /// The change.
     pub change: Box<dyn FnOnce(&mut Job)>,
@@ -26,46 +25,32 @@ pub enum Command {
     Edit(Edit),
     /// Start an empty job.
     New,
-    /// Choose a job to open.
-    Open,
+    /// Ask for a file or a folder.
+    Pick(Purpose),
     /// Open this file.
     OpenPath(PathBuf),
     /// Open the demo.
     OpenDemo,
     /// Save to the job's file, or choose one.
     Save,
-    /// Choose a file to save to.
-    SaveAs,
     /// Save to this file.
     SavePath(PathBuf),
-    /// Choose a weather file for the job.
-    ChooseWeather,
     /// Take the year outdoors from this file.
     TakeWeather(PathBuf),
-    /// Choose a logger's file for the job.
-    ChooseLogger,
     /// Work out how this logger's file is laid out, and ask.
     AskLogger(PathBuf),
     /// Take the readings of a logger's file whose layout was confirmed.
     TakeLogger(Box<LoggerImport>),
-    /// Choose a file to write the job's figures to.
-    ExportPrices,
     /// Write the job's figures to this file.
     ExportPricesTo(PathBuf),
-    /// Choose a file of figures.
-    ImportPrices,
     /// Offer the figures of this file.
     OfferPrices(PathBuf),
     /// Offer the user's own shelf, or the program's where there is none.
     OfferMyPrices,
     /// Keep the job's figures for new jobs.
     KeepPrices,
-    /// Choose a folder of finished jobs.
-    ChooseFinished,
     /// Learn from the finished jobs in this folder.
     LearnFrom(PathBuf),
-    /// Choose a folder for the papers.
-    WritePapers,
     /// Write the papers to this folder.
     WritePapersTo(PathBuf),
     /// Take a step back.
@@ -98,12 +83,12 @@ pub enum Command {
     TakePhoto(PathBuf),
     /// Read this photo to be shown.
     WantPhoto(PathBuf),
-    /// Choose a file with outlines.
-    ChooseOutlines,
     /// Add a surface for each outline in this file.
     TakeOutlines(PathBuf),
     /// Copy a table to the clipboard.
     Copy(Table),
+    /// Turn to this field, in the tab it stands in.
+    GoToField(Tab, &'static str),
     /// Bring what is to be entered there into sight.
     ScrollTo(EntryPlace),
     /// Say this to the user.
@@ -116,8 +101,6 @@ pub enum Command {
     BuiltInTemplate(Paper),
     /// Read the templates again.
     ReadTemplates,
-    /// Choose a picture for the letterhead.
-    ChooseLogo,
     /// Take this picture for the letterhead.
     TakeLogo(PathBuf),
     /// Find a command by its name.
@@ -145,16 +128,6 @@ pub enum Table {
     Materials,
 }
 
-impl Table {
-    /// All of them, with what they are called.
-    pub const ALL: [(Self, &'static str); 4] = [
-        (Self::Joints, "Copy the joints as a table"),
-        (Self::Year, "Copy the year as a table"),
-        (Self::Tasks, "Copy the tasks as a table"),
-        (Self::Materials, "Copy the materials as a table"),
-    ];
-}
-
 /// A picture that can be copied.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Picture {
@@ -165,36 +138,6 @@ pub enum Picture {
     /// The cuts through a typical joint.
     Cuts,
 }
-
-impl Picture {
-    /// All of them, with what they are called.
-    pub const ALL: [(Self, &'static str); 3] = [
-        (Self::Surface, "Copy the drawing as a picture"),
-        (Self::Year, "Copy the year as a picture"),
-        (Self::Cuts, "Copy the cuts through the joint as a picture"),
-    ];
-}
-
-/// A command's name, its keys, and how it is made.
-pub type Shortcut = (&'static str, KeyboardShortcut, fn() -> Command);
-
-/// Commands that stand in the menu and have shortcuts, with name and keys.
-pub const SHORTCUTS: [Shortcut; 13] = [
-    ("New job", key(Key::N), || Command::New),
-    ("Open a job", key(Key::O), || Command::Open),
-    // The longer shortcut first: Ctrl+S would also take Ctrl+Shift+S.
-    ("Save under another name", shift_key(Key::S), || Command::SaveAs),
-    ("Save", key(Key::S), || Command::Save),
-    ("Write the papers", key(Key::P), || Command::WritePapers),
-    ("Redo", shift_key(Key::Z), || Command::Redo),
-    ("Undo", key(Key::Z), || Command::Undo),
-    ("Switch light and dark", key(Key::D), || Command::SwitchTheme),
-    ("Next joint to measure", key(Key::J), || Command::NextJoint),
-    ("Find a command", key(Key::K), || Command::Search),
-    ("Show the homeowner", key(Key::H), || Command::Show(Some(0))),
-    ("Show all", key(Key::F), || Command::Fit),
-    ("Quit", key(Key::Q), || Command::Quit),
-];
 
 /// What is to be done with a file that was dropped on the window, by its kind.
 pub(super) fn for_dropped(path: PathBuf) -> Command {
@@ -216,12 +159,4 @@ fn is_typical_year(path: &std::path::Path) -> bool {
     let Ok(file) = std::fs::File::open(path) else { return false };
     let mut lines = BufReader::new(file.take(20_000)).lines();
     lines.nth(1).and_then(Result::ok).is_some_and(|line| line.starts_with("Date (MM/DD/YYYY),Time (HH:MM)"))
-}
-
-const fn key(key: Key) -> KeyboardShortcut {
-    KeyboardShortcut::new(Modifiers::COMMAND, key)
-}
-
-const fn shift_key(key: Key) -> KeyboardShortcut {
-    KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), key)
 }

@@ -4,46 +4,34 @@
 use eframe::egui::{RichText, Ui};
 
 use super::command::{Command, Edit};
-use super::document::Document;
 use super::icon::Icon;
-use super::tabs::Preview;
+use super::services::Services;
+use super::session::Session;
 use super::theme::Palette;
-use super::photos::Photos;
 use super::view::{Settings, View};
-use crate::assess::{Assessment, JointState, EntryPlace, SectionState};
-use crate::job::{Job, Place, Severity, Catalog};
+use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
+use crate::job::{Job, Place, Severity};
 use crate::measure::{Length, Units, parse_length, parse_number, show_number};
-use crate::papers::Templates;
-use crate::words::Words;
+use crate::words::{Say as _, Words};
 
 /// Everything a part of the window sees in one frame.
 pub(super) struct WindowContext<'a> {
     /// The job as it is now: what entry fields show.
     pub job: &'a Job,
-    /// The last assessment, with the job it was made from.
+    /// The last assessment, with the job it was made from: what results are drawn with.
     pub assessment: &'a Assessment,
-    /// The shelf.
-    pub catalog: &'a Catalog,
-    /// The document, for its history and file.
-    pub document: &'a Document,
+    /// The open job, its history and file.
+    pub session: &'a Session,
+    /// Previews, photos, templates.
+    pub services: &'a Services,
     /// Settings.
     pub settings: &'a Settings,
     /// The words of the window.
     pub words: &'a Words,
     /// Colors.
     pub palette: &'static Palette,
-    /// Photos that were read.
-    pub photos: &'a Photos,
-    /// Where the papers' templates are from.
-    pub templates: &'a Templates,
     /// What is shown. Looking around is no edit.
     pub view: &'a mut View,
-    /// The paper that was typeset last.
-    pub preview: &'a Preview,
-    /// Whether an assessment is still to come.
-    pub busy: bool,
-    /// Counts the jobs opened.
-    pub opened: u64,
     /// What is to be done after the frame.
     pub commands: &'a mut Vec<Command>,
 }
@@ -134,7 +122,7 @@ impl<'a> WindowContext<'a> {
     /// Shows what is wrong at this place of the job.
     pub fn problems(&self, ui: &mut Ui, here: impl Fn(&Place) -> bool) {
         for problem in self.assessment.problems.iter().filter(|problem| here(&problem.place)) {
-            self.problem(ui, problem.severity, &format!("{}. {}.", problem.what, problem.fix));
+            self.problem(ui, problem.severity, &problem.say(self.words));
         }
     }
 
@@ -174,7 +162,7 @@ impl<'a> WindowContext<'a> {
 
     /// The selected joint's index in its surface's layout, and its state.
     pub fn selected(&self) -> Option<(usize, &'a JointState)> {
-        let selected = self.view.selected.as_ref()?;
+        let selected = self.view.selection.joint.as_ref()?;
         let laid = self.assessment.layouts.get(selected.surface)?;
         let index = laid.joints.iter().position(|joint| joint.label == selected.joint)?;
         Some((index, self.assessment.joint(selected.surface, index)?))
@@ -182,7 +170,7 @@ impl<'a> WindowContext<'a> {
 
     /// The day the drawing shows, held to what was worked out: from the visit on.
     pub fn day(&self) -> usize {
-        usize::try_from(self.view.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
+        usize::try_from(self.view.time.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
     }
 }
 

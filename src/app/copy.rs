@@ -10,7 +10,7 @@ impl App {
     /// Puts a table on the clipboard, as CSV.
     pub(super) fn copy(&mut self, ctx: &Context, table: Table) {
         use crate::assess::{joints_csv, materials_csv, tasks_csv, year_csv};
-        let assessment = (&self.assessed.0, &self.assessed.1);
+        let assessment = &*self.session.assessed;
         let text = match table {
             Table::Joints => joints_csv(assessment),
             Table::Year => year_csv(assessment),
@@ -21,7 +21,7 @@ impl App {
             Ok(text) => {
                 let lines = text.lines().count();
                 ctx.copy_text(text);
-                self.toast = Some(Toast::good(format!("{lines} lines copied")));
+                self.prompts.toast = Some(Toast::good(format!("{lines} lines copied")));
             }
             Err(error) => self.fault(error.to_string()),
         }
@@ -29,7 +29,7 @@ impl App {
 
     /// Puts a picture on the clipboard, as the papers have it.
     pub(super) fn copy_picture(&mut self, ctx: &Context, which: Picture) {
-        let assessment = (&self.assessed.0, &self.assessed.1);
+        let assessment = &*self.session.assessed;
         let (name, svg) = match which {
             Picture::Surface if self.view.surface < assessment.layouts.len() => {
                 ("surface.svg", figure::surface(assessment, self.view.surface))
@@ -43,7 +43,7 @@ impl App {
                 let size = [page.width, page.height];
                 ctx.copy_image(ColorImage::from_rgba_premultiplied(size, &page.rgba));
                 let text = format!("Picture copied, {} by {} pixels", size[0], size[1]);
-                self.toast = Some(Toast::good(text));
+                self.prompts.toast = Some(Toast::good(text));
             }
             Err(error) => self.fault(error.to_string()),
         }

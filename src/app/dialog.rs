@@ -12,98 +12,15 @@ use eframe::egui::{
     Align, Context, Frame, Id, Key, Layout, Margin, Modal, RichText, TextEdit, Ui, ViewportCommand,
 };
 
+use super::autosave::Lost;
 use super::command::Command;
 use super::entry::select_all;
-use super::autosave::Lost;
+use super::pick::{Form, Purpose};
 use super::{After, App};
+use crate::words::Words;
 
 /// A person needs longer than this to cancel a dialog.
 const TOO_QUICK: Duration = Duration::from_millis(600);
-
-/// What a path is asked for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Purpose {
-    Open,
-    Save,
-    Papers,
-    Weather,
-    Logger,
-    ImportPrices,
-    ExportPrices,
-    Finished,
-    Photo,
-    Outlines,
-    Logo,
-}
-
-impl Purpose {
-    const fn title(self) -> &'static str {
-        match self {
-            Self::Open => "Open a job",
-            Self::Save => "Save the job",
-            Self::Papers => "Write the papers",
-            Self::Weather => "Read a weather file",
-            Self::Logger => "Read a logger's file",
-            Self::ImportPrices => "Read a shelf",
-            Self::ExportPrices => "Write the shelf",
-            Self::Finished => "Learn from finished jobs",
-            Self::Photo => "Pin a photo",
-            Self::Logo => "Choose a logo",
-            Self::Outlines => "Take outlines from a file",
-        }
-    }
-
-    const fn label(self) -> &'static str {
-        match self {
-            Self::Open => "Job file (.ron)",
-            Self::Save => "Save to",
-            Self::Papers => "Folder for the PDFs",
-            Self::Weather => "EPW or TMY3 file",
-            Self::Logger => "CSV file",
-            Self::ImportPrices | Self::ExportPrices => "Shelf file (.ron)",
-            Self::Finished => "Folder of job files",
-            Self::Photo => "JPEG or PNG file",
-            Self::Logo => "PNG, JPEG or SVG file",
-            Self::Outlines => "DXF, SVG or CSV file",
-        }
-    }
-
-    const fn verb(self) -> &'static str {
-        match self {
-            Self::Open => "Open",
-            Self::Save => "Save",
-            Self::Papers | Self::ExportPrices => "Write",
-            Self::Weather
-            | Self::Logger
-            | Self::ImportPrices
-            | Self::Finished
-            | Self::Outlines
-            | Self::Logo => "Read",
-            Self::Photo => "Pin",
-        }
-    }
-
-    fn command(self, path: PathBuf) -> Command {
-        match self {
-            Self::Open => Command::OpenPath(path),
-            Self::Save => Command::SavePath(with_extension(path)),
-            Self::Papers => Command::WritePapersTo(path),
-            Self::Weather => Command::TakeWeather(path),
-            Self::Logger => Command::AskLogger(path),
-            Self::ImportPrices => Command::OfferPrices(path),
-            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
-            Self::Finished => Command::LearnFrom(path),
-            Self::Photo => Command::TakePhoto(path),
-            Self::Logo => Command::TakeLogo(path),
-            Self::Outlines => Command::TakeOutlines(path),
-        }
-    }
-}
-
-/// A job's file ends in `.ron`, whatever was typed.
-fn with_extension(path: PathBuf) -> PathBuf {
-    if path.extension().is_some() { path } else { path.with_extension("ron") }
-}
 
 /// A question in the window.
 pub(super) enum Dialog {
@@ -135,47 +52,26 @@ impl NativeDialogs {
     }
 
     /// Opens the dialog; the answer comes from [`Self::outcome`]. One at a time.
-    pub(super) fn ask(&mut self, purpose: Purpose, start: &Path) {
+    pub(super) fn ask(&mut self, purpose: Purpose, start: &Path, words: &Words) {
         if self.open.is_some() {
             return;
         }
         let (sender, receiver) = channel();
-        let mut dialog = rfd::AsyncFileDialog::new().set_title(purpose.title());
+        let message = purpose.message();
+        let mut dialog = rfd::AsyncFileDialog::new().set_title(words.text(message));
         if let Some(folder) = start.parent().filter(|folder| folder.is_dir()) {
             dialog = dialog.set_directory(folder);
+        }
+        if !purpose.extensions().is_empty() {
+            dialog = dialog.add_filter(words.text(&format!("{message}.kind")), purpose.extensions());
         }
         let name = start.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
         let ctx = self.ctx.clone();
         let wait = move || {
-            let handle = match purpose {
-                Purpose::Open => pollster::block_on(dialog.add_filter("Gapwright job", &["ron"]).pick_file()),
-                Purpose::Save => {
-                    let named = dialog.add_filter("Gapwright job", &["ron"]).set_file_name(name);
-                    pollster::block_on(named.save_file())
-                }
-                Purpose::Papers | Purpose::Finished => pollster::block_on(dialog.pick_folder()),
-                Purpose::Outlines => {
-                    pollster::block_on(dialog.add_filter("Outlines", &["dxf", "svg", "csv"]).pick_file())
-                }
-                Purpose::Logo => {
-                    pollster::block_on(dialog.add_filter("Logo", &["png", "jpg", "jpeg", "svg"]).pick_file())
-                }
-                Purpose::Photo => {
-                    pollster::block_on(dialog.add_filter("Photo", &["jpg", "jpeg", "png"]).pick_file())
-                }
-                Purpose::ImportPrices => {
-                    pollster::block_on(dialog.add_filter("Gapwright shelf", &["ron"]).pick_file())
-                }
-                Purpose::ExportPrices => {
-                    let named = dialog.add_filter("Gapwright shelf", &["ron"]).set_file_name("shelf.ron");
-                    pollster::block_on(named.save_file())
-                }
-                Purpose::Weather => {
-                    pollster::block_on(dialog.add_filter("Weather", &["epw", "csv"]).pick_file())
-                }
-                Purpose::Logger => {
-                    pollster::block_on(dialog.add_filter("Readings", &["csv", "txt", "tsv"]).pick_file())
-                }
+            let handle = match purpose.form() {
+                Form::OpenFile => pollster::block_on(dialog.pick_file()),
+                Form::SaveFile => pollster::block_on(dialog.set_file_name(name).save_file()),
+                Form::Folder => pollster::block_on(dialog.pick_folder()),
             };
             sender.send(handle.map(|handle| handle.path().to_owned())).ok();
             ctx.request_repaint();
@@ -213,10 +109,10 @@ impl App {
             Dialog::Lost(lost) => self.lost_ui(ctx, lost),
             Dialog::Changed(path) => self.changed_ui(ctx, path, commands),
             Dialog::Path { purpose, text } => {
-                let open = path_ui(ctx, purpose, text, commands);
+                let open = path_ui(ctx, &self.words(), purpose, text, commands);
                 if open.is_none() && commands.is_empty() {
                     // Not saved after all: nothing is to go on.
-                    self.after_save = None;
+                    self.prompts.after_save = None;
                 }
                 open
             }
@@ -301,11 +197,11 @@ impl App {
         });
         match choice {
             Some("Save over it") => self.save_now(ctx, &path),
-            Some("Save under another name") => commands.push(Command::SaveAs),
+            Some("Save under another name") => commands.push(Command::Pick(Purpose::Save)),
             // Asks first: what was typed here would go.
             Some("Open theirs") => commands.push(Command::OpenPath(path)),
-            Some(_) => self.after_save = None,
-            None if modal.should_close() => self.after_save = None,
+            Some(_) => self.prompts.after_save = None,
+            None if modal.should_close() => self.prompts.after_save = None,
             None => return Some(Dialog::Changed(path)),
         }
         None
@@ -336,7 +232,7 @@ impl App {
         });
         match choice {
             Some("save") => {
-                self.after_save = Some(then.map_or(After::Close, After::Do));
+                self.prompts.after_save = Some(then.map_or(After::Close, After::Do));
                 commands.push(Command::Save);
                 None
             }
@@ -344,12 +240,12 @@ impl App {
                 match then {
                     Some(command) => self.leave_now(ctx, command),
                     None => {
-                        self.closing = true;
+                        self.window.closing = true;
                         ctx.send_viewport_cmd(ViewportCommand::Close);
                     }
                 }
                 // Another question may have come of it.
-                self.dialog.take()
+                self.prompts.dialog.take()
             }
             Some(_) => None,
             None if modal.should_close() => None,
@@ -358,14 +254,21 @@ impl App {
     }
 }
 
-fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec<Command>) -> Option<Dialog> {
+fn path_ui(
+    ctx: &Context,
+    words: &Words,
+    purpose: Purpose,
+    mut text: String,
+    commands: &mut Vec<Command>,
+) -> Option<Dialog> {
     let mut done = None;
+    let message = purpose.message();
     let modal = modal("path", ctx).show(ctx, |ui| {
         ui.set_width(440.0);
-        ui.heading(purpose.title());
-        ui.label(RichText::new("No file dialog answered; type the path.").weak());
+        ui.heading(words.text(message));
+        ui.label(RichText::new(words.text("pick-by-typing")).weak());
         ui.horizontal(|ui| {
-            let label = ui.label(purpose.label());
+            let label = ui.label(words.text(&format!("{message}.field")));
             let field =
                 ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
             if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
@@ -378,7 +281,7 @@ fn path_ui(ctx: &Context, purpose: Purpose, mut text: String, commands: &mut Vec
             }
         });
         buttons(ui, |ui| {
-            if ui.button(purpose.verb()).clicked() {
+            if ui.button(words.text(&format!("{message}.button"))).clicked() {
                 done = Some(true);
             }
             if ui.button("Cancel").clicked() {

@@ -12,7 +12,7 @@ use eframe::egui::{
 
 use serde::{Deserialize, Serialize};
 
-use super::look;
+use super::theme;
 
 /// Least width of what is told about a field, in points.
 const ERROR_WIDTH: f32 = 170.0;

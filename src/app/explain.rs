@@ -18,7 +18,13 @@ pub(super) struct Why {
 }
 
 /// A number that can be asked where it comes from.
-pub(super) fn number(ui: &mut Ui, context: &WindowContext<'_>, what: &str, shown: RichText, why: impl FnOnce() -> Why) {
+pub(super) fn number(
+    ui: &mut Ui,
+    context: &WindowContext<'_>,
+    what: &str,
+    shown: RichText,
+    why: impl FnOnce() -> Why,
+) {
     let short = shown.text().chars().count() < 24;
     let mode = if short { TextWrapMode::Extend } else { TextWrapMode::Wrap };
     let button = ui.add(Button::new(shown).frame(false).wrap_mode(mode));
@@ -26,8 +32,12 @@ pub(super) fn number(ui: &mut Ui, context: &WindowContext<'_>, what: &str, shown
     button.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
     // A dotted line under it says that it can be asked.
     let (left, right, low) = (button.rect.left(), button.rect.right(), button.rect.bottom());
-    let dots =
-        eframe::egui::Shape::dotted_line(&[pos2(left, low), pos2(right, low)], context.palette.soft, 3.0, 0.7);
+    let dots = eframe::egui::Shape::dotted_line(
+        &[pos2(left, low), pos2(right, low)],
+        context.palette.soft,
+        3.0,
+        0.7,
+    );
     ui.painter().extend(dots);
     if button.has_focus() {
         ui.painter().rect_stroke(
@@ -88,7 +98,8 @@ pub(super) fn now(context: &WindowContext<'_>, state: &SectionState) -> Why {
 pub(super) fn install(context: &WindowContext<'_>, state: &SectionState) -> Why {
     let units = context.units();
     let board = &context.assessment.job.surfaces[state.surface].sections[state.section].board;
-    let coefficient = context.catalog.species(&board.species).map_or(0.0, |s| s.coefficient(board.ring_angle));
+    let coefficient =
+        context.assessment.catalog.species(&board.species).map_or(0.0, |s| s.coefficient(board.ring_angle));
     Why {
         how: "The moisture from which drying to today's narrows a board by today's gap: ΔD = D · C · (M₂ − M₁) between 6 and 14 %, and by total shrinkage from fibre saturation beyond.".to_owned(),
         from: vec![
@@ -139,13 +150,13 @@ pub(super) fn widest(context: &WindowContext<'_>, state: &SectionState) -> Why {
 /// The chance of a callback.
 pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why {
     let plan = &context.assessment.job.plan;
-    let capability = &context.catalog.capability;
+    let capability = &context.assessment.catalog.capability;
     let risk = option.callback.as_ref();
     let pct = |share: f64| show_number(100.0 * share, 1);
     Why {
         how: format!(
             "In so many of {} trials the owner calls within {} years: with {} of the length open, or one gap of {}.",
-            show_number(f64::from(context.catalog.trials), 0),
+            show_number(f64::from(context.assessment.catalog.trials), 0),
             plan.warranty_years,
             plan.callback.open_share.show(),
             plan.callback.widest.show(context.units())

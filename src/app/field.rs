@@ -4,9 +4,9 @@ use eframe::egui::Ui;
 
 use super::context::WindowContext;
 use super::entry::entry;
-use super::tabs::term;
-use crate::job::fields::{At, Field, Figure};
-use crate::job::{Job, Place};
+use super::widgets::term;
+use crate::job::Job;
+use crate::job::fields::{At, Each, Field, Figure};
 use crate::measure::{Quantity, Units};
 use crate::words::{Words, say};
 
@@ -17,14 +17,30 @@ const LENGTH_WIDTH: f32 = 90.0;
 impl WindowContext<'_> {
     /// A row of a two-column grid: the label of a field, its entry, and what is wrong with it.
     pub fn field(&mut self, ui: &mut Ui, field: &'static Field, at: At) {
-        let label = self.words.text(&format!("field-{}", field.id));
-        let hint = self.words.optional(&format!("field-{}.hint", field.id));
-        term(ui, &label, hint.as_deref().unwrap_or_default());
+        let label = field.label(self.words);
+        term(ui, &label, &field.hint(self.words).unwrap_or_default());
         ui.vertical(|ui| {
-            self.figure(ui, field, at, &label);
-            self.problems(ui, |place| *place == Place::Field(field, at));
+            ui.horizontal(|ui| {
+                self.figure(ui, field, at, &label);
+                if let Some(figure) = field.figure() {
+                    ui.label(self.words.figures().unit(figure.low));
+                }
+            });
+            self.field_problems(ui, field, at);
         });
         ui.end_row();
+    }
+
+    /// What is wrong with an entry of a field.
+    pub fn field_problems(&self, ui: &mut Ui, field: &Field, at: At) {
+        self.problems(ui, |place| place.is(field, at));
+    }
+
+    /// What is wrong with any field of one entry of a list, such as a gap reading.
+    pub fn entry_problems(&self, ui: &mut Ui, each: Each, at: At) {
+        self.problems(ui, |place| {
+            place.field().is_some_and(|(field, here)| field.each == each && here == at)
+        });
     }
 
     /// The entry alone, by the name a screen reader says.
@@ -39,8 +55,7 @@ impl WindowContext<'_> {
         };
         let words = self.words;
         if let Some(value) = entry(ui, name, &shown, width, |text| read(figure, text, units, words)) {
-            let undo = self.words.text(&format!("field-{}", field.id));
-            self.edit(undo, move |job: &mut Job| (figure.write)(job, at, value));
+            self.edit(format!("field-{}", field.id), move |job: &mut Job| (figure.write)(job, at, value));
         }
     }
 }

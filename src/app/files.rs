@@ -6,17 +6,18 @@ use std::sync::Arc;
 use eframe::egui::{Context, ViewportCommand};
 
 use super::command::Command;
-use super::dialog::{Dialog, Purpose};
+use super::dialog::Dialog;
 use super::document::Document;
+use super::pick::Purpose;
 use super::view::{Tab, View};
-use super::{After, App, Toast, demo_job, entry, autosave};
-use crate::job::{Job, file};
+use super::{After, App, Toast, autosave, entry};
+use crate::job::{Job, demo_job, file};
 
 impl App {
     /// Does what would lose unsaved changes, or asks first.
     pub(super) fn leave(&mut self, ctx: &Context, command: Command) {
-        if self.document.is_unsaved() {
-            self.dialog = Some(Dialog::Unsaved(Some(command)));
+        if self.session.document.is_unsaved() {
+            self.prompts.dialog = Some(Dialog::Unsaved(Some(command)));
         } else {
             self.leave_now(ctx, command);
         }
@@ -29,7 +30,7 @@ impl App {
                 let today = jiff::ZonedDateTime::now().date();
                 let job = self.new_job(today);
                 self.replace(Document::new(job, None, vec![]));
-                if let Some(fault) = self.pending_fault.take() {
+                if let Some(fault) = self.prompts.pending_fault.take() {
                     self.fault(fault);
                 }
                 self.view.tab = Tab::Measure;
@@ -56,9 +57,9 @@ impl App {
             }
             Err(error) => {
                 self.fault(error.to_string());
-                if self.natives.is_none() || !path.exists() {
+                if self.services.dialogs.is_none() || !path.exists() {
                     // A path that was mistyped is put right, not typed again.
-                    self.dialog = Some(Dialog::path(Purpose::Open, path));
+                    self.prompts.dialog = Some(Dialog::path(Purpose::Open, path));
                 }
             }
         }
@@ -77,14 +78,14 @@ impl App {
                 "“{}” was being typed into “{}” and is not in the job yet.",
                 typing.text, typing.field
             );
-            self.toast = Some(Toast::fault(text));
+            self.prompts.toast = Some(Toast::fault(text));
         }
         lost.forget();
     }
 
     /// Tells if another window has the file open, too.
     fn note_open(&mut self, path: &Path) {
-        if self.autosave.as_mut().is_some_and(|autosave| autosave.opened(path)) {
+        if self.services.autosave.as_mut().is_some_and(|autosave| autosave.opened(path)) {
             self.fault(format!(
                 "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
                 path.display()
@@ -95,9 +96,9 @@ impl App {
     /// Tells if the file changed while the window was not looked at.
     pub(super) fn note_change(&mut self, ctx: &Context) {
         let focused = ctx.input(|input| input.focused);
-        let returned = focused && !std::mem::replace(&mut self.focused, focused);
-        let Some(path) = self.document.path.clone().filter(|_| returned) else { return };
-        if self.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(&path)) {
+        let returned = focused && !std::mem::replace(&mut self.window.focused, focused);
+        let Some(path) = self.session.document.path.clone().filter(|_| returned) else { return };
+        if self.services.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(&path)) {
             self.fault(format!(
                 "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
                 path.display()
@@ -106,13 +107,13 @@ impl App {
     }
 
     pub(super) fn replace(&mut self, document: Document) {
-        self.document = document;
-        if let Some(autosave) = &mut self.autosave {
+        self.session.document = document;
+        if let Some(autosave) = &mut self.services.autosave {
             autosave.closed();
         }
         self.view = View { tab: self.view.tab, ..View::default() };
-        self.toast = None;
-        self.opened += 1;
+        self.prompts.toast = None;
+        self.session.opened += 1;
         // The next job's papers belong in a folder of its own.
         self.settings.papers = None;
         self.reassess();
@@ -120,9 +121,9 @@ impl App {
 
     /// Saves, unless someone else changed the file meanwhile: then it asks.
     pub(super) fn save(&mut self, ctx: &Context, path: &Path) {
-        let own = self.document.path.as_deref() == Some(path);
-        if own && self.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(path)) {
-            self.dialog = Some(Dialog::Changed(path.to_owned()));
+        let own = self.session.document.path.as_deref() == Some(path);
+        if own && self.services.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(path)) {
+            self.prompts.dialog = Some(Dialog::Changed(path.to_owned()));
         } else {
             self.save_now(ctx, path);
         }
@@ -130,33 +131,33 @@ impl App {
 
     pub(super) fn save_now(&mut self, ctx: &Context, path: &Path) {
         self.keep_figures();
-        let job = Arc::clone(self.document.job());
+        let job = Arc::clone(self.session.job());
         match file::save(&job, path) {
             Ok(()) => {
-                self.document.mark_saved(job, path.to_owned());
+                self.session.document.mark_saved(job, path.to_owned());
                 self.settings.remember(path);
-                if let Some(autosave) = &mut self.autosave {
+                if let Some(autosave) = &mut self.services.autosave {
                     autosave.opened(path);
                 }
-                self.toast = Some(Toast::good(format!("Saved to {}", path.display())));
-                match self.after_save.take() {
+                self.prompts.toast = Some(Toast::good(format!("Saved to {}", path.display())));
+                match self.prompts.after_save.take() {
                     Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
                     Some(After::Do(command)) => self.leave_now(ctx, command),
                     None => {}
                 }
             }
             Err(error) => {
-                self.after_save = None;
+                self.prompts.after_save = None;
                 self.fault(error.to_string());
             }
         }
     }
 
     pub(super) fn ask_path(&mut self, purpose: Purpose) {
-        let start = self.start_path(purpose);
-        match &mut self.natives {
-            Some(natives) => natives.ask(purpose, &start),
-            None => self.dialog = Some(Dialog::path(purpose, &start)),
+        let (start, words) = (self.start_path(purpose), self.words());
+        match &mut self.services.dialogs {
+            Some(dialogs) => dialogs.ask(purpose, &start, &words),
+            None => self.prompts.dialog = Some(Dialog::path(purpose, &start)),
         }
     }
 
@@ -167,31 +168,36 @@ impl App {
             Purpose::Photo => PathBuf::from("photo.jpg"),
             Purpose::Logo => PathBuf::from("logo.png"),
             Purpose::Outlines => PathBuf::from("rooms.dxf"),
-            Purpose::ExportPrices | Purpose::ImportPrices => PathBuf::from("shelf.ron"),
+            Purpose::ExportPrices | Purpose::ImportPrices => PathBuf::from("prices.ron"),
             Purpose::Finished => {
-                let folder = self.document.path.as_deref().and_then(Path::parent);
+                let folder = self.session.document.path.as_deref().and_then(Path::parent);
                 folder.map_or_else(|| PathBuf::from("."), Path::to_owned)
             }
             Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
-            _ => self.document.path.clone().unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
+            _ => self
+                .session
+                .document
+                .path
+                .clone()
+                .unwrap_or_else(|| PathBuf::from(stem).with_extension("ron")),
         }
     }
 
     /// Keeps the window open while there is something to lose.
     pub(super) fn guard_close(&mut self, ctx: &Context) {
         let asked = ctx.input(|input| input.viewport().close_requested());
-        if !asked || self.closing {
+        if !asked || self.window.closing {
             return;
         }
         if entry::is_typing(ctx) {
             // What is being typed is read first; then closing is tried again.
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             entry::leave_field(ctx);
-            self.pending = Some(Command::Quit);
+            self.window.pending = Some(Command::Quit);
             ctx.request_repaint();
-        } else if self.document.is_unsaved() {
+        } else if self.session.document.is_unsaved() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            self.dialog = Some(Dialog::Unsaved(None));
+            self.prompts.dialog = Some(Dialog::Unsaved(None));
         }
     }
 }

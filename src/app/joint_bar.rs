@@ -4,11 +4,11 @@ use std::collections::HashSet;
 
 use eframe::egui::{ComboBox, Id, Key, Label, RichText, Ui};
 
-use super::Assessed;
 use super::command::Command;
 use super::context::WindowContext;
 use super::entry::{entry_for, select_all};
 use super::view::{Selected, Tool, View};
+use crate::assess::Assessment;
 use crate::job::Job;
 use crate::measure::{Length, parse_length};
 use crate::surface::{Joint, JointKind};
@@ -17,7 +17,7 @@ use crate::survey::{Failure, GapReading};
 pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         ui.set_min_height(26.0);
-        let hint = match context.view.tool {
+        let hint = match context.view.canvas.tool {
             Tool::Measure => "",
             Tool::Shape => {
                 "Drag a corner; click a length to type it; double-click an edge for a corner; Delete takes one away."
@@ -30,7 +30,7 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.add(Label::new(RichText::new(hint).color(context.palette.soft)).truncate());
             return;
         }
-        let Some(selected) = context.view.selected.clone() else {
+        let Some(selected) = context.view.selection.joint.clone() else {
             let drawn = context.assessment.layouts.iter().any(|laid| !laid.joints.is_empty());
             let words = if drawn {
                 "Click a joint to type its gap; Shift-drag takes several."
@@ -43,7 +43,7 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.add(Label::new(RichText::new(words).color(context.palette.soft)).truncate());
             return;
         };
-        let name = match context.view.multi_selection.len() {
+        let name = match context.view.selection.more.len() {
             0 => format!("Joint {}", selected.joint),
             more => {
                 let known = all_selected(context, &selected);
@@ -81,7 +81,7 @@ fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) 
     ui.label("Gap");
     // One field for all joints, so that it keeps the keyboard while joints change.
     let id = Id::unique("gap field");
-    let slot = id.with((selected.surface, &selected.joint, context.view.multi_selection.len()));
+    let slot = id.with((selected.surface, &selected.joint, context.view.selection.more.len()));
     let field = entry_for(ui, id, slot, "Gap of the joint", &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
@@ -100,7 +100,7 @@ fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) 
     });
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     // What Enter could not take is put right there; by Tab the field can be left all the same.
-    if std::mem::take(&mut context.view.focus_gap) || (field.refused && entered) {
+    if std::mem::take(&mut context.view.selection.focus_gap) || (field.refused && entered) {
         field.response.request_focus();
         // What was refused is typed over as well; what was typed since is not.
         if !field.begun {
@@ -110,7 +110,7 @@ fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) 
     if let Some(width) = field.value {
         set_gap(context, selected, width);
     }
-    if entered && !field.refused && context.view.multi_selection.is_empty() {
+    if entered && !field.refused && context.view.selection.more.is_empty() {
         // What is typed on at once belongs to the next joint: the field never loses the keyboard.
         field.response.request_focus();
         // The next key replaces what the next joint shows.
@@ -126,12 +126,12 @@ fn shown_gap(context: &WindowContext<'_>, selected: &Selected) -> String {
         reading(context, &selected).map_or_else(String::new, |reading| reading.width.show(context.units()))
     };
     let first = show(&selected.joint);
-    if context.view.multi_selection.iter().all(|joint| show(joint) == first) { first } else { String::new() }
+    if context.view.selection.more.iter().all(|joint| show(joint) == first) { first } else { String::new() }
 }
 
 /// The selected joint and those taken in with it.
 fn all_selected(context: &WindowContext<'_>, selected: &Selected) -> Vec<String> {
-    std::iter::once(&selected.joint).chain(&context.view.multi_selection).cloned().collect()
+    std::iter::once(&selected.joint).chain(&context.view.selection.more).cloned().collect()
 }
 
 /// What a step on some joints is called.
@@ -164,7 +164,7 @@ fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<L
 }
 
 fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
-    let Someassessment = reading(context, selected).map(|reading| reading.failed) else { return };
+    let Some(assessment) = reading(context, selected).map(|reading| reading.failed) else { return };
     let combo = ComboBox::from_id_salt("failed how").selected_text(assessment.words()).width(130.0);
     let response = combo.show_ui(ui, |ui| {
         for choice in Failure::ALL {
@@ -202,7 +202,8 @@ fn story(context: &WindowContext<'_>) -> String {
 /// measured since; when the readings are enough, the next to spread them evenly: in the section with the fewest readings, the
 /// one farthest from those measured. The layout is that of the last assessment, the readings are
 /// those of `now`, the job as it is: a reading typed a moment ago counts.
-pub(super) fn next_to_measure(assessment: &Assessed, now: &Job, view: &View) -> Option<Selected> {
+pub(super) fn next_to_measure(assessment: &Assessment, now: &Job, view: &View) -> Option<Selected> {
+    let job = &assessment.job;
     let measured: HashSet<(&str, &str)> =
         now.survey.gaps.iter().map(|gap| (gap.surface.as_str(), gap.joint.as_str())).collect();
     if let Some(next) = assessment.gaps.next {

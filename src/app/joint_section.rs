@@ -27,10 +27,13 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let painter = painter.with_clip_rect(rect);
     paint(&painter, context.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
     let (words, color) = match &cut.bead {
-        Some(bead) => {
-            (bead.fares.words(), if bead.fares.holds() { context.palette.good } else { context.palette.error })
+        Some(bead) => (
+            bead.fares.words(),
+            if bead.fares.holds() { context.palette.good } else { context.palette.error },
+        ),
+        None if context.day() < context.assessment.seal_day => {
+            ("before sealing".to_owned(), context.palette.soft)
         }
-        None if context.day() < context.assessment.seal_day => ("before sealing".to_owned(), context.palette.soft),
         None => ("not sealed".to_owned(), context.palette.soft),
     };
     let gap = gap.show(context.units());
@@ -50,7 +53,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// The cut on the day shown, and the gap then.
 fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
     let joint = context.selected().map(|(_, joint)| joint);
-    context.assessment.cut(context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
+    context.assessment.cut(&context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
 }
 
 /// The face is up on screen: `top` is the middle of the joint on the face.

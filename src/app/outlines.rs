@@ -47,7 +47,7 @@ impl App {
                     told.push("the file does not say its unit: check a length".to_owned());
                 }
                 told.extend(read.notes);
-                self.toast = Some(Toast::good(told.join(". ") + "."));
+                self.prompts.toast = Some(Toast::good(told.join(". ") + "."));
             }
             Err(error) => self.fault(error),
         }

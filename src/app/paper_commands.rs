@@ -5,44 +5,44 @@ use std::path::{Path, PathBuf};
 use eframe::egui::Context;
 
 use super::command::{Command, Edit};
-use super::{App, Toast, PreviewInput, PreviewOutput, tabs};
+use super::{App, Toast};
 use crate::job::{Job, Logo};
-use crate::papers::{Paper, Papers, Templates};
+use crate::papers::{Paper, Templates};
 
 impl App {
     /// Takes templates of the user's own from this folder.
     pub fn templates_in(&mut self, folder: PathBuf) {
-        self.templates = Templates::in_folder(folder);
+        self.services.templates = Templates::in_folder(folder);
     }
 
     /// Lays out a template of the user's own for a paper, and says where it is.
     pub(super) fn own_template(&mut self, paper: Paper) {
-        match self.templates.make_own(paper) {
+        match self.services.templates.make_own(paper) {
             Ok(Some(path)) => {
                 let text = format!(
                     "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
                     path.display()
                 );
-                self.toast = Some(Toast::good(text));
+                self.prompts.toast = Some(Toast::good(text));
             }
             Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
             Err(error) => self.fault(format!("The template cannot be written: {error}")),
         }
-        self.preview.forget();
+        self.services.previews.forget();
     }
 
     /// Goes back to the built-in template of a paper.
     pub(super) fn built_in_template(&mut self, paper: Paper) {
-        let own = self.templates.own(paper);
-        match (self.templates.put_away(paper), own) {
+        let own = self.services.templates.own(paper);
+        match (self.services.templates.put_away(paper), own) {
             (Err(error), _) => self.fault(format!("Your template cannot be put away: {error}")),
             (Ok(()), Some(path)) => {
                 let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
-                self.toast = Some(Toast::good(text));
+                self.prompts.toast = Some(Toast::good(text));
             }
             (Ok(()), None) => {}
         }
-        self.preview.forget();
+        self.services.previews.forget();
     }
 
     /// Takes a picture as the contractor's logo.
@@ -66,14 +66,4 @@ impl App {
             Err(error) => self.fault(error),
         }
     }
-}
-
-/// Typesets a paper and makes pictures of it; the worker's work.
-pub(super) fn preview((paper, assessment, templates): PreviewInput) -> PreviewOutput {
-    let typeset = Papers::with(&job, &assessment, templates).typeset_whatever(paper);
-    let pages = typeset.map(|(typeset, fault)| tabs::Pages {
-        images: typeset.images(1.5),
-        fault: fault.map(|fault| fault.to_string()),
-    });
-    (paper, job, pages.map_err(|error| error.to_string()))
 }

@@ -105,7 +105,7 @@ pub(super) fn path_of(job: &Path, file: &str) -> Option<PathBuf> {
 impl App {
     /// Copies a photo beside the job and pins it.
     pub(super) fn take_photo(&mut self, ctx: &Context, source: &Path, surface: usize, at: Point) {
-        let Some(job) = self.document.path.clone() else {
+        let Some(job) = self.session.document.path.clone() else {
             self.fault("Save the job first: its photos are kept in a folder beside it".to_owned());
             return;
         };

@@ -19,9 +19,9 @@ const MOST_DRAWN: usize = 3;
 const TEXT: f32 = 20.0;
 
 /// Shows the page; replaces everything else in the window.
-pub(super) fn show(ui: &mut Ui, context: &mut WindowContext<'_>) {
+pub(super) fn presentation(ui: &mut Ui, context: &mut WindowContext<'_>) {
     keys(ui, context);
-    let page = context.view.show.unwrap_or(0).min(PAGES.len() - 1);
+    let page = context.view.presentation.page.unwrap_or(0).min(PAGES.len() - 1);
     let bar = Frame::new().fill(context.palette.ground).inner_margin(Margin::symmetric(28, 14));
     Panel::top("show bar").frame(bar).show(ui, |ui| pages(ui, context, page));
     let words = Words::new(context.assessment);
@@ -35,7 +35,7 @@ pub(super) fn show(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn keys(ui: &Ui, context: &mut WindowContext<'_>) {
-    let page = context.view.show.unwrap_or(0);
+    let page = context.view.presentation.page.unwrap_or(0);
     let pressed = |key| ui.input(|input| input.key_pressed(key));
     if pressed(Key::Escape) {
         context.push(Command::Show(None));
@@ -57,7 +57,7 @@ fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
             if ui.button("Back to work").on_hover_text("Esc").clicked() {
                 context.push(Command::Show(None));
             }
-            ui.checkbox(&mut context.view.show_prices, "prices");
+            ui.checkbox(&mut context.view.presentation.prices, "prices");
         });
     });
 }
@@ -152,7 +152,7 @@ fn way(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         for line in lines.iter().filter(|line| !line.is_empty()) {
             ui.add(Label::new(RichText::new(line).size(16.0)).wrap());
         }
-        if context.view.show_prices {
+        if context.view.presentation.prices {
             let price = option.price.total.show(&context.assessment.job.plan.prices.currency);
             ui.label(RichText::new(price).size(TEXT));
         }
@@ -170,10 +170,11 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, words: &Words) {
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         title(ui, "What we will do");
         say(ui, &words.plan);
-        if context.view.show_prices
+        if context.view.presentation.prices
             && let Some(option) = context.assessment.chosen()
         {
-            let money = |amount: crate::measure::Money| amount.show(&context.assessment.job.plan.prices.currency);
+            let money =
+                |amount: crate::measure::Money| amount.show(&context.assessment.job.plan.prices.currency);
             say(
                 ui,
                 &[format!("It costs {}; you pay {}.", money(option.price.total), money(option.price.owner))],

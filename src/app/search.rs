@@ -1,94 +1,94 @@
-//! Finding a command by typing part of its name.
+//! Finding a command, a field, a word of the trade or a joint by typing part of its name.
 
-use eframe::egui::{Context, Key, RichText, ScrollArea, TextEdit, Ui};
+use eframe::egui::{Button, Context, Key, RichText, ScrollArea, TextEdit, Ui, vec2};
 
-use super::command::{Command, Picture, SHORTCUTS, Table};
+use super::command::Command;
+use super::commands::COMMANDS;
 use super::context::WindowContext;
 use super::dialog::modal;
 use super::entry::typed_text;
-use super::view::{Tab, Selected, Tool};
-use super::words;
-use crate::measure::Units;
+use super::field_place::tab_of;
+use super::glossary;
+use super::view::Selected;
+use crate::job::fields::FIELDS;
+use crate::words::{Arg, say};
 
-/// Commands shown at once.
+/// Results shown at once.
 const MOST: usize = 12;
 
-/// Something that can be done, with its name and keys.
-struct Found {
+/// Something that can be gone to or done.
+struct Hit {
+    /// What it is called.
     name: String,
+    /// Everyday words by which it is found as well.
+    also: String,
     keys: String,
     make: Box<dyn FnOnce() -> Command>,
 }
 
-fn plain(name: impl Into<String>, make: impl FnOnce() -> Command + 'static) -> Found {
-    Found { name: name.into(), keys: String::new(), make: Box::new(make) }
+impl Hit {
+    fn new(name: String, make: impl FnOnce() -> Command + 'static) -> Self {
+        Self { name, also: String::new(), keys: String::new(), make: Box::new(make) }
+    }
 }
 
 /// Everything that can be done now.
-fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Found> {
-    let mut all: Vec<Found> = SHORTCUTS
-        .into_iter()
-        .filter(|(name, ..)| *name != "Find a command")
-        .map(|(name, shortcut, make)| Found {
-            name: name.to_owned(),
-            keys: ctx.format_shortcut(&shortcut),
-            make: Box::new(make),
+fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
+    let words = context.words;
+    let named = COMMANDS.iter().filter(|command| command.id != "find" && (command.enabled)(context));
+    let mut all: Vec<Hit> = named
+        .map(|command| {
+            let message = command.message();
+            let also = words.optional(&format!("{message}.search")).unwrap_or_default().into_owned();
+            let keys = command.keys.map_or_else(String::new, |keys| ctx.format_shortcut(&keys));
+            Hit { name: words.text(&message).into_owned(), also, keys, make: Box::new(command.make) }
         })
         .collect();
-    all.extend(Tab::ALL.map(|tab| plain(format!("Go to {}", tab.name()), move || Command::Tab(tab))));
-    all.extend(Tool::ALL.map(|(tool, name, _)| plain(format!("Tool: {name}"), move || Command::Tool(tool))));
-    all.extend(Table::ALL.map(|(table, name)| plain(name, move || Command::Copy(table))));
-    all.push(plain("Open the demo", || Command::OpenDemo));
-    all.push(plain("Read a weather file", || Command::ChooseWeather));
-    all.push(plain("Read a logger's file", || Command::ChooseLogger));
-    all.push(plain("Take outlines from a file", || Command::ChooseOutlines));
-    all.push(plain("Keep these figures for new jobs", || Command::KeepPrices));
-    all.push(plain("Compare with my shelf", || Command::OfferMyPrices));
-    all.push(plain("Import a shelf", || Command::ImportPrices));
-    all.push(plain("Export the shelf", || Command::ExportPrices));
-    all.push(plain("Learn from finished jobs", || Command::ChooseFinished));
-    all.push(plain("Play the year", || Command::Play));
-    all.push(plain("Keep the curve to compare with, or let it go", || Command::ReferenceCurve));
-    all.extend(Picture::ALL.map(|(picture, name)| plain(name, move || Command::CopyPicture(picture))));
-    for (units, name) in
-        [(Units::Inches, "Type and show in inches"), (Units::Millimeters, "Type and show in mm")]
-    {
-        all.push(plain(name, move || {
-            Command::Edit(super::Edit {
-                name: "Units".to_owned(),
-                change: Box::new(move |job| job.units = units),
-            })
-        }));
-    }
+    all.extend(FIELDS.iter().map(|field| {
+        let label = field.label(words);
+        let name = say!(words, "search-field-result", label = Arg::Name(&label));
+        Hit::new(name, move || Command::GoToField(tab_of(field), field.id))
+    }));
     for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
-        all.push(plain(format!("Show {}", surface.name), move || Command::Surface(index)));
+        let name = say!(words, "search-show-surface", surface = &surface.name);
+        all.push(Hit::new(name, move || Command::Surface(index)));
     }
     all.extend(glossary::all().iter().map(|word| {
-        let told = || Command::Tell(format!("{}: {}", word.name(), word.meaning()));
-        plain(format!("What is: {}", word.forms().join(", ")), told)
+        let name = say!(
+            words,
+            "search-what-is",
+            word = Arg::Names(word.forms().iter().map(String::as_str).collect())
+        );
+        Hit::new(name, || Command::Tell(format!("{}: {}", word.name(), word.meaning())))
     }));
     let surface = context.view.surface;
     for joint in context.assessment.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
         let label = joint.label.clone();
-        all.push(plain(format!("Joint {label}"), move || {
-            Command::Select(Some(Selected { surface, joint: label }))
-        }));
+        let name = say!(words, "search-joint", joint = &label);
+        all.push(Hit::new(name, move || Command::Select(Some(Selected { surface, joint: label }))));
     }
     all
 }
 
-/// Whether all words of `typed` stand in `name`, in any order.
-fn fits(name: &str, typed: &str) -> bool {
-    let name = name.to_lowercase();
-    typed.to_lowercase().split_whitespace().all(|word| name.contains(word))
+/// How well what was typed fits: all of its words must be found, in any order. Lower is better: first
+/// what starts with it, then what has it in its name, then what is found by an everyday word.
+fn rank(hit: &Hit, typed: &str) -> Option<u8> {
+    let (name, also, typed) = (hit.name.to_lowercase(), hit.also.to_lowercase(), typed.to_lowercase());
+    let words = || typed.split_whitespace();
+    if words().all(|word| name.contains(word)) {
+        return Some(if name.starts_with(typed.trim()) { 0 } else { 1 });
+    }
+    words().all(|word| name.contains(word) || also.contains(word)).then_some(2)
 }
 
 /// The list, while it is open.
 pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
     let Some((mut typed, mut at)) = context.view.search.clone() else { return };
-    let mut assessment: Vec<Found> =
-        all(ui.ctx(), context).into_iter().filter(|assessment| fits(&assessment.name, &typed)).collect();
-    let count = assessment.len();
+    let ranked =
+        all(ui.ctx(), context).into_iter().filter_map(|hit| rank(&hit, &typed).map(|rank| (rank, hit)));
+    let mut hits: Vec<(u8, Hit)> = ranked.collect();
+    hits.sort_by_key(|(rank, _)| *rank);
+    let count = hits.len();
     let key = |key| ui.input(|input| input.key_pressed(key));
     let step = usize::from(key(Key::ArrowDown));
     at = (at + step).min(count.saturating_sub(1)).saturating_sub(usize::from(key(Key::ArrowUp)));
@@ -97,8 +97,9 @@ pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
         ui.set_width(430.0);
         // As high with one command found as with many: the box does not jump.
         ui.set_min_height(425.0);
-        let field = TextEdit::singleline(&mut typed).hint_text("Type part of a command or joint");
-        let field = ui.add(field.desired_width(f32::INFINITY)).accessible_name("Find a command");
+        let hint = context.words.text("search-field.hint");
+        let field = TextEdit::singleline(&mut typed).hint_text(hint).desired_width(f32::INFINITY);
+        let field = ui.add(field).accessible_name(context.words.text("search-field"));
         // What was typed before the field had the keyboard belongs to it as well.
         if !field.has_focus() {
             let early = typed_text(ui);
@@ -110,25 +111,26 @@ pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
         }
         ScrollArea::vertical().max_height(372.0).show(ui, |ui| {
             let first = at.saturating_sub(MOST - 1);
-            for (row, assessment) in assessment.iter().enumerate().skip(first).take(MOST) {
-                let button = eframe::egui::Button::selectable(row == at, &assessment.name)
-                    .shortcut_text(RichText::new(&assessment.keys).weak())
-                    .min_size(eframe::egui::vec2(ui.available_width(), 0.0));
+            for (row, (_, hit)) in hits.iter().enumerate().skip(first).take(MOST) {
+                let button = Button::selectable(row == at, &hit.name)
+                    .shortcut_text(RichText::new(&hit.keys).weak())
+                    .min_size(vec2(ui.available_width(), 0.0));
                 if ui.add(button).clicked() {
                     chosen = Some(row);
                 }
             }
             if count == 0 {
-                ui.label("Nothing of that name.");
+                ui.label(context.words.text("search-none"));
             } else if count > MOST {
-                ui.label(RichText::new(format!("{count} in all; type more to find it")).small().weak());
+                let more = say!(context.words, "search-more", count = count);
+                ui.label(RichText::new(more).small().weak());
             }
         });
     });
     context.view.search = Some((typed, at));
     if let Some(row) = chosen {
         context.view.search = None;
-        let command = (assessment.swap_remove(row).make)();
+        let command = (hits.swap_remove(row).1.make)();
         context.push(command);
     } else if window.should_close() {
         context.view.search = None;
@@ -137,12 +139,17 @@ pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use super::fits;
+    use super::*;
+
+    fn hit(name: &str, also: &str) -> Hit {
+        Hit { also: also.to_owned(), ..Hit::new(name.to_owned(), || Command::Undo) }
+    }
 
     #[test]
-    fn words_are_found_in_any_order() {
-        assert!(fits("Show the homeowner", "home sh"));
-        assert!(!fits("Show the homeowner", "house"));
-        assert!(fits("Joint A 3", "a 3"));
+    fn words_are_found_in_any_order_and_by_everyday_names() {
+        assert_eq!(rank(&hit("For the homeowner", ""), "home fo"), Some(1));
+        assert_eq!(rank(&hit("For the homeowner", ""), "for"), Some(0));
+        assert_eq!(rank(&hit("For the homeowner", ""), "house"), None);
+        assert_eq!(rank(&hit("Go to Options", "wage caulk"), "wage"), Some(2));
     }
 }

@@ -86,14 +86,14 @@ struct Spacing {
 
 /// The window's look.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
-pub struct Theme {
+pub struct ThemeData {
     light: Palette,
     dark: Palette,
     sizes: Sizes,
     spacing: Spacing,
 }
 
-static LOOK: LazyLock<Theme> = LazyLock::new(|| {
+static DATA: LazyLock<ThemeData> = LazyLock::new(|| {
     let text = include_str!("../../assets/theme.ron");
     ron::from_str(text).unwrap_or_else(|error| panic!("assets/theme.ron: {error}"))
 });
@@ -111,23 +111,23 @@ pub fn answer_style() -> TextStyle {
 /// The palette of the theme that is on.
 pub fn palette(ctx: &egui::Context) -> &'static Palette {
     match ctx.theme() {
-        Theme::Light => &LOOK.light,
-        Theme::Dark => &LOOK.dark,
+        Theme::Light => &DATA.light,
+        Theme::Dark => &DATA.dark,
     }
 }
 
 /// Space around the content of panels.
 pub fn margin() -> f32 {
-    LOOK.spacing.margin
+    DATA.spacing.margin
 }
 
 /// Sets fonts, sizes, spacing and both themes.
 pub fn apply(ctx: &egui::Context) {
     ctx.set_fonts(fonts());
-    for (theme, palette) in [(Theme::Light, &LOOK.light), (Theme::Dark, &LOOK.dark)] {
+    for (theme, palette) in [(Theme::Light, &DATA.light), (Theme::Dark, &DATA.dark)] {
         ctx.style_mut_of(theme, |style| {
             style.visuals = visuals(theme, palette);
-            let sizes = &LOOK.sizes;
+            let sizes = &DATA.sizes;
             style.text_styles = [
                 (TextStyle::Body, FontId::proportional(sizes.body)),
                 (TextStyle::Button, FontId::proportional(sizes.body)),
@@ -137,8 +137,8 @@ pub fn apply(ctx: &egui::Context) {
                 (answer_style(), FontId::new(sizes.answer, strong_family())),
             ]
             .into();
-            style.spacing.item_spacing = LOOK.spacing.item.into();
-            style.spacing.button_padding = LOOK.spacing.button.into();
+            style.spacing.item_spacing = DATA.spacing.item.into();
+            style.spacing.button_padding = DATA.spacing.button.into();
             style.spacing.interact_size = vec2(36.0, 24.0);
         });
     }
@@ -227,7 +227,7 @@ mod tests {
 
     #[test]
     fn text_stands_out_from_its_ground() {
-        for palette in [&LOOK.light, &LOOK.dark] {
+        for palette in [&DATA.light, &DATA.dark] {
             for text in [palette.ink, palette.soft, palette.accent, palette.warn, palette.error, palette.good]
             {
                 for ground in [palette.panel, palette.raised] {

@@ -8,7 +8,7 @@ use eframe::egui::{
 };
 
 use super::icon::Icon;
-use super::look;
+use super::theme;
 
 /// A person has read good news in this time; it goes by itself. Bad news stays.
 const READ: Duration = Duration::from_secs(10);
@@ -37,8 +37,7 @@ impl Toast {
 /// Shows the notice at the foot of `over`; returns whether it was put away.
 pub(super) fn toast(ctx: &Context, toast: &Toast, over: Rect) -> bool {
     let palette = theme::palette(ctx);
-    let (icon, color) =
-        if toast.fault { (Icon::Warning, palette.error) } else { (Icon::Good, palette.good) };
+    let (icon, color) = if toast.fault { (Icon::Warning, palette.error) } else { (Icon::Good, palette.good) };
     if !toast.fault {
         let left = READ.saturating_sub(toast.since.elapsed());
         if left.is_zero() {

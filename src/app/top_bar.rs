@@ -1,22 +1,24 @@
-//! The bar on top: file, history, units, theme.
+//! The bar on top: menus, history, units, theme.
 
 use eframe::egui::{Align, Button, Layout, RichText, Ui};
 
-use super::command::{Command, SHORTCUTS};
+use super::command::Command;
+use super::commands::{COMMANDS, Menu, NamedCommand};
 use super::context::WindowContext;
 use super::icon::Icon;
 use crate::measure::Units;
+use crate::words::{Arg, say};
 
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
-        file_menu(ui, context);
-        for (icon, name, command) in [
-            (Icon::New, "New job", Command::New),
-            (Icon::Open, "Open a job", Command::Open),
-            (Icon::Save, "Save", Command::Save),
-        ] {
-            if icon.button(ui, name, true).clicked() {
-                context.push(command);
+        menu(ui, context, Menu::File, "menu-file");
+        menu(ui, context, Menu::Edit, "menu-edit");
+        menu(ui, context, Menu::View, "menu-view");
+        ui.separator();
+        for (icon, id) in [(Icon::New, "new"), (Icon::Open, "open"), (Icon::Save, "save")] {
+            let command = NamedCommand::of(id);
+            if icon.button(ui, &context.words.text(&command.message()), true).clicked() {
+                context.push((command.make)());
             }
         }
         ui.separator();
@@ -24,35 +26,34 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.separator();
         title(ui, context);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if Icon::Theme.button(ui, "Switch light and dark", true).clicked() {
-                context.push(Command::SwitchTheme);
+            let theme = NamedCommand::of("theme");
+            if Icon::Theme.button(ui, &context.words.text(&theme.message()), true).clicked() {
+                context.push((theme.make)());
             }
             units(ui, context);
+            let homeowner = NamedCommand::of("homeowner");
+            if ui.button(context.words.text(&homeowner.message())).clicked() {
+                context.push((homeowner.make)());
+            }
         });
     });
 }
 
-fn file_menu(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    ui.menu_button("File", |ui| {
+fn menu(ui: &mut Ui, context: &mut WindowContext<'_>, menu: Menu, title: &str) {
+    ui.menu_button(context.words.text(title), |ui| {
         ui.set_min_width(240.0);
-        const ORDER: [&str; 6] =
-            ["New job", "Open a job", "Save", "Save under another name", "Write the papers", "Undo"];
-        let mut listed = SHORTCUTS.to_vec();
-        // Shortcuts are matched longest first; a menu is read from the usual first.
-        listed.sort_by_key(|(name, ..)| ORDER.iter().position(|known| known == name).unwrap_or(ORDER.len()));
-        for (name, shortcut, make) in listed {
-            let keys = ui.ctx().format_shortcut(&shortcut);
-            if ui.add(Button::new(name).shortcut_text(keys)).clicked() {
-                context.push(make());
+        for command in COMMANDS.iter().filter(|command| command.menu == Some(menu)) {
+            let mut button = Button::new(context.words.text(&command.message()));
+            if let Some(keys) = command.keys {
+                button = button.shortcut_text(ui.ctx().format_shortcut(&keys));
+            }
+            if ui.add_enabled((command.enabled)(context), button).clicked() {
+                context.push((command.make)());
             }
         }
-        ui.separator();
-        if ui.button("Open the demo").clicked() {
-            context.push(Command::OpenDemo);
-        }
-        if !context.settings.recent.is_empty() {
+        if menu == Menu::File && !context.settings.recent.is_empty() {
             ui.separator();
-            ui.label(RichText::new("Recent").small().weak());
+            ui.label(RichText::new(context.words.text("menu-recent")).small().weak());
             for path in &context.settings.recent {
                 let name =
                     path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
@@ -65,36 +66,46 @@ fn file_menu(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn history(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let name = |verb: &str, step: Option<&str>| match step {
-        Some(step) => format!("{verb}: {step}"),
-        None => verb.to_owned(),
+    let words = context.words;
+    let undo = context.session.document.undo_name();
+    let name = match undo {
+        Some(step) => say!(words, "title-undo", step = Arg::Name(&words.text(step))),
+        None => words.text("cmd-undo").into_owned(),
     };
-    let undo = context.document.undo_name();
-    if Icon::Undo.button(ui, &name("Undo", undo), undo.is_some()).clicked() {
+    if Icon::Undo.button(ui, &name, undo.is_some()).clicked() {
         context.push(Command::Undo);
     }
-    let redo = context.document.redo_name();
-    if Icon::Redo.button(ui, &name("Redo", redo), redo.is_some()).clicked() {
+    let redo = context.session.document.redo_name();
+    let name = match redo {
+        Some(step) => say!(words, "title-redo", step = Arg::Name(&words.text(step))),
+        None => words.text("cmd-redo").into_owned(),
+    };
+    if Icon::Redo.button(ui, &name, redo.is_some()).clicked() {
         context.push(Command::Redo);
     }
 }
 
 fn title(ui: &mut Ui, context: &WindowContext<'_>) {
-    let title = if context.job.title.is_empty() { "New job" } else { &context.job.title };
+    let untitled = context.words.text("title-new-job");
+    let title = if context.job.title.is_empty() { &untitled } else { context.job.title.as_str() };
     ui.label(RichText::new(title).strong());
-    let state = match (&context.document.path, context.document.is_unsaved()) {
-        (_, true) => "not saved",
-        (Some(_), false) => "saved",
-        (None, false) => "",
+    let state = match (&context.session.document.path, context.session.document.is_unsaved()) {
+        (_, true) => Some("title-unsaved"),
+        (Some(_), false) => Some("title-saved"),
+        (None, false) => None,
     };
-    ui.label(RichText::new(state).small().weak());
+    if let Some(state) = state {
+        ui.label(RichText::new(context.words.text(state)).small().weak());
+    }
 }
 
 fn units(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    for (units, name) in [(Units::Millimeters, "mm"), (Units::Inches, "inches")] {
+    for (units, name, id) in
+        [(Units::Millimeters, "units-millimeters", "millimeters"), (Units::Inches, "units-inches", "inches")]
+    {
         let on = context.job.units == units;
-        if ui.selectable_label(on, name).clicked() && !on {
-            context.edit("Units", move |job| job.units = units);
+        if ui.selectable_label(on, context.words.text(name)).clicked() && !on {
+            context.push((NamedCommand::of(id).make)());
         }
     }
 }

@@ -35,15 +35,15 @@ impl Tab {
     pub const ALL: [Self; 6] =
         [Self::Measure, Self::Why, Self::Options, Self::Papers, Self::FollowUp, Self::Catalog];
 
-    /// Its name.
-    pub const fn name(self) -> &'static str {
+    /// The message of its name.
+    pub const fn message(self) -> &'static str {
         match self {
-            Self::Measure => "Measure",
-            Self::Why => "Why",
-            Self::Options => "Options",
-            Self::Papers => "Papers",
-            Self::FollowUp => "Follow-up",
-            Self::Catalog => "Catalog",
+            Self::Measure => "tab-measure",
+            Self::Why => "tab-why",
+            Self::Options => "tab-options",
+            Self::Papers => "tab-papers",
+            Self::FollowUp => "tab-follow-up",
+            Self::Catalog => "tab-catalog",
         }
     }
 }
@@ -65,14 +65,19 @@ pub enum Tool {
 }
 
 impl Tool {
-    /// All of them, with name and what they do.
-    pub const ALL: [(Self, &'static str, &'static str); 5] = [
-        (Self::Measure, "Measure", "Click joints and type their gaps."),
-        (Self::Shape, "Shape", "Drag corners, type lengths of edges, add corners."),
-        (Self::Divider, "Divider", "Draw a dividing board; it parts the sections it crosses."),
-        (Self::Opening, "Opening", "Draw a window, door or skylight."),
-        (Self::Photo, "Photo", "Pin a photo where it was taken."),
-    ];
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Measure, Self::Shape, Self::Divider, Self::Opening, Self::Photo];
+
+    /// Its message: the name as the value, what it does as the `hint`.
+    pub const fn message(self) -> &'static str {
+        match self {
+            Self::Measure => "tool-measure",
+            Self::Shape => "tool-shape",
+            Self::Divider => "tool-divider",
+            Self::Opening => "tool-opening",
+            Self::Photo => "tool-photo",
+        }
+    }
 }
 
 /// A point that is being dragged, or a line or rectangle that is being drawn.
@@ -146,21 +151,33 @@ pub struct ReferenceCurve {
     pub limits: Option<(f64, f64, f64)>,
 }
 
-/// The state of the view.
+/// What is selected in the drawing.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct View {
-    /// The leaf that is open.
-    pub tab: Tab,
-    /// The surface that is shown.
-    pub surface: usize,
-    /// The joint that is selected.
-    pub selected: Option<Selected>,
+pub struct Selection {
+    /// The joint whose gap is typed.
+    pub joint: Option<Selected>,
     /// Other joints of the same surface that are set together with it, by label.
-    pub multi_selection: Vec<String>,
+    pub more: Vec<String>,
     /// Where a rectangle around joints began, in points of the screen.
     pub marquee: Option<eframe::egui::Pos2>,
+    /// Whether the gap field is to take the focus.
+    pub focus_gap: bool,
+}
+
+/// The day that is looked at.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct TimeView {
     /// The day the drawing shows, counted from the visit.
     pub day: i64,
+    /// Whether the days run.
+    pub playing: bool,
+    /// A gap's curve that is kept to compare with.
+    pub reference: Option<ReferenceCurve>,
+}
+
+/// The drawing: how it is looked at, and what is being drawn in it.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Canvas {
     /// How each surface is looked at.
     pub cameras: HashMap<usize, Camera>,
     /// What the pointer does in the drawing.
@@ -171,42 +188,72 @@ pub struct View {
     pub typed_edge: Option<usize>,
     /// Whether the field for that length is to take the focus.
     pub focus_edge: bool,
+    /// The photo that is looked at, of the surface shown.
+    pub photo: Option<usize>,
+    /// Where the drawing is on the screen.
+    pub area: Option<Rect>,
+}
+
+/// What is being prepared and not yet part of the job.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Drafts {
     /// A surface being described.
-    pub draft: Draft,
+    pub surface: Draft,
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// What was odd about the weather or logger's file that was read last.
     pub air_remarks: Vec<String>,
-    /// A shelf that is offered in place of the job's, with where it is from.
+    /// Prices that are offered in place of the job's, with where they are from.
     pub offered: Option<(String, PriceBook)>,
     /// What finished jobs taught, with how many there were.
     pub learned: Option<(usize, Vec<RateLearned>)>,
-    /// The photo that is looked at, of the surface shown.
-    pub photo: Option<usize>,
     /// Where the photo belongs that is being chosen.
     pub photo_at: Option<Point>,
-    /// What is typed to find a command, and which of those found is at hand.
-    pub search: Option<(String, usize)>,
-    /// Whether the days run.
-    pub playing: bool,
-    /// A gap's curve that is kept to compare with.
-    pub reference_curve: Option<ReferenceCurve>,
-    /// The page the homeowner is shown; `None` at work.
-    pub show: Option<usize>,
-    /// Whether the homeowner sees prices.
-    pub show_prices: bool,
+}
+
+/// What the homeowner is shown.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Presentation {
+    /// The page that is shown; `None` at work.
+    pub page: Option<usize>,
+    /// Whether prices are shown.
+    pub prices: bool,
+}
+
+/// Which paper is looked at.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct PaperView {
+    /// The paper that is previewed.
+    pub index: usize,
     /// The page of it that is read, large.
     pub page: Option<usize>,
-    /// Which paper is previewed.
-    pub paper: usize,
-    /// Whether the gap field is to take the focus.
-    pub focus_gap: bool,
-    /// What the leaf is to bring into sight.
+}
+
+/// The state of the view: nothing of it is part of the job.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct View {
+    /// The tab that is open.
+    pub tab: Tab,
+    /// The surface that is shown.
+    pub surface: usize,
+    /// What is selected in it.
+    pub selection: Selection,
+    /// The day that is looked at.
+    pub time: TimeView,
+    /// The drawing.
+    pub canvas: Canvas,
+    /// What is being prepared.
+    pub drafts: Drafts,
+    /// What the homeowner is shown.
+    pub presentation: Presentation,
+    /// Which paper is looked at.
+    pub papers: PaperView,
+    /// What is typed to find a command, and which of those found is at hand.
+    pub search: Option<(String, usize)>,
+    /// What the tab is to bring into sight.
     pub scroll_to: Cell<Option<EntryPlace>>,
     /// The width of the window, and the height the answer once needed in it.
     pub answer_height: Option<(f32, f32)>,
-    /// Where the drawing is.
-    pub middle: Option<Rect>,
 }
 
 /// What is remembered between runs.

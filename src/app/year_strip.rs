@@ -38,7 +38,7 @@ pub(super) fn year_strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
     };
     let curves = Curves::new(context, state);
     play(ui, context);
-    let day = context.view.day;
+    let day = context.view.time.day;
     let response = plot(ui, context, &curves, state);
     if let Some(picked) = response {
         let picked = (picked.round() as i64).clamp(0, AHEAD);
@@ -50,12 +50,12 @@ pub(super) fn year_strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// Lets the days run while they play.
 fn play(ui: &Ui, context: &mut WindowContext<'_>) {
-    if !context.view.playing {
+    if !context.view.time.playing {
         return;
     }
-    let next = context.view.day + DAYS_A_FRAME;
+    let next = context.view.time.day + DAYS_A_FRAME;
     if next > AHEAD {
-        context.view.playing = false;
+        context.view.time.playing = false;
     }
     context.push(Command::Day(next.min(AHEAD)));
     ui.ctx().request_repaint_after(std::time::Duration::from_millis(33));
@@ -63,12 +63,12 @@ fn play(ui: &Ui, context: &mut WindowContext<'_>) {
 
 /// Keeps the gap's curve as it is now, or lets a kept one go.
 pub(super) fn keep_reference_curve(ctx: &egui::Context, app: &mut super::App) {
-    if app.view.reference_curve.take().is_some() {
+    if app.view.time.reference.take().is_some() {
         return;
     }
-    let catalog = std::sync::Arc::clone(&app.catalog);
+    let words = app.words();
     let mut commands = Vec::new();
-    let context = app.context(super::theme::palette(ctx), &catalog, &mut commands);
+    let context = app.context(super::theme::palette(ctx), &words, &mut commands);
     let Some(state) = context.shown_section() else { return };
     let curves = Curves::new(&context, state);
     let scale = curves.top_gap;
@@ -77,12 +77,12 @@ pub(super) fn keep_reference_curve(ctx: &egui::Context, app: &mut super::App) {
         gap: curves.gap.iter().map(|[day, gap]| [*day, gap * scale]).collect(),
         limits: curves.limits.map(|(day, low, high)| (day, low * scale, high * scale)),
     };
-    app.view.reference_curve = Some(reference_curve);
+    app.view.time.reference = Some(reference_curve);
 }
 
 /// Whose gap is told.
 fn name(context: &WindowContext<'_>, state: &SectionState) -> String {
-    match &context.view.selected {
+    match &context.view.selection.joint {
         Some(selected) => format!("Joint {}", selected.joint),
         None => {
             let section = &context.assessment.job.surfaces[state.surface].sections[state.section];
@@ -109,7 +109,7 @@ struct Curves {
 
 impl Curves {
     fn new(context: &WindowContext<'_>, state: &SectionState) -> Self {
-        let job = context.assessment.job;
+        let job = &*context.assessment.job;
         let visit = visit_day(job);
         let age = age(job);
         let start = -age.unwrap_or(0).min(BACK);
@@ -127,14 +127,21 @@ impl Curves {
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
         let limits = limits(context, &gap_on);
-        let reference_curve = context.view.reference_curve.iter().flat_map(|reference_curve| &reference_curve.gap).map(|[_, gap]| *gap);
+        let reference_curve = context
+            .view
+            .time
+            .reference
+            .iter()
+            .flat_map(|reference_curve| &reference_curve.gap)
+            .map(|[_, gap]| *gap);
         let widest = gaps.iter().copied().chain(reference_curve).fold(0.0, f64::max) + reach;
         let top_gap = (Length::mm(widest) * 1.05).axis_top(context.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
         let moisture = |day: i64| state.moisture_on(visit, day).to_pct() / MOISTURE_TOP;
         let humidity = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            context.assessment
+            context
+                .assessment
                 .year
                 .as_ref()
                 .and_then(|year| year.days.get(index))
@@ -186,18 +193,21 @@ fn limits(context: &WindowContext<'_>, gap_on: &impl Fn(usize) -> f64) -> Option
 /// Draws the plot; returns where it was clicked or dragged to.
 fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &SectionState) -> Option<f64> {
     let mut asked = None;
-    let job = context.assessment.job;
+    let job = &*context.assessment.job;
     let palette = context.palette;
     let (units, top_gap) = (context.units(), curves.top_gap);
     let name = name(context, state);
     ui.horizontal(|ui| {
         // The buttons first: they stay where they are while the date runs.
-        let play = if context.view.playing { Icon::Pause } else { Icon::Play };
+        let play = if context.view.time.playing { Icon::Pause } else { Icon::Play };
         if play.button(ui, "Play the year", true).clicked() {
             asked = Some(Command::Play);
         }
-        let reference_curve =
-            if context.view.reference_curve.is_some() { "Let the kept curve go" } else { "Keep this curve to compare with" };
+        let reference_curve = if context.view.time.reference.is_some() {
+            "Let the kept curve go"
+        } else {
+            "Keep this curve to compare with"
+        };
         if Icon::ReferenceCurve.button(ui, reference_curve, true).clicked() {
             asked = Some(Command::ReferenceCurve);
         }
@@ -300,7 +310,7 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
 
 /// The curve that was kept, paler than the one of now.
 fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowContext<'_>, top_gap: f64) {
-    let Some(reference_curve) = &context.view.reference_curve else { return };
+    let Some(reference_curve) = &context.view.time.reference else { return };
     let color = context.palette.soft;
     let gap: Vec<[f64; 2]> = reference_curve.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
     let at = gap.get(gap.len() / 8).copied().unwrap_or_default();
@@ -338,7 +348,8 @@ fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
             shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top. The band holds nine years in ten.");
         }
     }
-    let narrow = context.assessment.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
+    let narrow =
+        context.assessment.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
     if narrow && ui.available_width() > 90.0 {
         ui.add_space(4.0);
         let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());

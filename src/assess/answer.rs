@@ -5,7 +5,7 @@ use jiff::{ToSpan as _, civil::Date};
 use super::Assessment;
 use super::options::{RepairOption, sealed_joints};
 use crate::cause::Cause;
-use crate::job::{Job, Severity, Catalog};
+use crate::job::{Catalog, Job, Severity};
 use crate::joint::{Sealant, season};
 use crate::measure::{Length, Span, show_date, show_number};
 use crate::repair::MethodId;
@@ -103,7 +103,9 @@ pub(super) fn answer(job: &Job, catalog: &Catalog, assessment: &Assessment) -> A
     };
     let headline = wet_words(assessment)
         + &match (chosen.method, &chosen.not_possible) {
-            (MethodId::Reseal | MethodId::ResealOnTongue, _) => reseal_words(job, catalog, assessment, chosen),
+            (MethodId::Reseal | MethodId::ResealOnTongue, _) => {
+                reseal_words(job, catalog, assessment, chosen)
+            }
             (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
             (MethodId::Replace, None) => replace_words(assessment, chosen) + &callback_words(job, chosen),
             (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
@@ -147,7 +149,7 @@ fn price_words(job: &Job, option: &RepairOption) -> String {
 
 /// What must come first where boards are wetter than the room makes them.
 fn wet_words(assessment: &Assessment) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let names: Vec<&str> = assessment
         .sections
         .iter()
@@ -221,7 +223,7 @@ fn capitalized(text: &str) -> String {
 }
 
 fn when_words(assessment: &Assessment) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     match (job.plan.seal_on, &assessment.season) {
         // A day that is past is no plan; then the best weeks are reckoned with.
         (Some(date), _) if date >= job.visited => format!("on {}", show_date(date)),
@@ -241,8 +243,12 @@ pub fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
 }
 
 /// The first sealant of the shelf that holds enough in its own best weeks, with its share.
-fn adequate_sealant<'a>(job: &Job, catalog: &'a Catalog, assessment: &Assessment) -> Option<(&'a Sealant, f64)> {
-    let joints = sealed_joints(&assessment.layouts, &assessment.sections, &assessment.joints);
+fn adequate_sealant<'a>(
+    job: &Job,
+    catalog: &'a Catalog,
+    assessment: &Assessment,
+) -> Option<(&'a Sealant, f64)> {
+    let joints = sealed_joints(job, &assessment.layouts, &assessment.sections, &assessment.joints);
     catalog.sealants.iter().find_map(|sealant| {
         let season = season(&joints, &sealant.over(catalog.breaker(&job.plan)), job.plan.narrowest)?;
         let share = season.share(season.best_week());
@@ -251,7 +257,7 @@ fn adequate_sealant<'a>(job: &Job, catalog: &'a Catalog, assessment: &Assessment
 }
 
 fn replace_words(assessment: &Assessment, option: &RepairOption) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let targets: Vec<f64> = assessment.sections.iter().map(|s| s.settled.mean().to_pct()).collect();
     let target = targets.iter().sum::<f64>() / f64::from(u32::try_from(targets.len()).unwrap_or(1).max(1));
     format!(
@@ -265,7 +271,7 @@ fn replace_words(assessment: &Assessment, option: &RepairOption) -> String {
 
 /// The likeliest account with its odds, then what the wood says of the install.
 fn cause_words(assessment: &Assessment) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let Some(causes) = &assessment.causes else { return String::new() };
     let (main, chance) = causes.main();
     let part = causes.wetted_section.map(|at| &assessment.sections[at]).map_or_else(String::new, |state| {
@@ -329,7 +335,7 @@ fn install_words(assessment: &Assessment, main: Cause) -> String {
 
 /// What would make the answer firmer, most useful first.
 fn missing(assessment: &Assessment) -> Vec<Missing> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut wanted = Vec::new();
     let mut want = |place, words: String| wanted.push(Missing { words, place });
     if job.surfaces.is_empty() {
@@ -351,7 +357,9 @@ fn missing(assessment: &Assessment) -> Vec<Missing> {
         }
     }
     let unsettled = assessment.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
-    if let Some((most_informative_reading, place)) = unsettled.as_ref().and_then(|causes| causes.most_informative_reading.as_ref()) {
+    if let Some((most_informative_reading, place)) =
+        unsettled.as_ref().and_then(|causes| causes.most_informative_reading.as_ref())
+    {
         want(*place, format!("to settle the cause: {most_informative_reading}"));
     }
     if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {

@@ -6,9 +6,9 @@ use statrs::statistics::Statistics as _;
 use super::EntryPlace;
 use super::sections::{SectionState, visit_day};
 use crate::cause::{
-    OtherCause, Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, Reading, SectionInputs, odds,
+    Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, OtherCause, Reading, SectionInputs, odds,
 };
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::measure::{Length, Moisture};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};
@@ -87,7 +87,8 @@ pub(super) fn diagnosis(
         }
     });
     let clues = odds.clues.iter().map(|clue| in_words(clue, job, catalog, sections, &inputs)).collect();
-    let wetted_section = (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
+    let wetted_section =
+        (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
     Some(Diagnosis { odds, clues, most_informative_reading, wetted_section })
 }
 

@@ -1,7 +1,7 @@
 //! The cut through a joint on a day, with the bead as the chosen way lays it.
 
 use super::{Assessment, JointState, SectionState};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::joint::{Cut, PlacedBead, Sealant};
 use crate::measure::Length;
 use crate::repair::Outcome;

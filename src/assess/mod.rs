@@ -19,7 +19,7 @@ mod rows;
 mod sections;
 mod tables;
 
-pub use answer::{Answer, Missing, EntryPlace, date_after, odds_words, percent, window_words};
+pub use answer::{Answer, EntryPlace, Missing, date_after, odds_words, percent, window_words};
 pub use causes::{ClueWords, Diagnosis};
 pub use choice::Choice;
 pub use cut::PlannedBead;
@@ -35,7 +35,7 @@ use std::borrow::Cow;
 use std::sync::Arc;
 
 use crate::air::IndoorYear;
-use crate::job::{Job, Problem, Catalog, Checked, check, sanitized};
+use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen, rates_of};
@@ -203,6 +203,8 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let choice = choice::choose(&inputs, &options, &yearly);
     let follow_up = follow_up::follow_up(&inputs, &options);
     let mut assessment = Assessment {
+        job: Arc::clone(&entered),
+        catalog: Arc::clone(&merged),
         answer: Answer::default(),
         problems,
         layouts,
@@ -226,11 +228,11 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
 }
 
 /// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.
-pub fn rates_taken(job: &Job, catalog: &Catalog) -> Vec<(String, f64)> {
+pub fn rates_taken(job: &Job, catalog: &Arc<Catalog>) -> Vec<(String, f64)> {
     if job.done.hours.is_empty() {
         return vec![];
     }
-    let assessment = assess(job, catalog);
+    let assessment = assess(job.clone(), catalog);
     assessment.chosen().map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
 }
 

@@ -2,13 +2,14 @@
 
 use super::materials::{cutting, quantities, trial_run};
 use super::sections::{JointState, SectionState, motion, slides, tongue};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    RepairMethod, MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, Risk, Schedule, TakeoffInputs,
-    TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff, task_hours,
+    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
+    TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
+    task_hours,
 };
 use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
 use crate::wood::shrinkage;
@@ -86,7 +87,8 @@ pub(super) fn plan_season(
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
     let sealed = sealed_joints(job, layouts, sections, joints);
-    let assessment = catalog.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
+    let assessment =
+        catalog.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()

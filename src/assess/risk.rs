@@ -2,10 +2,10 @@
 
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Money};
-use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, CostDriver, present_value, risks};
+use crate::repair::{CostDriver, Outcome, Risk, RiskJoint, RiskOption, present_value, risks};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;

@@ -11,7 +11,7 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::risk::{RING_SCATTER, moves_like_its_gap};
 use super::sections::{JointState, SectionState};
-use crate::job::{Job, Catalog};
+use crate::job::{Catalog, Job};
 use crate::joint::{HORIZON, Row, RowBoard, RowJoint, Sealant};
 use crate::measure::{Length, Percent};
 use crate::repair::Capability;

@@ -178,7 +178,12 @@ fn build_ups(job: &Job, catalog: &Catalog, year: &IndoorYear) -> Vec<Option<Arc<
     let panels: Vec<Option<Panel>> = sections
         .map(|section| {
             let board = &section.board;
-            Some(panel(board, catalog.species(&board.species)?, catalog.coating(board.finish)?, &catalog.films))
+            Some(panel(
+                board,
+                catalog.species(&board.species)?,
+                catalog.coating(board.finish)?,
+                &catalog.films,
+            ))
         })
         .collect();
     let mut distinct: Vec<Panel> = Vec::new();
@@ -209,7 +214,8 @@ pub(super) fn section_states(
     for (surface_index, surface) in job.surfaces.iter().enumerate() {
         for (section_index, section) in surface.sections.iter().enumerate() {
             let board = &section.board;
-            let (Some(species), Some(settled)) = (catalog.species(&board.species), build_ups.next().flatten())
+            let (Some(species), Some(settled)) =
+                (catalog.species(&board.species), build_ups.next().flatten())
             else {
                 continue;
             };
@@ -411,7 +417,11 @@ fn section_problems(job: &Job, state: &SectionState) -> Vec<(&'static Field, Sec
 }
 
 /// Measured joints of a section that close in the humid season and push.
-fn pushes(section: usize, joints: &[JointState], layouts: &[SurfaceLayout]) -> Option<(&'static Field, SectionFault)> {
+fn pushes(
+    section: usize,
+    joints: &[JointState],
+    layouts: &[SurfaceLayout],
+) -> Option<(&'static Field, SectionFault)> {
     let pushing = |joint: &&JointState| {
         joint.section == Some(section)
             && joint.gap.is_some_and(|gap| gap.measured)

@@ -6,7 +6,6 @@ use super::Assessment;
 use super::answer::date_after;
 use super::report::{mm, pct, round};
 use super::sections::{JointState, visit_day};
-use crate::job::Job;
 use crate::measure::Units;
 
 #[derive(Serialize)]
@@ -60,7 +59,6 @@ impl<'a> JointRow<'a> {
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
 pub fn joints_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-        let job = &*assessment.job;
     let mut writer = csv::Writer::from_writer(Vec::new());
     for state in &assessment.joints {
         writer.serialize(JointRow::new(assessment, state))?;
@@ -74,7 +72,7 @@ pub fn joints_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
 pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut writer = csv::Writer::from_writer(Vec::new());
     let mut header: Vec<String> =
         ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
@@ -114,7 +112,6 @@ fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
 /// # Errors
 /// If the table cannot be written.
 pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-        let job = &*assessment.job;
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record([
         "task",
@@ -149,7 +146,7 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 /// # Errors
 /// If the table cannot be written.
 pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {

@@ -109,7 +109,8 @@ pub struct Hypothesis {
 impl Hypothesis {
     /// All accounts.
     pub fn all() -> Vec<Self> {
-        let other_cause = [OtherCause::Nothing, OtherCause::WeakSealant, OtherCause::Framing, OtherCause::Wetted];
+        let other_cause =
+            [OtherCause::Nothing, OtherCause::WeakSealant, OtherCause::Framing, OtherCause::Wetted];
         let with = |wet, bonded| other_cause.map(|other_cause| Self { wet, bonded, other_cause });
         [with(true, false), with(true, true), with(false, false), with(false, true)].concat()
     }

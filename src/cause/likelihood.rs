@@ -10,7 +10,7 @@
 use statrs::function::erf::erfc;
 
 use super::evidence::{CLOSED, LaterGaps, SectionEvidence};
-use super::hypothesis::{OtherCause, Hypothesis};
+use super::hypothesis::{Hypothesis, OtherCause};
 
 /// Parameter sets tried for each account.
 pub(super) const SETS: u32 = 512;
@@ -101,7 +101,8 @@ pub(super) fn expectation(
     });
     // The wetted part lies in the section whose stretch of the job holds the quantile.
     let [place, size, more, damp] = set.other_cause;
-    let wetted_section = account.other_cause == OtherCause::Wetted && part_of_job.0 <= place && place < part_of_job.1;
+    let wetted_section =
+        account.other_cause == OtherCause::Wetted && part_of_job.0 <= place && place < part_of_job.1;
     let wetted = wetted_section.then(|| {
         let along = (place - part_of_job.0) / (part_of_job.1 - part_of_job.0);
         // Half of the wettings take the whole section.

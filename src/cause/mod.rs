@@ -14,7 +14,7 @@ mod odds;
 mod origin;
 
 pub use evidence::{GapEvidence, LaterGaps, SectionInputs};
-pub use hypothesis::{OtherCause, Cause, CausePriors, Hypothesis};
+pub use hypothesis::{Cause, CausePriors, Hypothesis, OtherCause};
 pub use marks::{Mark, against_marks};
 pub use odds::{Clue, ClueKind, Odds, Reading, odds};
 pub use origin::{InstallMoisture, OriginInputs, install_moisture};

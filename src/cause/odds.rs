@@ -238,7 +238,11 @@ fn doubt(weights: &[f64]) -> f64 {
 }
 
 /// The reading whose outcome is expected to remove most of the doubt.
-fn most_informative_reading(scored: &[Scored], weights: &Weights, sections: &[SectionEvidence]) -> Option<(Reading, f64)> {
+fn most_informative_reading(
+    scored: &[Scored],
+    weights: &Weights,
+    sections: &[SectionEvidence],
+) -> Option<(Reading, f64)> {
     let now = doubt(weights);
     if now < 0.02 {
         return None;

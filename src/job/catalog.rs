@@ -1,6 +1,6 @@
 //! The shelf: everything a job draws on that is not the job's own, each value with its source.
 
-use std::sync::LazyLock;
+use std::sync::{Arc, LazyLock};
 
 use serde::Deserialize;
 use serde::de::DeserializeOwned;
@@ -9,7 +9,9 @@ use super::price_book::CatalogBoard;
 use crate::air::Station;
 use crate::cause::{CausePriors, Mark};
 use crate::joint::{Bonding, Coating, Films, Sealant};
-use crate::repair::{Capability, Caution, Condition, Material, RepairMethod, MethodId, Outcome, Paint, Plan, Task};
+use crate::repair::{
+    Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
+};
 use crate::surface::Finish;
 use crate::wood::Species;
 
@@ -59,7 +61,7 @@ fn asset<T: DeserializeOwned>(name: &str, text: &str) -> T {
     ron::from_str(text).unwrap_or_else(|error| panic!("assets/{name}: {error}"))
 }
 
-static BUILT_IN: LazyLock<Catalog> = LazyLock::new(|| {
+static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
     #[derive(Deserialize)]
     struct SpeciesFile {
         species: Vec<Species>,
@@ -114,7 +116,7 @@ static BUILT_IN: LazyLock<Catalog> = LazyLock::new(|| {
     let materials: MaterialFile = read!("materials.ron");
     let marks: MarkFile = read!("marks.ron");
     let cautions: CautionFile = read!("cautions.ron");
-    Catalog {
+    Arc::new(Catalog {
         species: species.species,
         boards: Vec::new(),
         stations: stations.stations,
@@ -132,12 +134,12 @@ static BUILT_IN: LazyLock<Catalog> = LazyLock::new(|| {
         bonding: read!("bonding.ron"),
         cautions: cautions.cautions,
         trials: 10_000,
-    }
+    })
 });
 
 impl Catalog {
     /// The shelf that comes with the program.
-    pub fn built_in() -> &'static Self {
+    pub fn built_in() -> &'static Arc<Self> {
         &BUILT_IN
     }
 

@@ -7,9 +7,9 @@ use std::path::{Path, PathBuf};
 use serde::Deserialize;
 
 use super::document::{Job, VERSION};
-use super::problem::{FileFault, Place, Problem};
 use super::lenient;
 use super::price_file::read_prices;
+use super::problem::{FileFault, Place, Problem};
 
 /// No job comes near this; a larger file is something else.
 const LARGEST: u64 = 8 * 1024 * 1024;

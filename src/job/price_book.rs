@@ -6,12 +6,12 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use super::catalog::Catalog;
 use super::fields::{self, Field};
 use super::letterhead::Contractor;
-use super::catalog::Catalog;
 use crate::joint::Sealant;
 use crate::measure::{Money, ThreePoint};
-use crate::repair::{Material, RepairMethod, Outcome, Paint, Prices, Step, Task};
+use crate::repair::{Material, Outcome, Paint, Prices, RepairMethod, Step, Task};
 use crate::surface::BoardSpec;
 
 /// Boards under a name.

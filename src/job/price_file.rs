@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 
 use super::file::{LoadError, SaveError, read_text, write_whole};
 use super::price_book::PriceBook;
-use super::{Job, Catalog, file};
+use super::{Catalog, Job, file};
 
 /// Why a shelf cannot be read.
 #[derive(Debug, thiserror::Error)]

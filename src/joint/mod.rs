@@ -16,7 +16,7 @@ pub mod season;
 
 pub use bead::{Demand, Pack, Sealant, demand, required_width, smallest_class};
 pub use build_up::{Coating, Films, panel, stack};
-pub use cut::{BeadCut, Cut, BeadState, PlacedBead};
+pub use cut::{BeadCut, BeadState, Cut, PlacedBead};
 pub use install::{Target, acclimation, target, widest_board};
 pub use moisture::BoardYears;
 pub use motion::{BoardMotion, HORIZON, JointMotion};

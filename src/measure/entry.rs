@@ -137,7 +137,11 @@ impl Quantity {
 fn whole(text: &str) -> Result<u32, EntryError> {
     let number = parse_number(text)?.round();
     // Past what a count holds it is out of every range all the same.
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the type's range")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "clamped to the type's range"
+    )]
     Ok(number.clamp(0.0, f64::from(u32::MAX)) as u32)
 }
 

@@ -10,9 +10,10 @@ use crate::repair::{MaterialLine, Need};
 
 /// Everything a template can show.
 pub(super) fn data(assessment: &Assessment) -> Value {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let chosen = assessment.chosen();
     let words = Words::new(assessment);
+    let said = crate::words::Words::us_english(job.units, &job.plan.prices.currency);
     json!({
         "paper": match job.units { Units::Inches => "us-letter", Units::Millimeters => "a4" },
         "title": job.title,
@@ -52,14 +53,14 @@ pub(super) fn data(assessment: &Assessment) -> Value {
         "again": site::again(assessment),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|p| p.severity != Severity::Note)
-            .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),
+            .map(|p| format!("{}: {}", p.place(job, &said), p.what(&said))).collect::<Vec<_>>(),
         "missing": assessment.answer.missing.iter().map(ToString::to_string).collect::<Vec<_>>(),
     })
 }
 
 /// The chosen way and the three others that cost least with callbacks: more would not be weighed.
 pub fn weighed<'a>(assessment: &'a Assessment) -> Vec<&'a RepairOption> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let chosen = assessment.chosen();
     let mut others: Vec<&RepairOption> = assessment
         .options

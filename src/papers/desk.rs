@@ -9,7 +9,6 @@ use typst::foundations::Bytes;
 use super::typeset::{Files, PaperError, Typeset};
 use super::{Paper, data, figure};
 use crate::assess::Assessment;
-use crate::job::Job;
 
 /// A template that is larger than this is refused.
 const LARGEST: u64 = 1 << 20;
@@ -81,7 +80,6 @@ pub struct Papers {
 impl Papers {
     /// The papers for `job`, whose assessment is `assessment`, by the built-in templates.
     pub fn new(assessment: &Assessment) -> Self {
-        let job = &*assessment.job;
         Self::with(assessment, Templates::default())
     }
 

@@ -3,7 +3,6 @@
 use typst::foundations::Bytes;
 
 use crate::assess::{Assessment, Report, joints_csv, materials_csv, tasks_csv, year_csv};
-use crate::job::Job;
 use crate::surface::outlines::{Shape, write_dxf};
 
 use super::figure;
@@ -35,7 +34,6 @@ pub enum ExportError {
 /// # Errors
 /// If one of them cannot be made.
 pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportError> {
-        let job = &*assessment.job;
     let json = serde_json::to_string_pretty(&Report::new(assessment, &[]))? + "\n";
     let mut files = vec![
         ("assessment.json".to_owned(), json.into_bytes()),
@@ -78,7 +76,7 @@ fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
 
 /// Boards, joints and outlines, a layer for each kind and surface; surfaces stand side by side.
 fn drawing(assessment: &Assessment) -> Result<Vec<u8>, ExportError> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut layers: Vec<(String, Vec<Shape>)> = Vec::new();
     let mut right = 0.0;
     for (surface, laid) in job.surfaces.iter().zip(&assessment.layouts) {

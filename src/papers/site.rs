@@ -11,14 +11,14 @@ use crate::survey::moisture_readings;
 
 /// Sections in the order of the work, with what is to be done in each.
 pub(super) fn groups(assessment: &Assessment) -> Vec<Value> {
-        let job = &*assessment.job;
     let beads = assessment.chosen().is_some_and(|option| matches!(option.outcome, Outcome::Bead { .. }));
-    let groups = assessment.sections.iter().enumerate().map(|(at, state)| group(assessment, at, state, beads));
+    let groups =
+        assessment.sections.iter().enumerate().map(|(at, state)| group(assessment, at, state, beads));
     groups.collect()
 }
 
 fn group(assessment: &Assessment, at: usize, state: &SectionState, beads: bool) -> Value {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let surface = &job.surfaces[state.surface];
     let treated: Vec<&JointState> =
         assessment.joints.iter().filter(|joint| joint.treated && joint.section == Some(at)).collect();
@@ -83,7 +83,7 @@ pub(super) fn steps(option: &RepairOption) -> Vec<Value> {
 
 /// The sealant's class and limits in words, if the chosen way lays a bead.
 pub(super) fn sealant(assessment: &Assessment) -> Option<Value> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let sealant = assessment.sealant.as_ref()?;
     let beads = matches!(assessment.chosen()?.outcome, Outcome::Bead { .. });
     beads.then(|| {
@@ -101,7 +101,7 @@ pub(super) fn sealant(assessment: &Assessment) -> Option<Value> {
 
 /// What is bought, by the part of the shop it stands in.
 pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Value> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let sealant = assessment.sealant.as_ref().map(|sealant| sealant.name.as_str()).unwrap_or_default();
     let part = |id: &str| match id {
         id if id.starts_with(sealant) && !sealant.is_empty() => "Sealants",
@@ -146,7 +146,7 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Va
 
 /// Everything that was read in the room.
 pub(super) fn readings(assessment: &Assessment) -> Value {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
         json!([gap.surface, gap.joint, gap.width.show(job.units), gap.failed.words(), show_date(date)])
@@ -226,7 +226,7 @@ pub(super) fn odds(assessment: &Assessment) -> Option<Value> {
 
 /// The joints to measure again, with what is forecast for the dampest and the driest weeks.
 pub(super) fn again(assessment: &Assessment) -> Value {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let joints = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).take(24);
     let days = assessment.typical_section().map(SectionState::look_again);
     let Some((damp, dry)) = days else { return json!({ "joints": [] }) };

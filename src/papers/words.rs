@@ -82,7 +82,7 @@ fn count(number: usize, one: &str, many: &str) -> String {
 
 /// What was seen in the room.
 fn saw(assessment: &Assessment) -> Vec<String> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let measured: Vec<Length> = assessment
         .joints
         .iter()
@@ -121,7 +121,7 @@ fn saw(assessment: &Assessment) -> Vec<String> {
 
 /// Why it happened, for someone who never heard of moisture content.
 fn why(assessment: &Assessment) -> Vec<String> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let mut said = Vec::new();
     let main = assessment.causes.as_ref().map(|causes| causes.main().0);
     if let Some(cause) = main.and_then(besides_the_wood) {
@@ -187,7 +187,7 @@ fn section_name<'a>(job: &'a Job, state: &SectionState) -> &'a str {
 
 /// How the joints go on moving.
 fn moves(assessment: &Assessment) -> Vec<String> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let Some(state) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
         return vec![];
     };
@@ -210,7 +210,7 @@ fn moves(assessment: &Assessment) -> Vec<String> {
 
 /// What will be done, when, and why then.
 fn plan(assessment: &Assessment, option: &RepairOption) -> Vec<String> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let days = count(option.schedule.crew_days as usize, "day", "days");
     match option.method {
         _ if !option.says.is_empty() => vec![option.says.clone(), format!("We are in the room on {days}.")],

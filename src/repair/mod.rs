@@ -6,10 +6,10 @@
 //! plan; one timed trial section re-rates the scraping of the whole job. [`risks`] says how likely each
 //! way is to bring the crew back.
 
-mod methods;
 mod cost;
 mod cutting;
 mod done;
+mod methods;
 mod plan;
 mod price;
 mod quantities;
@@ -19,20 +19,20 @@ mod takeoff;
 mod tasks;
 mod trials;
 
-pub use methods::{
-    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, RepairMethod, MethodId, Outcome, Paint,
-    Step, Task, TaskPer, Wait,
-};
 pub use cost::{CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
 pub use done::{Done, Learned, learn, rates_of};
+pub use methods::{
+    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
+    RepairMethod, Step, Task, TaskPer, Wait,
+};
 pub use plan::{
     BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
     TaxOn, Trial,
 };
 pub use price::{Price, PriceInputs, Priced, present_value, price};
 pub use quantities::{Quantities, TreatedJoint};
-pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, CostDriver, risks, wilson};
+pub use risk::{CallbackRule, Capability, CostDriver, Risk, RiskJoint, RiskOption, risks, wilson};
 pub use schedule::{Bar, Crew, Schedule, WaitTimes, schedule};
 pub use takeoff::{
     Cans, MaterialLine, Need, TakeoffInputs, board_price, cheapest_cans, spread_rate, takeoff, wet_sealant,

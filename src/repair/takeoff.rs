@@ -2,8 +2,8 @@
 
 use jiff::civil::Date;
 
-use super::methods::{Material, MaterialPer, RepairMethod, Outcome, Paint};
 use super::cutting::CuttingList;
+use super::methods::{Material, MaterialPer, Outcome, Paint, RepairMethod};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;

@@ -12,7 +12,7 @@ use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
-use super::risk::{CallbackRule, Capability, RiskJoint, RiskOption, CostDriver};
+use super::risk::{CallbackRule, Capability, CostDriver, RiskJoint, RiskOption};
 use crate::wood::Species;
 
 /// Years that are drawn one by one; of a longer warranty the driest of these many counts.

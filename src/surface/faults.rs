@@ -162,7 +162,9 @@ pub fn faults(surface: &Surface, laid: &SurfaceLayout) -> Vec<Fault> {
     }
     for (index, section) in surface.sections.iter().enumerate() {
         let part = Part::Section(index);
-        found.extend(section_faults(section, laid.sections.get(index)).into_iter().map(|kind| Fault { part, kind }));
+        found.extend(
+            section_faults(section, laid.sections.get(index)).into_iter().map(|kind| Fault { part, kind }),
+        );
     }
     found.extend(overlaps(surface, laid));
     found.extend(bare(laid));

@@ -68,7 +68,7 @@ impl Figures {
     pub fn number(&self, value: f64, decimals: usize) -> String {
         let formatter = self.language.formatters().decimals.as_ref();
         match (formatter, decimal(value, decimals)) {
-            (Some(formatter), Some(decimal)) => formatter.format_to_string(&decimal),
+            (Some(formatter), Some(decimal)) => formatter.format(&decimal).to_string(),
             _ => format!("{value:.decimals$}"),
         }
     }
@@ -123,9 +123,7 @@ impl Figures {
     /// Whole degrees Fahrenheit, or tenths of a degree Celsius.
     pub fn temperature(&self, temperature: Temperature) -> String {
         match self.units {
-            Units::Inches => {
-                self.with_unit("unit-fahrenheit", self.number(temperature.to_fahrenheit(), 0))
-            }
+            Units::Inches => self.with_unit("unit-fahrenheit", self.number(temperature.to_fahrenheit(), 0)),
             Units::Millimeters => self.with_unit("unit-celsius", self.number(temperature.to_celsius(), 1)),
         }
     }
@@ -168,7 +166,7 @@ impl Figures {
     fn amount(&self, digits: &str, negative: bool) -> String {
         let formatter = self.language.formatters().decimals.as_ref();
         let number = match (formatter, digits.parse()) {
-            (Some(formatter), Ok(decimal)) => formatter.format_to_string(&decimal),
+            (Some(formatter), Ok(decimal)) => formatter.format(&decimal).to_string(),
             _ => digits.to_owned(),
         };
         // A sign is set before the amount, a code of letters such as CHF apart from it.
@@ -268,7 +266,7 @@ impl Figures {
     pub fn list(&self, names: &[impl AsRef<str>]) -> String {
         let names = names.iter().map(AsRef::as_ref);
         match &self.language.formatters().lists {
-            Some(lists) => lists.format_to_string(names),
+            Some(lists) => lists.format(names).to_string(),
             None => names.collect::<Vec<_>>().join(", "),
         }
     }

@@ -157,7 +157,7 @@ impl Memoizable for Grouped {
 
 impl Grouped {
     fn show(&self, value: f64) -> String {
-        decimal(value, 0).map_or_else(|| value.to_string(), |decimal| self.0.format_to_string(&decimal))
+        decimal(value, 0).map_or_else(|| value.to_string(), |decimal| self.0.format(&decimal).to_string())
     }
 }
 

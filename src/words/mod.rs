@@ -11,8 +11,10 @@
 //! they are US English, whatever the language of the window or the papers.
 
 mod arg;
+mod fields;
 mod figures;
 mod language;
+mod problems;
 
 pub use arg::Arg;
 pub use figures::Figures;

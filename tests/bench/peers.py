@@ -10,7 +10,7 @@ What it times (wall time, best of N, one thread, imports and table building excl
       drying-euler          2920 backward-Euler steps of 6 h, scipy.linalg.solve_banded per step, D and the slope of
                             the isotherm lagged, air held per step at its mid-step value.
     The isotherm's inverse is a bilinear look-up table built beforehand for all three. "mean_end" and
-    "worst_mean_difference" (kg/kg, against ../drying/drying.json) show what the time bought.
+    "worst_mean_difference" (kg/kg, against ../numbers/drying/drying.json) show what the time bought.
     The adaptive solvers choose their own steps, mostly far longer than 6 h: they are peers for the answer, not for
     the count of steps.
 
@@ -25,7 +25,7 @@ What it times (wall time, best of N, one thread, imports and table building excl
     Normals come from SFC64, the fastest of numpy's generators here.
     Chunks of trials are timed from 50 to 500 and the best taken; memory stays below 0.2 GB.
 
-    Layout: the surfaces of ../layout/oracle.py laid out by shapely as that script does it: regions, courses, joints and
+    Layout: the surfaces of ../numbers/layout/oracle.py laid out by shapely as that script does it: regions, courses, joints and
     what each ends against, without printing.
 
 How to run
@@ -213,7 +213,7 @@ def our_seconds(run):
 
 def layout_oracle():
     """The script beside the layout's tests, as a module."""
-    path = pathlib.Path(__file__).resolve().parent.parent / "layout" / "oracle.py"
+    path = pathlib.Path(__file__).resolve().parent.parent / "numbers" / "layout" / "oracle.py"
     spec = importlib.util.spec_from_file_location("layout_oracle", path)
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
@@ -226,7 +226,7 @@ def main():
     args.add_argument("--repeat", type=int, default=3)
     args = args.parse_args()
     ours = our_seconds(run=not args.no_bench)
-    beside, reference = pathlib.Path(__file__).resolve().parent.parent / "drying" / "drying.json", None
+    beside, reference = pathlib.Path(__file__).resolve().parent.parent / "numbers" / "drying" / "drying.json", None
     if beside.exists():
         reference = json.loads(beside.read_text())["cases"][0]["out"]
     lines = []

@@ -12,8 +12,8 @@ use criterion::{Criterion, criterion_group, criterion_main};
 use egui_kittest::Harness;
 use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
 use gapwright::app::App;
-use gapwright::app::demo_job;
 use gapwright::assess::assess;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, Shelf};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
@@ -161,14 +161,14 @@ fn frame(criterion: &mut Criterion) {
     });
 }
 
-/// The surfaces that `tests/layout/oracle.py` lays out too, all of them.
+/// The surfaces that `tests/numbers/layout/oracle.py` lays out too, all of them.
 fn layouts(criterion: &mut Criterion) {
     #[derive(Deserialize)]
     struct Case {
         surface: Surface,
     }
     let cases: Vec<Case> =
-        serde_json::from_str(include_str!("../layout/oracle.json")).expect("the oracle's surfaces");
+        serde_json::from_str(include_str!("../numbers/layout/oracle.json")).expect("the oracle's surfaces");
     criterion.bench_function("layout", |b| {
         b.iter(|| cases.iter().map(|case| layout(black_box(&case.surface)).joints.len()).sum::<usize>());
     });

@@ -16,7 +16,7 @@ mod snap;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
-use super::look;
+use super::theme;
 use super::view::{Camera, Selected, Tool};
 use crate::assess::JointState;
 use crate::measure::{Length, Units, show_date, show_number};
@@ -48,10 +48,10 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_north(&painter, context, response.rect, surface);
-    if context.view.tool == Tool::Measure {
+    if context.view.canvas.tool == Tool::Measure {
         paint_legend(&painter, context, response.rect);
     }
-    if context.view.tool == Tool::Measure {
+    if context.view.canvas.tool == Tool::Measure {
         name_joints(ui, context, &sheet, laid, surface);
         pick(ui, context, &response, &sheet, laid, surface);
     } else {
@@ -84,19 +84,23 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 context.commands.push(Command::Surface(index));
             }
         }
-        if !context.assessment.job.surfaces.is_empty() && Icon::Fit.button(ui, "Show all of it", true).clicked() {
+        if !context.assessment.job.surfaces.is_empty()
+            && Icon::Fit.button(ui, "Show all of it", true).clicked()
+        {
             context.push(Command::Fit);
         }
         if !context.assessment.job.surfaces.is_empty() {
             ui.separator();
-            for (tool, name, does) in Tool::ALL {
-                let on = context.view.tool == tool;
-                if ui.selectable_label(on, name).on_hover_text(does).clicked() && !on {
+            for tool in Tool::ALL {
+                let on = context.view.canvas.tool == tool;
+                let label = ui.selectable_label(on, context.words.text(tool.message()));
+                let hint = context.words.text(&format!("{}.hint", tool.message()));
+                if label.on_hover_text(hint).clicked() && !on {
                     context.push(Command::Tool(tool));
                 }
             }
         }
-        if context.busy {
+        if context.session.is_busy() {
             ui.label(eframe::egui::RichText::new("working…").small().weak());
         }
     });
@@ -137,12 +141,18 @@ impl Sheet {
 }
 
 /// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
-fn look_around(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, bounds: geo::Rect, surface: usize) -> Sheet {
+fn look_around(
+    ui: &Ui,
+    context: &mut WindowContext<'_>,
+    response: &Response,
+    bounds: geo::Rect,
+    surface: usize,
+) -> Sheet {
     let centre = response.rect.center();
-    let camera: &mut Camera = context.view.cameras.entry(surface).or_default();
+    let camera: &mut Camera = context.view.canvas.cameras.entry(surface).or_default();
     // Where the pointer draws, the other buttons look around.
-    let draws = matches!(context.view.tool, Tool::Divider | Tool::Opening);
-    let ropes = context.view.marquee.is_some() || ui.input(|input| input.modifiers.shift);
+    let draws = matches!(context.view.canvas.tool, Tool::Divider | Tool::Opening);
+    let ropes = context.view.selection.marquee.is_some() || ui.input(|input| input.modifiers.shift);
     if response.dragged() && !ropes && !(draws && response.dragged_by(eframe::egui::PointerButton::Primary)) {
         camera.shift += response.drag_delta();
     }
@@ -199,18 +209,25 @@ fn gap_color(context: &WindowContext<'_>, gap: Length) -> Color32 {
     context.palette.gap_low.lerp_to_gamma(context.palette.gap_high, part)
 }
 
-fn paint_joints(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn paint_joints(
+    painter: &Painter,
+    context: &WindowContext<'_>,
+    sheet: &Sheet,
+    laid: &SurfaceLayout,
+    surface: usize,
+) {
     let thin = Stroke::new(1.0, context.palette.wood_line);
     let visible = painter.clip_rect().expand(20.0);
     let day = context.day();
-    let selected = context.view.selected.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
+    let selected =
+        context.view.selection.joint.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
     for (index, joint) in laid.joints.iter().enumerate() {
         let ends = [sheet.at(joint.from), sheet.at(joint.to)];
         if !visible.intersects(Rect::from_two_pos(ends[0], ends[1]).expand(2.0)) {
             continue;
         }
         let on = selected == Some(joint.label.as_str());
-        if on || (selected.is_some() && context.view.multi_selection.contains(&joint.label)) {
+        if on || (selected.is_some() && context.view.selection.more.contains(&joint.label)) {
             painter.line_segment(ends, Stroke::new(9.0, context.palette.select.gamma_multiply(0.35)));
         }
         let state = context.assessment.joint(surface, index);
@@ -235,7 +252,13 @@ fn paint_joints(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, l
     }
 }
 
-fn paint_names(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn paint_names(
+    painter: &Painter,
+    context: &WindowContext<'_>,
+    sheet: &Sheet,
+    laid: &SurfaceLayout,
+    surface: usize,
+) {
     let Some(job_surface) = context.assessment.job.surfaces.get(surface) else { return };
     for (section, part) in job_surface.sections.iter().zip(&laid.sections) {
         let Some(bounds) = part.clear.bounding_rect() else { continue };
@@ -306,7 +329,9 @@ fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sh
 
 /// An arrow to the north, where it was noted.
 fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surface: usize) {
-    let Some(north) = context.assessment.job.surfaces.get(surface).and_then(|surface| surface.north) else { return };
+    let Some(north) = context.assessment.job.surfaces.get(surface).and_then(|surface| surface.north) else {
+        return;
+    };
     let centre = rect.right_top() + vec2(-30.0, 30.0);
     let (sin, cos) = (north.to_radians() as f32).sin_cos();
     let way = vec2(cos, -sin);
@@ -331,7 +356,9 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
 pub(super) fn joint_name(context: &WindowContext<'_>, label: &str, state: Option<&JointState>) -> String {
     let gap = state.and_then(|state| state.gap);
     match gap {
-        Some(gap) if gap.measured => format!("Joint {label}, {} measured", gap.gap.mean.show(context.units())),
+        Some(gap) if gap.measured => {
+            format!("Joint {label}, {} measured", gap.gap.mean.show(context.units()))
+        }
         Some(gap) => format!("Joint {label}, about {}", gap.gap.mean.show(context.units())),
         None => format!("Joint {label}, no reading"),
     }
@@ -339,7 +366,13 @@ pub(super) fn joint_name(context: &WindowContext<'_>, label: &str, state: Option
 
 /// A small target at the middle of each joint, for screen readers and tests. Tab passes them by:
 /// the list of joints is gone through with its own command.
-fn name_joints(ui: &Ui, context: &mut WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn name_joints(
+    ui: &Ui,
+    context: &mut WindowContext<'_>,
+    sheet: &Sheet,
+    laid: &SurfaceLayout,
+    surface: usize,
+) {
     if laid.joints.len() > MOST_NAMED {
         return;
     }
@@ -351,7 +384,12 @@ fn name_joints(ui: &Ui, context: &mut WindowContext<'_>, sheet: &Sheet, laid: &S
         let id = Id::unique(("joint", surface, index));
         let response = ui.interact(target, id, Sense::CLICK);
         let name = joint_name(context, &joint.label, context.assessment.joint(surface, index));
-        let on = context.view.selected.as_ref().is_some_and(|s| s.surface == surface && s.joint == joint.label);
+        let on = context
+            .view
+            .selection
+            .joint
+            .as_ref()
+            .is_some_and(|s| s.surface == surface && s.joint == joint.label);
         response.widget_info(|| WidgetInfo::selected(Role::Button, true, on, &name));
         if response.clicked() {
             context.commands.push(Command::Select(Some(Selected { surface, joint: joint.label.clone() })));
@@ -360,7 +398,14 @@ fn name_joints(ui: &Ui, context: &mut WindowContext<'_>, sheet: &Sheet, laid: &S
 }
 
 /// Selects by clicking near a joint, and tells a joint's story when hovered.
-fn pick(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout, surface: usize) {
+fn pick(
+    ui: &Ui,
+    context: &mut WindowContext<'_>,
+    response: &Response,
+    sheet: &Sheet,
+    laid: &SurfaceLayout,
+    surface: usize,
+) {
     let pointer = ui.input(|input| input.pointer.latest_pos()).filter(|at| response.rect.contains(*at));
     let Some(pointer) = pointer else { return };
     let distance = |index: usize| {
@@ -389,12 +434,20 @@ fn pick(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet: &S
 }
 
 /// With Shift held, a rectangle takes in every joint whose middle it holds.
-fn marquee(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, laid: &SurfaceLayout) {
+fn marquee(
+    ui: &Ui,
+    context: &mut WindowContext<'_>,
+    response: &Response,
+    sheet: &Sheet,
+    laid: &SurfaceLayout,
+) {
     let shift = ui.input(|input| input.modifiers.shift);
     if shift && response.drag_started() {
-        context.view.marquee = ui.input(|input| input.pointer.press_origin());
+        context.view.selection.marquee = ui.input(|input| input.pointer.press_origin());
     }
-    let (Some(start), Some(now)) = (context.view.marquee, ui.input(|input| input.pointer.latest_pos())) else {
+    let (Some(start), Some(now)) =
+        (context.view.selection.marquee, ui.input(|input| input.pointer.latest_pos()))
+    else {
         return;
     };
     let rect = Rect::from_two_pos(start, now);
@@ -407,7 +460,7 @@ fn marquee(ui: &Ui, context: &mut WindowContext<'_>, response: &Response, sheet:
         eframe::egui::StrokeKind::Inside,
     );
     if !response.dragged() {
-        context.view.marquee = None;
+        context.view.selection.marquee = None;
         let inside = laid.joints.iter().filter(|joint| rect.contains(sheet.at(joint.middle())));
         let labels: Vec<String> = inside.map(|joint| joint.label.clone()).collect();
         if !labels.is_empty() {

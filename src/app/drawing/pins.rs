@@ -33,7 +33,7 @@ pub(super) fn pins(ui: &mut Ui, context: &mut WindowContext<'_>, sheet: &Sheet, 
             Stroke::new(1.3, context.palette.ink),
         );
         if response.clicked() {
-            context.view.photo = Some(index);
+            context.view.canvas.photo = Some(index);
         }
         response.on_hover_text(name);
     }
@@ -42,9 +42,9 @@ pub(super) fn pins(ui: &mut Ui, context: &mut WindowContext<'_>, sheet: &Sheet, 
 
 /// The photo that is looked at, with its note.
 fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
-    let Some(index) = context.view.photo else { return };
+    let Some(index) = context.view.canvas.photo else { return };
     let Some(photo) = context.job.surfaces.get(on).and_then(|surface| surface.photos.get(index)) else {
-        context.view.photo = None;
+        context.view.canvas.photo = None;
         return;
     };
     let window = modal("photo", ui.ctx()).show(ui.ctx(), |ui| {
@@ -66,25 +66,25 @@ fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
                         surface.photos.remove(index);
                     }
                 });
-                context.view.photo = None;
+                context.view.canvas.photo = None;
             }
             if ui.button("Close").clicked() {
-                context.view.photo = None;
+                context.view.canvas.photo = None;
             }
         });
     });
     if window.should_close() {
-        context.view.photo = None;
+        context.view.canvas.photo = None;
     }
 }
 
 fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
-    let path = context.document.path.as_deref().and_then(|job| path_of(job, &photo.file));
+    let path = context.session.document.path.as_deref().and_then(|job| path_of(job, &photo.file));
     let Some(path) = path else {
         ui.label(RichText::new("The photo lies beside the job's file, which this window does not know."));
         return;
     };
-    match context.photos.picture(&path) {
+    match context.services.photos.picture(&path) {
         Some(Ok(texture)) => {
             let room = ui.ctx().content_rect().size() * 0.75 - vec2(0.0, 60.0);
             ui.add(Image::new(texture).max_size(room).shrink_to_fit());
@@ -94,7 +94,7 @@ fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
         }
         None => {
             ui.label("reading…");
-            if !context.photos.knows(&path) {
+            if !context.services.photos.knows(&path) {
                 context.push(Command::WantPhoto(path));
             }
         }

@@ -31,7 +31,7 @@ pub(super) fn shape(
     on: usize,
 ) {
     let Some(surface) = context.job.surfaces.get(on) else { return };
-    match context.view.tool {
+    match context.view.canvas.tool {
         Tool::Measure => {}
         Tool::Shape => {
             edges(ui, context, painter, sheet, surface, on);
@@ -106,7 +106,14 @@ fn corners(surface: &Surface) -> Vec<(String, Point)> {
     named
 }
 
-fn handles(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+fn handles(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    painter: &Painter,
+    sheet: &Sheet,
+    surface: &Surface,
+    on: usize,
+) {
     for (index, (name, corner)) in corners(surface).into_iter().enumerate() {
         let at = sheet.at(corner.coord());
         let rect = Rect::from_center_size(at, Vec2::splat(16.0));
@@ -114,7 +121,11 @@ fn handles(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, shee
             continue;
         }
         let response = ui.interact(rect, Id::unique(("corner", on, index)), Sense::click_and_drag());
-        let words = format!("{name}, {} right, {} up", corner.0.show(context.units()), corner.1.show(context.units()));
+        let words = format!(
+            "{name}, {} right, {} up",
+            corner.0.show(context.units()),
+            corner.1.show(context.units())
+        );
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
         if response.clicked() || response.drag_started() {
             response.request_focus();
@@ -126,11 +137,11 @@ fn handles(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, shee
             let snapped = held(ui, context, sheet, surface, pointer, None, Some(corner));
             guides(painter, context, sheet, &snapped);
             shown = sheet.at(snapped.at);
-            context.view.drag = Some(Drag { from: corner, to: point(snapped.at) });
+            context.view.canvas.drag = Some(Drag { from: corner, to: point(snapped.at) });
             reference_curve(painter, context, sheet, surface, corner, point(snapped.at));
         }
         if response.drag_stopped()
-            && let Some(drag) = context.view.drag.take()
+            && let Some(drag) = context.view.canvas.drag.take()
             && drag.from != drag.to
         {
             move_corner(context, on, drag.from, drag.to);
@@ -139,7 +150,13 @@ fn handles(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, shee
         let lit = response.hovered() || response.has_focus() || response.dragged();
         let fill = if lit { context.palette.accent } else { context.palette.raised };
         let square = Rect::from_center_size(shown, Vec2::splat(if lit { 11.0 } else { 9.0 }));
-        painter.rect(square, 2, fill, Stroke::new(1.6, context.palette.accent), eframe::egui::StrokeKind::Inside);
+        painter.rect(
+            square,
+            2,
+            fill,
+            Stroke::new(1.6, context.palette.accent),
+            eframe::egui::StrokeKind::Inside,
+        );
         response.on_hover_text(words).on_hover_cursor(eframe::egui::CursorIcon::Grab);
     }
 }
@@ -207,7 +224,14 @@ fn guides(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, snapped
 }
 
 /// The outline as it will be, with the lengths that change.
-fn reference_curve(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, surface: &Surface, from: Point, to: Point) {
+fn reference_curve(
+    painter: &Painter,
+    context: &WindowContext<'_>,
+    sheet: &Sheet,
+    surface: &Surface,
+    from: Point,
+    to: Point,
+) {
     let mut moved = surface.clone();
     moved.move_point(from, to);
     let stroke = Stroke::new(2.0, context.palette.accent);
@@ -257,19 +281,26 @@ fn label_at(painter: &Painter, context: &WindowContext<'_>, middle: Pos2, length
 }
 
 /// Every edge of the outline has its length as a button; pressed, the length can be typed.
-fn edges(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, sheet: &Sheet, surface: &Surface, on: usize) {
+fn edges(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    painter: &Painter,
+    sheet: &Sheet,
+    surface: &Surface,
+    on: usize,
+) {
     let points: Vec<Pos2> = surface.outline.iter().map(|corner| sheet.at(corner.coord())).collect();
     painter.add(Shape::closed_line(points, Stroke::new(1.5, context.palette.accent)));
     for (edge, corner) in surface.outline.iter().enumerate() {
         let next = surface.outline[(edge + 1) % surface.outline.len()];
         let length = length_between(*corner, next);
         let middle = beside(sheet, surface, *corner, next);
-        if context.view.typed_edge == Some(edge) {
+        if context.view.canvas.typed_edge == Some(edge) {
             type_length(ui, context, middle, length, edge, on);
             continue;
         }
         // While a corner is dragged its own lengths are shown.
-        if context.view.drag.is_some() {
+        if context.view.canvas.drag.is_some() {
             continue;
         }
         label_at(painter, context, middle, length);
@@ -281,13 +312,20 @@ fn edges(ui: &mut Ui, context: &mut WindowContext<'_>, painter: &Painter, sheet:
         let words = format!("Edge {}, {}: type its length", edge + 1, length.show(context.units()));
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
         if response.on_hover_text(&words).clicked() {
-            context.view.typed_edge = Some(edge);
-            context.view.focus_edge = true;
+            context.view.canvas.typed_edge = Some(edge);
+            context.view.canvas.focus_edge = true;
         }
     }
 }
 
-fn type_length(ui: &Ui, context: &mut WindowContext<'_>, middle: Pos2, length: Length, edge: usize, on: usize) {
+fn type_length(
+    ui: &Ui,
+    context: &mut WindowContext<'_>,
+    middle: Pos2,
+    length: Length,
+    edge: usize,
+    on: usize,
+) {
     let area = Area::new(Id::unique(("edge length", on))).order(Order::Foreground);
     area.fixed_pos(middle - vec2(42.0, 12.0)).show(ui.ctx(), |ui| {
         let id = Id::unique(("edge length field", on, edge));
@@ -296,13 +334,13 @@ fn type_length(ui: &Ui, context: &mut WindowContext<'_>, middle: Pos2, length: L
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
             read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)))
         });
-        if context.view.focus_edge {
+        if context.view.canvas.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.
-            context.view.focus_edge = !entered.response.has_focus();
+            context.view.canvas.focus_edge = !entered.response.has_focus();
             entered.response.request_focus();
             crate::app::entry::select_all(ui, id, &length.show(units));
         } else if entered.response.lost_focus() && !entered.refused {
-            context.view.typed_edge = None;
+            context.view.canvas.typed_edge = None;
         }
         if let Some(length) = entered.value {
             context.edit("Length of an edge", move |job| {
@@ -343,8 +381,8 @@ fn draw_new(
     on: usize,
 ) {
     let Some(pointer) = response.interact_pointer_pos().or_else(|| response.hover_pos()) else { return };
-    let start = context.view.drag.map(|drag| drag.from.coord());
-    let line = context.view.tool == Tool::Divider;
+    let start = context.view.canvas.drag.map(|drag| drag.from.coord());
+    let line = context.view.canvas.tool == Tool::Divider;
     let snapped = held(ui, context, sheet, surface, pointer, start.filter(|_| line), None);
     guides(painter, context, sheet, &snapped);
     painter.circle_filled(sheet.at(snapped.at), 4.0, context.palette.accent);
@@ -353,9 +391,9 @@ fn draw_new(
         // The drag is noticed a few points after the press.
         let pressed = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer);
         let from = point(held(ui, context, sheet, surface, pressed, None, None).at);
-        context.view.drag = Some(Drag { from, to: at });
+        context.view.canvas.drag = Some(Drag { from, to: at });
     }
-    let Some(drag) = context.view.drag.as_mut() else { return };
+    let Some(drag) = context.view.canvas.drag.as_mut() else { return };
     drag.to = at;
     let drag = *drag;
     let stroke = Stroke::new(2.0, context.palette.accent);
@@ -370,7 +408,7 @@ fn draw_new(
         length_label(painter, context, sheet, ring[1], ring[2]);
     }
     if response.drag_stopped() {
-        context.view.drag = None;
+        context.view.canvas.drag = None;
         put_down(context, on, line, drag);
     }
 }

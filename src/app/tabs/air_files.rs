@@ -2,21 +2,22 @@
 
 use eframe::egui::{ComboBox, Frame, Grid, Label, Margin, RichText, ScrollArea, Ui};
 
-use super::remark;
 use crate::air::{DateOrder, LoggerFormat};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
+use crate::app::pick::Purpose;
+use crate::app::widgets::remark;
 
 /// Buttons for both kinds of file, what was odd about the last, and the logger to be confirmed.
 pub(super) fn air_files(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal_wrapped(|ui| {
         let weather = ui.button("Weather file…").on_hover_text("An hourly year of the place: EPW or TMY3.");
         if weather.clicked() {
-            context.push(Command::ChooseWeather);
+            context.push(Command::Pick(Purpose::Weather));
         }
         let logger = ui.button("Logger's file…").on_hover_text("Readings of this room, as CSV.");
         if logger.clicked() {
-            context.push(Command::ChooseLogger);
+            context.push(Command::Pick(Purpose::Logger));
         }
         if let Some(logged) = &context.job.logged {
             let days = logged.days.len();
@@ -26,17 +27,17 @@ pub(super) fn air_files(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
     });
-    for text in &context.view.air_remarks {
-        remark(ui, context, text);
+    for text in &context.view.drafts.air_remarks {
+        remark(ui, context.palette, text);
     }
-    if context.view.logger.is_some() {
+    if context.view.drafts.logger.is_some() {
         confirm(ui, context);
     }
 }
 
 /// How the file will be read, to be put right before it is.
 fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let Some(mut import) = context.view.logger.take() else { return };
+    let Some(mut import) = context.view.drafts.logger.take() else { return };
     let mut keep = true;
     Frame::new().fill(context.palette.raised).corner_radius(6).inner_margin(Margin::same(9)).show(ui, |ui| {
         ui.set_width(ui.available_width());
@@ -70,7 +71,7 @@ fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
     });
     if keep {
-        context.view.logger = Some(import);
+        context.view.drafts.logger = Some(import);
     }
 }
 

@@ -3,11 +3,13 @@
 use eframe::egui::{CollapsingHeader, ComboBox, Grid, RichText, Ui};
 
 use super::outline::{corners, dividers, outline};
-use super::{remark, term};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
-use crate::job::{Job, Place};
+use crate::app::pick::Purpose;
+use crate::app::widgets::{remark, term};
+use crate::job::Job;
+use crate::job::fields::{At, Each};
 use crate::measure::{Angle, Length, parse_length};
 use crate::surface::Behind;
 use crate::surface::{
@@ -17,7 +19,7 @@ use crate::surface::{
 
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.surfaces.is_empty() {
-        remark(ui, context, "Begin here: the size of the ceiling or wall, and how its boards run.");
+        remark(ui, context.palette, "Begin here: the size of the ceiling or wall, and how its boards run.");
         add_surface(ui, context);
         return;
     }
@@ -34,7 +36,7 @@ pub(super) const KINDS: [(SurfaceKind, &str); 3] =
     [(SurfaceKind::Ceiling, "Ceiling"), (SurfaceKind::Slope, "Sloped ceiling"), (SurfaceKind::Wall, "Wall")];
 
 fn add_surface(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let mut draft = context.view.draft.clone();
+    let mut draft = context.view.drafts.surface.clone();
     Grid::new("new surface").num_columns(2).show(ui, |ui| {
         ui.label("Kind");
         choose(ui, "Kind of the new surface", &KINDS, draft.kind, |kind| draft.kind = kind);
@@ -74,11 +76,11 @@ fn add_surface(ui: &mut Ui, context: &mut WindowContext<'_>) {
         choose(ui, "Pattern of the new surface", &names, draft.pattern, |pattern| draft.pattern = pattern);
         ui.end_row();
     });
-    context.view.draft = draft.clone();
+    context.view.drafts.surface = draft.clone();
     let file = "Outlines from a file…";
     let hover = "A surface for each closed outline of a DXF, SVG or CSV file.";
     if ui.button(file).on_hover_text(hover).clicked() {
-        context.push(Command::ChooseOutlines);
+        context.push(Command::Pick(Purpose::Outlines));
     }
     if ui.button("Add surface").clicked() {
         let index = context.job.surfaces.len();
@@ -145,7 +147,7 @@ fn surface(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             ui.label(RichText::new(words).small().color(context.palette.soft));
         }
     });
-    context.problems(ui, |place| *place == Place::Outline(index));
+    context.entry_problems(ui, Each::Surface, At::index(index));
     pattern(ui, context, index);
     if let Some(first) = surface.sections.first() {
         let same = surface.sections.iter().all(|section| section.board == first.board);
@@ -157,7 +159,7 @@ fn surface(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
         }
     }
     for number in 0..surface.sections.len() {
-        context.problems(ui, |place| *place == Place::Section(index, number));
+        context.entry_problems(ui, Each::Section, At(index, number));
     }
     CollapsingHeader::new("Sections").show(ui, |ui| sections(ui, context, index));
     CollapsingHeader::new("Outline, trim and openings").show(ui, |ui| outline(ui, context, index));
@@ -254,7 +256,7 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
         });
         ui.end_row();
         term(ui, "Coating", "How much moisture the paint lets through. The permeances are assumptions of the shelf.");
-        let catalog = context.catalog;
+        let catalog = &context.assessment.catalog;
         let finishes: Vec<(Finish, &str)> = catalog.finishes.iter().map(|coating| (coating.finish, coating.name.as_str())).collect();
         choose(ui, "Coating", &finishes, spec.finish, |finish| {
             edit_board(context, on, section, "Coating", move |board| board.finish = finish);
@@ -280,10 +282,10 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
         }
         ui.end_row();
     });
-    if let Some(species) = context.catalog.species(&spec.species) {
+    if let Some(species) = context.assessment.catalog.species(&spec.species) {
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "{}: {:.2} % of its width for each per cent of moisture; {}.",
                 species.name,
@@ -294,8 +296,14 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
     }
 }
 
-fn species(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
-    let catalog = context.catalog;
+fn species(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    on: usize,
+    section: Option<usize>,
+    spec: &BoardSpec,
+) {
+    let catalog = &context.assessment.catalog;
     let mut chosen = None;
     let combo =
         ComboBox::from_id_salt(("species", section)).selected_text(&spec.species).width(200.0).height(320.0);
@@ -312,7 +320,13 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Opt
     }
 }
 
-fn profile(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Option<usize>, spec: &BoardSpec) {
+fn profile(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    on: usize,
+    section: Option<usize>,
+    spec: &BoardSpec,
+) {
     term(ui, "Edge", "The edge profile: a V where two chamfers meet, a bead, or square.");
     ui.horizontal(|ui| {
         let (kind, size) = match spec.profile {
@@ -330,8 +344,13 @@ fn profile(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Opt
             edit_board(context, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         });
         if kind != 0
-            && let Some(size) =
-                context.length_entry(ui, "Size of the edge profile", size, Length::ZERO..=Length::m(0.1), 74.0)
+            && let Some(size) = context.length_entry(
+                ui,
+                "Size of the edge profile",
+                size,
+                Length::ZERO..=Length::m(0.1),
+                74.0,
+            )
         {
             edit_board(context, on, section, "Edge profile", move |board| board.profile = make(kind, size));
         }

@@ -2,11 +2,11 @@
 
 use eframe::egui::{Frame, Grid, Label, Margin, RichText, Ui};
 
-use super::{heading, remark, term};
 use crate::app::context::WindowContext;
 use crate::app::explain::{self, Why};
+use crate::app::widgets::{heading, remark, term};
 use crate::assess::{SectionState, date_after};
-use crate::job::Place;
+use crate::job::fields::{At, Each};
 use crate::measure::{Length, show_date, show_number};
 
 pub(super) fn cause(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -14,7 +14,7 @@ pub(super) fn cause(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if !measured {
         remark(
             ui,
-            context,
+            context.palette,
             "Nothing can be said of the cause before a gap is measured: click a joint and type its width.",
         );
         return;
@@ -23,7 +23,7 @@ pub(super) fn cause(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.add(Label::new(&context.assessment.answer.cause).wrap());
     remark(
         ui,
-        context,
+        context.palette,
         "Worked back from the gap: the width that shrank and the present moisture tell the moisture at install. The boards are taken to have been laid tight. The interval is nine in ten.",
     );
     if let Some(causes) = &context.assessment.causes {
@@ -112,7 +112,7 @@ fn section(ui: &mut Ui, context: &WindowContext<'_>, state: &SectionState) {
             ui.add(Label::new(format!("The boards went up {}.", state.origin_words)).wrap());
         }
     });
-    context.problems(ui, |place| *place == Place::Section(state.surface, state.section));
+    context.entry_problems(ui, Each::Section, At(state.surface, state.section));
 }
 
 fn boards_today(state: &SectionState) -> String {
@@ -155,7 +155,7 @@ fn closes(context: &WindowContext<'_>, state: &SectionState) -> String {
 fn marks(ui: &mut Ui, context: &WindowContext<'_>) {
     heading(ui, "What the stamps allow");
     Grid::new("marks").num_columns(3).show(ui, |ui| {
-        for mark in &context.catalog.marks {
+        for mark in &context.assessment.catalog.marks {
             ui.label(RichText::new(&mark.name).strong());
             ui.label(format!("at most {}", mark.most.show()));
             ui.add(

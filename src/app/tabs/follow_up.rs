@@ -2,11 +2,11 @@
 
 use eframe::egui::{CollapsingHeader, ComboBox, Grid, Label, RichText, Ui};
 
-use super::{heading, remark, term};
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
-use crate::assess::{LaterReading, RepairOption, VisitFound, percent};
+use crate::app::widgets::{heading, remark, term};
+use crate::assess::{LaterReading, RepairOption, VisitOutcome, percent};
 use crate::measure::{Hours, Length, parse_date, parse_length, show_date, show_number};
 use crate::survey::{GapReading, LaterGap, LaterVisit};
 
@@ -16,7 +16,7 @@ pub(super) fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
     heading(ui, "Later visits");
     remark(
         ui,
-        context,
+        context.palette,
         "Measure some of the same joints again, before the work or after it. What was forecast stands beside, and readings from before the work put the odds of the causes right.",
     );
     for (index, visit) in context.job.later.iter().enumerate() {
@@ -49,12 +49,12 @@ fn done(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
     });
-    let Some(option) = context.assessment.chosen(context.job) else { return };
+    let Some(option) = context.assessment.chosen() else { return };
     CollapsingHeader::new("Hours").default_open(true).show(ui, |ui| hours(ui, context, option));
     CollapsingHeader::new("Pieces used").default_open(false).show(ui, |ui| pieces(ui, context, option));
     remark(
         ui,
-        context,
+        context.palette,
         "Hours of finished jobs become your own rates: under Shelf, learn from the folder they are in.",
     );
 }
@@ -79,7 +79,8 @@ fn hours(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
             ui.label(show_number(all.to_h(), 1));
             let taken = context.job.done.hours.get(&task.id).copied();
             let name = format!("Hours taken: {}", task.name);
-            if let Some(hours) = context.optional_entry(ui, &name, taken.map(Hours::to_h), 2, 0.0..=10_000.0, 60.0)
+            if let Some(hours) =
+                context.optional_entry(ui, &name, taken.map(Hours::to_h), 2, 0.0..=10_000.0, 60.0)
             {
                 let id = task.id.clone();
                 context.edit("Hours taken", move |job| match hours {
@@ -160,13 +161,18 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
         });
         let assessment = context.assessment.follow_up.get(index);
         readings(ui, context, index, visit, assessment);
-        if let Someassessment = assessment.filter(|assessment| !assessment.readings.is_empty()) {
+        if let Some(assessment) = assessment.filter(|assessment| !assessment.readings.is_empty()) {
             ui.add(Label::new(&assessment.words).wrap());
         }
     });
 }
 
-fn edit(context: &mut WindowContext<'_>, index: usize, name: &str, change: impl FnOnce(&mut LaterVisit) + 'static) {
+fn edit(
+    context: &mut WindowContext<'_>,
+    index: usize,
+    name: &str,
+    change: impl FnOnce(&mut LaterVisit) + 'static,
+) {
     context.edit(name, move |job| {
         if let Some(visit) = job.later.get_mut(index) {
             change(visit);
@@ -204,7 +210,13 @@ fn joint_to_add(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visi
     }
 }
 
-fn readings(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &LaterVisit, assessment: Option<&VisitFound>) {
+fn readings(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    index: usize,
+    visit: &LaterVisit,
+    assessment: Option<&VisitOutcome>,
+) {
     if visit.gaps.is_empty() {
         return;
     }

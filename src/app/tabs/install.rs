@@ -2,8 +2,8 @@
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
-use super::{heading, remark, term};
 use crate::app::context::WindowContext;
+use crate::app::widgets::{heading, remark, term};
 use crate::measure::{Moisture, show_number};
 use crate::survey::{Risks, sampling_plan};
 
@@ -66,7 +66,7 @@ pub(super) fn before_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
     remark(
         ui,
-        context,
+        context.palette,
         "From the day of the visit, bare, open to the room on both faces, until they are within what is allowed. Measure before they go up: the days are a guide, the meter decides.",
     );
 }

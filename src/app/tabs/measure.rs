@@ -2,17 +2,20 @@
 
 use eframe::egui::{CollapsingHeader, Grid, Ui};
 
-use super::{boards, heading, multiline, readings, remark, room, term};
+use super::{boards, readings, room};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
+use crate::app::pick::Purpose;
+use crate::app::widgets::{heading, multiline, remark, term};
 use crate::assess::EntryPlace;
+use crate::job::fields::{self, At};
 use crate::job::{Job, Place};
 use crate::measure::{parse_date, show_date};
 
 pub(super) fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    for problem in &context.document.unread {
-        context.problem(ui, problem.severity, &problem.words(context.job));
+    for problem in &context.session.document.unread {
+        context.problem(ui, problem.severity, &problem.line(context.job, context.words));
     }
     context.scroll_if_requested(ui, EntryPlace::Surfaces);
     boards::boards(ui, context);
@@ -64,14 +67,17 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
     });
-    context.problems(ui, |place| matches!(place, Place::Job(_)));
+    for field in [&fields::INSTALLED, &fields::VISITED, &fields::YEAR_BUILT, &fields::PRECISION] {
+        context.field_problems(ui, field, At::ONCE);
+    }
+    context.problems(ui, |place| *place == Place::WholeFile);
     CollapsingHeader::new("Contractor's address and notes").show(ui, |ui| {
-        remark(ui, context, "Address and telephone, as they stand on the letter");
+        remark(ui, context.palette, "Address and telephone, as they stand on the letter");
         if let Some(text) = multiline(ui, "Contractor's details", &context.job.contractor.details) {
             context.edit("Contractor's details", |job| job.contractor.details = text);
         }
         logo(ui, context);
-        remark(ui, context, "Notes, for yourself");
+        remark(ui, context.palette, "Notes, for yourself");
         if let Some(text) = multiline(ui, "Notes", &context.job.notes) {
             context.edit("Notes", |job| job.notes = text);
         }
@@ -106,7 +112,7 @@ fn logo(ui: &mut Ui, context: &mut WindowContext<'_>) {
         term(ui, "Logo", "It stands at the head of the papers; PNG, JPEG or SVG.");
         let there = context.job.contractor.logo.is_some();
         if ui.button(if there { "Another logo…" } else { "Choose a logo…" }).clicked() {
-            context.push(Command::ChooseLogo);
+            context.push(Command::Pick(Purpose::Logo));
         }
         if there && ui.button("Remove the logo").clicked() {
             context.edit("Remove the logo", |job| job.contractor.logo = None);

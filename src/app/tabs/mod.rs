@@ -2,22 +2,20 @@
 
 mod air_files;
 mod boards;
+mod catalog;
 mod cause;
 mod follow_up;
-mod measure;
 mod install;
+mod measure;
 mod odds;
 mod outline;
 mod papers;
 mod readings;
 mod repair;
 mod room;
-mod catalog;
 mod wording;
 
-use eframe::egui::{Frame, Id, Label, Margin, RichText, ScrollArea, TextEdit, Ui, vec2};
-
-pub(super) use papers::{Pages, Preview};
+use eframe::egui::{Frame, Id, Margin, RichText, ScrollArea, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -29,7 +27,7 @@ pub(super) fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
     bar.show(ui, |ui| {
         ui.horizontal(|ui| {
             for tab in Tab::ALL {
-                let text = RichText::new(tab.name()).size(14.5);
+                let text = RichText::new(context.words.text(tab.message())).size(14.5);
                 if ui.selectable_label(context.view.tab == tab, text).clicked() {
                     context.push(Command::Tab(tab));
                 }
@@ -39,21 +37,24 @@ pub(super) fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.separator();
     let tab = context.view.tab;
     let asked = context.view.scroll_to.get();
-    ScrollArea::vertical().id_salt((tab.name(), context.opened)).auto_shrink(false).show(ui, |ui| {
-        let margin = theme::margin() as i8;
-        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-            ui.set_max_width(ui.available_width());
-            match tab {
-                Tab::Measure => measure::measure(ui, context),
-                Tab::Why => cause::cause(ui, context),
-                Tab::Options => repair::repair(ui, context),
-                Tab::Papers => papers::papers(ui, context),
-                Tab::FollowUp => follow_up::follow_up(ui, context),
-                Tab::Catalog => catalog::catalog(ui, context),
-            }
-            follow_focus(ui);
-        });
-    });
+    ScrollArea::vertical().id_salt((tab.message(), context.session.opened)).auto_shrink(false).show(
+        ui,
+        |ui| {
+            let margin = theme::margin() as i8;
+            Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
+                ui.set_max_width(ui.available_width());
+                match tab {
+                    Tab::Measure => measure::measure(ui, context),
+                    Tab::Why => cause::cause(ui, context),
+                    Tab::Options => repair::repair(ui, context),
+                    Tab::Papers => papers::papers(ui, context),
+                    Tab::FollowUp => follow_up::follow_up(ui, context),
+                    Tab::Catalog => catalog::catalog(ui, context),
+                }
+                follow_focus(ui);
+            });
+        },
+    );
     if asked.is_some() {
         // What was not found is not looked for any longer.
         context.view.scroll_to.set(None);
@@ -74,37 +75,4 @@ fn follow_focus(ui: &Ui) {
     if here && !ui.clip_rect().contains_rect(field.rect) {
         ui.scroll_to_rect(field.rect.expand2(vec2(0.0, 40.0)), None);
     }
-}
-
-/// A heading with space over it.
-fn heading(ui: &mut Ui, text: &str) {
-    ui.add_space(8.0);
-    ui.heading(text);
-}
-
-/// Lesser text that wraps.
-fn remark(ui: &mut Ui, context: &WindowContext<'_>, text: impl Into<String>) {
-    ui.add(Label::new(RichText::new(text).small().color(context.palette.soft)).wrap());
-}
-
-/// A label with an explanation on hover, in the first column of a form.
-fn term(ui: &mut Ui, text: &str, explanation: &str) {
-    let label = ui.label(text);
-    if !explanation.is_empty() {
-        label.on_hover_text(explanation);
-    }
-}
-
-/// A field of several lines called `name`; what was typed, when it is left.
-fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> {
-    let id = ui.make_persistent_id(("multiline", name));
-    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
-    let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name(name);
-    if response.has_focus() {
-        ui.data_mut(|data| data.insert_temp(id, text));
-        return None;
-    }
-    ui.data_mut(|data| data.remove::<String>(id));
-    (response.lost_focus() && text != shown).then_some(text)
 }

@@ -2,13 +2,13 @@
 
 use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
-use super::{heading, remark, term};
 use crate::app::context::WindowContext;
-use crate::assess::{ClueWords, Findings, percent};
+use crate::app::widgets::{heading, remark, term};
+use crate::assess::{ClueWords, Diagnosis, percent};
 use crate::cause::Cause;
 use crate::measure::{Percent, Units, show_number};
 
-pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Findings) {
+pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Diagnosis) {
     heading(ui, "How likely each cause is");
     Grid::new("odds").num_columns(3).spacing([12.0, 5.0]).show(ui, |ui| {
         for cause in Cause::ALL {
@@ -17,7 +17,8 @@ pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Findings) 
             let told = percent(chance);
             ui.label(RichText::new(&told).strong());
             let name = format!("{}: {told}", cause.words());
-            let fill = if chance > 0.5 { context.palette.accent } else { context.palette.soft.gamma_multiply(0.6) };
+            let fill =
+                if chance > 0.5 { context.palette.accent } else { context.palette.soft.gamma_multiply(0.6) };
             let width = ui.available_width().min(170.0);
             let bar = ProgressBar::new(chance as f32).desired_width(width).desired_height(10.0).fill(fill);
             ui.add(bar.corner_radius(3)).widget_info(|| {
@@ -28,7 +29,7 @@ pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Findings) 
     });
     remark(
         ui,
-        context,
+        context.palette,
         "Wet boards and ordinary movement exclude each other; the others may come with either. How often each cause is expected before anything is measured is an assumption of the shelf.",
     );
     heading(ui, "What says so");

@@ -3,11 +3,12 @@
 use eframe::egui::{Grid, RichText, Ui};
 
 use super::boards::{KINDS, LARGEST, choose};
-use super::term;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
-use crate::job::{Job, Place};
+use crate::app::widgets::term;
+use crate::job::Job;
+use crate::job::fields::{At, Each};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, pattern::rectangle};
 
@@ -56,7 +57,9 @@ pub(super) fn outline(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
         }
     });
     window_walls(ui, context, on);
-    corners(ui, context, "Outline", &surface.outline, move |job| Some(&mut job.surfaces.get_mut(on)?.outline));
+    corners(ui, context, "Outline", &surface.outline, move |job| {
+        Some(&mut job.surfaces.get_mut(on)?.outline)
+    });
     for (index, opening) in surface.openings.iter().enumerate() {
         ui.separator();
         ui.push_id(("opening", index), |ui| {
@@ -84,7 +87,7 @@ pub(super) fn outline(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
             corners(ui, context, "Opening", &opening.corners, move |job| {
                 Some(&mut job.surfaces.get_mut(on)?.openings.get_mut(index)?.corners)
             });
-            context.problems(ui, |place| *place == Place::Opening(on, index));
+            context.entry_problems(ui, Each::Opening, At(on, index));
         });
     }
     if ui.button("Add opening").clicked() {
@@ -140,8 +143,10 @@ pub(super) fn corners(
         for (index, point) in points.iter().enumerate() {
             let number = index + 1;
             ui.label(number.to_string());
-            let x = context.room_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere.clone());
-            let y = context.room_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone());
+            let x =
+                context.room_entry(ui, &format!("{name}, corner {number}, right"), point.0, anywhere.clone());
+            let y =
+                context.room_entry(ui, &format!("{name}, corner {number}, up"), point.1, anywhere.clone());
             if x.is_some() || y.is_some() {
                 context.edit("Move corner", move |job| {
                     if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
@@ -225,7 +230,7 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
                 }
                 ui.end_row();
             });
-            context.problems(ui, |place| *place == Place::Divider(on, index));
+            context.entry_problems(ui, Each::Divider, At(on, index));
         });
         ui.separator();
     }
@@ -244,7 +249,12 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
     }
 }
 
-fn edit_divider(context: &mut WindowContext<'_>, on: usize, index: usize, change: impl FnOnce(&mut Divider) + 'static) {
+fn edit_divider(
+    context: &mut WindowContext<'_>,
+    on: usize,
+    index: usize,
+    change: impl FnOnce(&mut Divider) + 'static,
+) {
     context.edit("Divider", move |job| {
         if let Some(divider) = job.surfaces.get_mut(on).and_then(|surface| surface.dividers.get_mut(index)) {
             change(divider);

@@ -2,13 +2,13 @@
 
 use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
-use super::remark;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
-use crate::job::Place;
+use crate::app::widgets::remark;
+use crate::job::fields::{At, Each};
 use crate::measure::{
     Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
 };
@@ -20,7 +20,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if job.survey.gaps.is_empty() {
         remark(
             ui,
-            context,
+            context.palette,
             "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.",
         );
         return;
@@ -28,7 +28,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} readings, {open} open. Type more by clicking joints on the drawing.",
             job.survey.gaps.len()
@@ -90,7 +90,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.gaps.len() {
-        context.problems(ui, |place| *place == Place::Gap(index));
+        context.entry_problems(ui, Each::Gap, At::index(index));
     }
 }
 
@@ -153,7 +153,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.moistures.len() {
-        context.problems(ui, |place| *place == Place::Moisture(index));
+        context.entry_problems(ui, Each::Moisture, At::index(index));
     }
     let sections: Vec<(String, String)> = job
         .surfaces

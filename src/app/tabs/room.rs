@@ -3,12 +3,12 @@
 use eframe::egui::{ComboBox, Grid, RichText, Ui};
 
 use super::readings::{degrees, temperature_entry};
-use super::{remark, term};
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::icon::Icon;
-use crate::job::Place;
+use crate::app::widgets::{remark, term};
+use crate::job::fields::{At, Each};
 use crate::measure::{Humidity, Temperature, parse_number, show_number};
 use crate::survey::RoomReading;
 
@@ -36,12 +36,12 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         IndoorAir::Monthly(months) => by_hand(ui, context, months),
     }
     super::air_files::air_files(ui, context);
-    context.problems(ui, |place| matches!(place, Place::Air(_)));
+    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "This room keeps these boards between {} and {}, {} on average.",
                 driest.show(),
@@ -75,7 +75,7 @@ fn edit_house(context: &mut WindowContext<'_>, name: &str, change: impl FnOnce(&
 }
 
 fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
-    let catalog = context.catalog;
+    let catalog = &context.assessment.catalog;
     Grid::new("climate").num_columns(2).show(ui, |ui| {
         term(ui, "Place", "The typical year outdoors of the nearest place on the shelf.");
         let combo = ComboBox::from_id_salt("place").selected_text(station).width(180.0);
@@ -213,9 +213,12 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for (index, reading) in job.survey.rooms.iter().enumerate() {
         ui.horizontal(|ui| {
             ui.label("On the day");
-            if let Some(t) =
-                temperature_entry(ui, context, &format!("Room temperature {}", index + 1), reading.temperature)
-            {
+            if let Some(t) = temperature_entry(
+                ui,
+                context,
+                &format!("Room temperature {}", index + 1),
+                reading.temperature,
+            ) {
                 edit_reading(context, index, move |reading| reading.temperature = t);
             }
             ui.label(degrees(context.units()));
@@ -226,7 +229,9 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.label("%");
             let emc = crate::wood::emc(reading.temperature, reading.humidity);
             ui.label(
-                RichText::new(format!("boards would come to {}", emc.show())).small().color(context.palette.soft),
+                RichText::new(format!("boards would come to {}", emc.show()))
+                    .small()
+                    .color(context.palette.soft),
             );
             if Icon::Remove.button(ui, &format!("Remove room reading {}", index + 1), true).clicked() {
                 context.edit("Remove room reading", move |job| {
@@ -236,14 +241,18 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 });
             }
         });
-        context.problems(ui, |place| *place == Place::Room(index));
+        context.entry_problems(ui, Each::Room, At::index(index));
     }
     if ui.button("Add room reading").clicked() {
         context.edit("Add room reading", |job| job.survey.rooms.push(RoomReading::default()));
     }
 }
 
-fn edit_reading(context: &mut WindowContext<'_>, index: usize, change: impl FnOnce(&mut RoomReading) + 'static) {
+fn edit_reading(
+    context: &mut WindowContext<'_>,
+    index: usize,
+    change: impl FnOnce(&mut RoomReading) + 'static,
+) {
     context.edit("Room reading", move |job| {
         if let Some(reading) = job.survey.rooms.get_mut(index) {
             change(reading);

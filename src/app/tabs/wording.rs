@@ -2,8 +2,8 @@
 
 use eframe::egui::{CollapsingHeader, RichText, Ui};
 
-use super::{multiline, remark};
 use crate::app::context::WindowContext;
+use crate::app::widgets::{multiline, remark};
 use crate::job::{Job, LetterPart, OwnWords, Severity};
 use crate::papers::Words;
 
@@ -11,7 +11,7 @@ pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
     CollapsingHeader::new("Word it otherwise").show(ui, |ui| {
         remark(
             ui,
-            context,
+            context.palette,
             "A line for each sentence or point. Figures that you type over no longer follow the answer.",
         );
         let drafts = Words::drafts(context.assessment);

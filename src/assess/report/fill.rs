@@ -39,11 +39,12 @@ impl Report {
     /// its file.
     pub fn new(assessment: &Assessment, unread: &[Problem]) -> Self {
         let job = &*assessment.job;
+        let words = crate::words::Words::us_english(job.units, &job.plan.prices.currency);
         let problem = |problem: &Problem| ProblemReport {
-            severity: problem.severity.words(),
-            place: problem.place.words(job),
-            what: problem.what.clone(),
-            fix: problem.fix.clone(),
+            severity: problem.severity.key(),
+            place: problem.place(job, &words),
+            what: problem.what(&words),
+            fix: problem.fix(&words),
         };
         Self {
             title: job.title.clone(),
@@ -83,8 +84,9 @@ impl LayoutReport {
         let joints = || assessment.layouts.iter().flat_map(|laid| &laid.joints);
         let run =
             |kind: JointKind| round(joints().filter(|j| j.kind == kind).map(|j| j.length().to_m()).sum(), 6);
-        let sum =
-            |area: fn(&crate::surface::SurfaceLayout) -> f64| round(assessment.layouts.iter().map(area).sum(), 6);
+        let sum = |area: fn(&crate::surface::SurfaceLayout) -> f64| {
+            round(assessment.layouts.iter().map(area).sum(), 6)
+        };
         Self {
             boards: assessment.layouts.iter().map(|laid| laid.boards.len()).sum(),
             joints: joints().count(),
@@ -129,7 +131,7 @@ impl CausesReport {
             main: causes.main().0.key(),
             odds: Cause::ALL.into_iter().map(one).collect(),
             clues: causes.clues.iter().map(clue).collect(),
-            settling: causes.settling.as_ref().map(|(words, _)| words.clone()),
+            settling: causes.most_informative_reading.as_ref().map(|(words, _)| words.clone()),
         }
     }
 }
@@ -234,7 +236,7 @@ impl OptionReport {
             look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
-                wage: amount(job.plan.prices.labour),
+                wage: amount(job.plan.prices.labor),
                 labour_rate: amount(job.plan.prices.hour()),
                 labour: amount(price.of(PriceLine::Labour)),
                 materials: amount(price.of(PriceLine::Materials)),

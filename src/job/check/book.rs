@@ -17,7 +17,9 @@ pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
     }
     for method in job.catalog.methods.iter().filter(|method| method.id.is_own()) {
         let unknown = method.steps.iter().find_map(|step| match step {
-            Step::Do(id) | Step::Coats(id) if !job.catalog.tasks.iter().any(|task| task.id == *id) => Some(id),
+            Step::Do(id) | Step::Coats(id) if !job.catalog.tasks.iter().any(|task| task.id == *id) => {
+                Some(id)
+            }
             _ => None,
         });
         if let Some(step) = unknown {
@@ -34,11 +36,11 @@ pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
 /// What of the chosen option was priced more than a year before the visit.
 fn old_prices(job: &Checked<'_>) -> Vec<String> {
     let (plan, catalog) = (&job.entered.plan, job.catalog);
-    let old =
-        |priced: Option<Date>| priced.is_some_and(|day| (job.entered.visited - day).get_days() > OLD);
+    let old = |priced: Option<Date>| priced.is_some_and(|day| (job.entered.visited - day).get_days() > OLD);
     let method = catalog.method(plan.chosen);
     let bought = |id: &String| method.is_some_and(|method| method.materials.contains(id));
-    let materials = catalog.materials.iter().filter(|m| bought(&m.id) && !plan.own_prices.contains_key(&m.id));
+    let materials =
+        catalog.materials.iter().filter(|m| bought(&m.id) && !plan.own_prices.contains_key(&m.id));
     let paints = catalog.paints.iter().filter(|p| p.name == plan.paint || p.name == plan.primer);
     let sealants = catalog.sealants.iter().filter(|s| s.name == plan.sealant);
     let names = materials

@@ -15,7 +15,9 @@ pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
         Some(date) if date < visited => {
             problems.once(&fields::SEALING_DATE, DateFault::SealsBeforeVisit { date, visited });
         }
-        Some(date) if date > last => problems.once(&fields::SEALING_DATE, DateFault::SealsTooLate { date, last }),
+        Some(date) if date > last => {
+            problems.once(&fields::SEALING_DATE, DateFault::SealsTooLate { date, last })
+        }
         _ => {}
     }
     let built = fields::YEAR_BUILT.figure().zip(job.entered.built);

@@ -16,7 +16,9 @@ pub(super) fn ranges(job: &Checked<'_>, problems: &mut Problems) {
 
 fn one(job: &Checked<'_>, field: &'static Field, figure: &Figure, problems: &mut Problems) {
     for at in field.each.entries(job.entered) {
-        let Some(value) = (figure.read)(job.entered, at).filter(|value| !figure.holds(*value)) else { continue };
+        let Some(value) = (figure.read)(job.entered, at).filter(|value| !figure.holds(*value)) else {
+            continue;
+        };
         // Entries that are mended keep their indices; only readings that are left out do not.
         let used = match figure.mending {
             Mending::Nearest => (figure.read)(job.sanitized, at),

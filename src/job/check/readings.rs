@@ -47,8 +47,8 @@ fn gap(job: &Checked<'_>, index: usize, gap: &GapReading, problems: &mut Problem
     let at = At::index(index);
     let surfaces = &job.sanitized.surfaces;
     let surface = surfaces.iter().position(|surface| surface.name == gap.surface);
-    let joint =
-        surface.and_then(|of| Some((of, job.layouts[of].joints.iter().find(|joint| joint.label == gap.joint)?)));
+    let joint = surface
+        .and_then(|of| Some((of, job.layouts[of].joints.iter().find(|joint| joint.label == gap.joint)?)));
     let Some((surface, joint)) = joint else {
         let (surface, joint) = (gap.surface.clone(), gap.joint.clone());
         problems.at(&fields::GAP_JOINT, at, ReadingFault::NoSuchJoint { surface, joint });
@@ -61,7 +61,8 @@ fn gap(job: &Checked<'_>, index: usize, gap: &GapReading, problems: &mut Problem
     if let Some(tongue) = tongue.filter(|tongue| gap.width >= *tongue * 0.9) {
         problems.at(&fields::GAP_WIDTH, at, ReadingFault::NearTongue { width: gap.width, tongue });
     }
-    let same = |other: &&GapReading| other.surface == gap.surface && other.joint == gap.joint && counts(other);
+    let same =
+        |other: &&GapReading| other.surface == gap.surface && other.joint == gap.joint && counts(other);
     if let Some(earlier) = job.entered.survey.gaps[..index].iter().find(same)
         && (earlier.width - gap.width).to_mm().abs() > GAPS_APART
     {
@@ -102,7 +103,12 @@ pub(super) fn has_section(surfaces: &[Surface], surface: &str, section: &str) ->
     of.flat_map(|surface| &surface.sections).any(|known| known.name == section)
 }
 
-fn dated(job: &Checked<'_>, date: Option<Date>, (field, index): (&'static Field, usize), problems: &mut Problems) {
+fn dated(
+    job: &Checked<'_>,
+    date: Option<Date>,
+    (field, index): (&'static Field, usize),
+    problems: &mut Problems,
+) {
     let Some(date) = date else { return };
     let (visited, installed) = (job.entered.visited, job.sanitized.installed);
     let dated = match date.until(visited) {

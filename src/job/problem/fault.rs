@@ -2,7 +2,7 @@
 //! used in place of a value that cannot be.
 
 use super::Severity;
-use super::entry::{Dated, DateFault, FileFault, RangeFault, ReadingFault};
+use super::entry::{DateFault, Dated, FileFault, RangeFault, ReadingFault};
 use super::whole::{BookFault, LayoutFault, PlanFault, SectionFault};
 use crate::measure::Temperature;
 use crate::surface;

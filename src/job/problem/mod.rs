@@ -4,7 +4,7 @@ mod entry;
 mod fault;
 mod whole;
 
-pub use entry::{Dated, DateFault, FileFault, RangeFault, ReadingFault, Unread};
+pub use entry::{DateFault, Dated, FileFault, RangeFault, ReadingFault, Unread};
 pub use fault::{Fault, Listed};
 pub use whole::{BookFault, LayoutFault, PlanFault, SectionFault};
 

@@ -9,8 +9,7 @@ use svg::node::element::{Group, Path};
 
 use super::{FAINT, GAP, INK, WATER, WOOD, words};
 use crate::assess::{Assessment, SectionState};
-use crate::job::Job;
-use crate::joint::{Cut, BeadState};
+use crate::joint::{BeadState, Cut};
 use crate::measure::{Length, show_date};
 
 /// Width of the row of cuts, mm on paper and in the room.
@@ -28,7 +27,7 @@ const THICKEST: Length = Length::mm(40.0);
 
 /// The row of cuts; empty where no gap is known.
 pub fn cuts(assessment: &Assessment) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let Some(state) = assessment.typical_section() else {
         return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     };
@@ -52,7 +51,7 @@ struct Panel {
 }
 
 fn panels(assessment: &Assessment, state: &SectionState) -> Vec<Panel> {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     let spec = &job.surfaces[state.surface].sections[state.section].board;
     let fitted = Panel {
         when: "as fitted".to_owned(),

@@ -27,9 +27,8 @@ const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
 pub(super) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
-        let job = &*assessment.job;
-    let surfaces =
-        (0..assessment.layouts.len()).map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
+    let surfaces = (0..assessment.layouts.len())
+        .map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();
     all.push(("cuts.svg".to_owned(), cuts(assessment)));
     all.push(("year.svg".to_owned(), year(assessment)));
@@ -38,7 +37,7 @@ pub(super) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
 
 /// One surface to scale: boards faint, joints as thick as ten times their gap.
 pub fn surface(assessment: &Assessment, index: usize) -> String {
-        let job = &*assessment.job;
+    let job = &*assessment.job;
     const MAGNIFIED: f64 = 10.0;
     let laid = &assessment.layouts[index];
     let Some(bounds) = laid.face.bounding_rect() else {

@@ -11,7 +11,6 @@ use crate::measure::{Length, show_number};
 
 /// The coming year of the section measured most: mean gap over the date, with the time of sealing.
 pub fn year(assessment: &Assessment) -> String {
-        let job = &*assessment.job;
     const WIDTH: f64 = 520.0;
     const HEIGHT: f64 = 170.0;
     let drawing = Document::new().set("viewBox", (0, 0, WIDTH, HEIGHT));
@@ -35,7 +34,16 @@ impl<'a> Plot<'a> {
     fn new(assessment: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
         let job = &*assessment.job;
         let top_gap = (state.year_gap.1 * 1.1).axis_top(job.units).to_mm();
-        Self { job, assessment, state, left: 46.0, top: 18.0, width: width - 96.0, height: height - 44.0, top_gap }
+        Self {
+            job,
+            assessment,
+            state,
+            left: 46.0,
+            top: 18.0,
+            width: width - 96.0,
+            height: height - 44.0,
+            top_gap,
+        }
     }
 
     #[expect(clippy::cast_precision_loss, reason = "days of a year")]

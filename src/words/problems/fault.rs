@@ -3,7 +3,7 @@
 use super::{Part, book, drawing, part};
 use crate::job::fields::Item;
 use crate::job::{
-    Dated, DateFault, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
+    DateFault, Dated, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
 };
 use crate::measure::Quantity;
 use crate::repair::PriceLine;
@@ -183,13 +183,9 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
 /// Dates.
 fn date(fault: &DateFault, which: Part, words: &Words) -> String {
     match fault {
-        DateFault::InstalledAfterVisit { installed, visited } => part!(
-            which,
-            words,
-            "problem-installed-after-visit",
-            installed = *installed,
-            visited = *visited
-        ),
+        DateFault::InstalledAfterVisit { installed, visited } => {
+            part!(which, words, "problem-installed-after-visit", installed = *installed, visited = *visited)
+        }
         DateFault::BuiltAfterVisit { built, visited } => part!(
             which,
             words,

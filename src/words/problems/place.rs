@@ -25,17 +25,35 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
         Each::Opening => {
             let opening = surface.and_then(|surface| surface.openings.get(inner));
             let opening = Arg::Name(opening.map_or("", |opening| &opening.name));
-            say!(words, "place-opening", surface = Arg::Name(surface_name()), opening = opening, field = label)
+            say!(
+                words,
+                "place-opening",
+                surface = Arg::Name(surface_name()),
+                opening = opening,
+                field = label
+            )
         }
         Each::Divider => {
             let divider = surface.and_then(|surface| surface.dividers.get(inner));
             let divider = Arg::Name(divider.map_or("", |divider| &divider.name));
-            say!(words, "place-divider", surface = Arg::Name(surface_name()), divider = divider, field = label)
+            say!(
+                words,
+                "place-divider",
+                surface = Arg::Name(surface_name()),
+                divider = divider,
+                field = label
+            )
         }
         Each::Section => {
             let section = surface.and_then(|surface| surface.sections.get(inner));
             let section = Arg::Name(section.map_or("", |section| &section.name));
-            say!(words, "place-section", surface = Arg::Name(surface_name()), section = section, field = label)
+            say!(
+                words,
+                "place-section",
+                surface = Arg::Name(surface_name()),
+                section = section,
+                field = label
+            )
         }
         Each::Gap => {
             let gap = job.survey.gaps.get(outer);

@@ -8,8 +8,8 @@ use jiff::civil::Date;
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
-use crate::app::tabs::{remark, term};
-use crate::job::{PriceBook, Catalog, CatalogBoard};
+use crate::app::widgets::{remark, term};
+use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
 use crate::measure::{Hours, Money, Percent, Volume, parse_money, show_date};
 use crate::repair::{Material, Paint, Task};
@@ -81,7 +81,12 @@ impl InCatalog for Task {
 }
 
 /// Changes one entry of the job's figures.
-fn change<T: InCatalog>(context: &mut WindowContext<'_>, name: &str, of: &T, set: impl FnOnce(&mut T) + 'static) {
+fn change<T: InCatalog>(
+    context: &mut WindowContext<'_>,
+    name: &str,
+    of: &T,
+    set: impl FnOnce(&mut T) + 'static,
+) {
     let of = of.clone();
     edit(context, name, move |own| {
         let list = T::LIST(own);
@@ -118,7 +123,9 @@ fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
             }
             None => {
                 if ui.button("Remove").clicked() {
-                    edit(context, "Remove from the shelf", move |own| T::LIST(own).retain(|e| e.key() != key));
+                    edit(context, "Remove from the shelf", move |own| {
+                        T::LIST(own).retain(|e| e.key() != key)
+                    });
                 }
             }
         }
@@ -199,7 +206,7 @@ fn priced(ui: &mut Ui, context: &WindowContext<'_>, day: Option<Date>) {
         || "Nobody noted when it was priced.".to_owned(),
         |day| format!("Priced on {}.", show_date(day)),
     );
-    remark(ui, context, words);
+    remark(ui, context.palette, words);
 }
 
 /// One entry in a fold of its own.
@@ -212,7 +219,7 @@ const SHARE: RangeInclusive<f64> = 0.0..=200.0;
 const SOLIDS: RangeInclusive<f64> = 5.0..=100.0;
 
 pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    for sealant in &context.catalog.sealants {
+    for sealant in &context.assessment.catalog.sealants {
         let source = format!("{}. {} ({})", sealant.class, sealant.source, sealant.kind.words());
         one(ui, &sealant.name, &source, |ui| {
             Grid::new("sealant").num_columns(2).show(ui, |ui| {
@@ -278,7 +285,7 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    for paint in &context.catalog.paints {
+    for paint in &context.assessment.catalog.paints {
         one(ui, &paint.name, &format!("{} ({})", paint.source, paint.kind.words()), |ui| {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
@@ -331,7 +338,7 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    for material in &context.catalog.materials {
+    for material in &context.assessment.catalog.materials {
         let source = format!("{} ({})", material.source, material.kind.words());
         one(ui, &material.name, &source, |ui| {
             Grid::new("material").num_columns(2).show(ui, |ui| {
@@ -355,8 +362,8 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    remark(ui, context, "Minutes of one person for a batch: least, likely and most.");
-    for task in &context.catalog.tasks {
+    remark(ui, context.palette, "Minutes of one person for a batch: least, likely and most.");
+    for task in &context.assessment.catalog.tasks {
         let source = match task.source.as_str() {
             "" => task.kind.words().to_owned(),
             source => format!("{source} ({})", task.kind.words()),
@@ -366,25 +373,46 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 name_entry(ui, context, task);
                 let minutes = task.minutes;
                 let most = 100_000.0;
-                number(ui, context, task, ("Least, min", ""), (minutes.low, 1, 0.0..=minutes.likely), |t, n| {
-                    t.minutes.low = n;
-                });
+                number(
+                    ui,
+                    context,
+                    task,
+                    ("Least, min", ""),
+                    (minutes.low, 1, 0.0..=minutes.likely),
+                    |t, n| {
+                        t.minutes.low = n;
+                    },
+                );
                 number(ui, context, task, ("Likely, min", ""), (minutes.likely, 1, 0.01..=most), |t, n| {
                     // The spread keeps its proportion to the likely time.
                     t.minutes = t.minutes.times(n / t.minutes.likely.max(1e-9));
                     t.source = "your own rate".to_owned();
                 });
-                number(ui, context, task, ("Most, min", ""), (minutes.high, 1, minutes.likely..=most), |t, n| {
-                    t.minutes.high = n;
-                });
-                number(ui, context, task, ("A batch is", task.per.unit()), (task.batch, 2, 1e-4..=1e6), |t, n| {
-                    t.batch = n;
-                });
+                number(
+                    ui,
+                    context,
+                    task,
+                    ("Most, min", ""),
+                    (minutes.high, 1, minutes.likely..=most),
+                    |t, n| {
+                        t.minutes.high = n;
+                    },
+                );
+                number(
+                    ui,
+                    context,
+                    task,
+                    ("A batch is", task.per.unit()),
+                    (task.batch, 2, 1e-4..=1e6),
+                    |t, n| {
+                        t.batch = n;
+                    },
+                );
                 ui.label("");
                 ui.label(task.per.unit());
                 ui.end_row();
             });
-            remark(ui, context, source.clone());
+            remark(ui, context.palette, source.clone());
             whole(ui, context, task);
         });
     }
@@ -392,10 +420,14 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// Boards under a name, taken from a section of the job.
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    if context.catalog.boards.is_empty() {
-        remark(ui, context, "None yet. Keep the boards of a section under a name, and lay them elsewhere by it.");
+    if context.assessment.catalog.boards.is_empty() {
+        remark(
+            ui,
+            context.palette,
+            "None yet. Keep the boards of a section under a name, and lay them elsewhere by it.",
+        );
     }
-    for named in &context.catalog.boards {
+    for named in &context.assessment.catalog.boards {
         let (board, name) = (&named.board, named.name.clone());
         let source = format!(
             "{}, {} wide, {} thick",

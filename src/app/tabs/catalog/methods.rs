@@ -6,9 +6,9 @@ use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::job::PriceBook;
-use crate::repair::{RepairMethod, MethodId, Outcome, Step, Wait};
+use crate::repair::{MethodId, Outcome, RepairMethod, Step, Wait};
 
 /// What a way can leave at the joints, in words.
 const OUTCOMES: [(Outcome, &str); 8] = [
@@ -31,16 +31,17 @@ const WAITS: [(Wait, &str); 5] = [
 ];
 
 pub(super) fn methods(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let own: Vec<&RepairMethod> = context.catalog.methods.iter().filter(|method| method.id.is_own()).collect();
+    let own: Vec<&RepairMethod> =
+        context.assessment.catalog.methods.iter().filter(|method| method.id.is_own()).collect();
     if own.is_empty() {
-        remark(ui, context, "None yet. Start from the way chosen under Repair and change its steps.");
+        remark(ui, context.palette, "None yet. Start from the way chosen under Repair and change its steps.");
     }
     for method in &own {
         CollapsingHeader::new(&method.name).id_salt(method.id.key()).show(ui, |ui| way(ui, context, method));
     }
     let free = (1..=u8::MAX).find(|number| !own.iter().any(|method| method.id == MethodId::Own(*number)));
     if let (Some(number), true) = (free, ui.button("Add a way like the chosen one").clicked())
-        && let Some(chosen) = context.catalog.method(context.job.plan.chosen)
+        && let Some(chosen) = context.assessment.catalog.method(context.job.plan.chosen)
     {
         let method = RepairMethod {
             id: MethodId::Own(number),
@@ -52,7 +53,12 @@ pub(super) fn methods(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-fn change(context: &mut WindowContext<'_>, id: MethodId, name: &str, set: impl FnOnce(&mut RepairMethod) + 'static) {
+fn change(
+    context: &mut WindowContext<'_>,
+    id: MethodId,
+    name: &str,
+    set: impl FnOnce(&mut RepairMethod) + 'static,
+) {
     edit(context, name, move |own: &mut PriceBook| {
         if let Some(method) = own.methods.iter_mut().find(|method| method.id == id) {
             set(method);
@@ -94,7 +100,7 @@ fn way(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMethod) {
     });
     steps(ui, context, method);
     CollapsingHeader::new("Materials besides sealant and paint").show(ui, |ui| {
-        for material in &context.catalog.materials {
+        for material in &context.assessment.catalog.materials {
             let mut used = method.materials.contains(&material.id);
             if ui.checkbox(&mut used, &material.name).changed() {
                 let name = material.id.clone();
@@ -122,7 +128,9 @@ fn way(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMethod) {
 /// A step in words.
 fn step_words(context: &WindowContext<'_>, step: &Step) -> String {
     let task = |id: &str| {
-        context.catalog
+        context
+            .assessment
+            .catalog
             .tasks
             .iter()
             .find(|task| task.id == id)
@@ -163,7 +171,7 @@ fn steps(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMethod) {
     }
     let combo = ComboBox::from_id_salt("add step").selected_text("Add a step…").width(250.0);
     let response = combo.show_ui(ui, |ui| {
-        let tasks = context.catalog.tasks.iter().map(|task| match task.id.as_str() {
+        let tasks = context.assessment.catalog.tasks.iter().map(|task| match task.id.as_str() {
             "coat" => Step::Coats(task.id.clone()),
             _ => Step::Do(task.id.clone()),
         });

@@ -1,15 +1,16 @@
 //! Shelf: the figures the job goes by, to see, to change, and to take elsewhere.
 
 mod entries;
-mod offers;
 mod methods;
+mod offers;
 
 use eframe::egui::{CollapsingHeader, Ui};
 
-use super::{heading, remark};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
-use crate::job::{PriceBook, Place, Catalog};
+use crate::app::pick::Purpose;
+use crate::app::widgets::{heading, remark};
+use crate::job::{Catalog, Place, PriceBook};
 use crate::measure::show_date;
 
 pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -21,7 +22,7 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ),
         None => "The program's own; they are kept with the job when it is first saved. Hover a name for where its figures are from.".to_owned(),
     };
-    remark(ui, context, words);
+    remark(ui, context.palette, words);
     ui.horizontal_wrapped(|ui| {
         for (name, hover, command) in [
             (
@@ -37,13 +38,13 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
             (
                 "Import…",
                 "Shows what would change if the job took the figures of a file.",
-                Command::ImportPrices,
+                Command::Pick(Purpose::ImportPrices),
             ),
-            ("Export…", "Writes these figures to a file.", Command::ExportPrices),
+            ("Export…", "Writes these figures to a file.", Command::Pick(Purpose::ExportPrices)),
             (
                 "Learn from finished jobs…",
                 "Works rates out of the hours of finished jobs in a folder.",
-                Command::ChooseFinished,
+                Command::Pick(Purpose::Finished),
             ),
         ] {
             if ui.button(name).on_hover_text(hover).clicked() {
@@ -51,7 +52,8 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
     });
-    context.problems(ui, |place| matches!(place, Place::Plan("shelf" | "prices")));
+    let book = |place: &Place| place.field().is_some_and(|(field, _)| field.path.starts_with("shelf"));
+    context.problems(ui, book);
     offers::offers(ui, context);
     fold(ui, "Sealants", |ui| entries::sealants(ui, context));
     fold(ui, "Primers and paints", |ui| entries::paints(ui, context));
@@ -61,7 +63,7 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
     fold(ui, "Ways of your own", |ui| methods::methods(ui, context));
     remark(
         ui,
-        context,
+        context.palette,
         "Wages, tax and currency are under Repair, Rates of money; they are kept for new jobs too.",
     );
 }

@@ -4,7 +4,7 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 
 use super::edit;
 use crate::app::context::WindowContext;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::job::PriceBook;
 use crate::measure::show_number;
 
@@ -17,12 +17,12 @@ pub(super) fn offers(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let Some((from, offered)) = context.view.offered.clone() else { return };
-    let differences = PriceBook::of(context.catalog, context.job.visited).differences(&offered);
+    let Some((from, offered)) = context.view.drafts.offered.clone() else { return };
+    let differences = PriceBook::of(&context.assessment.catalog, context.job.visited).differences(&offered);
     ui.group(|ui| {
         ui.label(format!("Figures of {from}"));
         if differences.is_empty() {
-            remark(ui, context, "They are the same as the job's.");
+            remark(ui, context.palette, "They are the same as the job's.");
         }
         Grid::new("differences").num_columns(4).striped(true).show(ui, |ui| {
             for difference in differences.iter().take(MOST) {
@@ -36,23 +36,23 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         });
         if differences.len() > MOST {
-            remark(ui, context, format!("and {} more", differences.len() - MOST));
+            remark(ui, context.palette, format!("and {} more", differences.len() - MOST));
         }
         ui.horizontal(|ui| {
             let any = !differences.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new("Take these figures")).clicked() {
                 context.edit("Take another shelf", move |job| job.price_book = Some(offered));
-                context.view.offered = None;
+                context.view.drafts.offered = None;
             }
             if ui.button("Leave the job as it is").clicked() {
-                context.view.offered = None;
+                context.view.drafts.offered = None;
             }
         });
     });
 }
 
 fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let Some((jobs, learned)) = context.view.learned.clone() else { return };
+    let Some((jobs, learned)) = context.view.drafts.learned.clone() else { return };
     ui.group(|ui| {
         ui.label(match jobs {
             0 => "No job there says what its work took: enter hours under Afterwards".to_owned(),
@@ -82,10 +82,10 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let any = !learned.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new("Use these rates")).clicked() {
                 edit(context, "Use learned rates", move |own| own.take_rates(&learned));
-                context.view.learned = None;
+                context.view.drafts.learned = None;
             }
             if ui.button("Leave the rates as they are").clicked() {
-                context.view.learned = None;
+                context.view.drafts.learned = None;
             }
         });
     });

@@ -7,8 +7,8 @@ use eframe::egui::{Grid, Ui};
 use super::{edit_plan, money_entry, named};
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
-use crate::app::tabs::{remark, term};
-use crate::job::Place;
+use crate::app::widgets::{remark, term};
+use crate::job::fields::{self, At};
 use crate::measure::{Hours, Length, Money, Percent};
 use crate::repair::{Height, OldSealant, Plan, RoundTo, TaxOn};
 
@@ -44,12 +44,6 @@ fn choices<T: Copy + PartialEq + 'static>(
     ui.end_row();
 }
 
-fn problems(ui: &mut Ui, context: &WindowContext<'_>, fields: &[&'static str]) {
-    for field in fields {
-        context.problems(ui, |place| *place == Place::Plan(field));
-    }
-}
-
 /// The room as the crew finds it, and the crew.
 pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let plan = &context.job.plan;
@@ -62,7 +56,9 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         term(ui, "Old sealant", "Hard sealant has to be cut twice, soft sealant smears.");
         let kinds =
             [(OldSealant::Cuts, "cuts well"), (OldSealant::Hard, "hard"), (OldSealant::Soft, "soft, sticky")];
-        choices(ui, context, "Old sealant", site.old_sealant, &kinds, |plan, kind| plan.site.old_sealant = kind);
+        choices(ui, context, "Old sealant", site.old_sealant, &kinds, |plan, kind| {
+            plan.site.old_sealant = kind
+        });
         ui.label("The room");
         ui.horizontal(|ui| {
             let (mut furnished, mut tight) = (site.furnished, site.tight);
@@ -127,7 +123,8 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.label("Works on");
         let days = [(false, "weekdays"), (true, "weekends too")];
         choices(ui, context, "Works on", plan.weekends, &days, |plan, weekends| plan.weekends = weekends);
-        let paints: Vec<&str> = context.catalog.paints.iter().map(|paint| paint.name.as_str()).collect();
+        let paints: Vec<&str> =
+            context.assessment.catalog.paints.iter().map(|paint| paint.name.as_str()).collect();
         ui.label("Primer");
         named(ui, context, "Primer", &plan.primer, &paints, |plan, name| plan.primer = name);
         ui.end_row();
@@ -135,21 +132,21 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         named(ui, context, "Paint", &plan.paint, &paints, |plan, name| plan.paint = name);
         ui.end_row();
     });
-    problems(
-        ui,
-        context,
-        &[
-            "crew",
-            "working day",
-            "coats",
-            "acclimation",
-            "warranty",
-            "board waste",
-            "callback",
-            "primer",
-            "paint",
-        ],
-    );
+    for field in [
+        &fields::CREW_SIZE,
+        &fields::HOURS_PER_DAY,
+        &fields::COATS,
+        &fields::ACCLIMATION,
+        &fields::WARRANTY,
+        &fields::WASTE_FACTOR,
+        &fields::CALLBACK_SHARE,
+        &fields::CALLBACK_GAP,
+        &fields::SMALLEST_VISIBLE_GAP,
+        &fields::PRIMER,
+        &fields::PAINT,
+    ] {
+        context.field_problems(ui, field, At::ONCE);
+    }
 }
 
 /// What hours and things cost, and what comes on top.
@@ -192,8 +189,21 @@ pub(super) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
     });
-    problems(ui, context, &["burden", "equipment", "least charge", "deposit", "contingency", "discount"]);
-    remark(ui, context, "Taxes on labour and materials differ from place to place: ask whoever keeps your books.");
+    for field in [
+        &fields::LABOR_BURDEN,
+        &fields::EQUIPMENT,
+        &fields::MINIMUM_CHARGE,
+        &fields::DEPOSIT,
+        &fields::CONTINGENCY,
+        &fields::DISCOUNT_RATE,
+    ] {
+        context.field_problems(ui, field, At::ONCE);
+    }
+    remark(
+        ui,
+        context.palette,
+        "Taxes on labour and materials differ from place to place: ask whoever keeps your books.",
+    );
 }
 
 /// An amount of the plan: its name, what it means, value, and how it is set.

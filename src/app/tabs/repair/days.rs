@@ -7,7 +7,7 @@ use jiff::ToSpan as _;
 use jiff::civil::Date;
 
 use crate::app::context::WindowContext;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::assess::{RepairOption, date_after};
 use crate::measure::show_date;
 use crate::repair::{Bar, Outcome};
@@ -23,7 +23,7 @@ const NAMES: f32 = 168.0;
 pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let schedule = &option.schedule;
     if schedule.bars.is_empty() {
-        remark(ui, context, "Without a crew and a working day there is no schedule.");
+        remark(ui, context.palette, "Without a crew and a working day there is no schedule.");
         return;
     }
     let time = Time::new(&schedule.bars);
@@ -36,7 +36,11 @@ pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpti
         1 => "The room cannot be used on 1 day.".to_owned(),
         days => format!("The room cannot be used on {days} days."),
     };
-    remark(ui, context, format!("Filled: the crew works. Outlined: waiting for something to dry or cure. {out}"));
+    remark(
+        ui,
+        context.palette,
+        format!("Filled: the crew works. Outlined: waiting for something to dry or cure. {out}"),
+    );
 }
 
 /// The day on which the schedule begins.
@@ -94,7 +98,13 @@ fn axis(ui: &mut Ui, context: &WindowContext<'_>, first: Date, time: &Time) {
             let shown = show_date(date);
             let text = shown.rsplit_once(' ').map_or(shown.as_str(), |(day, _)| day);
             let font = FontId::proportional(10.5);
-            ui.painter().text(pos2(x, rect.center().y), Align2::LEFT_CENTER, text, font, context.palette.soft);
+            ui.painter().text(
+                pos2(x, rect.center().y),
+                Align2::LEFT_CENTER,
+                text,
+                font,
+                context.palette.soft,
+            );
         }
     });
 }

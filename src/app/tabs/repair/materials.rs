@@ -5,9 +5,9 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 use super::{amount_label, edit_plan, plain_money, read_money};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Length, parse_length, show_number};
 use crate::papers::needed;
 use crate::repair::CuttingList;
@@ -51,8 +51,8 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
             ui.end_row();
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("own prices"));
-    remark(ui, context, "Empty a price to go back to the shelf's.");
+    context.field_problems(ui, &fields::OWN_PRICES, At::ONCE);
+    remark(ui, context.palette, "Empty a price to go back to the shelf's.");
     if let Some(list) = &option.cutting {
         cutting(ui, context, list);
     }
@@ -90,7 +90,7 @@ fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {
     let over = 100.0 * (1.0 - list.bound / (list.price as f64).max(1.0));
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} % of what is bought becomes no board: ends, saw cuts, defects and offcuts. No list can be more than {} % cheaper.",
             show_number(100.0 * list.waste, 0),
@@ -122,13 +122,14 @@ fn stock(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
         term(ui, "Cut off ends", "Cut off every board before it is used, both ends together.");
-        let trim = context.length_entry(ui, "Cut off ends", stock.end_trim, Length::ZERO..=Length::m(0.5), 74.0);
+        let trim =
+            context.length_entry(ui, "Cut off ends", stock.end_trim, Length::ZERO..=Length::m(0.5), 74.0);
         if let Some(trim) = trim {
             edit_plan(context, "Cut off ends", move |plan| plan.stock.end_trim = trim);
         }
         ui.end_row();
     });
-    for field in ["stock lengths", "saw kerf", "end trim"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
+    for field in [&fields::STOCK_LENGTHS, &fields::KERF, &fields::END_TRIM] {
+        context.field_problems(ui, field, At::ONCE);
     }
 }

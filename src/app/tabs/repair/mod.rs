@@ -3,30 +3,32 @@
 mod crew;
 mod days;
 mod materials;
+mod options;
 mod payers;
 mod price;
 mod risk_plot;
 mod sealing;
 mod tasks;
-mod options;
 
 use eframe::egui::{Align, CollapsingHeader, ComboBox, Label, Layout, RichText, Ui, vec2};
 
-use super::{heading, remark};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
+use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
 use crate::repair::{Outcome, Plan};
 
 pub(super) fn repair(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.assessment.options.is_empty() {
-        remark(ui, context, "Draw the boards first: then the ways to mend them are worked out here.");
+        remark(ui, context.palette, "Draw the boards first: then the ways to mend them are worked out here.");
         return;
     }
     context.scroll_if_requested(ui, crate::assess::EntryPlace::Ways);
     heading(ui, "The ways");
     options::options(ui, context);
-    let Some(option) = context.assessment.options.iter().find(|option| option.method == context.job.plan.chosen) else {
+    let Some(option) =
+        context.assessment.options.iter().find(|option| option.method == context.job.plan.chosen)
+    else {
         return;
     };
     if matches!(option.outcome, Outcome::Bead { .. }) {
@@ -61,7 +63,11 @@ fn section(ui: &mut Ui, title: &str, open: bool, show: impl FnOnce(&mut Ui)) {
     CollapsingHeader::new(title).id_salt(name).default_open(open).show(ui, show);
 }
 
-pub(super) fn edit_plan(context: &mut WindowContext<'_>, name: &str, change: impl FnOnce(&mut Plan) + 'static) {
+pub(super) fn edit_plan(
+    context: &mut WindowContext<'_>,
+    name: &str,
+    change: impl FnOnce(&mut Plan) + 'static,
+) {
     context.edit(name, move |job| change(&mut job.plan));
 }
 

@@ -4,8 +4,8 @@ use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
 
 use super::edit_plan;
 use crate::app::context::WindowContext;
-use crate::app::tabs::remark;
-use crate::app::why;
+use crate::app::explain;
+use crate::app::widgets::remark;
 use crate::assess::{RepairOption, percent};
 
 /// The ways side by side, a line each; the one with the least expected cost is marked.
@@ -30,14 +30,16 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.end_row();
         }
     });
-    if let Some(option) = context.assessment.options.iter().find(|option| option.method == context.job.plan.chosen) {
-        remark(ui, context, "Days: of work / from first to last / with the room closed.");
-        remark(ui, context, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
+    if let Some(option) =
+        context.assessment.options.iter().find(|option| option.method == context.job.plan.chosen)
+    {
+        remark(ui, context.palette, "Days: of work / from first to last / with the room closed.");
+        remark(ui, context.palette, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
     }
     if let Some(choice) = &context.assessment.choice {
         ui.add(Label::new(&choice.why).wrap());
         for change in &choice.changes {
-            remark(ui, context, change);
+            remark(ui, context.palette, change);
         }
         super::risk_plot::risk_plot(ui, context, choice);
     }

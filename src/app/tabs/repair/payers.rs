@@ -5,9 +5,9 @@ use eframe::egui::{ComboBox, Grid, RichText, Ui};
 use super::{amount_label, edit_plan};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Money, Percent};
 use crate::repair::{Plan, PriceLine, Shares};
 
@@ -27,11 +27,13 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repa
         ui.end_row();
     });
     lines(ui, context, option);
-    context.problems(ui, |place| *place == Place::Plan("who pays"));
+    for field in [&fields::CONTRACTOR_SHARE, &fields::SUPPLIER_SHARE, &fields::LINE_SPLIT] {
+        context.field_problems(ui, field, At::ONCE);
+    }
     if price.contractor > Money::ZERO {
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "The letter names {} as borne by you: that is your goodwill in money.",
                 money(price.contractor)
@@ -82,7 +84,13 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
 }
 
 /// A share that leaves the other payer's room.
-fn share_entry(ui: &mut Ui, context: &mut WindowContext<'_>, who: &str, line: Option<PriceLine>, shares: Shares) {
+fn share_entry(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    who: &str,
+    line: Option<PriceLine>,
+    shares: Shares,
+) {
     let contractor = who == "Contractor";
     let (share, other) = match contractor {
         true => (shares.contractor, shares.supplier),

@@ -4,9 +4,9 @@ use eframe::egui::{Align2, FontId, Grid, RichText, Sense, Stroke, Ui, pos2, vec2
 
 use super::amount_label;
 use crate::app::context::WindowContext;
-use crate::app::tabs::remark;
+use crate::app::widgets::remark;
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Money, show_number};
 
 /// The build-up, line by line.
@@ -32,15 +32,15 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
     });
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "A markup of {} on cost is a margin of {} of the price before tax.",
             prices.profit.show(),
             price.margin.show()
         ),
     );
-    for field in ["labour rate", "overhead", "profit", "tax"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
+    for field in [&fields::WAGE, &fields::OVERHEAD, &fields::PROFIT, &fields::TAX] {
+        context.field_problems(ui, field, At::ONCE);
     }
 }
 
@@ -50,11 +50,11 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
     distribution(ui, context, option);
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "Labour and materials cost {} as expected; in {} trials of the tasks' times, half of whose scatter is the crew's and the room's and the same for all, they stay under {} in half, {} in eight and {} in nine of ten.",
             option.cost.mean.show_rough(currency),
-            show_number(f64::from(context.catalog.trials), 0),
+            show_number(f64::from(context.assessment.catalog.trials), 0),
             option.cost.at(0.5).show_rough(currency),
             option.cost.at(0.8).show_rough(currency),
             option.cost.at(0.9).show_rough(currency),
@@ -81,7 +81,7 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
     }
     remark(
         ui,
-        context,
+        context.palette,
         "What drives it: by how much each alone moves the cost between its 10th and its 90th percentile.",
     );
 }

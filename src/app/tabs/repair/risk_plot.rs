@@ -50,9 +50,9 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
         let words = format!("Price against chance of a callback: {}", names.join(", "));
         eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Image, true, words)
     });
-    crate::app::tabs::remark(
+    crate::app::widgets::remark(
         ui,
-        context,
+        context.palette,
         "Numbers are those of the list above. The line joins the ways that no other beats in both price and chance; the ringed one costs least with callbacks.",
     );
 }
@@ -108,7 +108,13 @@ fn dot(
     let label = free.unwrap_or_else(|| label(sides[0]));
     labels.push(label);
     let text = (number + 1).to_string();
-    painter.text(label.center(), Align2::CENTER_CENTER, text, FontId::proportional(11.0), context.palette.ink);
+    painter.text(
+        label.center(),
+        Align2::CENTER_CENTER,
+        text,
+        FontId::proportional(11.0),
+        context.palette.ink,
+    );
 }
 
 /// Says which ways are under the pointer.

@@ -5,9 +5,9 @@ use eframe::egui::{Grid, Ui};
 use super::{edit_plan, named};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::assess::date_after;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Length, Percent, parse_date, show_date, show_number};
 use crate::repair::Scope;
 
@@ -24,7 +24,7 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
             context,
             "Sealant",
             &plan.sealant,
-            &context.catalog.sealants.iter().map(|s| s.name.as_str()).collect::<Vec<_>>(),
+            &context.assessment.catalog.sealants.iter().map(|s| s.name.as_str()).collect::<Vec<_>>(),
             |plan, name| plan.sealant = name,
         );
         ui.end_row();
@@ -73,7 +73,9 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
         term(ui, "Can be filled from", "A narrower gap leaves sealant nothing to hold to.");
-        if let Some(width) = context.length_entry(ui, "Can be filled from", plan.narrowest, tiny.clone(), 74.0) {
+        if let Some(width) =
+            context.length_entry(ui, "Can be filled from", plan.narrowest, tiny.clone(), 74.0)
+        {
             edit_plan(context, "Narrowest gap", move |plan| plan.narrowest = width);
         }
         ui.end_row();
@@ -83,23 +85,33 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
         term(ui, "V filled, %", "Share of the V's section that sealant fills; the rest stays visible.");
-        if let Some(pct) = context.number_entry(ui, "V filled", plan.bead.v_filled.to_pct(), 0, 0.0..=100.0, 50.0)
+        if let Some(pct) =
+            context.number_entry(ui, "V filled", plan.bead.v_filled.to_pct(), 0, 0.0..=100.0, 50.0)
         {
             edit_plan(context, "V filled", move |plan| plan.bead.v_filled = Percent::pct(pct));
         }
         ui.end_row();
     });
-    for field in ["sealant", "sealing date", "bead depth", "V filled", "open from", "narrowest gap"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
+    for field in [
+        &fields::SEALANT,
+        &fields::SEALING_DATE,
+        &fields::BEAD_DEPTH,
+        &fields::V_FILL,
+        &fields::SEALANT_WASTE,
+        &fields::OPEN_THRESHOLD,
+        &fields::MIN_SEALABLE_GAP,
+    ] {
+        context.field_problems(ui, field, At::ONCE);
     }
     rows(ui, context);
     if let Some(season) = &context.assessment.season {
         let best = season.best_week();
-        let best_weeks = crate::assess::window_words(context.assessment.job, season.best, season.weeks.len());
+        let best_weeks =
+            crate::assess::window_words(&context.assessment.job, season.best, season.weeks.len());
         let mut words = format!(
             "Best: {best_weeks}; {} % of the length holds then. Reckoned for {}.",
             show_number((season.share(best) * 100.0).floor(), 0),
-            show_date(date_after(context.assessment.seal_day)),
+            show_date(date_after(&context.assessment.job, context.assessment.seal_day)),
         );
         if let Some(typical) = best.typical {
             words.push_str(&format!(
@@ -115,11 +127,11 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if let Some(asked) = selected_words(context) {
             words.push_str(&asked);
         }
-        remark(ui, context, words);
+        remark(ui, context.palette, words);
     }
     remark(
         ui,
-        context,
+        context.palette,
         "Sealing guides speak of joints from 1/4 in up with a backer behind; joints between interior boards are narrower, and the tongue behind the bead holds it too. Take the shares as a guide, not a warranty.",
     );
 }
@@ -129,9 +141,9 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn selected_words(context: &WindowContext<'_>) -> Option<String> {
     let (_, state) = context.selected()?;
     let demand = state.demand?;
-    let label = &context.view.selected.as_ref()?.joint;
+    let label = &context.view.selection.joint.as_ref()?.joint;
     let pct = |share: Percent| show_number(share.to_pct(), 0);
-    let class = match state.smallest_class.and_then(|at| context.catalog.sealants.get(at)) {
+    let class = match state.smallest_class.and_then(|at| context.assessment.catalog.sealants.get(at)) {
         Some(sealant) => format!("the lowest class that takes it: {}", sealant.name),
         None => "no sealant on the shelf takes it".to_owned(),
     };
@@ -162,7 +174,7 @@ fn rows(ui: &mut Ui, context: &WindowContext<'_>) {
     if !words.is_empty() {
         remark(
             ui,
-            context,
+            context.palette,
             format!(
                 "Sealed joints that tear again when the row of boards moves as far as it will, section {}.",
                 words.join("; ")

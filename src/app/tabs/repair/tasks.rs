@@ -5,9 +5,9 @@ use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 use super::edit_plan;
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
-use crate::app::tabs::{remark, term};
+use crate::app::widgets::{remark, term};
 use crate::assess::{EntryPlace, RepairOption};
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Minutes, ThreePoint, parse_number, show_number};
 use crate::repair::Trial;
 
@@ -61,7 +61,8 @@ fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.label("minutes of one person");
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("timed section"));
+    context.field_problems(ui, &fields::TIMED_SECTION, At::ONCE);
+    context.field_problems(ui, &fields::TIMED_MINUTES, At::ONCE);
 }
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
@@ -110,10 +111,10 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
             ui.end_row();
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("own minutes"));
+    context.field_problems(ui, &fields::OWN_MINUTES, At::ONCE);
     remark(
         ui,
-        context,
+        context.palette,
         "A batch is 100 ft (30.5 m) of joint, 100 ft² (9.3 m²) of surface, 10 ft (3 m) of trim, a section or a visit, after the task. Hover a task for where its rate comes from; empty a field to go back to the shelf's rate.",
     );
 }
@@ -130,7 +131,7 @@ fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) 
     let spread = 1.28 * task.hours.sd.to_h();
     remark(
         ui,
-        context,
+        context.palette,
         format!(
             "{} takes {} h in all, {} h of it still to come (± {} h four times in five): {}.",
             task.name,

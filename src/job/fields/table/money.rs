@@ -23,7 +23,8 @@ const SHARES: Figures = Figures {
         both.map(|(line, share)| (Item::Line(line), Quantity::Percent(share))).collect()
     },
     mend: |job, _, _, mend| {
-        for share in job.plan.payers.lines.values_mut().flat_map(|of| [&mut of.contractor, &mut of.supplier]) {
+        for share in job.plan.payers.lines.values_mut().flat_map(|of| [&mut of.contractor, &mut of.supplier])
+        {
             if let Some(Quantity::Percent(mended)) = mend(Quantity::Percent(*share)) {
                 *share = mended;
             }

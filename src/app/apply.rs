@@ -1,0 +1,173 @@
+//! The one place where a command changes anything.
+
+use std::sync::Arc;
+
+use eframe::egui::{Context, Theme, ViewportCommand};
+
+use super::background::BackgroundTask;
+use super::command::Command;
+use super::pick::Purpose;
+use super::toast::Toast;
+use super::view::Selected;
+use super::{App, entry, joint_bar, year_strip};
+use crate::assess::EntryPlace;
+use crate::job::fields::Field;
+
+impl App {
+    /// Applies a command. The one place where anything changes.
+    pub fn apply(&mut self, ctx: &Context, command: Command) {
+        match command {
+            Command::Edit(edit) => {
+                if self.session.document.edit(edit.name, edit.change) {
+                    self.reassess();
+                }
+            }
+            Command::Undo => {
+                self.session.document.undo();
+                self.reassess();
+            }
+            Command::Redo => {
+                self.session.document.redo();
+                self.reassess();
+            }
+            Command::New => self.leave(ctx, Command::New),
+            // What is unsaved is asked about once there is something to open.
+            Command::Pick(purpose) => self.ask_path(purpose),
+            Command::OpenPath(path) => self.leave(ctx, Command::OpenPath(path)),
+            Command::OpenDemo => self.leave(ctx, Command::OpenDemo),
+            Command::Quit => ctx.send_viewport_cmd(ViewportCommand::Close),
+            Command::Save => match self.session.document.path.clone() {
+                Some(path) => self.save(ctx, &path),
+                None => self.ask_path(Purpose::Save),
+            },
+            Command::SavePath(path) => self.save(ctx, &path),
+            Command::TakeWeather(path) => self.send(BackgroundTask::ReadWeather(path)),
+            Command::AskLogger(path) => self.send(BackgroundTask::GuessLogger(path)),
+            Command::TakeLogger(import) => self.send(BackgroundTask::ReadLogger(import)),
+            Command::ExportPricesTo(path) => self.export_prices(&path),
+            Command::OfferPrices(path) => self.offer_prices(&path),
+            Command::OfferMyPrices => self.offer_my_prices(),
+            Command::KeepPrices => self.keep_prices(),
+            Command::LearnFrom(folder) => self.send(BackgroundTask::Learn(folder)),
+            Command::WritePapersTo(folder) => {
+                let (job, templates) = (Arc::clone(self.session.job()), self.services.templates.clone());
+                self.send(BackgroundTask::WritePapers(folder, job, templates));
+            }
+            Command::SwitchTheme => {
+                self.settings.dark = !self.settings.dark;
+                ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
+            }
+            Command::Tab(tab) => {
+                self.view.tab = tab;
+                self.settings.tab = tab;
+            }
+            Command::Surface(surface) => {
+                self.view.surface = surface;
+                self.view.selection.joint = None;
+                self.view.selection.more.clear();
+                (self.view.canvas.drag, self.view.canvas.typed_edge) = (None, None);
+            }
+            Command::Select(selected) => {
+                self.view.selection.focus_gap = selected.is_some();
+                if let Some(selected) = &selected {
+                    self.view.surface = selected.surface;
+                }
+                self.view.selection.joint = selected;
+                self.view.selection.more.clear();
+            }
+            Command::SelectMore(joints) => self.multi_selection(joints),
+            Command::SelectMarquee(joints) => {
+                (self.view.selection.joint, self.view.selection.more) = (None, Vec::new());
+                self.multi_selection(joints);
+            }
+            Command::NextJoint => {
+                let next = joint_bar::next_to_measure(&self.session.assessed, self.session.job(), &self.view);
+                self.apply(ctx, Command::Select(next));
+            }
+            Command::Tool(tool) => {
+                self.view.canvas.tool = tool;
+                (self.view.canvas.drag, self.view.canvas.typed_edge) = (None, None);
+            }
+            Command::Day(day) => self.view.time.day = day,
+            Command::Show(page) => {
+                if self.view.presentation.page.is_none() {
+                    // As it was found, and without prices, however it was looked at before.
+                    (self.view.time.day, self.view.time.playing, self.view.presentation.prices) =
+                        (0, false, false);
+                }
+                self.view.presentation.page = page;
+                // A joint at hand is the workshop's business.
+                (self.view.selection.joint, self.view.selection.more) = (None, Vec::new());
+            }
+            Command::Copy(table) => self.copy(ctx, table),
+            Command::CopyPicture(picture) => self.copy_picture(ctx, picture),
+            Command::TakeOutlines(path) => self.take_outlines(ctx, &path),
+            Command::ChoosePhoto(at) => {
+                self.view.drafts.photo_at = Some(at);
+                self.ask_path(Purpose::Photo);
+            }
+            Command::TakePhoto(path) => {
+                let at = self.view.drafts.photo_at.take().unwrap_or_else(|| self.middle());
+                self.take_photo(ctx, &path, self.view.surface, at);
+            }
+            Command::WantPhoto(path) => self.services.photos.want(path),
+            Command::ScrollTo(place) => {
+                if place == EntryPlace::Dates {
+                    entry::focus_named(ctx, "Boards went up");
+                }
+                self.view.scroll_to.set(Some(place));
+                // What is looked at is drawn in the next frame.
+                ctx.request_repaint();
+            }
+            Command::GoToField(tab, id) => {
+                self.apply(ctx, Command::Tab(tab));
+                if let Some(field) = Field::of(id) {
+                    entry::focus_named(ctx, &field.label(&self.words()));
+                }
+                ctx.request_repaint();
+            }
+            Command::Tell(text) => self.prompts.toast = Some(Toast::good(text)),
+            Command::OwnTemplate(paper) => self.own_template(paper),
+            Command::BuiltInTemplate(paper) => self.built_in_template(paper),
+            Command::ReadTemplates => self.services.previews.forget(),
+            Command::TakeLogo(path) => self.take_logo(ctx, &path),
+            Command::Search => self.view.search = Some((String::new(), 0)),
+            Command::Play => self.view.time.playing = !self.view.time.playing,
+            Command::ReferenceCurve => year_strip::keep_reference_curve(ctx, self),
+            Command::Fit => {
+                self.view.canvas.cameras.remove(&self.view.surface);
+            }
+        }
+    }
+
+    /// The middle of the selected joint, else of the surface shown.
+    fn middle(&self) -> crate::surface::Point {
+        use geo::BoundingRect as _;
+        let laid = self.session.assessed.layouts.get(self.view.surface);
+        let selected = self.view.selection.joint.as_ref().and_then(|selected| {
+            laid?.joints.iter().find(|joint| joint.label == selected.joint).map(crate::surface::Joint::middle)
+        });
+        let bounds = laid.and_then(|laid| laid.face.bounding_rect());
+        let middle = selected.or_else(|| bounds.map(|bounds| bounds.center())).unwrap_or_default();
+        crate::surface::Point::m(middle.x, middle.y)
+    }
+
+    /// Takes joints in with the selected one, or lets a single one go.
+    fn multi_selection(&mut self, joints: Vec<String>) {
+        let view = &mut self.view;
+        let single = joints.len() == 1;
+        for joint in joints {
+            let selected = view.selection.joint.as_ref().is_some_and(|selected| selected.joint == joint);
+            if view.selection.joint.is_none() {
+                view.selection.joint = Some(Selected { surface: view.surface, joint });
+            } else if let (true, Some(at)) =
+                (single, view.selection.more.iter().position(|known| *known == joint))
+            {
+                view.selection.more.remove(at);
+            } else if !selected && !view.selection.more.contains(&joint) {
+                view.selection.more.push(joint);
+            }
+        }
+        view.selection.focus_gap = view.selection.joint.is_some();
+    }
+}

@@ -1,0 +1,70 @@
+//! The open job and what is known of it: the document, and the assessment of its newest state.
+
+use std::sync::Arc;
+use std::time::Instant;
+
+use eframe::egui::Context;
+
+use super::document::Document;
+use super::worker::Worker;
+use crate::assess::{Assessment, assess};
+use crate::job::{Catalog, Job};
+
+/// The open job with the last assessment of it.
+pub(super) struct Session {
+    /// The job, its history and its file.
+    pub document: Document,
+    /// The last assessment, with the job it was made from: while a newer one is on its way, that job is
+    /// an older state of the document's.
+    pub assessed: Arc<Assessment>,
+    /// Whether the first answer has come; before it nothing is drawn that would only jump.
+    pub ready: bool,
+    /// Counts the jobs opened, so that lists scroll from their top in each.
+    pub opened: u64,
+    assessing: Worker<Arc<Job>, Arc<Assessment>>,
+}
+
+impl Session {
+    /// A session on `document`, assessed on a thread of its own, or at once for tests.
+    pub fn new(document: Document, threads: bool, ctx: &Context) -> Self {
+        Self {
+            document,
+            // The first answer is worked out while the window opens.
+            assessed: assess_job(Arc::default()),
+            ready: false,
+            opened: 0,
+            assessing: Worker::new(threads, "assess", ctx, assess_job),
+        }
+    }
+
+    /// The job as it is now.
+    pub const fn job(&self) -> &Arc<Job> {
+        self.document.job()
+    }
+
+    /// Has the job assessed as it is now.
+    pub fn reassess(&mut self) {
+        self.assessing.ask(Arc::clone(self.document.job()));
+    }
+
+    /// Takes an assessment that has come.
+    pub fn take_assessment(&mut self) {
+        if let Some(assessed) = self.assessing.latest() {
+            self.assessed = assessed;
+            self.ready = true;
+        }
+    }
+
+    /// Whether an assessment is still to come.
+    pub fn is_busy(&self) -> bool {
+        self.assessing.is_busy()
+    }
+}
+
+/// Assesses a job; the worker's work.
+pub(super) fn assess_job(job: Arc<Job>) -> Arc<Assessment> {
+    let start = Instant::now();
+    let assessment = Arc::new(assess(job, Catalog::built_in()));
+    tracing::debug!("assessed in {:?}", start.elapsed());
+    assessment
+}

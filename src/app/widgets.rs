@@ -1,0 +1,38 @@
+//! Small pieces that every tab is made of.
+
+use eframe::egui::{Label, RichText, TextEdit, Ui};
+
+use super::theme::Palette;
+
+/// A heading with space over it.
+pub(super) fn heading(ui: &mut Ui, text: &str) {
+    ui.add_space(8.0);
+    ui.heading(text);
+}
+
+/// Lesser text that wraps.
+pub(super) fn remark(ui: &mut Ui, palette: &Palette, text: impl Into<String>) {
+    ui.add(Label::new(RichText::new(text).small().color(palette.soft)).wrap());
+}
+
+/// A label with an explanation on hover, in the first column of a form.
+pub(super) fn term(ui: &mut Ui, text: &str, explanation: &str) {
+    let label = ui.label(text);
+    if !explanation.is_empty() {
+        label.on_hover_text(explanation);
+    }
+}
+
+/// A field of several lines called `name`; what was typed, when it is left.
+pub(super) fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> {
+    let id = ui.make_persistent_id(("multiline", name));
+    let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
+    let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name(name);
+    if response.has_focus() {
+        ui.data_mut(|data| data.insert_temp(id, text));
+        return None;
+    }
+    ui.data_mut(|data| data.remove::<String>(id));
+    (response.lost_focus() && text != shown).then_some(text)
+}

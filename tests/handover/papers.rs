@@ -1,0 +1,236 @@
+//! What stands on the papers is what the assessment says, to the cent.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use std::collections::BTreeSet;
+
+use gapwright::assess::{Report, assess, report_schema};
+use gapwright::job::{Job, Shelf, file};
+use gapwright::measure::{Percent, Units};
+use gapwright::papers::{Paper, Papers, Templates};
+use gapwright::repair::{PriceLine, Shares};
+use serde_json::Value;
+
+const EXAMPLES: [&str; 3] = [
+    include_str!("../../examples/tea_room.ron"),
+    include_str!("../../examples/stair_hall.ron"),
+    include_str!("../../examples/porch_room.ron"),
+];
+
+fn texts(job: &Job) -> (Vec<String>, Value) {
+    let found = assess(job, Shelf::built_in());
+    let papers = Paper::ALL.map(|paper| Papers::new(job, &found).typeset(paper).unwrap().text());
+    (papers.to_vec(), serde_json::to_value(Report::new(job, &found, &[])).unwrap())
+}
+
+/// The amount of a report, `1234.50`, as papers write it.
+fn written(amount: &Value, currency: &str) -> String {
+    let (units, cents) = amount.as_str().unwrap().split_once('.').unwrap();
+    let mut grouped = String::new();
+    for (at, digit) in units.chars().enumerate() {
+        if at > 0 && (units.len() - at).is_multiple_of(3) {
+            grouped.push(',');
+        }
+        grouped.push(digit);
+    }
+    format!("{currency}{grouped}.{cents}")
+}
+
+/// Without blanks, so that a line break in the paper hides nothing.
+fn dense(text: &str) -> String {
+    text.chars().filter(|c| !c.is_whitespace() && !c.is_control()).collect()
+}
+
+#[test]
+fn every_amount_on_the_papers_is_that_of_the_report() {
+    for text in EXAMPLES {
+        for units in [Units::Inches, Units::Millimetres] {
+            let mut job = file::read(text).unwrap().job;
+            job.units = units;
+            job.plan.prices.deposit = Percent::pct(30.0);
+            job.plan.prices.contingency = Some(Percent::pct(80.0));
+            let own = Shares { contractor: Percent::pct(10.0), supplier: Percent::pct(45.0) };
+            job.plan.payers.lines.insert(PriceLine::Materials, own);
+            let (papers, report) = texts(&job);
+            let [letter, sheet] = [0, 1].map(|at| dense(&papers[at]));
+            let options = report["options"].as_array().unwrap();
+            let chosen = options.iter().find(|option| option["chosen"] == true).unwrap();
+            let price = &chosen["price"];
+            let currency = price["currency"].as_str().unwrap();
+            for key in ["total", "owner", "deposit"] {
+                assert!(letter.contains(&written(&price[key], currency)), "{}: letter, {key}", job.title);
+            }
+            let parts = ["labour", "materials", "overhead", "contingency", "profit", "tax", "total"];
+            for key in parts.into_iter().chain(["owner", "contractor", "supplier", "deposit"]) {
+                assert!(sheet.contains(&written(&price[key], currency)), "{}: sheet, {key}", job.title);
+            }
+            for line in chosen["materials"].as_array().unwrap() {
+                assert!(sheet.contains(&written(&line["amount"], currency)), "{}: {line}", job.title);
+            }
+            let days = format!("{}days", chosen["crew_days"]);
+            assert!(sheet.contains(&days) && letter.contains(&days), "{}: {days}", job.title);
+        }
+    }
+}
+
+/// Every date in a text, `14 Feb 2026`, as ISO.
+fn dates(text: &str) -> BTreeSet<String> {
+    const MONTHS: [&str; 12] =
+        ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    let words: Vec<&str> = text.split(|c: char| c.is_whitespace() || ",.;()".contains(c)).collect();
+    let date = |three: &[&str]| {
+        let month = MONTHS.iter().position(|month| *month == three[1])? + 1;
+        let (day, year): (u8, u16) = (three[0].parse().ok()?, three[2].parse().ok()?);
+        Some(format!("{year:04}-{month:02}-{day:02}"))
+    };
+    let words: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();
+    words.windows(3).filter_map(date).collect()
+}
+
+/// Every amount of money in a text, without the signs that group digits.
+fn amounts(text: &str, currency: &str) -> BTreeSet<String> {
+    let amount = |rest: &str| {
+        let taken: String = rest.chars().take_while(|c| c.is_ascii_digit() || ",.".contains(*c)).collect();
+        let digits = taken.replace(',', "");
+        let (units, cents) = digits.split_once('.')?;
+        // To the cent; rounded ones in sentences are held against the report's sentences.
+        (!units.is_empty() && cents.len() >= 2).then(|| format!("{units}.{}", &cents[..2]))
+    };
+    text.split(currency).skip(1).filter_map(amount).collect()
+}
+
+/// Every text anywhere in a report.
+fn strings(value: &Value, all: &mut Vec<String>) {
+    match value {
+        Value::String(text) => all.push(text.clone()),
+        Value::Array(values) => values.iter().for_each(|value| strings(value, all)),
+        Value::Object(values) => values.values().for_each(|value| strings(value, all)),
+        _ => {}
+    }
+}
+
+/// What stands in the PDFs, taken out of them by another program's reader, is in the report: every date
+/// and every amount of money, to the cent.
+#[test]
+fn every_date_and_amount_in_the_pdfs_is_in_the_report() {
+    for text in EXAMPLES {
+        let job = file::read(text).unwrap().job;
+        let found = assess(&job, Shelf::built_in());
+        let report = serde_json::to_value(Report::new(&job, &found, &[])).unwrap();
+        let mut all = Vec::new();
+        strings(&report, &mut all);
+        let known_dates: BTreeSet<String> =
+            all.iter().cloned().chain(all.iter().flat_map(|text| dates(text))).collect();
+        let known: BTreeSet<&String> = all.iter().collect();
+        let papers = Papers::new(&job, &found);
+        let mut seen = (0, 0);
+        for paper in Paper::ALL {
+            let pdf = papers.typeset(paper).unwrap().pdf().unwrap();
+            let text = pdf_extract::extract_text_from_mem(&pdf).unwrap();
+            for date in dates(&text) {
+                assert!(known_dates.contains(&date), "{}, {}: {date}", job.title, paper.name());
+                seen.0 += 1;
+            }
+            for amount in amounts(&text, &job.plan.prices.currency) {
+                assert!(known.contains(&amount), "{}, {}: {amount}", job.title, paper.name());
+                seen.1 += 1;
+            }
+        }
+        assert!(seen.0 >= 8 && seen.1 >= 20, "{}: {seen:?}", job.title);
+    }
+}
+
+#[test]
+fn the_published_schema_is_that_of_the_report_and_every_report_keeps_to_it() {
+    let schema = include_str!("../../assets/assessment.schema.json");
+    assert_eq!(
+        schema,
+        report_schema().unwrap(),
+        "write it anew: gapwright schema > assets/assessment.schema.json"
+    );
+    let schema = jsonschema::validator_for(&serde_json::from_str(schema).unwrap()).unwrap();
+    let jobs = EXAMPLES.iter().map(|text| file::read(text).unwrap().job).chain([Job::default()]);
+    for job in jobs {
+        let found = assess(&job, Shelf::built_in());
+        let report = serde_json::to_value(Report::new(&job, &found, &[])).unwrap();
+        let faults: Vec<String> = schema.iter_errors(&report).map(|error| error.to_string()).collect();
+        assert!(faults.is_empty(), "{}: {faults:?}", job.title);
+        let mut wrong = report;
+        wrong["sections"] = Value::from("none");
+        assert!(!schema.is_valid(&wrong));
+    }
+}
+
+/// Long names, names in other scripts, no names at all: every paper is made and says the names.
+#[test]
+fn papers_bear_long_and_foreign_names_and_none() {
+    let names = [
+        String::new(),
+        "The house at the far end of the lane, with the tea room upstairs and the landing".to_owned(),
+        "فاطمة الزهراء".to_owned(),
+        "יעקב בן־שלום".to_owned(),
+        "Ångström, Łódź, Ñuñoa, Čertova".to_owned(),
+        "#panic(\"no\") $x^2$ *bold* @ref <label> \\ \"quoted\" // comment".to_owned(),
+    ];
+    for name in names {
+        for units in [Units::Inches, Units::Millimetres] {
+            let mut job = file::read(EXAMPLES[0]).unwrap().job;
+            job.units = units;
+            (job.title, job.owner, job.address) = (name.clone(), name.clone(), name.clone());
+            job.contractor.name.clone_from(&name);
+            job.contractor.signs.clone_from(&name);
+            job.rename_surface(0, &name);
+            job.rename_section(1, 0, &name);
+            let found = assess(&job, Shelf::built_in());
+            let papers = Papers::new(&job, &found);
+            for paper in Paper::ALL {
+                let typeset = papers.typeset(paper).unwrap_or_else(|error| panic!("{name}: {error}"));
+                assert!(dense(&typeset.text()).contains(&dense(&name)), "{}: {name}", paper.name());
+                assert!(typeset.pages() <= 4, "{}: {} pages", paper.name(), typeset.pages());
+            }
+        }
+    }
+}
+
+#[test]
+fn the_same_job_gives_the_same_bytes_with_its_title_in_the_metadata() {
+    let job = file::read(EXAMPLES[0]).unwrap().job;
+    let made = || {
+        let found = assess(&job, Shelf::built_in());
+        let papers = Papers::new(&job, &found);
+        Paper::ALL.map(|paper| papers.typeset(paper).unwrap().pdf().unwrap())
+    };
+    let (first, second) = (made(), made());
+    assert!(first == second);
+    for pdf in first {
+        let text = String::from_utf8_lossy(&pdf);
+        assert!(text.contains("/Title") && text.contains("/StructTreeRoot") && text.contains("/Lang"));
+    }
+}
+
+/// A template can reach its data and pictures, and no file of the machine.
+#[test]
+fn a_template_reads_no_files_and_says_where_it_is_wrong() {
+    let folder = tempfile::tempdir().unwrap();
+    let secret = folder.path().join("secret.txt");
+    std::fs::write(&secret, "not for templates").unwrap();
+    let job = file::read(EXAMPLES[0]).unwrap().job;
+    let found = assess(&job, Shelf::built_in());
+    let template = folder.path().join("letter.typ");
+    for path in [secret.to_str().unwrap(), "secret.txt", "../secret.txt", "/etc/hostname"] {
+        std::fs::write(&template, format!("Fine\n\n#read(\"{path}\")")).unwrap();
+        let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+        let fault = papers.typeset(Paper::Letter).err().unwrap();
+        assert_eq!(fault.line, 3, "{path}: {fault}");
+        let (standing_in, told) = papers.typeset_whatever(Paper::Letter).unwrap();
+        assert!(standing_in.text().contains("What we saw") && told == Some(fault));
+    }
+    std::fs::write(&template, "#while true {}").unwrap();
+    let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+    assert!(papers.typeset(Paper::Letter).is_err());
+    // A look of one's own goes before the built-in one.
+    std::fs::write(&template, "#import \"look.typ\": mine\n#mine").unwrap();
+    std::fs::write(folder.path().join("look.typ"), "#let mine = [by my own look]").unwrap();
+    let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+    assert_eq!(papers.typeset(Paper::Letter).unwrap().text().trim(), "by my own look");
+}

@@ -1,0 +1,12 @@
+//! What tries to break the program: damaged files, random jobs, kills, full and vanished drives.
+
+#[path = "../shared/driven.rs"]
+mod driven;
+
+mod arbitrary;
+mod drives;
+mod fuzz;
+mod invariants;
+mod kill;
+mod outlines;
+mod outlines_garbage;

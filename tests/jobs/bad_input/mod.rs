@@ -1,0 +1,116 @@
+//! Broken files, impossible entries and absurd sizes: each is told of at its place, the rest of the
+//! job still gives its answer, nothing panics, and saving never loses a file.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+mod air_and_dates;
+mod broken_files;
+mod drawings;
+mod mishaps;
+mod plan;
+mod readings;
+mod refused_files;
+mod saving;
+mod sizes;
+
+use std::fs;
+use std::path::PathBuf;
+use std::sync::LazyLock;
+use std::time::Duration;
+
+use gapwright::assess::{Assessment, assess};
+use gapwright::job::{Job, Place, Problem, Severity, Shelf, file};
+use tempfile::TempDir;
+
+const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
+
+const EXAMPLES: [(&str, &str); 3] = [
+    ("tea_room", TEA_ROOM),
+    ("stair_hall", include_str!("../../../examples/stair_hall.ron")),
+    ("porch_room", include_str!("../../../examples/porch_room.ron")),
+];
+
+/// The longest that anything may take here, on a busy machine and without optimisation.
+const PATIENCE: Duration = Duration::from_secs(60);
+
+/// The tea room as it should be, and what is found of it.
+static SOUND: LazyLock<(Job, Assessment)> = LazyLock::new(|| {
+    let loaded = file::read(TEA_ROOM).unwrap();
+    assert_eq!(loaded.problems, [], "the example itself cannot be read");
+    let found = assessed(&loaded.job);
+    let errors = found.problems.iter().filter(|problem| problem.severity == Severity::Error);
+    assert_eq!(errors.count(), 0, "the example itself has errors");
+    (loaded.job, found)
+});
+
+fn tea_room() -> Job {
+    SOUND.0.clone()
+}
+
+fn assessed(job: &Job) -> Assessment {
+    assess(job, Shelf::built_in())
+}
+
+/// The tea room after `change`, and what is found of it.
+fn after(change: impl FnOnce(&mut Job)) -> (Job, Assessment) {
+    let mut job = tea_room();
+    change(&mut job);
+    let found = assessed(&job);
+    (job, found)
+}
+
+/// The problem at `place` that has `words` in it.
+#[track_caller]
+fn told<'a>(found: &'a Assessment, place: &Place, words: &str) -> &'a Problem {
+    let problem =
+        found.problems.iter().find(|problem| problem.place == *place && problem.what.contains(words));
+    let problem =
+        problem.unwrap_or_else(|| panic!("nothing at {place:?} says “{words}”, only {:#?}", found.problems));
+    assert!(!problem.fix.is_empty(), "no way out of “{}”", problem.what);
+    problem
+}
+
+/// Asserts that what is to come of the sound tea room is unchanged; the past hangs on the install.
+#[track_caller]
+fn what_comes_stands(found: &Assessment) {
+    for (sound, found) in SOUND.1.sections.iter().zip(&found.sections) {
+        assert!(found.motion == sound.motion, "section {:?}", (sound.surface, sound.section));
+        assert_eq!(found.origin, sound.origin);
+    }
+}
+
+/// Asserts that all sections but `spoilt` are found to be as in the sound tea room.
+#[track_caller]
+fn others_stand(found: &Assessment, spoilt: &[(usize, usize)]) {
+    for sound in &SOUND.1.sections {
+        let at = (sound.surface, sound.section);
+        if !spoilt.contains(&at) {
+            let found = found.section(at.0, at.1).unwrap_or_else(|| panic!("section {at:?} is lost"));
+            // Sections lend each other readings, so a spoilt one shifts the others' means a little.
+            assert_eq!(found.gaps.measured, sound.gaps.measured, "section {at:?}");
+            let shift = (found.gaps.mean - sound.gaps.mean).to_m().abs();
+            assert!(shift < sound.gaps.error_of_mean.to_m(), "section {at:?}: {shift}");
+            assert_eq!(found.now, sound.now, "section {at:?}");
+            assert!(found.motion == sound.motion, "section {at:?} is not as it was");
+        }
+    }
+}
+
+/// Asserts that a job is as expected, and names the first line of its file that is not.
+#[track_caller]
+fn same(what: &str, job: &Job, expected: &Job) {
+    if job != expected {
+        let [found, wanted] = [job, expected].map(|job| file::write(job).unwrap());
+        let lines = found.lines().zip(wanted.lines());
+        let differ: Vec<_> = lines.filter(|(found, wanted)| found != wanted).take(1).collect();
+        panic!("{what}: read and expected differ in {differ:#?}");
+    }
+}
+
+/// A folder with one file in it.
+fn file_with(bytes: &[u8]) -> (TempDir, PathBuf) {
+    let folder = TempDir::new().unwrap();
+    let path = folder.path().join("job.ron");
+    fs::write(&path, bytes).unwrap();
+    (folder, path)
+}

@@ -1,0 +1,150 @@
+//! In every example, what the user changes moves the repairs in the right direction: what gets dearer
+//! never wins by it, a longer warranty never favors the weaker repair, a wilder room never the bead.
+//!
+//! At which price one repair overtakes another hangs on prices and minutes that are assumptions, so
+//! that is not checked.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use std::collections::BTreeMap;
+
+use gapwright::assess::{Assessment, RepairOption, assess};
+use gapwright::job::{Job, Shelf, file};
+use gapwright::measure::{Humidity, Minutes, Money};
+use gapwright::repair::{MethodId, Trial};
+
+const EXAMPLES: [(&str, &str); 3] = [
+    ("tea room", include_str!("../../examples/tea_room.ron")),
+    ("stair hall", include_str!("../../examples/stair_hall.ron")),
+    ("porch room", include_str!("../../examples/porch_room.ron")),
+];
+
+fn after(text: &str, change: impl FnOnce(&mut Job)) -> Assessment {
+    let mut job = file::read(text).unwrap().job;
+    change(&mut job);
+    assess(&job, Shelf::built_in())
+}
+
+fn best(found: &Assessment) -> MethodId {
+    found.least_expected().unwrap().method
+}
+
+fn option(found: &Assessment, method: MethodId) -> &RepairOption {
+    found.options.iter().find(|option| option.method == method).unwrap()
+}
+
+/// What the ways that can be done cost with callbacks included, in cents.
+fn costs(found: &Assessment) -> BTreeMap<String, i64> {
+    let known = found.options.iter().filter_map(|option| Some((option.method.key(), option.expected?)));
+    known.map(|(method, cost)| (method, cost.to_cents())).collect()
+}
+
+/// Asserts that from each of `rungs` to the next the ways that `dearer` picks cost more and the others
+/// the same, so that none of them gets ahead.
+fn never_wins_by_it(what: &str, rungs: &[Assessment], dearer: impl Fn(&RepairOption) -> bool) {
+    let is_dearer = |found: &Assessment, key: &str| {
+        dearer(found.options.iter().find(|option| option.method.key() == key).unwrap())
+    };
+    for pair in rungs.windows(2) {
+        let [before, now] = [&pair[0], &pair[1]].map(costs);
+        assert!(before.keys().eq(now.keys()), "{what}: {before:?} and {now:?}");
+        assert!(before.keys().any(|key| is_dearer(&pair[0], key)), "{what}: it is in no way at all");
+        for (key, cost) in &before {
+            if is_dearer(&pair[0], key) {
+                assert!(now[key] > *cost, "{what}: {key} cost {cost} and now {}", now[key]);
+            } else {
+                assert_eq!(now[key], *cost, "{what}: {key}");
+            }
+        }
+        if dearer(option(&pair[1], best(&pair[1]))) {
+            assert!(dearer(option(&pair[0], best(&pair[0]))), "{what} made {:?} win", best(&pair[1]));
+        }
+    }
+}
+
+#[test]
+fn a_dearer_material_never_makes_its_way_win() {
+    for (name, text) in EXAMPLES {
+        for (id, way) in [("strip", MethodId::CoverStrips), ("fibreboards", MethodId::ManMade)] {
+            let priced = |cents: i64| {
+                after(text, |job| {
+                    job.plan.own_prices.insert(id.to_owned(), Money::cents(cents));
+                })
+            };
+            let rungs = [1, 50, 200, 900, 100_000].map(priced);
+            never_wins_by_it(&format!("{name}, {id}"), &rungs, |option| option.method == way);
+            // At a thousand dollars a foot nothing can be best that uses it.
+            assert_ne!(best(&rungs[4]), way, "{name}");
+        }
+    }
+}
+
+#[test]
+fn slower_scraping_never_makes_a_way_win_that_scrapes() {
+    for (name, text) in EXAMPLES {
+        let timed = |minutes: f64| {
+            after(text, |job| {
+                let surface = job.surfaces[0].name.clone();
+                let section = job.surfaces[0].sections[0].name.clone();
+                job.plan.trial = Some(Trial { surface, section, minutes: Some(Minutes::of(minutes)) });
+            })
+        };
+        let rungs = [10.0, 30.0, 85.0, 300.0, 900.0].map(timed);
+        let scrapes = |option: &RepairOption| option.tasks.iter().any(|task| task.id == "scrape");
+        never_wins_by_it(name, &rungs, scrapes);
+    }
+}
+
+/// Of two ways the weaker is the one whose callbacks cost more in a year.
+#[test]
+fn a_longer_warranty_never_favors_the_weaker_way() {
+    for (name, text) in EXAMPLES {
+        let rungs = [1, 2, 5, 10, 20].map(|years| after(text, |job| job.plan.warranty_years = years));
+        let yearly = |method: &str| {
+            let option = rungs[0].options.iter().find(|option| option.method.key() == method).unwrap();
+            option.expected.unwrap().to_cents() - option.price.total.to_cents()
+        };
+        for pair in rungs.windows(2) {
+            let [before, now] = [&pair[0], &pair[1]].map(costs);
+            for (weak, cost) in &before {
+                assert!(now[weak] >= *cost, "{name}, {weak}: more years cost less");
+                for strong in before.keys().filter(|strong| yearly(strong) <= yearly(weak)) {
+                    let [was, is] = [&before, &now].map(|costs| costs[weak] - costs[strong]);
+                    // Each of the four is rounded to a cent.
+                    assert!(is >= was - 2, "{name}: {weak} gained on {strong}, {was} to {is}");
+                }
+            }
+            let [was, is] = [&pair[0], &pair[1]].map(|found| yearly(&best(found).key()));
+            assert!(is <= was, "{name}: {:?} gave way to {:?}", best(&pair[0]), best(&pair[1]));
+        }
+        // It is no matter of nothing: some way's callbacks do cost something.
+        let [one, twenty] = [&rungs[0], &rungs[4]].map(costs);
+        assert!(one.iter().any(|(key, cost)| twenty[key] > cost + 1000), "{name}: {one:?}, {twenty:?}");
+    }
+}
+
+/// The wider the band in which the air swings, the more joints move: beads are called back more often,
+/// and strips, which hide it, gain on them.
+#[test]
+fn a_wilder_room_never_favors_the_bead() {
+    for (name, text) in EXAMPLES {
+        let held = |(low, high): (f64, f64)| {
+            after(text, |job| {
+                let house = job.air.house_mut().unwrap();
+                (house.humidified_to, house.dehumidified_to) =
+                    (Some(Humidity::pct(low)), Some(Humidity::pct(high)));
+            })
+        };
+        let rungs = [(44.0, 46.0), (40.0, 50.0), (33.0, 57.0), (25.0, 65.0)].map(held);
+        for bead in [MethodId::Reseal, MethodId::ResealOnTongue] {
+            let chances = rungs.each_ref().map(|found| option(found, bead).callback.as_ref().unwrap().chance);
+            assert!(chances.is_sorted(), "{name}, {bead:?}: {chances:?}");
+            assert!(chances[3] > chances[0], "{name}, {bead:?}: {chances:?}");
+            let ahead = |found: &Assessment| {
+                let cost = |method| option(found, method).expected.unwrap().to_cents();
+                cost(bead) - cost(MethodId::CoverStrips)
+            };
+            assert!(ahead(&rungs[3]) > ahead(&rungs[0]), "{name}, {bead:?}");
+        }
+    }
+}

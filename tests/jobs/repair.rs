@@ -1,0 +1,121 @@
+//! The ways to mend the joints, side by side: enough of them are possible, each is judged by what it
+//! is, and callbacks follow what the user says. Which way is best is in `directions.rs`.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use gapwright::assess::{Assessment, assess};
+use gapwright::job::demo_job;
+use gapwright::job::{Job, Shelf, file};
+use gapwright::measure::{Humidity, Percent};
+use gapwright::repair::MethodId;
+
+fn after(change: impl FnOnce(&mut Job)) -> Assessment {
+    let mut job = demo_job();
+    change(&mut job);
+    assess(&job, Shelf::built_in())
+}
+
+fn chance(found: &Assessment, method: MethodId) -> f64 {
+    let option = found.options.iter().find(|option| option.method == method).unwrap();
+    option.callback.as_ref().unwrap().chance
+}
+
+#[test]
+fn every_example_has_at_least_six_possible_ways() {
+    for text in [
+        include_str!("../../examples/tea_room.ron"),
+        include_str!("../../examples/stair_hall.ron"),
+        include_str!("../../examples/porch_room.ron"),
+    ] {
+        let found = assess(&file::read(text).unwrap().job, Shelf::built_in());
+        let possible = found.options.iter().filter(|option| option.not_possible.is_none());
+        assert!(possible.count() >= 6);
+        assert!(found.options.iter().all(|option| !option.look.is_empty() && !option.name.is_empty()));
+    }
+}
+
+#[test]
+fn a_longer_warranty_brings_more_callbacks() {
+    let [one, ten] = [1, 10].map(|years| after(|job| job.plan.warranty_years = years));
+    assert!(chance(&ten, MethodId::Reseal) > chance(&one, MethodId::Reseal));
+    assert!(chance(&ten, MethodId::Relay) > chance(&one, MethodId::Relay));
+}
+
+/// A room that nobody heats by the hygrometer moves its joints more than one that is held.
+#[test]
+fn a_wild_room_brings_more_callbacks_than_a_held_one() {
+    let steady = after(|job| {
+        let house = job.air.house_mut().unwrap();
+        (house.humidified_to, house.dehumidified_to) = (Some(Humidity::pct(42.0)), Some(Humidity::pct(48.0)));
+    });
+    let wild = after(|job| {
+        let house = job.air.house_mut().unwrap();
+        (house.dehumidified_to, house.moisture_load) = (None, 1.0);
+    });
+    assert!(chance(&steady, MethodId::Reseal) < 0.02);
+    assert!(chance(&wild, MethodId::Reseal) > chance(&steady, MethodId::Reseal) + 0.3);
+}
+
+#[test]
+fn what_is_not_possible_says_why() {
+    let found = after(|job| job.survey.gaps.iter_mut().for_each(|gap| gap.width = gap.width / 20.0));
+    let splines = found.options.iter().find(|option| option.method == MethodId::Splines).unwrap();
+    let reason = splines.not_possible.clone().unwrap();
+    assert!(reason.contains("too fine for a spline") || reason.contains("no joint"), "{reason}");
+    assert!(splines.callback.is_none() && splines.expected.is_none());
+}
+
+/// The chosen callback rule decides: an owner who forgives nothing calls more often.
+#[test]
+fn a_stricter_owner_calls_more_often() {
+    let strict = after(|job| job.plan.callback.open_share = Percent::pct(1.0));
+    let easy = after(|job| job.plan.callback.open_share = Percent::pct(40.0));
+    assert!(chance(&strict, MethodId::Reseal) > chance(&easy, MethodId::Reseal) + 0.2);
+}
+
+/// In two visits the first is at once and the second on the day of sealing; appliances are bought once,
+/// film for both maskings, and the room is free in between.
+#[test]
+fn two_visits_part_the_work_at_the_day_of_sealing() {
+    let one = after(|_| ());
+    let two = after(|job| job.plan.two_visits = true);
+    let option = |found: &Assessment, id| found.options.iter().find(|o| o.method == id).unwrap().clone();
+    let pieces = |found: &Assessment, id, name: &str| {
+        option(found, id).materials.iter().find(|line| line.name.starts_with(name)).unwrap().pieces
+    };
+    assert_eq!(pieces(&two, MethodId::HoldHumidity, "Humidifier"), 1);
+    assert!(pieces(&two, MethodId::Reseal, "Masking film") > pieces(&one, MethodId::Reseal, "Masking film"));
+    let (one, two_visits) =
+        (option(&one, MethodId::Reseal).schedule, option(&two, MethodId::Reseal).schedule);
+    let bead = two_visits.bars.iter().find(|bar| bar.name == "Run the bead").unwrap();
+    // 14 Feb 2026 is a Saturday: work begins on Monday, two days later.
+    let seal_day = f64::from(u32::try_from(two.seal_day).unwrap()) - 2.0;
+    assert!(bead.start >= seal_day && bead.start < seal_day + 3.0, "{} against {seal_day}", bead.start);
+    assert!(two_visits.calendar_days > one.calendar_days + 60 && two_visits.room_out < one.room_out + 4);
+    assert_eq!(option(&two, MethodId::Relay).schedule, option(&after(|_| ()), MethodId::Relay).schedule);
+}
+
+/// Each bead is judged by its own class: without a breaker it holds on less than over one.
+#[test]
+fn a_bead_holds_by_what_is_behind_it_and_not_by_what_is_chosen() {
+    let holds = |found: &Assessment, id| {
+        found.options.iter().find(|option| option.method == id).unwrap().holds.unwrap()
+    };
+    for chosen in [MethodId::Reseal, MethodId::ResealOnTongue, MethodId::Replace] {
+        let found = after(|job| job.plan.chosen = chosen);
+        assert!(holds(&found, MethodId::Reseal) > holds(&found, MethodId::ResealOnTongue) + 0.2);
+        assert!(holds(&found, MethodId::HoldHumidity) >= holds(&found, MethodId::Reseal));
+    }
+}
+
+/// What a callback costs is what is open when it comes: never more than doing all of it again.
+#[test]
+fn callbacks_cost_no_more_than_the_work_each_year() {
+    let found = after(|job| job.plan.discount = Percent::ZERO);
+    for option in &found.options {
+        let (Some(expected), Some(risk)) = (option.expected, &option.callback) else { continue };
+        let each_year = (expected.to_units() / option.price.total.to_units() - 1.0) / 2.0;
+        assert!((0.0..=1.0).contains(&each_year), "{}", option.name);
+        assert!(risk.opens_if_called <= risk.opens, "{}", option.name);
+    }
+}

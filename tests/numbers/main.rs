@@ -1,0 +1,16 @@
+//! Figures against what others published, worked out by hand, or computed with other libraries.
+
+mod amounts;
+mod by_hand;
+mod checked;
+mod computed;
+mod cutting;
+mod drying;
+mod layout;
+mod odds;
+mod outlines;
+mod published;
+mod rows;
+mod tables;
+mod weather_files;
+mod wood;

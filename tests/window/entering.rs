@@ -1,0 +1,306 @@
+//! The window, driven by the names that a screen reader says.
+//!
+//! - From nothing to a priced letter, by mouse and keyboard.
+//! - Every edit can be undone, and looking at fields changes nothing.
+//! - Bad entries are told at their place and lose nothing.
+//! - Unsaved changes are asked about; an idle window rests.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
+use std::time::Duration;
+
+use crate::driven::{choose, click, enter, enter_path, window};
+use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use gapwright::air::IndoorAir;
+use gapwright::job::demo_job;
+use gapwright::job::{Job, file};
+use gapwright::measure::{Length, Units};
+use gapwright::repair::MethodId;
+
+#[test]
+fn from_nothing_to_a_priced_letter() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut window = window(Job::default());
+    assert!(!window.state().assessment().answer.complete);
+
+    enter(&mut window, "Width of the new surface", "14' 6");
+    enter(&mut window, "Height of the new surface", "11 ft");
+    choose(&mut window, "Pattern of the new surface", "Straight run");
+    click(&mut window, "Add surface");
+    assert_eq!(window.state().job().surfaces[0].outline[2].0, Length::inches(174.0));
+
+    click(&mut window, "Joint A 5, no reading");
+    for width in ["1/8", "3/32", "9/64", "0", "5/32"] {
+        // Enter goes on to the next joint by itself.
+        let field = window.get_by_role_and_label(Role::TextInput, "Gap of the joint");
+        field.type_text(width);
+        window.run();
+        window.key_press(Key::Enter);
+        window.run();
+    }
+    assert_eq!(window.state().job().survey.gaps.len(), 5);
+    let joints: std::collections::BTreeSet<_> =
+        window.state().job().survey.gaps.iter().map(|gap| gap.joint.clone()).collect();
+    assert_eq!(joints.len(), 5, "every gap went to a joint of its own");
+
+    click(&mut window, "Add moisture reading");
+    enter(&mut window, "Moisture reading 1", "9,5");
+    enter(&mut window, "Title", "Stair ceiling");
+    enter(&mut window, "Homeowner", "A. Nowhere");
+    enter(&mut window, "Boards went up", "2025-06-01");
+    assert!(window.state().assessment().answer.complete);
+
+    click(&mut window, "Repair");
+    enter(&mut window, "Contractor's share", "50");
+    choose(&mut window, "Timed section", "Ceiling A");
+    enter(&mut window, "Minutes it took", "40");
+    let found = window.state().assessment();
+    let option = found.chosen(window.state().job()).unwrap();
+    assert!(option.price.total.to_cents() > 10_000);
+    assert!(option.tasks.iter().any(|task| task.basis.contains("timed section")));
+
+    click(&mut window, "Papers");
+    click(&mut window, "Write the PDFs…");
+    enter_path(&mut window, "Folder for the PDFs", folder.path().join("papers").to_str().unwrap(), "Write");
+    let letter = std::fs::read(folder.path().join("papers/letter.pdf")).unwrap();
+    assert!(letter.starts_with(b"%PDF"));
+
+    window.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    window.run();
+    let path = folder.path().join("stair");
+    enter_path(&mut window, "Save to", path.to_str().unwrap(), "Save");
+    let saved = file::load(&path.with_extension("ron")).unwrap();
+    assert_eq!(&saved.job, window.state().job());
+}
+
+#[test]
+fn every_edit_is_a_named_step_that_can_be_undone() {
+    let mut window = window(demo_job());
+    let before = window.state().job().clone();
+    enter(&mut window, "Face width", "6-1/8");
+    enter(&mut window, "Title", "Another");
+    click(&mut window, "mm");
+    assert_eq!(window.state().job().units, Units::Millimetres);
+    assert_eq!(window.state().job().surfaces[0].sections[1].board.face_width, Length::inches(6.125));
+    click(&mut window, "Undo: Units");
+    click(&mut window, "Undo: Title");
+    assert_eq!(window.state().job().title, before.title);
+    window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    window.run();
+    assert_eq!(window.state().job(), &before);
+    window.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::Z);
+    window.run();
+    assert_eq!(window.state().job().surfaces[0].sections[1].board.face_width, Length::inches(6.125));
+}
+
+#[test]
+fn tabbing_through_every_leaf_changes_nothing() {
+    let mut window = window(demo_job());
+    let before = window.state().job().clone();
+    for leaf in ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"] {
+        click(&mut window, leaf);
+        for _ in 0..140 {
+            window.key_press(Key::Tab);
+            window.run();
+        }
+        assert_eq!(window.state().job(), &before, "{leaf}");
+    }
+}
+
+#[test]
+fn a_length_in_a_unit_that_does_not_fit_it_is_kept_when_looked_at() {
+    let mut job = demo_job();
+    // 130 mm is no whole number of 64ths: shown as 5-1/8", it must stay 130 mm.
+    job.surfaces[0].sections[0].board.face_width = Length::mm(130.0);
+    job.surfaces[0].sections[1].board.face_width = Length::mm(130.0);
+    let mut window = window(job);
+    window.get_by_role_and_label(Role::TextInput, "Face width").focus();
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+    assert_eq!(window.state().job().surfaces[0].sections[0].board.face_width, Length::mm(130.0));
+}
+
+#[test]
+fn a_bad_entry_is_told_at_its_place_and_lost_by_nobody() {
+    let mut window = window(demo_job());
+    let before = window.state().job().clone();
+    enter(&mut window, "Face width", "five");
+    assert_eq!(window.state().job(), &before);
+    window.get_by_label_contains("“five” is not a length");
+    let field = window.get_by_role_and_label(Role::TextInput, "Face width");
+    assert_eq!(field.accesskit_node().value().as_deref(), Some("five"));
+    enter(&mut window, "Face width", "5");
+    assert!(window.query_by_label_contains("“five”").is_none());
+    assert_eq!(window.state().job().surfaces[0].sections[0].board.face_width, Length::inches(5.0));
+}
+
+#[test]
+fn a_bad_gap_stays_at_its_joint() {
+    let mut window = window(demo_job());
+    click(&mut window, "Joint A 3, about 7/64\"");
+    window.get_by_role_and_label(Role::TextInput, "Gap of the joint").type_text("-1/8");
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+    window.get_by_label_contains("is less than nothing");
+    assert!(window.get_all_by_label("Joint A 3").next().is_some(), "the joint is still selected");
+}
+
+#[test]
+fn another_way_is_chosen_from_the_list_and_the_answer_follows() {
+    let mut window = window(demo_job());
+    click(&mut window, "Repair");
+    click(&mut window, "Replace with boards dried to the room");
+    assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
+    assert!(window.state().assessment().answer.headline.starts_with("Replace the boards"));
+}
+
+#[test]
+fn unsaved_changes_are_asked_about_before_closing_and_before_a_new_job() {
+    let mut window = window(demo_job());
+    enter(&mut window, "Title", "Changed");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    window.run();
+    window.get_by_label("Keep the changes?");
+    click(&mut window, "Cancel");
+    assert_eq!(window.state().job().title, "Changed");
+    window.input_mut().viewports.get_mut(&ViewportId::ROOT).unwrap().events.push(ViewportEvent::Close);
+    window.run();
+    window.get_by_label("Keep the changes?");
+    click(&mut window, "Cancel");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    window.run();
+    click(&mut window, "Discard");
+    assert_eq!(window.state().job().title, "");
+}
+
+#[test]
+fn an_idle_window_asks_for_no_frame() {
+    let mut window = window(demo_job());
+    window.run();
+    let wait = window.output().viewport_output.get(&ViewportId::ROOT).map(|viewport| viewport.repaint_delay);
+    assert!(wait.is_some_and(|wait| wait > Duration::from_secs(1)), "{wait:?}");
+}
+
+#[test]
+fn a_broken_file_opens_with_what_was_read_and_is_not_saved_over() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("broken.ron");
+    let text = file::write(&demo_job()).unwrap().replacen("width: \"7/64 in\"", "width: \"seven\"", 1);
+    std::fs::write(&path, &text).unwrap();
+    let mut window = window(Job::default());
+    window.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    window.run();
+    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    assert_eq!(window.state().job().surfaces.len(), 2);
+    window.get_by_label_contains("could not be read");
+    enter(&mut window, "Title", "Mended");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    window.run();
+    window.get_by_label("Save the job");
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), text);
+}
+
+#[test]
+fn what_is_being_typed_is_saved_too() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("typed.ron");
+    file::save(&demo_job(), &path).unwrap();
+    let mut window = window(Job::default());
+    window.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    window.run();
+    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    window.get_by_role_and_label(Role::TextInput, "Title").focus();
+    window.run();
+    window.get_by_role_and_label(Role::TextInput, "Title").type_text("Typed just now");
+    window.run();
+    window.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    window.run();
+    assert_eq!(file::load(&path).unwrap().job.title, "Typed just now");
+}
+
+#[test]
+fn saving_goes_on_with_what_it_stood_in_the_way_of() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("first.ron");
+    let mut window = window(demo_job());
+    enter(&mut window, "Title", "First");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    window.run();
+    window.get_all_by_role_and_label(Role::Button, "Save").last().unwrap().click();
+    window.run();
+    // Enter in the path field is as good as its button.
+    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
+    window.get_by_role_and_label(Role::TextInput, "Save to").type_text(path.to_str().unwrap());
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+    assert_eq!(file::load(&path).unwrap().job.title, "First");
+    assert_eq!(window.state().job().title, "", "the new job was opened");
+}
+
+#[test]
+fn nothing_counts_before_it_is_typed() {
+    let mut window = window(Job { plan: gapwright::repair::Plan::default(), ..demo_job() });
+    click(&mut window, "Add moisture reading");
+    let before = window.state().assessment().sections.clone();
+    let readings = window.state().job().survey.moistures.len();
+    assert_eq!(window.state().job().survey.moistures[readings - 1].reading, None);
+    enter(&mut window, &format!("Moisture reading {readings}"), "30");
+    assert_ne!(window.state().assessment().sections, before);
+    click(&mut window, "Repair");
+    choose(&mut window, "Timed section", "South slope A");
+    let found = window.state().assessment();
+    let option = found.chosen(window.state().job()).unwrap();
+    assert!(!option.tasks.iter().any(|task| task.basis.contains("timed section")));
+}
+
+/// A week of readings every hour, the heating having been off.
+fn logger_file(folder: &std::path::Path) -> std::path::PathBuf {
+    let mut text = "Time,Temperature (°C),Humidity (%)\n".to_owned();
+    for hour in 0..168 {
+        text += &format!("2026-02-{:02} {:02}:00,18.5,{}.5\n", 1 + hour / 24, hour % 24, 30 + hour % 5);
+    }
+    let path = folder.join("hall.csv");
+    std::fs::write(&path, text).unwrap();
+    path
+}
+
+#[test]
+fn a_logger_is_confirmed_then_read_and_can_be_undone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = logger_file(folder.path());
+    let mut window = window(demo_job());
+    let before = window.state().assessment().year.clone();
+    click(&mut window, "Logger's file…");
+    enter(&mut window, "CSV file", path.to_str().unwrap());
+    assert_eq!(window.state().job().logged, None, "nothing is taken before it is confirmed");
+    click(&mut window, "Use these readings");
+    let logged = window.state().job().logged.clone().unwrap();
+    assert_eq!(logged.days.len(), 7);
+    let year = window.state().assessment().year.clone().unwrap();
+    assert!((year.days[33].temperature.to_celsius() - 18.5).abs() < 0.1, "3 February is the logger's");
+    click(&mut window, "Undo: Logger's readings");
+    assert_eq!(window.state().job().logged, None);
+    assert_eq!(window.state().assessment().year, before);
+}
+
+#[test]
+fn a_weather_file_gives_the_year_outdoors_and_a_wrong_one_is_told() {
+    let mut window = window(demo_job());
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/numbers/weather/");
+    click(&mut window, "Weather file…");
+    enter(&mut window, "EPW or TMY3 file", &format!("{folder}README.md"));
+    assert!(window.query_by_label_contains("as neither format does").is_some());
+    assert!(window.state().job().air.house().is_some());
+    click(&mut window, "Weather file…");
+    enter(&mut window, "EPW or TMY3 file", &format!("{folder}greensboro.csv"));
+    let IndoorAir::FromWeather { weather, house } = &window.state().job().air else {
+        panic!("the air is {:?}", window.state().job().air)
+    };
+    assert_eq!(weather.hours().len(), 8760);
+    assert_eq!(Some(house), demo_job().air.house(), "the house stays as it was");
+    assert!(window.state().assessment().year.is_some());
+}
