@@ -27,3 +27,36 @@ fn units(words: &Words) -> (&'static str, Arg<'static>) {
     };
     ("units", Arg::Id(key))
 }
+
+#[cfg(test)]
+mod tests {
+    use std::collections::HashSet;
+
+    use super::*;
+    use crate::job::fields::FIELDS;
+
+    #[test]
+    fn every_field_has_a_label_and_every_label_a_field() {
+        let catalog = include_str!("../../assets/words/en-US/fields.ftl");
+        let labels = catalog.lines().filter_map(|line| line.strip_prefix("field-")?.split_once(" ="));
+        let labels: HashSet<&str> = labels.map(|(id, _)| id).collect();
+        let ids: HashSet<&str> = FIELDS.iter().map(|field| field.id).collect();
+        assert_eq!(ids.symmetric_difference(&labels).collect::<Vec<_>>(), [&""; 0]);
+    }
+
+    #[test]
+    fn labels_are_told_apart_and_fit_their_place() {
+        for units in [Units::Inches, Units::Millimeters] {
+            let words = Words::us_english(units, "$");
+            let mut seen = HashSet::new();
+            for field in FIELDS.iter() {
+                let label = field.label(&words);
+                assert!(!label.is_empty() && !label.ends_with('.'), "{label}");
+                let hint = field.hint(&words).unwrap_or_default();
+                assert!(!hint.ends_with('.') && !hint.contains(['{', '}']), "{hint}");
+                // Two fields of one kind of entry must not go by one name.
+                assert!(seen.insert((field.each, label.clone())), "{label} stands twice");
+            }
+        }
+    }
+}

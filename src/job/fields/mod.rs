@@ -10,6 +10,8 @@
 
 mod access;
 mod table;
+#[cfg(test)]
+mod tests;
 
 pub use table::*;
 
