@@ -10,12 +10,15 @@ mod demo;
 mod document;
 pub mod fields;
 pub mod file;
+mod json_text;
 mod lenient;
 mod letterhead;
 mod price_book;
 mod price_file;
 mod problem;
+mod ron_text;
 mod sanitized;
+mod unknown;
 
 pub use catalog::Catalog;
 pub use check::{Checked, check};

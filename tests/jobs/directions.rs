@@ -9,7 +9,7 @@
 use std::collections::BTreeMap;
 
 use gapwright::assess::{Assessment, RepairOption, assess};
-use gapwright::job::{Job, Shelf, file};
+use gapwright::job::{Job, Catalog, file};
 use gapwright::measure::{Humidity, Minutes, Money};
 use gapwright::repair::{MethodId, Trial};
 
@@ -22,7 +22,7 @@ const EXAMPLES: [(&str, &str); 3] = [
 fn after(text: &str, change: impl FnOnce(&mut Job)) -> Assessment {
     let mut job = file::read(text).unwrap().job;
     change(&mut job);
-    assess(&job, Shelf::built_in())
+    assess(job.clone(), Catalog::built_in())
 }
 
 fn best(found: &Assessment) -> MethodId {

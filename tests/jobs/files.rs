@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 use gapwright::assess::assess;
-use gapwright::job::{Severity, Shelf, file};
+use gapwright::job::{Catalog, Fault, FileFault, Severity, file};
 
 /// A file of every form that was ever written; none is ever taken out.
 const EARLIER: [(&str, &str); 2] = [
@@ -17,7 +17,7 @@ fn files_of_every_earlier_program_open_whole() {
         let loaded = file::read(text).unwrap();
         assert_eq!(loaded.problems, vec![], "{name}");
         assert!(loaded.job.unknown.is_empty(), "{name}");
-        let found = assess(&loaded.job, Shelf::built_in());
+        let found = assess(&loaded.job, Catalog::built_in());
         assert!(found.answer.complete, "{name}: {}", found.answer.headline);
         assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{name}");
         // What it says is what was written then.
@@ -56,8 +56,8 @@ fn what_is_not_known_is_kept() {
     }
     let again = file::read(&written).unwrap();
     assert_eq!(again, loaded);
-    let found = assess(&again.job, Shelf::built_in());
-    let notes = found.problems.iter().filter(|problem| problem.what.contains("is not known to this program"));
+    let found = assess(&again.job, Catalog::built_in());
+    let notes = found.problems.iter().filter(|problem| matches!(problem.fault, Fault::File(FileFault::UnknownEntry { .. })));
     assert_eq!(notes.count(), 3);
 }
 
@@ -67,5 +67,7 @@ fn what_is_not_known_deeper_down_is_told_of() {
     let text = EARLIER[1].1.replacen("wood: 18.0", "wood: 18.0, mood: Bright", 1);
     let loaded = file::read(&text).unwrap();
     assert_eq!(loaded.problems.len(), 1);
-    assert!(loaded.problems[0].what.contains("mood: Bright"), "{}", loaded.problems[0].what);
+    let left_out = &loaded.problems[0].fault;
+    let Fault::File(FileFault::LeftOut { text, .. }) = left_out else { panic!("{left_out:?}") };
+    assert!(text.contains("mood: Bright"), "{text}");
 }

@@ -5,14 +5,14 @@
 
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::demo_job;
-use gapwright::job::{Job, Shelf, file};
+use gapwright::job::{Job, Catalog, file};
 use gapwright::measure::{Humidity, Percent};
 use gapwright::repair::MethodId;
 
 fn after(change: impl FnOnce(&mut Job)) -> Assessment {
     let mut job = demo_job();
     change(&mut job);
-    assess(&job, Shelf::built_in())
+    assess(job.clone(), Catalog::built_in())
 }
 
 fn chance(found: &Assessment, method: MethodId) -> f64 {
@@ -27,7 +27,7 @@ fn every_example_has_at_least_six_possible_ways() {
         include_str!("../../examples/stair_hall.ron"),
         include_str!("../../examples/porch_room.ron"),
     ] {
-        let found = assess(&file::read(text).unwrap().job, Shelf::built_in());
+        let found = assess(&file::read(text).unwrap().job, Catalog::built_in());
         let possible = found.options.iter().filter(|option| option.not_possible.is_none());
         assert!(possible.count() >= 6);
         assert!(found.options.iter().all(|option| !option.look.is_empty() && !option.name.is_empty()));

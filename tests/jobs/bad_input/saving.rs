@@ -107,7 +107,7 @@ fn awkward() -> Job {
     job.plan.trial.as_mut().unwrap().minutes = Some(Minutes::of(12.345_678_9));
     job.plan.own_minutes.insert("scrape".into(), ThreePoint { low: 0.1, likely: 1.0 / 3.0, high: 1e5 });
     job.plan.own_prices.insert("a \"b\"".into(), Money::cents(-5));
-    job.plan.prices.labour = Money::cents(99_999_999_999_999);
+    job.plan.prices.labor = Money::cents(99_999_999_999_999);
     job.plan.payers.supplier = Percent::pct(f64::MIN_POSITIVE);
     job
 }
