@@ -2,7 +2,7 @@
 //!
 //! A carpenter or painter called back because boards opened at their joints enters the layout and
 //! a handful of readings; [`assess::assess`] gives back the cause, the season in which a new bead
-//! lasts, the ways to mend it with hours, materials, days and price, and the sentence that sums it
+//! lasts, the repair options with hours, materials, days and price, and the answer that sums it
 //! up. The window, the papers and the command line only show what it found.
 //!
 //! # The map
@@ -20,14 +20,17 @@
 //! | [`cause`] | the moisture at install, worked back |
 //! | [`repair`] | tasks, take-off, schedule, price |
 //! | [`job`] | the document, its file, its shelf, what is wrong with it |
-//! | [`assess`] | one pure function from job to answer |
+//! | [`assess`] | one pure function from job to answer, all of it data |
+//! | [`words`] | that answer in sentences, labels and figures for people |
 //! | [`papers`] | letter and price sheet, typeset |
+//! | [`export`] | JSON, tables, pictures and drawings for other programs |
 //! | [`app`] | the window |
 
 pub mod air;
 pub mod app;
 pub mod assess;
 pub mod cause;
+pub mod export;
 pub mod job;
 pub mod joint;
 pub mod measure;

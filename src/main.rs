@@ -7,12 +7,14 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use clap::{Parser, Subcommand};
 use gapwright::app;
-use gapwright::assess::{Assessment, Report, assess, joints_csv, rates_taken, report_schema, year_csv};
+use gapwright::assess::{Assessment, assess, rates_taken};
+use gapwright::export::{OutFolder, Report, WriteError, export, joints_csv, report_schema, year_csv};
 use gapwright::job::{
     Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
 };
-use gapwright::papers::{Paper, PaperError, Papers, Templates, export};
-use gapwright::words::Words;
+use gapwright::measure::Units;
+use gapwright::papers::{Paper, PaperError, Papers, Templates};
+use gapwright::words::{Say as _, Words, answer, learned_rate_source, unreadable_file};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -113,12 +115,18 @@ fn main() -> ExitCode {
     }
 }
 
+/// The words of the command line, where there is no job to say its units.
+fn words() -> Words {
+    Words::us_english(Units::default(), "$")
+}
+
 fn run(command: Command) -> Result<ExitCode, String> {
     match command {
         Command::Export { job, out } => {
             let opened = Opened::load(&job)?;
-            let files = export(&opened.assessment).map_err(|error| error.to_string())?;
-            write_files(&out, files)?;
+            let words = opened.words();
+            let files = export(&opened.assessment).map_err(|error| error.say(&words))?;
+            write_files(&out, files, &words)?;
             Ok(opened.status())
         }
         Command::Assess { job, json: false } if job.is_dir() => assess_folder(&job),
@@ -175,8 +183,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
 
 /// Assesses every job of a folder, side by side, and prints a table.
 fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
-    let jobs = jobs_in(folder)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words(), folder, &error))?;
     let done = AtomicUsize::new(0);
     let line = |(path, job): &(PathBuf, Job)| {
         let assessment = assess(job.clone(), Catalog::built_in());
@@ -192,10 +199,10 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
             job.title.clone(),
             assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
             chosen.map_or_else(String::new, |option| option.method.key()),
-            chosen.map_or_else(String::new, |option| option.price.total.show("").replace(',', "")),
+            chosen.map_or_else(String::new, |option| option.price.total.plain()),
             assessment.cheapest_with_callbacks().map_or_else(String::new, |option| option.method.key()),
             errors.to_string(),
-            assessment.answer.headline.clone(),
+            answer::headline(&assessment, &Words::of_job(job)),
         ]
     };
     let lines: Vec<_> = jobs.par_iter().map(line).collect();
@@ -210,14 +217,12 @@ fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
     Ok(if faulty { ExitCode::from(FAULTY) } else { ExitCode::SUCCESS })
 }
 
-fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>) -> Result<(), String> {
-    std::fs::create_dir_all(out)
-        .map_err(|error| format!("“{}” cannot be made: {error}. Name another folder", out.display()))?;
+/// Writes files to a folder and prints where each is.
+fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>, words: &Words) -> Result<(), String> {
+    let said = |error: WriteError| error.say(words);
+    let folder = OutFolder::create(out).map_err(said)?;
     for (name, bytes) in files {
-        let path = out.join(name);
-        std::fs::write(&path, bytes).map_err(|error| {
-            format!("“{}” cannot be written: {error}. Name another folder", path.display())
-        })?;
+        let path = folder.write(&name, &bytes).map_err(said)?;
         print(&format!("{}\n", path.display()))?;
     }
     Ok(())
@@ -225,8 +230,7 @@ fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>) -> Result<(), String> 
 
 fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     let catalog = Catalog::built_in();
-    let jobs = jobs_in(folder)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words(), folder, &error))?;
     let taken: Vec<_> =
         jobs.iter().map(|(_, job)| rates_taken(job, catalog)).filter(|rates| !rates.is_empty()).collect();
     let learned = learn_rates(catalog, &taken);
@@ -243,8 +247,9 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     }
     if let Some(path) = out {
         let mut own = PriceBook::of(catalog, jiff::ZonedDateTime::now().date());
-        own.take_rates(&learned);
-        save_prices(&own, path).map_err(|error| error.to_string())?;
+        let words = words();
+        own.take_rates(&learned, |jobs| learned_rate_source(&words, jobs));
+        save_prices(&own, path).map_err(|error| error.say(&words))?;
     }
     Ok(ExitCode::SUCCESS)
 }
@@ -265,7 +270,7 @@ fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<boo
         eprintln!("{fault}. The built-in one was used.");
         good = false;
     }
-    write_files(out, files)?;
+    write_files(out, files, &opened.words())?;
     Ok(good)
 }
 
@@ -286,7 +291,7 @@ struct Opened {
 
 impl Opened {
     fn load(path: &Path) -> Result<Self, String> {
-        let loaded = file::load(path).map_err(|error| error.to_string())?;
+        let loaded = file::load(path).map_err(|error| error.say(&words()))?;
         let assessment = assess(loaded.job.clone(), Catalog::built_in());
         let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {
@@ -297,7 +302,7 @@ impl Opened {
 
     /// A problem in a line.
     fn line(&self, problem: &Problem) -> String {
-        problem.line(&self.job, &Words::us_english(self.job.units, &self.job.plan.prices.currency))
+        problem.line(&self.job, &self.words())
     }
 
     fn problems(&self) -> impl Iterator<Item = &Problem> {
@@ -311,13 +316,20 @@ impl Opened {
         }
     }
 
+    /// US English in the job's units.
+    fn words(&self) -> Words {
+        Words::of_job(&self.job)
+    }
+
     fn answer(&self) -> String {
-        let answer = &self.assessment.answer;
-        let mut lines = vec![self.job.title.clone(), answer.headline.clone(), answer.cause.clone()];
-        if !answer.missing.is_empty() {
-            let missing: Vec<String> = answer.missing.iter().map(ToString::to_string).collect();
-            lines.push(format!("Still missing: {}.", missing.join("; ")));
-        }
+        let (assessment, words) = (&self.assessment, &self.words());
+        let mut lines = vec![
+            self.job.title.clone(),
+            answer::headline(assessment, words),
+            answer::cause(assessment, words),
+        ];
+        let missing = assessment.answer.missing.iter();
+        lines.extend(missing.map(|entry| format!("- {}", answer::missing(assessment, *entry, words))));
         lines.extend(self.assessment.problems.iter().map(|problem| self.line(problem)));
         lines.retain(|line| !line.is_empty());
         lines.join("\n") + "\n"

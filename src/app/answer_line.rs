@@ -1,7 +1,7 @@
 //! The answer line: always in sight, one plain sentence, and what is still missing, each a link to
 //! where it is entered.
 
-use eframe::egui::{Label, Link, RichText, Stroke, Ui, vec2};
+use eframe::egui::{Label, Link, RichText, ScrollArea, Stroke, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -9,38 +9,37 @@ use super::glossary;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Selected, Tab};
-use crate::assess::{EntryPlace, Missing};
-
-/// Room for two lines of the answer and two of the rest: it does not move the drawing as it grows.
-const HEIGHT: f32 = 82.0;
+use crate::assess::{EntryPlace, MissingEntry};
+use crate::words;
 
 /// Keeps a figure and its per cent sign on one line.
 pub(super) fn unbroken(text: &str) -> String {
     text.replace(" %", "\u{a0}%")
 }
 
-pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>) {
+/// The answer in its fixed room; `folded` leaves its first line.
+pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
     let answer = &context.assessment.answer;
     ui.horizontal_top(|ui| {
-        // Where the answer once needed more, it keeps it: nothing below jumps to and fro.
-        let kept = context.view.answer_height.filter(|(width, _)| *width == ui.available_width());
-        ui.set_min_height(kept.map_or(HEIGHT, |(_, height)| height));
-        let width = ui.available_width();
-        let (icon, color, says) = match (answer.complete, answer.lasts) {
+        let (icon, color, says) = match (answer.is_complete(), answer.lasts) {
             (true, true) => (Icon::Good, context.palette.good, "What is chosen will likely last."),
             (true, false) => (Icon::Warning, context.palette.warn, "What is chosen will likely not last."),
             (false, _) => (Icon::Measure, context.palette.soft, "Something is still to be entered."),
         };
         icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(says);
-        let used = ui.vertical(|ui| {
+        let all = |ui: &mut Ui, context: &mut WindowContext<'_>| {
             ui.spacing_mut().item_spacing.y = 3.0;
-            let headline = RichText::new(unbroken(&answer.headline)).text_style(theme::answer_style());
-            let headline = ui.add(Label::new(headline).wrap());
-            glossary::explain(headline, &answer.headline);
-            rest(ui, context);
-        });
-        let height = used.response.rect.height().max(kept.map_or(HEIGHT, |(_, height)| height));
-        context.view.answer_height = Some((width, height));
+            let said = words::answer::headline(context.assessment, context.words);
+            let headline = RichText::new(unbroken(&said)).text_style(theme::answer_style());
+            let label = Label::new(headline);
+            let headline = ui.add(if folded { label.truncate() } else { label.wrap() });
+            glossary::explain(headline, &said);
+            if !folded {
+                rest(ui, context);
+            }
+        };
+        // What does not fit in the answer's room scrolls in it; the rooms below never move.
+        ScrollArea::vertical().id_salt("answer").auto_shrink(false).show(ui, |ui| all(ui, context));
     });
 }
 
@@ -52,25 +51,26 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.spacing_mut().interact_size.y = 0.0;
         ui.spacing_mut().item_spacing = vec2(4.0, 2.0);
         let soft = |text: &str| Label::new(RichText::new(unbroken(text)).color(context.palette.soft)).wrap();
-        if !answer.cause.is_empty() {
-            glossary::explain(ui.add(soft(&answer.cause)), &answer.cause);
+        let cause = words::answer::cause(context.assessment, context.words);
+        if !cause.is_empty() {
+            glossary::explain(ui.add(soft(&cause)), &cause);
         }
-        if let Some(way) = &answer.cheaper {
+        if let Some(option) = words::answer::cheaper(context.assessment) {
             ui.add(soft("Costs less:"));
-            let text = format!("{}.", way.to_lowercase());
+            let text = format!("{option}.");
             if ui.add(link(context, &text)).on_hover_text("Go to the ways").clicked() {
                 context.commands.push(Command::Tab(Tab::Options));
-                context.commands.push(Command::ScrollTo(EntryPlace::Ways));
+                context.commands.push(Command::ScrollTo(EntryPlace::Options));
             }
         }
         if !answer.missing.is_empty() {
-            ui.add(soft(if answer.complete { "To trust it more:" } else { "Still missing:" }));
+            ui.add(soft(if answer.is_complete() { "To trust it more:" } else { "Still missing:" }));
         }
-        let last = answer.missing.len().saturating_sub(1);
-        for (index, missing) in answer.missing.iter().enumerate() {
-            let text = format!("{missing}{}", if index == last { "." } else { ";" });
+        for missing in &answer.missing {
+            let said = words::answer::missing(context.assessment, *missing, context.words);
+            let text = format!("{said}.");
             if ui.add(link(context, &text)).on_hover_text("Go to where it is entered").clicked() {
-                go_to(context, missing);
+                go_to(context, *missing);
             }
         }
     });
@@ -81,13 +81,13 @@ fn link(context: &WindowContext<'_>, text: &str) -> Link {
 }
 
 /// Turns to the leaf, and to the joint, where something is entered.
-fn go_to(context: &mut WindowContext<'_>, missing: &Missing) {
-    let tab = match missing.place {
-        EntryPlace::Trial | EntryPlace::Ways => Tab::Options,
+fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
+    let tab = match missing.place() {
+        EntryPlace::TimedSection | EntryPlace::Options => Tab::Options,
         _ => Tab::Measure,
     };
     context.push(Command::Tab(tab));
-    context.push(match missing.place {
+    context.push(match missing.place() {
         EntryPlace::Gaps(surface, section) => {
             let joints = context.assessment.joints.iter();
             let bare = |joint: &&crate::assess::JointState| {

@@ -68,7 +68,7 @@ const fn row(
 }
 
 /// All commands with a name, in the order of the menus.
-pub static COMMANDS: [NamedCommand; 47] = [
+pub static COMMANDS: [NamedCommand; 48] = [
     row("new", Some(Menu::File), key(Key::N), always, || Command::New),
     row("open", Some(Menu::File), key(Key::O), always, || Command::Pick(Purpose::Open)),
     row("open-demo", Some(Menu::File), None, always, || Command::OpenDemo),
@@ -102,6 +102,7 @@ pub static COMMANDS: [NamedCommand; 47] = [
     row("tab-measure", None, None, always, || Command::Tab(Tab::Measure)),
     row("tab-why", None, None, always, || Command::Tab(Tab::Why)),
     row("tab-options", None, None, always, || Command::Tab(Tab::Options)),
+    row("tab-price", None, None, always, || Command::Tab(Tab::Price)),
     row("tab-papers", None, None, always, || Command::Tab(Tab::Papers)),
     row("tab-follow-up", None, None, always, || Command::Tab(Tab::FollowUp)),
     row("tab-catalog", None, None, always, || Command::Tab(Tab::Catalog)),

@@ -6,6 +6,7 @@ use eframe::egui::{Button, Grid, Label, Popup, RichText, Role, Stroke, TextWrapM
 use super::context::WindowContext;
 use crate::assess::{RepairOption, SectionState};
 use crate::measure::{Length, show_number};
+use crate::words::Say as _;
 
 /// The answer.
 pub(super) struct Why {
@@ -179,7 +180,10 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
                 "drawn",
                 "weather of the years, lot of boards, lot of sealant, readings, workmanship".to_owned(),
             ),
-            ("a bead takes", format!("{} times its class ({})", capability.median, capability.kind.words())),
+            (
+                "a bead takes",
+                format!("{} times its class ({})", capability.median, capability.kind.say(context.words)),
+            ),
         ],
         source: "Monte Carlo with the same draws for every way; Wilson's interval".to_owned(),
     }

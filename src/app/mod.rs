@@ -31,6 +31,7 @@ mod explain;
 mod field;
 mod field_place;
 mod files;
+mod frame;
 mod glossary;
 mod icon;
 mod joint_bar;
@@ -56,7 +57,7 @@ mod year_strip;
 
 use std::path::{Path, PathBuf};
 
-use eframe::egui::{self, CentralPanel, Context, Frame, Panel, Theme, Ui};
+use eframe::egui::{self, CentralPanel, Context, Frame, Theme, Ui};
 
 use autosave::Autosave;
 pub use command::{Command, Edit};
@@ -198,7 +199,7 @@ impl App {
         Self {
             session: Session::new(Document::new(demo_job(), None, vec![]), threads, ctx),
             services: Services::new(threads, ctx),
-            view: View { tab: settings.tab, ..View::default() },
+            view: View { tab: settings.tab, panes: settings.panes.clone(), ..View::default() },
             settings,
             prompts: Prompts::default(),
             window: WindowState { frames: 0, pending: None, closing: false, focused: true },
@@ -304,41 +305,7 @@ impl App {
             presentation::presentation(ui, &mut context);
             return commands;
         }
-        let bar = Frame::new().fill(palette.ground).inner_margin(egui::Margin::symmetric(10, 6));
-        Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, &mut context));
-        let answer = Frame::new().fill(palette.raised).inner_margin(egui::Margin::symmetric(14, 9));
-        Panel::top("answer").frame(answer).show(ui, |ui| answer_line::answer_line(ui, &mut context));
-        let tab = Frame::new().fill(palette.panel).inner_margin(egui::Margin::same(0));
-        // Zoomed in, or on a small screen, the leaf and the strip make room for the drawing.
-        let small = ui.ctx().content_rect().width() < 980.0;
-        let least = if small { 360.0 } else { 480.0 };
-        Panel::right("leaf").frame(tab).resizable(true).default_size(least).size_range(least..=680.0).show(
-            ui,
-            |ui| {
-                tabs::tabs(ui, &mut context);
-            },
-        );
-        let strip = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(8, 6));
-        Panel::bottom("year").frame(strip).exact_size(if small { 150.0 } else { 196.0 }).show(ui, |ui| {
-            ui.horizontal_top(|ui| {
-                // Where there is no room for both, the strip goes first.
-                let section = if ui.available_width() < 560.0 { 0.0 } else { 236.0 };
-                let width = (ui.available_width() - section - 8.0).max(200.0);
-                let size = egui::vec2(width, ui.available_height());
-                ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
-                    year_strip::year_strip(ui, &mut context);
-                });
-                if section > 0.0 {
-                    joint_section::joint_section(ui, &mut context);
-                }
-            });
-        });
-        let joint = Frame::new().fill(palette.panel).inner_margin(egui::Margin::symmetric(10, 5));
-        Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, &mut context));
-        let middle = CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
-            drawing::drawing(ui, &mut context);
-        });
-        context.view.canvas.area = Some(middle.response.rect);
+        frame::frame(ui, &mut context);
         commands
     }
 }
@@ -362,7 +329,8 @@ impl eframe::App for App {
         let document = &self.session.document;
         let kept = self.services.autosave.as_mut().and_then(|autosave| autosave.look(ctx, document));
         if let Some(fault) = kept {
-            self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
+            tracing::error!("autosave: {fault}");
+            self.fault(self.words().text("autosave-failed").into_owned());
         }
     }
 
@@ -393,12 +361,14 @@ impl eframe::App for App {
             .area
             .filter(|_| self.view.presentation.page.is_none())
             .unwrap_or(ctx.content_rect());
-        let away = self.prompts.toast.as_ref().is_some_and(|told| toast::toast(&ctx, told, over));
-        let lasting = self.services.background.told(&ctx).map(str::to_owned);
-        if lasting.is_some_and(|told| toast::lasting(&ctx, &told, over)) {
+        let words = self.words();
+        let dismissed =
+            self.prompts.toast.as_ref().is_some_and(|shown| toast::toast(&ctx, &words, shown, over));
+        let lasting = self.services.background.shown(&ctx).map(str::to_owned);
+        if lasting.is_some_and(|text| toast::lasting(&ctx, &words, &text, over)) {
             self.services.background.cancel();
         }
-        if away || !commands.is_empty() {
+        if dismissed || !commands.is_empty() {
             self.prompts.toast = None;
         }
         commands.extend(self.window.pending.take());
@@ -414,6 +384,7 @@ impl eframe::App for App {
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        self.settings.panes.clone_from(&self.view.panes);
         eframe::set_value(storage, "settings", &self.settings);
     }
 }

@@ -8,8 +8,9 @@ use super::answer_line::unbroken;
 use super::command::Command;
 use super::context::WindowContext;
 use super::{drawing, theme, year_strip};
-use crate::assess::{RepairOption, odds_words};
+use crate::assess::RepairOption;
 use crate::papers::{Words, weighed};
+use crate::words::causes::chance_as_odds;
 
 /// The pages.
 const PAGES: [&str; 4] = ["What happened", "The year", "The ways", "The plan"];
@@ -143,7 +144,7 @@ fn way(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         let again = option.callback.as_ref().map_or_else(String::new, |risk| {
             let years = context.assessment.job.plan.warranty_years.max(1);
             let within = if years == 1 { "a year".to_owned() } else { format!("{years} years") };
-            format!("Another callback within {within}: {}.", odds_words(risk.chance))
+            format!("Another callback within {within}: {}.", chance_as_odds(risk.chance, context.words))
         });
         let days = option.schedule.room_out;
         let days = format!("The room is closed for {days} {}.", if days == 1 { "day" } else { "days" });

@@ -6,6 +6,7 @@ use super::command::Command;
 use super::commands::{COMMANDS, Menu, NamedCommand};
 use super::context::WindowContext;
 use super::icon::Icon;
+use super::view::Tab;
 use crate::measure::Units;
 use crate::words::{Arg, say};
 
@@ -25,18 +26,31 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         history(ui, context);
         ui.separator();
         title(ui, context);
+        ui.separator();
+        tabs(ui, context);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let theme = NamedCommand::of("theme");
             if Icon::Theme.button(ui, &context.words.text(&theme.message()), true).clicked() {
                 context.push((theme.make)());
             }
             units(ui, context);
+            ui.separator();
             let homeowner = NamedCommand::of("homeowner");
             if ui.button(context.words.text(&homeowner.message())).clicked() {
                 context.push((homeowner.make)());
             }
         });
     });
+}
+
+/// The rooms, one for each question.
+fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    for tab in Tab::ALL {
+        let text = RichText::new(context.words.text(tab.message())).size(14.5);
+        if ui.selectable_label(context.view.tab == tab, text).clicked() {
+            context.push(Command::Tab(tab));
+        }
+    }
 }
 
 fn menu(ui: &mut Ui, context: &mut WindowContext<'_>, menu: Menu, title: &str) {

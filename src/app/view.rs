@@ -6,7 +6,7 @@ use std::collections::HashMap;
 use eframe::egui::{Rect, Vec2};
 use serde::{Deserialize, Serialize};
 
-use super::air_import::LoggerImport;
+use super::air_import::{AirRemark, LoggerImport};
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
 use crate::measure::Length;
@@ -22,6 +22,8 @@ pub enum Tab {
     Why,
     /// The ways to mend it.
     Options,
+    /// Days, crew, money.
+    Price,
     /// What comes out.
     Papers,
     /// What the work took and how it lasts.
@@ -32,8 +34,8 @@ pub enum Tab {
 
 impl Tab {
     /// All of them.
-    pub const ALL: [Self; 6] =
-        [Self::Measure, Self::Why, Self::Options, Self::Papers, Self::FollowUp, Self::Catalog];
+    pub const ALL: [Self; 7] =
+        [Self::Measure, Self::Why, Self::Options, Self::Price, Self::Papers, Self::FollowUp, Self::Catalog];
 
     /// The message of its name.
     pub const fn message(self) -> &'static str {
@@ -41,6 +43,7 @@ impl Tab {
             Self::Measure => "tab-measure",
             Self::Why => "tab-why",
             Self::Options => "tab-options",
+            Self::Price => "tab-price",
             Self::Papers => "tab-papers",
             Self::FollowUp => "tab-follow-up",
             Self::Catalog => "tab-catalog",
@@ -202,7 +205,7 @@ pub struct Drafts {
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// What was odd about the weather or logger's file that was read last.
-    pub air_remarks: Vec<String>,
+    pub air_remarks: Vec<AirRemark>,
     /// Prices that are offered in place of the job's, with where they are from.
     pub offered: Option<(String, PriceBook)>,
     /// What finished jobs taught, with how many there were.
@@ -250,10 +253,10 @@ pub struct View {
     pub papers: PaperView,
     /// What is typed to find a command, and which of those found is at hand.
     pub search: Option<(String, usize)>,
+    /// The sizes at which panes were left, by name.
+    pub panes: HashMap<String, f32>,
     /// What the tab is to bring into sight.
     pub scroll_to: Cell<Option<EntryPlace>>,
-    /// The width of the window, and the height the answer once needed in it.
-    pub answer_height: Option<(f32, f32)>,
 }
 
 /// What is remembered between runs.
@@ -266,6 +269,8 @@ pub struct Settings {
     pub dark: bool,
     /// The leaf that was open.
     pub tab: Tab,
+    /// The sizes at which panes were left, by name.
+    pub panes: HashMap<String, f32>,
     /// The folder papers were written to.
     pub papers: Option<std::path::PathBuf>,
 }

@@ -1,17 +1,15 @@
-//! The answer in one plain sentence, and what is still missing to trust it.
+//! The answer as data: what to do, when, for how much and how sure; why it happened; what is missing.
 
 use jiff::{ToSpan as _, civil::Date};
 
-use super::Assessment;
-use super::options::{RepairOption, sealed_joints};
-use crate::cause::Cause;
-use crate::job::{Catalog, Job, Severity};
-use crate::joint::{Sealant, season};
-use crate::measure::{Length, Span, show_date, show_number};
+use super::options::RepairOption;
+use super::sealing::{ENOUGH_HOLDS, RatedSealant};
+use super::{Assessment, InformativeReading, NotPossible};
+use crate::cause::{AgainstMarks, Cause};
+use crate::job::{Job, Severity};
+use crate::joint::Season;
+use crate::measure::{Length, Moisture, Money, Percent, Span};
 use crate::repair::MethodId;
-
-/// Below this share of the joint length held, resealing is not advised.
-const ENOUGH_HOLDS: f64 = 0.9;
 
 /// With at most this chance of another callback a repair likely lasts.
 const LIKELY_LASTS: f64 = 0.25;
@@ -19,37 +17,240 @@ const LIKELY_LASTS: f64 = 0.25;
 /// A cause this likely needs no further reading.
 const SETTLED: f64 = 0.95;
 
-/// The weeks to seal in, where all are alike.
-const ANY_TIME: &str = "at any time of the year";
-
 /// Readings of gaps in a section below which its mean is shaky.
 const FEW_GAPS: usize = 3;
 
 /// The answer so far.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Answer {
-    /// What to do, when, for how much: one or two sentences. What to enter next, while there is
-    /// nothing to go on.
-    pub headline: String,
-    /// Why it happened, in a sentence; empty while unknown.
-    pub cause: String,
+    /// What to do.
+    pub verdict: Verdict,
+    /// When to seal; `None` where nothing is sealed.
+    pub when: Option<SealTime>,
+    /// What the chosen repair option costs; `None` while there is none.
+    pub quote: Option<Quote>,
+    /// The chance that it brings another callback; `None` where nobody can tell.
+    pub callback: Option<CallbackChance>,
+    /// Sections that are wetter than the room makes them, as indices of surface and section: water gets
+    /// in there, and must be found first.
+    pub wet_sections: Vec<(usize, usize)>,
+    /// Why it happened; `None` while no gap is known.
+    pub cause: Option<CauseVerdict>,
+    /// The option that costs least with callbacks, where it is not the chosen one.
+    pub cheaper: Option<MethodId>,
     /// What to enter or measure next, most useful first.
-    pub missing: Vec<Missing>,
-    /// The way that costs least with callbacks, where it is not the chosen one.
-    pub cheaper: Option<String>,
-    /// Whether there is an answer at all.
-    pub complete: bool,
-    /// Whether what is chosen will likely last: it holds, and another callback is unlikely.
+    pub missing: Vec<MissingEntry>,
+    /// Whether what is chosen will likely last: it can be done, it holds, another callback is unlikely, and
+    /// no row of boards is expected to open at its weak joint so far that the owner calls.
     pub lasts: bool,
 }
 
+impl Answer {
+    /// Whether there is an answer at all.
+    pub const fn is_complete(&self) -> bool {
+        !matches!(self.verdict, Verdict::NothingYet(_))
+    }
+}
+
+/// What to do, with the figures that say so.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Verdict {
+    /// There is nothing to go on yet: this comes first.
+    NothingYet(FirstStep),
+    /// Seal the joints again: the bead stays within its class on this share of the joint length, 90 % or
+    /// more.
+    Reseal {
+        /// The share.
+        holds: Percent,
+    },
+    /// Sealing them again would hold on too little.
+    ResealFails {
+        /// The share of the joint length on which the bead stays within its class, below 90 %.
+        holds: Percent,
+        /// What to do instead.
+        instead: Instead,
+    },
+    /// Most open joints are too narrow for a bead even in the best weeks.
+    TooNarrow {
+        /// The narrowest gap that can be sealed.
+        narrowest: Length,
+    },
+    /// New boards.
+    Replace {
+        /// The moisture they must be dried to: the mean of what the room keeps.
+        dried_to: Moisture,
+        /// Days from first to last; 0 where the schedule is not known.
+        calendar_days: u32,
+        /// The widest their joints open, at the driest of the year.
+        opens_to: Length,
+    },
+    /// Any other option, as the catalog describes it.
+    AsChosen,
+    /// What is chosen cannot be done here.
+    NotPossible(NotPossible),
+}
+
+impl Default for Verdict {
+    fn default() -> Self {
+        Self::NothingYet(FirstStep::DrawBoards)
+    }
+}
+
+/// What comes first while there is nothing to go on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FirstStep {
+    /// Draw a surface with boards.
+    DrawBoards,
+    /// Measure gaps.
+    MeasureGaps,
+    /// Put entries right: no repair option can be worked out.
+    FixProblems,
+}
+
+/// What to do where resealing with the plan's sealant holds on too little.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Instead {
+    /// This sealant of the catalog would hold on enough in its own best weeks.
+    Sealant(RatedSealant),
+    /// No sealant would; this option costs least with callbacks.
+    Method(MethodId),
+    /// No sealant would, and no option's chances are known.
+    Unknown,
+}
+
+/// When to seal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SealTime {
+    /// On the day of the plan.
+    On(Date),
+    /// Between these days, the best weeks.
+    Between(Date, Date),
+    /// All weeks of the year are alike.
+    AnyTime,
+}
+
+impl SealTime {
+    /// The best weeks of a season.
+    pub fn best(job: &Job, season: &Season) -> Self {
+        let best = season.best;
+        // Two weeks less than the year are the whole year, to within what a week is.
+        if best.high - best.low + 2 >= season.weeks.len() {
+            return Self::AnyTime;
+        }
+        Self::Between(date_after(job, best.low * 7), date_after(job, best.high * 7 + 6))
+    }
+
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::On(_) => "on",
+            Self::Between(..) => "between",
+            Self::AnyTime => "any_time",
+        }
+    }
+}
+
+/// What an option costs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Quote {
+    /// The price.
+    pub total: Money,
+    /// Between these it lies in 80 % of the trials.
+    pub spread: Span<Money>,
+    /// Days on which the crew works; `None` where there is no schedule.
+    pub crew_days: Option<u32>,
+}
+
+/// The chance of another callback.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CallbackChance {
+    /// The chance, 0 to 1.
+    pub chance: f64,
+    /// Within so many years of warranty, at least 1.
+    pub years: u32,
+}
+
+/// Why the joints opened, in short.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CauseVerdict {
+    /// The cause that the likeliest account is called by.
+    pub main: Cause,
+    /// The chance that it plays a part, 0 to 1.
+    pub chance: f64,
+    /// The section that got wet, as indices of surface and section, where one stands out.
+    pub section: Option<(usize, usize)>,
+    /// Whether boards are likely bonded in groups, too.
+    pub bonded: bool,
+    /// What the gaps say of the install; `None` where no section's gaps can be explained by drying.
+    pub install: Option<InstallFinding>,
+}
+
+/// What the gaps say of the install.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum InstallFinding {
+    /// Nothing by itself: the line that moved is in the mean of its section.
+    LineMoved,
+    /// By their width alone the gaps would want boards as wet as this, which the rest speaks against.
+    Contradicted(InstallFigures),
+    /// The boards that did not get wet later.
+    OtherBoards(InstallFigures),
+    /// The boards, held against the lumber marks.
+    Boards(InstallFigures, Option<AgainstMarks>),
+}
+
+/// Moisture at install and in the room.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct InstallFigures {
+    /// At install, worked back from the gaps.
+    pub moisture: Moisture,
+    /// The interval it lies in nine times out of ten.
+    pub interval: Span<Moisture>,
+    /// The mean that the room keeps.
+    pub room: Moisture,
+}
+
 /// Something that would make the answer firmer.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Missing {
-    /// What, in a few words.
-    pub words: String,
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum MissingEntry {
+    /// A surface with its size and pattern.
+    Surface,
+    /// So many entries must be put right.
+    WrongEntries(usize),
+    /// More gaps in a section.
+    Gaps {
+        /// Index of its surface.
+        surface: usize,
+        /// Index of the section on it.
+        section: usize,
+        /// How many more.
+        more: usize,
+    },
+    /// The reading that would settle the cause.
+    ForTheCause(InformativeReading),
+    /// A moisture reading of the boards.
+    Moisture,
+    /// The date of the install.
+    InstallDate,
+    /// A timed section, for a firmer price.
+    TimedSection,
+}
+
+impl MissingEntry {
     /// Where it is entered.
-    pub place: EntryPlace,
+    pub const fn place(self) -> EntryPlace {
+        match self {
+            Self::Surface => EntryPlace::Surfaces,
+            Self::WrongEntries(_) => EntryPlace::Problems,
+            Self::Gaps { surface, section, .. }
+            | Self::ForTheCause(InformativeReading::Gap { surface, section }) => {
+                EntryPlace::Gaps(surface, section)
+            }
+            Self::Moisture | Self::ForTheCause(InformativeReading::Moisture { .. }) => EntryPlace::Moisture,
+            Self::ForTheCause(InformativeReading::Failures) => EntryPlace::Failures,
+            Self::InstallDate => EntryPlace::Dates,
+            Self::TimedSection => EntryPlace::TimedSection,
+        }
+    }
 }
 
 /// Where what is missing is entered.
@@ -63,314 +264,180 @@ pub enum EntryPlace {
     Gaps(usize, usize),
     /// With the readings of gaps, where it is noted how beads failed.
     Failures,
-    /// Among the ways to mend it.
-    Ways,
+    /// Among the repair options.
+    Options,
     /// With the readings of moisture.
     Moisture,
     /// With the dates.
     Dates,
-    /// With the timed trial.
-    Trial,
+    /// With the timed section.
+    TimedSection,
 }
 
-impl std::fmt::Display for Missing {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(&self.words)
-    }
-}
-
-/// The date `days` after the visit.
+/// The date `days` after the visit; the visit's where that is past the end of the calendar.
 pub fn date_after(job: &Job, days: usize) -> Date {
     let days = i32::try_from(days).unwrap_or(i32::MAX);
     job.visited.checked_add(days.days()).unwrap_or(job.visited)
 }
 
-pub(super) fn answer(job: &Job, catalog: &Catalog, assessment: &Assessment) -> Answer {
-    let missing = missing(assessment);
-    let start = |headline: &str| Answer {
-        headline: headline.to_owned(),
-        missing: missing.clone(),
-        ..Answer::default()
-    };
+/// The answer from everything else that was worked out; `job` is the sanitized one.
+pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
+    let missing = missing(job, assessment);
+    let first =
+        |step| Answer { verdict: Verdict::NothingYet(step), missing: missing.clone(), ..Answer::default() };
     if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
-        return start("Start with the boards: add a surface, give its size and choose a pattern.");
+        return first(FirstStep::DrawBoards);
     }
     if !assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
-        return start("The boards are drawn. Measure a few gaps: click a joint and type its width.");
+        return first(FirstStep::MeasureGaps);
     }
     let Some(chosen) = assessment.chosen() else {
-        return start("The repair cannot be worked out yet: see the problems listed.");
+        return first(FirstStep::FixProblems);
     };
-    let headline = wet_words(assessment)
-        + &match (chosen.method, &chosen.not_possible) {
-            (MethodId::Reseal | MethodId::ResealOnTongue, _) => {
-                reseal_words(job, catalog, assessment, chosen)
-            }
-            (_, Some(reason)) => format!("{}: not possible here, {reason}.", chosen.name),
-            (MethodId::Replace, None) => replace_words(assessment, chosen) + &callback_words(job, chosen),
-            (_, None) => other_words(job, chosen) + &callback_words(job, chosen),
-        };
-    let cheaper = assessment.cheapest_with_callbacks().filter(|least| least.method != chosen.method);
-    let cheaper = cheaper.map(|least| least.name.clone());
-    // A headline that names the cheaper way need not do so twice.
-    let told = cheaper.as_ref().filter(|name| !names(&headline, name));
-    let told = if told.is_some() { " With callbacks counted another way costs less." } else { "" };
-    let lasts = chosen.holds.is_none_or(|share| share >= ENOUGH_HOLDS)
-        && chosen.not_possible.is_none()
-        && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS);
+    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let wet = assessment.sections.iter().filter(|state| state.is_wetted());
     Answer {
-        headline: headline + told,
-        cause: cause_words(assessment),
+        verdict: verdict(job, assessment, chosen),
+        when: seals(chosen.method).then(|| when(job, assessment)),
+        quote: Some(quote(chosen)),
+        callback: chosen
+            .callback
+            .as_ref()
+            .map(|risk| CallbackChance { chance: risk.chance, years: job.plan.warranty_years.max(1) }),
+        wet_sections: wet.map(|state| (state.surface, state.section)).collect(),
+        cause: cause(assessment),
+        cheaper: least.filter(|least| *least != chosen.method),
         missing,
-        cheaper,
-        complete: true,
-        lasts,
+        lasts: lasts(job, assessment, chosen),
     }
 }
 
-fn names(headline: &str, way: &str) -> bool {
-    headline.to_lowercase().contains(&way.to_lowercase())
+/// Whether the time of sealing is the answer's to say.
+const fn seals(method: MethodId) -> bool {
+    matches!(method, MethodId::Reseal | MethodId::ResealOnTongue)
 }
 
-fn price_words(job: &Job, option: &RepairOption) -> String {
-    let currency = &job.plan.prices.currency;
-    if option.schedule.crew_days == 0 {
-        return format!("about {}, the days unknown", option.price.total.show_rough(currency));
-    }
-    format!(
-        "{} crew {}, about {} ({} to {})",
-        option.schedule.crew_days,
-        if option.schedule.crew_days == 1 { "day" } else { "days" },
-        option.price.total.show_rough(currency),
-        option.price.spread.low.show_rough(currency),
-        option.price.spread.high.show_rough(currency),
-    )
+fn lasts(job: &Job, assessment: &Assessment, chosen: &RepairOption) -> bool {
+    chosen.not_possible.is_none()
+        && chosen.holds.is_none_or(|share| share >= ENOUGH_HOLDS)
+        && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS)
+        && !(chosen.holds.is_some() && assessment.opens_wider_than(job.plan.callback.widest))
 }
 
-/// What must come first where boards are wetter than the room makes them.
-fn wet_words(assessment: &Assessment) -> String {
-    let job = &*assessment.job;
-    let names: Vec<&str> = assessment
-        .sections
-        .iter()
-        .filter(|state| state.is_wetted())
-        .map(|state| job.surfaces[state.surface].sections[state.section].name.as_str())
-        .collect();
-    match names.as_slice() {
-        [] => String::new(),
-        names => format!("First find the water over section {} and let it dry. ", names.join(", ")),
-    }
+fn quote(option: &RepairOption) -> Quote {
+    let days = option.schedule.crew_days;
+    Quote { total: option.price.total, spread: option.price.spread, crew_days: (days > 0).then_some(days) }
 }
 
-/// A way without a season or a moisture of its own to tell.
-fn other_words(job: &Job, option: &RepairOption) -> String {
-    format!("{}: {}. Afterwards: {}.", option.name, price_words(job, option), option.look)
-}
-
-/// The chance of another callback, as a sentence of its own.
-fn callback_words(job: &Job, option: &RepairOption) -> String {
-    let Some(risk) = &option.callback else { return String::new() };
-    let years = job.plan.warranty_years.max(1);
-    let within = if years == 1 { "a year".to_owned() } else { format!("{years} years") };
-    format!(" Another callback within {within}: {}.", odds_words(risk.chance))
-}
-
-fn reseal_words(job: &Job, catalog: &Catalog, assessment: &Assessment, option: &RepairOption) -> String {
-    if let Some(reason) = &option.not_possible {
-        return format!("Nothing to reseal: {reason}.");
+fn verdict(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+    if let Some(reason) = option.not_possible {
+        return Verdict::NotPossible(reason);
     }
-    let share = option.holds.unwrap_or(0.0);
-    let per_cent = show_number((share * 100.0).floor(), 0);
-    let when = when_words(assessment);
-    let sealant = &job.plan.sealant;
-    let price = price_words(job, option);
-    if share >= ENOUGH_HOLDS {
-        return format!(
-            "Reseal {when} with {sealant}: {price}. The bead stays within its class on {per_cent} % of the joint length.{}",
-            callback_words(job, option)
-        );
-    }
-    if let Some(season) = assessment.season.as_ref().filter(|_| assessment.most_too_narrow()) {
-        return format!(
-            "Most open joints are narrower than {} even in their best weeks ({}): a bead has nothing to hold to. Leave them unsealed with the V painted, or open them first.",
-            job.plan.narrowest.show(job.units),
-            window_words(job, season.best, season.weeks.len()),
-        );
-    }
-    // Where no week is any good, none is the best.
-    let when = if when == ANY_TIME { ", whenever it is done,".to_owned() } else { format!(" {when}") };
-    let way_out = match adequate_sealant(job, catalog, assessment) {
-        Some((better, best)) => format!(
-            "{} would hold {} % in its best weeks",
-            better.name,
-            show_number((best * 100.0).floor(), 0)
-        ),
-        None => match assessment.cheapest_with_callbacks().filter(|least| least.method != MethodId::Reseal) {
-            Some(least) => format!("cheapest with callbacks: {}", least.name.to_lowercase()),
-            None => "no sealant on the shelf holds nine tenths: compare replacing the boards".to_owned(),
+    match option.method {
+        method if seals(method) => reseal(job, assessment, option),
+        MethodId::Replace => Verdict::Replace {
+            dried_to: room_mean(assessment),
+            calendar_days: option.schedule.calendar_days,
+            opens_to: option.opens_to,
         },
+        _ => Verdict::AsChosen,
+    }
+}
+
+fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+    let share = option.holds.unwrap_or(0.0);
+    // Down to whole per cents: 89.9 % is not nine tenths.
+    let holds = Percent::pct((share * 100.0).floor());
+    if share >= ENOUGH_HOLDS {
+        return Verdict::Reseal { holds };
+    }
+    if assessment.most_too_narrow() {
+        return Verdict::TooNarrow { narrowest: job.plan.narrowest };
+    }
+    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let instead = match (assessment.better_sealant, least.filter(|least| *least != MethodId::Reseal)) {
+        (Some(better), _) => Instead::Sealant(better),
+        (None, Some(least)) => Instead::Method(least),
+        (None, None) => Instead::Unknown,
     };
-    format!(
-        "Resealing{when} with {sealant} would hold on only {per_cent} % of the joint length ({price}).{} {}.",
-        callback_words(job, option),
-        capitalized(&way_out)
-    )
+    Verdict::ResealFails { holds, instead }
 }
 
-fn capitalized(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
-}
-
-fn when_words(assessment: &Assessment) -> String {
-    let job = &*assessment.job;
+fn when(job: &Job, assessment: &Assessment) -> SealTime {
     match (job.plan.seal_on, &assessment.season) {
-        // A day that is past is no plan; then the best weeks are reckoned with.
-        (Some(date), _) if date >= job.visited => format!("on {}", show_date(date)),
-        (_, Some(season)) => window_words(job, season.best, season.weeks.len()),
-        (_, None) => "at any time".to_owned(),
+        // A day that is past is no plan; then the best weeks count.
+        (Some(date), _) if date >= job.visited => SealTime::On(date),
+        (_, Some(season)) => SealTime::best(job, season),
+        (_, None) => SealTime::AnyTime,
     }
 }
 
-/// `between 4 May and 6 Jul`, or `at any time of the year`.
-pub fn window_words(job: &Job, best: Span<usize>, weeks: usize) -> String {
-    if best.high - best.low + 2 >= weeks {
-        return ANY_TIME.to_owned();
-    }
-    let from = date_after(job, best.low * 7);
-    let to = date_after(job, best.high * 7 + 6);
-    format!("between {} and {}", show_date(from), show_date(to))
+/// Mean over the sections of the moisture that the room keeps.
+fn room_mean(assessment: &Assessment) -> Moisture {
+    let means: Vec<f64> = assessment.sections.iter().map(|state| state.settled.mean().to_pct()).collect();
+    let count = f64::from(u32::try_from(means.len()).unwrap_or(1).max(1));
+    Moisture::pct(means.iter().sum::<f64>() / count)
 }
 
-/// The first sealant of the shelf that holds enough in its own best weeks, with its share.
-fn adequate_sealant<'a>(
-    job: &Job,
-    catalog: &'a Catalog,
-    assessment: &Assessment,
-) -> Option<(&'a Sealant, f64)> {
-    let joints = sealed_joints(job, &assessment.layouts, &assessment.sections, &assessment.joints);
-    catalog.sealants.iter().find_map(|sealant| {
-        let season = season(&joints, &sealant.over(catalog.breaker(&job.plan)), job.plan.narrowest)?;
-        let share = season.share(season.best_week());
-        (share >= ENOUGH_HOLDS).then_some((sealant, share))
+/// The likeliest account, then what the wood says of the install.
+fn cause(assessment: &Assessment) -> Option<CauseVerdict> {
+    let causes = assessment.causes.as_ref()?;
+    let (main, chance) = causes.main();
+    let section = causes.wetted_section.map(|at| &assessment.sections[at]);
+    Some(CauseVerdict {
+        main,
+        chance,
+        section: section.map(|state| (state.surface, state.section)),
+        bonded: causes.of(Cause::BondedGroups) > 0.5,
+        install: install(assessment, main, causes.of(Cause::WetAtInstall)),
     })
 }
 
-fn replace_words(assessment: &Assessment, option: &RepairOption) -> String {
-    let job = &*assessment.job;
-    let targets: Vec<f64> = assessment.sections.iter().map(|s| s.settled.mean().to_pct()).collect();
-    let target = targets.iter().sum::<f64>() / f64::from(u32::try_from(targets.len()).unwrap_or(1).max(1));
-    format!(
-        "Replace the boards with boards dried to {} %: {} over {} days. At the driest of the year their joints open to {}.",
-        show_number(target, 1),
-        price_words(job, option),
-        option.schedule.calendar_days,
-        option.opens_to.show(job.units),
-    )
-}
-
-/// The likeliest account with its odds, then what the wood says of the install.
-fn cause_words(assessment: &Assessment) -> String {
-    let job = &*assessment.job;
-    let Some(causes) = &assessment.causes else { return String::new() };
-    let (main, chance) = causes.main();
-    let part = causes.wetted_section.map(|at| &assessment.sections[at]).map_or_else(String::new, |state| {
-        let surface = &job.surfaces[state.surface];
-        format!(" in section {}", surface.sections[state.section].name)
-    });
-    let bonded = causes.of(Cause::BondedGroups) > 0.5;
-    let groups = if bonded { ", with boards bonded in groups" } else { "" };
-    let headline = format!("{}{part}{groups}: {}. ", main.words(), odds_words(chance));
-    headline + &install_words(assessment, main)
-}
-
-/// A chance in whole per cents; never more certain than a model can be.
-pub fn percent(chance: f64) -> String {
-    match 100.0 * chance {
-        p if p > 99.0 => "over 99 %".to_owned(),
-        p if p < 1.0 => "under 1 %".to_owned(),
-        p => format!("{} %", show_number(p, 0)),
-    }
-}
-
-/// A probability as people say it.
-pub fn odds_words(chance: f64) -> String {
-    match chance {
-        c if c >= 0.985 => "as good as certain".to_owned(),
-        c if c >= 0.945 => "19 in 20".to_owned(),
-        c if c >= 0.55 => format!("about {} in 10", show_number((c * 10.0).round(), 0)),
-        c if c >= 0.45 => "about even".to_owned(),
-        c if c >= 0.075 => format!("about {} in 10", show_number((c * 10.0).round(), 0)),
-        c if c >= 0.035 => "about 1 in 20".to_owned(),
-        _ => "unlikely".to_owned(),
-    }
-}
-
-/// What the gaps say of the moisture at install.
-fn install_words(assessment: &Assessment, main: Cause) -> String {
-    let Some(state) = assessment.speaking_section() else { return String::new() };
-    let Some(origin) = state.origin else { return String::new() };
-    let room = state.settled.mean().show();
-    let range = format!(
-        "{} ({} to {})",
-        origin.moisture.show(),
-        show_number(origin.interval.low.to_pct(), 0),
-        show_number(origin.interval.high.to_pct(), 0)
-    );
-    if main == Cause::FramingMoved {
-        return "The line that moved is in the mean of its section: its neighbours tell what the wood did."
-            .to_owned();
-    }
-    let wet = assessment.causes.as_ref().map_or(1.0, |causes| causes.of(Cause::WetAtInstall));
-    if wet < 0.5 && origin.interval.low > state.settled.extremes().1 {
-        return format!(
-            "By their width alone the gaps would want boards of {range} at install, which the rest speaks against. This room keeps them near {room}."
-        );
-    }
-    if main == Cause::WettedAndDried {
-        return format!("The other boards went up at about {range}; this room keeps them near {room}.");
-    }
-    format!("The boards went up at about {range}: {}. This room keeps them near {room}.", state.origin_words)
+/// What the gaps say of the install, with the main cause and the chance that boards were wet.
+fn install(assessment: &Assessment, main: Cause, wet: f64) -> Option<InstallFinding> {
+    let state = assessment.speaking_section()?;
+    let origin = state.origin?;
+    let figures =
+        InstallFigures { moisture: origin.moisture, interval: origin.interval, room: state.settled.mean() };
+    let contradicted = wet < 0.5 && origin.interval.low > state.settled.extremes().1;
+    Some(match main {
+        Cause::FramingMoved => InstallFinding::LineMoved,
+        _ if contradicted => InstallFinding::Contradicted(figures),
+        Cause::WettedAndDried => InstallFinding::OtherBoards(figures),
+        _ => InstallFinding::Boards(figures, state.against_marks),
+    })
 }
 
 /// What would make the answer firmer, most useful first.
-fn missing(assessment: &Assessment) -> Vec<Missing> {
-    let job = &*assessment.job;
+fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
     let mut wanted = Vec::new();
-    let mut want = |place, words: String| wanted.push(Missing { words, place });
     if job.surfaces.is_empty() {
-        want(EntryPlace::Surfaces, "a surface with its size and pattern".to_owned());
+        wanted.push(MissingEntry::Surface);
     }
     let errors = assessment.problems.iter().filter(|p| p.severity == Severity::Error).count();
-    match errors {
-        0 => {}
-        1 => want(EntryPlace::Problems, "1 entry to be put right, marked in red".to_owned()),
-        _ => want(EntryPlace::Problems, format!("{errors} entries to be put right, marked in red")),
+    if errors > 0 {
+        wanted.push(MissingEntry::WrongEntries(errors));
     }
     for state in &assessment.sections {
-        let surface = &job.surfaces[state.surface];
-        let name = format!("{} {}", surface.name, surface.sections[state.section].name);
-        if state.gaps.joints > 0 && state.gaps.measured < FEW_GAPS.min(state.gaps.joints) {
-            let more = FEW_GAPS.min(state.gaps.joints) - state.gaps.measured;
-            let gaps = if more == 1 { "gap" } else { "gaps" };
-            want(EntryPlace::Gaps(state.surface, state.section), format!("{more} more {gaps} in {name}"));
+        let enough = FEW_GAPS.min(state.gaps.joints);
+        if state.gaps.measured < enough {
+            let more = enough - state.gaps.measured;
+            wanted.push(MissingEntry::Gaps { surface: state.surface, section: state.section, more });
         }
     }
     let unsettled = assessment.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
-    if let Some((most_informative_reading, place)) =
-        unsettled.as_ref().and_then(|causes| causes.most_informative_reading.as_ref())
-    {
-        want(*place, format!("to settle the cause: {most_informative_reading}"));
+    wanted.extend(unsettled.and_then(|causes| causes.most_informative).map(MissingEntry::ForTheCause));
+    if !job.surfaces.is_empty() {
+        if job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
+            wanted.push(MissingEntry::Moisture);
+        }
+        if job.installed.is_none() {
+            wanted.push(MissingEntry::InstallDate);
+        }
     }
-    if !job.surfaces.is_empty() && job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
-        want(EntryPlace::Moisture, "a moisture reading of the boards".to_owned());
-    }
-    if job.installed.is_none() && !job.surfaces.is_empty() {
-        want(EntryPlace::Dates, "the date the boards went up".to_owned());
-    }
-    let trial = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
-    if !trial && assessment.treated_run() > Length::ZERO {
-        want(EntryPlace::Trial, "one timed trial section, for a firmer price".to_owned());
+    let timed = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
+    if !timed && assessment.treated_run() > Length::ZERO {
+        wanted.push(MissingEntry::TimedSection);
     }
     wanted
 }

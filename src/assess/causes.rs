@@ -1,9 +1,8 @@
-//! Why the joints opened, in words: the odds of the causes, the clues, the reading that would settle
-//! most.
+//! Why the joints opened: the odds of the causes, the clues with their figures, the reading that would
+//! settle most.
 
 use statrs::statistics::Statistics as _;
 
-use super::EntryPlace;
 use super::sections::{SectionState, visit_day};
 use crate::cause::{
     Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, OtherCause, Reading, SectionInputs, odds,
@@ -14,29 +13,87 @@ use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};
 use crate::wood::shrinkage;
 
-/// A factor by which a clue must change a cause's odds to be told.
+/// A clue argues for or against a cause if it changes its odds by at least this factor.
 const TELLING: f64 = 1.25;
 
-/// A clue in words.
+/// The boards are as the room makes them if they differ from it by less than this.
+const AS_THE_ROOM: Moisture = Moisture::pct(1.5);
+
+/// A gap up to this width counts as closed.
+const CLOSED: Length = Length::mm(0.1);
+
+/// What a clue rests on.
 #[derive(Debug, Clone, PartialEq)]
-pub struct ClueWords {
+pub enum ClueEvidence {
+    /// How wide the gaps are on the whole.
+    MeanGap {
+        /// Mean gap of the section with most readings.
+        mean: Length,
+        /// What boards installed at what the room keeps would show today.
+        of_dry_boards: Length,
+    },
+    /// How they are spread over the joints.
+    Pattern {
+        /// Joints measured.
+        measured: usize,
+        /// How many of them are closed.
+        closed: usize,
+        /// The widest gap.
+        widest: Length,
+    },
+    /// How wet the boards are, in the section that is farthest off.
+    Moisture {
+        /// Their moisture.
+        now: Moisture,
+        /// What the room makes them, where they differ from it by 1.5 % or more.
+        room: Option<Moisture>,
+    },
+    /// How the beads failed: how many in each way, those that nobody saw left out.
+    Failures(Vec<(Failure, usize)>),
+}
+
+/// A clue, with what it argues for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ClueFinding {
     /// What was seen.
-    pub seen: String,
-    /// The cause it argues for most, and by what factor it raises its odds.
+    pub evidence: ClueEvidence,
+    /// The cause it argues for most, and the factor by which it raises its odds, above 1.25; `None` if it
+    /// argues for none.
     pub argues_for: Option<(Cause, f64)>,
-    /// The cause it argues against most, and by what factor it lowers its odds.
+    /// The cause it argues against most, and the factor by which it lowers its odds, above 1.25.
     pub argues_against: Option<(Cause, f64)>,
 }
 
-/// What did it.
+/// A reading that would settle the cause. Sections by indices of surface and section.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum InformativeReading {
+    /// One more gap in this section.
+    Gap {
+        /// Index of the surface.
+        surface: usize,
+        /// Index of the section on it.
+        section: usize,
+    },
+    /// A moisture reading of the boards in this section.
+    Moisture {
+        /// Index of the surface.
+        surface: usize,
+        /// Index of the section on it.
+        section: usize,
+    },
+    /// How the beads failed at the joints that were measured.
+    Failures,
+}
+
+/// What opened the joints.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Diagnosis {
     /// The odds.
     pub odds: Odds,
     /// The clues.
-    pub clues: Vec<ClueWords>,
-    /// The reading that would settle most, as the object of "measure" or "note".
-    pub most_informative_reading: Option<(String, EntryPlace)>,
+    pub clues: Vec<ClueFinding>,
+    /// The reading that would settle most; `None` where nothing is left to settle.
+    pub most_informative: Option<InformativeReading>,
     /// Index in the assessment of the section that stands out, where a part was wetted.
     pub wetted_section: Option<usize>,
 }
@@ -48,7 +105,7 @@ impl Diagnosis {
         (main, self.of(main))
     }
 
-    /// The probability that a cause plays a part.
+    /// The probability that a cause plays a part, 0 to 1.
     pub fn of(&self, cause: Cause) -> f64 {
         let at = Cause::ALL.iter().position(|known| *known == cause).unwrap_or(0);
         self.odds.causes[at]
@@ -68,28 +125,25 @@ pub(super) fn diagnosis(
         return None;
     }
     let odds = odds(&inputs, &catalog.causes)?;
-    let name = |at: usize| {
-        let state = &sections[told[at]];
-        let surface = &job.surfaces[state.surface];
-        format!("{}, section {}", surface.name, surface.sections[state.section].name)
-    };
-    let most_informative_reading = odds.most_informative_reading.map(|(reading, _)| match reading {
-        Reading::Gap(at) => {
-            let state = &sections[told[at]];
-            let place = EntryPlace::Gaps(state.surface, state.section);
-            (format!("measure one more gap in {}", name(at)), place)
-        }
-        Reading::Moisture(at) => {
-            (format!("take a moisture reading of the boards in {}", name(at)), EntryPlace::Moisture)
-        }
-        Reading::Failures => {
-            ("note how the bead failed at the joints you measured".to_owned(), EntryPlace::Failures)
+    let most_informative = odds.most_informative_reading.map(|(reading, _)| {
+        let place = |at: usize| (sections[told[at]].surface, sections[told[at]].section);
+        match reading {
+            Reading::Gap(at) => {
+                let (surface, section) = place(at);
+                InformativeReading::Gap { surface, section }
+            }
+            Reading::Moisture(at) => {
+                let (surface, section) = place(at);
+                InformativeReading::Moisture { surface, section }
+            }
+            Reading::Failures => InformativeReading::Failures,
         }
     });
-    let clues = odds.clues.iter().map(|clue| in_words(clue, job, catalog, sections, &inputs)).collect();
+    let clues = odds.clues.iter().filter_map(|clue| finding(clue, job, catalog, sections, &inputs));
+    let clues = clues.collect();
     let wetted_section =
         (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
-    Some(Diagnosis { odds, clues, most_informative_reading, wetted_section })
+    Some(Diagnosis { odds, clues, most_informative, wetted_section })
 }
 
 fn section_inputs<'a>(
@@ -184,76 +238,68 @@ fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
     (mean(top) - mean(next) > doubt).then_some(top)
 }
 
-fn in_words(
+/// What a clue rests on, and what it argues for and against most.
+fn finding(
     clue: &Clue,
     job: &Job,
     catalog: &Catalog,
     sections: &[SectionState],
     inputs: &[SectionInputs<'_>],
-) -> ClueWords {
+) -> Option<ClueFinding> {
     let ranked = |better: fn(f64, f64) -> bool| {
         let causes = Cause::ALL.into_iter().zip(clue.factors);
         causes.reduce(|best, next| if better(next.1, best.1) { next } else { best })
     };
-    ClueWords {
-        seen: match clue.kind {
-            ClueKind::MeanGap => mean_gap(job, catalog, sections),
-            ClueKind::Pattern => pattern(job, inputs),
-            ClueKind::Moisture => moisture(sections),
+    Some(ClueFinding {
+        evidence: match clue.kind {
+            ClueKind::MeanGap => mean_gap(job, catalog, sections)?,
+            ClueKind::Pattern => pattern(inputs),
+            ClueKind::Moisture => moisture(sections)?,
             ClueKind::Failures => failures(inputs),
         },
         argues_for: ranked(|a, b| a > b).filter(|(_, factor)| *factor > TELLING),
         argues_against: ranked(|a, b| a < b)
             .filter(|(_, factor)| *factor < 1.0 / TELLING)
             .map(|(cause, factor)| (cause, 1.0 / factor)),
-    }
+    })
 }
 
 /// The section with most readings, held against what boards laid right would show today.
-fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> String {
-    let Some(state) = sections.iter().max_by_key(|state| state.gaps.measured) else { return String::new() };
+fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<ClueEvidence> {
+    let state = sections.iter().max_by_key(|state| state.gaps.measured)?;
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    let right = catalog.species(&board.species).map_or(Length::ZERO, |species| {
+    let of_dry_boards = catalog.species(&board.species).map_or(Length::ZERO, |species| {
         let now = state.now.moisture.mean;
         state.across * shrinkage(species, board.ring_angle, state.settled.mean(), now)
     });
-    format!(
-        "The mean gap is {}; boards that went up at what the room keeps would show {} today",
-        state.gaps.mean.show(job.units),
-        right.max(Length::ZERO).show(job.units)
-    )
+    let of_dry_boards = of_dry_boards.max(Length::ZERO);
+    Some(ClueEvidence::MeanGap { mean: state.gaps.mean, of_dry_boards })
 }
 
-fn pattern(job: &Job, inputs: &[SectionInputs<'_>]) -> String {
+fn pattern(inputs: &[SectionInputs<'_>]) -> ClueEvidence {
     let widths: Vec<Length> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.width).collect();
-    let closed = widths.iter().filter(|width| **width <= Length::mm(0.1)).count();
-    let widest = widths.iter().copied().fold(Length::ZERO, Length::max);
-    let closed = match closed {
-        0 => "none is closed".to_owned(),
-        1 => "1 is closed".to_owned(),
-        count => format!("{count} are closed"),
-    };
-    format!("Of {} joints measured {closed}; the widest is {}", widths.len(), widest.show(job.units))
+    ClueEvidence::Pattern {
+        measured: widths.len(),
+        closed: widths.iter().filter(|width| **width <= CLOSED).count(),
+        widest: widths.iter().copied().fold(Length::ZERO, Length::max),
+    }
 }
 
-fn moisture(sections: &[SectionState]) -> String {
+/// The section whose boards are farthest from what the room makes them.
+fn moisture(sections: &[SectionState]) -> Option<ClueEvidence> {
     let read = sections.iter().filter(|state| state.now.readings > 0);
-    let off = |state: &&SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
-    let Some(state) = read.max_by(|a, b| off(a).total_cmp(&off(b))) else { return String::new() };
-    let differ = state.now.moisture.mean - state.expected_now;
-    let words = if differ.to_pct().abs() < 1.5 {
-        "as the room makes them".to_owned()
-    } else {
-        format!("the room makes them {}", state.expected_now.max(Moisture::ZERO).show())
-    };
-    format!("The boards are at {}, {words}", state.now.moisture.mean.show())
+    let off = |state: &SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
+    let state = read.max_by(|a, b| off(a).total_cmp(&off(b)))?;
+    let differs = off(state) >= AS_THE_ROOM.to_pct();
+    Some(ClueEvidence::Moisture {
+        now: state.now.moisture.mean,
+        room: differs.then(|| state.expected_now.max(Moisture::ZERO)),
+    })
 }
 
-fn failures(inputs: &[SectionInputs<'_>]) -> String {
+fn failures(inputs: &[SectionInputs<'_>]) -> ClueEvidence {
     let noted: Vec<Failure> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.failed).collect();
-    let counted = Failure::ALL.into_iter().filter(|kind| *kind != Failure::NotNoted).filter_map(|kind| {
-        let count = noted.iter().filter(|seen| **seen == kind).count();
-        (count > 0).then(|| format!("{} {count}", kind.words()))
-    });
-    format!("Beads: {}", counted.collect::<Vec<_>>().join(", "))
+    let counted = Failure::ALL.into_iter().filter(|kind| *kind != Failure::NotNoted);
+    let counted = counted.map(|kind| (kind, noted.iter().filter(|seen| **seen == kind).count()));
+    ClueEvidence::Failures(counted.filter(|(_, count)| *count > 0).collect())
 }

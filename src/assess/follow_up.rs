@@ -6,7 +6,7 @@ use super::options::RepairOption;
 use super::risk::{RING_SCATTER, RiskInputs, is_sealed};
 use super::sections::{JointState, motion, visit_day};
 use crate::joint::HORIZON;
-use crate::measure::{Length, Moisture, Span, day_of_year, show_number};
+use crate::measure::{Length, Moisture, Span, day_of_year};
 use crate::repair::Outcome;
 use crate::survey::{LaterGap, LaterVisit};
 use crate::wood::Species;
@@ -51,15 +51,70 @@ pub struct VisitOutcome {
     pub after_work: bool,
     /// Its readings; those of joints that there are not are left out.
     pub readings: Vec<LaterReading>,
-    /// What it comes to, in a sentence.
-    pub words: String,
+    /// What it comes to.
+    pub verdict: VisitVerdict,
+}
+
+/// What a later visit comes to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum VisitVerdict {
+    /// No joint has been measured yet.
+    NothingMeasured,
+    /// After the work: the driest weeks, in which joints open, are still to come.
+    TooSoon,
+    /// The visit is before the first one or more than three years after it: nothing was forecast.
+    OutOfRange,
+    /// Nothing was forecast for the joints that were measured.
+    NoForecast,
+    /// Before the work: gaps against their forecast.
+    Forecast {
+        /// Readings inside the range in which nine in ten should lie.
+        inside: usize,
+        /// Readings with a forecast.
+        of: usize,
+        /// By how much they are wider than forecast on average; negative where they are narrower.
+        wider: Length,
+        /// Whether the forecast holds: at least two in three are inside.
+        holds: bool,
+    },
+    /// After the work: joints that have opened.
+    Opened {
+        /// Joints that have opened.
+        open: usize,
+        /// Joints looked at.
+        of: usize,
+        /// How many were to be expected, and what the difference says; `None` where no chance was known.
+        expected: Option<(f64, Surprise)>,
+    },
+}
+
+/// What the number of joints that opened says, against what was to be expected.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Surprise {
+    /// More than chance explains.
+    TooMany,
+    /// Fewer than chance explains.
+    Fewer,
+    /// About as expected.
+    AsExpected,
+}
+
+impl Surprise {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::TooMany => "too_many",
+            Self::Fewer => "fewer",
+            Self::AsExpected => "as_expected",
+        }
+    }
 }
 
 pub(super) fn follow_up(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
-    inputs.job.later.iter().map(|visit| assessment(visit, inputs, options)).collect()
+    inputs.job.later.iter().map(|visit| outcome(visit, inputs, options)).collect()
 }
 
-fn assessment(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
+fn outcome(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
     let finished = inputs.job.done.finished;
     let after_work = finished.is_some_and(|finished| visit.on > finished);
     let days = (visit.on - inputs.job.visited).get_days();
@@ -75,16 +130,14 @@ fn assessment(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOpti
         })
     };
     let readings: Vec<LaterReading> = visit.gaps.iter().filter_map(one).collect();
-    let words = match (day, after_work) {
-        _ if readings.is_empty() => "Nothing has been measured yet.".to_owned(),
-        (_, true) if !dry_weeks_came(visit.on, inputs) => {
-            "Too soon to tell: the driest weeks are still to come.".to_owned()
-        }
-        (_, true) => after_words(&readings),
-        (None, false) => "The visit is before the first one or more than three years after it: nothing was forecast for it.".to_owned(),
-        (Some(_), false) => before_words(&readings, inputs),
+    let verdict = match (day, after_work) {
+        _ if readings.is_empty() => VisitVerdict::NothingMeasured,
+        (_, true) if !dry_weeks_came(visit.on, inputs) => VisitVerdict::TooSoon,
+        (_, true) => opened(&readings),
+        (None, false) => VisitVerdict::OutOfRange,
+        (Some(_), false) => against_forecast(&readings),
     };
-    VisitOutcome { on: visit.on, after_work, readings, words }
+    VisitOutcome { on: visit.on, after_work, readings, verdict }
 }
 
 /// Whether the driest day of the settled year has passed between the end of the work and a visit: what
@@ -143,46 +196,34 @@ fn chance(at: usize, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Optio
     chosen.callback.as_ref()?.joints.get(place).copied()
 }
 
-fn before_words(readings: &[LaterReading], inputs: &RiskInputs<'_>) -> String {
+fn against_forecast(readings: &[LaterReading]) -> VisitVerdict {
     let known = || readings.iter().filter_map(|reading| Some((reading, reading.forecast?.0)));
-    let count = known().count();
-    if count == 0 {
-        return "Nothing was forecast for these joints.".to_owned();
+    let of = known().count();
+    if of == 0 {
+        return VisitVerdict::NoForecast;
     }
     let inside = readings.iter().filter(|reading| reading.inside() == Some(true)).count();
     #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
-    let off =
-        known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / count as f64;
-    let off = Length::m(off);
-    let side = if off < Length::ZERO { "narrower" } else { "wider" };
-    let off = off.max(Length::ZERO - off).show(inputs.job.units);
+    let wider = known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / of as f64;
     // Nine in ten should be inside; fewer than two in three is no chance any more.
-    let verdict = if 3 * inside >= 2 * count {
-        "the forecast holds"
-    } else {
-        "the forecast does not hold: look for water, for heating that has changed, or for a wrong species"
-    };
-    format!("{inside} of {count} lie inside what was forecast, on average {off} {side}: {verdict}.")
+    VisitVerdict::Forecast { inside, of, wider: Length::m(wider), holds: 3 * inside >= 2 * of }
 }
 
-fn after_words(readings: &[LaterReading]) -> String {
+fn opened(readings: &[LaterReading]) -> VisitVerdict {
     let open = readings.iter().filter(|reading| reading.width >= OPEN).count();
     let chances: Vec<f64> = readings.iter().filter_map(|reading| reading.chance).collect();
     let expected: f64 = chances.iter().sum();
-    if chances.is_empty() {
-        return format!("{open} of {} looked at have opened.", readings.len());
-    }
     // Joints fail together where the lot of boards or sealant is to blame, so the doubt is wide.
     let doubt = 2.0 * chances.iter().map(|p| p * (1.0 - p)).sum::<f64>().sqrt().max(0.3);
     #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
-    let verdict = match open as f64 - expected {
-        more if more > doubt => "more than chance explains; find out why before sealing again",
-        more if more < -doubt => "fewer than feared",
-        _ => "about as reckoned",
+    let surprise = match open as f64 - expected {
+        more if more > doubt => Surprise::TooMany,
+        more if more < -doubt => Surprise::Fewer,
+        _ => Surprise::AsExpected,
     };
-    format!(
-        "{open} of {} looked at have opened; {} were to be expected: {verdict}.",
-        readings.len(),
-        show_number(expected, 1)
-    )
+    VisitVerdict::Opened {
+        open,
+        of: readings.len(),
+        expected: (!chances.is_empty()).then_some((expected, surprise)),
+    }
 }

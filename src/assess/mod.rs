@@ -1,7 +1,7 @@
 //! From what was entered to the answer: one pure function.
 //!
 //! [`assess`] runs the stages one after the other: layout, the room's year, readings to joints,
-//! boards' motion, cause, season, options, and last the sentence that says it all. It never fails:
+//! boards' motion, cause, season, options, and last the answer that sums it up. It never fails:
 //! what cannot be worked out is `None`, with a problem or a missing entry that says why. The
 //! window, the papers and the command line all show its [`Assessment`] and compute nothing of
 //! their own.
@@ -13,23 +13,23 @@ mod cut;
 mod follow_up;
 mod materials;
 mod options;
-mod report;
 mod risk;
 mod rows;
+mod sealing;
 mod sections;
-mod tables;
 
-pub use answer::{Answer, EntryPlace, Missing, date_after, odds_words, percent, window_words};
-pub use causes::{ClueWords, Diagnosis};
-pub use choice::Choice;
+pub use answer::{
+    Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding, Instead,
+    MissingEntry, Quote, SealTime, Verdict, date_after,
+};
+pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
+pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use cut::PlannedBead;
-pub use follow_up::{LaterReading, VisitOutcome};
-pub use options::RepairOption;
-
-pub use report::{Report, report_schema};
+pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
+pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
+pub use sealing::RatedSealant;
 pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
-pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -38,7 +38,7 @@ use crate::air::IndoorYear;
 use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::Length;
-use crate::repair::{Caution, CautionWhen, rates_of};
+use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, joint_gaps};
 
@@ -49,7 +49,7 @@ pub struct Assessment {
     pub job: Arc<Job>,
     /// The catalog it was made with, the job's own prices and rates in it.
     pub catalog: Arc<Catalog>,
-    /// The sentence that is the answer, and what is missing.
+    /// What to do, why it happened, and what is missing.
     pub answer: Answer,
     /// What is wrong with the entries.
     pub problems: Vec<Problem>,
@@ -69,13 +69,16 @@ pub struct Assessment {
     pub joints: Vec<JointState>,
     /// In which weeks to seal, if there is anything to seal.
     pub season: Option<Season>,
-    /// The plan's sealant, if it is on the shelf.
+    /// The plan's sealant, if it is in the catalog.
     pub sealant: Option<Sealant>,
-    /// The bead of the chosen way, if it lays one.
+    /// A sealant that would hold on enough of the joint length, where the chosen option lays a bead that
+    /// does not.
+    pub better_sealant: Option<RatedSealant>,
+    /// The bead of the chosen option, if it lays one.
     pub bead: Option<PlannedBead>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
     pub seal_day: usize,
-    /// The ways to mend it, in the shelf's order.
+    /// The repair options, in the catalog's order.
     pub options: Vec<RepairOption>,
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
@@ -139,6 +142,16 @@ impl Assessment {
             .is_some_and(|season| season.best_week().too_narrow.to_m() > 0.5 * season.total.to_m())
     }
 
+    /// The option of this method.
+    pub fn option(&self, method: MethodId) -> Option<&RepairOption> {
+        self.options.iter().find(|option| option.method == method)
+    }
+
+    /// Whether some row of sealed boards is expected to open wider than this at its weakest joint.
+    pub fn opens_wider_than(&self, width: Length) -> bool {
+        self.rows.iter().flatten().any(|row| row.widest > width)
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);
@@ -146,10 +159,34 @@ impl Assessment {
     }
 }
 
-/// Assesses a job with the data of a shelf. Deterministic; never panics.
+/// Assesses a job with the data of a catalog. Deterministic, the same on every machine; never panics.
 ///
 /// What was entered is checked as it stands; what is worked out follows from the sanitized job, with
 /// the job's own prices and rates before those of the catalog.
+///
+/// # Example
+///
+/// ```
+/// use gapwright::assess::{MissingEntry, Verdict, assess};
+/// use gapwright::job::{Catalog, Job, demo_job};
+/// use gapwright::words::{Words, answer};
+///
+/// // An empty job has no answer yet, and says what is missing.
+/// let empty = assess(Job::default(), Catalog::built_in());
+/// assert!(matches!(empty.answer.verdict, Verdict::NothingYet(_)));
+/// assert_eq!(empty.answer.missing, [MissingEntry::Surface]);
+///
+/// // The demo's joints can be sealed again, with a price and the chance of another callback.
+/// let found = assess(demo_job(), Catalog::built_in());
+/// assert!(matches!(found.answer.verdict, Verdict::Reseal { .. }));
+/// let quote = found.answer.quote.expect("a repair is chosen");
+/// assert!(quote.spread.low < quote.total && quote.total < quote.spread.high);
+/// assert!((0.0..=1.0).contains(&found.answer.callback.expect("beads can fail").chance));
+///
+/// // Sentences come last, from the words.
+/// let words = Words::of_job(&found.job);
+/// assert!(answer::headline(&found, &words).starts_with("Reseal "));
+/// ```
 pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessment {
     let entered: Arc<Job> = entered.into();
     let merged = match catalog.with(entered.price_book.as_ref()) {
@@ -165,7 +202,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
     let sections = sections::section_states(job, catalog, year.as_ref(), &gaps.sections);
     let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
-    let (season, seal_day) = options::plan_season(job, catalog, &layouts, &sections, &joints);
+    let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
@@ -202,6 +239,8 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let yearly = risk::chances(&inputs, &mut options, &tried);
     let choice = choice::choose(&inputs, &options, &yearly);
     let follow_up = follow_up::follow_up(&inputs, &options);
+    let chosen = options.iter().find(|option| option.method == job.plan.chosen);
+    let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
         job: Arc::clone(&entered),
         catalog: Arc::clone(&merged),
@@ -216,6 +255,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         joints,
         season,
         sealant: catalog.sealant(&job.plan.sealant).cloned(),
+        better_sealant,
         bead: cut::planned_bead(job, catalog),
         seal_day,
         options,
@@ -223,7 +263,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         follow_up,
         cautions: cautions(job, catalog),
     };
-    assessment.answer = answer::answer(job, catalog, &assessment);
+    assessment.answer = answer::answer(job, &assessment);
     assessment
 }
 

@@ -1,9 +1,8 @@
-//! The season of sealing and the ways to mend the joints, worked out side by side.
+//! The repair options, worked out side by side.
 
 use super::materials::{cutting, quantities, trial_run};
-use super::sections::{JointState, SectionState, motion, slides, tongue};
+use super::sections::{JointState, SectionState};
 use crate::job::{Catalog, Job};
-use crate::joint::{SealedJoint, Season, season};
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
@@ -20,10 +19,33 @@ const SPLINE: Length = Length::inches(1.0 / 16.0);
 /// A joint finer than this slows the work down.
 const FINE: Length = Length::inches(1.0 / 16.0);
 
-/// One way to mend the joints, worked out.
+/// Why an option is out of the question here.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum NotPossible {
+    /// No joint is known to be open.
+    NoOpenJoints,
+    /// Joints open past the tongue: there would be a hole behind an open line.
+    PastTongue {
+        /// The widest they open.
+        widest: Length,
+    },
+    /// The widest joint is too fine for a spline.
+    TooFineForSpline {
+        /// The widest joint.
+        widest: Length,
+    },
+    /// Boards are wet: glued now, they tear apart as they dry.
+    GluedWet,
+    /// Boards are wet: laid tight now, they open again as they dry.
+    RelaidWet,
+    /// No stock length is long enough for the longest board.
+    StockTooShort,
+}
+
+/// A repair option, worked out.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RepairOption {
-    /// Which way.
+    /// Which option.
     pub method: MethodId,
     /// Its name.
     pub name: String,
@@ -36,7 +58,7 @@ pub struct RepairOption {
     /// What the letter says of it; empty where the letter says more.
     pub says: String,
     /// Why it cannot be done, if it cannot.
-    pub not_possible: Option<String>,
+    pub not_possible: Option<NotPossible>,
     /// Tasks with hours.
     pub tasks: Vec<TaskHours>,
     /// The buying list.
@@ -45,7 +67,7 @@ pub struct RepairOption {
     pub schedule: Schedule,
     /// Price.
     pub price: Price,
-    /// What labour and materials may turn out to cost.
+    /// What labor and materials may turn out to cost.
     pub cost: CostSpread,
     /// Whether it buys boards by the length.
     pub buys_boards: bool,
@@ -76,43 +98,6 @@ pub(super) struct OptionInputs<'a> {
     pub seal_day: usize,
     /// Share of the boards' movement that is left where the room's humidity is held in a band.
     pub held: f64,
-}
-
-/// The weeks of sealing, and the day that is reckoned with: the plan's, else in the best week.
-pub(super) fn plan_season(
-    job: &Job,
-    catalog: &Catalog,
-    layouts: &[SurfaceLayout],
-    sections: &[SectionState],
-    joints: &[JointState],
-) -> (Option<Season>, usize) {
-    let sealed = sealed_joints(job, layouts, sections, joints);
-    let assessment =
-        catalog.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
-    let planned = job.plan.seal_on.and_then(|date| {
-        let days = job.visited.until(date).ok()?.get_days();
-        usize::try_from(days).ok()
-    });
-    let best = assessment.as_ref().map_or(0, |season| season.best_week().day);
-    (assessment, planned.unwrap_or(best).min(crate::joint::HORIZON - 1))
-}
-
-/// The joints to be sealed whose motion is known.
-pub(super) fn sealed_joints<'a>(
-    job: &Job,
-    layouts: &[SurfaceLayout],
-    sections: &'a [SectionState],
-    joints: &[JointState],
-) -> Vec<SealedJoint<'a>> {
-    let treated = joints.iter().filter(|state| state.treated);
-    treated
-        .filter_map(|state| {
-            let joint = &layouts[state.surface].joints[state.joint];
-            let (across, along) = slides(job, joint, state.surface);
-            let motion = motion(joint, state, sections)?.sliding(across, along);
-            Some(SealedJoint { motion, length: joint.length(), tongue: tongue(job, state.surface, joint) })
-        })
-        .collect()
 }
 
 /// Where the random sequences of the cost's trials start; any figure would do.
@@ -263,7 +248,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cutting,
         tasks,
         materials,
-        holds: humidity_control_share(method.outcome, inputs),
+        holds: share_that_holds(method.outcome, inputs),
         callback: None,
         expected: None,
     }
@@ -275,31 +260,23 @@ fn not_possible(
     measure: &Quantities,
     boards_too_short: bool,
     inputs: &OptionInputs<'_>,
-) -> Option<String> {
+) -> Option<NotPossible> {
     let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
     if mends_joints && measure.treated.is_empty() {
-        return Some("no joint is known to be open".to_owned());
+        return Some(NotPossible::NoOpenJoints);
     }
     let board = |state: &SectionState| &inputs.job.surfaces[state.surface].sections[state.section].board;
     let widest = widest_left(inputs);
     let tongue = inputs.sections.iter().filter_map(|state| board(state).tongue()).reduce(Length::min);
     let wet = inputs.sections.iter().any(SectionState::is_wetted);
-    let units = inputs.job.units;
     match method.outcome {
-        Outcome::Line if tongue.is_some_and(|tongue| widest >= tongue) => Some(format!(
-            "joints open to {}, past the tongue: there would be a hole behind the line",
-            widest.show(units)
-        )),
-        Outcome::Glued if widest < SPLINE => {
-            Some(format!("the widest joint, {}, is too fine for a spline", widest.show(units)))
+        Outcome::Line if tongue.is_some_and(|tongue| widest >= tongue) => {
+            Some(NotPossible::PastTongue { widest })
         }
-        Outcome::Glued if wet => Some("boards are wet: glued now, they tear apart as they dry".to_owned()),
-        Outcome::Boards { .. } if boards_too_short => {
-            Some("no stock length is long enough for the longest board: add one under Materials".to_owned())
-        }
-        Outcome::Boards { .. } if method.id == MethodId::Relay && wet => {
-            Some("boards are wet: laid tight now, they open again as they dry".to_owned())
-        }
+        Outcome::Glued if widest < SPLINE => Some(NotPossible::TooFineForSpline { widest }),
+        Outcome::Glued if wet => Some(NotPossible::GluedWet),
+        Outcome::Boards { .. } if boards_too_short => Some(NotPossible::StockTooShort),
+        Outcome::Boards { .. } if method.id == MethodId::Relay && wet => Some(NotPossible::RelaidWet),
         _ => None,
     }
 }
@@ -321,9 +298,9 @@ fn widest_of_dried_boards(inputs: &OptionInputs<'_>) -> Length {
     inputs.sections.iter().filter_map(one).fold(Length::ZERO, Length::max)
 }
 
-/// Share of the treated length that a way's bead holds on if laid on the plan's day; `None` for a way
+/// Share of the treated length that an option's bead holds on if laid on the plan's day; `None` for an option
 /// without a bead.
-fn humidity_control_share(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
+fn share_that_holds(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
     let Outcome::Bead { held, breaker } = outcome else { return None };
     let sealant = inputs.catalog.sealant(&inputs.job.plan.sealant)?.over(breaker);
     let moves = if held { inputs.held } else { 1.0 };

@@ -5,7 +5,7 @@ use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Catalog, Job};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Money};
-use crate::repair::{CostDriver, Outcome, Risk, RiskJoint, RiskOption, present_value, risks};
+use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, SectionMovement, present_value, risks};
 use crate::surface::{JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
@@ -140,7 +140,7 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
         let (per_pct, (dry, damp)) = (per_pct(job, catalog, state), weather(state));
         // Of a wrong reading only what is still left on the day of sealing shows afterwards.
         let left = state.settled.left_after(seal_day, Moisture::pct(1.0));
-        CostDriver {
+        SectionMovement {
             narrows: held * (most - then),
             widens: held * (then - least),
             weather: (held * per_pct * dry, held * per_pct * damp),
@@ -170,7 +170,7 @@ fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
         (sealant.stretch.to_fraction(), sealant.squeeze.to_fraction())
     });
     RiskOption {
-        swings: sections.iter().map(swing).collect(),
+        movements: sections.iter().map(swing).collect(),
         joints: joints.iter().filter(|state| is_sealed(state)).filter_map(one).collect(),
         takes,
     }
@@ -200,7 +200,7 @@ fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOptio
     let swing = |state: &SectionState| {
         let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.catalog, state), weather(state));
         let (driest, dampest) = state.settled.extremes();
-        CostDriver {
+        SectionMovement {
             narrows: per_pct * (state.settled.mean() - driest).to_pct(),
             widens: per_pct * (dampest - state.settled.mean()).to_pct(),
             weather: (per_pct * dry, per_pct * damp),
@@ -223,7 +223,7 @@ fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOptio
         })
     });
     RiskOption {
-        swings: inputs.sections.iter().map(swing).collect(),
+        movements: inputs.sections.iter().map(swing).collect(),
         joints: edges.collect(),
         takes: (0.0, 0.0),
     }

@@ -1,9 +1,10 @@
 //! Each section as a row after the joints were sealed again: which joints tear when the boards have
 //! moved as far as they will.
 //!
-//! Boards, widths and workmanship are drawn a few times over, so that the result has its scatter. It
-//! is told beside the chance of a callback, which takes each joint by itself: in a row, boards that a
-//! good bead holds together let their movement show at the weak joint.
+//! Boards, widths and workmanship are drawn a few times over, so that the result has its scatter. The
+//! chance of a callback takes each joint by itself; in a row, boards that a good bead holds together let
+//! their movement show at the weak joint. So a row whose weak joint is expected to open wider than one
+//! gap may, before the owner calls, speaks against a repair that lasts, however few joints tear.
 
 use rand::SeedableRng as _;
 use rand_distr::{Distribution as _, StandardNormal};
@@ -32,7 +33,8 @@ pub struct RowForecast {
     pub torn: Percent,
     /// Standard deviation of that share.
     pub torn_sd: Percent,
-    /// Opening of the widest, on average; nothing if none tears.
+    /// Opening of the widest of them when the boards have moved as far as they will, on average; zero in
+    /// draws in which none tears.
     pub widest: Length,
 }
 

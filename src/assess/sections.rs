@@ -5,7 +5,7 @@ use std::sync::Arc;
 use rayon::prelude::*;
 
 use crate::air::IndoorYear;
-use crate::cause::{InstallMoisture, OriginInputs, against_marks, install_moisture};
+use crate::cause::{AgainstMarks, InstallMoisture, OriginInputs, against_marks, install_moisture};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
@@ -38,11 +38,12 @@ pub struct SectionState {
     pub motion: BoardMotion,
     /// Width of wood whose movement shows at a joint between two full boards.
     pub across: Length,
-    /// The moisture they went up with, if any gap was measured.
+    /// The moisture they had at install, if any gap was measured.
     pub origin: Option<InstallMoisture>,
-    /// That moisture held against the lumber marks, as the end of a sentence.
-    pub origin_words: String,
-    /// What boards for this section must be before they go up.
+    /// That moisture held against the lumber marks of the catalog; `None` where it is not known or there
+    /// are no marks.
+    pub against_marks: Option<AgainstMarks>,
+    /// What boards for this section must be before they are installed.
     pub before_install: BeforeInstall,
     /// Narrowest and widest the mean gap becomes in the coming year.
     pub year_gap: (Length, Length),
@@ -244,8 +245,7 @@ pub(super) fn section_states(
                 motion,
                 across,
                 origin,
-                origin_words: origin
-                    .map_or_else(String::new, |o| against_marks(o.moisture, o.interval, &catalog.marks)),
+                against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
                 before_install: before_install(job, catalog, board, species, &settled, year),
                 settled,
                 year_gap,
@@ -435,8 +435,9 @@ fn pushes(
 
 /// Days from the install to the visit, if it is known and not after it.
 pub fn age(job: &Job) -> Option<i64> {
-    let installed = job.installed?;
-    let span = installed.until(job.visited).ok()?;
+    let installed = job.installed.filter(|installed| installed.earliest() <= job.visited)?;
+    // The middle of a month may lie after a visit in the same month.
+    let span = installed.date().min(job.visited).until(job.visited).ok()?;
     Some(i64::from(span.get_days())).filter(|days| *days >= 0)
 }
 

@@ -7,15 +7,15 @@ use crate::wood::Kind;
 /// A cause of open joints.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Cause {
-    /// The boards went up wetter than the room keeps them.
+    /// The boards were wetter at install than the room keeps them.
     WetAtInstall,
-    /// The boards went up right, and follow the air through the year.
+    /// The boards were dry enough at install, and follow the air through the year.
     Seasonal,
-    /// The sealant tore although the wood behaved.
+    /// The sealant failed below its rating, at a movement any good bead takes.
     WeakSealant,
-    /// Framing or fixing moved: one line opened.
+    /// Framing or fastening moved: one line opened.
     FramingMoved,
-    /// A part was wetted and dried again.
+    /// A part got wet and dried again.
     WettedAndDried,
     /// Paint or sealant bonded boards into groups.
     BondedGroups,
@@ -32,43 +32,7 @@ impl Cause {
         Self::BondedGroups,
     ];
 
-    /// In words, as the start of a line.
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::WetAtInstall => "Boards too wet at install",
-            Self::Seasonal => "Ordinary seasonal movement",
-            Self::WeakSealant => "Sealant out of its class",
-            Self::FramingMoved => "Framing or fixing moved",
-            Self::WettedAndDried => "Boards that got wet",
-            Self::BondedGroups => "Boards bonded in groups",
-        }
-    }
-
-    /// What it does, in a sentence.
-    pub const fn explains(self) -> &'static str {
-        match self {
-            Self::WetAtInstall => {
-                "The boards dried to what the room keeps them at, and every one left a gap as wide as it shrank."
-            }
-            Self::Seasonal => {
-                "Boards that went up right narrow in the dry months and widen again in the humid ones."
-            }
-            Self::WeakSealant => {
-                "The movement is what any good bead takes, but this one let go at small openings."
-            }
-            Self::FramingMoved => {
-                "One line stands open far more than its neighbours: what carries the boards moved."
-            }
-            Self::WettedAndDried => {
-                "Boards that get wet swell, crush each other's edges, and leave wider gaps when they dry."
-            }
-            Self::BondedGroups => {
-                "Paint or sealant holds neighbours together: several boards' movement shows at one joint, the rest stay shut."
-            }
-        }
-    }
-
-    /// As a key in files for other programs.
+    /// Its key in files for other programs and in message catalogs.
     pub const fn key(self) -> &'static str {
         match self {
             Self::WetAtInstall => "wet_at_install",

@@ -18,23 +18,77 @@ pub struct Mark {
     pub kind: Kind,
 }
 
-/// Says in words where `moisture`, likely within `interval`, stands against `marks`, driest mark
-/// first. The words end a sentence that begins "The boards went up …".
-pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark]) -> String {
-    let met = marks.iter().find(|mark| moisture <= mark.most);
-    let missed = marks.iter().rfind(|mark| moisture > mark.most);
-    let sure_missed = marks.iter().rfind(|mark| interval.low > mark.most);
-    match (met, missed) {
-        (Some(met), None) => format!("as dry as the {} stamp promises", met.name),
-        (Some(met), Some(missed)) => {
-            let surely =
-                if sure_missed.is_some_and(|sure| sure.name == missed.name) { "" } else { " probably" };
-            format!("within what the {} stamp allows, but{surely} wetter than {}", met.name, missed.name)
-        }
-        (None, Some(missed)) if sure_missed.is_some_and(|sure| sure.name == missed.name) => {
-            format!("green: wetter than {} allows", missed.name)
-        }
-        (None, Some(missed)) => format!("probably green: wetter than {} allows", missed.name),
-        (None, None) => "at a moisture no mark can be held against".to_owned(),
+/// Where the moisture at install stands against the lumber marks. Marks are named by their index in the
+/// list, driest first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum AgainstMarks {
+    /// As dry as the driest mark promises.
+    Driest {
+        /// The driest mark.
+        meets: usize,
+    },
+    /// Within one mark and wetter than the next drier one.
+    Between {
+        /// The driest mark that allows it.
+        meets: usize,
+        /// The wettest mark that does not.
+        misses: usize,
+        /// Whether the whole interval is over that one.
+        surely: bool,
+    },
+    /// Wetter than every mark allows: green.
+    Green {
+        /// The wettest mark.
+        misses: usize,
+        /// Whether the whole interval is over it.
+        surely: bool,
+    },
+}
+
+/// Holds `moisture`, which likely lies within `interval`, against `marks`, driest first. `None` without
+/// any marks.
+pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark]) -> Option<AgainstMarks> {
+    let meets = marks.iter().position(|mark| moisture <= mark.most);
+    let misses = marks.iter().rposition(|mark| moisture > mark.most);
+    let surely = misses.is_some_and(|mark| interval.low > marks[mark].most);
+    match (meets, misses) {
+        (Some(meets), None) => Some(AgainstMarks::Driest { meets }),
+        (Some(meets), Some(misses)) => Some(AgainstMarks::Between { meets, misses, surely }),
+        (None, Some(misses)) => Some(AgainstMarks::Green { misses, surely }),
+        (None, None) => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn marks() -> Vec<Mark> {
+        [12.0, 15.0, 19.0]
+            .map(|most| Mark {
+                name: String::new(),
+                most: Moisture::pct(most),
+                source: String::new(),
+                kind: Kind::Published,
+            })
+            .to_vec()
+    }
+
+    fn at(pct: f64, low: f64) -> Option<AgainstMarks> {
+        let interval = Span { low: Moisture::pct(low), high: Moisture::pct(2.0 * pct - low) };
+        against_marks(Moisture::pct(pct), interval, &marks())
+    }
+
+    #[test]
+    fn a_moisture_stands_between_the_mark_it_meets_and_the_one_it_misses() {
+        assert_eq!(at(12.0, 10.0), Some(AgainstMarks::Driest { meets: 0 }));
+        assert_eq!(at(17.0, 14.0), Some(AgainstMarks::Between { meets: 2, misses: 1, surely: false }));
+        assert_eq!(at(17.0, 15.5), Some(AgainstMarks::Between { meets: 2, misses: 1, surely: true }));
+        assert_eq!(at(24.0, 18.0), Some(AgainstMarks::Green { misses: 2, surely: false }));
+        assert_eq!(at(24.0, 20.0), Some(AgainstMarks::Green { misses: 2, surely: true }));
+        assert_eq!(
+            against_marks(Moisture::pct(9.0), Span { low: Moisture::ZERO, high: Moisture::pct(18.0) }, &[]),
+            None
+        );
     }
 }

@@ -15,6 +15,6 @@ mod origin;
 
 pub use evidence::{GapEvidence, LaterGaps, SectionInputs};
 pub use hypothesis::{Cause, CausePriors, Hypothesis, OtherCause};
-pub use marks::{Mark, against_marks};
+pub use marks::{AgainstMarks, Mark, against_marks};
 pub use odds::{Clue, ClueKind, Odds, Reading, odds};
 pub use origin::{InstallMoisture, OriginInputs, install_moisture};

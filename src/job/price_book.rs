@@ -411,6 +411,6 @@ mod tests {
         own.paints[0].solids = Percent::pct(0.0);
         own.sealants[0].packs.clear();
         assert_eq!(own.faults().len(), 4);
-        assert_eq!(*catalog.with(Some(&own)), *catalog);
+        assert_eq!(*catalog.with(Some(&own)), **catalog);
     }
 }

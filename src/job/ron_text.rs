@@ -34,12 +34,7 @@ pub(super) fn with_fields(mut text: String, fields: &[String]) -> String {
 fn attempt(text: &str) -> Result<Job, Fault> {
     lenient().from_str::<Job>(text).map_err(|error| {
         let (line, column) = (error.span.start.line, error.span.start.col);
-        Fault {
-            line,
-            column,
-            at: offset(text, line, column),
-            reason: reason(&error.code),
-        }
+        Fault { line, column, at: offset(text, line, column), reason: reason(&error.code) }
     })
 }
 

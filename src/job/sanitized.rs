@@ -33,7 +33,7 @@ pub fn sanitized(job: &Job) -> Job {
     job.plan.own_minutes.retain(|_, minutes| minutes.is_in_order() && minutes.likely > 0.0);
     let visited = job.visited;
     job.plan.seal_on = job.plan.seal_on.filter(|date| (visited..=last_sealing(visited)).contains(date));
-    job.installed = job.installed.filter(|installed| *installed <= visited);
+    job.installed = job.installed.filter(|installed| installed.earliest() <= visited);
     job.built = job.built.filter(|built| *built <= visited.year());
     job
 }

@@ -3,7 +3,7 @@
 use geo::{LineString, Polygon};
 
 use super::bead::{Sealant, demand};
-use crate::measure::{Length, Percent, show_number};
+use crate::measure::{Length, Percent};
 use crate::surface::BoardSpec;
 
 /// The tongue lies between these shares of the thickness, from the face.
@@ -42,16 +42,17 @@ pub struct BeadCut {
     pub fares: BeadState,
 }
 
-/// How a bead fares at a width of its joint.
+/// How a bead fares at a width of its joint: what it is asked, and what it takes, both as shares of its
+/// width when it was laid.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum BeadState {
-    /// Stretched by so much of what it was, within what it takes.
+    /// Stretched, within what it takes.
     Pulled(Percent, Percent),
-    /// Narrowed by so much, within what it takes.
+    /// Squeezed, within what it takes.
     Squeezed(Percent, Percent),
     /// Stretched by more than it takes.
     Torn(Percent, Percent),
-    /// Narrowed by more than it takes.
+    /// Squeezed by more than it takes.
     Out(Percent, Percent),
 }
 
@@ -59,17 +60,6 @@ impl BeadState {
     /// Whether it holds.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))
-    }
-
-    /// In words, with the figures.
-    pub fn words(self) -> String {
-        let pct = |share: Percent| show_number(share.to_pct(), 0);
-        match self {
-            Self::Pulled(pull, takes) => format!("bead pulled {} % of {}", pct(pull), takes.show()),
-            Self::Squeezed(squeeze, takes) => format!("bead squeezed {} % of {}", pct(squeeze), takes.show()),
-            Self::Torn(pull, takes) => format!("pulled {} %, torn: takes {}", pct(pull), takes.show()),
-            Self::Out(squeeze, takes) => format!("squeezed {} %, out: takes {}", pct(squeeze), takes.show()),
-        }
     }
 }
 

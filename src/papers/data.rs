@@ -3,17 +3,19 @@
 use serde_json::{Value, json};
 
 use super::{Words, site};
-use crate::assess::{Assessment, RepairOption, date_after, odds_words};
+use crate::assess::{Assessment, RepairOption, date_after};
 use crate::job::{Job, Logo, Severity};
 use crate::measure::{Area, Length, Money, Percent, Units, Volume, show_date, show_number};
 use crate::repair::{MaterialLine, Need};
+use crate::words::causes::chance_as_odds;
+use crate::words::{self, Say as _, answer};
 
 /// Everything a template can show.
 pub(super) fn data(assessment: &Assessment) -> Value {
     let job = &*assessment.job;
     let chosen = assessment.chosen();
     let words = Words::new(assessment);
-    let said = crate::words::Words::us_english(job.units, &job.plan.prices.currency);
+    let said = &words::Words::of_job(job);
     json!({
         "paper": match job.units { Units::Inches => "us-letter", Units::Millimeters => "a4" },
         "title": job.title,
@@ -25,8 +27,8 @@ pub(super) fn data(assessment: &Assessment) -> Value {
             "signs": job.contractor.signs,
         },
         "date": show_date(job.visited),
-        "answer": assessment.answer.headline,
-        "cause": assessment.answer.cause,
+        "answer": answer::headline(assessment, said),
+        "cause": answer::cause(assessment, said),
         "saw": words.saw,
         "why": words.why,
         "moves": words.moves,
@@ -36,8 +38,8 @@ pub(super) fn data(assessment: &Assessment) -> Value {
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
         "warranty_years": job.plan.warranty_years,
         "cautions": assessment.cautions.iter().map(|c| json!({"title": c.title, "text": c.text, "source": c.source})).collect::<Vec<_>>(),
-        "options": weighed(assessment).into_iter().map(|option| compared(job, option)).collect::<Vec<_>>(),
-        "chosen": chosen.map(|option| priced(job, option)),
+        "options": weighed(assessment).into_iter().map(|option| compared(job, option, said)).collect::<Vec<_>>(),
+        "chosen": chosen.map(|option| priced(job, option, said)),
         "surfaces": job.surfaces.iter().enumerate().map(|(index, surface)| json!({
             "name": surface.name,
             "figure": format!("surface-{index}.svg"),
@@ -46,15 +48,15 @@ pub(super) fn data(assessment: &Assessment) -> Value {
         "sealant": site::sealant(assessment),
         "seals": assessment.bead.is_some(),
         "sealed_on": show_date(date_after(job, assessment.seal_day)),
-        "steps": chosen.map_or_else(Vec::new, site::steps),
-        "shopping": chosen.map_or_else(Vec::new, |option| site::shopping(assessment, option)),
-        "readings": site::readings(assessment),
-        "causes": site::odds(assessment),
+        "steps": chosen.map_or_else(Vec::new, |option| site::steps(option, said)),
+        "shopping": chosen.map_or_else(Vec::new, |option| site::shopping(assessment, option, said)),
+        "readings": site::readings(assessment, said),
+        "causes": site::odds(assessment, said),
         "again": site::again(assessment),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|p| p.severity != Severity::Note)
-            .map(|p| format!("{}: {}", p.place(job, &said), p.what(&said))).collect::<Vec<_>>(),
-        "missing": assessment.answer.missing.iter().map(ToString::to_string).collect::<Vec<_>>(),
+            .map(|p| format!("{}: {}", p.place(job, said), p.what(said))).collect::<Vec<_>>(),
+        "missing": assessment.answer.missing.iter().map(|entry| answer::missing(assessment, *entry, said)).collect::<Vec<_>>(),
     })
 }
 
@@ -71,7 +73,7 @@ pub fn weighed<'a>(assessment: &'a Assessment) -> Vec<&'a RepairOption> {
     chosen.into_iter().chain(others.into_iter().take(3)).collect()
 }
 
-fn compared(job: &Job, option: &RepairOption) -> Value {
+fn compared(job: &Job, option: &RepairOption, said: &words::Words) -> Value {
     json!({
         "name": option.name,
         "chosen": option.method == job.plan.chosen,
@@ -79,7 +81,7 @@ fn compared(job: &Job, option: &RepairOption) -> Value {
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
         "look": option.look,
-        "again": option.callback.as_ref().map_or_else(|| "–".to_owned(), |risk| odds_words(risk.chance)),
+        "again": option.callback.as_ref().map_or_else(|| "–".to_owned(), |risk| chance_as_odds(risk.chance, said)),
     })
 }
 
@@ -89,7 +91,7 @@ fn share_of(part: Money, total: Money) -> String {
     Percent::pct((share * 10.0).round() / 10.0).show()
 }
 
-fn priced(job: &Job, option: &RepairOption) -> Value {
+fn priced(job: &Job, option: &RepairOption, said: &words::Words) -> Value {
     let (plan, price) = (&job.plan, &option.price);
     let money = |amount: Money| amount.show(&plan.prices.currency);
     let cost = [10.0, 50.0, 80.0, 90.0]
@@ -114,10 +116,10 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
         "deposit": (price.deposit > Money::ZERO).then(|| money(price.deposit)),
         "margin": price.margin.show(),
         "build_up": price.lines.iter().map(|line| json!([
-            line.line.words(), line.how, money(line.amount),
+            line.line.say(said), line.basis.say(said), money(line.amount),
         ])).collect::<Vec<_>>(),
         "cost": cost,
-        "swings": option.cost.swings.iter().take(5).map(|(of, swing)| json!([of, money(*swing)])).collect::<Vec<_>>(),
+        "swings": option.cost.drivers.iter().take(5).map(|(driver, swing)| json!([driver.say(said), money(*swing)])).collect::<Vec<_>>(),
         "cutting": option.cutting.iter().flat_map(|list| &list.patterns).map(|cut| json!([
             plan.stock.lengths.get(cut.stock).map_or_else(String::new, |length| length.show_run(job.units)),
             cut.times,
@@ -126,14 +128,14 @@ fn priced(job: &Job, option: &RepairOption) -> Value {
         ])).collect::<Vec<_>>(),
         "tasks": option.tasks.iter().map(|task| json!([
             task.name, show_number(task.batches, 1), show_number(task.minutes.mean(), 0),
-            show_number(task.hours.mean.to_h(), 1), task.basis,
+            show_number(task.hours.mean.to_h(), 1), task.basis.say(said),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([
-            line.label(job.units), needed(&option.materials, at, job.units), line.pieces, money(line.price),
+            line.say(said), needed(&option.materials, at, job.units), line.pieces, money(line.price),
             money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": option.schedule.bars.iter().map(|bar| json!({
-            "name": bar.name, "start": bar.start, "end": bar.end, "waiting": bar.waiting,
+            "name": bar.step.say(said), "start": bar.start, "end": bar.end, "waiting": bar.is_wait(),
         })).collect::<Vec<_>>(),
     })
 }

@@ -5,7 +5,6 @@
 
 mod data;
 mod desk;
-mod export;
 pub mod figure;
 mod site;
 mod typeset;
@@ -14,7 +13,7 @@ mod words;
 pub(crate) use data::needed;
 pub use data::weighed;
 pub use desk::{Papers, Templates};
-pub use export::{ExportError, export, picture};
+pub use figure::picture;
 pub use typeset::{PageImage, PaperError, Typeset};
 pub use words::Words;
 

@@ -2,12 +2,13 @@
 
 use serde_json::{Value, json};
 
-use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after, odds_words, percent};
+use crate::assess::{Assessment, JointState, MissingEntry, RepairOption, SectionState, date_after};
 use crate::cause::Cause;
-use crate::job::Job;
 use crate::measure::{Length, Moisture, show_date, show_number};
 use crate::repair::{Outcome, TreatedJoint, wet_sealant};
 use crate::survey::moisture_readings;
+use crate::words::causes::{self, chance_as_odds, chance_as_percent};
+use crate::words::{Say as _, Words, answer};
 
 /// Sections in the order of the work, with what is to be done in each.
 pub(super) fn groups(assessment: &Assessment) -> Vec<Value> {
@@ -65,7 +66,7 @@ fn moisture_on(state: &SectionState, day: usize) -> Moisture {
 }
 
 /// The steps of the chosen way with their hours and days.
-pub(super) fn steps(option: &RepairOption) -> Vec<Value> {
+pub(super) fn steps(option: &RepairOption, said: &Words) -> Vec<Value> {
     let day = |at: f64| (at.floor() + 1.0).to_string();
     let hour = |at: f64| {
         let minutes = (at.fract() * 24.0 * 60.0).round();
@@ -74,7 +75,7 @@ pub(super) fn steps(option: &RepairOption) -> Vec<Value> {
     let bars = option.schedule.bars.iter();
     bars.map(|bar| {
         json!({
-            "name": bar.name, "waiting": bar.waiting, "day": day(bar.start), "from": hour(bar.start),
+            "name": bar.step.say(said), "waiting": bar.is_wait(), "day": day(bar.start), "from": hour(bar.start),
             "to_day": day(bar.end), "to": hour(bar.end),
         })
     })
@@ -100,7 +101,7 @@ pub(super) fn sealant(assessment: &Assessment) -> Option<Value> {
 }
 
 /// What is bought, by the part of the shop it stands in.
-pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Value> {
+pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, said: &Words) -> Vec<Value> {
     let job = &*assessment.job;
     let sealant = assessment.sealant.as_ref().map(|sealant| sealant.name.as_str()).unwrap_or_default();
     let part = |id: &str| match id {
@@ -132,7 +133,7 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Va
                 .map(|(at, line)| {
                     json!([
                         line.pieces,
-                        line.label(job.units),
+                        line.say(said),
                         super::needed(&option.materials, at, job.units),
                         instead(&line.id),
                         money(line.amount)
@@ -145,11 +146,11 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption) -> Vec<Va
 }
 
 /// Everything that was read in the room.
-pub(super) fn readings(assessment: &Assessment) -> Value {
+pub(super) fn readings(assessment: &Assessment, said: &Words) -> Value {
     let job = &*assessment.job;
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
-        json!([gap.surface, gap.joint, gap.width.show(job.units), gap.failed.words(), show_date(date)])
+        json!([gap.surface, gap.joint, gap.width.show(job.units), gap.failed.say(said), show_date(date)])
     });
     let moistures = job.survey.moistures.iter().filter_map(|reading| {
         Some(json!([
@@ -163,7 +164,7 @@ pub(super) fn readings(assessment: &Assessment) -> Value {
     let rooms = job.survey.rooms.iter().map(|room| {
         json!([room.temperature.show(job.units), format!("{} %", show_number(room.humidity.to_pct(), 0))])
     });
-    let sections = assessment.sections.iter().map(|state| section(job, state));
+    let sections = assessment.sections.iter().map(|state| section(assessment, state, said));
     json!({
         "gaps": gaps.collect::<Vec<_>>(),
         "moistures": moistures.collect::<Vec<_>>(),
@@ -173,7 +174,8 @@ pub(super) fn readings(assessment: &Assessment) -> Value {
 }
 
 /// What the readings of a section come to.
-fn section(job: &Job, state: &SectionState) -> Value {
+fn section(assessment: &Assessment, state: &SectionState, said: &Words) -> Value {
+    let job = &assessment.job;
     let surface = &job.surfaces[state.surface];
     let section = &surface.sections[state.section];
     let origin = state.origin.filter(|origin| !origin.beyond_drying).map(|origin| {
@@ -192,18 +194,24 @@ fn section(job: &Job, state: &SectionState) -> Value {
         ),
         origin.unwrap_or_else(|| "–".to_owned()),
         state.settled.mean().show(),
-        state.origin_words,
+        state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, said)),
     ])
 }
 
 /// The odds of the causes and what argues for which.
-pub(super) fn odds(assessment: &Assessment) -> Option<Value> {
-    let causes = assessment.causes.as_ref()?;
+pub(super) fn odds(assessment: &Assessment, said: &Words) -> Option<Value> {
+    let found = assessment.causes.as_ref()?;
     let odds: Vec<Value> = Cause::ALL
         .into_iter()
-        .map(|cause| json!([cause.words(), odds_words(causes.of(cause)), percent(causes.of(cause))]))
+        .map(|cause| {
+            json!([
+                cause.say(said),
+                chance_as_odds(found.of(cause), said),
+                chance_as_percent(found.of(cause), said)
+            ])
+        })
         .collect();
-    let clues: Vec<Value> = causes
+    let clues: Vec<Value> = found
         .clues
         .iter()
         .map(|clue| {
@@ -211,17 +219,18 @@ pub(super) fn odds(assessment: &Assessment) -> Option<Value> {
                 side.map_or_else(
                     || "–".to_owned(),
                     |(cause, factor)| match factor {
-                        f if f > 1000.0 => format!("{} × over 1000", cause.words()),
-                        f => format!("{} × {}", cause.words(), show_number(f, 1)),
+                        f if f > 1000.0 => format!("{} × over 1000", cause.say(said)),
+                        f => format!("{} × {}", cause.say(said), show_number(f, 1)),
                     },
                 )
             };
-            json!([clue.seen, told(clue.argues_for), told(clue.argues_against)])
+            json!([clue.evidence.say(said), told(clue.argues_for), told(clue.argues_against)])
         })
         .collect();
-    Some(
-        json!({ "odds": odds, "clues": clues, "settling": causes.most_informative_reading.as_ref().map(|(words, _)| words) }),
-    )
+    let settling = found
+        .most_informative
+        .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), said));
+    Some(json!({ "odds": odds, "clues": clues, "settling": settling }))
 }
 
 /// The joints to measure again, with what is forecast for the dampest and the driest weeks.

@@ -1,6 +1,6 @@
 //! The sentences of the letter, for someone who never heard of moisture content.
 
-use crate::assess::{Assessment, RepairOption, SectionState, date_after, odds_words};
+use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::cause::{Cause, InstallMoisture};
 use crate::job::{Job, LetterPart};
 use crate::measure::{Length, Moisture, show_date, show_number};
@@ -231,6 +231,7 @@ fn plan(assessment: &Assessment, option: &RepairOption) -> Vec<String> {
                     job.plan.narrowest.show(job.units)
                 )];
             }
+            let words = &crate::words::Words::of_job(job);
             let mut said = vec![format!(
                 "We scrape out the old sealant, prime the bare edges, seal {run} of joint with a {} sealant and give the whole surface {}. The V between the boards stays visible.",
                 job.plan.sealant.to_lowercase(),
@@ -252,7 +253,7 @@ fn plan(assessment: &Assessment, option: &RepairOption) -> Vec<String> {
                 show_number(holds.floor(), 0),
                 option.callback.as_ref().map_or_else(
                     || ".".to_owned(),
-                    |risk| format!(", and the chance that joints open again within the warranty is {}.", odds_words(risk.chance)),
+                    |risk| format!(", and the chance that joints open again within the warranty is {}.", crate::words::causes::chance_as_odds(risk.chance, words)),
                 ),
             ));
             said

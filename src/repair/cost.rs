@@ -25,13 +25,22 @@ const BATCH: u32 = 500;
 const STEPS: usize = 128;
 const REACH: f64 = 4.0;
 
-/// What one method costs to do: labour and materials, before overhead.
+/// What one method costs to do: labor and materials, before overhead.
 #[derive(Debug, Clone, Copy)]
 pub struct CostInputs<'a> {
     /// Its tasks.
     pub tasks: &'a [TaskHours],
     /// Its buying list.
     pub materials: &'a [MaterialLine],
+}
+
+/// Something whose doubt makes the cost doubtful.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum CostDriver {
+    /// The time of a task, which has this name in the catalog.
+    Task(String),
+    /// What materials cost whose price nobody has looked up.
+    MaterialPrices,
 }
 
 /// What the cost may turn out to be.
@@ -41,9 +50,9 @@ pub struct CostSpread {
     pub mean: Money,
     /// The cost at every per cent of the trials, from least to most.
     percentiles: Vec<Money>,
-    /// What drives it: task or “prices of materials”, and by how much the cost goes up from its 10th
-    /// to its 90th percentile, most first.
-    pub swings: Vec<(String, Money)>,
+    /// What drives it, most first: by how much the cost rises when that goes from its 10th to its 90th
+    /// percentile and all else stays.
+    pub drivers: Vec<(CostDriver, Money)>,
 }
 
 impl CostSpread {
@@ -165,7 +174,7 @@ pub fn cost_spreads(methods: &[CostInputs<'_>], hour: Money, trials: u32, seed: 
             CostSpread {
                 mean: mean_cost(method, hour),
                 percentiles: every_per_cent(&costs).map(money).collect(),
-                swings: swings(method, &ready[at], &tables),
+                drivers: drivers(method, &ready[at], &tables),
             }
         })
         .collect()
@@ -218,21 +227,22 @@ fn run_batch(methods: &[Ready], tables: &[Quantiles], count: u32, seed: u64) -> 
 }
 
 /// By how much the cost goes up when one thing goes from its 10th to its 90th percentile.
-fn swings(method: &CostInputs<'_>, ready: &Ready, tables: &[Quantiles]) -> Vec<(String, Money)> {
+fn drivers(method: &CostInputs<'_>, ready: &Ready, tables: &[Quantiles]) -> Vec<(CostDriver, Money)> {
     let z = single(Normal::standard().inverse_cdf(0.9));
     let money = |cents: f32| Money::cents(1).times(f64::from(cents));
-    let mut swings: Vec<(String, Money)> = Vec::new();
+    let mut drivers: Vec<(CostDriver, Money)> = Vec::new();
     for (task, &(table, cents)) in method.tasks.iter().zip(&ready.tasks) {
         let swing = money(cents * (tables[table].at(z) - tables[table].at(-z)));
-        match swings.iter_mut().find(|(name, _)| *name == task.name) {
+        let of_task = |driver: &CostDriver| matches!(driver, CostDriver::Task(name) if *name == task.name);
+        match drivers.iter_mut().find(|(driver, _)| of_task(driver)) {
             Some((_, known)) => *known = *known + swing,
-            None => swings.push((task.name.clone(), swing)),
+            None => drivers.push((CostDriver::Task(task.name.clone()), swing)),
         }
     }
-    swings.push(("Prices of materials".to_owned(), money(2.0 * z * single(PRICES) * ready.materials.1)));
-    swings.retain(|(_, swing)| *swing > Money::ZERO);
-    swings.sort_by_key(|(_, swing)| std::cmp::Reverse(*swing));
-    swings
+    drivers.push((CostDriver::MaterialPrices, money(2.0 * z * single(PRICES) * ready.materials.1)));
+    drivers.retain(|(_, swing)| *swing > Money::ZERO);
+    drivers.sort_by_key(|(_, swing)| std::cmp::Reverse(*swing));
+    drivers
 }
 
 #[cfg(test)]
@@ -241,6 +251,7 @@ mod tests {
 
     use super::*;
     use crate::measure::{Estimate, Hours};
+    use crate::repair::RateBasis;
 
     fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
         TaskHours {
@@ -250,7 +261,7 @@ mod tests {
             minutes: points,
             times: 1.0,
             hours: Estimate { mean: Hours::minutes(points.mean() * batches), sd: Hours::ZERO },
-            basis: String::new(),
+            basis: RateBasis::Own,
         }
     }
 
@@ -270,7 +281,7 @@ mod tests {
         }
         // The mean of the three points is that of the distribution.
         assert_eq!(found.mean, Money::cents(10_000).times(points.mean()));
-        assert_eq!(found.swings.len(), 1);
+        assert_eq!(found.drivers.len(), 1);
     }
 
     /// Two tasks of the same spread with half of their variance in common: the sum scatters √(2 (1 + ρ))

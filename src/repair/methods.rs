@@ -26,16 +26,16 @@ pub enum TaskPer {
 }
 
 impl TaskPer {
-    /// Its unit in words.
-    pub const fn unit(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
             Self::Visit => "visit",
             Self::Section => "section",
-            Self::JointRun => "m of joint",
-            Self::PaintedArea => "m² painted",
-            Self::CoatedArea => "m² painted, each coat",
-            Self::BoardedArea => "m² of boards",
-            Self::OutlineRun => "m around the surfaces",
+            Self::JointRun => "joint_run",
+            Self::PaintedArea => "painted_area",
+            Self::CoatedArea => "coated_area",
+            Self::BoardedArea => "boarded_area",
+            Self::OutlineRun => "outline_run",
         }
     }
 }
@@ -163,6 +163,19 @@ pub enum Wait {
     Acclimation,
     /// The weeks come in which to seal.
     Season,
+}
+
+impl Wait {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Primer => "primer",
+            Self::Sealant => "sealant",
+            Self::Recoat => "recoat",
+            Self::Acclimation => "acclimation",
+            Self::Season => "season",
+        }
+    }
 }
 
 /// A step of a method.
@@ -333,19 +346,19 @@ pub enum MaterialPer {
 }
 
 impl MaterialPer {
-    /// Its unit in words.
-    pub const fn unit(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::Job => "jobs",
-            Self::Visit => "visits",
-            Self::PaintedArea => "m² painted",
-            Self::CoveredArea => "m² covered",
-            Self::BoardedArea => "m² of boards",
-            Self::OutlineRun => "m around the surfaces",
-            Self::BoardRun => "m of board",
-            Self::BoardVolume => "m³ of old board",
-            Self::Section => "sections",
-            Self::JointRun => "m of joint",
+            Self::Job => "job",
+            Self::Visit => "visit",
+            Self::PaintedArea => "painted_area",
+            Self::CoveredArea => "covered_area",
+            Self::BoardedArea => "boarded_area",
+            Self::OutlineRun => "outline_run",
+            Self::BoardRun => "board_run",
+            Self::BoardVolume => "board_volume",
+            Self::Section => "section",
+            Self::JointRun => "joint_run",
         }
     }
 }

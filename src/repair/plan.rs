@@ -31,6 +31,17 @@ pub enum TaxOn {
     Everything,
 }
 
+impl TaxOn {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Nothing => "nothing",
+            Self::Materials => "materials",
+            Self::Everything => "everything",
+        }
+    }
+}
+
 /// A section scraped out against the clock.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
@@ -210,19 +221,20 @@ impl Default for Prices {
 /// A line of the price's build-up.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum PriceLine {
-    /// Wages with their burden.
-    Labour,
+    /// Wages with the labor burden.
+    #[serde(rename = "Labour")]
+    Labor,
     /// What is bought.
     Materials,
     /// What is hired or worn.
     Equipment,
     /// Overhead.
     Overhead,
-    /// What covers a worse turn than expected.
+    /// What covers work that turns out to cost more than expected.
     Contingency,
     /// Profit.
     Profit,
-    /// What is missing to the least charge.
+    /// What is missing to the minimum charge.
     Minimum,
     /// Tax.
     Tax,
@@ -233,7 +245,7 @@ pub enum PriceLine {
 impl PriceLine {
     /// All of them, in the order of the build-up.
     pub const ALL: [Self; 9] = [
-        Self::Labour,
+        Self::Labor,
         Self::Materials,
         Self::Equipment,
         Self::Overhead,
@@ -244,25 +256,10 @@ impl PriceLine {
         Self::Rounding,
     ];
 
-    /// Its name.
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Labour => "Labour",
-            Self::Materials => "Materials",
-            Self::Equipment => "Equipment",
-            Self::Overhead => "Overhead",
-            Self::Contingency => "Contingency",
-            Self::Profit => "Profit",
-            Self::Minimum => "To the least charge",
-            Self::Tax => "Tax",
-            Self::Rounding => "Rounding",
-        }
-    }
-
-    /// As a key in files for other programs.
+    /// Its key in files for other programs and in message catalogs.
     pub const fn key(self) -> &'static str {
         match self {
-            Self::Labour => "labour",
+            Self::Labor => "labour",
             Self::Materials => "materials",
             Self::Equipment => "equipment",
             Self::Overhead => "overhead",

@@ -4,7 +4,7 @@ use super::cost::CostSpread;
 use super::plan::{Plan, PriceLine, TaxOn};
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
-use crate::measure::{Hours, Money, Percent, Span, show_number};
+use crate::measure::{Hours, Money, Percent, Span};
 
 /// What a price is made of.
 #[derive(Debug, Clone, Copy)]
@@ -15,24 +15,66 @@ pub struct PriceInputs<'a> {
     pub materials: &'a [MaterialLine],
     /// Days on which the crew works.
     pub crew_days: u32,
-    /// How labour and materials may turn out.
+    /// How labor and materials may turn out.
     pub cost: &'a CostSpread,
     /// Rates and shares.
     pub plan: &'a Plan,
 }
 
+/// What a line of the build-up is made of: the figures that give its amount.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum LineBasis {
+    /// Hours of all people together, at what an hour costs.
+    Labor {
+        /// Hours of all people together.
+        hours: Hours,
+        /// What an hour of one person costs the firm: the wage with the labor burden.
+        rate: Money,
+        /// The hourly wage.
+        wage: Money,
+        /// What comes on top of the wage, as a share of it; zero where the wage is the whole cost.
+        burden: Percent,
+    },
+    /// The buying list added up.
+    Materials,
+    /// Days of the crew's work at a day's equipment.
+    Equipment {
+        /// Days on which the crew works.
+        days: u32,
+        /// Equipment for one day.
+        per_day: Money,
+    },
+    /// This share of labor, materials and equipment.
+    Overhead(Percent),
+    /// So that the cost is covered with this chance.
+    Contingency(Percent),
+    /// This markup on all lines above.
+    Profit(Percent),
+    /// What is missing to this minimum charge.
+    Minimum(Money),
+    /// Sales tax.
+    Tax {
+        /// The rate.
+        rate: Percent,
+        /// What it falls on.
+        on: TaxOn,
+    },
+    /// Rounding to the nearest multiple of this step.
+    Rounding(Money),
+}
+
 /// One line of the build-up.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Priced {
     /// Which.
     pub line: PriceLine,
-    /// How it comes about, in words.
-    pub how: String,
+    /// What it is made of.
+    pub basis: LineBasis,
     /// Its amount.
     pub amount: Money,
-    /// What the contractor bears of it.
+    /// The contractor's part of it.
     pub contractor: Money,
-    /// What the supplier bears of it.
+    /// The supplier's part of it.
     pub supplier: Money,
 }
 
@@ -48,7 +90,8 @@ pub struct Price {
     pub margin: Percent,
     /// To be paid before work starts.
     pub deposit: Money,
-    /// The total that the work turns out to be worth stays between these four times out of five.
+    /// Between these the total lies in 80 % of the trials: what it would be at the 10th and the 90th
+    /// percentile of the cost.
     pub spread: Span<Money>,
     /// What the contractor absorbs.
     pub contractor: Money,
@@ -76,9 +119,9 @@ impl Amounts {
 
 /// Works the price out.
 ///
-/// Overhead falls on labour, materials and equipment; contingency is what the cost comes to at the
+/// Overhead falls on labor, materials and equipment; contingency is what the cost comes to at the
 /// plan's percentile less what it is expected to be, with its overhead; profit is a markup on all
-/// before it. The least charge tops up what is short before tax. The spread is what the total would be
+/// before it. The minimum charge tops up what is short before tax. The spread is what the total would be
 /// at the 10th and 90th percentile of the cost, with the same contingency.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let plan = inputs.plan;
@@ -102,8 +145,8 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let profit = profit.to_units();
     let lines: Vec<Priced> = PriceLine::ALL
         .into_iter()
-        .map(|line| shared(line, amounts.0[line as usize], how(line, hours, inputs), plan))
-        .filter(|priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labour)
+        .map(|line| shared(line, amounts.0[line as usize], basis(line, hours, inputs), plan))
+        .filter(|priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labor)
         .collect();
     let contractor = lines.iter().map(|priced| priced.contractor).sum();
     let supplier = lines.iter().map(|priced| priced.supplier).sum();
@@ -120,11 +163,11 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     }
 }
 
-fn shared(line: PriceLine, amount: Money, how: String, plan: &Plan) -> Priced {
+fn shared(line: PriceLine, amount: Money, basis: LineBasis, plan: &Plan) -> Priced {
     let shares = plan.payers.of(line);
     let contractor = amount.times(shares.contractor.to_fraction());
     let supplier = amount.times(shares.supplier.to_fraction());
-    Priced { line, how, amount, contractor, supplier }
+    Priced { line, basis, amount, contractor, supplier }
 }
 
 fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInputs<'_>) -> Amounts {
@@ -149,35 +192,21 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
     Amounts([labor, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
 }
 
-/// How a line comes about.
-fn how(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> String {
+/// What a line is made of.
+fn basis(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> LineBasis {
     let prices = &inputs.plan.prices;
-    let money = |amount: Money| amount.show(&prices.currency);
     match line {
-        PriceLine::Labour => {
-            let wage = match prices.burden {
-                Percent::ZERO => String::new(),
-                burden => format!(", {} wage and {} on it", money(prices.labor), burden.show()),
-            };
-            format!("{} h at {}{wage}", show_number(hours.to_h(), 2), money(prices.hour()))
+        PriceLine::Labor => {
+            LineBasis::Labor { hours, rate: prices.hour(), wage: prices.labor, burden: prices.burden }
         }
-        PriceLine::Materials => "as listed".to_owned(),
-        PriceLine::Equipment => {
-            let days = if inputs.crew_days == 1 { "day" } else { "days" };
-            format!("{} {days} of work at {}", inputs.crew_days, money(prices.equipment))
-        }
-        PriceLine::Overhead => format!("{} of labour, materials, equipment", prices.overhead.show()),
-        PriceLine::Contingency => {
-            let share = prices.contingency.unwrap_or(Percent::ZERO).show();
-            format!("so that the cost is covered with a chance of {share}")
-        }
-        PriceLine::Profit => format!("{} markup on all above", prices.profit.show()),
-        PriceLine::Minimum => format!("the least charge is {}", money(prices.minimum)),
-        PriceLine::Tax => {
-            let on = if prices.tax_on == TaxOn::Materials { "materials" } else { "everything" };
-            format!("{} of {on}", prices.tax.show())
-        }
-        PriceLine::Rounding => format!("to the nearest {}", money(Money::cents(prices.round_to.cents()))),
+        PriceLine::Materials => LineBasis::Materials,
+        PriceLine::Equipment => LineBasis::Equipment { days: inputs.crew_days, per_day: prices.equipment },
+        PriceLine::Overhead => LineBasis::Overhead(prices.overhead),
+        PriceLine::Contingency => LineBasis::Contingency(prices.contingency.unwrap_or(Percent::ZERO)),
+        PriceLine::Profit => LineBasis::Profit(prices.profit),
+        PriceLine::Minimum => LineBasis::Minimum(prices.minimum),
+        PriceLine::Tax => LineBasis::Tax { rate: prices.tax, on: prices.tax_on },
+        PriceLine::Rounding => LineBasis::Rounding(Money::cents(prices.round_to.cents())),
     }
 }
 

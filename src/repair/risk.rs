@@ -60,7 +60,7 @@ pub struct Capability {
 
 /// How a section's boards move after the work, as fractions of their width.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct CostDriver {
+pub struct SectionMovement {
     /// Most they narrow below the day of the work in the usual year.
     pub narrows: f64,
     /// Most they widen above it.
@@ -74,7 +74,7 @@ pub struct CostDriver {
 /// A joint as a trial sees it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct RiskJoint {
-    /// Index of its section's [`CostDriver`].
+    /// Index of its section's [`SectionMovement`].
     pub section: usize,
     /// Its length.
     pub length: Length,
@@ -96,8 +96,8 @@ pub struct RiskJoint {
 /// One way to mend the joints, as the trials see it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RiskOption {
-    /// How the sections move.
-    pub swings: Vec<CostDriver>,
+    /// How the sections move, by section.
+    pub movements: Vec<SectionMovement>,
     /// The joints.
     pub joints: Vec<RiskJoint>,
     /// What the beads take, stretched and squeezed, as fractions of their width.
@@ -196,7 +196,7 @@ mod tests {
     }
 
     fn option(bead: Option<Length>, takes: f64, scatter: f64) -> RiskOption {
-        let swing = CostDriver { narrows: 0.01, widens: 0.0, weather: (0.0, 0.0), reading: 0.0 };
+        let swing = SectionMovement { narrows: 0.01, widens: 0.0, weather: (0.0, 0.0), reading: 0.0 };
         let joint = RiskJoint {
             section: 0,
             length: Length::m(1.0),
@@ -207,7 +207,7 @@ mod tests {
             moves: scatter,
             lost: false,
         };
-        RiskOption { swings: vec![swing], joints: vec![joint], takes: (takes, takes) }
+        RiskOption { movements: vec![swing], joints: vec![joint], takes: (takes, takes) }
     }
 
     /// With one joint everything is log-normal, so the chance is a normal's: ln of movement over

@@ -23,28 +23,44 @@ pub struct WaitTimes {
 }
 
 impl WaitTimes {
-    const fn of(&self, wait: Wait) -> (Hours, &'static str) {
+    const fn of(&self, wait: Wait) -> Hours {
         match wait {
-            Wait::Primer => (self.primer, "Primer dries"),
-            Wait::Sealant => (self.sealant, "Sealant cures"),
-            Wait::Recoat => (self.recoat, "Paint dries"),
-            Wait::Acclimation => (self.acclimation, "Boards come to the room"),
-            Wait::Season => (self.season, "The weeks to seal in come"),
+            Wait::Primer => self.primer,
+            Wait::Sealant => self.sealant,
+            Wait::Recoat => self.recoat,
+            Wait::Acclimation => self.acclimation,
+            Wait::Season => self.season,
         }
     }
+}
+
+/// What is done or waited for in a stretch of time.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum BarStep {
+    /// The task of this name in the catalog is done.
+    Task(String),
+    /// A coat of paint is laid; the first is 1.
+    Coat(u32),
+    /// Nobody works.
+    Wait(Wait),
 }
 
 /// One bar of the chart.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Bar {
     /// What is done or waited for.
-    pub name: String,
-    /// Start and end, in days from the first morning's midnight: 0.33 is 8 in the morning.
+    pub step: BarStep,
+    /// Start, in days from the midnight before the first day of work: 0.33 is 8 in the morning.
     pub start: f64,
-    /// End.
+    /// End, likewise.
     pub end: f64,
+}
+
+impl Bar {
     /// Whether nobody works.
-    pub waiting: bool,
+    pub const fn is_wait(&self) -> bool {
+        matches!(self.step, BarStep::Wait(_))
+    }
 }
 
 /// The repair's days.
@@ -97,17 +113,17 @@ pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: 
     for step in &method.steps {
         match step {
             Step::Wait(wait) => {
-                let (hours, name) = waits.of(*wait);
+                let hours = waits.of(*wait).to_h();
                 bars.extend(match wait {
-                    Wait::Season => clock.wait_until(name, hours.to_h()),
-                    Wait::Acclimation => clock.wait_days(name, hours.to_h()),
-                    _ => clock.wait(name, hours.to_h()),
+                    Wait::Season => clock.wait_until(*wait, hours),
+                    Wait::Acclimation => clock.wait_days(*wait, hours),
+                    _ => clock.wait(*wait, hours),
                 });
             }
             Step::Do(id) => {
                 // A step whose task is not on the shelf has none here.
                 let Some(task) = remaining.next_if(|task| task.id == *id) else { continue };
-                let bar = clock.work(&task.name, task.hours.mean.to_h() / people);
+                let bar = clock.work(BarStep::Task(task.name.clone()), task.hours.mean.to_h() / people);
                 if id == CLOSES.0 {
                     closed = closed.or(bar.as_ref().map(|bar| bar.start));
                 } else if id == CLOSES.1
@@ -121,8 +137,8 @@ pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: 
                 let Some(task) = remaining.next_if(|task| task.id == *id) else { continue };
                 let coat = task.hours.mean.to_h() / people / f64::from(crew.coats.max(1));
                 for number in 1..=crew.coats {
-                    bars.extend(clock.work(&format!("Coat {number}"), coat));
-                    bars.extend(clock.wait("Paint dries", waits.recoat.to_h()));
+                    bars.extend(clock.work(BarStep::Coat(number), coat));
+                    bars.extend(clock.wait(Wait::Recoat, waits.recoat.to_h()));
                 }
             }
         }
@@ -165,7 +181,7 @@ impl Clock {
     }
 
     /// Works for `hours` of the crew's time, over as many days as it takes.
-    fn work(&mut self, name: &str, mut hours: f64) -> Option<Bar> {
+    fn work(&mut self, step: BarStep, mut hours: f64) -> Option<Bar> {
         if hours <= 1e-9 {
             return None;
         }
@@ -179,25 +195,25 @@ impl Clock {
             self.now += now;
             hours -= now;
         }
-        Some(Bar { name: name.to_owned(), start: start / 24.0, end: self.now / 24.0, waiting: false })
+        Some(Bar { step, start: start / 24.0, end: self.now / 24.0 })
     }
 
-    fn wait(&mut self, name: &str, hours: f64) -> Option<Bar> {
+    fn wait(&mut self, wait: Wait, hours: f64) -> Option<Bar> {
         let start = self.now;
         self.now += hours;
-        let bar = Bar { name: name.to_owned(), start: start / 24.0, end: self.now / 24.0, waiting: true };
+        let bar = Bar { step: BarStep::Wait(wait), start: start / 24.0, end: self.now / 24.0 };
         (hours > 0.0).then_some(bar)
     }
 
     /// Waits for the morning of a day counted in hours from the day the work might have begun.
-    fn wait_until(&mut self, name: &str, hours: f64) -> Option<Bar> {
-        self.wait(name, (hours - 24.0 * self.late + STARTS_AT - self.now).max(0.0))
+    fn wait_until(&mut self, wait: Wait, hours: f64) -> Option<Bar> {
+        self.wait(wait, (hours - 24.0 * self.late + STARTS_AT - self.now).max(0.0))
     }
 
     /// Waits for whole days, to a morning.
-    fn wait_days(&mut self, name: &str, hours: f64) -> Option<Bar> {
+    fn wait_days(&mut self, wait: Wait, hours: f64) -> Option<Bar> {
         let morning = self.day_start() + hours;
-        self.wait(name, if hours > 0.0 { (morning - self.now).max(0.0) } else { 0.0 })
+        self.wait(wait, if hours > 0.0 { (morning - self.now).max(0.0) } else { 0.0 })
     }
 
     fn day_start(&self) -> f64 {
@@ -240,7 +256,7 @@ impl Clock {
 mod tests {
     use super::*;
     use crate::measure::{Estimate, ThreePoint};
-    use crate::repair::{MethodId, Outcome};
+    use crate::repair::{MethodId, Outcome, RateBasis};
 
     fn task(id: &str, hours: f64) -> TaskHours {
         TaskHours {
@@ -250,7 +266,7 @@ mod tests {
             minutes: ThreePoint::exactly(hours * 60.0),
             times: 1.0,
             hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
-            basis: String::new(),
+            basis: RateBasis::Own,
         }
     }
 

@@ -7,7 +7,8 @@ use super::methods::{Material, MaterialPer, Outcome, Paint, RepairMethod};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;
-use crate::measure::{Area, Length, Money, Percent, Units, Volume, show_date};
+use crate::measure::{Area, Length, Money, Percent, Volume};
+use crate::wood::Kind;
 
 /// Width of bare wood to spot-prime along a scraped joint, metres. Assumption.
 const PRIMED_STRIP: f64 = 0.025;
@@ -36,6 +37,22 @@ pub struct TakeoffInputs<'a> {
     pub cutting: Option<&'a CuttingList>,
 }
 
+/// Where the price of a line is from.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum OfferBasis {
+    /// The user's own price.
+    Own,
+    /// The catalog's price.
+    Catalog {
+        /// Where it and what a piece holds are from; of a sealant, its class.
+        source: String,
+        /// How far to trust that; `None` where the source is a class.
+        kind: Option<Kind>,
+        /// The day of the price, if it is known.
+        priced: Option<Date>,
+    },
+}
+
 /// One line of the buying list.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MaterialLine {
@@ -47,7 +64,7 @@ pub struct MaterialLine {
     pub holds: Option<Volume>,
     /// Length of one piece, of boards.
     pub long: Option<Length>,
-    /// What is needed, in litres, metres and the like, with its unit.
+    /// What is needed.
     pub need: Need,
     /// Whole pieces to buy.
     pub pieces: u32,
@@ -57,19 +74,8 @@ pub struct MaterialLine {
     pub amount: Money,
     /// Whether the price is the user's own.
     pub own_price: bool,
-    /// Where price and contents are from, in words.
-    pub basis: String,
-}
-
-impl MaterialLine {
-    /// Its name with what a piece holds.
-    pub fn label(&self, units: Units) -> String {
-        match (self.holds, self.long) {
-            (Some(holds), _) => format!("{}, can of {}", self.name, holds.show(units)),
-            (None, Some(long)) => format!("{}, {} long", self.name, long.show_run(units)),
-            (None, None) => self.name.clone(),
-        }
-    }
+    /// Where its price is from.
+    pub basis: OfferBasis,
 }
 
 /// How much of something is needed.
@@ -190,12 +196,8 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         litres: pack.holds.to_litres(),
         price: pack.price,
     });
-    cheapest_lines(
-        need,
-        packs.collect(),
-        inputs.plan,
-        &format!("{}; price {}", sealant.class, dated(sealant.priced)),
-    )
+    let basis = OfferBasis::Catalog { source: sealant.class.clone(), kind: None, priced: sealant.priced };
+    cheapest_lines(need, packs.collect(), inputs.plan, &basis)
 }
 
 /// A line for each can size that is bought.
@@ -208,7 +210,8 @@ fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
         litres,
         price,
     });
-    let basis = format!("{} ({}); price {}", paint.source, paint.kind.words(), dated(paint.priced));
+    let basis =
+        OfferBasis::Catalog { source: paint.source.clone(), kind: Some(paint.kind), priced: paint.priced };
     cheapest_lines(need, cans.collect(), plan, &basis)
 }
 
@@ -222,7 +225,7 @@ struct Offer {
 }
 
 /// The cheapest mix of sizes that holds `need`, at the user's own prices where there are any.
-fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &str) -> Vec<MaterialLine> {
+fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &OfferBasis) -> Vec<MaterialLine> {
     let priced = |offer: &Offer| own_price(plan, &offer.id, offer.price, basis);
     let sizes: Vec<(f64, Money)> = offers.iter().map(|offer| (offer.litres, priced(offer).0)).collect();
     let Some(choice) = cheapest_cans(need, &sizes) else { return vec![] };
@@ -244,17 +247,22 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &str) ->
     offers.into_iter().zip(choice.counts).map(line).collect()
 }
 
-fn dated(priced: Option<Date>) -> String {
-    priced.map_or_else(|| "of no known day".to_owned(), |day| format!("of {}", show_date(day)))
+/// Where the catalog's price of a material is from.
+fn catalog_basis(material: &Material) -> OfferBasis {
+    OfferBasis::Catalog {
+        source: material.source.clone(),
+        kind: Some(material.kind),
+        priced: material.priced,
+    }
 }
 
 /// The price of one board of a length: the user's own for that length, else by the shelf's or the user's
 /// own price for a run of it. With it, whether it is the user's own, and where it is from.
-pub fn board_price(boards: &Material, length: Length, plan: &Plan) -> (Money, bool, String) {
+pub fn board_price(boards: &Material, length: Length, plan: &Plan) -> (Money, bool, OfferBasis) {
     if let Some(own) = plan.own_prices.get(&board_id(boards, length)) {
-        return (*own, true, "your own price".to_owned());
+        return (*own, true, OfferBasis::Own);
     }
-    let basis = format!("{} ({}); price {}", boards.source, boards.kind.words(), dated(boards.priced));
+    let basis = catalog_basis(boards);
     let (each, own, basis) = own_price(plan, &boards.id, boards.price, &basis);
     (each.times(length.to_m() / boards.holds.max(1e-9)), own, basis)
 }
@@ -291,7 +299,7 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
     let (plan, quantities) = (inputs.plan, inputs.quantities);
     let need = quantities.of_material(material.per, inputs.method);
     let pieces = whole(need / material.holds.max(1e-9));
-    let basis = format!("{} ({}); price {}", material.source, material.kind.words(), dated(material.priced));
+    let basis = catalog_basis(material);
     let (price, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
     MaterialLine {
         id: material.id.clone(),
@@ -317,9 +325,9 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
 }
 
 /// The price of a line, whether it is the user's own, and where it is from.
-fn own_price(plan: &Plan, id: &str, catalog: Money, basis: &str) -> (Money, bool, String) {
+fn own_price(plan: &Plan, id: &str, catalog: Money, basis: &OfferBasis) -> (Money, bool, OfferBasis) {
     match plan.own_prices.get(id) {
-        Some(own) => (*own, true, "your own price".to_owned()),
-        None => (catalog, false, basis.to_owned()),
+        Some(own) => (*own, true, OfferBasis::Own),
+        None => (catalog, false, basis.clone()),
     }
 }

@@ -30,6 +30,46 @@ pub struct TaskInputs<'a> {
     pub trial_run: Option<Length>,
 }
 
+/// A rate of the catalog as it applies here.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CatalogRate {
+    /// Minutes of one person for a batch in the conditions here.
+    pub minutes: ThreePoint,
+    /// Where the catalog's minutes are from; empty where only their kind is known.
+    pub source: String,
+    /// How far to trust them.
+    pub kind: Kind,
+    /// The conditions that change them here: the catalog's name and the factor on the time.
+    pub conditions: Vec<(String, f64)>,
+}
+
+/// Where the rate of a task is from.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RateBasis {
+    /// The user's own minutes.
+    Own,
+    /// The catalog's.
+    Catalog(CatalogRate),
+    /// The user's timed section, weighed against the catalog's rate.
+    Timed {
+        /// Name of the section that was timed.
+        section: String,
+        /// Minutes for a batch that it came to; above zero.
+        minutes: f64,
+        /// Its weight, 0 to 1; the catalog's rate has the rest.
+        weight: f64,
+        /// The catalog's rate.
+        start: CatalogRate,
+    },
+}
+
+impl RateBasis {
+    /// Whether a timed section counts in it.
+    pub const fn is_timed(&self) -> bool {
+        matches!(self, Self::Timed { .. })
+    }
+}
+
 /// One task with its hours.
 #[derive(Debug, Clone, PartialEq)]
 pub struct TaskHours {
@@ -45,8 +85,8 @@ pub struct TaskHours {
     pub times: f64,
     /// Hours of one person.
     pub hours: Estimate<Hours>,
-    /// Where the rate is from, in words.
-    pub basis: String,
+    /// Where the rate is from.
+    pub basis: RateBasis,
 }
 
 /// The method's tasks in the order of its steps, waits left out. A step whose task is not in the
@@ -81,7 +121,7 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
 struct Rate {
     minutes: ThreePoint,
     times: f64,
-    basis: String,
+    basis: RateBasis,
 }
 
 /// Minutes for a batch: the user's own as they stand, else the shelf's in these conditions, weighed
@@ -91,29 +131,22 @@ fn rate(task: &Task, inputs: &TaskInputs<'_>) -> Rate {
         inputs.conditions.iter().copied().filter(|condition| condition.tasks.contains(&task.id)).collect();
     let times: f64 = here.iter().map(|condition| condition.times).product();
     if let Some(own) = inputs.plan.own_minutes.get(&task.id).filter(|own| own.is_in_order()) {
-        return Rate { minutes: *own, times, basis: "your own rate".to_owned() };
+        return Rate { minutes: *own, times, basis: RateBasis::Own };
     }
     let minutes = task.minutes.times(times);
-    let mut basis = match task.source.as_str() {
-        "" => task.kind.words().to_owned(),
-        source => format!("{source} ({})", task.kind.words()),
+    let start = CatalogRate {
+        minutes,
+        source: task.source.clone(),
+        kind: task.kind,
+        conditions: here.iter().map(|condition| (condition.name.clone(), condition.times)).collect(),
     };
-    for condition in &here {
-        basis.push_str(&format!("; {} × {}", condition.name, condition.times));
-    }
     if let Some(timed) = timed(task, inputs) {
         let weighed = weigh(minutes, task.kind, timed.minutes, timed.rest);
-        let basis = format!(
-            "your timed section {}: {:.0} min a batch, {:.0} %; start value {:.0}, {:.0} % ({basis})",
-            timed.section,
-            timed.minutes,
-            100.0 * weighed.weight,
-            minutes.mean(),
-            100.0 * (1.0 - weighed.weight),
-        );
+        let section = timed.section.to_owned();
+        let basis = RateBasis::Timed { section, minutes: timed.minutes, weight: weighed.weight, start };
         return Rate { minutes: weighed.minutes, times, basis };
     }
-    Rate { minutes, times, basis }
+    Rate { minutes, times, basis: RateBasis::Catalog(start) }
 }
 
 /// A trial of a task.

@@ -12,7 +12,7 @@ use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
-use super::risk::{CallbackRule, Capability, CostDriver, RiskJoint, RiskOption};
+use super::risk::{CallbackRule, Capability, RiskJoint, RiskOption, SectionMovement};
 use crate::wood::Species;
 
 /// Years that are drawn one by one; of a longer warranty the driest of these many counts.
@@ -156,7 +156,7 @@ pub(super) struct Ready {
     /// Blocks whose joints move alike, at most [`TILE`] each, and the index of their swing.
     tiles: Vec<(Range<usize>, usize)>,
     /// Swings, each once.
-    swings: Vec<CostDriver>,
+    swings: Vec<SectionMovement>,
     /// For each joint its place: block times [`LANES`] plus lane.
     places: Vec<usize>,
     /// How far stretch and squeeze reach, five standard deviations out, at the weakest joint.
@@ -171,12 +171,12 @@ impl Ready {
     /// Lays the joints out in blocks, each section in its own: so the same joint stands at the same
     /// place in every option.
     pub fn new(option: &RiskOption, rule: &CallbackRule, capability: &Capability) -> Self {
-        let mut swings: Vec<CostDriver> = Vec::new();
+        let mut swings: Vec<SectionMovement> = Vec::new();
         let mut blocks: Vec<Block> = Vec::new();
         let mut tiles: Vec<(Range<usize>, usize)> = Vec::new();
         let mut places = Vec::with_capacity(option.joints.len());
         for section in option.joints.chunk_by(|one, next| one.section == next.section) {
-            let swing = &option.swings[section[0].section];
+            let swing = &option.movements[section[0].section];
             let swing = swings.iter().position(|known| known == swing).unwrap_or_else(|| {
                 swings.push(*swing);
                 swings.len() - 1

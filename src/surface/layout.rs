@@ -25,12 +25,12 @@ pub enum JointKind {
 }
 
 impl JointKind {
-    /// The kind in the trade's words.
-    pub const fn words(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::BoardEdge => "board to board",
-            Self::BoardEnd => "board end",
-            Self::Divider => "board to divider",
+            Self::BoardEdge => "board_edge",
+            Self::BoardEnd => "board_end",
+            Self::Divider => "divider",
             Self::Perimeter => "perimeter",
         }
     }

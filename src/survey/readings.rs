@@ -8,12 +8,12 @@ use crate::measure::{Humidity, Length, Moisture, Percent, Temperature};
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 pub enum Failure {
-    /// Nobody noted it.
+    /// It was not noted.
     #[default]
     NotNoted,
     /// It has not: the bead is whole, or there never was one.
     Whole,
-    /// The sealant let go of one side.
+    /// The sealant lost adhesion on one side.
     LetGoOneSide,
     /// The sealant split in its middle.
     SplitInMiddle,
@@ -34,15 +34,15 @@ impl Failure {
         Self::SqueezedOut,
     ];
 
-    /// In words.
-    pub const fn words(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::NotNoted => "not noted",
+            Self::NotNoted => "not_noted",
             Self::Whole => "whole",
-            Self::LetGoOneSide => "let go of one side",
-            Self::SplitInMiddle => "split in the middle",
-            Self::PaintTorn => "paint torn",
-            Self::SqueezedOut => "squeezed out",
+            Self::LetGoOneSide => "one_side",
+            Self::SplitInMiddle => "split",
+            Self::PaintTorn => "paint_torn",
+            Self::SqueezedOut => "squeezed_out",
         }
     }
 }
@@ -85,12 +85,12 @@ impl MeterSetting {
     /// All of them, in the order offered.
     pub const ALL: [Self; 3] = [Self::ThisSpecies, Self::OtherSpecies, Self::Unknown];
 
-    /// In words.
-    pub const fn words(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::ThisSpecies => "this species",
-            Self::OtherSpecies => "another species",
-            Self::Unknown => "not known",
+            Self::ThisSpecies => "this_species",
+            Self::OtherSpecies => "other_species",
+            Self::Unknown => "unknown",
         }
     }
 }

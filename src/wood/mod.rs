@@ -13,4 +13,4 @@ mod species;
 pub use emc::{Isotherm, emc, equilibrium_humidity};
 pub use meter::{MeterCheck, correct_pin_meter};
 pub use shrinkage::{LENGTHWISE_PER_PCT, moisture_before, shrinkage, width_change};
-pub use species::{Coefficients, Kind, Species, TotalShrinkage};
+pub use species::{CoefficientSource, Coefficients, Kind, Species, TotalShrinkage};

@@ -18,12 +18,12 @@ pub enum Kind {
 }
 
 impl Kind {
-    /// The kind in plain words.
-    pub const fn words(self) -> &'static str {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
         match self {
             Self::Published => "published",
-            Self::FromMemory => "published, quoted from memory",
-            Self::CommonPractice => "common practice, no source",
+            Self::FromMemory => "from_memory",
+            Self::CommonPractice => "common_practice",
             Self::Assumption => "assumption",
         }
     }
@@ -120,12 +120,23 @@ impl Species {
         1000.0 * self.specific_gravity
     }
 
-    /// Where the value behind [`Species::coefficient`] comes from, in words.
-    pub fn source(&self) -> String {
+    /// Where the value behind [`Species::coefficient`] comes from; `None` without a table.
+    pub fn source(&self) -> Option<CoefficientSource<'_>> {
         match (&self.coefficients, &self.shrinkage) {
-            (Some(c), _) => format!("{} ({})", c.source, c.kind.words()),
-            (None, Some(s)) => format!("worked out from {} ({})", s.source, s.kind.words()),
-            (None, None) => "no table".to_owned(),
+            (Some(c), _) => Some(CoefficientSource { worked_out: false, source: &c.source, kind: c.kind }),
+            (None, Some(s)) => Some(CoefficientSource { worked_out: true, source: &s.source, kind: s.kind }),
+            (None, None) => None,
         }
     }
+}
+
+/// Where a species' coefficient comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CoefficientSource<'a> {
+    /// Whether it is worked out from the shrinkage there, rather than printed.
+    pub worked_out: bool,
+    /// Where it is printed.
+    pub source: &'a str,
+    /// How far to trust it.
+    pub kind: Kind,
 }

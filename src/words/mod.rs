@@ -10,20 +10,32 @@
 //! [`Say`] is what can be said in words. Log lines, JSON and CSV do not go through a chosen language:
 //! they are US English, whatever the language of the window or the papers.
 
+mod air_files;
+pub mod answer;
 mod arg;
+pub mod causes;
+mod entry;
 mod fields;
 mod figures;
+mod files;
+mod follow_up;
+mod labels;
 mod language;
+pub mod options;
+mod outlines;
+mod price;
 mod problems;
 
 pub use arg::Arg;
 pub use figures::Figures;
+pub use files::{learned_rate_source, unreadable_file, unwritable_file};
 pub use language::{Language, languages};
 
 use std::borrow::Cow;
 
 use fluent_bundle::FluentArgs;
 
+use crate::job::Job;
 use crate::measure::Units;
 
 /// Something that can be said in a sentence, a label or a word.
@@ -48,6 +60,11 @@ impl Words {
     /// US English, which every other language falls back on.
     pub fn us_english(units: Units, currency: &str) -> Self {
         Self::new(Language::us_english(), units, currency)
+    }
+
+    /// US English with the units and the currency of a job.
+    pub fn of_job(job: &Job) -> Self {
+        Self::us_english(job.units, &job.plan.prices.currency)
     }
 
     /// The language.

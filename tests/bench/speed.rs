@@ -10,15 +10,15 @@ use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use egui_kittest::Harness;
-use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
+use gapwright::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use gapwright::app::App;
 use gapwright::assess::assess;
 use gapwright::job::demo_job;
-use gapwright::job::{Job, Shelf};
+use gapwright::job::{Catalog, Job};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
 use gapwright::papers::{Paper, Papers};
-use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, Swing, risks};
+use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, SectionMovement, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Surface, layout};
 use gapwright::survey::GapReading;
@@ -57,7 +57,7 @@ fn drying(criterion: &mut Criterion) {
         Exposure {
             celsius: t.to_celsius(),
             saturation: saturation_pressure(t),
-            vapour: vapour_pressure(t, rh),
+            vapour: vapor_pressure(t, rh),
         }
     };
     criterion.bench_function("drying", |b| {
@@ -83,10 +83,10 @@ fn trials(criterion: &mut Criterion) {
         moves: 0.17,
         lost: false,
     };
-    let swing = Swing { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
+    let swing = SectionMovement { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
     let option =
-        RiskOption { swings: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
-    let (rule, capability) = (CallbackRule::default(), &Shelf::built_in().capability);
+        RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
+    let (rule, capability) = (CallbackRule::default(), &Catalog::built_in().capability);
     criterion.bench_function("trials", |b| {
         b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 2, 10_000, 1));
     });
@@ -112,34 +112,36 @@ fn row(criterion: &mut Criterion) {
 }
 
 fn speed(criterion: &mut Criterion) {
-    let shelf = Shelf::built_in();
+    let catalog = Catalog::built_in();
     let demo = demo_job();
-    criterion.bench_function("assess demo", |b| b.iter(|| assess(black_box(&demo), shelf)));
+    criterion.bench_function("assess demo", |b| b.iter(|| assess(black_box(&demo).clone(), catalog)));
     let hall = hall();
-    let joints = assess(&hall, shelf).joints.len();
+    let joints = assess(hall.clone(), catalog).joints.len();
     let mut slow = criterion.benchmark_group("large");
     slow.sample_size(10);
-    slow.bench_function(format!("assess {joints} joints"), |b| b.iter(|| assess(black_box(&hall), shelf)));
+    slow.bench_function(format!("assess {joints} joints"), |b| {
+        b.iter(|| assess(black_box(&hall).clone(), catalog))
+    });
     slow.finish();
-    let found = assess(&demo, shelf);
+    let found = assess(demo.clone(), catalog);
     criterion.bench_function("letter", |b| {
-        b.iter(|| Papers::new(black_box(&demo), &found).typeset(Paper::Letter).map(|letter| letter.pdf()));
+        b.iter(|| Papers::new(black_box(&found)).typeset(Paper::Letter).map(|letter| letter.pdf()));
     });
     // As after an edit: another price every time, so that nothing is remembered from the last.
     let mut edited = demo.clone();
     criterion.bench_function("all papers after an edit", |b| {
         b.iter(|| {
-            edited.plan.prices.labour = edited.plan.prices.labour + Money::cents(1);
-            let found = assess(&edited, shelf);
-            let papers = Papers::new(&edited, &found);
+            edited.plan.prices.labor = edited.plan.prices.labor + Money::cents(1);
+            let found = assess(edited.clone(), catalog);
+            let papers = Papers::new(&found);
             Paper::ALL.map(|paper| papers.typeset(paper).and_then(|paper| paper.pdf()).map(|pdf| pdf.len()))
         });
     });
     criterion.bench_function("preview of the letter after an edit", |b| {
         b.iter(|| {
-            edited.plan.prices.labour = edited.plan.prices.labour + Money::cents(1);
-            let found = assess(&edited, shelf);
-            Papers::new(&edited, &found).typeset(Paper::Letter).map(|letter| letter.images(1.5).len())
+            edited.plan.prices.labor = edited.plan.prices.labor + Money::cents(1);
+            let found = assess(edited.clone(), catalog);
+            Papers::new(&found).typeset(Paper::Letter).map(|letter| letter.images(1.5).len())
         });
     });
 }
@@ -193,16 +195,16 @@ fn growth(criterion: &mut Criterion) {
             width: Length::mm(2.5),
             ..GapReading::default()
         });
-        let joints = assess(&job, Shelf::built_in()).joints.len();
+        let joints = assess(job.clone(), Catalog::built_in()).joints.len();
         group.bench_function(format!("assessment of {joints} joints"), |b| {
-            b.iter(|| assess(black_box(&job), Shelf::built_in()));
+            b.iter(|| assess(black_box(&job).clone(), Catalog::built_in()));
         });
     }
     for years in [1, 2, 5, 10] {
         let mut job = demo_job();
         job.plan.warranty_years = years;
         group.bench_function(format!("assessment with a warranty of {years} years"), |b| {
-            b.iter(|| assess(black_box(&job), Shelf::built_in()));
+            b.iter(|| assess(black_box(&job).clone(), Catalog::built_in()));
         });
     }
     group.finish();

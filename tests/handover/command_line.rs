@@ -135,8 +135,16 @@ fn every_key_is_documented() {
 /// Units that end a key or stand before its last word, as in `hours_sd`.
 const UNITS: [&str; 7] = ["mm", "m", "m2", "pct", "c", "hours", "days"];
 /// Keys of plain counts and factors.
-const COUNTS: [&str; 7] =
-    ["boards", "joints", "gaps_measured", "pieces", "more_readings", "odds_times", "odds_divided_by"];
+const COUNTS: [&str; 8] = [
+    "boards",
+    "joints",
+    "gaps_measured",
+    "pieces",
+    "more_readings",
+    "odds_times",
+    "odds_divided_by",
+    "format",
+];
 
 fn says_its_unit(key: &str) -> bool {
     COUNTS.contains(&key) || key.split(['_', ' ']).any(|part| UNITS.contains(&part))
@@ -509,7 +517,7 @@ fn a_job_is_exported_whole() {
     let drawn = gapwright::surface::outlines::read_outlines(
         "drawing.dxf",
         &read("drawing.dxf"),
-        gapwright::surface::outlines::FileUnit::Millimetres,
+        gapwright::surface::outlines::FileUnit::Millimeters,
     )
     .unwrap();
     let sides = |ring: &[[f64; 2]]| {

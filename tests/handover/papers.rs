@@ -4,8 +4,9 @@
 
 use std::collections::BTreeSet;
 
-use gapwright::assess::{Report, assess, report_schema};
-use gapwright::job::{Job, Shelf, file};
+use gapwright::assess::assess;
+use gapwright::export::{Report, report_schema};
+use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{Paper, Papers, Templates};
 use gapwright::repair::{PriceLine, Shares};
@@ -18,9 +19,9 @@ const EXAMPLES: [&str; 3] = [
 ];
 
 fn texts(job: &Job) -> (Vec<String>, Value) {
-    let found = assess(job, Shelf::built_in());
-    let papers = Paper::ALL.map(|paper| Papers::new(job, &found).typeset(paper).unwrap().text());
-    (papers.to_vec(), serde_json::to_value(Report::new(job, &found, &[])).unwrap())
+    let found = assess(job.clone(), Catalog::built_in());
+    let papers = Paper::ALL.map(|paper| Papers::new(&found).typeset(paper).unwrap().text());
+    (papers.to_vec(), serde_json::to_value(Report::new(&found, &[])).unwrap())
 }
 
 /// The amount of a report, `1234.50`, as papers write it.
@@ -44,7 +45,7 @@ fn dense(text: &str) -> String {
 #[test]
 fn every_amount_on_the_papers_is_that_of_the_report() {
     for text in EXAMPLES {
-        for units in [Units::Inches, Units::Millimetres] {
+        for units in [Units::Inches, Units::Millimeters] {
             let mut job = file::read(text).unwrap().job;
             job.units = units;
             job.plan.prices.deposit = Percent::pct(30.0);
@@ -115,14 +116,14 @@ fn strings(value: &Value, all: &mut Vec<String>) {
 fn every_date_and_amount_in_the_pdfs_is_in_the_report() {
     for text in EXAMPLES {
         let job = file::read(text).unwrap().job;
-        let found = assess(&job, Shelf::built_in());
-        let report = serde_json::to_value(Report::new(&job, &found, &[])).unwrap();
+        let found = assess(job.clone(), Catalog::built_in());
+        let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
         let mut all = Vec::new();
         strings(&report, &mut all);
         let known_dates: BTreeSet<String> =
             all.iter().cloned().chain(all.iter().flat_map(|text| dates(text))).collect();
         let known: BTreeSet<&String> = all.iter().collect();
-        let papers = Papers::new(&job, &found);
+        let papers = Papers::new(&found);
         let mut seen = (0, 0);
         for paper in Paper::ALL {
             let pdf = papers.typeset(paper).unwrap().pdf().unwrap();
@@ -151,8 +152,8 @@ fn the_published_schema_is_that_of_the_report_and_every_report_keeps_to_it() {
     let schema = jsonschema::validator_for(&serde_json::from_str(schema).unwrap()).unwrap();
     let jobs = EXAMPLES.iter().map(|text| file::read(text).unwrap().job).chain([Job::default()]);
     for job in jobs {
-        let found = assess(&job, Shelf::built_in());
-        let report = serde_json::to_value(Report::new(&job, &found, &[])).unwrap();
+        let found = assess(job.clone(), Catalog::built_in());
+        let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
         let faults: Vec<String> = schema.iter_errors(&report).map(|error| error.to_string()).collect();
         assert!(faults.is_empty(), "{}: {faults:?}", job.title);
         let mut wrong = report;
@@ -173,7 +174,7 @@ fn papers_bear_long_and_foreign_names_and_none() {
         "#panic(\"no\") $x^2$ *bold* @ref <label> \\ \"quoted\" // comment".to_owned(),
     ];
     for name in names {
-        for units in [Units::Inches, Units::Millimetres] {
+        for units in [Units::Inches, Units::Millimeters] {
             let mut job = file::read(EXAMPLES[0]).unwrap().job;
             job.units = units;
             (job.title, job.owner, job.address) = (name.clone(), name.clone(), name.clone());
@@ -181,8 +182,8 @@ fn papers_bear_long_and_foreign_names_and_none() {
             job.contractor.signs.clone_from(&name);
             job.rename_surface(0, &name);
             job.rename_section(1, 0, &name);
-            let found = assess(&job, Shelf::built_in());
-            let papers = Papers::new(&job, &found);
+            let found = assess(job.clone(), Catalog::built_in());
+            let papers = Papers::new(&found);
             for paper in Paper::ALL {
                 let typeset = papers.typeset(paper).unwrap_or_else(|error| panic!("{name}: {error}"));
                 assert!(dense(&typeset.text()).contains(&dense(&name)), "{}: {name}", paper.name());
@@ -196,8 +197,8 @@ fn papers_bear_long_and_foreign_names_and_none() {
 fn the_same_job_gives_the_same_bytes_with_its_title_in_the_metadata() {
     let job = file::read(EXAMPLES[0]).unwrap().job;
     let made = || {
-        let found = assess(&job, Shelf::built_in());
-        let papers = Papers::new(&job, &found);
+        let found = assess(job.clone(), Catalog::built_in());
+        let papers = Papers::new(&found);
         Paper::ALL.map(|paper| papers.typeset(paper).unwrap().pdf().unwrap())
     };
     let (first, second) = (made(), made());
@@ -215,22 +216,22 @@ fn a_template_reads_no_files_and_says_where_it_is_wrong() {
     let secret = folder.path().join("secret.txt");
     std::fs::write(&secret, "not for templates").unwrap();
     let job = file::read(EXAMPLES[0]).unwrap().job;
-    let found = assess(&job, Shelf::built_in());
+    let found = assess(job.clone(), Catalog::built_in());
     let template = folder.path().join("letter.typ");
     for path in [secret.to_str().unwrap(), "secret.txt", "../secret.txt", "/etc/hostname"] {
         std::fs::write(&template, format!("Fine\n\n#read(\"{path}\")")).unwrap();
-        let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+        let papers = Papers::with(&found, Templates::in_folder(folder.path()));
         let fault = papers.typeset(Paper::Letter).err().unwrap();
         assert_eq!(fault.line, 3, "{path}: {fault}");
         let (standing_in, told) = papers.typeset_whatever(Paper::Letter).unwrap();
         assert!(standing_in.text().contains("What we saw") && told == Some(fault));
     }
     std::fs::write(&template, "#while true {}").unwrap();
-    let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+    let papers = Papers::with(&found, Templates::in_folder(folder.path()));
     assert!(papers.typeset(Paper::Letter).is_err());
     // A look of one's own goes before the built-in one.
     std::fs::write(&template, "#import \"look.typ\": mine\n#mine").unwrap();
     std::fs::write(folder.path().join("look.typ"), "#let mine = [by my own look]").unwrap();
-    let papers = Papers::with(&job, &found, Templates::in_folder(folder.path()));
+    let papers = Papers::with(&found, Templates::in_folder(folder.path()));
     assert_eq!(papers.typeset(Paper::Letter).unwrap().text().trim(), "by my own look");
 }

@@ -9,7 +9,7 @@
 )]
 
 use gapwright::air::{Air, HouseModel, HumidityClass, IndoorAir};
-use gapwright::job::{Job, Shelf};
+use gapwright::job::{Catalog, Job};
 use gapwright::measure::{Angle, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, Units};
 use gapwright::repair::{MethodId, Scope, Trial};
 use gapwright::surface::pattern::{Pattern, rectangle};
@@ -69,13 +69,13 @@ pub fn job(seed: u64) -> Job {
     let dice = &mut Dice::new(seed);
     let mut job = Job {
         title: format!("Job {seed}"),
-        units: dice.one_of(&[Units::Inches, Units::Millimetres]),
+        units: dice.one_of(&[Units::Inches, Units::Millimeters]),
         visited: date(2026, 1, 1).checked_add((dice.below(365) as i32).days()).unwrap(),
         built: dice.maybe(0.5, |dice| 1900 + dice.below(125) as i16),
         ..Job::default()
     };
     let age = dice.maybe(0.7, |dice| dice.below(2500) as i32);
-    job.installed = age.map(|age| job.visited.checked_sub(age.days()).unwrap());
+    job.installed = age.map(|age| job.visited.checked_sub(age.days()).unwrap().into());
     for index in 0..1 + dice.below(2) {
         let surface = surface(dice, &format!("Surface {index}"));
         job.surfaces.push(surface);
@@ -127,7 +127,8 @@ fn surface(dice: &mut Dice, name: &str) -> Surface {
 }
 
 fn board(dice: &mut Dice) -> BoardSpec {
-    let species: Vec<String> = Shelf::built_in().species.iter().map(|species| species.name.clone()).collect();
+    let species: Vec<String> =
+        Catalog::built_in().species.iter().map(|species| species.name.clone()).collect();
     let face = dice.between(60.0, 240.0);
     BoardSpec {
         species: dice.one_of(&species),
@@ -203,7 +204,7 @@ fn air(dice: &mut Dice) -> IndoorAir {
         return IndoorAir::Monthly(std::array::from_fn(|_month| month()));
     }
     let stations: Vec<String> =
-        Shelf::built_in().stations.iter().map(|station| station.name.clone()).collect();
+        Catalog::built_in().stations.iter().map(|station| station.name.clone()).collect();
     let heat = dice.between(14.0, 23.0);
     let house = HouseModel {
         heat_to: Temperature::celsius(heat),
@@ -217,9 +218,9 @@ fn air(dice: &mut Dice) -> IndoorAir {
 }
 
 fn plan(dice: &mut Dice, job: &mut Job) {
-    let shelf = Shelf::built_in();
-    let methods: Vec<MethodId> = shelf.methods.iter().map(|method| method.id).collect();
-    let sealants: Vec<String> = shelf.sealants.iter().map(|sealant| sealant.name.clone()).collect();
+    let catalog = Catalog::built_in();
+    let methods: Vec<MethodId> = catalog.methods.iter().map(|method| method.id).collect();
+    let sealants: Vec<String> = catalog.sealants.iter().map(|sealant| sealant.name.clone()).collect();
     let plan = &mut job.plan;
     plan.chosen = dice.one_of(&methods);
     plan.sealant = dice.one_of(&sealants);
@@ -231,7 +232,7 @@ fn plan(dice: &mut Dice, job: &mut Job) {
     plan.weekends = dice.chance(0.3);
     plan.warranty_years = dice.below(6) as u32;
     plan.discount = Percent::pct(dice.between(0.0, 8.0));
-    plan.prices.labour = Money::cents(2_000 + dice.below(6_000) as i64);
+    plan.prices.labor = Money::cents(2_000 + dice.below(6_000) as i64);
     plan.payers.contractor = Percent::pct(dice.between(0.0, 60.0));
     plan.payers.supplier = Percent::pct(dice.between(0.0, 40.0));
     let visited = job.visited;

@@ -12,9 +12,11 @@ use std::time::{Duration, Instant};
 use crate::arbitrary::{self, Dice};
 use crate::outlines;
 use gapwright::air::{guess_logger, read_logger, read_weather};
-use gapwright::assess::{Report, assess, joints_csv, tasks_csv, year_csv};
-use gapwright::job::{Job, Logo, Shelf, file, read_shelf};
+use gapwright::assess::assess;
+use gapwright::export::{Report, joints_csv, tasks_csv, year_csv};
+use gapwright::job::{Catalog, Job, Logo, file, read_prices};
 use gapwright::measure::{Length, Units, parse_date, parse_length, parse_number};
+use gapwright::words::{Words, answer};
 use peak_alloc::PeakAlloc;
 
 #[global_allocator]
@@ -204,7 +206,7 @@ fn shelves() {
     let seed = include_str!("../jobs/files/shelf.ron");
     all_soon(500, |run| {
         let dice = &mut Dice::new(run);
-        if let Err(error) = read_shelf(&damaged_text(dice, seed)) {
+        if let Err(error) = read_prices(&damaged_text(dice, seed)) {
             assert!(!error.is_empty());
         }
     });
@@ -297,7 +299,7 @@ fn lengths_numbers_and_dates() {
         let dice = &mut Dice::new(run);
         let seed = dice.one_of(&seeds);
         let text = damaged_text(dice, seed);
-        for units in [Units::Inches, Units::Millimetres] {
+        for units in [Units::Inches, Units::Millimeters] {
             if let Ok(length) = parse_length(&text, units) {
                 assert!(length.to_m().is_finite(), "{text}: {length:?}");
                 // What is shown of it can be typed again.
@@ -332,8 +334,8 @@ fn logos() {
 /// is one. One in ten has as many trials as a user's; the others differ from it in their number alone.
 #[test]
 fn assessments() {
-    let shelf = Shelf::built_in();
-    let quick = Shelf { trials: 100, ..shelf.clone() };
+    let catalog = Catalog::built_in();
+    let quick = std::sync::Arc::new(Catalog { trials: 100, ..Catalog::clone(catalog) });
     all_soon(40, |run| {
         let mut job = arbitrary::job(run);
         if run % 3 == 0 {
@@ -344,12 +346,12 @@ fn assessments() {
                 Err(_newer) => return,
             }
         }
-        figures_are_figures(&job, if run.is_multiple_of(10) { shelf } else { &quick });
+        figures_are_figures(&job, if run.is_multiple_of(10) { catalog } else { &quick });
     });
 }
 
-fn figures_are_figures(job: &Job, shelf: &Shelf) {
-    let found = assess(job, shelf);
+fn figures_are_figures(job: &Job, catalog: &std::sync::Arc<Catalog>) {
+    let found = assess(job.clone(), catalog);
     for (laid, surface) in found.layouts.iter().zip(&job.surfaces) {
         assert!(laid.joints.iter().all(|joint| joint.length().to_m().is_finite()), "{}", surface.name);
     }
@@ -358,7 +360,7 @@ fn figures_are_figures(job: &Job, shelf: &Shelf) {
         assert!([gap, joint.at_sealing, joint.push].iter().all(|width| width.to_m().is_finite()));
     }
     // JSON has no word for what is no number: it would be null where a figure must be.
-    let report = serde_json::to_value(Report::new(job, &found, &[])).unwrap();
+    let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
     let schema =
         SCHEMA.with(|schema| schema.iter_errors(&report).map(|error| error.to_string()).collect::<Vec<_>>());
     assert!(schema.is_empty(), "{schema:?}");
@@ -366,12 +368,13 @@ fn figures_are_figures(job: &Job, shelf: &Shelf) {
     let own = file::write(job).unwrap();
     let speaks_of =
         |text: &str| ["NaN", "inf"].into_iter().find(|word| text.contains(word) && !own.contains(word));
-    for table in [joints_csv(job, &found), year_csv(job, &found), tasks_csv(job, &found)] {
+    for table in [joints_csv(&found), year_csv(&found), tasks_csv(&found)] {
         let table = table.unwrap();
         assert_eq!(speaks_of(&table), None, "{table}");
     }
-    for words in [&found.answer.headline, &found.answer.cause] {
-        assert_eq!(speaks_of(words), None, "{words}");
+    let words = Words::of_job(job);
+    for said in [answer::headline(&found, &words), answer::cause(&found, &words)] {
+        assert_eq!(speaks_of(&said), None, "{said}");
     }
 }
 

@@ -7,8 +7,9 @@
 use crate::arbitrary::{self, Dice};
 use eframe::egui::Context;
 use gapwright::app::{App, Command, Edit};
-use gapwright::assess::{Assessment, Report, assess};
-use gapwright::job::{Job, Shelf, file};
+use gapwright::assess::{Assessment, assess};
+use gapwright::export::Report;
+use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Angle, Length, Moisture, Percent, Units};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Fixing, JointKind, Point, Section, Surface, SurfaceLayout, layout};
@@ -17,7 +18,7 @@ use proptest::prelude::*;
 use serde_json::Value;
 
 fn assessed(job: &Job) -> Assessment {
-    assess(job, Shelf::built_in())
+    assess(job.clone(), Catalog::built_in())
 }
 
 fn run(laid: &SurfaceLayout, kind: JointKind) -> f64 {
@@ -115,7 +116,7 @@ proptest! {
 
     #[test]
     fn a_drier_board_is_a_narrower_one(at in 0_usize..90, ring in 0.0..90.0_f64, from in 4.0..28.0_f64, a in 2.0..35.0_f64, b in 2.0..35.0_f64) {
-        let species = &Shelf::built_in().species[at];
+        let species = &Catalog::built_in().species[at];
         let to = |moisture: f64| {
             width_change(species, Angle::degrees(ring), Moisture::pct(from), Moisture::pct(moisture))
         };
@@ -175,9 +176,9 @@ proptest! {
     #[test]
     fn inches_and_millimetres_give_the_same_figures(seed in any::<u64>()) {
         let mut job = arbitrary::job(seed);
-        let [inches, metric] = [Units::Inches, Units::Millimetres].map(|units| {
+        let [inches, metric] = [Units::Inches, Units::Millimeters].map(|units| {
             job.units = units;
-            figures(&serde_json::to_value(Report::new(&job, &assessed(&job), &[])).unwrap())
+            figures(&serde_json::to_value(Report::new(&assessed(&job), &[])).unwrap())
         });
         prop_assert_eq!(inches, metric);
     }
@@ -189,9 +190,9 @@ proptest! {
         let other = Job { title: "Another".to_owned(), notes: "Noted".to_owned(), ..job.clone() };
         let (a, b) = (assessed(&job), assessed(&other));
         prop_assert_eq!(&a.options, &b.options);
-        let mut shelf = Shelf::built_in().clone();
-        shelf.methods.pop();
-        let fewer = assess(&job, &shelf);
+        let mut catalog = Catalog::clone(Catalog::built_in());
+        catalog.methods.pop();
+        let fewer = assess(job.clone(), &std::sync::Arc::new(catalog));
         for option in &fewer.options {
             let with_all = a.options.iter().find(|other| other.method == option.method).unwrap();
             prop_assert_eq!(&option.callback, &with_all.callback);

@@ -14,7 +14,8 @@ use std::time::{Duration, Instant};
 
 use crate::driven;
 use egui_kittest::Harness;
-use gapwright::app::{App, demo_job};
+use gapwright::app::App;
+use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
 use rand::{RngExt as _, SeedableRng as _};
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -74,7 +75,7 @@ fn the_part_of_the_child() {
 fn keep_typing(folder: PathBuf) {
     let mut window: driven::Window = Harness::builder().with_size([1000.0, 700.0]).build_eframe(move |cc| {
         let mut app = App::for_test(&cc.egui_ctx, demo_job());
-        app.keep_in(&cc.egui_ctx, folder);
+        app.autosave_in(&cc.egui_ctx, folder);
         app
     });
     println!("begun");
@@ -165,7 +166,7 @@ fn kill_while_typing(kill: usize) {
         let folder = folder.path().to_owned();
         Harness::builder().with_size([1000.0, 700.0]).build_eframe(move |cc| {
             let mut app = App::for_test(&cc.egui_ctx, Job::default());
-            app.keep_in(&cc.egui_ctx, folder);
+            app.autosave_in(&cc.egui_ctx, folder);
             app
         })
     };

@@ -4,10 +4,10 @@
 
 use std::sync::Arc;
 
-use gapwright::assess::{Assessment, assess, rates_taken};
+use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, rates_taken};
 use gapwright::cause::Cause;
 use gapwright::job::demo_job;
-use gapwright::job::{Job, PriceBook, Place, Catalog, file, jobs_in, learn_rates, load_prices, save_prices};
+use gapwright::job::{Catalog, Job, Place, PriceBook, file, jobs_in, learn_rates, load_prices, save_prices};
 use gapwright::measure::{Hours, Length, Money, ThreePoint, Units};
 use gapwright::repair::{MethodId, Outcome, Step};
 use gapwright::survey::{GapReading, LaterGap, LaterVisit};
@@ -134,9 +134,9 @@ fn later_gaps_are_held_against_the_forecast() {
     job.later = vec![at(&job, Length::ZERO), at(&job, Length::inches(0.125))];
     let held = found(&job).follow_up;
     assert!(held[0].readings.iter().all(|reading| reading.inside() == Some(true)));
-    assert!(held[0].words.contains("the forecast holds"), "{}", held[0].words);
+    assert!(matches!(held[0].verdict, VisitVerdict::Forecast { holds: true, .. }), "{:?}", held[0].verdict);
     assert!(held[1].readings.iter().filter(|reading| reading.inside() == Some(false)).count() > 10);
-    assert!(held[1].words.contains("does not hold"), "{}", held[1].words);
+    assert!(matches!(held[1].verdict, VisitVerdict::Forecast { holds: false, .. }), "{:?}", held[1].verdict);
     assert!(held.iter().all(|visit| !visit.after_work));
 }
 
@@ -146,7 +146,7 @@ fn later_gaps_are_held_against_the_forecast() {
 fn a_later_visit_puts_the_odds_right() {
     let mut job = demo_job();
     // Few and doubtful readings, taken soon after the install, so that there is something left to learn.
-    job.installed = Some(date(2026, 1, 20));
+    job.installed = Some(date(2026, 1, 20).into());
     job.survey.moistures.clear();
     job.survey.gaps.retain(|gap| gap.joint.starts_with("A ") && gap.joint != "A ridge");
     for gap in &mut job.survey.gaps {
@@ -181,8 +181,12 @@ fn beads_that_opened_are_counted_against_the_chance() {
     let held = found(&job).follow_up;
     assert!(held.iter().all(|visit| visit.after_work));
     assert!(held[0].readings.iter().all(|reading| reading.chance.is_some() && reading.forecast.is_none()));
-    assert!(held[0].words.starts_with("0 of 17 looked at have opened"), "{}", held[0].words);
-    assert!(held[1].words.contains("more than chance explains"), "{}", held[1].words);
+    assert!(matches!(held[0].verdict, VisitVerdict::Opened { open: 0, of: 17, .. }), "{:?}", held[0].verdict);
+    let opened = |verdict| match verdict {
+        VisitVerdict::Opened { expected: Some((_, surprise)), .. } => Some(surprise),
+        _ => None,
+    };
+    assert_eq!(opened(held[1].verdict), Some(Surprise::TooMany));
 }
 
 /// Four finished jobs whose scraping took twice as long pull the rate most of the way there.
@@ -209,7 +213,7 @@ fn rates_are_learned_from_a_folder_of_finished_jobs() {
     assert_eq!((rate.id.as_str(), rate.learned.jobs), ("scrape", 4));
     assert!(rate.learned.minutes.likely > 1.7 * start && rate.learned.minutes.likely < 2.0 * start);
     let mut own = PriceBook::of(Catalog::built_in(), job.visited);
-    own.take_rates(&learned);
+    own.take_rates(&learned, |jobs| format!("{jobs} jobs"));
     job.price_book = Some(own);
     let slower = found(&job);
     assert!(slower.chosen().unwrap().price.total > plain.chosen().unwrap().price.total);

@@ -9,7 +9,7 @@
 use std::collections::BTreeMap;
 
 use gapwright::assess::{Assessment, RepairOption, assess};
-use gapwright::job::{Job, Catalog, file};
+use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Humidity, Minutes, Money};
 use gapwright::repair::{MethodId, Trial};
 
@@ -26,7 +26,7 @@ fn after(text: &str, change: impl FnOnce(&mut Job)) -> Assessment {
 }
 
 fn best(found: &Assessment) -> MethodId {
-    found.least_expected().unwrap().method
+    found.cheapest_with_callbacks().unwrap().method
 }
 
 fn option(found: &Assessment, method: MethodId) -> &RepairOption {

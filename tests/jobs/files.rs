@@ -4,6 +4,7 @@
 
 use gapwright::assess::assess;
 use gapwright::job::{Catalog, Fault, FileFault, Severity, file};
+use gapwright::words::{Words, answer};
 
 /// A file of every form that was ever written; none is ever taken out.
 const EARLIER: [(&str, &str); 2] = [
@@ -17,8 +18,12 @@ fn files_of_every_earlier_program_open_whole() {
         let loaded = file::read(text).unwrap();
         assert_eq!(loaded.problems, vec![], "{name}");
         assert!(loaded.job.unknown.is_empty(), "{name}");
-        let found = assess(&loaded.job, Catalog::built_in());
-        assert!(found.answer.complete, "{name}: {}", found.answer.headline);
+        let found = assess(loaded.job.clone(), Catalog::built_in());
+        assert!(
+            found.answer.is_complete(),
+            "{name}: {}",
+            answer::headline(&found, &Words::of_job(&found.job))
+        );
         assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{name}");
         // What it says is what was written then.
         assert_eq!(loaded.job.survey.gaps.len(), 18, "{name}");
@@ -56,8 +61,11 @@ fn what_is_not_known_is_kept() {
     }
     let again = file::read(&written).unwrap();
     assert_eq!(again, loaded);
-    let found = assess(&again.job, Catalog::built_in());
-    let notes = found.problems.iter().filter(|problem| matches!(problem.fault, Fault::File(FileFault::UnknownEntry { .. })));
+    let found = assess(again.job.clone(), Catalog::built_in());
+    let notes = found
+        .problems
+        .iter()
+        .filter(|problem| matches!(problem.fault, Fault::File(FileFault::UnknownEntry { .. })));
     assert_eq!(notes.count(), 3);
 }
 

@@ -5,13 +5,13 @@
 use std::collections::BTreeMap;
 
 use gapwright::assess::assess;
-use gapwright::job::Shelf;
+use gapwright::job::Catalog;
 use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    CostInputs, MaterialLine, Need, Payers, Plan, Price, PriceInputs, PriceLine, Prices, RoundTo, Shares,
-    TaskHours, TaxOn, cost_spreads, price,
+    CostInputs, MaterialLine, Need, OfferBasis, Payers, Plan, Price, PriceInputs, PriceLine, Prices,
+    RateBasis, RoundTo, Shares, TaskHours, TaxOn, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -24,7 +24,7 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
         minutes,
         times: 1.0,
         hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
-        basis: String::new(),
+        basis: RateBasis::Own,
     }
 }
 
@@ -39,7 +39,7 @@ fn bought(amount: Money) -> MaterialLine {
         price: amount,
         amount,
         own_price: true,
-        basis: String::new(),
+        basis: OfferBasis::Own,
     }
 }
 
@@ -47,7 +47,7 @@ fn plan() -> Plan {
     Plan {
         prices: Prices {
             currency: "$".into(),
-            labour: Money::cents(4_000),
+            labor: Money::cents(4_000),
             burden: Percent::pct(25.0),
             equipment: Money::cents(3_000),
             overhead: Percent::pct(20.0),
@@ -93,7 +93,7 @@ fn a_price_is_built_up_as_on_paper() {
     assert_eq!(
         cents,
         [
-            (PriceLine::Labour, 50_000),
+            (PriceLine::Labor, 50_000),
             (PriceLine::Materials, 20_000),
             (PriceLine::Equipment, 6_000),
             (PriceLine::Overhead, 15_200),
@@ -167,7 +167,7 @@ fn a_joint_takes_its_share_by_how_the_boards_are_nailed() {
 fn a_bead_is_asked_in_per_cent_of_its_width_at_sealing() {
     let asked = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.0), Length::ZERO).unwrap();
     assert!((asked.stretch.to_pct() - 25.0).abs() < 1e-9 && (asked.squeeze.to_pct() - 25.0).abs() < 1e-9);
-    let class_25 = Shelf::built_in().sealants.iter().find(|s| s.stretch == Percent::pct(25.0)).unwrap();
+    let class_25 = Catalog::built_in().sealants.iter().find(|s| s.stretch == Percent::pct(25.0)).unwrap();
     let just_over = demand(Length::mm(4.0), Length::mm(3.0), Length::mm(5.01), Length::ZERO).unwrap();
     assert!(!class_25.takes(just_over));
     let shut = demand(Length::mm(4.0), Length::ZERO, Length::mm(4.0), Length::ZERO).unwrap();
@@ -180,10 +180,10 @@ fn a_bead_is_asked_in_per_cent_of_its_width_at_sealing() {
 #[test]
 fn a_measured_gap_follows_the_boards_moisture() {
     let job = demo_job();
-    let found = assess(&job, Shelf::built_in());
+    let found = assess(job.clone(), Catalog::built_in());
     let state = found.section(0, 0).unwrap();
     let board = &job.surfaces[0].sections[0].board;
-    let species = Shelf::built_in().species(&board.species).unwrap();
+    let species = Catalog::built_in().species(&board.species).unwrap();
     let index = found.layouts[0].joints.iter().position(|joint| joint.label == "A 5").unwrap();
     let joint = found.joint(0, index).unwrap();
     for day in [30, 120, 220] {
@@ -199,7 +199,7 @@ fn a_measured_gap_follows_the_boards_moisture() {
 #[test]
 fn no_bead_holds_where_the_boards_come_apart() {
     let job = gapwright::job::file::read(include_str!("../../examples/porch_room.ron")).unwrap().job;
-    let found = assess(&job, Shelf::built_in());
+    let found = assess(job.clone(), Catalog::built_in());
     let tongue = job.surfaces[0].sections[2].board.tongue().unwrap();
     let apart = found.joints.iter().filter(|joint| {
         let laid = &found.layouts[0].joints[joint.joint];

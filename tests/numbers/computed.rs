@@ -5,7 +5,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
-use gapwright::air::psychrometrics::{dew_point, saturation_pressure, vapour_pressure};
+use gapwright::air::psychrometrics::{dew_point, saturation_pressure, vapor_pressure};
 use gapwright::joint::required_width;
 use gapwright::measure::{Humidity, Length, Percent, Temperature, ThreePoint};
 use gapwright::repair::{BeadShape, TreatedJoint, present_value, wet_sealant};
@@ -115,13 +115,13 @@ fn psychrometrics() -> [Checked; 3] {
             1e-5,
             values("saturation_pa", |t, _| saturation_pressure(t)),
         ),
-        Checked::by_share("vapour pressure, Pa", source, 1e-5, values("vapour_pa", vapour_pressure)),
+        Checked::by_share("vapour pressure, Pa", source, 1e-5, values("vapour_pa", vapor_pressure)),
         // The library iterates the dew point to 1e-3 K.
         Checked::new(
             "dew point, °C",
             source,
             1e-2,
-            values("dew_point_c", |t, rh| dew_point(vapour_pressure(t, rh)).to_celsius()),
+            values("dew_point_c", |t, rh| dew_point(vapor_pressure(t, rh)).to_celsius()),
         ),
     ]
 }

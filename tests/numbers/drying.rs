@@ -12,7 +12,7 @@ use std::sync::LazyLock;
 
 use crate::checked::{self, Checked};
 use crate::tables::cells;
-use gapwright::air::psychrometrics::{saturation_pressure, vapour_pressure};
+use gapwright::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use gapwright::measure::{Humidity, Length, Temperature};
 use gapwright::wood::drying::{Drying, Exposure, Material, Panel, Wood, transfer};
 use proptest::prelude::*;
@@ -153,7 +153,7 @@ fn the_error_goes_with_the_cell_squared_and_with_the_step() {
 
 fn air(t: f64, rh: f64) -> Exposure {
     let (t, rh) = (Temperature::celsius(t), Humidity::fraction(rh));
-    Exposure { celsius: t.to_celsius(), saturation: saturation_pressure(t), vapour: vapour_pressure(t, rh) }
+    Exposure { celsius: t.to_celsius(), saturation: saturation_pressure(t), vapour: vapor_pressure(t, rh) }
 }
 
 #[derive(Deserialize)]

@@ -22,11 +22,11 @@ const SHARE: f64 = 2e-9;
 #[derive(Deserialize)]
 struct Case {
     surface: Surface,
-    expected: Expected,
+    expected: CausePriors,
 }
 
 #[derive(Deserialize)]
-struct Expected {
+struct CausePriors {
     plan_area: f64,
     painted_area: f64,
     outline_length: f64,

@@ -9,7 +9,7 @@
 
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear};
 use gapwright::cause::{Cause, GapEvidence, SectionInputs, odds};
-use gapwright::job::Shelf;
+use gapwright::job::Catalog;
 use gapwright::joint::{BoardYears, Row, RowBoard, RowJoint, panel};
 use gapwright::measure::{Angle, Length, Moisture};
 use gapwright::surface::BoardSpec;
@@ -56,17 +56,17 @@ struct Truth {
 
 impl Truth {
     fn draw(dice: &mut Dice) -> Self {
-        let expected = &Shelf::built_in().causes;
+        let expected = &Catalog::built_in().causes;
         let mut truth = Self {
             wet: dice.chance(expected.wet_at_install),
             bonded: dice.chance(expected.bonded_groups),
             ..Self::default()
         };
-        let besides = dice.even(0.0, 1.0);
+        let other_cause = dice.even(0.0, 1.0);
         let (weak, framing) = (expected.weak_sealant, expected.weak_sealant + expected.framing_moved);
-        truth.weak = besides < weak;
-        truth.framing = (weak..framing).contains(&besides);
-        truth.wetted = (framing..framing + expected.wetted_and_dried).contains(&besides);
+        truth.weak = other_cause < weak;
+        truth.framing = (weak..framing).contains(&other_cause);
+        truth.wetted = (framing..framing + expected.wetted_and_dried).contains(&other_cause);
         truth
     }
 
@@ -91,18 +91,18 @@ struct Room {
 }
 
 fn room(visit: i64, age: i64) -> Room {
-    let shelf = Shelf::built_in();
+    let catalog = Catalog::built_in();
     let air = IndoorAir::FromClimate { station: "Chicago, IL".into(), house: HouseModel::default() };
-    let year = IndoorYear::new(&air, None, &shelf.stations).unwrap();
+    let year = IndoorYear::new(&air, None, &catalog.stations).unwrap();
     let board = BoardSpec::default();
-    let species = shelf.species(&board.species).unwrap();
-    let panel = panel(&board, species, shelf.coating(board.finish).unwrap(), &shelf.films);
+    let species = catalog.species(&board.species).unwrap();
+    let panel = panel(&board, species, catalog.coating(board.finish).unwrap(), &catalog.films);
     Room { years: BoardYears::new(panel, &year, visit, Some(age)), visit, species, ring: board.ring_angle }
 }
 
 /// Openings of a section's joints in mm.
-fn openings(room: &Room, truth: &Truth, install: f64, damper: f64, dice: &mut Dice) -> Vec<f64> {
-    let now = room.years.since_install(Moisture::pct(install), 0).unwrap().to_pct() + damper;
+fn openings(room: &Room, truth: &Truth, install: f64, wet_year: f64, dice: &mut Dice) -> Vec<f64> {
+    let now = room.years.since_install(Moisture::pct(install), 0).unwrap().to_pct() + wet_year;
     let stiff = dice.even(8.0, 40.0);
     let narrows: Vec<f64> = (0..=JOINTS)
         .map(|_| {
@@ -145,10 +145,10 @@ fn simulate<'a>(room: &'a Room, truth: &Truth, dice: &mut Dice) -> Vec<SectionIn
     } else {
         mean + dice.normal(1.4)
     };
-    let damper = dice.normal(0.9);
+    let wet_year = dice.normal(0.9);
     let sections = 1 + dice.below(4);
     let mut all: Vec<Vec<f64>> =
-        (0..sections).map(|_| openings(room, truth, install, damper, dice)).collect();
+        (0..sections).map(|_| openings(room, truth, install, wet_year, dice)).collect();
     let mut surplus = vec![0.0; sections];
     if truth.framing {
         let (section, joint) = (dice.below(sections), dice.below(JOINTS));
@@ -169,7 +169,7 @@ fn simulate<'a>(room: &'a Room, truth: &Truth, dice: &mut Dice) -> Vec<SectionIn
         }
     }
     let limit = dice.even(0.7, 2.5);
-    let now = room.years.since_install(Moisture::pct(install), 0).unwrap().to_pct() + damper;
+    let now = room.years.since_install(Moisture::pct(install), 0).unwrap().to_pct() + wet_year;
     (0..sections)
         .map(|section| {
             let count = 3 + dice.below(6);
@@ -212,7 +212,7 @@ fn what_is_given_eighty_per_cent_is_right_about_eighty_per_cent_of_the_time() {
     for job in 0..JOBS {
         let truth = Truth::draw(&mut dice);
         let inputs = simulate(&rooms[job as usize % 4], &truth, &mut dice);
-        let found = odds(&inputs, &Shelf::built_in().causes).unwrap();
+        let found = odds(&inputs, &Catalog::built_in().causes).unwrap();
         for (cause, given) in Cause::ALL.into_iter().zip(found.causes) {
             let bin = EDGES.windows(2).position(|edges| (edges[0]..edges[1]).contains(&given)).unwrap();
             bins[bin].0 += 1.0;

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use gapwright::air::psychrometrics::saturation_pressure;
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear, Station};
-use gapwright::job::Shelf;
+use gapwright::job::Catalog;
 use gapwright::measure::Temperature;
 use gapwright::surface::BoardSpec;
 use gapwright::survey::accepts;
@@ -96,7 +96,7 @@ fn the_default_board_is_the_standard_one_by_six() {
 /// Minor marks of PS 20 and western grading (`moisture_marks.csv`) against those on the shelf.
 #[test]
 fn the_marks_on_the_shelf_are_the_published_ones() {
-    let marks = &Shelf::built_in().marks;
+    let marks = &Catalog::built_in().marks;
     let most = |name: &str| marks.iter().find(|mark| mark.name.starts_with(name)).unwrap().most.to_pct();
     let table = include_str!("published/moisture_marks.csv");
     let printed = |name: &str| -> f64 {
@@ -124,7 +124,7 @@ fn recommended() -> Checked {
     let table = rows(include_str!("published/recommended_interior_mc.csv"));
     let year_mean = |station: &str| {
         let air = IndoorAir::FromClimate { station: station.to_owned(), house: HouseModel::default() };
-        let year = IndoorYear::new(&air, None, &Shelf::built_in().stations).unwrap();
+        let year = IndoorYear::new(&air, None, &Catalog::built_in().stations).unwrap();
         year.emc().iter().map(|moisture| moisture.to_pct()).sum::<f64>() / 365.0
     };
     let values = [

@@ -175,24 +175,24 @@ fn entries(rows: &[Row], columns: [&str; 2]) -> BTreeMap<String, Entry> {
 #[test]
 fn the_shelf_has_the_coefficients_of_the_handbook() {
     let printed = entries(&coefficient_rows(), ["C_R_per_pct", "C_T_per_pct"]);
-    let shelf = shelf_species().into_iter().filter_map(|(name, species)| {
+    let catalog = shelf_species().into_iter().filter_map(|(name, species)| {
         let c = species.coefficients?;
         Some((name, (c.radial, c.tangential, c.kind, c.source)))
     });
     assert_eq!(printed.len(), 96);
-    assert_eq!(shelf.collect::<BTreeMap<_, _>>(), printed);
+    assert_eq!(catalog.collect::<BTreeMap<_, _>>(), printed);
 }
 
 /// Wood Handbook (FPL-GTR-190, 2010) Tables 4-3 and 4-4. Exact, and nothing beside it.
 #[test]
 fn the_shelf_has_the_total_shrinkages_of_the_handbook() {
     let printed = entries(&total_rows(), ["radial_pct", "tangential_pct"]);
-    let shelf = shelf_species().into_iter().filter_map(|(name, species)| {
+    let catalog = shelf_species().into_iter().filter_map(|(name, species)| {
         let s = species.shrinkage?;
         Some((name, (s.radial, s.tangential, s.kind, s.source)))
     });
     assert_eq!(printed.len(), 86);
-    assert_eq!(shelf.collect::<BTreeMap<_, _>>(), printed);
+    assert_eq!(catalog.collect::<BTreeMap<_, _>>(), printed);
 }
 
 /// Wood Handbook (FPL-GTR-190, 2010) Table 13-5 with equation 13-3's f of 30 or 22. Exact.
@@ -216,8 +216,8 @@ fn the_shelf_starts_shrinkage_where_the_handbook_does() {
 fn an_eighth_at_every_joint_is_a_fall_from_yard_to_room() {
     let shrunk = 0.125 / 5.125;
     let of_that_order = ["Douglas-fir, interior west", "Pine, longleaf", "Spruce, Sitka"];
-    let shelf = shelf_species();
-    for species in of_that_order.map(|name| &shelf[name]) {
+    let catalog = shelf_species();
+    for species in of_that_order.map(|name| &catalog[name]) {
         let fall = shrunk / species.coefficient(FLAT);
         assert!((fall - 9.3).abs() < 0.05, "{}: {fall}", species.name);
         let room = Moisture::pct(9.5);

@@ -208,14 +208,14 @@ fn figures_are_kept_for_new_jobs_and_compared_with_later() {
     let mut window = window(demo_job());
     command(&mut window, "keep figures");
     assert!(window.query_by_label_contains("no place for a shelf of your own").is_some());
-    window.state_mut().shelf_in(folder.path());
+    window.state_mut().prices_in(folder.path());
     command(&mut window, "keep figures");
     assert!(folder.path().join("shelf.ron").exists());
-    let rate = window.state().job().plan.prices.labour;
+    let rate = window.state().job().plan.prices.labor;
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
     // A new job starts with the prices and the letterhead.
-    assert_eq!(window.state().job().plan.prices.labour, rate);
+    assert_eq!(window.state().job().plan.prices.labor, rate);
     assert_eq!(window.state().job().contractor, demo_job().contractor);
     command(&mut window, "compare shelf");
     assert!(window.query_all_by_label_contains("shelf.ron").next().is_some());

@@ -7,7 +7,7 @@ use crate::driven::{Window, choose, click, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
-use gapwright::job::{Job, file, load_shelf};
+use gapwright::job::{Job, file, load_prices};
 use gapwright::measure::{Hours, Length, Money};
 use gapwright::repair::{MethodId, PriceLine};
 use gapwright::surface::Point;
@@ -148,7 +148,7 @@ fn every_command_is_found_by_its_name() {
     command(&mut window, "joint c 7");
     assert!(window.query_all_by_label("Joint C 7").next().is_some());
     command(&mut window, "show in mm");
-    assert_eq!(window.state().job().units, gapwright::measure::Units::Millimetres);
+    assert_eq!(window.state().job().units, gapwright::measure::Units::Millimeters);
     command(&mut window, "undo");
     assert_eq!(window.state().job(), &demo_job());
     command(&mut window, "tool shape");
@@ -168,7 +168,7 @@ fn every_command_is_found_by_its_name() {
 #[test]
 fn the_homeowner_sees_pages_and_prices_only_if_asked() {
     let mut window = window(demo_job());
-    let total = window.state().assessment().chosen(&demo_job()).unwrap().price.total.show("$");
+    let total = window.state().assessment().chosen().unwrap().price.total.show("$");
     window.key_press_modifiers(Modifiers::COMMAND, Key::H);
     window.run();
     assert!(window.query_all_by_label("What happened").count() == 2);
@@ -206,11 +206,11 @@ fn a_number_says_where_it_comes_from() {
 fn the_price_on_the_screen_is_that_of_the_assessment() {
     let mut window = window(demo_job());
     click(&mut window, "Repair");
-    let price = window.state().assessment().chosen(&demo_job()).unwrap().price.clone();
+    let price = window.state().assessment().chosen().unwrap().price.clone();
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");
-        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.words());
+        assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.key());
     }
     assert_eq!(price.lines.iter().map(|line| line.amount).sum::<Money>(), price.total);
 }
@@ -222,7 +222,7 @@ fn a_line_of_the_price_is_shared_otherwise() {
     choose(&mut window, "Share a line otherwise", "Labour");
     enter(&mut window, "Contractor's share of labour", "0");
     enter(&mut window, "Supplier's share of labour", "100");
-    let shares = window.state().job().plan.payers.of(PriceLine::Labour);
+    let shares = window.state().job().plan.payers.of(PriceLine::Labor);
     assert!((shares.supplier.to_pct() - 100.0).abs() < 1e-9 && shares.contractor.to_pct() == 0.0);
     enter(&mut window, "Supplier's share of labour", "130");
     assert!(window.query_by_label_contains("is not between 0 and 100").is_some());
@@ -237,12 +237,12 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     click(&mut window, "Other materials");
     click(&mut window, "Masking film, roll");
     enter(&mut window, "Price, for 37 m² covered", "20,50");
-    let own = window.state().job().shelf.clone().unwrap();
+    let own = window.state().job().price_book.clone().unwrap();
     let film = own.materials.iter().find(|material| material.id == "film").unwrap();
     assert_eq!(film.price, Money::cents(2050));
     click(&mut window, "Export…");
     enter_path(&mut window, "Shelf file (.ron)", path.to_str().unwrap(), "Write");
-    assert_eq!(load_shelf(&path).unwrap().materials, own.materials);
+    assert_eq!(load_prices(&path).unwrap().materials, own.materials);
     // In another job the difference is shown before anything changes.
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
@@ -252,7 +252,7 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     assert!(window.query_all_by_label("20.50").next().is_some());
     assert_eq!(window.state().job(), &demo_job());
     click(&mut window, "Take these figures");
-    assert_eq!(window.state().job().shelf.as_ref().unwrap().materials, own.materials);
+    assert_eq!(window.state().job().price_book.as_ref().unwrap().materials, own.materials);
     click(&mut window, "Undo: Take another shelf");
     assert_eq!(window.state().job(), &demo_job());
 }
@@ -266,7 +266,7 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     click(&mut window, "Reseal over a bond breaker (mine)");
     enter(&mut window, "Name of the way", "Quick reseal");
     click(&mut window, "Leave out: Scuff and dust");
-    let own = window.state().job().shelf.clone().unwrap();
+    let own = window.state().job().price_book.clone().unwrap();
     assert_eq!(own.methods[0].name, "Quick reseal");
     click(&mut window, "Repair");
     click(&mut window, "Quick reseal");
@@ -301,7 +301,7 @@ fn what_a_crash_left_is_offered_and_recovered() {
     std::fs::write(folder.path().join("1-1.ron"), text).unwrap();
     let mut window = window(Job::default());
     let ctx = window.ctx.clone();
-    window.state_mut().keep_in(&ctx, folder.path().to_owned());
+    window.state_mut().autosave_in(&ctx, folder.path().to_owned());
     window.run();
     window.get_by_label("Unsaved work was found");
     click(&mut window, "Recover");
@@ -318,7 +318,7 @@ fn a_file_changed_by_someone_else_is_not_saved_over_unasked() {
     file::save(&demo_job(), &path).unwrap();
     let mut window = window(Job::default());
     let ctx = window.ctx.clone();
-    window.state_mut().keep_in(&ctx, folder.path().join("kept"));
+    window.state_mut().autosave_in(&ctx, folder.path().join("kept"));
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
     enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");

@@ -8,6 +8,7 @@ use crate::app::widgets::{heading, remark, term};
 use crate::assess::{SectionState, date_after};
 use crate::job::fields::{At, Each};
 use crate::measure::{Length, show_date, show_number};
+use crate::words::{self, Say as _};
 
 pub(super) fn cause(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let measured = context.assessment.sections.iter().any(|state| state.gaps.measured > 0);
@@ -20,7 +21,7 @@ pub(super) fn cause(ui: &mut Ui, context: &mut WindowContext<'_>) {
         return;
     }
     heading(ui, "Why they opened");
-    ui.add(Label::new(&context.assessment.answer.cause).wrap());
+    ui.add(Label::new(words::answer::cause(context.assessment, context.words)).wrap());
     remark(
         ui,
         context.palette,
@@ -108,8 +109,11 @@ fn section(ui: &mut Ui, context: &WindowContext<'_>, state: &SectionState) {
             let widest = state.year_gap.1.show(units);
             row("Widest", "In the coming year, if nothing is done.", widest, Some(explain::widest));
         });
-        if state.origin.is_some_and(|origin| !origin.beyond_drying) {
-            ui.add(Label::new(format!("The boards went up {}.", state.origin_words)).wrap());
+        if let Some(against) =
+            state.against_marks.filter(|_| state.origin.is_some_and(|origin| !origin.beyond_drying))
+        {
+            let marks = &context.assessment.catalog.marks;
+            ui.add(Label::new(words::causes::marks(against, marks, context.words)).wrap());
         }
     });
     context.entry_problems(ui, Each::Section, At(state.surface, state.section));
@@ -160,7 +164,7 @@ fn marks(ui: &mut Ui, context: &WindowContext<'_>) {
             ui.label(format!("at most {}", mark.most.show()));
             ui.add(
                 Label::new(
-                    RichText::new(format!("{} ({})", mark.source, mark.kind.words()))
+                    RichText::new(format!("{} ({})", mark.source, mark.kind.say(context.words)))
                         .small()
                         .color(context.palette.soft),
                 )

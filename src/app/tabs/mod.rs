@@ -15,56 +15,45 @@ mod repair;
 mod room;
 mod wording;
 
-use eframe::egui::{Frame, Id, Margin, RichText, ScrollArea, Ui, vec2};
+use eframe::egui::{Frame, Id, Margin, ScrollArea, Ui, vec2};
 
-use super::command::Command;
 use super::context::WindowContext;
 use super::theme;
 use super::view::Tab;
 
-pub(super) fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let bar = Frame::new().inner_margin(Margin::symmetric(12, 8));
-    bar.show(ui, |ui| {
-        ui.horizontal(|ui| {
-            for tab in Tab::ALL {
-                let text = RichText::new(context.words.text(tab.message())).size(14.5);
-                if ui.selectable_label(context.view.tab == tab, text).clicked() {
-                    context.push(Command::Tab(tab));
-                }
+pub(super) use papers::pages;
+pub(super) use repair::money;
+
+/// The list of a tab, which scrolls by itself.
+pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
+    let asked = context.view.scroll_to.get();
+    let salt = (tab.message(), context.session.opened);
+    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+        let margin = theme::margin() as i8;
+        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
+            ui.set_max_width(ui.available_width());
+            match tab {
+                Tab::Measure => measure::measure(ui, context),
+                Tab::Why => cause::cause(ui, context),
+                Tab::Options => repair::options(ui, context),
+                Tab::Price => repair::price(ui, context),
+                Tab::Papers => papers::papers(ui, context),
+                Tab::FollowUp => follow_up::follow_up(ui, context),
+                Tab::Catalog => catalog::catalog(ui, context),
             }
+            follow_focus(ui);
         });
     });
-    ui.separator();
-    let tab = context.view.tab;
-    let asked = context.view.scroll_to.get();
-    ScrollArea::vertical().id_salt((tab.message(), context.session.opened)).auto_shrink(false).show(
-        ui,
-        |ui| {
-            let margin = theme::margin() as i8;
-            Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-                ui.set_max_width(ui.available_width());
-                match tab {
-                    Tab::Measure => measure::measure(ui, context),
-                    Tab::Why => cause::cause(ui, context),
-                    Tab::Options => repair::repair(ui, context),
-                    Tab::Papers => papers::papers(ui, context),
-                    Tab::FollowUp => follow_up::follow_up(ui, context),
-                    Tab::Catalog => catalog::catalog(ui, context),
-                }
-                follow_focus(ui);
-            });
-        },
-    );
     if asked.is_some() {
         // What was not found is not looked for any longer.
         context.view.scroll_to.set(None);
     }
 }
 
-/// Scrolls to what the keyboard has come to, if it lies in this leaf.
+/// Scrolls to what the keyboard has come to, if it lies in this tab.
 fn follow_focus(ui: &Ui) {
     let focused = ui.memory(|memory| memory.focused());
-    let last = Id::unique("focus in the leaf");
+    let last = Id::unique("focus in the tab");
     let before: Option<Option<Id>> = ui.data(|data| data.get_temp(last));
     if before == Some(focused) {
         return;

@@ -4,19 +4,21 @@ use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark, term};
-use crate::assess::{ClueWords, Diagnosis, percent};
+use crate::assess::{ClueFinding, Diagnosis, MissingEntry};
 use crate::cause::Cause;
 use crate::measure::{Percent, Units, show_number};
+use crate::words::{self, Say as _, causes as causes_words};
 
 pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Diagnosis) {
     heading(ui, "How likely each cause is");
     Grid::new("odds").num_columns(3).spacing([12.0, 5.0]).show(ui, |ui| {
         for cause in Cause::ALL {
             let chance = causes.of(cause);
-            term(ui, cause.words(), cause.explains());
-            let told = percent(chance);
+            let label = cause.say(context.words);
+            term(ui, &label, &causes_words::explained(cause, context.words));
+            let told = causes_words::chance_as_percent(chance, context.words);
             ui.label(RichText::new(&told).strong());
-            let name = format!("{}: {told}", cause.words());
+            let name = format!("{label}: {told}");
             let fill =
                 if chance > 0.5 { context.palette.accent } else { context.palette.soft.gamma_multiply(0.6) };
             let width = ui.available_width().min(170.0);
@@ -36,21 +38,23 @@ pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Diagnosis)
     for clue in &causes.clues {
         clue_ui(ui, context, clue);
     }
-    if let Some((most_informative_reading, _)) = &causes.most_informative_reading {
-        ui.add(Label::new(format!("What would settle most: {most_informative_reading}.")).wrap());
+    if let Some(reading) = causes.most_informative {
+        let entry = MissingEntry::ForTheCause(reading);
+        let said = words::answer::missing(context.assessment, entry, context.words);
+        ui.add(Label::new(format!("{said}.")).wrap());
     }
 }
 
-fn clue_ui(ui: &mut Ui, context: &WindowContext<'_>, clue: &ClueWords) {
+fn clue_ui(ui: &mut Ui, context: &WindowContext<'_>, clue: &ClueFinding) {
     Frame::new().fill(context.palette.raised).corner_radius(6).inner_margin(Margin::symmetric(9, 6)).show(
         ui,
         |ui| {
             ui.set_width(ui.available_width());
-            ui.add(Label::new(format!("{}.", clue.seen)).wrap());
+            ui.add(Label::new(clue.evidence.say(context.words)).wrap());
             let argues = |(cause, factor): (Cause, f64), how: &str| {
                 format!(
                     "{how}: {} (odds {} {})",
-                    cause.words().to_lowercase(),
+                    cause.say(context.words).to_lowercase(),
                     if how == "For" { "×" } else { "÷" },
                     times(factor)
                 )

@@ -37,6 +37,17 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if wanted == Paper::Letter {
         wording::wording(ui, context);
     }
+    heading(ui, "What they are made of");
+    remark(
+        ui,
+        context.palette,
+        "Every figure comes from the answer on the other leaves. Names, addresses and the logo are under Survey, The job.",
+    );
+}
+
+/// The pages of the paper that is looked at.
+pub(in crate::app) fn pages(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let wanted = Paper::ALL[context.view.papers.index.min(Paper::ALL.len() - 1)];
     if context.services.previews.shown != Some(wanted) {
         ui.label(RichText::new("Setting type…").color(context.palette.soft));
         return;
@@ -52,12 +63,6 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.add_space(8.0);
     }
     read_page(ui, context);
-    heading(ui, "What they are made of");
-    remark(
-        ui,
-        context.palette,
-        "Every figure comes from the answer on the other leaves. Names, addresses and the logo are under Survey, The job.",
-    );
 }
 
 /// A page, large enough to be read.

@@ -7,7 +7,7 @@ use crate::job::sanitized::last_sealing;
 
 pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
     let visited = job.entered.visited;
-    if let Some(installed) = job.entered.installed.filter(|installed| *installed > visited) {
+    if let Some(installed) = job.entered.installed.filter(|installed| installed.earliest() > visited) {
         problems.once(&fields::INSTALLED, DateFault::InstalledAfterVisit { installed, visited });
     }
     let last = last_sealing(visited);

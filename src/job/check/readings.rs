@@ -110,13 +110,12 @@ fn dated(
     problems: &mut Problems,
 ) {
     let Some(date) = date else { return };
-    let (visited, installed) = (job.entered.visited, job.sanitized.installed);
-    let dated = match date.until(visited) {
+    let visited = job.entered.visited;
+    let installed = job.sanitized.installed.filter(|installed| date < installed.earliest());
+    let dated = match (date.until(visited), installed) {
         _ if date > visited => Dated::AfterVisit(visited),
-        _ if installed.is_some_and(|installed| date < installed) => {
-            Dated::BeforeInstall(installed.unwrap_or(date))
-        }
-        Ok(span) if span.get_days() > LONG_BEFORE => {
+        (_, Some(installed)) => Dated::BeforeInstall(installed),
+        (Ok(span), _) if span.get_days() > LONG_BEFORE => {
             Dated::DaysBefore(u32::try_from(span.get_days()).unwrap_or(0))
         }
         _ => return,

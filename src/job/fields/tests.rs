@@ -85,7 +85,8 @@ fn entries() -> Vec<(&'static Field, At, Job)> {
             let at = field.each.entries(job).first().copied();
             at.is_some_and(|at| at_path(&mut value, field.path, at).is_some_and(|value| !value.is_null()))
         };
-        let job = jobs.iter().find(reads).unwrap_or_else(|| panic!("{}: nothing at {}", field.id, field.path));
+        let job =
+            jobs.iter().find(reads).unwrap_or_else(|| panic!("{}: nothing at {}", field.id, field.path));
         (*field, field.each.entries(job)[0], job.clone())
     };
     FIELDS.iter().map(|field| entry(&field)).collect()

@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use crate::job::fields::Item;
-use crate::measure::{Length, Moisture, Quantity};
+use crate::measure::{DayOrMonth, Length, Moisture, Quantity};
 
 /// What is wrong with the text of a job's file.
 #[derive(Debug, Clone, PartialEq)]
@@ -172,8 +172,8 @@ pub enum ReadingFault {
 pub enum Dated {
     /// It is after the visit on this day.
     AfterVisit(Date),
-    /// It is before the boards were installed on this day.
-    BeforeInstall(Date),
+    /// It is before the boards were installed, on this day or in this month.
+    BeforeInstall(DayOrMonth),
     /// It is so many days before the visit.
     DaysBefore(u32),
 }
@@ -183,8 +183,8 @@ pub enum Dated {
 pub enum DateFault {
     /// The boards were installed after the visit.
     InstalledAfterVisit {
-        /// The day of the install.
-        installed: Date,
+        /// The day or the month of the install.
+        installed: DayOrMonth,
         /// The day of the visit.
         visited: Date,
     },

@@ -4,6 +4,7 @@
 //! Made for ink on white: gaps are told apart by thickness first, colour second.
 
 mod cuts;
+mod picture;
 mod year;
 
 use geo::{BoundingRect as _, LineString, MultiPolygon};
@@ -12,6 +13,7 @@ use svg::node::element::path::Data;
 use svg::node::element::{Group, Line, Path, Text};
 
 pub use cuts::cuts;
+pub use picture::picture;
 pub use year::year;
 
 use crate::assess::Assessment;
@@ -26,7 +28,7 @@ const GAP: &str = "#b3431e";
 const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
-pub(super) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
+pub(crate) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
     let surfaces = (0..assessment.layouts.len())
         .map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
     let mut all: Vec<(String, String)> = surfaces.collect();

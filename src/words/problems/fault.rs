@@ -5,7 +5,7 @@ use crate::job::fields::Item;
 use crate::job::{
     DateFault, Dated, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
 };
-use crate::measure::Quantity;
+use crate::measure::{DayOrMonth, Quantity};
 use crate::repair::PriceLine;
 use crate::words::{Arg, Words};
 
@@ -27,6 +27,14 @@ pub(super) fn say(fault: &Fault, which: Part, words: &Words) -> String {
         Fault::CoolsBelowHeat { cool, heat } => {
             part!(which, words, "problem-cools-below-heat", cool = *cool, heat = *heat)
         }
+    }
+}
+
+/// A day, or the month alone where the day is not known.
+fn day_or_month(install: DayOrMonth) -> Arg<'static> {
+    match install.is_day_known() {
+        true => Arg::Date(install.date()),
+        false => Arg::Month(install.date()),
     }
 }
 
@@ -171,7 +179,13 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
                 part!(which, words, "problem-dated-after-visit", date = *date, visited = visited)
             }
             Dated::BeforeInstall(installed) => {
-                part!(which, words, "problem-dated-before-install", date = *date, installed = installed)
+                part!(
+                    which,
+                    words,
+                    "problem-dated-before-install",
+                    date = *date,
+                    installed = day_or_month(installed)
+                )
             }
             Dated::DaysBefore(days) => {
                 part!(which, words, "problem-dated-long-before", date = *date, days = days)
@@ -184,7 +198,13 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
 fn date(fault: &DateFault, which: Part, words: &Words) -> String {
     match fault {
         DateFault::InstalledAfterVisit { installed, visited } => {
-            part!(which, words, "problem-installed-after-visit", installed = *installed, visited = *visited)
+            part!(
+                which,
+                words,
+                "problem-installed-after-visit",
+                installed = day_or_month(*installed),
+                visited = *visited
+            )
         }
         DateFault::BuiltAfterVisit { built, visited } => part!(
             which,

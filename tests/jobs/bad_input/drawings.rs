@@ -104,5 +104,5 @@ fn an_unknown_species_spoils_its_section_only() {
     assert_eq!(problem.severity, Severity::Error);
     assert_eq!(found.section(0, 1), None);
     others_stand(&found, &[(0, 1)]);
-    assert!(found.answer.complete);
+    assert!(found.answer.is_complete());
 }

@@ -3,7 +3,7 @@
 use gapwright::job::{Job, file};
 use proptest::prelude::*;
 
-use super::{EXAMPLES, assessed};
+use super::{EXAMPLES, assessed, headline};
 
 /// What befalls a slice of a file.
 #[derive(Debug, Clone)]
@@ -62,6 +62,6 @@ proptest! {
         prop_assert_eq!(untold, plainly_read.is_ok(), "{}", text);
         let found = assessed(&loaded.job);
         prop_assert_eq!(found.layouts.len(), loaded.job.surfaces.len());
-        prop_assert!(!found.answer.headline.is_empty());
+        prop_assert!(!headline(&found).is_empty());
     }
 }

@@ -22,7 +22,7 @@ use gapwright::assess::{Assessment, assess};
 use gapwright::job::fields::{At, Field};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use gapwright::measure::Units;
-use gapwright::words::{Say as _, Words};
+use gapwright::words::{Say as _, Words, answer};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
@@ -35,6 +35,11 @@ const EXAMPLES: [(&str, &str); 3] = [
 
 /// The longest that anything may take here, on a busy machine and without optimisation.
 const PATIENCE: Duration = Duration::from_secs(60);
+
+/// What the user is told.
+fn said(error: &impl Say) -> String {
+    error.say(&Words::us_english(Units::Inches, "$"))
+}
 
 /// The tea room as it should be, and what is found of it.
 static SOUND: LazyLock<(Job, Assessment)> = LazyLock::new(|| {
@@ -52,6 +57,11 @@ fn tea_room() -> Job {
 
 fn assessed(job: &Job) -> Assessment {
     assess(job.clone(), Catalog::built_in())
+}
+
+/// The answer as a person reads it.
+fn headline(found: &Assessment) -> String {
+    answer::headline(found, &Words::of_job(&found.job))
 }
 
 /// The tea room after `change`, and what is found of it.

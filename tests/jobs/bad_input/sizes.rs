@@ -46,14 +46,15 @@ fn absurd_counts_are_told_and_soon_done() {
         (&fields::CREW_SIZE, |plan, count| plan.crew = count),
         (&fields::ACCLIMATION, |plan, count| plan.acclimation_days = count),
         (&fields::WARRANTY, |plan, count| plan.warranty_years = count),
-    ] as [(&'static Field, fn(&mut Plan, u32)); 4] {
+    ] as [(&'static Field, fn(&mut Plan, u32)); 4]
+    {
         for count in [4_000_000_000, u32::MAX] {
             let mut job = tea_room();
             change(&mut job.plan, count);
             let found = in_time(field.id, &job);
             told_at(&found, field, At::ONCE, "4,");
             others_stand(&found, &[]);
-            assert!(found.answer.complete, "{}", field.id);
+            assert!(found.answer.is_complete(), "{}", field.id);
         }
     }
 }

@@ -8,11 +8,13 @@ use jiff::civil::Date;
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
+use crate::app::tabs::repair::read_money;
 use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
-use crate::measure::{Hours, Money, Percent, Volume, parse_money, show_date};
+use crate::measure::{Hours, Money, Percent, Volume, show_date};
 use crate::repair::{Material, Paint, Task};
+use crate::words::Say as _;
 
 /// Finds an entry of the job's figures by its key.
 type Find<T> = fn(&mut PriceBook) -> &mut Vec<T>;
@@ -186,14 +188,8 @@ fn price<T: InCatalog>(
     set: impl FnOnce(&mut T, Money, Date) + 'static,
 ) {
     ui.label(label);
-    let shown = value.show("").replace(',', "").replace('−', "-");
-    let typed = entry(ui, label, &shown, 70.0, |text| {
-        let amount = parse_money(text).map_err(|error| error.to_string())?;
-        if amount < Money::ZERO {
-            return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
-        }
-        Ok(amount)
-    });
+    let words = context.words;
+    let typed = entry(ui, label, &value.plain(), 70.0, |text| read_money(text, words));
     if let Some(amount) = typed {
         let today = jiff::ZonedDateTime::now().date();
         change(context, "Price on the shelf", of, move |entry| set(entry, amount, today));
@@ -220,7 +216,7 @@ const SOLIDS: RangeInclusive<f64> = 5.0..=100.0;
 
 pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for sealant in &context.assessment.catalog.sealants {
-        let source = format!("{}. {} ({})", sealant.class, sealant.source, sealant.kind.words());
+        let source = format!("{}. {} ({})", sealant.class, sealant.source, sealant.kind.say(context.words));
         one(ui, &sealant.name, &source, |ui| {
             Grid::new("sealant").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, sealant);
@@ -286,7 +282,7 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for paint in &context.assessment.catalog.paints {
-        one(ui, &paint.name, &format!("{} ({})", paint.source, paint.kind.words()), |ui| {
+        one(ui, &paint.name, &format!("{} ({})", paint.source, paint.kind.say(context.words)), |ui| {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
                 number(
@@ -339,17 +335,14 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for material in &context.assessment.catalog.materials {
-        let source = format!("{} ({})", material.source, material.kind.words());
+        let source = format!("{} ({})", material.source, material.kind.say(context.words));
         one(ui, &material.name, &source, |ui| {
             Grid::new("material").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, material);
-                let per = ("One piece is for", material.per.unit());
+                let unit = material.per.say(context.words);
+                let per = ("One piece is for", unit.as_str());
                 number(ui, context, material, per, (material.holds, 2, 1e-4..=1e6), |m, n| m.holds = n);
-                let label = format!(
-                    "Price, for {} {}",
-                    crate::measure::show_number(material.holds, 2),
-                    material.per.unit()
-                );
+                let label = format!("Price, for {} {}", crate::measure::show_number(material.holds, 2), unit);
                 price(ui, context, material, (&label, material.price), |m, amount, today| {
                     m.price = amount;
                     m.priced = Some(today);
@@ -365,12 +358,13 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
     remark(ui, context.palette, "Minutes of one person for a batch: least, likely and most.");
     for task in &context.assessment.catalog.tasks {
         let source = match task.source.as_str() {
-            "" => task.kind.words().to_owned(),
-            source => format!("{source} ({})", task.kind.words()),
+            "" => task.kind.say(context.words),
+            source => format!("{source} ({})", task.kind.say(context.words)),
         };
         one(ui, &task.name, &source, |ui| {
             Grid::new("task").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, task);
+                let unit = task.per.say(context.words);
                 let minutes = task.minutes;
                 let most = 100_000.0;
                 number(
@@ -402,14 +396,14 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     ui,
                     context,
                     task,
-                    ("A batch is", task.per.unit()),
+                    ("A batch is", unit.as_str()),
                     (task.batch, 2, 1e-4..=1e6),
                     |t, n| {
                         t.batch = n;
                     },
                 );
                 ui.label("");
-                ui.label(task.per.unit());
+                ui.label(unit);
                 ui.end_row();
             });
             remark(ui, context.palette, source.clone());

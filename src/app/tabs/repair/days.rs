@@ -11,6 +11,7 @@ use crate::app::widgets::remark;
 use crate::assess::{RepairOption, date_after};
 use crate::measure::show_date;
 use crate::repair::{Bar, Outcome};
+use crate::words::Say as _;
 
 /// Waits longer than this many days are drawn shorter.
 const LONG: f64 = 4.0;
@@ -63,7 +64,7 @@ struct Time {
 
 impl Time {
     fn new(bars: &[Bar]) -> Self {
-        let long = bars.iter().filter(|bar| bar.waiting && bar.end - bar.start > LONG);
+        let long = bars.iter().filter(|bar| bar.is_wait() && bar.end - bar.start > LONG);
         let long = long.map(|bar| (bar.start, bar.end)).collect();
         Self { long, last: bars.iter().map(|bar| bar.end).fold(1.0, f64::max).ceil() }
     }
@@ -113,16 +114,16 @@ fn one(ui: &mut Ui, context: &WindowContext<'_>, bar: &Bar, time: &Time) {
     ui.horizontal(|ui| {
         ui.allocate_ui_with_layout(vec2(NAMES, 16.0), Layout::left_to_right(Align::Center), |ui| {
             ui.set_min_width(NAMES);
-            ui.add(Label::new(RichText::new(&bar.name).size(11.5)).truncate());
+            ui.add(Label::new(RichText::new(bar.step.say(context.words)).size(11.5)).truncate());
         });
         let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 14.0), Sense::hover());
         draw(ui.painter(), context, bar, rect, time);
         response.on_hover_text(format!(
             "{}: day {} to day {}{}",
-            bar.name,
+            bar.step.say(context.words),
             bar.start.floor() + 1.0,
             bar.end.floor() + 1.0,
-            if bar.waiting { ", waiting" } else { "" }
+            if bar.is_wait() { ", waiting" } else { "" }
         ));
     });
 }
@@ -133,7 +134,7 @@ fn draw(painter: &Painter, context: &WindowContext<'_>, bar: &Bar, rect: Rect, t
         pos2(x(bar.start), rect.top() + 2.0),
         pos2(x(bar.end).max(x(bar.start) + 2.0), rect.bottom() - 2.0),
     );
-    if bar.waiting {
+    if bar.is_wait() {
         painter.rect_stroke(piece, 2, Stroke::new(1.0, context.palette.soft), StrokeKind::Inside);
         if bar.end - bar.start > LONG {
             let days = format!("{:.0} days", bar.end - bar.start);

@@ -6,7 +6,9 @@ use super::edit_plan;
 use crate::app::context::WindowContext;
 use crate::app::explain;
 use crate::app::widgets::remark;
-use crate::assess::{RepairOption, percent};
+use crate::assess::RepairOption;
+use crate::words::causes::chance_as_percent;
+use crate::words::{self, Say as _};
 
 /// The ways side by side, a line each; the one with the least expected cost is marked.
 pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -37,8 +39,8 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, format!("Afterwards: {}. Meanwhile: {}.", option.look, option.upset));
     }
     if let Some(choice) = &context.assessment.choice {
-        ui.add(Label::new(&choice.why).wrap());
-        for change in &choice.changes {
+        ui.add(Label::new(words::options::best(context.assessment, choice, context.words)).wrap());
+        for change in words::options::changes(context.assessment, choice, context.words) {
             remark(ui, context.palette, change);
         }
         super::risk_plot::risk_plot(ui, context, choice);
@@ -64,7 +66,8 @@ fn way(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Rep
         }
     });
     if let Some(reason) = &option.not_possible {
-        ui.label(RichText::new("not here").small().color(context.palette.soft)).on_hover_text(reason);
+        ui.label(RichText::new("not here").small().color(context.palette.soft))
+            .on_hover_text(reason.say(context.words));
         return;
     }
     let total = RichText::new(option.price.total.show_rough(&currency));
@@ -81,7 +84,7 @@ fn way(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Rep
             ui.label("–").on_hover_text("Nothing is mended, so nothing can fail again.");
         }
         Some(risk) => {
-            let shown = RichText::new(percent(risk.chance));
+            let shown = RichText::new(chance_as_percent(risk.chance, context.words));
             explain::number(ui, context, "Chance of a callback", shown, || explain::chance(context, option));
         }
     }

@@ -10,6 +10,7 @@ use crate::assess::RepairOption;
 use crate::job::fields::{self, At};
 use crate::measure::{Money, Percent};
 use crate::repair::{Plan, PriceLine, Shares};
+use crate::words::Say as _;
 
 pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let (plan, price) = (&context.job.plan, &option.price);
@@ -52,11 +53,15 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
             }
             ui.end_row();
             for (&line, &shares) in &payers.lines {
-                ui.label(line.words());
+                ui.label(line.say(context.words));
                 share_entry(ui, context, "Contractor", Some(line), shares);
                 share_entry(ui, context, "Supplier", Some(line), shares);
                 if Icon::Remove
-                    .button(ui, &format!("Share {} as the rest", line.words().to_lowercase()), true)
+                    .button(
+                        ui,
+                        &format!("Share {} as the rest", line.say(context.words).to_lowercase()),
+                        true,
+                    )
                     .clicked()
                 {
                     edit_plan(context, "Who pays a line", move |plan| {
@@ -73,7 +78,7 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let combo = ComboBox::from_id_salt("line").selected_text("Share a line otherwise").width(170.0);
     let response = combo.show_ui(ui, |ui| {
         for line in free {
-            if ui.selectable_label(false, line.words()).clicked() {
+            if ui.selectable_label(false, line.say(context.words)).clicked() {
                 edit_plan(context, "Who pays a line", move |plan| {
                     plan.payers.lines.insert(line, plan.payers.overall());
                 });
@@ -97,7 +102,7 @@ fn share_entry(
         false => (shares.supplier, shares.contractor),
     };
     let name = match line {
-        Some(line) => format!("{who}'s share of {}", line.words().to_lowercase()),
+        Some(line) => format!("{who}'s share of {}", line.say(context.words).to_lowercase()),
         None => format!("{who}'s share"),
     };
     let range = 0.0..=(100.0 - other.to_pct()).max(0.0);

@@ -8,6 +8,7 @@ use crate::app::widgets::remark;
 use crate::assess::RepairOption;
 use crate::job::fields::{self, At};
 use crate::measure::{Money, show_number};
+use crate::words::Say as _;
 
 /// The build-up, line by line.
 pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
@@ -21,7 +22,7 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
             ui.end_row();
         };
         for line in &price.lines {
-            row(line.line.words(), &line.how, line.amount);
+            row(&line.line.say(context.words), &line.basis.say(context.words), line.amount);
         }
         let between =
             format!("{} to {} four times in five", money(price.spread.low), money(price.spread.high));
@@ -60,8 +61,9 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
             option.cost.at(0.9).show_rough(currency),
         ),
     );
-    let most = option.cost.swings.first().map_or(1.0, |(_, swing)| swing.to_units());
-    for (of, swing) in option.cost.swings.iter().take(6) {
+    let most = option.cost.drivers.first().map_or(1.0, |(_, swing)| swing.to_units());
+    for (driver, swing) in option.cost.drivers.iter().take(6) {
+        let of = &driver.say(context.words);
         ui.horizontal(|ui| {
             let (name, label) = ui.allocate_exact_size(vec2(190.0, 16.0), Sense::hover());
             let painter = ui.painter().with_clip_rect(name);

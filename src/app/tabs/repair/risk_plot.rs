@@ -3,8 +3,9 @@
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::app::context::WindowContext;
-use crate::assess::percent;
 use crate::assess::{Choice, RepairOption};
+use crate::words::Words;
+use crate::words::causes::chance_as_percent;
 
 /// Room for the figures beside and under the plot.
 const LEFT: f32 = 44.0;
@@ -44,7 +45,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
     for (at, option) in &options {
         dot(&painter, context, choice, place(option), *at, option, &mut labels);
     }
-    hover(&response, &options, place);
+    hover(&response, &options, place, context.words);
     let names = options.iter().map(|(at, option)| format!("{} {}", at + 1, option.name)).collect::<Vec<_>>();
     response.widget_info(|| {
         let words = format!("Price against chance of a callback: {}", names.join(", "));
@@ -122,16 +123,17 @@ fn hover(
     response: &eframe::egui::Response,
     options: &[(usize, &RepairOption)],
     place: impl Fn(&RepairOption) -> Pos2,
+    words: &Words,
 ) {
     let Some(pointer) = response.hover_pos() else { return };
     let near = options.iter().filter(|(_, option)| place(option).distance(pointer) < 12.0);
-    let words: Vec<String> = near
+    let lines: Vec<String> = near
         .map(|(at, option)| {
             let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
-            format!("{} {}: {}", at + 1, option.name, percent(chance))
+            format!("{} {}: {}", at + 1, option.name, chance_as_percent(chance, words))
         })
         .collect();
-    if !words.is_empty() {
-        response.clone().on_hover_text(words.join("\n"));
+    if !lines.is_empty() {
+        response.clone().on_hover_text(lines.join("\n"));
     }
 }

@@ -8,14 +8,15 @@ use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::job::fields::{self, At};
-use crate::measure::{Minutes, ThreePoint, parse_number, show_number};
+use crate::measure::{Minutes, Quantity, ThreePoint, parse_number, show_number};
 use crate::repair::Trial;
+use crate::words::{Say as _, say};
 
 /// One section, scraped against the clock.
 fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
     let now = job.plan.trial.clone();
-    context.scroll_if_requested(ui, EntryPlace::Trial);
+    context.scroll_if_requested(ui, EntryPlace::TimedSection);
     ui.horizontal(|ui| {
         term(
             ui,
@@ -77,19 +78,27 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
             ui.push_id(index, |ui| {
                 ui.set_max_width(190.0);
                 ui.add(Label::new(RichText::new(&task.name).small()).wrap())
-                    .on_hover_text(format!("Rate: {}", task.basis));
+                    .on_hover_text(task.basis.say(context.words));
             });
             ui.label(show_number(task.batches, 1));
-            let id = task.id.clone();
+            let (id, words) = (task.id.clone(), context.words);
             let shown = show_number(task.minutes.likely, 1);
             let typed = ui.push_id(("minutes", index), |ui| {
                 entry(ui, &format!("Minutes: {}", task.name), &shown, 48.0, |text| match text.trim() {
                     "" => Ok(None),
-                    text => match parse_number(text).map_err(|error| error.to_string())? {
+                    text => match parse_number(text).map_err(|error| error.say(words))? {
                         minutes if (0.01..=10_000.0).contains(&minutes) => Ok(Some(minutes)),
-                        _ => Err(format!(
-                            "“{text}” is not between 0.01 and 10000. Leave it empty for the shelf's rate"
-                        )),
+                        _ => {
+                            let (low, high) = (Quantity::Number(0.01), Quantity::Number(10_000.0));
+                            let text = text.to_owned();
+                            Err(say!(
+                                words,
+                                "entry-minutes-out-of-range",
+                                text = &text,
+                                low = low,
+                                high = high
+                            ))
+                        }
                     },
                 })
             });
@@ -122,7 +131,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
 /// What the trial does to the rate and to the rest of the job.
 fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let timed = context.job.plan.trial.as_ref().and_then(|trial| trial.minutes);
-    let Some(task) = option.tasks.iter().find(|task| task.basis.starts_with("your timed section")) else {
+    let Some(task) = option.tasks.iter().find(|task| task.basis.is_timed()) else {
         return;
     };
     let Some(timed) = timed.map(Minutes::to_minutes) else { return };
@@ -133,12 +142,12 @@ fn trial_words(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) 
         ui,
         context.palette,
         format!(
-            "{} takes {} h in all, {} h of it still to come (± {} h four times in five): {}.",
+            "{} takes {} h in all, {} h of it still to come (± {} h four times in five). {}",
             task.name,
             show_number(all, 1),
             show_number(rest, 1),
             show_number(spread, 1),
-            task.basis
+            task.basis.say(context.words)
         ),
     );
 }

@@ -101,10 +101,8 @@ fields! {
     ACCESS = "access", "plan.site.height", Job, Kind::Choice;
     /// How the old caulk comes out.
     OLD_CAULK = "old-caulk", "plan.site.old_sealant", Job, Kind::Choice;
-    /// Whether the room is furnished.
-    FURNISHED = "furnished", "plan.site.furnished", Job, Kind::Choice;
-    /// Whether the room is tight to get to or work in.
-    TIGHT_ACCESS = "tight-access", "plan.site.tight", Job, Kind::Choice;
+    /// Whether the room is furnished, and whether it is tight to get to or work in.
+    ROOM_STATE = "room-state", "plan.site.furnished|tight", Job, Kind::Choice;
     /// The section that was timed.
     TIMED_SECTION = "timed-section", "plan.trial.section", Job, Kind::Choice;
     /// Minutes that a timed section took one person.

@@ -1,25 +1,31 @@
 //! The assessment for other programs: JSON with units in the key names.
 //!
-//! Keys are stable: new ones may be added, none changes its meaning. The README lists them, and
-//! `assets/assessment.schema.json` is their JSON Schema, made from the types here.
+//! Keys are stable: new ones may be added, none changes its meaning. What comes in words is US English
+//! and may change. The README lists the keys, and `assets/assessment.schema.json` is their JSON Schema,
+//! made from the types here.
 
 mod fill;
 
 use schemars::JsonSchema;
 use serde::Serialize;
 
-pub(in crate::assess) use fill::{mm, pct, round};
+pub(super) use fill::{mm, pct, plain, round};
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Report {
+    /// Format of this report; a program that reads it need only ask whether it knows this number. It goes
+    /// up when a key changes its meaning or goes away.
+    pub format: u32,
+    /// Version of the program that wrote it.
+    pub version: &'static str,
     /// Title of the job.
     pub title: String,
     /// Day of the visit.
     pub visited: String,
-    /// The answer in one or two sentences.
+    /// The answer in a few sentences.
     pub answer: String,
-    /// Why it happened, in a sentence.
+    /// Why it happened, in a few sentences; empty while unknown.
     pub cause: String,
     /// Whether there is an answer at all.
     pub complete: bool,
@@ -37,7 +43,7 @@ pub struct Report {
     pub sections: Vec<SectionReport>,
     /// The weeks to seal in.
     pub season: Option<SeasonReport>,
-    /// The ways to mend it.
+    /// The repair options.
     pub options: Vec<OptionReport>,
     /// Which costs least with callbacks, and what would change that.
     pub choice: Option<ChoiceReport>,
@@ -45,12 +51,12 @@ pub struct Report {
     pub later: Vec<VisitReport>,
 }
 
-/// Which way costs least.
+/// Which option costs least.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct ChoiceReport {
     /// Its key.
     pub best: String,
-    /// Keys of the ways that no other beats in both price and chance, cheapest first.
+    /// Keys of the options that no other beats in both price and chance, cheapest first.
     pub front: Vec<String>,
     /// Which and why.
     pub why: String,
@@ -181,7 +187,7 @@ pub struct SectionReport {
     pub installed_at_low_pct: Option<f64>,
     /// Upper end of its 90 % interval.
     pub installed_at_high_pct: Option<f64>,
-    /// That moisture against the lumber marks.
+    /// That moisture against the lumber marks, in a sentence; empty where it is not known.
     pub installed_words: String,
     /// Share of the gap that the coming year closes by itself.
     pub closes_by_itself_pct: f64,
@@ -230,7 +236,7 @@ pub struct SeasonReport {
     pub never_m: f64,
 }
 
-/// One way to mend it.
+/// One repair option.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct OptionReport {
     /// Its key.
@@ -273,7 +279,7 @@ pub struct OptionReport {
     pub tasks: Vec<TaskReport>,
     /// Buying list.
     pub materials: Vec<MaterialReport>,
-    /// Cost of labour and materials that is not passed in 10, 50, 80 and 90 % of the trials.
+    /// Cost of labor and materials that is not passed in 10, 50, 80 and 90 % of the trials.
     pub cost_percentiles: CostReport,
     /// What drives that cost, most first.
     pub swings: Vec<SwingReport>,
@@ -328,7 +334,7 @@ pub struct ReadingReport {
     pub opens_pct: Option<f64>,
 }
 
-/// Percentiles of the cost of labour and materials.
+/// Percentiles of the cost of labor and materials.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct CostReport {
     /// Not passed in a tenth of the trials.
@@ -344,9 +350,9 @@ pub struct CostReport {
 /// What one thing does to the cost.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct SwingReport {
-    /// The task or what else it is.
+    /// The task, or material prices.
     pub of: String,
-    /// By how much the cost goes up from its 10th to its 90th percentile.
+    /// By how much the cost rises when that goes from its 10th to its 90th percentile.
     pub swing: String,
 }
 
@@ -372,7 +378,7 @@ pub struct PriceReport {
     pub wage: String,
     /// An hour with what comes on top of the wage.
     pub labour_rate: String,
-    /// Labour.
+    /// Labor.
     pub labour: String,
     /// Materials.
     pub materials: String,
@@ -380,11 +386,11 @@ pub struct PriceReport {
     pub equipment: String,
     /// Overhead.
     pub overhead: String,
-    /// What covers a worse turn than expected.
+    /// What covers work that turns out to cost more than expected.
     pub contingency: String,
     /// Profit.
     pub profit: String,
-    /// What is missing to the least charge.
+    /// What is missing to the minimum charge.
     pub minimum: String,
     /// Tax.
     pub tax: String,
@@ -411,7 +417,7 @@ pub struct PriceReport {
 /// A task.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct TaskReport {
-    /// Its id on the shelf.
+    /// Its id in the catalog.
     pub task: String,
     /// What is done.
     pub name: String,

@@ -1,81 +1,99 @@
 //! Filling the report from a job and its assessment.
 
-use super::super::Assessment;
-use super::super::answer::{date_after, window_words};
-use super::super::causes::{ClueWords, Diagnosis};
-use super::super::follow_up::{LaterReading, VisitOutcome};
-use super::super::options::RepairOption;
 use super::{
     BarReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport, LayoutReport,
     MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport, Report,
     SeasonReport, SectionReport, SwingReport, TaskReport, VisitReport,
 };
+use crate::assess::{
+    Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
+    SealTime, VisitOutcome, date_after,
+};
 use crate::cause::Cause;
 use crate::job::{Job, Problem};
-use crate::measure::{Length, Moisture, Money, Units};
+use crate::measure::{Length, Moisture, Money};
 use crate::repair::{CutPattern, CuttingList, PriceLine};
+use crate::words::{Say, Words, answer, causes as cause_words, options as option_words};
+
+/// The format of the report.
+const FORMAT: u32 = 1;
 
 /// Rounds for print: a report has no more digits than the figures deserve.
-pub(in crate::assess) fn round(value: f64, decimals: i32) -> f64 {
+pub(in crate::export) fn round(value: f64, decimals: i32) -> f64 {
     let scale = 10_f64.powi(decimals);
     let rounded = (value * scale).round() / scale;
     if rounded == 0.0 { 0.0 } else { rounded }
 }
 
-pub(in crate::assess) fn mm(length: Length) -> f64 {
+pub(in crate::export) fn mm(length: Length) -> f64 {
     round(length.to_mm(), 3)
 }
 
-pub(in crate::assess) fn pct(moisture: Moisture) -> f64 {
+pub(in crate::export) fn pct(moisture: Moisture) -> f64 {
     round(moisture.to_pct(), 2)
 }
 
-fn amount(money: Money) -> String {
-    money.show("").replace(',', "").replace('−', "-")
+/// An amount without a currency: `1234.50`.
+pub(in crate::export) fn plain(money: Money) -> String {
+    money.plain()
 }
 
 impl Report {
-    /// The report on `assessment`, which is the assessment of `job`. `unread` is what could not be read of
-    /// its file.
+    /// The report on an assessment. `unread` is what could not be read of the job's file.
     pub fn new(assessment: &Assessment, unread: &[Problem]) -> Self {
         let job = &*assessment.job;
-        let words = crate::words::Words::us_english(job.units, &job.plan.prices.currency);
+        let words = &Words::of_job(&assessment.job);
         let problem = |problem: &Problem| ProblemReport {
             severity: problem.severity.key(),
-            place: problem.place(job, &words),
-            what: problem.what(&words),
-            fix: problem.fix(&words),
+            place: problem.place(job, words),
+            what: problem.what(words),
+            fix: problem.fix(words),
         };
         Self {
+            format: FORMAT,
+            version: env!("CARGO_PKG_VERSION"),
             title: job.title.clone(),
             visited: job.visited.to_string(),
-            answer: assessment.answer.headline.clone(),
-            cause: assessment.answer.cause.clone(),
-            complete: assessment.answer.complete,
-            missing: assessment.answer.missing.iter().map(ToString::to_string).collect(),
+            answer: answer::headline(assessment, words),
+            cause: answer::cause(assessment, words),
+            complete: assessment.answer.is_complete(),
+            missing: missing(assessment, words),
             problems: unread.iter().chain(&assessment.problems).map(problem).collect(),
             layout: LayoutReport::new(assessment),
             opening: OpeningReport::new(assessment),
-            causes: assessment.causes.as_ref().map(CausesReport::new),
-            sections: (0..assessment.sections.len()).map(|at| SectionReport::new(assessment, at)).collect(),
+            causes: assessment.causes.as_ref().map(|causes| CausesReport::new(assessment, causes, words)),
+            sections: (0..assessment.sections.len())
+                .map(|at| SectionReport::new(assessment, at, words))
+                .collect(),
             season: assessment.season.as_ref().map(|season| SeasonReport {
-                best: window_words(job, season.best, season.weeks.len()),
+                best: SealTime::best(job, season).say(words),
                 best_from: date_after(job, season.best.low * 7).to_string(),
                 best_to: date_after(job, season.best.high * 7 + 6).to_string(),
                 sealed_on: date_after(job, assessment.seal_day).to_string(),
                 best_holds_pct: round(100.0 * season.share(season.best_week()), 1),
                 never_m: round(season.never.to_m(), 3),
             }),
-            options: assessment.options.iter().map(|option| OptionReport::new(job, option)).collect(),
-            later: assessment.follow_up.iter().map(VisitReport::new).collect(),
+            options: assessment.options.iter().map(|option| OptionReport::new(job, option, words)).collect(),
+            later: assessment.follow_up.iter().map(|visit| VisitReport::new(visit, words)).collect(),
             choice: assessment.choice.as_ref().map(|choice| ChoiceReport {
                 best: choice.best.key(),
                 front: choice.front.iter().map(|method| method.key()).collect(),
-                why: choice.why.clone(),
-                changes: choice.changes.clone(),
+                why: option_words::best(assessment, choice, words),
+                changes: option_words::changes(assessment, choice, words),
             }),
         }
     }
+}
+
+/// What is missing, an order each.
+fn missing(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let entries = assessment.answer.missing.iter();
+    entries.map(|entry| answer::missing(assessment, *entry, words)).collect()
+}
+
+/// The reading that would settle the cause.
+fn settling(assessment: &Assessment, reading: InformativeReading, words: &Words) -> String {
+    answer::missing(assessment, MissingEntry::ForTheCause(reading), words)
 }
 
 impl LayoutReport {
@@ -117,11 +135,11 @@ impl OpeningReport {
 }
 
 impl CausesReport {
-    fn new(causes: &Diagnosis) -> Self {
+    fn new(assessment: &Assessment, causes: &Diagnosis, words: &Words) -> Self {
         let one =
             |cause: Cause| CauseReport { cause: cause.key(), chance_pct: round(100.0 * causes.of(cause), 1) };
-        let clue = |clue: &ClueWords| ClueReport {
-            seen: clue.seen.clone(),
+        let clue = |clue: &ClueFinding| ClueReport {
+            seen: clue.evidence.say(words),
             argues_for: clue.argues_for.map(|(cause, _)| cause.key()),
             odds_times: clue.argues_for.map(|(_, factor)| round(factor, 2)),
             argues_against: clue.argues_against.map(|(cause, _)| cause.key()),
@@ -131,13 +149,13 @@ impl CausesReport {
             main: causes.main().0.key(),
             odds: Cause::ALL.into_iter().map(one).collect(),
             clues: causes.clues.iter().map(clue).collect(),
-            settling: causes.most_informative_reading.as_ref().map(|(words, _)| words.clone()),
+            settling: causes.most_informative.map(|reading| settling(assessment, reading, words)),
         }
     }
 }
 
 impl SectionReport {
-    fn new(assessment: &Assessment, at: usize) -> Self {
+    fn new(assessment: &Assessment, at: usize, words: &Words) -> Self {
         let job = &*assessment.job;
         let (state, row) = (&assessment.sections[at], assessment.rows[at]);
         let surface = &job.surfaces[state.surface];
@@ -161,7 +179,9 @@ impl SectionReport {
             installed_at_pct: state.origin.map(|o| pct(o.moisture)),
             installed_at_low_pct: state.origin.map(|o| pct(o.interval.low)),
             installed_at_high_pct: state.origin.map(|o| pct(o.interval.high)),
-            installed_words: state.origin_words.clone(),
+            installed_words: state.against_marks.map_or_else(String::new, |against| {
+                cause_words::marks(against, &assessment.catalog.marks, words)
+            }),
             closes_by_itself_pct: round(100.0 * state.closes_by_itself(), 1),
             narrowest_gap_mm: mm(state.year_gap.0),
             widest_gap_mm: mm(state.year_gap.1),
@@ -181,7 +201,7 @@ impl SectionReport {
 }
 
 impl VisitReport {
-    fn new(assessment: &VisitOutcome) -> Self {
+    fn new(visit: &VisitOutcome, words: &Words) -> Self {
         let one = |reading: &LaterReading| ReadingReport {
             joint: format!("{} {}", reading.surface, reading.joint),
             measured_mm: mm(reading.width),
@@ -192,10 +212,10 @@ impl VisitReport {
             opens_pct: reading.chance.map(|chance| round(100.0 * chance, 2)),
         };
         Self {
-            on: assessment.on.to_string(),
-            after_work: assessment.after_work,
-            words: assessment.words.clone(),
-            readings: assessment.readings.iter().map(one).collect(),
+            on: visit.on.to_string(),
+            after_work: visit.after_work,
+            words: visit.verdict.say(words),
+            readings: visit.readings.iter().map(one).collect(),
         }
     }
 }
@@ -212,7 +232,7 @@ fn cuts(job: &Job, list: &CuttingList) -> Vec<CutReport> {
 }
 
 impl OptionReport {
-    fn new(job: &Job, option: &RepairOption) -> Self {
+    fn new(job: &Job, option: &RepairOption, words: &Words) -> Self {
         let price = &option.price;
         let risk = option.callback.as_ref();
         let percent = |share: f64| round(100.0 * share, 2);
@@ -220,7 +240,7 @@ impl OptionReport {
             method: option.method.key(),
             name: option.name.clone(),
             chosen: option.method == job.plan.chosen,
-            not_possible: option.not_possible.clone(),
+            not_possible: option.not_possible.map(|reason| reason.say(words)),
             labour_hours: round(option.hours.to_h(), 2),
             crew_days: option.schedule.crew_days,
             calendar_days: option.schedule.calendar_days,
@@ -232,29 +252,29 @@ impl OptionReport {
             callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),
             opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
-            expected_cost: option.expected.map(amount),
+            expected_cost: option.expected.map(plain),
             look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
-                wage: amount(job.plan.prices.labor),
-                labour_rate: amount(job.plan.prices.hour()),
-                labour: amount(price.of(PriceLine::Labour)),
-                materials: amount(price.of(PriceLine::Materials)),
-                equipment: amount(price.of(PriceLine::Equipment)),
-                overhead: amount(price.of(PriceLine::Overhead)),
-                contingency: amount(price.of(PriceLine::Contingency)),
-                profit: amount(price.of(PriceLine::Profit)),
-                minimum: amount(price.of(PriceLine::Minimum)),
-                tax: amount(price.of(PriceLine::Tax)),
-                rounding: amount(price.of(PriceLine::Rounding)),
-                total: amount(price.total),
+                wage: plain(job.plan.prices.labor),
+                labour_rate: plain(job.plan.prices.hour()),
+                labour: plain(price.of(PriceLine::Labor)),
+                materials: plain(price.of(PriceLine::Materials)),
+                equipment: plain(price.of(PriceLine::Equipment)),
+                overhead: plain(price.of(PriceLine::Overhead)),
+                contingency: plain(price.of(PriceLine::Contingency)),
+                profit: plain(price.of(PriceLine::Profit)),
+                minimum: plain(price.of(PriceLine::Minimum)),
+                tax: plain(price.of(PriceLine::Tax)),
+                rounding: plain(price.of(PriceLine::Rounding)),
+                total: plain(price.total),
                 margin_pct: round(price.margin.to_pct(), 2),
-                deposit: amount(price.deposit),
-                total_low: amount(price.spread.low),
-                total_high: amount(price.spread.high),
-                contractor: amount(price.contractor),
-                supplier: amount(price.supplier),
-                owner: amount(price.owner),
+                deposit: plain(price.deposit),
+                total_low: plain(price.spread.low),
+                total_high: plain(price.spread.high),
+                contractor: plain(price.contractor),
+                supplier: plain(price.supplier),
+                owner: plain(price.owner),
             },
             tasks: option
                 .tasks
@@ -264,38 +284,38 @@ impl OptionReport {
                     name: task.name.clone(),
                     hours: round(task.hours.mean.to_h(), 3),
                     hours_sd: round(task.hours.sd.to_h(), 3),
-                    basis: task.basis.clone(),
+                    basis: task.basis.say(words),
                 })
                 .collect(),
             materials: option
                 .materials
                 .iter()
                 .map(|line| MaterialReport {
-                    name: line.label(Units::Millimeters),
+                    name: line.say(words),
                     pieces: line.pieces,
-                    price: amount(line.price),
-                    amount: amount(line.amount),
+                    price: plain(line.price),
+                    amount: plain(line.amount),
                 })
                 .collect(),
             cost_percentiles: CostReport {
-                p10: amount(option.cost.at(0.1)),
-                p50: amount(option.cost.at(0.5)),
-                p80: amount(option.cost.at(0.8)),
-                p90: amount(option.cost.at(0.9)),
+                p10: plain(option.cost.at(0.1)),
+                p50: plain(option.cost.at(0.5)),
+                p80: plain(option.cost.at(0.8)),
+                p90: plain(option.cost.at(0.9)),
             },
             swings: option
                 .cost
-                .swings
+                .drivers
                 .iter()
-                .map(|(of, swing)| SwingReport { of: of.clone(), swing: amount(*swing) })
+                .map(|(driver, swing)| SwingReport { of: driver.say(words), swing: plain(*swing) })
                 .collect(),
             schedule: option
                 .schedule
                 .bars
                 .iter()
                 .map(|bar| BarReport {
-                    step: bar.name.clone(),
-                    waiting: bar.waiting,
+                    step: bar.step.say(words),
+                    waiting: bar.is_wait(),
                     start_days: round(bar.start, 3),
                     end_days: round(bar.end, 3),
                 })

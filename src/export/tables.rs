@@ -2,11 +2,10 @@
 
 use serde::Serialize;
 
-use super::Assessment;
-use super::answer::date_after;
-use super::report::{mm, pct, round};
-use super::sections::{JointState, visit_day};
-use crate::measure::Units;
+use super::report::{mm, pct, plain, round};
+use crate::assess::{Assessment, JointState, date_after, visit_day};
+use crate::surface::JointKind;
+use crate::words::{Say as _, Words};
 
 #[derive(Serialize)]
 struct JointRow<'a> {
@@ -37,7 +36,7 @@ impl<'a> JointRow<'a> {
             surface: &surface.name,
             section: &surface.sections[joint.section].name,
             joint: &joint.label,
-            kind: joint.kind.words(),
+            kind: kind(joint.kind),
             length_mm: mm(joint.length()),
             gap_mm: state.gap.map(|g| mm(g.gap.mean)),
             gap_sd_mm: state.gap.map(|g| mm(g.gap.sd)),
@@ -51,6 +50,16 @@ impl<'a> JointRow<'a> {
             shear_pct: state.demand.map(|d| round(d.shear.to_pct(), 1)),
             holds: state.holds,
         }
+    }
+}
+
+/// The kind of a joint as the table has it: a key, although it reads like words.
+const fn kind(kind: JointKind) -> &'static str {
+    match kind {
+        JointKind::BoardEdge => "board to board",
+        JointKind::BoardEnd => "board end",
+        JointKind::Divider => "board to divider",
+        JointKind::Perimeter => "perimeter",
     }
 }
 
@@ -72,7 +81,7 @@ pub fn joints_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
 pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-    let job = &*assessment.job;
+    let job = &assessment.job;
     let mut writer = csv::Writer::from_writer(Vec::new());
     let mut header: Vec<String> =
         ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
@@ -107,11 +116,12 @@ fn finish(writer: csv::Writer<Vec<u8>>) -> Result<String, csv::Error> {
     Ok(String::from_utf8_lossy(&bytes).into_owned())
 }
 
-/// The tasks of the chosen way as CSV.
+/// The tasks of the chosen option as CSV.
 ///
 /// # Errors
 /// If the table cannot be written.
 pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
+    let words = Words::of_job(&assessment.job);
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record([
         "task",
@@ -135,29 +145,28 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
             task.hours.sd.to_h(),
         ];
         let numbers = numbers.map(|number| round(number, 3).to_string());
-        let words = [task.id.clone(), task.name.clone()].into_iter();
-        table.write_record(words.chain(numbers).chain([task.basis.clone()]))?;
+        let names = [task.id.clone(), task.name.clone()].into_iter();
+        table.write_record(names.chain(numbers).chain([task.basis.say(&words)]))?;
     }
     finish(table)
 }
 
-/// The buying list of the chosen way as CSV, amounts in the job's currency.
+/// The buying list of the chosen option as CSV, amounts in the job's currency.
 ///
 /// # Errors
 /// If the table cannot be written.
 pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
-    let job = &*assessment.job;
+    let (job, words) = (&assessment.job, Words::of_job(&assessment.job));
     let mut table = csv::Writer::from_writer(vec![]);
     table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {
-        let money = |amount: crate::measure::Money| amount.show("").replace(',', "").replace('−', "-");
         table.write_record([
-            line.label(Units::Millimeters),
+            line.say(&words),
             line.pieces.to_string(),
-            money(line.price),
-            money(line.amount),
+            plain(line.price),
+            plain(line.amount),
             job.plan.prices.currency.clone(),
-            line.basis.clone(),
+            line.basis.say(&words),
         ])?;
     }
     finish(table)

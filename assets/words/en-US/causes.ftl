@@ -1,0 +1,81 @@
+### Why the joints opened: the causes, their chances, the clues.
+
+cause-label =
+    { $cause ->
+        [wet_at_install] Boards too wet at install
+        [seasonal] Ordinary seasonal movement
+        [weak_sealant] Sealant failed below its rating
+        [framing_moved] Framing or fastening moved
+        [wetted_and_dried] Boards that got wet
+       *[bonded_groups] Boards stuck together in groups
+    }
+cause-explained =
+    { $cause ->
+        [wet_at_install] The boards dried to what the room keeps them at, and each one left a gap as wide as it shrank.
+        [seasonal] Boards that were dry enough at install narrow in the dry months and widen again in the humid ones.
+        [weak_sealant] The movement is what any good bead takes, but this one failed at small openings.
+        [framing_moved] One line stands open far more than the ones beside it: what carries the boards moved.
+        [wetted_and_dried] Boards that get wet swell, crush each other’s edges, and leave wider gaps when they dry.
+       *[bonded_groups] Paint or sealant holds boards together: the movement of several shows at one joint, and the rest stay shut.
+    }
+
+chance-odds =
+    { $odds ->
+        [certain] all but certain
+        [nineteen_in_twenty] 19 in 20
+        [tenths] about { $tenths } in 10
+        [even] about even
+        [one_in_twenty] about 1 in 20
+       *[unlikely] unlikely
+    }
+chance-percent =
+    { $band ->
+        [over] over { $percent }
+        [under] under { $percent }
+       *[plain] { $percent }
+    }
+
+cause-clue-mean-gap = The average gap is { $mean }; boards that were dry enough at install would show { $dry } today.
+cause-clue-pattern =
+    { $closed ->
+        [0] Of { $measured } joints measured, none is closed; the widest is { $widest }.
+        [one] Of { $measured } joints measured, 1 is closed; the widest is { $widest }.
+       *[other] Of { $measured } joints measured, { $closed } are closed; the widest is { $widest }.
+    }
+cause-clue-moisture = The boards are at { $now } moisture, as this room makes them.
+cause-clue-moisture-differs = The boards are at { $now } moisture; this room would make them { $room }.
+cause-clue-failures =
+    { $failure ->
+        [one_side] { $count ->
+            [one] 1 bead lost adhesion on one side.
+           *[other] { $count } beads lost adhesion on one side.
+        }
+        [split] { $count ->
+            [one] 1 bead split in the middle.
+           *[other] { $count } beads split in the middle.
+        }
+        [paint_torn] { $count ->
+            [one] The paint tore over 1 bead.
+           *[other] The paint tore over { $count } beads.
+        }
+        [squeezed_out] { $count ->
+            [one] 1 bead was squeezed out.
+           *[other] { $count } beads were squeezed out.
+        }
+       *[whole] { $count ->
+            [one] 1 bead is whole.
+           *[other] { $count } beads are whole.
+        }
+    }
+
+cause-mark-driest = That is as dry as the { $meets } stamp promises.
+cause-mark-between =
+    { $surely ->
+        [yes] That is within what the { $meets } stamp allows, but wetter than { $misses }.
+       *[no] That is within what the { $meets } stamp allows, but probably wetter than { $misses }.
+    }
+cause-mark-green =
+    { $surely ->
+        [yes] That is green lumber: wetter than { $misses } allows.
+       *[no] That is probably green lumber: wetter than { $misses } allows.
+    }

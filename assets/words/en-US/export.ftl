@@ -1,0 +1,8 @@
+### Writing files for other programs.
+
+export-folder-failed = Can’t make the folder “{ $path }”: { $reason }. Choose another folder.
+export-file-failed = Can’t write “{ $path }”: { $reason }. Choose another folder.
+export-table-failed = A table can’t be made: { $reason }.
+export-json-failed = The JSON can’t be made: { $reason }.
+export-picture-failed = A picture can’t be made: { $reason }.
+export-drawing-failed = The drawing can’t be made: { $reason }.

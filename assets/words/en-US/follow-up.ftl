@@ -1,0 +1,29 @@
+### Later visits against what was forecast.
+
+follow-up-nothing-measured = Nothing has been measured yet.
+follow-up-too-soon = Too soon to tell: the driest weeks are still to come.
+follow-up-out-of-range = This visit is before the first one or more than three years after it: nothing was forecast for it.
+follow-up-no-forecast = Nothing was forecast for these joints.
+follow-up-forecast =
+    { $side ->
+        [narrower] { $inside } of { $of } gaps are inside the forecast range, on average { $off } narrower than forecast.
+       *[wider] { $inside } of { $of } gaps are inside the forecast range, on average { $off } wider than forecast.
+    }
+follow-up-forecast-holds = The forecast holds.
+follow-up-forecast-fails = The forecast does not hold: look for water, for a change in the heating, or for the wrong species.
+follow-up-opened =
+    { $open ->
+        [one] 1 of { $of } joints checked has opened.
+       *[other] { $open } of { $of } joints checked have opened.
+    }
+follow-up-opened-expected =
+    { $open ->
+        [one] 1 of { $of } joints checked has opened; { $expected } were expected.
+       *[other] { $open } of { $of } joints checked have opened; { $expected } were expected.
+    }
+follow-up-surprise =
+    { $surprise ->
+        [too_many] That is more than chance explains. Find out why before sealing again.
+        [fewer] That is fewer than feared.
+       *[as_expected] That is about as expected.
+    }

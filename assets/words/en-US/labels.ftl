@@ -1,0 +1,40 @@
+### Labels of what can be noted and of what figures rest on.
+
+label-source-kind =
+    { $kind ->
+        [published] published
+        [from_memory] published, quoted from memory
+        [common_practice] common practice, no source
+       *[assumption] assumption
+    }
+label-coefficient-printed = { $source } ({ label-source-kind })
+label-coefficient-worked-out = worked out from { $source } ({ label-source-kind })
+label-failure =
+    { $failure ->
+        [not_noted] not noted
+        [whole] whole
+        [one_side] lost adhesion on one side
+        [split] split in the middle
+        [paint_torn] paint torn
+       *[squeezed_out] squeezed out
+    }
+label-meter-setting =
+    { $setting ->
+        [this_species] this species
+        [other_species] another species
+       *[unknown] not known
+    }
+label-joint-kind =
+    { $kind ->
+        [board_edge] board to board
+        [board_end] board end
+        [divider] board to trim break
+       *[perimeter] perimeter
+    }
+label-bead =
+    { $state ->
+        [pulled] bead stretched { $asked }, limit { $limit }
+        [squeezed] bead squeezed { $asked }, limit { $limit }
+        [torn] bead torn: stretched { $asked }, limit { $limit }
+       *[out] bead squeezed out: { $asked }, limit { $limit }
+    }

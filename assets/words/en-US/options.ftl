@@ -1,0 +1,75 @@
+### Repair options: why one is out of the question, which is best, where rates and prices are from.
+
+option-not-possible =
+    { $reason ->
+        [no_open_joints] No joint is known to be open.
+        [past_tongue] Joints open to { $widest }, past the tongue: there would be a hole behind the line.
+        [too_fine_for_spline] The widest joint, { $widest }, is too fine for a spline.
+        [glued_wet] The boards are wet: glued now, they tear apart as they dry.
+        [relaid_wet] The boards are wet: laid tight now, they open again as they dry.
+       *[stock_too_short] No stock length is long enough for the longest board. Add one under Materials.
+    }
+
+option-best = “{ $best }” costs least with callbacks included, about { $cost }.
+option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
+option-margin = “{ $next }” would cost less if the first got { $amount } ({ $share }) more expensive.
+option-margin-or-slower = “{ $next }” would cost less if the first got { $amount } ({ $share }) more expensive, or if “{ $task }” took { $times } times as long.
+option-other-warranty =
+    { $span ->
+        [longer] { $years ->
+            [one] With a warranty of 1 year or more, “{ $option }” would cost least.
+           *[other] With a warranty of { $years } years or more, “{ $option }” would cost least.
+        }
+       *[shorter] { $years ->
+            [one] With a warranty of 1 year, “{ $option }” would cost least.
+           *[other] With a warranty of { $years } years or less, “{ $option }” would cost least.
+        }
+    }
+
+option-rate-own = Your own rate.
+option-rate-source = { $source } ({ label-source-kind }).
+option-rate-no-source = Catalog rate ({ label-source-kind }).
+option-rate-condition = { $condition }: time × { $factor }.
+option-rate-timed = Your timed section { $section }: { $minutes } a batch, weight { $weight }. Catalog rate: { $start } a batch, weight { $rest }.
+
+option-step-coat = Coat { $number }
+option-step-wait =
+    { $wait ->
+        [primer] Primer dries
+        [sealant] Sealant cures
+        [recoat] Paint dries
+        [acclimation] Boards acclimate to the room
+       *[season] Wait for the best weeks to seal
+    }
+
+option-task-unit =
+    { $per ->
+        [visit] visit
+        [section] section
+        [joint_run] m of joint
+        [painted_area] m² painted
+        [coated_area] m² painted, each coat
+        [boarded_area] m² of boards
+       *[outline_run] m around the surfaces
+    }
+option-material-unit =
+    { $per ->
+        [job] jobs
+        [visit] visits
+        [painted_area] m² painted
+        [covered_area] m² covered
+        [boarded_area] m² of boards
+        [outline_run] m around the surfaces
+        [board_run] m of board
+        [board_volume] m³ of old board
+        [section] sections
+       *[joint_run] m of joint
+    }
+option-material-can = { $name }, { $size } can
+option-material-board = { $name }, { $length } long
+
+option-offer-own = Your own price.
+option-offer-source = { $source } ({ label-source-kind }).
+option-offer-class = { $source }.
+option-offer-date = Price of { $date }.
+option-offer-no-date = Price not dated.

@@ -1,0 +1,35 @@
+### The build-up of a price.
+
+price-line =
+    { $line ->
+        [labour] Labor
+        [materials] Materials
+        [equipment] Equipment
+        [overhead] Overhead
+        [contingency] Contingency
+        [profit] Profit
+        [minimum] Up to the minimum charge
+        [tax] Sales tax
+       *[rounding] Rounding
+    }
+
+price-basis-labor = { $hours } hours at { $rate }
+price-basis-labor-burden = { $hours } hours at { $rate }: { $wage } wage and { $burden } labor burden
+price-basis-materials = as listed
+price-basis-equipment =
+    { $days ->
+        [one] 1 crew day at { $per_day }
+       *[other] { $days } crew days at { $per_day }
+    }
+price-basis-overhead = { $share } of labor, materials, and equipment
+price-basis-contingency = covers the cost with a chance of { $share }
+price-basis-profit = { $share } markup on all lines above
+price-basis-minimum = the minimum charge is { $amount }
+price-basis-tax =
+    { $on ->
+        [materials] { $rate } of materials
+       *[everything] { $rate } of all lines above
+    }
+price-basis-rounding = to the nearest { $step }
+
+price-driver-material-prices = Material prices

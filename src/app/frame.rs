@@ -1,0 +1,158 @@
+//! The frame of the window: a bar, the answer, and a room for each question.
+//!
+//! The bar and the answer keep their height whatever is entered. Each room arranges its panes for its
+//! question; the dividers between panes can be dragged, and where they were left is remembered.
+
+use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, ScrollArea, Ui, vec2};
+
+use super::context::WindowContext;
+use super::view::Tab;
+use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, top_bar, year_strip};
+
+/// Room for three lines of the answer.
+const ANSWER: f32 = 84.0;
+/// Room for one line of it, on a small screen or zoomed in.
+const FOLDED_ANSWER: f32 = 34.0;
+/// Below this height of the window the answer folds to one line.
+const LOW: f32 = 560.0;
+/// Below this width a pane beside the main one goes under it.
+const NARROW: f32 = 760.0;
+
+/// Draws the window at work.
+pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let palette = context.palette;
+    let bar = Frame::new().fill(palette.ground).inner_margin(Margin::symmetric(10, 6));
+    Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, context));
+    let folded = ui.ctx().content_rect().height() < LOW;
+    let answer = Frame::new().fill(palette.raised).inner_margin(Margin::symmetric(14, 7));
+    let height = if folded { FOLDED_ANSWER } else { ANSWER };
+    Panel::top("answer").frame(answer).exact_size(height).show(ui, |ui| {
+        answer_line::answer_line(ui, context, folded);
+    });
+    match context.view.tab {
+        Tab::Measure => measure(ui, context),
+        Tab::Why => why(ui, context),
+        Tab::Options => options(ui, context),
+        Tab::Price => price(ui, context),
+        Tab::Papers => papers(ui, context),
+        Tab::FollowUp | Tab::Catalog => {
+            CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
+                tabs::tab(ui, context, context.view.tab);
+            });
+        }
+    }
+    if context.view.tab != Tab::Measure {
+        context.view.canvas.area = None;
+    }
+}
+
+/// The drawing, large, with the joint at hand under it; beside it what was measured and noted.
+fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    side_pane(ui, context, "measure list", 0.36, |ui, context| tabs::tab(ui, context, Tab::Measure));
+    let palette = context.palette;
+    let joint = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(10, 5));
+    Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, context));
+    let middle = CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
+        drawing::drawing(ui, context);
+    });
+    context.view.canvas.area = Some(middle.response.rect);
+}
+
+/// The joint through time; beside it the causes and what speaks for them.
+fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    side_pane(ui, context, "why list", 0.42, |ui, context| tabs::tab(ui, context, Tab::Why));
+    let palette = context.palette;
+    let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
+    CentralPanel::default().frame(strip).show(ui, |ui| {
+        let height = ui.available_height();
+        let section = (height * 0.34).clamp(120.0, 260.0);
+        ui.allocate_ui(vec2(ui.available_width(), section), |ui| joint_section::joint_section(ui, context));
+        year_strip::year_strip(ui, context);
+    });
+}
+
+/// The repairs side by side; under them the time line of the chosen one.
+fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let palette = context.palette;
+    let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
+    let size = kept(context, "options time line", (ui.available_height() * 0.3).clamp(150.0, 260.0));
+    let shown = Panel::bottom("options time line").frame(strip).resizable(true).default_size(size);
+    let shown = shown.size_range(130.0..=(ui.available_height() * 0.6).max(140.0)).show(ui, |ui| {
+        ui.horizontal_top(|ui| {
+            // Where there is no room for both, the section goes first.
+            let section = if ui.available_width() < NARROW { 0.0 } else { 250.0 };
+            let size = vec2((ui.available_width() - section - 8.0).max(200.0), ui.available_height());
+            ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
+                year_strip::year_strip(ui, context);
+            });
+            if section > 0.0 {
+                joint_section::joint_section(ui, context);
+            }
+        });
+    });
+    keep(context, "options time line", shown.response.rect.height());
+    CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
+        tabs::tab(ui, context, Tab::Options);
+    });
+}
+
+/// The days and the crew; beside them the money, tasks and materials.
+fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    side_pane(ui, context, "price money", 0.5, |ui, context| {
+        scroll(ui, context, "price money", tabs::money);
+    });
+    CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
+        tabs::tab(ui, context, Tab::Price);
+    });
+}
+
+/// A page, large; beside it which paper, its template and its wording.
+fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    side_pane(ui, context, "papers list", 0.32, |ui, context| tabs::tab(ui, context, Tab::Papers));
+    CentralPanel::default().frame(Frame::new().fill(context.palette.ground)).show(ui, |ui| {
+        scroll(ui, context, "pages", tabs::pages);
+    });
+}
+
+/// A pane at the right whose divider can be dragged; `share` of the width until it is.
+fn side_pane(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    name: &'static str,
+    share: f32,
+    add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
+) {
+    let room = ui.available_width();
+    let size = kept(context, name, (room * share).clamp(320.0, 760.0)).min(room - 240.0);
+    let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
+    let pane = pane.default_size(size).size_range(280.0..=(room - 240.0).max(300.0));
+    let shown = pane.show(ui, |ui| add(ui, context));
+    keep(context, name, shown.response.rect.width());
+}
+
+/// The size at which a pane was left, or `usual`.
+fn kept(context: &WindowContext<'_>, name: &str, usual: f32) -> f32 {
+    context.view.panes.get(name).copied().unwrap_or(usual)
+}
+
+/// Notes the size of a pane, if it was dragged to it.
+fn keep(context: &mut WindowContext<'_>, name: &'static str, size: f32) {
+    context.view.panes.insert(name.to_owned(), size.round());
+}
+
+/// A list that scrolls by itself.
+fn scroll(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    name: &'static str,
+    add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
+) {
+    let salt = Id::unique((name, context.session.opened));
+    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+        let margin = theme::margin() as i8;
+        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
+            ui.set_max_width(ui.available_width());
+            add(ui, context);
+        });
+    });
+}

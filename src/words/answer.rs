@@ -1,0 +1,264 @@
+//! The answer in sentences: what to do, when, for how much; why it happened; what is missing.
+
+use super::causes::{marks, odds};
+use super::{Arg, Say, Words, say};
+use crate::assess::{
+    Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
+    MissingEntry, Quote, RepairOption, SealTime, Verdict,
+};
+use crate::measure::Percent;
+use crate::repair::MethodId;
+
+/// The answer in a few sentences: what to do, when, the price, the chance of another callback.
+pub fn headline(assessment: &Assessment, words: &Words) -> String {
+    let answer = &assessment.answer;
+    if let Verdict::NothingYet(step) = answer.verdict {
+        return match step {
+            FirstStep::DrawBoards => say!(words, "answer-draw-boards"),
+            FirstStep::MeasureGaps => say!(words, "answer-measure-gaps"),
+            FirstStep::FixProblems => say!(words, "answer-fix-problems"),
+        };
+    }
+    let mut sentences = Vec::new();
+    sentences.extend(water_first(assessment, words));
+    sentences.extend(assessment.chosen().map(|chosen| verdict(assessment, chosen, words)));
+    if says_price(&answer.verdict) {
+        sentences.extend(answer.quote.map(|quote| price(&answer.verdict, quote, words)));
+        sentences.extend(answer.callback.map(|callback| {
+            let (odds, tenths) = odds(callback.chance);
+            say!(words, "answer-callback", years = callback.years, odds = odds, tenths = tenths)
+        }));
+        sentences.extend(instead(assessment, words));
+    }
+    if answer.cheaper.is_some_and(|cheaper| !names(&answer.verdict, cheaper)) {
+        sentences.push(say!(words, "answer-cheaper"));
+    }
+    sentences.join(" ")
+}
+
+/// What does not pay or cannot be done needs no price.
+const fn says_price(verdict: &Verdict) -> bool {
+    !matches!(verdict, Verdict::TooNarrow { .. } | Verdict::NotPossible(_))
+}
+
+/// Whether the verdict names this option as the one to take instead.
+fn names(verdict: &Verdict, option: MethodId) -> bool {
+    matches!(verdict, Verdict::ResealFails { instead: Instead::Method(method), .. } if *method == option)
+}
+
+/// What must come first where boards are wetter than the room makes them.
+fn water_first(assessment: &Assessment, words: &Words) -> Option<String> {
+    let wet = &assessment.answer.wet_sections;
+    let names = wet.iter().filter_map(|&(surface, section)| section_name(assessment, surface, section));
+    let names: Vec<&str> = names.collect();
+    let count = names.len();
+    (count > 0).then(|| say!(words, "answer-water-first", count = count, sections = Arg::Names(names)))
+}
+
+fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> String {
+    let answer = &assessment.answer;
+    let when = answer.when.unwrap_or(SealTime::AnyTime);
+    let (key, from, to) = days(when);
+    let (key, sealant) = (Arg::Id(key), &assessment.job.plan.sealant);
+    match answer.verdict {
+        Verdict::Reseal { holds } => {
+            let first = say!(words, "answer-reseal", when = key, from = from, to = to, sealant = sealant);
+            first + " " + &say!(words, "answer-holds", share = holds)
+        }
+        Verdict::ResealFails { holds, .. } => say!(
+            words,
+            "answer-reseal-fails",
+            when = key,
+            from = from,
+            to = to,
+            sealant = sealant,
+            share = holds
+        ),
+        Verdict::TooNarrow { narrowest } => {
+            let best = assessment.season.as_ref().map(|season| SealTime::best(&assessment.job, season));
+            let (key, from, to) = days(best.unwrap_or(SealTime::AnyTime));
+            let key = Arg::Id(key);
+            say!(words, "answer-too-narrow", when = key, from = from, to = to, narrowest = narrowest)
+        }
+        Verdict::Replace { dried_to, opens_to, .. } => {
+            say!(words, "answer-replace", moisture = dried_to, opens = opens_to)
+        }
+        Verdict::NotPossible(reason) => {
+            say!(words, "answer-not-possible", option = &chosen.name) + " " + &reason.say(words)
+        }
+        Verdict::AsChosen | Verdict::NothingYet(_) => {
+            say!(words, "answer-as-chosen", option = &chosen.name, look = &chosen.look)
+        }
+    }
+}
+
+/// What to do instead of a bead that does not hold.
+fn instead(assessment: &Assessment, words: &Words) -> Option<String> {
+    let Verdict::ResealFails { instead, .. } = assessment.answer.verdict else { return None };
+    match instead {
+        Instead::Sealant(rated) => {
+            let sealant = assessment.catalog.sealants.get(rated.sealant)?;
+            Some(say!(words, "answer-instead-sealant", sealant = &sealant.name, share = rated.holds))
+        }
+        Instead::Method(method) => {
+            let option = assessment.option(method)?;
+            Some(say!(words, "answer-instead-option", option = &option.name))
+        }
+        Instead::Unknown => Some(say!(words, "answer-instead-unknown")),
+    }
+}
+
+fn price(verdict: &Verdict, quote: Quote, words: &Words) -> String {
+    let [total, low, high] = [quote.total, quote.spread.low, quote.spread.high].map(Arg::RoughMoney);
+    match (quote.crew_days, verdict) {
+        (None, _) => say!(words, "answer-price-without-days", total = total, low = low, high = high),
+        (Some(days), &Verdict::Replace { calendar_days, .. }) => say!(
+            words,
+            "answer-price-over",
+            total = total,
+            low = low,
+            high = high,
+            days = days,
+            calendar_days = calendar_days
+        ),
+        (Some(days), _) => say!(words, "answer-price", total = total, low = low, high = high, days = days),
+    }
+}
+
+/// A time of sealing as the key and the days that messages take.
+fn days(when: SealTime) -> (&'static str, Arg<'static>, Arg<'static>) {
+    let (from, to) = match when {
+        SealTime::On(day) => (Arg::Date(day), Arg::Name("")),
+        SealTime::Between(from, to) => (Arg::Date(from), Arg::Date(to)),
+        SealTime::AnyTime => (Arg::Name(""), Arg::Name("")),
+    };
+    (when.key(), from, to)
+}
+
+impl Say for SealTime {
+    /// On a day, between two, or at any time of the year: to stand by itself.
+    fn say(&self, words: &Words) -> String {
+        let (key, from, to) = days(*self);
+        say!(words, "answer-best-weeks", when = Arg::Id(key), from = from, to = to)
+    }
+}
+
+/// Why the joints opened, in a few sentences; empty while that is not known.
+pub fn cause(assessment: &Assessment, words: &Words) -> String {
+    let Some(verdict) = &assessment.answer.cause else { return String::new() };
+    let mut sentences = vec![main_cause(assessment, verdict, words)];
+    if verdict.bonded {
+        sentences.push(say!(words, "answer-cause-bonded"));
+    }
+    sentences.extend(verdict.install.map(|finding| install(assessment, finding, words)));
+    sentences.join(" ")
+}
+
+fn main_cause(assessment: &Assessment, verdict: &CauseVerdict, words: &Words) -> String {
+    let (odds, tenths) = odds(verdict.chance);
+    let main = Arg::Id(verdict.main.key());
+    let section = verdict.section.and_then(|(surface, section)| section_name(assessment, surface, section));
+    match section {
+        None => say!(words, "answer-cause", cause = main, odds = odds, tenths = tenths),
+        Some(section) => {
+            let section = Arg::Name(section);
+            say!(
+                words,
+                "answer-cause-in-section",
+                cause = main,
+                odds = odds,
+                tenths = tenths,
+                section = section
+            )
+        }
+    }
+}
+
+fn install(assessment: &Assessment, finding: InstallFinding, words: &Words) -> String {
+    let figures = |of: InstallFigures| {
+        let low = Arg::Percent(Percent::pct(of.interval.low.to_pct().round()));
+        let high = Arg::Percent(Percent::pct(of.interval.high.to_pct().round()));
+        (of.moisture, low, high, of.room)
+    };
+    match finding {
+        InstallFinding::LineMoved => say!(words, "answer-install-line-moved"),
+        InstallFinding::Contradicted(of) => {
+            let (moisture, low, high, room) = figures(of);
+            say!(
+                words,
+                "answer-install-contradicted",
+                moisture = moisture,
+                low = low,
+                high = high,
+                room = room
+            )
+        }
+        InstallFinding::OtherBoards(of) => {
+            let (moisture, low, high, room) = figures(of);
+            say!(
+                words,
+                "answer-install-other-boards",
+                moisture = moisture,
+                low = low,
+                high = high,
+                room = room
+            )
+        }
+        InstallFinding::Boards(of, against) => {
+            let (moisture, low, high, room) = figures(of);
+            let said = say!(
+                words,
+                "answer-install-boards",
+                moisture = moisture,
+                low = low,
+                high = high,
+                room = room
+            );
+            match against {
+                Some(against) => said + " " + &marks(against, &assessment.catalog.marks, words),
+                None => said,
+            }
+        }
+    }
+}
+
+/// The name of the option that costs least with callbacks, where it is not the chosen one.
+pub fn cheaper(assessment: &Assessment) -> Option<&str> {
+    Some(assessment.option(assessment.answer.cheaper?)?.name.as_str())
+}
+
+/// What is missing, as a short order without a period.
+pub fn missing(assessment: &Assessment, entry: MissingEntry, words: &Words) -> String {
+    let names = |surface: usize, section: usize| {
+        let named = assessment.job.surfaces.get(surface).map(|surface| surface.name.as_str());
+        let section = section_name(assessment, surface, section);
+        (Arg::Name(named.unwrap_or_default()), Arg::Name(section.unwrap_or_default()))
+    };
+    match entry {
+        MissingEntry::Surface => say!(words, "answer-missing-surface"),
+        MissingEntry::WrongEntries(count) => say!(words, "answer-missing-fixes", count = count),
+        MissingEntry::Gaps { surface, section, more } => {
+            let (surface, section) = names(surface, section);
+            say!(words, "answer-missing-gaps", count = more, surface = surface, section = section)
+        }
+        MissingEntry::ForTheCause(InformativeReading::Gap { surface, section }) => {
+            let (surface, section) = names(surface, section);
+            say!(words, "answer-missing-gap-for-cause", surface = surface, section = section)
+        }
+        MissingEntry::ForTheCause(InformativeReading::Moisture { surface, section }) => {
+            let (surface, section) = names(surface, section);
+            say!(words, "answer-missing-moisture-for-cause", surface = surface, section = section)
+        }
+        MissingEntry::ForTheCause(InformativeReading::Failures) => {
+            say!(words, "answer-missing-failures-for-cause")
+        }
+        MissingEntry::Moisture => say!(words, "answer-missing-moisture"),
+        MissingEntry::InstallDate => say!(words, "answer-missing-install-date"),
+        MissingEntry::TimedSection => say!(words, "answer-missing-timed-section"),
+    }
+}
+
+fn section_name(assessment: &Assessment, surface: usize, section: usize) -> Option<&str> {
+    let surface = assessment.job.surfaces.get(surface)?;
+    Some(surface.sections.get(section)?.name.as_str())
+}

@@ -1,0 +1,169 @@
+//! Repair options: why one is out of the question, which is best, where rates and prices are from.
+
+use super::{Arg, Say, Words, say};
+use crate::assess::{Assessment, Choice, NotPossible, OtherWarranty, PriceMargin};
+use crate::measure::{Length, Minutes, Percent};
+use crate::repair::{
+    BarStep, CatalogRate, MaterialLine, MaterialPer, MethodId, OfferBasis, RateBasis, TaskPer,
+};
+
+impl Say for NotPossible {
+    /// In a sentence.
+    fn say(&self, words: &Words) -> String {
+        let (reason, widest) = match *self {
+            Self::NoOpenJoints => ("no_open_joints", Length::ZERO),
+            Self::PastTongue { widest } => ("past_tongue", widest),
+            Self::TooFineForSpline { widest } => ("too_fine_for_spline", widest),
+            Self::GluedWet => ("glued_wet", Length::ZERO),
+            Self::RelaidWet => ("relaid_wet", Length::ZERO),
+            Self::StockTooShort => ("stock_too_short", Length::ZERO),
+        };
+        say!(words, "option-not-possible", reason = Arg::Id(reason), widest = widest)
+    }
+}
+
+/// Which option costs least with callbacks, in a sentence or two.
+pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
+    let cost = |method: MethodId| {
+        let expected = assessment.option(method).and_then(|option| option.expected);
+        Arg::RoughMoney(expected.unwrap_or_default())
+    };
+    let best = Arg::Name(name(assessment, choice.best));
+    match choice.next {
+        None => say!(words, "option-best", best = best, cost = cost(choice.best)),
+        Some(next) => say!(
+            words,
+            "option-best-and-next",
+            best = best,
+            cost = cost(choice.best),
+            next = Arg::Name(name(assessment, next)),
+            next_cost = cost(next)
+        ),
+    }
+}
+
+/// What would change the choice, a sentence each.
+pub fn changes(assessment: &Assessment, choice: &Choice, words: &Words) -> Vec<String> {
+    let margin = choice.next.zip(choice.margin.as_ref());
+    let margin = margin.map(|(next, margin)| margin_sentence(name(assessment, next), margin, words));
+    let warranty = choice.other_warranty.map(|other| warranty_sentence(assessment, other, words));
+    margin.into_iter().chain(warranty).collect()
+}
+
+fn margin_sentence(next: &str, margin: &PriceMargin, words: &Words) -> String {
+    let (next, amount) = (Arg::Name(next), Arg::RoughMoney(margin.amount));
+    let share = Percent::pct(margin.share.to_pct().round());
+    match &margin.slower {
+        None => say!(words, "option-margin", next = next, amount = amount, share = share),
+        Some((task, times)) => say!(
+            words,
+            "option-margin-or-slower",
+            next = next,
+            amount = amount,
+            share = share,
+            task = task,
+            times = Arg::Number(*times, 1)
+        ),
+    }
+}
+
+fn warranty_sentence(assessment: &Assessment, other: OtherWarranty, words: &Words) -> String {
+    let span = Arg::Id(if other.longer { "longer" } else { "shorter" });
+    let option = Arg::Name(name(assessment, other.method));
+    say!(words, "option-other-warranty", span = span, years = other.years, option = option)
+}
+
+fn name(assessment: &Assessment, method: MethodId) -> &str {
+    assessment.option(method).map(|option| option.name.as_str()).unwrap_or_default()
+}
+
+impl Say for RateBasis {
+    /// In a few sentences.
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Own => say!(words, "option-rate-own"),
+            Self::Catalog(rate) => catalog_rate(rate, words),
+            Self::Timed { section, minutes, weight, start } => {
+                let share = |share: f64| Percent::pct((100.0 * share).round());
+                let timed = say!(
+                    words,
+                    "option-rate-timed",
+                    section = section,
+                    minutes = Minutes::of(minutes.round()),
+                    weight = share(*weight),
+                    start = Minutes::of(start.minutes.mean().round()),
+                    rest = share(1.0 - weight)
+                );
+                timed + " " + &catalog_rate(start, words)
+            }
+        }
+    }
+}
+
+fn catalog_rate(rate: &CatalogRate, words: &Words) -> String {
+    let kind = Arg::Id(rate.kind.key());
+    let source = match rate.source.as_str() {
+        "" => say!(words, "option-rate-no-source", kind = kind),
+        _ => say!(words, "option-rate-source", source = &rate.source, kind = kind),
+    };
+    let conditions = rate.conditions.iter().map(|(condition, factor)| {
+        say!(words, "option-rate-condition", condition = condition, factor = Arg::Number(*factor, 2))
+    });
+    std::iter::once(source).chain(conditions).collect::<Vec<_>>().join(" ")
+}
+
+impl Say for BarStep {
+    /// As a label.
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Task(name) => name.clone(),
+            Self::Coat(number) => say!(words, "option-step-coat", number = *number),
+            Self::Wait(wait) => say!(words, "option-step-wait", wait = Arg::Id(wait.key())),
+        }
+    }
+}
+
+impl Say for TaskPer {
+    /// The unit of its batches.
+    fn say(&self, words: &Words) -> String {
+        say!(words, "option-task-unit", per = Arg::Id(self.key()))
+    }
+}
+
+impl Say for MaterialPer {
+    /// The unit of what a piece is for.
+    fn say(&self, words: &Words) -> String {
+        say!(words, "option-material-unit", per = Arg::Id(self.key()))
+    }
+}
+
+impl Say for MaterialLine {
+    /// Its name with what a piece holds.
+    fn say(&self, words: &Words) -> String {
+        match (self.holds, self.long) {
+            (Some(size), _) => say!(words, "option-material-can", name = &self.name, size = size),
+            (None, Some(length)) => {
+                say!(words, "option-material-board", name = &self.name, length = Arg::Run(length))
+            }
+            (None, None) => self.name.clone(),
+        }
+    }
+}
+
+impl Say for OfferBasis {
+    /// In a sentence or two.
+    fn say(&self, words: &Words) -> String {
+        let Self::Catalog { source, kind, priced } = self else { return say!(words, "option-offer-own") };
+        let from = match kind {
+            Some(kind) => {
+                say!(words, "option-offer-source", source = source, kind = Arg::Id(kind.key()))
+            }
+            None => say!(words, "option-offer-class", source = source),
+        };
+        let dated = match priced {
+            Some(day) => say!(words, "option-offer-date", date = *day),
+            None => say!(words, "option-offer-no-date"),
+        };
+        from + " " + &dated
+    }
+}
