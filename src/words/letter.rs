@@ -210,7 +210,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
         "letter-reseal",
         run = Arg::Run(assessment.treated_run()),
         sealant = &plan.sealant,
-        coats = plan.usable_coats()
+        coats = crate::job::sanitized(&assessment.job).plan.coats
     );
     let mut sentences = vec![reseal, when(assessment, words)];
     let holds = (option.holds.unwrap_or(0.0) * 100.0).floor();

@@ -69,7 +69,7 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         })).collect::<Vec<_>>(),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
-            .map(|problem| format!("{}: {}.", problem.place.words(job), problem.what)).collect::<Vec<_>>(),
+            .map(|problem| format!("{}: {}", problem.place(job, words), problem.what(words))).collect::<Vec<_>>(),
         "missing": assessment.answer.missing.iter()
             .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
     });
