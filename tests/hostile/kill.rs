@@ -5,8 +5,6 @@
 //! `GAPWRIGHT_KILLS=1000 cargo test --release --test hostile kill::` kills it a thousand times in each test; by
 //! default it is a few dozen times and a few.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::io::{BufRead as _, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
