@@ -1,7 +1,5 @@
 //! The program from outside: what it prints, what it writes and how it ends.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::{BTreeMap, BTreeSet};
 use std::ffi::OsStr;
 use std::fs;

@@ -1,7 +1,5 @@
 //! What stands on the papers is what the assessment says, to the cent.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::BTreeSet;
 
 use gapwright::assess::assess;

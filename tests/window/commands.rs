@@ -1,8 +1,6 @@
 //! Commands of the window that are neither drawing nor entering: found by their names, and by what they
 //! leave behind.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use crate::driven::{Window, click, command, enter, enter_path, find, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
