@@ -12,8 +12,9 @@ use gapwright::export::{OutFolder, Report, WriteError, export, joints_csv, repor
 use gapwright::job::{
     Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
 };
+use gapwright::measure::Units;
 use gapwright::papers::{Paper, PaperError, Papers, Templates};
-use gapwright::words::{Say as _, Words, answer};
+use gapwright::words::{Say as _, Words, answer, learned_rate_source, unreadable_file};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -114,6 +115,11 @@ fn main() -> ExitCode {
     }
 }
 
+/// The words of the command line, where there is no job to say its units.
+fn words() -> Words {
+    Words::us_english(Units::default(), "$")
+}
+
 fn run(command: Command) -> Result<ExitCode, String> {
     match command {
         Command::Export { job, out } => {
@@ -177,8 +183,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
 
 /// Assesses every job of a folder, side by side, and prints a table.
 fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
-    let jobs = jobs_in(folder)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words(), folder, &error))?;
     let done = AtomicUsize::new(0);
     let line = |(path, job): &(PathBuf, Job)| {
         let assessment = assess(job.clone(), Catalog::built_in());
@@ -225,8 +230,7 @@ fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>, words: &Words) -> Resu
 
 fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     let catalog = Catalog::built_in();
-    let jobs = jobs_in(folder)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Name another folder", folder.display()))?;
+    let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words(), folder, &error))?;
     let taken: Vec<_> =
         jobs.iter().map(|(_, job)| rates_taken(job, catalog)).filter(|rates| !rates.is_empty()).collect();
     let learned = learn_rates(catalog, &taken);
@@ -243,8 +247,9 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     }
     if let Some(path) = out {
         let mut own = PriceBook::of(catalog, jiff::ZonedDateTime::now().date());
-        own.take_rates(&learned);
-        save_prices(&own, path).map_err(|error| error.to_string())?;
+        let words = words();
+        own.take_rates(&learned, |jobs| learned_rate_source(&words, jobs));
+        save_prices(&own, path).map_err(|error| error.say(&words))?;
     }
     Ok(ExitCode::SUCCESS)
 }
@@ -286,7 +291,7 @@ struct Opened {
 
 impl Opened {
     fn load(path: &Path) -> Result<Self, String> {
-        let loaded = file::load(path).map_err(|error| error.to_string())?;
+        let loaded = file::load(path).map_err(|error| error.say(&words()))?;
         let assessment = assess(loaded.job.clone(), Catalog::built_in());
         let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {

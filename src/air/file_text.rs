@@ -7,20 +7,20 @@ const LARGEST: usize = 20_000_000;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum TextError {
     /// Nothing in it but blanks.
-    #[error("The file is empty. Choose another, or save it once more where it came from")]
+    #[error("an empty file")]
     Empty,
-    /// Megabytes beyond the limit.
-    #[error("The file has {0} MB, but no more than 20 MB are read. Cut it to the time you need")]
+    /// Megabytes, more than the 20 that are read.
+    #[error("a file of {0} MB")]
     TooLarge(usize),
-    /// Signs that no text has.
-    #[error("The file is not plain text. Save it as CSV in UTF-8: no workbook, picture or archive is read")]
+    /// Characters that no text has.
+    #[error("not plain text")]
     Binary,
 }
 
 /// The text without its byte order mark.
 ///
 /// # Errors
-/// If it is empty, has more than 20 MB, or more than a twentieth of its first 4000 signs are none
+/// If it is empty, has more than 20 MB, or more than a twentieth of its first 4000 characters are none
 /// that text has. A few are let pass: a name may be written in another encoding.
 pub(super) fn plain_text(text: &str) -> Result<&str, TextError> {
     let text = text.trim_start_matches('\u{feff}');
@@ -36,46 +36,27 @@ pub(super) fn plain_text(text: &str) -> Result<&str, TextError> {
     if text.contains('\0') || odd * 20 > seen { Err(TextError::Binary) } else { Ok(text) }
 }
 
-/// How often something was met, and where first.
+/// How many lines of a file something was met in, and where first.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
-pub(super) struct Tally {
-    /// How often.
+pub struct Tally {
+    /// How many lines.
     pub count: u64,
-    /// Line of the file where first, from 1.
+    /// The first of them, from 1.
     pub first: u64,
 }
 
 impl Tally {
     /// Counts one more, on this line.
-    pub fn add(&mut self, line: u64) {
+    pub(super) const fn add(&mut self, line: u64) {
         if self.count == 0 {
             self.first = line;
         }
         self.count += 1;
     }
 
-    /// Adds the remark that `say` makes of the tally, if there is anything to say.
-    pub fn remark(self, remarks: &mut Vec<String>, say: impl FnOnce(Self) -> String) {
-        if self.count > 0 {
-            remarks.push(say(self));
-        }
-    }
-}
-
-/// `1 hour`, `3 hours`.
-pub(super) fn counted(count: impl TryInto<u64> + Copy, what: &str) -> String {
-    let count = count.try_into().unwrap_or(u64::MAX);
-    let ending = if count == 1 { "" } else { "s" };
-    format!("{count} {what}{ending}")
-}
-
-/// The first three of `items`, and how many more there are.
-pub(super) fn first_few(items: &[String]) -> String {
-    match items {
-        [first @ .., _] if items.len() > 3 => {
-            format!("{} and {} more", first[..3].join(", "), items.len() - 3)
-        }
-        all => all.join(", "),
+    /// Itself, unless nothing was met.
+    pub(super) fn any(self) -> Option<Self> {
+        (self.count > 0).then_some(self)
     }
 }
 
@@ -91,13 +72,5 @@ mod tests {
         assert_eq!(plain_text(&"\u{fffd}\u{1}a".repeat(50)), Err(TextError::Binary));
         assert_eq!(plain_text(&"a".repeat(20_000_001)), Err(TextError::TooLarge(21)));
         assert!(plain_text("Chambre d'\u{fffd}t\u{fffd}, relev\u{fffd} d'un hygrom\u{fffd}tre; température; humidité; point de rosée; heure du relevé; pièce; remarques").is_ok());
-    }
-
-    #[test]
-    fn lists_are_cut_short() {
-        let items = ["a", "b", "c", "d", "e"].map(str::to_owned);
-        assert_eq!(first_few(&items[..3]), "a, b, c");
-        assert_eq!(first_few(&items), "a, b, c and 2 more");
-        assert_eq!(counted(1_usize, "hour"), "1 hour");
     }
 }

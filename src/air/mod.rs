@@ -10,12 +10,14 @@ pub mod psychrometrics;
 mod weather;
 mod year;
 
-pub use file_text::TextError;
+pub use file_text::{Tally, TextError};
 pub use logger::{
-    DateOrder, LoggedAir, LoggedDay, LoggerError, LoggerFormat, LoggerGuess, LoggerRead, Room, guess_logger,
-    read_logger,
+    DateOrder, LoggedAir, LoggedDay, LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, LoggerRead,
+    LoggerRemark, Room, guess_logger, read_logger,
 };
-pub use weather::{HOURS, Weather, WeatherError, WeatherRead, read_weather};
+pub use weather::{
+    Gap, HOURS, Weather, WeatherError, WeatherRead, WeatherRemark, date_of_hour, read_weather,
+};
 pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station};
 
 use serde::{Deserialize, Serialize};

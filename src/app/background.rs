@@ -2,6 +2,7 @@
 //! loggers, writing the papers, learning from finished jobs. One at a time, told when it takes long,
 //! and given up when asked.
 
+use std::io;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -9,7 +10,7 @@ use std::time::{Duration, Instant};
 
 use eframe::egui::Context;
 
-use super::air_import::{self, LoggerImport};
+use super::air_import::{self, AirRemark, ImportError, LoggerImport};
 use super::command::{Command, Edit};
 use super::session::assess_job;
 use super::worker::Worker;
@@ -20,7 +21,7 @@ use crate::assess::rates_taken;
 use crate::export::{OutFolder, WriteError};
 use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{Paper, PaperError, Papers, Templates};
-use crate::words::{Say as _, Words};
+use crate::words::{Say as _, Words, unreadable_file};
 
 /// An errand that takes longer is told, with a way to give it up.
 const LONG: Duration = Duration::from_millis(400);
@@ -50,11 +51,11 @@ impl BackgroundTask {
 
 /// What came of it.
 pub(super) enum Outcome {
-    Weather(Result<WeatherRead, String>),
-    Guess(Result<LoggerImport, String>),
-    Logger(Box<LoggerImport>, Result<LoggerRead, String>),
+    Weather(Result<WeatherRead, ImportError>),
+    Guess(Result<LoggerImport, ImportError>),
+    Logger(Box<LoggerImport>, Result<LoggerRead, ImportError>),
     Papers(PathBuf, Result<(), String>),
-    Learned(Result<(usize, Vec<RateLearned>), String>),
+    Learned(PathBuf, io::Result<(usize, Vec<RateLearned>)>),
 }
 
 /// The errand under way.
@@ -92,7 +93,7 @@ impl Background {
     }
 
     /// What is told of an errand that takes long.
-    pub fn told(&self, ctx: &Context) -> Option<&str> {
+    pub fn shown(&self, ctx: &Context) -> Option<&str> {
         let (words, since) = self.now.as_ref()?;
         let left = LONG.saturating_sub(since.elapsed());
         if left > Duration::ZERO {
@@ -123,7 +124,10 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
             let written = write_papers(&folder, &assess_job(job), templates, given_up);
             Outcome::Papers(folder, written)
         }
-        BackgroundTask::Learn(folder) => Outcome::Learned(learn(&folder)),
+        BackgroundTask::Learn(folder) => {
+            let learned = learn(&folder);
+            Outcome::Learned(folder, learned)
+        }
     };
     (number, outcome)
 }
@@ -149,9 +153,8 @@ fn write_papers(
     Ok(())
 }
 
-fn learn(folder: &Path) -> Result<(usize, Vec<RateLearned>), String> {
-    let jobs = jobs_in(folder)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Choose another folder", folder.display()))?;
+fn learn(folder: &Path) -> io::Result<(usize, Vec<RateLearned>)> {
+    let jobs = jobs_in(folder)?;
     let catalog = Catalog::built_in();
     let taken = jobs.iter().map(|(_, job)| rates_taken(job, catalog));
     let taken: Vec<_> = taken.filter(|rates| !rates.is_empty()).collect();
@@ -172,20 +175,29 @@ impl App {
         if self.services.background.job != self.session.opened && !matches!(outcome, Outcome::Papers(..)) {
             return;
         }
+        let words = self.words();
         let taken = match outcome {
-            Outcome::Weather(read) => read.map(|read| self.take_weather(ctx, read)),
-            Outcome::Guess(guess) => guess.map(|import| self.view.drafts.logger = Some(import)),
-            Outcome::Logger(import, read) => match read {
-                Ok(read) => {
-                    self.take_logger(ctx, *import, read);
-                    Ok(())
-                }
-                Err(error) => {
-                    self.view.drafts.logger = Some(*import);
-                    Err(error)
-                }
-            },
-            Outcome::Learned(learned) => learned.map(|learned| self.view.drafts.learned = Some(learned)),
+            Outcome::Weather(Ok(read)) => {
+                self.take_weather(ctx, read);
+                Ok(())
+            }
+            Outcome::Guess(Ok(import)) => {
+                self.view.drafts.logger = Some(import);
+                Ok(())
+            }
+            Outcome::Logger(_, Ok(read)) => {
+                self.take_logger(ctx, read);
+                Ok(())
+            }
+            Outcome::Weather(Err(error)) | Outcome::Guess(Err(error)) => Err(error.say(&words)),
+            Outcome::Logger(import, Err(error)) => {
+                // Its layout can be put right and tried again.
+                self.view.drafts.logger = Some(*import);
+                Err(error.say(&words))
+            }
+            Outcome::Learned(folder, learned) => learned
+                .map(|learned| self.view.drafts.learned = Some(learned))
+                .map_err(|error| unreadable_file(&words, &folder, &error)),
             Outcome::Papers(folder, written) => self.papers_written(folder, written),
         };
         if let Err(error) = taken {
@@ -194,7 +206,7 @@ impl App {
     }
 
     fn take_weather(&mut self, ctx: &Context, read: WeatherRead) {
-        self.view.drafts.air_remarks = read.remarks;
+        self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Weather).collect();
         let weather = read.weather;
         self.edit(ctx, "Weather file", move |job| {
             let house = job.air.house().cloned().unwrap_or_default();
@@ -202,12 +214,9 @@ impl App {
         });
     }
 
-    fn take_logger(&mut self, ctx: &Context, import: LoggerImport, read: LoggerRead) {
-        self.view.drafts.air_remarks = read.remarks;
-        let mut logged = read.logged;
-        if logged.name.is_empty() {
-            logged.name = import.name;
-        }
+    fn take_logger(&mut self, ctx: &Context, read: LoggerRead) {
+        self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Logger).collect();
+        let logged = read.logged;
         self.edit(ctx, "Logger's readings", move |job| job.logged = Some(logged));
     }
 

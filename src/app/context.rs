@@ -11,8 +11,8 @@ use super::theme::Palette;
 use super::view::{Settings, View};
 use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
 use crate::job::{Job, Place, Severity};
-use crate::measure::{Length, Units, parse_length, parse_number, show_number};
-use crate::words::Words;
+use crate::measure::{Length, Quantity, Units, parse_length, parse_number, parse_room_length, plain_number};
+use crate::words::{Say as _, Words, say};
 
 /// Everything a part of the window sees in one frame.
 pub(super) struct WindowContext<'a> {
@@ -52,6 +52,14 @@ impl<'a> WindowContext<'a> {
         self.job.units
     }
 
+    /// The message of the sign of a temperature in the job's units.
+    pub const fn degrees(&self) -> &'static str {
+        match self.units() {
+            Units::Inches => "degrees-fahrenheit",
+            Units::Millimeters => "degrees-celsius",
+        }
+    }
+
     /// A field for a length within `range`.
     pub fn length_entry(
         &self,
@@ -61,17 +69,10 @@ impl<'a> WindowContext<'a> {
         range: std::ops::RangeInclusive<Length>,
         width: f32,
     ) -> Option<Length> {
-        let units = self.units();
+        let (units, words) = (self.units(), self.words);
         super::entry::entry(ui, name, &value.show(units), width, move |text| {
-            let length = parse_length(text, units).map_err(|error| error.to_string())?;
-            let (least, most) = (range.start().show(units), range.end().show(units));
-            if range.contains(&length) {
-                Ok(length)
-            } else if length < *range.start() {
-                Err(format!("“{}” is less than {least}. Type a larger length", text.trim()))
-            } else {
-                Err(format!("“{}” is more than {most}. Check the figure and its unit", text.trim()))
-            }
+            let length = parse_length(text, units).map_err(|error| error.say(words))?;
+            length_in(text, length, &range, words)
         })
     }
 
@@ -84,8 +85,8 @@ impl<'a> WindowContext<'a> {
         value: Length,
         range: std::ops::RangeInclusive<Length>,
     ) -> Option<Length> {
-        let units = self.units();
-        let read = move |text: &str| read_room(text, units, &range);
+        let (units, words) = (self.units(), self.words);
+        let read = move |text: &str| read_room(text, units, &range, words);
         super::entry::entry(ui, name, &value.show(units), 90.0, read)
     }
 
@@ -99,10 +100,11 @@ impl<'a> WindowContext<'a> {
         range: std::ops::RangeInclusive<f64>,
         width: f32,
     ) -> Option<Option<f64>> {
-        let shown = value.map_or_else(String::new, |value| plain(value, decimals));
+        let shown = value.map_or_else(String::new, |value| plain_number(value, decimals));
+        let words = self.words;
         super::entry::entry(ui, name, &shown, width, move |text| match text.trim() {
             "" => Ok(None),
-            text => number_in(text, range).map(Some),
+            text => number_in(text, range, words).map(Some),
         })
     }
 
@@ -116,7 +118,9 @@ impl<'a> WindowContext<'a> {
         range: std::ops::RangeInclusive<f64>,
         width: f32,
     ) -> Option<f64> {
-        super::entry::entry(ui, name, &plain(value, decimals), width, move |text| number_in(text, range))
+        let words = self.words;
+        let shown = plain_number(value, decimals);
+        super::entry::entry(ui, name, &shown, width, move |text| number_in(text, range, words))
     }
 
     /// Shows what is wrong at this place of the job.
@@ -179,28 +183,33 @@ pub(super) fn read_room(
     text: &str,
     units: Units,
     range: &std::ops::RangeInclusive<Length>,
+    words: &Words,
 ) -> Result<Length, String> {
-    let bare = units == Units::Inches && parse_number(text).is_ok();
-    let told = text.trim();
-    let text = if bare { format!("{told} ft") } else { told.to_owned() };
-    let length = parse_length(&text, units).map_err(|error| error.to_string())?;
+    let length = parse_room_length(text, units).map_err(|error| error.say(words))?;
+    length_in(text, length, range, words)
+}
+
+/// The length that was typed, if it lies within `range`.
+fn length_in(
+    text: &str,
+    length: Length,
+    range: &std::ops::RangeInclusive<Length>,
+    words: &Words,
+) -> Result<Length, String> {
     if range.contains(&length) {
         return Ok(length);
     }
-    Err(format!("“{told}” is not between {} and {}", range.start().show(units), range.end().show(units)))
-}
-
-/// A number without thin spaces or a typographic minus, so that it can be typed again.
-fn plain(value: f64, decimals: usize) -> String {
-    show_number(value, decimals).replace('\u{2009}', "").replace('−', "-")
+    let typed = text.trim().to_owned();
+    Err(say!(words, "entry-out-of-range", text = &typed, low = *range.start(), high = *range.end()))
 }
 
 /// Reads a number within `range`.
-fn number_in(text: &str, range: std::ops::RangeInclusive<f64>) -> Result<f64, String> {
-    let number = parse_number(text).map_err(|error| error.to_string())?;
+fn number_in(text: &str, range: std::ops::RangeInclusive<f64>, words: &Words) -> Result<f64, String> {
+    let number = parse_number(text).map_err(|error| error.say(words))?;
     if range.contains(&number) {
         return Ok(number);
     }
-    let (low, high) = range.into_inner();
-    Err(format!("“{}” is not between {} and {}", text.trim(), plain(low, 2), plain(high, 2)))
+    let (typed, (low, high)) = (text.trim().to_owned(), range.into_inner());
+    let (low, high) = (Quantity::Number(low), Quantity::Number(high));
+    Err(say!(words, "entry-out-of-range", text = &typed, low = low, high = high))
 }

@@ -1,14 +1,15 @@
 //! A figure of the job as a field of the window: label, entry and problems, all by the table of fields.
 
 use eframe::egui::{ComboBox, Ui};
+use jiff::civil::Date;
 
 use super::context::WindowContext;
 use super::entry::{entry, text_entry};
 use super::widgets::term;
 use crate::job::fields::{At, Field, Figure};
 use crate::job::{Job, Place};
-use crate::measure::{Quantity, Units};
-use crate::words::{Words, say};
+use crate::measure::{Quantity, Units, date_text, parse_date};
+use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
 const FIGURE_WIDTH: f32 = 64.0;
@@ -16,6 +17,8 @@ const LENGTH_WIDTH: f32 = 90.0;
 /// Width of a drop-down, and of a line of text.
 const PICK_WIDTH: f32 = 230.0;
 const LINE_WIDTH: f32 = 270.0;
+/// Width of a date.
+const DATE_WIDTH: f32 = 120.0;
 
 impl WindowContext<'_> {
     /// A row of a two-column grid: the label of a field, its entry, and what is wrong with it.
@@ -104,6 +107,39 @@ impl WindowContext<'_> {
         });
     }
 
+    /// A row with a date that may be left empty; `check` refuses days that cannot be, with the reason.
+    pub fn date(
+        &mut self,
+        ui: &mut Ui,
+        field: &'static Field,
+        now: Option<Date>,
+        check: impl Fn(Date) -> Result<Date, String>,
+        set: impl FnOnce(&mut Job, Option<Date>) + 'static,
+    ) {
+        self.row(ui, field, |context, ui, label| {
+            if let Some(date) = context.date_entry(ui, label, now, DATE_WIDTH, check) {
+                context.edit(format!("field-{}", field.id), move |job| set(job, date));
+            }
+        });
+    }
+
+    /// An entry for a date that may be left empty, by the name a screen reader says.
+    pub fn date_entry(
+        &self,
+        ui: &mut Ui,
+        name: &str,
+        now: Option<Date>,
+        width: f32,
+        check: impl Fn(Date) -> Result<Date, String>,
+    ) -> Option<Option<Date>> {
+        let (units, words) = (self.units(), self.words);
+        let shown = now.map_or_else(String::new, |date| date_text(date, units));
+        entry(ui, name, &shown, width, |text| match text.trim() {
+            "" => Ok(None),
+            text => parse_date(text, units).map_err(|error| error.say(words)).and_then(check).map(Some),
+        })
+    }
+
     /// A row of a two-column grid: a field's label, what `add` draws, and what is wrong with the field.
     pub fn row(&mut self, ui: &mut Ui, field: &'static Field, add: impl FnOnce(&mut Self, &mut Ui, &str)) {
         let label = self.words.text(&format!("field-{}", field.id));
@@ -122,7 +158,7 @@ fn read(figure: &Figure, text: &str, units: Units, words: &Words) -> Result<Opti
     if figure.optional && text.trim().is_empty() {
         return Ok(None);
     }
-    let quantity = figure.low.read_alike(text, units).map_err(|error| error.to_string())?;
+    let quantity = figure.low.read_alike(text, units).map_err(|error| error.say(words))?;
     if figure.holds(quantity) {
         return Ok(Some(quantity));
     }

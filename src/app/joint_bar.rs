@@ -10,42 +10,42 @@ use super::entry::{entry_for, select_all};
 use super::view::{Selected, Tool, View};
 use crate::assess::Assessment;
 use crate::job::Job;
-use crate::measure::{Length, parse_length};
+use crate::measure::{Length, Units, parse_length};
 use crate::surface::{Joint, JointKind};
 use crate::survey::{Failure, GapReading};
-use crate::words::Say as _;
+use crate::words::{Arg, Say as _, Words, say};
 
 pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         ui.set_min_height(26.0);
         let hint = match context.view.canvas.tool {
-            Tool::Measure => "",
+            Tool::Measure => None,
             Tool::Shape => {
-                "Drag a corner; click a length to type it; double-click an edge for a corner; Delete takes one away."
+                Some("joint-bar-shape")
             }
-            Tool::Divider => "Drag from edge to edge: the sections it crosses are parted.",
-            Tool::Opening => "Drag from corner to corner.",
-            Tool::Photo => "Click where the photo was taken.",
+            Tool::Divider => Some("joint-bar-divider"),
+            Tool::Opening => Some("joint-bar-opening"),
+            Tool::Photo => Some("joint-bar-photo"),
         };
-        if !hint.is_empty() {
-            ui.add(Label::new(RichText::new(hint).color(context.palette.soft)).truncate());
+        if let Some(hint) = hint {
+            ui.add(Label::new(RichText::new(context.words.text(hint)).color(context.palette.soft)).truncate());
             return;
         }
         let Some(selected) = context.view.selection.joint.clone() else {
             let drawn = context.assessment.layouts.iter().any(|laid| !laid.joints.is_empty());
             let words = if drawn {
-                "Click a joint to type its gap; Shift-drag takes several."
+                "joint-bar-click"
             } else {
-                "No joints yet."
+                "joint-bar-none"
             };
-            if drawn && ui.button("Next joint to measure").clicked() {
+            if drawn && ui.button(context.words.text("cmd-next-joint")).clicked() {
                 context.push(Command::NextJoint);
             }
-            ui.add(Label::new(RichText::new(words).color(context.palette.soft)).truncate());
+            ui.add(Label::new(RichText::new(context.words.text(words)).color(context.palette.soft)).truncate());
             return;
         };
         let name = match context.view.selection.more.len() {
-            0 => format!("Joint {}", selected.joint),
+            0 => say!(context.words, "joint-bar-joint", joint = &selected.joint),
             more => {
                 let known = all_selected(context, &selected);
                 let surface = context.job.surfaces.get(selected.surface).map(|surface| surface.name.as_str());
@@ -55,15 +55,15 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     context.job.survey.gaps.iter().any(here)
                 };
                 match known.iter().filter(measured).count() {
-                    0 => format!("{} joints", more + 1),
-                    measured => format!("{} joints, {measured} already measured", more + 1),
+                    0 => say!(context.words, "joint-bar-joints", count = more + 1),
+                    measured => say!(context.words, "joint-bar-joints-measured", count = more + 1, measured = measured),
                 }
             }
         };
         ui.label(RichText::new(name).strong());
         gap_field(ui, context, &selected);
         failure(ui, context, &selected);
-        if ui.button("Next joint to measure").clicked() {
+        if ui.button(context.words.text("cmd-next-joint")).clicked() {
             context.push(Command::NextJoint);
         }
         ui.add(eframe::egui::Label::new(RichText::new(story(context)).color(context.palette.soft)).truncate());
@@ -76,28 +76,34 @@ fn reading<'a>(context: &WindowContext<'a>, selected: &Selected) -> Option<&'a G
     context.job.survey.gaps.iter().rfind(|gap| gap.surface == surface.name && gap.joint == selected.joint)
 }
 
+/// The widest gap that is taken for one.
+const WIDEST: Length = Length::inches(2.0);
+
+/// Reads the width of a gap.
+pub(super) fn read_gap(text: &str, units: Units, words: &Words) -> Result<Length, String> {
+    let width = parse_length(text, units).map_err(|error| error.say(words))?;
+    let typed = text.trim().to_owned();
+    if width > WIDEST {
+        return Err(say!(words, "entry-gap-too-wide", text = &typed, limit = WIDEST));
+    }
+    if width < Length::ZERO {
+        return Err(say!(words, "entry-negative-gap", text = &typed));
+    }
+    Ok(width)
+}
+
 fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
-    let units = context.units();
+    let (units, words) = (context.units(), context.words);
     let shown = shown_gap(context, selected);
-    ui.label("Gap");
+    ui.label(words.text("joint-bar-gap"));
     // One field for all joints, so that it keeps the keyboard while joints change.
     let id = Id::unique("gap field");
     let slot = id.with((selected.surface, &selected.joint, context.view.selection.more.len()));
-    let field = entry_for(ui, id, slot, "Gap of the joint", &shown, 74.0, |text| {
+    let field = entry_for(ui, id, slot, &words.text("joint-bar-gap-field"), &shown, 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
         }
-        let width = parse_length(text, units).map_err(|error| error.to_string())?;
-        if width > Length::inches(2.0) {
-            return Err(format!(
-                "“{}” is wider than 2 in: no joint opens so far. Check the figure",
-                text.trim()
-            ));
-        }
-        if width < Length::ZERO {
-            return Err(format!("“{}” is less than nothing. Type 0 for a closed joint", text.trim()));
-        }
-        Ok(Some(width))
+        read_gap(text, units, words).map(Some)
     });
     let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     // What Enter could not take is put right there; by Tab the field can be left all the same.
@@ -135,17 +141,9 @@ fn all_selected(context: &WindowContext<'_>, selected: &Selected) -> Vec<String>
     std::iter::once(&selected.joint).chain(&context.view.selection.more).cloned().collect()
 }
 
-/// What a step on some joints is called.
-fn step_name(what: &str, joints: &[String]) -> String {
-    match joints {
-        [joint] => format!("{what} of {joint}"),
-        joints => format!("{what} of {} joints", joints.len()),
-    }
-}
-
 fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<Length>) {
     let (surface, joints) = (selected.surface, all_selected(context, selected));
-    context.edit(step_name("Gap", &joints), move |job| {
+    context.edit("undo-gap", move |job| {
         let Some(surface) = job.surfaces.get(surface).map(|surface| surface.name.clone()) else { return };
         let gaps = &mut job.survey.gaps;
         for joint in joints {
@@ -172,7 +170,7 @@ fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
         for choice in Failure::ALL {
             if ui.selectable_label(assessment == choice, choice.say(context.words)).clicked() {
                 let (surface, joints) = (selected.surface, all_selected(context, selected));
-                context.edit(step_name("Failure", &joints), move |job| {
+                context.edit("undo-failure", move |job| {
                     let surface = job.surfaces.get(surface).map(|s| s.name.clone());
                     let of_surface = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref();
                     for gap in job.survey.gaps.iter_mut().filter(of_surface) {
@@ -184,20 +182,23 @@ fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
             }
         }
     });
-    response.response.on_hover_text("How the sealant failed here").accessible_name("Failed how");
+    response.response.on_hover_text(context.words.text("field-gap-failure.hint")).accessible_name(context.words.text("field-gap-failure"));
 }
 
 fn story(context: &WindowContext<'_>) -> String {
     let Some((index, state)) = context.selected() else {
-        return "not in this layout any more".to_owned();
+        return context.words.text("joint-bar-gone").into_owned();
     };
-    let units = context.units();
     let joint = &context.assessment.layouts[state.surface].joints[index];
-    let mut words = format!("{}, {}", joint.kind.say(context.words), joint.length().show(units));
-    if let Some((low, high)) = state.extremes {
-        words.push_str(&format!("; {} to {} in the years to come", low.show(units), high.show(units)));
+    let (kind, length) = (Arg::Id(joint.kind.key()), joint.length());
+    let kind = say!(context.words, "drawing-joint-kind", kind = kind, length = length);
+    match state.extremes {
+        Some((low, high)) => {
+            let range = say!(context.words, "drawing-joint-range", low = low, high = high);
+            format!("{kind}  ·  {range}")
+        }
+        None => kind,
     }
-    words
 }
 
 /// The joint to go to next: the one that the assessment finds most worth measuring, unless it was

@@ -9,7 +9,7 @@ use super::context::WindowContext;
 use super::theme::{self, Palette};
 use crate::joint::Cut;
 use crate::measure::Length;
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 /// Points for a metre: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
@@ -22,7 +22,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let rect = response.rect;
     painter.rect_filled(rect, 6, context.palette.ground);
     let Some((cut, gap)) = cut(context) else {
-        response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Joint section"));
+        response.widget_info(|| WidgetInfo::labeled(Role::Image, true, context.words.text("section-view")));
         return;
     };
     let painter = painter.with_clip_rect(rect);
@@ -33,22 +33,22 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
             if bead.fares.holds() { context.palette.good } else { context.palette.error },
         ),
         None if context.day() < context.assessment.seal_day => {
-            ("before sealing".to_owned(), context.palette.soft)
+            (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
         }
-        None => ("not sealed".to_owned(), context.palette.soft),
+        None => (context.words.text("section-not-sealed").into_owned(), context.palette.soft),
     };
-    let gap = gap.show(context.units());
+    let gap = context.words.figures().length(gap);
     let text = |at, align, words: &str, font, color| painter.text(at, align, words, font, color);
     let strong = FontId::new(15.0, theme::strong_family());
     text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, &gap, strong, context.palette.ink);
     let small = FontId::proportional(11.0);
-    let title = "cut through the joint";
-    text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, title, small, context.palette.soft);
+    let title = context.words.text("section-title");
+    text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, &title, small, context.palette.soft);
     let font = FontId::proportional(12.0);
     text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color);
-    let name = format!("Joint section: gap {gap}, {words}");
+    let name = say!(context.words, "section-name", gap = &gap, state = &words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
-    response.on_hover_text("The cut through the joint on the day shown in the year strip, to scale.");
+    response.on_hover_text(context.words.text("section-view.hint"));
 }
 
 /// The cut on the day shown, and the gap then.

@@ -10,14 +10,14 @@ use crate::job::Job;
 use crate::measure::Units;
 use crate::surface::Surface;
 use crate::surface::outlines::{FileUnit, OutlinesRead, read_outlines};
+use crate::words::{Arg, Say as _, Words, say, unreadable_file};
 
 /// Reads the outlines of a file; its lengths are in the job's units where it does not say.
-fn read(path: &Path, units: Units) -> Result<OutlinesRead, String> {
-    let bytes = std::fs::read(path)
-        .map_err(|error| format!("“{}” cannot be read: {error}. Choose another file", path.display()))?;
+fn read(path: &Path, words: &Words) -> Result<OutlinesRead, String> {
+    let bytes = std::fs::read(path).map_err(|error| unreadable_file(words, path, &error))?;
     let name = path.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-    let assume = if units == Units::Inches { FileUnit::Inches } else { FileUnit::Millimeters };
-    read_outlines(&name, &bytes, assume).map_err(|error| error.to_string())
+    let assume = if words.units() == Units::Inches { FileUnit::Inches } else { FileUnit::Millimeters };
+    read_outlines(&name, &bytes, assume).map_err(|error| error.say(words))
 }
 
 /// A name that no surface has yet.
@@ -30,7 +30,8 @@ fn free_name(job: &Job, wanted: &str) -> String {
 impl App {
     /// Adds a surface for each outline of a file.
     pub(super) fn take_outlines(&mut self, ctx: &Context, path: &Path) {
-        match read(path, self.job().units) {
+        let words = self.words();
+        match read(path, &words) {
             Ok(read) => {
                 let count = read.outlines.len();
                 let outlines = read.outlines;
@@ -40,14 +41,15 @@ impl App {
                         job.surfaces.push(Surface::from_outline(&name, &outline.ring));
                     }
                 };
-                let name = "Take outlines from a file".to_owned();
+                let name = "cmd-outlines".to_owned();
                 self.apply(ctx, Command::Edit(Edit { name, change: Box::new(change) }));
-                let mut told = vec![format!("{count} outlines taken, in {}", read.unit.name())];
+                let unit = Arg::Id(read.unit.key());
+                let mut said = vec![say!(words, "outline-taken", count = count, unit = unit)];
                 if !read.unit_from_file {
-                    told.push("the file does not say its unit: check a length".to_owned());
+                    said.push(say!(words, "outline-unit-assumed"));
                 }
-                told.extend(read.notes);
-                self.prompts.toast = Some(Toast::good(told.join(". ") + "."));
+                said.extend(read.remarks.iter().map(|remark| remark.say(&words)));
+                self.prompts.toast = Some(Toast::good(said.join(" ")));
             }
             Err(error) => self.fault(error),
         }

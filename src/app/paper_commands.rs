@@ -8,6 +8,7 @@ use super::command::{Command, Edit};
 use super::{App, Toast};
 use crate::job::{Job, Logo};
 use crate::papers::{Paper, Templates};
+use crate::words::{Say as _, unreadable_file};
 
 impl App {
     /// Takes templates of the user's own from this folder.
@@ -47,7 +48,7 @@ impl App {
 
     /// Takes a picture as the contractor's logo.
     pub(super) fn take_logo(&mut self, ctx: &Context, path: &Path) {
-        let told = |error: &dyn std::fmt::Display| format!("“{}” is no logo: {error}", path.display());
+        let words = self.words();
         let read = std::fs::metadata(path).and_then(|data| {
             // Larger files are no logos and would hold up the window.
             if data.len() > 20 << 20 {
@@ -56,8 +57,9 @@ impl App {
                 std::fs::read(path)
             }
         });
-        let logo =
-            read.map_err(|error| told(&error)).and_then(|bytes| Logo::new(&bytes).map_err(|e| told(&e)));
+        let logo = read
+            .map_err(|error| unreadable_file(&words, path, &error))
+            .and_then(|bytes| Logo::new(&bytes).map_err(|error| error.say(&words)));
         match logo {
             Ok(logo) => {
                 let change = move |job: &mut Job| job.contractor.logo = Some(logo);

@@ -2,6 +2,7 @@
 //! the window's thread.
 
 use std::collections::HashMap;
+use std::io;
 use std::path::{Path, PathBuf};
 
 use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
@@ -11,6 +12,7 @@ use super::App;
 use super::command::Command;
 use super::worker::Worker;
 use crate::surface::{Photo, Point};
+use crate::words::{Say, Words, say, unreadable_file, unwritable_file};
 
 /// A larger file is no photo of a joint.
 const LARGEST: u64 = 30 * 1024 * 1024;
@@ -106,7 +108,7 @@ impl App {
     /// Copies a photo beside the job and pins it.
     pub(super) fn take_photo(&mut self, ctx: &Context, source: &Path, surface: usize, at: Point) {
         let Some(job) = self.session.document.path.clone() else {
-            self.fault("Save the job first: its photos are kept in a folder beside it".to_owned());
+            self.fault(self.words().text("photo-save-first").into_owned());
             return;
         };
         match copy(source, &folder_of(&job)) {
@@ -116,26 +118,59 @@ impl App {
                         surface.photos.push(Photo { file, at, note: String::new() });
                     }
                 };
-                let edit = super::Edit { name: "Pin a photo".to_owned(), change: Box::new(change) };
+                let edit = super::Edit { name: "undo-pin-photo".to_owned(), change: Box::new(change) };
                 self.apply(ctx, Command::Edit(edit));
             }
-            Err(error) => self.fault(format!("“{}” cannot be taken: {error}", source.display())),
+            Err(error) => self.fault(error.say(&self.words())),
+        }
+    }
+}
+
+/// Why a photo could not be copied.
+#[derive(Debug)]
+enum PhotoError {
+    /// The system would not read the photo.
+    Unreadable(PathBuf, io::Error),
+    /// The system would not write into the folder.
+    Unwritable(PathBuf, io::Error),
+    /// It has more bytes than a photo of a joint.
+    TooLarge(PathBuf, u64),
+    /// It is no picture.
+    Kind(PathBuf),
+    /// The folder has no free name left.
+    TooMany(PathBuf),
+}
+
+impl Say for PhotoError {
+    fn say(&self, words: &Words) -> String {
+        let shown = |path: &Path| path.display().to_string();
+        match self {
+            Self::Unreadable(path, error) => unreadable_file(words, path, error),
+            Self::Unwritable(path, error) => unwritable_file(words, path, error),
+            Self::TooLarge(path, bytes) => {
+                let (megabytes, limit) = (bytes.div_ceil(1 << 20), LARGEST >> 20);
+                say!(words, "file-photo-too-large", path = &shown(path), megabytes = megabytes, limit = limit)
+            }
+            Self::Kind(path) => say!(words, "file-photo-kind", path = &shown(path)),
+            Self::TooMany(path) => say!(words, "file-photos-too-many", path = &shown(path)),
         }
     }
 }
 
 /// Copies a photo into a folder under a free name, which is returned.
-fn copy(source: &Path, folder: &Path) -> Result<String, String> {
-    let size = std::fs::metadata(source).map_err(|error| error.to_string())?.len();
+fn copy(source: &Path, folder: &Path) -> Result<String, PhotoError> {
+    let unreadable = |error| PhotoError::Unreadable(source.to_owned(), error);
+    let unwritable = |error| PhotoError::Unwritable(folder.to_owned(), error);
+    let size = std::fs::metadata(source).map_err(unreadable)?.len();
     if size > LARGEST {
-        return Err(format!("it has {} MB, more than a photo needs. Choose a smaller one", size / 1_000_000));
+        return Err(PhotoError::TooLarge(source.to_owned(), size));
     }
-    decode(source).map_err(|error| format!("it is no picture ({error}). Choose a JPEG or PNG"))?;
-    std::fs::create_dir_all(folder).map_err(|error| error.to_string())?;
+    decode(source).map_err(|_undecodable| PhotoError::Kind(source.to_owned()))?;
+    std::fs::create_dir_all(folder).map_err(unwritable)?;
     let extension = source.extension().map_or_else(|| "jpg".into(), |e| e.to_string_lossy().to_lowercase());
     let free = (1..10_000).map(|n| format!("{n:03}.{extension}")).find(|name| !folder.join(name).exists());
-    let name = free.ok_or("there are too many photos")?;
-    std::fs::copy(source, folder.join(&name)).map_err(|error| error.to_string())?;
+    let name = free.ok_or_else(|| PhotoError::TooMany(folder.to_owned()))?;
+    std::fs::copy(source, folder.join(&name)).map_err(unwritable)?;
     Ok(name)
 }
 
@@ -149,10 +184,10 @@ mod tests {
         let source = folder.path().join("wall.png");
         image::RgbaImage::from_pixel(4, 3, image::Rgba([9, 9, 9, 255])).save(&source).expect("written");
         let photos = folder_of(&folder.path().join("job.ron"));
-        assert_eq!(copy(&source, &photos), Ok("001.png".to_owned()));
-        assert_eq!(copy(&source, &photos), Ok("002.png".to_owned()));
+        assert_eq!(copy(&source, &photos).expect("copied"), "001.png");
+        assert_eq!(copy(&source, &photos).expect("copied"), "002.png");
         std::fs::write(&source, "no picture").expect("written");
-        assert!(copy(&source, &photos).is_err_and(|error| error.contains("no picture")));
+        assert!(copy(&source, &photos).is_err_and(|error| matches!(error, PhotoError::Kind(_))));
         assert!(path_of(Path::new("a/job.ron"), "../../secret.png").is_none());
         assert_eq!(path_of(Path::new("a/job.ron"), "001.png"), Some(PathBuf::from("a/job.photos/001.png")));
     }

@@ -6,7 +6,7 @@ use std::collections::HashMap;
 use eframe::egui::{Rect, Vec2};
 use serde::{Deserialize, Serialize};
 
-use super::air_import::LoggerImport;
+use super::air_import::{AirRemark, LoggerImport};
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
 use crate::measure::Length;
@@ -205,7 +205,7 @@ pub struct Drafts {
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// What was odd about the weather or logger's file that was read last.
-    pub air_remarks: Vec<String>,
+    pub air_remarks: Vec<AirRemark>,
     /// Prices that are offered in place of the job's, with where they are from.
     pub offered: Option<(String, PriceBook)>,
     /// What finished jobs taught, with how many there were.

@@ -460,8 +460,9 @@ pub(super) fn physical_problems(
 
 /// Days from the install to the visit, if it is known and not after it.
 pub fn age(job: &Job) -> Option<i64> {
-    let installed = job.installed?;
-    let span = installed.until(job.visited).ok()?;
+    let installed = job.installed.filter(|installed| installed.earliest() <= job.visited)?;
+    // The middle of a month may lie after a visit in the same month.
+    let span = installed.date().min(job.visited).until(job.visited).ok()?;
     Some(i64::from(span.get_days())).filter(|days| *days >= 0)
 }
 

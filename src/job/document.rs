@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
 use crate::air::{IndoorAir, LoggedAir};
-use crate::measure::Units;
+use crate::measure::{DayOrMonth, Units};
 use crate::repair::{Done, Plan};
 use crate::surface::{Joint, Surface, layout};
 use crate::survey::{LaterVisit, Survey};
@@ -36,8 +36,8 @@ pub struct Job {
     pub units: Units,
     /// Year the house was built, if known: for the cautions.
     pub built: Option<i16>,
-    /// When the boards went up.
-    pub installed: Option<Date>,
+    /// When the boards were installed; the month alone if the day is not known.
+    pub installed: Option<DayOrMonth>,
     /// The day of the visit, on which the readings were taken.
     pub visited: Date,
     /// The boarded surfaces.

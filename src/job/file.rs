@@ -24,11 +24,11 @@ pub struct Loaded {
     pub problems: Vec<Problem>,
 }
 
-/// Why a file could not be loaded at all.
+/// Why a file could not be loaded at all. The sentences for people are made in `words`.
 #[derive(Debug, thiserror::Error)]
 pub enum LoadError {
     /// The system would not read it.
-    #[error("“{}” cannot be read: {source}. Check that the file is there and is yours to read", path.display())]
+    #[error("{}: unreadable: {source}", path.display())]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -36,7 +36,7 @@ pub enum LoadError {
         source: io::Error,
     },
     /// It is too large.
-    #[error("“{}” holds {megabytes} MB, more than any job. Choose a job file (.ron)", path.display())]
+    #[error("{}: {megabytes} MB are too large", path.display())]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -44,22 +44,19 @@ pub enum LoadError {
         megabytes: u64,
     },
     /// It is not text.
-    #[error("“{}” is not a text file. Choose a job file (.ron)", path.display())]
+    #[error("{}: not text", path.display())]
     NotText {
         /// The file.
         path: PathBuf,
     },
-    /// It is a shelf.
-    #[error("“{}” is a shelf and no job. Take it in on the leaf Shelf, by Import", path.display())]
-    AShelf {
+    /// It is a price book.
+    #[error("{}: a price book, not a job", path.display())]
+    PriceBook {
         /// The file.
         path: PathBuf,
     },
     /// A newer program wrote it.
-    #[error(
-        "“{}” is of version {found}, this program reads up to {VERSION}. Open it with a newer Gapwright; \
-         it is left as it is", path.display()
-    )]
+    #[error("{}: version {found}, newer than {VERSION}", path.display())]
     Newer {
         /// The file.
         path: PathBuf,
@@ -72,16 +69,16 @@ pub enum LoadError {
 #[derive(Debug, thiserror::Error)]
 pub enum SaveError {
     /// The system would not write it.
-    #[error("“{}” cannot be saved: {source}. The old file is untouched; try another folder", path.display())]
+    #[error("{}: unwritable: {source}", path.display())]
     Unwritable {
         /// The file.
         path: PathBuf,
         /// What the system said.
         source: io::Error,
     },
-    /// The job cannot be put into words. No job that was typed gets here.
-    #[error("The job cannot be written: {0}. The old file is untouched")]
-    Unspeakable(#[from] ron::Error),
+    /// It has no form in the file's format. No job that was typed gets here.
+    #[error("not serializable: {0}")]
+    Unserializable(#[from] ron::Error),
 }
 
 /// Loads a job.
@@ -89,11 +86,11 @@ pub enum SaveError {
 /// A broken file gives what can be read of it and a list of what was left out.
 ///
 /// # Errors
-/// If nothing can be read: no such file, no text, too large, a shelf, or from a newer program.
+/// If nothing can be read: no such file, no text, too large, a price book, or from a newer program.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let text = read_text(path)?;
     if read_prices(&text).is_ok_and(|catalog| catalog.taken.is_some()) {
-        return Err(LoadError::AShelf { path: path.to_owned() });
+        return Err(LoadError::PriceBook { path: path.to_owned() });
     }
     read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
 }
@@ -161,7 +158,7 @@ fn version(text: &str) -> u32 {
 /// The job as the text of its file.
 ///
 /// # Errors
-/// If the job cannot be put into words.
+/// If the job cannot be serialized.
 pub fn write(job: &Job) -> Result<String, SaveError> {
     let style = ron::ser::PrettyConfig::new().depth_limit(4).struct_names(true);
     let mut text = ron::ser::to_string_pretty(&Job { version: VERSION, ..job.clone() }, style)?;

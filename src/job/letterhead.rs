@@ -8,7 +8,7 @@ use image::ImageFormat;
 use image::imageops::FilterType;
 use serde::{Deserialize, Serialize};
 
-/// A logo that is larger than this, as it is kept, is refused.
+/// A logo that is larger than this, as it is kept, is refused: in bytes.
 const LARGEST: usize = 300_000;
 /// Pictures are kept no wider or higher than this many pixels.
 const PIXELS: u32 = 800;
@@ -32,17 +32,22 @@ pub struct Contractor {
 #[serde(try_from = "String", into = "String")]
 pub struct Logo(Arc<[u8]>);
 
-/// Why a file is no logo.
+/// Why a file is no logo. The sentences for people are made in `words`.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum LogoError {
     /// Not a picture that is understood.
-    #[error("it is neither PNG, JPEG nor SVG. Save the logo as one of these")]
+    #[error("not a PNG, JPEG or SVG")]
     Kind,
-    /// Too much of it.
-    #[error("it has {0} kB as it would be kept, but at most {most} are. Take a simpler or smaller one", most = LARGEST / 1000)]
-    Size(usize),
-    /// Not what was written.
-    #[error("it is not written as a logo is, in base64. Choose the logo again")]
+    /// It is too large.
+    #[error("{kilobytes} kB are more than {limit}")]
+    Size {
+        /// Its size as it would be kept.
+        kilobytes: usize,
+        /// The largest that is kept.
+        limit: usize,
+    },
+    /// The text that stands for it in a job file is not base64.
+    #[error("not base64")]
     Text,
 }
 
@@ -55,7 +60,7 @@ impl Logo {
     pub fn new(bytes: &[u8]) -> Result<Self, LogoError> {
         let kept = if is_svg(bytes) { bytes.to_vec() } else { as_png(bytes)? };
         if kept.len() > LARGEST {
-            return Err(LogoError::Size(kept.len() / 1000));
+            return Err(LogoError::Size { kilobytes: kept.len() / 1000, limit: LARGEST / 1000 });
         }
         Ok(Self(kept.into()))
     }

@@ -1,4 +1,4 @@
-//! A user's own shelf in a file, and the rates that a folder of finished jobs teaches.
+//! A user's own price book in a file, and the rates that a folder of finished jobs teaches.
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -8,32 +8,32 @@ use super::file::{LoadError, SaveError, read_text, write_whole};
 use super::price_book::PriceBook;
 use super::{Catalog, Job, file};
 
-/// Why a shelf cannot be read.
+/// Why a price book cannot be read. The sentences for people are made in `words`.
 #[derive(Debug, thiserror::Error)]
 pub enum PriceFileError {
     /// The file cannot be read at all.
     #[error(transparent)]
     File(#[from] LoadError),
-    /// It is no shelf.
-    #[error("“{}” is no shelf: {reason}. Choose a file that was exported here", path.display())]
-    NotAShelf {
+    /// It is no price book.
+    #[error("{}: not a price book: {reason}", path.display())]
+    NotAPriceBook {
         /// The file.
         path: PathBuf,
-        /// Line, column and what is wrong.
+        /// Line, column and what the reader of the format says of it, in its own technical English.
         reason: String,
     },
 }
 
-/// Loads a shelf.
+/// Loads a price book.
 ///
 /// # Errors
-/// If the file cannot be read or is no shelf.
+/// If the file cannot be read or is no price book.
 pub fn load_prices(path: &Path) -> Result<PriceBook, PriceFileError> {
     let text = read_text(path)?;
-    read_prices(&text).map_err(|reason| PriceFileError::NotAShelf { path: path.to_owned(), reason })
+    read_prices(&text).map_err(|reason| PriceFileError::NotAPriceBook { path: path.to_owned(), reason })
 }
 
-/// Reads a shelf from text.
+/// Reads a price book from text.
 ///
 /// # Errors
 /// Line, column and what is wrong.
@@ -41,13 +41,13 @@ pub fn read_prices(text: &str) -> Result<PriceBook, String> {
     file::lenient().from_str(text).map_err(|error| error.to_string())
 }
 
-/// Saves a shelf, whole or not at all.
+/// Saves a price book, whole or not at all.
 ///
 /// # Errors
 /// If the system refuses; the file is then as it was.
-pub fn save_prices(catalog: &PriceBook, path: &Path) -> Result<(), SaveError> {
+pub fn save_prices(prices: &PriceBook, path: &Path) -> Result<(), SaveError> {
     let style = ron::ser::PrettyConfig::new().depth_limit(2);
-    let text = ron::ser::to_string_pretty(catalog, style)? + "\n";
+    let text = ron::ser::to_string_pretty(prices, style)? + "\n";
     write_whole(text.as_bytes(), path, true)
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
@@ -80,13 +80,13 @@ pub struct RateLearned {
     pub id: String,
     /// Its name.
     pub name: String,
-    /// Minutes for a batch by the shelf.
+    /// Minutes for a batch by the catalog.
     pub start: crate::measure::ThreePoint,
     /// What comes of the jobs.
     pub learned: crate::repair::Learned,
 }
 
-/// Weighs the shelf's rates against what each job's tasks took: minutes for a batch by task id.
+/// Weighs the catalog's rates against what each job's tasks took: minutes for a batch by task id.
 pub fn learn_rates(catalog: &Catalog, jobs: &[Vec<(String, f64)>]) -> Vec<RateLearned> {
     let mut taken: BTreeMap<&str, Vec<f64>> = BTreeMap::new();
     for (id, minutes) in jobs.iter().flatten() {
@@ -105,16 +105,14 @@ pub fn learn_rates(catalog: &Catalog, jobs: &[Vec<(String, f64)>]) -> Vec<RateLe
 }
 
 impl PriceBook {
-    /// Puts learned rates in place of the tasks' own.
-    pub fn take_rates(&mut self, rates: &[RateLearned]) {
+    /// Puts learned rates in place of the tasks' own. `source` says where a rate is from that so many
+    /// finished jobs teach.
+    pub fn take_rates(&mut self, rates: &[RateLearned], source: impl Fn(usize) -> String) {
         for rate in rates {
             if let Some(task) = self.tasks.iter_mut().find(|task| task.id == rate.id) {
                 task.minutes = rate.learned.minutes;
                 task.kind = crate::wood::Kind::CommonPractice;
-                task.source = match rate.learned.jobs {
-                    1 => "1 finished job of your own".to_owned(),
-                    jobs => format!("{jobs} finished jobs of your own"),
-                };
+                task.source = source(rate.learned.jobs);
             }
         }
     }

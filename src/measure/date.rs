@@ -1,31 +1,168 @@
-//! Calendar dates as people type and read them.
+//! Calendar dates as people type and read them, and months of which the day is not known.
+
+use std::ops::RangeInclusive;
 
 use jiff::civil::Date;
-use jiff::fmt::strtime;
+use jiff::fmt::strtime::{self, BrokenDownTime};
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::{EntryError, Units};
+use super::{EntryError, EntryRule, Units};
 
-/// The written forms that cannot be mistaken for one another.
-const FORMS: [&str; 6] = ["%Y-%m-%d", "%d %b %Y", "%b %d %Y", "%b %d, %Y", "%d %B %Y", "%B %d, %Y"];
+/// The written forms of a day that cannot be mistaken for one another.
+const DAYS: [&str; 7] =
+    ["%Y-%m-%d", "%d %b %Y", "%b %d %Y", "%b %d, %Y", "%d %B %Y", "%B %d %Y", "%B %d, %Y"];
 
-/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, between 1900 and 2200; and in figures as is
-/// usual where the units are: `2/14/2026` with inches, `14.2.2026` or `14/2/2026` with millimetres.
+/// The written forms of a month.
+const MONTHS: [&str; 5] = ["%Y-%m", "%b %Y", "%B %Y", "%b, %Y", "%B, %Y"];
+
+/// Years outside these are slips of the finger.
+const YEARS: RangeInclusive<i16> = 1900..=2199;
+
+/// The day of a month that stands for a month whose day is not known: its middle.
+const MIDDLE: i8 = 15;
+
+/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, from 1900 to 2199; and in figures as is usual
+/// where the units are: `2/14/2026` or `2/14/26` with inches, `14.2.2026` or `14/2/2026` with
+/// millimeters.
 ///
 /// # Errors
-/// If the text is not a date in one of these forms, or out of that range.
+/// If the text is not a date in one of these forms, is a month alone, or is out of that range.
 pub fn parse_date(text: &str, units: Units) -> Result<Date, EntryError> {
+    if parse_month(text, units).is_some() {
+        return Err(EntryError::new(text, EntryRule::DayMissing));
+    }
     let figures: &[&str] = match units {
-        Units::Inches => &["%m/%d/%Y"],
+        // Two digits of a year first: `%Y` would take them for a year of Rome.
+        Units::Inches => &["%m/%d/%y", "%m/%d/%Y"],
         Units::Millimeters => &["%d.%m.%Y", "%d/%m/%Y"],
     };
-    let found = FORMS
-        .iter()
-        .chain(figures)
-        .find_map(|form| strtime::parse(form, text.trim()).and_then(|parsed| parsed.to_date()).ok());
-    match found {
-        Some(date) if (1900..2200).contains(&date.year()) => Ok(date),
-        Some(_) => Err(EntryError::new(text, "is not in this age", "Type a year from 1900 to 2199")),
-        None => Err(EntryError::new(text, "is not a date", "Type it as 2026-02-14 or 14 Feb 2026")),
+    let day = |parsed: BrokenDownTime| parsed.to_date().ok();
+    match read(text, DAYS.iter().chain(figures), day) {
+        Some(date) if YEARS.contains(&date.year()) => Ok(date),
+        Some(_) => {
+            let (first, last) = (*YEARS.start(), *YEARS.end());
+            Err(EntryError::new(text, EntryRule::YearOutOfRange { first, last }))
+        }
+        None => Err(EntryError::new(text, EntryRule::NotADate)),
+    }
+}
+
+/// Reads a date as [`parse_date`] does, or a month alone: `August 2025`, `Aug 2025`, `2025-08`, and
+/// `8/2025` with inches, `8.2025` or `8/2025` with millimeters.
+///
+/// # Errors
+/// If the text is neither, or out of the range of years.
+pub fn parse_month_or_date(text: &str, units: Units) -> Result<DayOrMonth, EntryError> {
+    if let Some(month) = parse_month(text, units) {
+        return Ok(month);
+    }
+    parse_date(text, units).map(DayOrMonth::day).map_err(|mut error| {
+        if error.rule == EntryRule::NotADate {
+            error.rule = EntryRule::NotADateOrMonth;
+        }
+        error
+    })
+}
+
+/// A month from 1900 to 2199; `None` of anything else.
+fn parse_month(text: &str, units: Units) -> Option<DayOrMonth> {
+    let figures: &[&str] = match units {
+        Units::Inches => &["%m/%Y"],
+        Units::Millimeters => &["%m.%Y", "%m/%Y"],
+    };
+    // A day after the month reads as a year long ago: it is none of these years.
+    let month = |parsed: BrokenDownTime| {
+        let year = parsed.year().filter(|year| YEARS.contains(year))?;
+        DayOrMonth::month(year, parsed.month()?)
+    };
+    read(text, MONTHS.iter().chain(figures), month)
+}
+
+/// What the first of these forms that fits makes of a text.
+fn read<'a, T>(
+    text: &str,
+    mut forms: impl Iterator<Item = &'a &'a str>,
+    take: impl Fn(BrokenDownTime) -> Option<T>,
+) -> Option<T> {
+    forms.find_map(|form| take(strtime::parse(form, text.trim()).ok()?))
+}
+
+/// A day, or a month of which the day is not known. In files `2025-08-14` or `2025-08`.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct DayOrMonth {
+    date: Date,
+    day_known: bool,
+}
+
+impl DayOrMonth {
+    /// A day that is known.
+    pub const fn day(date: Date) -> Self {
+        Self { date, day_known: true }
+    }
+
+    /// A month from 1 to 12 of a year; `None` of any other.
+    pub fn month(year: i16, month: i8) -> Option<Self> {
+        let date = Date::new(year, month, MIDDLE).ok()?;
+        Some(Self { date, day_known: false })
+    }
+
+    /// The day; of a month its middle, the 15th.
+    pub const fn date(self) -> Date {
+        self.date
+    }
+
+    /// Whether the day is known, not the month alone.
+    pub const fn is_day_known(self) -> bool {
+        self.day_known
+    }
+
+    /// The earliest day that it can be.
+    pub fn earliest(self) -> Date {
+        if self.day_known { self.date } else { self.date.first_of_month() }
+    }
+
+    /// The text of an entry field, which reads back as the same: `Aug 14, 2025` or `Aug 2025` with
+    /// inches, `2025-08-14` or `2025-08` with millimeters.
+    pub fn entry_text(self, units: Units) -> String {
+        match (self.day_known, units) {
+            (true, _) => date_text(self.date, units),
+            (false, Units::Inches) => self.date.strftime("%b %Y").to_string(),
+            (false, Units::Millimeters) => self.date.strftime("%Y-%m").to_string(),
+        }
+    }
+}
+
+impl From<Date> for DayOrMonth {
+    fn from(date: Date) -> Self {
+        Self::day(date)
+    }
+}
+
+impl Serialize for DayOrMonth {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.entry_text(Units::Millimeters))
+    }
+}
+
+impl<'de> Deserialize<'de> for DayOrMonth {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        // A whole date first, of any year: files had them before there were months.
+        let date = text.parse().ok().map(Self::day);
+        let month = || {
+            let parsed = strtime::parse("%Y-%m", &text).ok()?;
+            Self::month(parsed.year()?, parsed.month()?)
+        };
+        let error = || de::Error::custom(EntryError::new(&text, EntryRule::NotADateOrMonth));
+        date.or_else(month).ok_or_else(error)
+    }
+}
+
+/// The text of an entry field for a date: `Feb 14, 2026` with inches, `2026-02-14` with millimeters.
+pub fn date_text(date: Date, units: Units) -> String {
+    match units {
+        Units::Inches => date.strftime("%b %-d, %Y").to_string(),
+        Units::Millimeters => date.to_string(),
     }
 }
 
@@ -46,16 +183,73 @@ mod tests {
     use super::*;
     use jiff::civil::date;
 
+    const BOTH: [Units; 2] = [Units::Inches, Units::Millimeters];
+
+    fn rule(text: &str, units: Units) -> EntryRule {
+        parse_date(text, units).unwrap_err().rule
+    }
+
     #[test]
     fn dates_are_read_and_shown() {
-        for text in ["2026-02-14", "14 Feb 2026", "Feb 14, 2026", "14 February 2026", " feb 14 2026 "] {
+        for text in [
+            "2026-02-14",
+            "14 Feb 2026",
+            "Feb 14, 2026",
+            "14 February 2026",
+            "February 14 2026",
+            " feb 14 2026 ",
+        ] {
             assert_eq!(parse_date(text, Units::Inches), Ok(date(2026, 2, 14)), "{text}");
         }
         assert_eq!(parse_date("2/4/2026", Units::Inches), Ok(date(2026, 2, 4)));
+        assert_eq!(parse_date("2/4/26", Units::Inches), Ok(date(2026, 2, 4)));
         assert_eq!(parse_date("2/4/2026", Units::Millimeters), Ok(date(2026, 4, 2)));
-        assert_eq!(show_date(date(2026, 2, 4)), "4 Feb 2026");
-        for text in ["", "2026-02-30", "02/14/2026", "1066-10-14", "soon"] {
-            assert!(parse_date(text, Units::Millimeters).is_err(), "{text}");
+        for units in BOTH {
+            let day = date(2026, 2, 4);
+            assert_eq!(parse_date(&date_text(day, units), units), Ok(day));
+        }
+        for text in ["", "2026-02-30", "02/14/2026", "soon", "Aug 20"] {
+            assert_eq!(rule(text, Units::Millimeters), EntryRule::NotADate, "{text}");
+        }
+        let years = EntryRule::YearOutOfRange { first: 1900, last: 2199 };
+        assert_eq!(rule("1066-10-14", Units::Inches), years);
+    }
+
+    #[test]
+    fn a_month_alone_is_read_where_the_day_may_be_unknown() {
+        let august = DayOrMonth::month(2025, 8).unwrap();
+        assert_eq!((august.date(), august.earliest()), (date(2025, 8, 15), date(2025, 8, 1)));
+        assert!(!august.is_day_known());
+        for text in ["August 2025", "Aug 2025", "aug, 2025", "2025-08", "8/2025"] {
+            for units in BOTH {
+                assert_eq!(parse_month_or_date(text, units), Ok(august), "{text}");
+                assert_eq!(rule(text, units), EntryRule::DayMissing, "{text}");
+            }
+        }
+        for text in ["2025-08-14", "Aug 14, 2025", "August 14 2025"] {
+            let day = DayOrMonth::day(date(2025, 8, 14));
+            assert_eq!(parse_month_or_date(text, Units::Inches), Ok(day), "{text}");
+        }
+        for text in ["", "August", "2025", "2025-13", "summer 2025"] {
+            let error = parse_month_or_date(text, Units::Inches).unwrap_err();
+            assert_eq!(error.rule, EntryRule::NotADateOrMonth, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_day_or_a_month_survives_its_field_and_its_file() {
+        for (known, text) in [
+            (DayOrMonth::day(date(2025, 8, 14)), "\"2025-08-14\""),
+            (DayOrMonth::month(2025, 8).unwrap(), "\"2025-08\""),
+        ] {
+            assert_eq!(ron::to_string(&known).unwrap(), text);
+            assert_eq!(ron::from_str::<DayOrMonth>(text).unwrap(), known);
+            for units in BOTH {
+                assert_eq!(parse_month_or_date(&known.entry_text(units), units), Ok(known));
+            }
+        }
+        for text in ["\"\"", "\"2025-13\"", "\"2025-08-32\"", "\"soon\""] {
+            assert!(ron::from_str::<DayOrMonth>(text).is_err(), "{text}");
         }
     }
 

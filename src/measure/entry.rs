@@ -3,8 +3,8 @@
 use std::cmp::Ordering;
 
 use super::{
-    Angle, EntryError, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature, Units,
-    parse_length, parse_money, parse_number, plain_number,
+    Angle, EntryError, EntryRule, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Temperature,
+    Units, parse_length, parse_money, parse_number, plain_number,
 };
 
 /// Grains a cubic foot of one gram a cubic meter: 15.4324 grains a gram, 35.3147 cubic feet a cubic meter.
@@ -130,7 +130,10 @@ impl Quantity {
 
 /// Reads a whole number that is not negative.
 fn whole(text: &str) -> Result<u32, EntryError> {
-    let number = parse_number(text)?.round();
+    let number = parse_number(text)?;
+    if number < 0.0 || number.fract() != 0.0 {
+        return Err(EntryError::new(text, EntryRule::NotWhole));
+    }
     // Past what a count holds it is out of every range all the same.
     #[expect(
         clippy::cast_possible_truncation,
@@ -146,7 +149,33 @@ fn whole(text: &str) -> Result<u32, EntryError> {
 /// If the text is no length.
 pub fn parse_room_length(text: &str, units: Units) -> Result<Length, EntryError> {
     match units {
-        Units::Inches if parse_number(text).is_ok() => parse_length(&format!("{} ft", text.trim()), units),
+        Units::Inches if parse_number(text).is_ok() => parse_length(&format!("{} ft", text.trim()), units)
+            // What is told is what was typed.
+            .map_err(|error| EntryError::new(text, error.rule)),
         _ => parse_length(text, units),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn counts_are_whole() {
+        let read = |text| Quantity::Count(0).read_alike(text, Units::Inches);
+        assert_eq!(read("12"), Ok(Quantity::Count(12)));
+        assert_eq!(read("12.0"), Ok(Quantity::Count(12)));
+        for text in ["2.5", "-1"] {
+            assert_eq!(read(text), Err(EntryError::new(text, EntryRule::NotWhole)));
+        }
+        assert_eq!(read("9999999999"), Ok(Quantity::Count(u32::MAX)));
+    }
+
+    #[test]
+    fn a_bare_number_of_a_room_is_feet() {
+        assert_eq!(parse_room_length("12.5", Units::Inches), Ok(Length::feet(12.5)));
+        assert_eq!(parse_room_length("12 in", Units::Inches), Ok(Length::inches(12.0)));
+        assert_eq!(parse_room_length("3000", Units::Millimeters), Ok(Length::mm(3000.0)));
+        assert_eq!(parse_room_length("99999", Units::Inches).unwrap_err().text, "99999");
     }
 }

@@ -1,4 +1,4 @@
-//! Lengths: typed the way people write them, kept exactly, shown in 64ths or millimetres.
+//! Lengths: typed the way people write them, kept exactly, shown in 64ths or millimeters.
 
 use std::iter::Sum;
 use std::ops::{Add, Div, Mul, Neg, Sub};
@@ -6,20 +6,19 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::quantity::quantity;
-use super::{EntryError, Units, show_number};
+use super::{EntryError, EntryRule, Units, show_number};
 
 const INCH: f64 = 0.0254;
-const HINT: &str = "Type a length such as 5-1/8, 7' 3-1/2\" or 130 mm";
-/// Nothing in a room is longer than this, in metres: more is a slip of the finger.
-const LONGEST: f64 = 1000.0;
+/// Nothing in a room is longer than this: more is a slip of the finger.
+const LONGEST: Length = Length::m(1000.0);
 
 quantity! {
-    /// A length, in metres. In files it is text with its unit: `5-1/8 in`, `130 mm`.
+    /// A length, in meters. In files it is text with its unit: `5-1/8 in`, `130 mm`.
     Length, m, to_m
 }
 
 impl Length {
-    /// Makes a length from millimetres.
+    /// Makes a length from millimeters.
     pub const fn mm(millimeters: f64) -> Self {
         Self::m(millimeters / 1000.0)
     }
@@ -34,7 +33,7 @@ impl Length {
         Self::inches(feet * 12.0)
     }
 
-    /// The length in millimetres.
+    /// The length in millimeters.
     pub const fn to_mm(self) -> f64 {
         self.to_m() * 1000.0
     }
@@ -50,7 +49,7 @@ impl Length {
     }
 
     /// Shows a part size or a gap: inches to the nearest 64th with the fraction reduced, feet from
-    /// 3 ft up; or millimetres to the tenth.
+    /// 3 ft up; or millimeters to the tenth.
     pub fn show(self, units: Units) -> String {
         match units {
             Units::Inches => self.show_inches(),
@@ -58,7 +57,7 @@ impl Length {
         }
     }
 
-    /// Shows a total, such as all the joints of a room: feet or metres.
+    /// Shows a total, such as all the joints of a room: feet or meters.
     pub fn show_run(self, units: Units) -> String {
         match units {
             Units::Inches => format!("{} ft", show_number(self.to_feet(), 0)),
@@ -67,7 +66,7 @@ impl Length {
     }
 
     /// A round length at or over this one whose quarters are round too: for the axis of a plot.
-    /// A quarter of a 16th of an inch at least, and at most a metre.
+    /// A quarter of a 16th of an inch at least, and at most a meter.
     #[must_use]
     pub fn axis_top(self, units: Units) -> Self {
         let tops: &[Self] = match units {
@@ -150,8 +149,7 @@ impl<'de> Deserialize<'de> for Length {
         let text = String::deserialize(deserializer)?;
         // In a file the unit is written out; a bare number would depend on who reads it.
         if !text.contains(|c: char| c.is_alphabetic() || c == '"' || c == '\'') {
-            let error = EntryError::new(&text, "has no unit", "Write 5-1/8 in or 130 mm");
-            return Err(de::Error::custom(error));
+            return Err(de::Error::custom(EntryError::new(&text, EntryRule::UnitMissing)));
         }
         parse_length(&text, Units::Millimeters).map_err(de::Error::custom)
     }
@@ -160,24 +158,24 @@ impl<'de> Deserialize<'de> for Length {
 /// Reads a length as people write it: `5-1/8`, `5 1/8"`, `7' 3-1/2"`, `7 ft 3`, `130`, `130 mm`,
 /// `13 cm`, `3.3 m`, `3/32`, with a decimal point or a decimal comma.
 ///
-/// A bare number is in inches or millimetres after `units`; a bare number after feet is inches.
+/// A bare number is in inches or millimeters after `units`; a bare number after feet is inches.
 ///
 /// # Errors
-/// If the text is not a length, mixes systems, or is longer than a kilometre.
+/// If the text is not a length, mixes systems, or is longer than a kilometer.
 pub fn parse_length(text: &str, units: Units) -> Result<Length, EntryError> {
-    let fail = |rule: &str| EntryError::new(text, rule, HINT);
-    let tokens = tokenize(text).ok_or_else(|| fail("is not a length"))?;
+    let fail = |rule| EntryError::new(text, rule);
+    let tokens = tokenize(text).ok_or_else(|| fail(EntryRule::NotALength))?;
     let (negative, tokens) = match tokens.split_first() {
         Some((Token::Dash, rest)) => (true, rest),
         _ => (false, tokens.as_slice()),
     };
     if tokens.is_empty() {
-        return Err(fail("is not a length"));
+        return Err(fail(EntryRule::NotALength));
     }
-    let meters = sum_of_terms(tokens, units).map_err(|rule| fail(&rule))?;
+    let meters = sum_of_terms(tokens, units).map_err(fail)?;
     // Endless figures come out as no number at all, which is not within anything either.
-    if !(0.0..=LONGEST).contains(&meters) {
-        return Err(fail("is more than a kilometre"));
+    if !(0.0..=LONGEST.to_m()).contains(&meters) {
+        return Err(fail(EntryRule::LengthTooLong { limit: LONGEST }));
     }
     Ok(Length::m(if negative { -meters } else { meters }))
 }
@@ -195,8 +193,8 @@ enum Unit {
     Feet,
     Inches,
     Millimeters,
-    Centimetres,
-    Metres,
+    Centimeters,
+    Meters,
 }
 
 fn tokenize(text: &str) -> Option<Vec<Token>> {
@@ -251,14 +249,14 @@ fn unit_word(word: &str) -> Option<Unit> {
         "ft" | "feet" | "foot" => Unit::Feet,
         "in" | "inch" | "inches" => Unit::Inches,
         "mm" => Unit::Millimeters,
-        "cm" => Unit::Centimetres,
-        "m" => Unit::Metres,
+        "cm" => Unit::Centimeters,
+        "m" => Unit::Meters,
         _ => return None,
     })
 }
 
 /// Adds up `number unit` terms, largest unit first. The error is the rule that was broken.
-fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
+fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, EntryRule> {
     // Feet and inches are summed as inches first so that the conversion rounds only once.
     let (mut inches, mut meters) = (0.0, 0.0);
     let mut before: Option<Unit> = None;
@@ -270,20 +268,20 @@ fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
         let (unit, rest) = match rest.split_first() {
             Some((&Token::Unit(unit), rest)) => (unit, rest),
             _ if before == Some(Unit::Feet) => (Unit::Inches, rest),
-            _ if before.is_some() => return Err("has a number without a unit".to_owned()),
+            _ if before.is_some() => return Err(EntryRule::NumberWithoutUnit),
             _ if units == Units::Inches => (Unit::Inches, rest),
             _ => (Unit::Millimeters, rest),
         };
         match (before, unit) {
             (None, _) | (Some(Unit::Feet), Unit::Inches) => {}
-            _ => return Err("does not read as one length".to_owned()),
+            _ => return Err(EntryRule::NotOneLength),
         }
         match unit {
             Unit::Feet => inches += value * 12.0,
             Unit::Inches => inches += value,
             Unit::Millimeters => meters += value / 1000.0,
-            Unit::Centimetres => meters += value / 100.0,
-            Unit::Metres => meters += value,
+            Unit::Centimeters => meters += value / 100.0,
+            Unit::Meters => meters += value,
         }
         before = Some(unit);
         tokens = rest;
@@ -292,10 +290,10 @@ fn sum_of_terms(mut tokens: &[Token], units: Units) -> Result<f64, String> {
 }
 
 /// Reads `5`, `1/8`, `5-1/8` or `5 1/8` from the front.
-fn mixed_number(tokens: &[Token]) -> Result<(f64, &[Token]), String> {
+fn mixed_number(tokens: &[Token]) -> Result<(f64, &[Token]), EntryRule> {
     use Token::{Dash, Number, Slash};
     let fraction = |top: f64, bottom: f64| {
-        if bottom == 0.0 { Err("divides by zero".to_owned()) } else { Ok(top / bottom) }
+        if bottom == 0.0 { Err(EntryRule::ZeroDenominator) } else { Ok(top / bottom) }
     };
     match tokens {
         [Number(top), Slash, Number(bottom), rest @ ..] => Ok((fraction(*top, *bottom)?, rest)),
@@ -304,7 +302,7 @@ fn mixed_number(tokens: &[Token]) -> Result<(f64, &[Token]), String> {
             Ok((whole + fraction(*top, *bottom)?, rest))
         }
         [Number(value), rest @ ..] => Ok((*value, rest)),
-        _ => Err("is not a length".to_owned()),
+        _ => Err(EntryRule::NotALength),
     }
 }
 
@@ -340,13 +338,22 @@ mod tests {
     }
 
     #[test]
-    fn what_is_no_length_is_refused_with_the_text_and_a_way_out() {
-        for text in
-            ["", "abc", "5-", "1/0", "5 mm 3 in", "3 4", "1/8/2", "5 ft 2 ft", "9999999", "nan", "inf"]
-        {
-            let error = parse_length(text, Units::Inches).unwrap_err();
-            assert_eq!(error.text, text);
-            assert!(error.to_string().contains("130 mm"), "{error}");
+    fn what_is_no_length_is_refused_with_the_text_and_the_rule() {
+        for (text, rule) in [
+            ("", EntryRule::NotALength),
+            ("abc", EntryRule::NotALength),
+            ("5-", EntryRule::NotALength),
+            ("1/8/2", EntryRule::NotALength),
+            ("nan", EntryRule::NotALength),
+            ("inf", EntryRule::NotALength),
+            ("1/0", EntryRule::ZeroDenominator),
+            ("5 mm 3", EntryRule::NumberWithoutUnit),
+            ("5 mm 3 in", EntryRule::NotOneLength),
+            ("3 4", EntryRule::NumberWithoutUnit),
+            ("5 ft 2 ft", EntryRule::NotOneLength),
+            ("9999999", EntryRule::LengthTooLong { limit: Length::m(1000.0) }),
+        ] {
+            assert_eq!(parse_length(text, Units::Inches), Err(EntryError::new(text, rule)));
         }
     }
 

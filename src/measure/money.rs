@@ -5,11 +5,14 @@ use std::ops::{Add, Sub};
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::EntryError;
+use super::{EntryError, EntryRule};
 
 /// An amount of money in whole cents of the job's currency. In files it is text: `12.50`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub struct Money(i64);
+
+/// Twelve digits are as much as is read: amounts below this one.
+const LIMIT: Money = Money(1_000_000_000_000 * 100);
 
 impl Money {
     /// Nothing.
@@ -138,7 +141,7 @@ impl<'de> Deserialize<'de> for Money {
 /// # Errors
 /// If the text is not an amount, or one of a million million or more.
 pub fn parse_money(text: &str) -> Result<Money, EntryError> {
-    let fail = |rule: &str| EntryError::new(text, rule, "Type an amount such as 12.50");
+    let fail = |rule| EntryError::new(text, rule);
     // A currency may stand before or after, never in the middle.
     let amount = text.trim_matches(|c: char| c.is_alphabetic() || c.is_whitespace() || "$€£¥".contains(c));
     let kept: String = amount.chars().filter(|c| !c.is_whitespace() && *c != '\'').collect();
@@ -157,13 +160,13 @@ pub fn parse_money(text: &str) -> Result<Money, EntryError> {
     let joined = format!("{first}{}", rest.concat());
     let numeric = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
     if joined.is_empty() && cents.is_empty() || !grouped || !numeric(&joined) || !numeric(cents) {
-        return Err(fail("is not an amount of money"));
+        return Err(fail(EntryRule::NotAnAmount));
     }
     if joined.len() > 12 {
-        return Err(fail("is far beyond any job"));
+        return Err(fail(EntryRule::AmountTooLarge { limit: LIMIT }));
     }
-    let all =
-        format!("{joined}{cents:0<2}").parse::<i64>().map_err(|_parse| fail("is not an amount of money"))?;
+    let all = format!("{joined}{cents:0<2}").parse::<i64>();
+    let all = all.map_err(|_parse| fail(EntryRule::NotAnAmount))?;
     Ok(Money(if negative { -all } else { all }))
 }
 
@@ -188,6 +191,10 @@ mod tests {
         for text in ["", "abc", "1.2.3", "12,3456", "1e9", "99999999999999", "1.2345"] {
             assert!(parse_money(text).is_err(), "{text}");
         }
+        assert_eq!(parse_money("1e9").unwrap_err().rule, EntryRule::NotAnAmount);
+        let beyond = parse_money("1000000000000").unwrap_err().rule;
+        assert_eq!(beyond, EntryRule::AmountTooLarge { limit: LIMIT });
+        assert!(parse_money("999999999999").is_ok_and(|most| most < LIMIT));
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Plain numbers as people type and read them.
 
-use super::EntryError;
+use super::{EntryError, EntryRule};
 
 /// Reads a number with a decimal point or a decimal comma.
 ///
@@ -12,7 +12,7 @@ pub fn parse_number(text: &str) -> Result<f64, EntryError> {
     match plain.parse::<f64>() {
         // `parse` also takes "inf", "nan" and "1e5", which nobody means to type here.
         Ok(value) if value.is_finite() && all_number_signs => Ok(value),
-        _ => Err(EntryError::new(text, "is not a number", "Type digits, such as 12 or 12.5")),
+        _ => Err(EntryError::new(text, EntryRule::NotANumber)),
     }
 }
 
@@ -75,7 +75,7 @@ mod tests {
     #[test]
     fn words_and_wild_numbers_are_refused() {
         for text in ["", "nan", "inf", "1e9", "twelve", "1.2.3", "9".repeat(400).as_str()] {
-            assert!(parse_number(text).is_err(), "{text}");
+            assert_eq!(parse_number(text).unwrap_err().rule, EntryRule::NotANumber, "{text}");
         }
     }
 

@@ -287,6 +287,13 @@ pub struct Span<T> {
     pub high: T,
 }
 
+impl<T: PartialOrd> Span<T> {
+    /// Whether a value lies in the range, its ends included.
+    pub fn holds(&self, value: T) -> bool {
+        self.low <= value && value <= self.high
+    }
+}
+
 /// A value with its standard deviation in the same unit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Estimate<T> {

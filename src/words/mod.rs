@@ -10,18 +10,23 @@
 //! [`Say`] is what can be said in words. Log lines, JSON and CSV do not go through a chosen language:
 //! they are US English, whatever the language of the window or the papers.
 
+mod air_files;
 pub mod answer;
 mod arg;
 pub mod causes;
+mod entry;
 mod figures;
+mod files;
 mod follow_up;
 mod labels;
 mod language;
 pub mod options;
+mod outlines;
 mod price;
 
 pub use arg::Arg;
 pub use figures::Figures;
+pub use files::{learned_rate_source, unreadable_file, unwritable_file};
 pub use language::{Language, languages};
 
 use std::borrow::Cow;

@@ -75,7 +75,7 @@ pub fn job(seed: u64) -> Job {
         ..Job::default()
     };
     let age = dice.maybe(0.7, |dice| dice.below(2500) as i32);
-    job.installed = age.map(|age| job.visited.checked_sub(age.days()).unwrap());
+    job.installed = age.map(|age| job.visited.checked_sub(age.days()).unwrap().into());
     for index in 0..1 + dice.below(2) {
         let surface = surface(dice, &format!("Surface {index}"));
         job.surfaces.push(surface);

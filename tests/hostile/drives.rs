@@ -15,6 +15,7 @@ use crate::driven::{enter, enter_path, window};
 use eframe::egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
+use gapwright::job::file::LoadError;
 use gapwright::job::{Job, file};
 
 /// The part a child plays, and the folder it plays it in.
@@ -110,7 +111,7 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     mishap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
-    window.get_by_label_contains("cannot be saved");
+    window.get_by_label_contains("can't be saved");
     enter(&mut window, "Title", "Typed after it happened");
     let elsewhere = folder.join("elsewhere.ron");
     window.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
@@ -147,7 +148,7 @@ fn a_file_that_may_not_grow_is_told_and_the_old_job_is_whole() {
     let limited = ["-c", "trap '' XFSZ; ulimit -f 32; exec \"$0\" \"$@\""];
     let output = child("sh", &limited, "no room for a file", folder.path());
     let said = String::from_utf8_lossy(&output.stdout);
-    assert!(said.contains("cannot be saved") && said.contains("The old file is untouched"), "{said}");
+    assert!(said.contains("can't be saved") && said.contains("The old file is unchanged"), "{said}");
     assert_eq!(std::fs::read(&path).unwrap(), before);
     // `drive` is the child's.
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 2, "something was left lying about");
@@ -160,6 +161,6 @@ fn a_folder_that_vanished_is_told() {
     let drive = folder.path().join("drive");
     std::fs::create_dir(&drive).unwrap();
     told_and_saved_elsewhere(folder.path(), &drive, || std::fs::remove_dir_all(&drive).unwrap());
-    let error = file::load(&drive.join("job.ron")).unwrap_err().to_string();
-    assert!(error.contains("cannot be read"), "{error}");
+    let error = file::load(&drive.join("job.ron")).unwrap_err();
+    assert!(matches!(error, LoadError::Unreadable { .. }), "{error}");
 }

@@ -2,7 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use gapwright::surface::outlines::{FileUnit, MOST_OUTLINES, MOST_POINTS, OutlinesRead, read_outlines};
+use gapwright::measure::Units;
+use gapwright::surface::outlines::{
+    FileUnit, MOST_OUTLINES, MOST_POINTS, OutlineError, OutlinesRead, read_outlines,
+};
+use gapwright::words::{Say as _, Words};
 
 pub const FILES: [(&str, &[u8]); 8] = [
     ("a.csv", include_bytes!("../numbers/outlines/rooms.csv")),
@@ -30,9 +34,14 @@ pub fn read(name: &str, bytes: &[u8]) -> Result<OutlinesRead, String> {
                 assert!(area(&outline.ring) > 0.99e-4, "{outline:?}");
             }
         }
-        Err(error) => assert!((20..3000).contains(&error.to_string().len()), "{error}"),
+        Err(error) => assert!((20..3000).contains(&said(error).len()), "{error}"),
     }
-    read.map_err(|error| error.to_string())
+    read.map_err(|error| said(&error))
+}
+
+/// What the user is told.
+pub fn said(error: &OutlineError) -> String {
+    error.say(&Words::us_english(Units::Inches, "$"))
 }
 
 fn area(ring: &[[f64; 2]]) -> f64 {

@@ -83,11 +83,11 @@ fn abbreviations_of_abbreviations_are_not_unfolded() {
 #[test]
 fn pictures_that_fill_the_limit() {
     let rect = "<rect width='96' height='96'/>";
-    refusal("a.svg", &filled("<svg>", "<g>", ""), "64 deep");
+    refusal("a.svg", &filled("<svg>", "<g>", ""), "more than 64 deep");
     refusal("a.svg", &filled("<svg>", rect, "</svg>"), "corners");
     refusal("a.svg", &filled("<svg><path d='M0 0", " 1", "'/></svg>"), "corners");
     let far = "<svg><polygon transform='scale(1e8)' points='0 0 7e8 0 7e8 7e8'/></svg>";
-    refusal("a.svg", far.as_bytes(), "100 000 km");
+    refusal("a.svg", far.as_bytes(), "too far from the origin");
     refusal("a.svg", b"<svg><path d='M0 0A9-1e119 1 1 0 0 0z'/></svg>", "too large");
     refusal("a.svg", &filled("<svg><path d='M0 0", "A999999999 1 1 0 0 9 9", "'/></svg>"), "corners");
     let circles = "<circle r='1e9in'/><rect rx='1e9%' ry='1' width='1e9' height='1e9'/>".repeat(9_999);
@@ -104,7 +104,7 @@ fn pictures_that_fill_the_limit() {
     with("<svg>", "<g/>", "");
     let (down, up) = ("<svg><g transform='scale(1)'>".repeat(32), "</g></svg>".repeat(32));
     assert!(read("a.svg", format!("{down}{rect}{up}").as_bytes()).is_ok());
-    refusal("a.svg", &filled("<svg>", "<g></g>", "</svg>"), "20000 groups");
+    refusal("a.svg", &filled("<svg>", "<g></g>", "</svg>"), "20,000 groups");
     let nested = "<svg width='9' height='9'><g transform='rotate(1)'></g></svg>".repeat(9_999);
     assert!(read("a.svg", format!("<svg>{nested}{rect}</svg>").as_bytes()).is_ok());
     with("<svg ", "a='' ", ">");
@@ -122,7 +122,7 @@ fn drawings_that_fill_the_limit() {
     refusal("a.dxf", &filled(start, "0\nLINE\n", ""), "corners");
     refusal("a.dxf", &filled("", "0\nSECTION\n", ""), "no closed outline");
     refusal("a.dxf", &filled("", "\n", "x"), "Line 1");
-    refusal("a.dxf", &filled(start, "1", ""), "is no code");
+    refusal("a.dxf", &filled(start, "1", ""), "is not a code");
     let arcs = "10\n0\n20\n0\n42\n0.9\n10\n900000\n20\n0\n42\n0.9\n".repeat(9_000);
     refusal("a.dxf", format!("{start}0\nLWPOLYLINE\n70\n1\n{arcs}{ring}").as_bytes(), "corners");
     let with = |start: &str, piece: &str, end: &str| {
@@ -144,7 +144,7 @@ fn tables_that_fill_the_limit() {
     refusal("a.csv", &filled("", "1", ""), "too long");
     refusal("a.csv", &filled("\"", "1,2\n", ""), "is not the two columns");
     refusal("a.csv", &filled("x,y\n1,1", "0", ""), "too long");
-    refusal("a.csv", &filled("x,y\n0,0\n", "\n", "1,z"), "is not a length");
+    refusal("a.csv", &filled("x,y\n0,0\n", "\n", "1,z"), "is not a coordinate");
     refusal("a.csv", &filled("sep=,\n", "\nsep=;", ""), "no closed outline");
 }
 

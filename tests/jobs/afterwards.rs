@@ -143,7 +143,7 @@ fn later_gaps_are_held_against_the_forecast() {
 fn a_later_visit_puts_the_odds_right() {
     let mut job = demo_job();
     // Few and doubtful readings, taken soon after the install, so that there is something left to learn.
-    job.installed = Some(date(2026, 1, 20));
+    job.installed = Some(date(2026, 1, 20).into());
     job.survey.moistures.clear();
     job.survey.gaps.retain(|gap| gap.joint.starts_with("A ") && gap.joint != "A ridge");
     for gap in &mut job.survey.gaps {
@@ -210,7 +210,7 @@ fn rates_are_learned_from_a_folder_of_finished_jobs() {
     assert_eq!((rate.id.as_str(), rate.learned.jobs), ("scrape", 4));
     assert!(rate.learned.minutes.likely > 1.7 * start && rate.learned.minutes.likely < 2.0 * start);
     let mut own = PriceBook::of(Catalog::built_in(), job.visited);
-    own.take_rates(&learned);
+    own.take_rates(&learned, |jobs| format!("{jobs} jobs"));
     job.price_book = Some(own);
     let slower = found(&job);
     assert!(slower.chosen().unwrap().price.total > plain.chosen().unwrap().price.total);

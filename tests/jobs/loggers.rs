@@ -6,8 +6,11 @@
 use std::fmt::Write as _;
 
 use gapwright::air::{
-    DateOrder, LoggedAir, LoggerError, LoggerFormat, LoggerGuess, LoggerRead, guess_logger, read_logger,
+    DateOrder, LoggedAir, LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, LoggerRead, LoggerRemark,
+    Tally, TextError, guess_logger, read_logger,
 };
+use gapwright::measure::{Hours, Humidity, Span, Temperature, Units};
+use gapwright::words::{Say, Words};
 use jiff::ToSpan as _;
 use jiff::civil::{DateTime, date};
 use proptest::prelude::*;
@@ -49,8 +52,14 @@ fn assert_ten_days(name: &str, read: &LoggerRead) {
     assert_eq!(read.logged.days[0].date, date(2026, 1, 20), "{name}");
 }
 
-fn doubts(text: &str) -> String {
-    guess_logger(text).unwrap().doubts.join("\n")
+fn doubts(text: &str) -> Vec<LoggerDoubt> {
+    guess_logger(text).unwrap().doubts
+}
+
+/// What the user is told, a sentence a line.
+fn said(all: &[impl Say]) -> String {
+    let words = Words::us_english(Units::Millimeters, "$");
+    all.iter().map(|one| one.say(&words)).collect::<Vec<_>>().join("\n")
 }
 
 #[test]
@@ -58,9 +67,9 @@ fn a_sound_file_is_read_without_doubt_or_remark() {
     let (guess, read) = both(&sound());
     assert_eq!(guess.columns, ["Time", "Temperature (°C)", "Humidity (%)"]);
     assert_eq!((guess.preview.len(), guess.preview[0][2].as_str()), (5, "41.5"));
-    assert_eq!(guess.doubts, [""; 0]);
-    assert_eq!(read.remarks, [""; 0]);
-    assert_eq!(read.logged.name, "Room");
+    assert_eq!(guess.doubts, []);
+    assert_eq!(read.remarks, []);
+    assert_eq!(read.logged.name, "");
     assert_ten_days("sound", &read);
 }
 
@@ -151,7 +160,7 @@ fn seconds_and_milliseconds_since_1970_are_in_utc() {
         let (guess, read) = both(&hourly("time,temperature_c,humidity\n", 240, line));
         assert_eq!(guess.format.order, order);
         assert_ten_days("epoch", &read);
-        assert_eq!(read.remarks, ["The times are in UTC: days run from midnight there."]);
+        assert_eq!(read.remarks, [LoggerRemark::UtcTimes]);
     }
 }
 
@@ -187,7 +196,8 @@ fn rooms_are_listed_and_the_first_is_taken() {
     });
     let (guess, read) = both(&text);
     assert_eq!(guess.rooms.iter().map(|room| room.name.as_str()).collect::<Vec<_>>(), ["Hall", "Cellar"]);
-    assert!(guess.doubts[0].contains("holds 2 rooms or sensors: “Hall”"), "{:?}", guess.doubts);
+    assert_eq!(guess.doubts, [LoggerDoubt::SeveralRooms { count: 2, taken: "Hall".to_owned() }]);
+    assert!(said(&guess.doubts).contains("2 rooms or sensors. “Hall” will be used"));
     assert_eq!(read.logged.name, "Hall");
     assert_ten_days("hall", &read);
     let cellar = LoggerFormat { room: guess.rooms[1].clone(), ..guess.format };
@@ -213,18 +223,44 @@ fn rooms_side_by_side_keep_their_own_temperature() {
 fn what_is_unclear_is_doubted() {
     let at = |at: DateTime| at.strftime("%F %T").to_string();
     let twins = hourly("Time,Temp °C,RH\n", 48, |t, _| format!("{},20,40\n{},12,70", at(t), at(t)));
-    assert!(doubts(&twins).contains("are two sensors in the file?"));
+    assert_eq!(doubts(&twins), [LoggerDoubt::RepeatedTimes { repeated: 48, lines: 96 }]);
     let bare = hourly("", 48, |t, _| format!("{},20,40", at(t)));
-    assert!(doubts(&bare).contains("no headings"));
+    assert_eq!(doubts(&bare), [LoggerDoubt::NoHeadings]);
     let cold = hourly("Time,Temp,RH\n", 48, |t, _| format!("{},38,40", at(t)));
-    assert!(doubts(&cold).contains("Temperatures about 38 may be in °C or in °F"));
+    assert_eq!(doubts(&cold), [LoggerDoubt::TemperatureUnit { typical: 38.0 }]);
+    assert!(said(&doubts(&cold)).contains("around 38 could be °C or °F"));
     let humid = hourly("Time,RH\n", 48, |t, _| format!("{},40", at(t)));
-    assert!(doubts(&humid).contains("No column seems to be the temperature"));
-    assert!(both(&humid).1.remarks[0].contains("20 °C was taken"));
+    let assumed = Temperature::celsius(20.0);
+    assert_eq!(doubts(&humid), [LoggerDoubt::NoTemperature(assumed)]);
+    assert_eq!(both(&humid).1.remarks, [LoggerRemark::NoTemperature(assumed)]);
+    let order = hourly("Time,T °C,RH\n", 12, |t, _| format!("{},20,40", t.strftime("%m/01/%Y %R")));
+    let example = order.lines().nth(1).unwrap().split(',').next().unwrap().to_owned();
+    let (taken, other) = (DateOrder::MonthFirst, DateOrder::DayFirst);
+    let expected = LoggerDoubt::DateOrder { example: example.clone(), taken, other };
+    assert_eq!(doubts(&order), [expected]);
+    assert!(said(&doubts(&order)).contains(&format!("“{example}” was read with the month first")));
+}
+
+/// One line of a file, the one that is changed.
+const LINE: Tally = Tally { count: 1, first: 31 };
+
+fn humidity(worst: f64) -> LoggerRemark {
+    let range = Span { low: Humidity::pct(1.0), high: Humidity::pct(99.9) };
+    LoggerRemark::HumidityFaults { lines: LINE, range, worst: Humidity::pct(worst) }
+}
+
+fn temperature(worst: f64) -> LoggerRemark {
+    let range = Span { low: Temperature::celsius(-40.0), high: Temperature::celsius(60.0) };
+    LoggerRemark::TemperatureFaults { lines: LINE, range, worst: Temperature::celsius(worst) }
+}
+
+fn spike(humidity: f64, temperature: f64) -> LoggerRemark {
+    let (humidity, temperature) = (Humidity::pct(humidity), Temperature::celsius(temperature));
+    LoggerRemark::Spikes { count: 1, at: date(2026, 1, 21).at(5, 0, 0, 0), humidity, temperature }
 }
 
 #[test]
-fn faults_are_left_out_and_told_of() {
+fn faults_are_left_out_and_remarked_on() {
     let sound = sound();
     let change = |line: usize, to: &str| {
         let mut lines: Vec<&str> = sound.lines().collect();
@@ -232,31 +268,44 @@ fn faults_are_left_out_and_told_of() {
         lines.join("\n")
     };
     for (text, expected) in [
-        (change(30, "Battery changed"), "1 line without a time left out, first line 31."),
-        (change(30, "2026-01-21 05:00:00,,"), "1 line without a value left out, first line 31."),
-        (change(30, "2026-01-21 05:00:00,20.5,NaN"), "1 line without a value"),
-        (change(30, "2026-01-21 05:00:00,20.5,0"), "1 humidity reading outside 1 to 99.9 %"),
-        (change(30, "2026-01-21 05:00:00,20.5,100"), "such as 100 %, first line 31."),
-        (change(30, "2026-01-21 05:00:00,20.5,130"), "such as 130 %"),
-        (
-            change(30, "2026-01-21 05:00:00,-127,41"),
-            "1 temperature outside −40 to 60 °C taken for faults and left out, such as −127 °C",
-        ),
-        (
-            change(30, "2026-01-21 05:00:00,20.5,95"),
-            "1 reading far from those around left out as spikes, the worst 95 % and 20.5 °C on 21 Jan 2026 05:00.",
-        ),
-        (change(30, "2026-01-21 05:00:00,45,41.5"), "the worst 41.5 % and 45 °C"),
-        (change(30, "2026-01-21 04:00:00,20.5,41.5"), "1 reading with a time that comes again"),
-        (
-            change(30, "2026-01-25 05:30:00,20.5,41.5"),
-            "The lines were not in the order of time and were sorted.",
-        ),
+        (change(30, "Battery changed"), LoggerRemark::LinesWithoutTime(LINE)),
+        (change(30, "2026-01-21 05:00:00,,"), LoggerRemark::LinesWithoutValue(LINE)),
+        (change(30, "2026-01-21 05:00:00,20.5,NaN"), LoggerRemark::LinesWithoutValue(LINE)),
+        (change(30, "2026-01-21 05:00:00,20.5,0"), humidity(0.0)),
+        (change(30, "2026-01-21 05:00:00,20.5,100"), humidity(100.0)),
+        (change(30, "2026-01-21 05:00:00,20.5,130"), humidity(130.0)),
+        (change(30, "2026-01-21 05:00:00,-127,41"), temperature(-127.0)),
+        (change(30, "2026-01-21 05:00:00,20.5,95"), spike(95.0, 20.5)),
+        (change(30, "2026-01-21 05:00:00,45,41.5"), spike(41.5, 45.0)),
+        (change(30, "2026-01-21 04:00:00,20.5,41.5"), LoggerRemark::RepeatedTimes(1)),
+        (change(30, "2026-01-25 05:30:00,20.5,41.5"), LoggerRemark::Sorted),
     ] {
         let (_, read) = both(&text);
-        let said = read.remarks.join("\n");
-        assert!(said.contains(expected), "{expected}: {said}");
-        assert_ten_days(expected, &read);
+        assert!(read.remarks.contains(&expected), "{expected:?}: {:?}", read.remarks);
+        assert_ten_days(&format!("{expected:?}"), &read);
+    }
+}
+
+#[test]
+fn remarks_name_the_values_and_the_line() {
+    for (remark, expected) in [
+        (LoggerRemark::LinesWithoutTime(LINE), "1 line without a time was left out: line 31."),
+        (
+            humidity(100.0),
+            "1 humidity below 1% or above 99.9% was left out as a sensor fault: 100% on line 31.",
+        ),
+        (
+            temperature(-127.0),
+            "1 temperature below -40°C or above 60°C was left out as a sensor fault: -127°C on line 31.",
+        ),
+        (spike(95.0, 20.5), "1 reading far from those around it was left out: 95% and 20.5°C on 2026-01-21."),
+        (
+            LoggerRemark::ShortDays(vec![date(2026, 1, 29); 5]),
+            "5 days with less than 6 hours of readings were left out, the first ones \
+             2026-01-29, 2026-01-29, and 2026-01-29.",
+        ),
+    ] {
+        assert_eq!(said(&[remark]), expected);
     }
 }
 
@@ -266,13 +315,9 @@ fn gaps_and_short_days_are_named() {
     let kept = |line: &&str| !["2026-01-22", "2026-01-23"].iter().any(|day| line.starts_with(day));
     let lines: Vec<&str> = sound.lines().filter(kept).take(24 * 7 + 4).collect();
     let (_, read) = both(&lines.join("\n"));
-    assert_eq!(
-        read.remarks,
-        [
-            "No readings for more than a day: 21 Jan 2026 to 24 Jan 2026.",
-            "1 day with less than 6 hours of readings left out: 29 Jan 2026.",
-        ]
-    );
+    let longest = Span { low: date(2026, 1, 21), high: date(2026, 1, 24) };
+    let short = LoggerRemark::ShortDays(vec![date(2026, 1, 29)]);
+    assert_eq!(read.remarks, [LoggerRemark::Gaps { count: 1, longest }, short]);
     assert_eq!(read.logged.days.iter().map(|day| day.hours).collect::<Vec<_>>(), [24; 7]);
 }
 
@@ -285,9 +330,9 @@ fn the_clock_may_be_put_back_and_forth() {
         writeln!(text, "{},20.5,41.5", at.checked_sub(back.hours()).unwrap().strftime("%F %T")).unwrap();
     }
     let (guess, read) = both(&text);
-    assert_eq!(guess.doubts, [""; 0]);
+    assert_eq!(guess.doubts, []);
     assert_eq!(read.remarks.len(), 2, "{:?}", read.remarks);
-    assert_eq!(read.remarks[0], "The clock goes back within 25 Oct 2026, as at the end of summer time.");
+    assert_eq!(read.remarks[0], LoggerRemark::ClockBack(date(2026, 10, 25)));
     assert_eq!(read.logged.days[1].hours, 24);
 }
 
@@ -308,20 +353,23 @@ fn many_readings_in_an_hour_weigh_no_more_than_one() {
 
 #[test]
 fn files_without_readings_are_told_what_is_missing() {
-    let guess = |text: &str| guess_logger(text).unwrap_err().to_string();
-    assert!(guess("").contains("empty"));
-    assert!(guess("PK\u{3}\u{4}\0\0").contains("not plain text"));
-    assert!(guess(&"1,2\n".repeat(6_000_000)).contains("24 MB"));
-    assert!(guess("Dear sir,\nplease find").contains("starts with “Dear sir,”"));
-    assert!(guess("Time,Temp,RH\n").contains("No line holds a time and a number"));
+    let guess = |text: &str| guess_logger(text).unwrap_err();
+    assert_eq!(guess(""), LoggerError::Text(TextError::Empty));
+    assert_eq!(guess("PK\u{3}\u{4}\0\0"), LoggerError::Text(TextError::Binary));
+    assert_eq!(guess(&"1,2\n".repeat(6_000_000)), LoggerError::Text(TextError::TooLarge(24)));
+    assert_eq!(guess("Dear sir,\nplease find"), LoggerError::NoReadings("Dear sir,".to_owned()));
+    assert_eq!(guess("Time,Temp,RH\n"), LoggerError::NoReadings("Time,Temp,RH".to_owned()));
     let no_humidity = hourly("Time,Temp °C,Light\n", 48, |at, _| format!("{},20,300", at.strftime("%F %T")));
-    assert!(guess(&no_humidity).contains("there are: Time, Temp °C, Light"));
+    let columns = ["Time", "Temp °C", "Light"].map(str::to_owned).to_vec();
+    assert_eq!(guess(&no_humidity), LoggerError::NoHumidity(columns));
+    assert!(said(&[guess(&no_humidity)]).contains("The columns are Time, Temp °C, and Light."));
     let one = "Time,Temp °C,RH\n2026-01-05 10:00,20,40\n";
     let format = guess_logger(one).unwrap().format;
-    assert_eq!(read_logger(one, &format), Err(LoggerError::NoDays("2".to_owned())));
+    assert_eq!(read_logger(one, &format), Err(LoggerError::NoDays(Hours::h(2.0))));
     let wrong = LoggerFormat { date: 17, ..format };
-    let said = read_logger(&sound(), &wrong).unwrap_err().to_string();
-    assert!(said.contains("240 lines without a time left out, first line 2"), "{said}");
+    let lines = Tally { count: 240, first: 2 };
+    let expected = LoggerError::WrongLayout(Some(LoggerRemark::LinesWithoutTime(lines)));
+    assert_eq!(read_logger(&sound(), &wrong), Err(expected));
 }
 
 #[test]

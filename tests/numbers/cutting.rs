@@ -2,14 +2,14 @@
 //!
 //! `cutting/cutting.py` says how `cutting/cutting.json` was computed.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+#![allow(clippy::unwrap_used, reason = "a test without its data must fail")]
 
 use gapwright::repair::{CuttingRules, StockLength, cutting_list};
 use serde::Deserialize;
 
-/// A price may be this share above the optimum or the bound.
+/// How far a price may be above the optimum or the bound, as a share of it.
 const ALLOWED: f64 = 0.02;
-/// So many small sets are to have exactly the optimum.
+/// At least this many small sets must cost exactly the optimum.
 const EXACT: usize = 28;
 
 #[derive(Deserialize)]

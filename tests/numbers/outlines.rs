@@ -6,9 +6,12 @@ use std::f64::consts::PI;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use gapwright::measure::Units;
 use gapwright::surface::outlines::{
-    FileUnit, MOST_OUTLINES, Outline, OutlineError, OutlinesRead, Shape, read_outlines, write_dxf,
+    FileUnit, LeftOut, LineRule, MOST_OUTLINES, NotText, Outline, OutlineError, OutlineRemark, OutlinesRead,
+    Shape, ShapeRule, read_outlines, write_dxf,
 };
+use gapwright::words::{Say as _, Words};
 
 fn fixture(name: &str) -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/numbers/outlines").join(name)
@@ -16,6 +19,15 @@ fn fixture(name: &str) -> PathBuf {
 
 fn read(name: &str, assume: FileUnit) -> OutlinesRead {
     read_outlines(name, &fs::read(fixture(name)).unwrap(), assume).unwrap()
+}
+
+fn left(what: LeftOut, count: usize) -> OutlineRemark {
+    OutlineRemark::LeftOut { what, count }
+}
+
+/// What the user is told.
+fn said(error: &OutlineError) -> String {
+    error.say(&Words::us_english(Units::Inches, "$"))
 }
 
 fn area(ring: &[[f64; 2]]) -> f64 {
@@ -41,18 +53,18 @@ fn a_table_with_names() {
     assert_areas(&read, &[("Studio", 4.2505 * 3.0, 0.0), ("Larder", 4.0, 0.0)]);
     assert_eq!(read.outlines[0].ring, [[0.0, 0.0], [4.2505, 0.0], [4.2505, 3.0], [0.0, 3.0]]);
     assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, false));
-    assert_eq!(read.notes, ["1 shape was left out (an outline has three corners and more than 1 cm²)"]);
+    assert_eq!(read.remarks, [left(LeftOut::SmallShapes, 1)]);
 }
 
 #[test]
 fn a_table_of_bare_numbers() {
-    assert_areas(&read("corner.csv", FileUnit::Metres), &[("corner", 6.0, 0.0)]);
+    assert_areas(&read("corner.csv", FileUnit::Meters), &[("corner", 6.0, 0.0)]);
     assert_areas(&read("corner.csv", FileUnit::Feet), &[("corner", 6.0 * 0.3048 * 0.3048, 0.0)]);
 }
 
 #[test]
 fn a_drawing_of_every_shape() {
-    let read = read("flat.dxf", FileUnit::Metres);
+    let read = read("flat.dxf", FileUnit::Meters);
     let expected = [
         ("Chapel", 4.0 * 2.0 + PI / 2.0, PI),
         ("Turret", PI * 1.5 * 1.5, 3.0 * PI),
@@ -64,19 +76,19 @@ fn a_drawing_of_every_shape() {
     assert_areas(&read, &expected);
     assert_eq!(read.outlines[2].ring, [[1.0, -1.0], [3.0, -1.0], [3.0, -2.0]]);
     assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, true));
-    let notes = [
-        "1 shape was left out (only the drawing is read, not the sheet around it)",
-        "2 open lines were left out (an outline must close)",
-        "1 block was left out (blocks must be exploded first)",
-        "1 curve was left out (splines and ellipses are not read; turn them into polylines)",
-        "1 text or dimension was left out (texts outline nothing)",
+    let remarks = [
+        left(LeftOut::OnSheet, 1),
+        left(LeftOut::OpenLines, 2),
+        left(LeftOut::Blocks, 1),
+        left(LeftOut::Curves, 1),
+        left(LeftOut::Texts, 1),
     ];
-    assert_eq!(read.notes, notes);
+    assert_eq!(read.remarks, remarks);
 }
 
 #[test]
 fn a_drawing_by_another_library() {
-    let read = read("made.dxf", FileUnit::Metres);
+    let read = read("made.dxf", FileUnit::Meters);
     let expected = [
         // 3 m by 3 m with half a circle of 1.5 m on one side.
         ("Größe", 9.0 + PI * 1.5 * 1.5 / 2.0, 1.5 * PI),
@@ -85,12 +97,12 @@ fn a_drawing_by_another_library() {
         ("Hall", 6.2 * 4.8 - 2.2 * 2.3, 0.0),
     ];
     assert_areas(&read, &expected);
-    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimetres, true));
+    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimeters, true));
 }
 
 #[test]
 fn a_picture_with_a_size() {
-    let read = read("plan.svg", FileUnit::Metres);
+    let read = read("plan.svg", FileUnit::Meters);
     let expected = [
         ("Parlour", 4.0 * 3.0, 0.0),
         // Doubled both ways.
@@ -105,22 +117,22 @@ fn a_picture_with_a_size() {
     // From the foot of the page, 8 m high, the parlour reaches from 4.5 m to 7.5 m.
     let ys: Vec<f64> = read.outlines[0].ring.iter().map(|p| p[1]).collect();
     assert!(ys.iter().all(|y| (y - 4.5).abs() < 1e-5 || (y - 7.5).abs() < 1e-5), "{ys:?}");
-    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimetres, true));
-    let notes = [
-        "1 open line was left out (an outline must close)",
-        "1 hidden shape or group was left out (what is switched off is not read)",
-        "1 copy was left out (clones must be unlinked first)",
-        "2 texts or pictures were left out (texts and pictures outline nothing)",
+    assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimeters, true));
+    let remarks = [
+        left(LeftOut::OpenLines, 1),
+        left(LeftOut::Hidden, 1),
+        left(LeftOut::Copies, 1),
+        left(LeftOut::TextsAndPictures, 2),
     ];
-    assert_eq!(read.notes, notes);
+    assert_eq!(read.remarks, remarks);
 }
 
 #[test]
 fn a_picture_without_a_size_is_in_ninety_sixths_of_an_inch() {
-    let read = read("pixels.svg", FileUnit::Metres);
+    let read = read("pixels.svg", FileUnit::Meters);
     assert_areas(&read, &[("pixels", 0.254 * 0.127, 0.0)]);
     assert!(!read.unit_from_file);
-    assert!(read.notes[0].contains("96 of its units were read as one inch"), "{:?}", read.notes);
+    assert_eq!(read.remarks, [OutlineRemark::NoSize]);
 }
 
 fn to_be_written() -> Vec<(&'static str, Vec<Shape>)> {
@@ -141,7 +153,7 @@ fn what_is_written_is_read_back() {
     assert_areas(&read, &[("Küche", 12.0, 0.0), ("Gable _1_", 3.0, 0.0), ("Gable _1_ 2", 0.25, 0.0)]);
     assert_eq!((read.unit, read.unit_from_file), (FileUnit::Millimeters, true));
     assert_eq!(read.outlines[1].ring, [[5.0, 0.0], [8.0, 0.0], [5.0, 2.0]]);
-    assert_eq!(read.notes, ["2 open lines were left out (an outline must close)"]);
+    assert_eq!(read.remarks, [left(LeftOut::OpenLines, 2)]);
     // What the other library checked says the same.
     let kept = read_outlines("written.dxf", &fs::read(fixture("written.dxf")).unwrap(), FileUnit::Feet);
     assert_eq!(kept.unwrap(), read);
@@ -155,39 +167,48 @@ fn write_for_the_script() {
 
 #[test]
 fn what_cannot_be_written_is_told() {
-    let refusal = |shape| write_dxf(&[("Loft", vec![shape])]).unwrap_err().to_string();
+    let refusal = |shape| write_dxf(&[("Loft", vec![shape])]).unwrap_err();
+    let broken = |rule| OutlineError::NoShape { layer: "Loft".to_owned(), rule };
     let two = refusal(Shape::Ring(vec![[0.0, 0.0], [1.0, 0.0]]));
-    assert!(two.starts_with("A shape on layer “Loft” cannot be written: a ring has three corners"), "{two}");
-    assert!(refusal(Shape::Line([0.0, 0.0], [f64::NAN, 0.0])).contains("beyond all measure"));
+    assert_eq!(two, broken(ShapeRule::Corners));
+    assert!(said(&two).contains("layer “Loft” can't be written because a ring needs three corners"));
+    let endless = refusal(Shape::Line([0.0, 0.0], [f64::NAN, 0.0]));
+    assert_eq!(endless, broken(ShapeRule::Measurable));
 }
 
 #[test]
 fn limits_are_told() {
-    let refusal = |name: &str, text: &str| {
-        read_outlines(name, text.as_bytes(), FileUnit::Metres).unwrap_err().to_string()
-    };
-    assert!(refusal("plan.dwg", "AC1032").contains("“plan.dwg” is of no kind that is read"));
-    assert!(refusal("plan.dxf", "AC1032\0").contains("is a DWG drawing"));
-    assert!(refusal("a.csv", "\u{feff} \n").contains("is empty"));
-    assert!(refusal("a.csv", "x\0y").contains("is not plain text"));
-    assert!(refusal("a.csv", &" ".repeat(20_000_001)).contains("21 MB, but no more than 20 MB"));
-    assert!(refusal("a.csv", &"1,2\n".repeat(20_001)).contains("more than 20000 corners"));
+    let refusal =
+        |name: &str, text: &str| read_outlines(name, text.as_bytes(), FileUnit::Meters).unwrap_err();
+    assert_eq!(refusal("plan.dwg", "AC1032"), OutlineError::Kind("plan.dwg".to_owned()));
+    assert_eq!(refusal("plan.dxf", "AC1032\0"), OutlineError::NotText(NotText::Dwg));
+    assert_eq!(refusal("a.csv", "\u{feff} \n"), OutlineError::Empty);
+    assert_eq!(refusal("a.csv", "x\0y"), OutlineError::NotText(NotText::Binary));
+    let large = refusal("a.csv", &" ".repeat(20_000_001));
+    assert_eq!(large, OutlineError::TooLarge(21));
+    assert!(said(&large).contains("21 MB; the limit is 20 MB"));
+    let many = OutlineError::TooManyPoints;
+    assert_eq!(refusal("a.csv", &"1,2\n".repeat(20_001)), many);
+    assert!(said(&many).contains("more than 20,000 corners"));
     let rooms: String = (0..=MOST_OUTLINES).map(|i| format!("r{i},0,0\nr{i},1,0\nr{i},0,1\n")).collect();
-    assert!(refusal("a.csv", &rooms).contains("more than 2000 outlines"));
+    assert_eq!(refusal("a.csv", &rooms), OutlineError::TooManyOutlines);
     let lines = "0\nLINE\n10\n0\n20\n0\n11\n1\n21\n1\n".repeat(10_001);
     let drawing = format!("0\nSECTION\n2\nENTITIES\n{lines}0\nENDSEC\n0\nEOF\n");
-    assert!(refusal("a.dxf", &drawing).contains("more than 20000 corners"));
+    assert_eq!(refusal("a.dxf", &drawing), many);
     let picture = format!("<svg><path d=\"M0 0{}\"/></svg>", " 1 1 2 2".repeat(10_001));
-    assert!(refusal("a.svg", &picture).contains("more than 20000 corners"));
-    assert!(refusal("a.svg", "<svg><line x2=\"9\"/></svg>").contains("1 open line was left out"));
+    assert_eq!(refusal("a.svg", &picture), many);
+    let open = refusal("a.svg", "<svg><line x2=\"9\"/></svg>");
+    assert!(said(&open).contains("no closed outline in the file"), "{}", said(&open));
+    assert!(said(&open).contains("1 open line was left out"), "{}", said(&open));
 }
 
 #[test]
 fn errors_say_where_and_what() {
-    let error = read_outlines("a.csv", b"x,y\n1,2\n3,4m\n", FileUnit::Metres).unwrap_err();
-    let way = "Type digits alone, such as 3200 or 12.5, without a unit";
-    let expected = OutlineError::Line { line: 3, found: "4m".to_owned(), rule: "is not a length", way };
-    assert_eq!(error, expected);
-    let broken = read_outlines("a.svg", b"<svg>\n<g>\n</svg>", FileUnit::Metres).unwrap_err().to_string();
-    assert!(broken.contains("line 3"), "{broken}");
+    let error = read_outlines("a.csv", b"x,y\n1,2\n3,4m\n", FileUnit::Meters).unwrap_err();
+    let rule = LineRule::Coordinate;
+    assert_eq!(error, OutlineError::Line { line: 3, found: "4m".to_owned(), rule });
+    let expected = "Line 3: “4m” is not a coordinate. Type digits alone, like 3200 or 12.5, without a unit.";
+    assert_eq!(said(&error), expected);
+    let broken = read_outlines("a.svg", b"<svg>\n<g>\n</svg>", FileUnit::Meters).unwrap_err();
+    assert!(said(&broken).contains("at line 3"), "{broken}");
 }

@@ -8,8 +8,11 @@ use std::sync::LazyLock;
 use std::time::{Duration, Instant};
 
 use crate::checked::{self, Checked};
-use gapwright::air::{Air, TextError, Weather, WeatherError, WeatherRead, read_weather};
-use gapwright::measure::{Humidity, Temperature};
+use gapwright::air::{
+    Air, Gap, Tally, TextError, Weather, WeatherError, WeatherRead, WeatherRemark, read_weather,
+};
+use gapwright::measure::{Humidity, Temperature, Units};
+use gapwright::words::{Say, Words};
 use jiff::civil::date;
 use proptest::prelude::*;
 
@@ -89,8 +92,13 @@ fn after(change: impl Fn(&mut Vec<Hour>)) -> Result<WeatherRead, WeatherError> {
     one
 }
 
-fn remarks(change: impl Fn(&mut Vec<Hour>)) -> String {
-    after(change).unwrap().remarks.join("\n")
+fn remarks(change: impl Fn(&mut Vec<Hour>)) -> Vec<WeatherRemark> {
+    after(change).unwrap().remarks
+}
+
+/// What the user is told.
+fn said(one: &impl Say) -> String {
+    one.say(&Words::us_english(Units::Millimeters, "$"))
 }
 
 /// The means as printed, to the last figure: hundredths of a degree, tenths of a per cent.
@@ -142,7 +150,7 @@ fn published_years_have_their_published_means() {
         ("Sand Point", SAND_POINT, "Sand Point, AK"),
     ] {
         let read = read_weather(text).unwrap();
-        assert_eq!((read.weather.place.as_str(), read.remarks.as_slice()), (place, [].as_slice()));
+        assert_eq!((read.weather.place.as_str(), read.remarks), (place, vec![]));
         assert_published(city, &read.weather.months());
         let same = read_weather(&epw(&hours_of(text))).unwrap();
         assert_eq!(same.weather.hours(), read.weather.hours(), "{city} as EPW");
@@ -156,7 +164,7 @@ fn published_years_have_their_published_means() {
 
 #[test]
 fn a_sound_year_is_read_without_remark() {
-    assert_eq!(remarks(|_| {}), "");
+    assert_eq!(remarks(|_| {}), []);
     let text = tmy3(&hours());
     let windows = format!("\u{feff}{}", text.replace('\n', "\r\n"));
     assert_eq!(read_weather(&windows).unwrap(), read_weather(&text).unwrap());
@@ -166,42 +174,60 @@ fn a_sound_year_is_read_without_remark() {
 type Change = fn(&mut Vec<Hour>);
 
 #[test]
-fn oddities_are_put_right_and_told_of() {
-    let cases: [(Change, &str); 16] = [
-        (
-            |h| drop(h.drain(100..103)),
-            "3 hours without usable values, filled by straight lines: 5 Jan 04:00 (3 hours).",
-        ),
-        (
-            |h| drop(h.drain(..1)),
-            "1 hour without usable values, filled by straight lines: 1 Jan 00:00 (1 hour).",
-        ),
-        (|h| h[50].3 = "99.9".to_owned(), "3 Jan 02:00 (1 hour)"),
-        (|h| h[50].4 = "999".to_owned(), "3 Jan 02:00 (1 hour)"),
-        (|h| h[50].3 = "-9900".to_owned(), "3 Jan 02:00 (1 hour)"),
-        (|h| h[50].4 = "-9900".to_owned(), "3 Jan 02:00 (1 hour)"),
-        (|h| h[50].3 = "n/a".to_owned(), "3 Jan 02:00 (1 hour)"),
-        (|h| h[50].3 = "61".to_owned(), "1 temperature beyond −60 to 60 °C"),
-        (|h| h[50].4 = "0".to_owned(), "1 humidity reading of 0 % or less"),
-        (|h| h[50].4 = "104".to_owned(), "1 humidity reading from 100 to 110 % taken as 100 %"),
-        (|h| h[50].4 = "180".to_owned(), "1 humidity reading above 110 %"),
-        (|h| h.insert(51, h[50].clone()), "1 hour came again after the first time"),
-        (|h| h.insert(1416, (2, 29, 1, "9".to_owned(), "50".to_owned())), "1 hour of 29 February left out"),
-        (
-            |h| h.rotate_left(181 * 24),
-            "The file starts on 1 Jul 00:00: its hours were put in calendar order.",
-        ),
-        (|h| h.swap(100, 5000), "The hours were not in the order of time"),
-        (|h| h[9].1 = 32, "1 line without an hour of the year left out, first line"),
+fn oddities_are_put_right_and_remarked_on() {
+    let filled = |start, hours| WeatherRemark::Filled { hours, longest: Gap { start, hours } };
+    // Line 59 of an EPW file is the 51st after its head of 8 lines.
+    let line = Tally { count: 1, first: 59 };
+    let extreme = WeatherRemark::ExtremeTemperatures { lines: line, limit: Temperature::celsius(60.0) };
+    let leap = WeatherRemark::LeapDay(Tally { count: 1, first: 1425 });
+    let unread = WeatherRemark::LinesUnread(Tally { count: 1, first: 18 });
+    let cases: [(Change, WeatherRemark); 16] = [
+        (|h| drop(h.drain(100..103)), filled(100, 3)),
+        (|h| drop(h.drain(..1)), filled(0, 1)),
+        (|h| h[50].3 = "99.9".to_owned(), filled(50, 1)),
+        (|h| h[50].4 = "999".to_owned(), filled(50, 1)),
+        (|h| h[50].3 = "-9900".to_owned(), filled(50, 1)),
+        (|h| h[50].4 = "-9900".to_owned(), filled(50, 1)),
+        (|h| h[50].3 = "n/a".to_owned(), filled(50, 1)),
+        (|h| h[50].3 = "61".to_owned(), extreme),
+        (|h| h[50].4 = "0".to_owned(), WeatherRemark::DryAir(line)),
+        (|h| h[50].4 = "104".to_owned(), WeatherRemark::Fog(line)),
+        (|h| h[50].4 = "180".to_owned(), WeatherRemark::WildHumidity(line)),
+        (|h| h.insert(51, h[50].clone()), WeatherRemark::RepeatedHours(1)),
+        (|h| h.insert(1416, (2, 29, 1, "9".to_owned(), "50".to_owned())), leap),
+        (|h| h.rotate_left(181 * 24), WeatherRemark::StartsWith(181 * 24)),
+        (|h| h.swap(100, 5000), WeatherRemark::Sorted),
+        (|h| h[9].1 = 32, unread),
     ];
     for (change, expected) in cases {
-        let said = remarks(change);
-        assert!(said.contains(expected), "{expected}: {said}");
+        let found = remarks(change);
+        assert!(found.contains(&expected), "{expected:?}: {found:?}");
     }
     let south = epw(&hours()).replace(",36.1,", ",-36.1,");
-    assert!(read_weather(&south).unwrap().remarks[0].contains("south of the equator"));
-    let from_zero = remarks(|h| h.iter_mut().for_each(|h| h.2 -= 1));
-    assert_eq!(from_zero, "The hours are numbered from 0 to 23: taken as the hour from then on.");
+    assert_eq!(read_weather(&south).unwrap().remarks, [WeatherRemark::South]);
+    assert_eq!(remarks(|h| h.iter_mut().for_each(|h| h.2 -= 1)), [WeatherRemark::HoursFromZero]);
+}
+
+#[test]
+fn remarks_name_the_values_and_the_day() {
+    let longest = Gap { start: 33 * 24 + 4, hours: 3 };
+    let lines = Tally { count: 2, first: 59 };
+    for (remark, expected) in [
+        (
+            WeatherRemark::Filled { hours: 5, longest },
+            "5 hours without usable values were filled in by straight lines. The longest gap is 3 hours, on 02-03.",
+        ),
+        (
+            WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(60.0) },
+            "2 temperatures below -60°C or above 60°C were treated as missing, starting with line 59.",
+        ),
+        (
+            WeatherRemark::StartsWith(181 * 24),
+            "The file starts on 07-01; its hours were put in calendar order.",
+        ),
+    ] {
+        assert_eq!(said(&remark), expected);
+    }
 }
 
 #[test]
@@ -229,36 +255,36 @@ fn a_turned_year_is_the_same_year() {
 fn too_little_of_a_year_is_refused_with_its_count() {
     let error = |change: Change| after(change).unwrap_err();
     assert!(after(|h| drop(h.drain(300..372))).is_ok());
-    assert_eq!(
-        error(|h| drop(h.drain(300..373))),
-        WeatherError::Gap { from: "13 Jan 12:00".to_owned(), hours: 73 }
-    );
+    assert_eq!(error(|h| drop(h.drain(300..373))), WeatherError::Gap(Gap { start: 300, hours: 73 }));
     let over_new_year = error(|h| {
         h.drain(..40);
         h.truncate(h.len() - 40);
     });
-    assert_eq!(over_new_year, WeatherError::Gap { from: "30 Dec 08:00".to_owned(), hours: 80 });
+    assert_eq!(over_new_year, WeatherError::Gap(Gap { start: 8720, hours: 80 }));
     let few = error(|h| h.retain(|hour| hour.2 % 8 != 0));
-    assert_eq!(few, WeatherError::Incomplete { missing: 1095, unread: String::new() });
+    assert_eq!(few, WeatherError::Incomplete { missing: 1095, unread: Tally::default() });
     let none = error(Vec::clear);
-    assert!(none.to_string().starts_with("8760 of the year's 8760 hours"), "{none}");
-    let words = error(|h| h.iter_mut().for_each(|h| h.0 = 13)).to_string();
-    assert!(words.contains("8760 lines could not be read as an hour, first line"), "{words}");
+    assert!(said(&none).starts_with("8,760 of the year's 8,760 hours"), "{}", said(&none));
+    let wrong = error(|h| h.iter_mut().for_each(|h| h.0 = 13));
+    let unread = Tally { count: 8760, first: 9 };
+    assert_eq!(wrong, WeatherError::Incomplete { missing: 8760, unread });
+    let said = said(&wrong);
+    assert!(said.contains("8,760 lines could not be read as an hour, starting with line 9"), "{said}");
 }
 
 #[test]
 fn what_is_no_weather_file_is_told_what_would_be() {
     let says = |text: &str, part: &str| {
-        let said = read_weather(text).unwrap_err().to_string();
+        let said = said(&read_weather(text).unwrap_err());
         assert!(said.contains(part), "{part}: {said}");
     };
     says("", "The file is empty");
     says("\u{feff} \r\n ", "The file is empty");
     says("PK\u{3}\u{4}\0\0", "not plain text");
     says("time,temp,rh\n1,2,3\n", "starts with “time,temp,rh”");
-    says("LOCATION,X\n1999,1,1,1,60\n", "no line DATA PERIODS");
-    says(&EPW_HEADER.replace("PERIODS,1,1,Data", "PERIODS,1,4,Data"), "has 4 records an hour");
-    says(&tmy3(&[]).replace("RHum (%)", "RHum (frac)"), "no column “RHum (%)”, only: Date");
+    says("LOCATION,X\n1999,1,1,1,60\n", "no DATA PERIODS line");
+    says(&EPW_HEADER.replace("PERIODS,1,1,Data", "PERIODS,1,4,Data"), "has “4” records an hour");
+    says(&tmy3(&[]).replace("RHum (%)", "RHum (frac)"), "no column “RHum (%)”. Its columns are Date");
     says(&tmy3(&[]).replace("Date (", "Day ("), "no column “Date (MM/DD/YYYY)”");
     let huge = "LOCATION,".repeat(2_300_000);
     assert_eq!(read_weather(&huge), Err(WeatherError::Text(TextError::TooLarge(21))));

@@ -10,8 +10,10 @@ use csv::StringRecord;
 use jiff::civil::{DateTime, Time};
 
 use super::moment::{DateOrder, moment};
-use super::{LoggerError, LoggerFormat, LoggerGuess, Room, number, rows, when};
-use crate::air::file_text::{counted, plain_text};
+use super::read::ASSUMED_TEMPERATURE;
+use super::{LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, Room, number, rows, when};
+use crate::air::file_text::plain_text;
+use crate::measure::Temperature;
 
 const DELIMITERS: [char; 4] = [';', '\t', '|', ','];
 /// Rows that are looked at to find the delimiter and the kinds of the columns.
@@ -58,7 +60,7 @@ pub fn guess_logger(text: &str) -> Result<LoggerGuess, LoggerError> {
     let order = order(data, date, time, &mut doubts);
     let kinds = Kinds { date, time, numeric: numeric(data, width, [Some(date), time]), columns: &columns };
     let rooms = rooms(data, &kinds, order, &mut doubts)?;
-    let room = rooms.first().cloned().ok_or_else(|| LoggerError::NoHumidity(String::new()))?;
+    let room = rooms.first().cloned().ok_or_else(|| LoggerError::NoHumidity(Vec::new()))?;
     let fahrenheit = fahrenheit(data, &room, &columns, &mut doubts);
     let preview = data.iter().take(5).map(|row| row.iter().map(str::to_owned).collect()).collect();
     let format = LoggerFormat { delimiter, first_row, date, time, order, fahrenheit, room };
@@ -163,11 +165,7 @@ fn columns(table: &[StringRecord], first_row: usize, width: usize) -> Vec<Column
     }
     let heading = |place: usize| {
         let cells: Vec<&str> = lines.iter().rev().filter_map(|row| row.get(place)).map(str::trim).collect();
-        let mut column = column(&cells.join(" "));
-        if column.shown.is_empty() {
-            column.shown = format!("Column {}", place + 1);
-        }
-        column
+        column(&cells.join(" "))
     };
     (0..width).map(heading).collect()
 }
@@ -196,7 +194,12 @@ fn time_columns(data: &[StringRecord], columns: &[Column]) -> (usize, Option<usi
 }
 
 /// The order of the date, and a doubt if another is as likely.
-fn order(data: &[StringRecord], date: usize, time: Option<usize>, doubts: &mut Vec<String>) -> DateOrder {
+fn order(
+    data: &[StringRecord],
+    date: usize,
+    time: Option<usize>,
+    doubts: &mut Vec<LoggerDoubt>,
+) -> DateOrder {
     use DateOrder::{DayFirst, EpochMilliseconds, EpochSeconds, MonthFirst, YearFirst};
     let texts: Vec<_> = data.iter().filter_map(|row| when(row, date, time)).collect();
     let dotted =
@@ -220,14 +223,11 @@ fn order(data: &[StringRecord], date: usize, time: Option<usize>, doubts: &mut V
         let alike = (best.0, best.1) == (next.0, next.1) && next.2 < best.2.saturating_mul(3).max(48);
         let example = texts.first().map_or("", |text| text.as_ref());
         if alike && best.4 != next.4 && !dotted {
-            doubts.push(format!(
-                "“{example}” may be {} or {}: look at the dates.",
-                best.3.words(),
-                next.3.words()
-            ));
+            let example = example.to_owned();
+            doubts.push(LoggerDoubt::DateOrder { example, taken: best.3, other: next.3 });
         }
         if best.0 * 5 > texts.len() {
-            doubts.push(format!("{} of {} lines have no time that can be read.", best.0, texts.len()));
+            doubts.push(LoggerDoubt::UnreadTimes { unread: best.0, lines: texts.len() });
         }
     }
     tried.first().map_or(YearFirst, |(.., order, _)| *order)
@@ -252,13 +252,13 @@ fn rooms(
     data: &[StringRecord],
     kinds: &Kinds<'_>,
     order: DateOrder,
-    doubts: &mut Vec<String>,
+    doubts: &mut Vec<LoggerDoubt>,
 ) -> Result<Vec<Room>, LoggerError> {
     let (temperatures, humidities) = roles(data, kinds, doubts);
-    let names = || kinds.columns.iter().map(|column| column.shown.as_str()).collect::<Vec<_>>().join(", ");
+    let names = || kinds.columns.iter().map(|column| column.shown.clone()).collect();
     let &humidity = humidities.first().ok_or_else(|| LoggerError::NoHumidity(names()))?;
     if temperatures.is_empty() {
-        doubts.push("No column seems to be the temperature: 20 °C will be taken.".to_owned());
+        doubts.push(LoggerDoubt::NoTemperature(Temperature::celsius(ASSUMED_TEMPERATURE)));
     }
     let mut rooms = match label(data, kinds) {
         Some((label, names)) if humidities.len() == 1 => {
@@ -268,17 +268,20 @@ fn rooms(
         _ => paired(&temperatures, &humidities, kinds.columns),
     };
     if let [room, _, ..] = rooms.as_slice() {
-        let (count, name) = (rooms.len(), &room.name);
-        doubts.push(format!("The file holds {count} rooms or sensors: “{name}” is taken unless you choose."));
+        doubts.push(LoggerDoubt::SeveralRooms { count: rooms.len(), taken: room.name.clone() });
     } else if let Some(room) = rooms.first_mut() {
         room.name.clear();
-        remark_on_twins(data, kinds, order, doubts);
+        doubt_twins(data, kinds, order, doubts);
     }
     Ok(rooms)
 }
 
 /// The columns that may be temperature and humidity.
-fn roles(data: &[StringRecord], kinds: &Kinds<'_>, doubts: &mut Vec<String>) -> (Vec<usize>, Vec<usize>) {
+fn roles(
+    data: &[StringRecord],
+    kinds: &Kinds<'_>,
+    doubts: &mut Vec<LoggerDoubt>,
+) -> (Vec<usize>, Vec<usize>) {
     if kinds.has_headings() {
         let mut humidities = kinds.of(Column::is_humidity);
         if humidities.is_empty() {
@@ -288,9 +291,7 @@ fn roles(data: &[StringRecord], kinds: &Kinds<'_>, doubts: &mut Vec<String>) -> 
         temperatures.retain(|place| !humidities.contains(place));
         return (temperatures, humidities);
     }
-    doubts.push(
-        "There are no headings: look whether temperature and humidity are the right columns.".to_owned(),
-    );
+    doubts.push(LoggerDoubt::NoHeadings);
     let counts = |place: usize| {
         let values: Vec<f64> = data.iter().take(SAMPLE).filter_map(|row| number(row.get(place)?)).collect();
         values.len() > 2 && values.windows(2).all(|pair| (pair[1] - pair[0] - 1.0).abs() < 1e-9)
@@ -366,27 +367,25 @@ fn paired(temperatures: &[usize], humidities: &[usize], columns: &[Column]) -> V
         let same = |place: &usize| !name.is_empty() && room_name(*place) == name;
         let by_place = || temperatures.get(index).or(temperatures.first()).copied();
         let temperature = temperatures.iter().copied().find(same).or_else(by_place);
-        let name = if name.is_empty() { format!("Room {}", index + 1) } else { name };
         Room { name, temperature, humidity, label: None }
     };
     humidities.iter().enumerate().map(room).collect()
 }
 
 /// A doubt if many times come twice, as when two sensors write into one file.
-fn remark_on_twins(data: &[StringRecord], kinds: &Kinds<'_>, order: DateOrder, doubts: &mut Vec<String>) {
+fn doubt_twins(data: &[StringRecord], kinds: &Kinds<'_>, order: DateOrder, doubts: &mut Vec<LoggerDoubt>) {
     let at = |row: &StringRecord| moment(&when(row, kinds.date, kinds.time)?, order);
     let mut times: Vec<DateTime> = data.iter().filter_map(at).collect();
     let all = times.len();
     times.sort();
     times.dedup();
     if (all - times.len()) * 5 > all {
-        let again = counted(all - times.len(), "line");
-        doubts.push(format!("{again} of {all} have a time that comes again: are two sensors in the file?"));
+        doubts.push(LoggerDoubt::RepeatedTimes { repeated: all - times.len(), lines: all });
     }
 }
 
 /// Whether temperatures are in degrees Fahrenheit: by the heading, or else by the values.
-fn fahrenheit(data: &[StringRecord], room: &Room, columns: &[Column], doubts: &mut Vec<String>) -> bool {
+fn fahrenheit(data: &[StringRecord], room: &Room, columns: &[Column], doubts: &mut Vec<LoggerDoubt>) -> bool {
     let Some((place, column)) = room.temperature.and_then(|place| Some((place, columns.get(place)?))) else {
         return false;
     };
@@ -405,7 +404,7 @@ fn fahrenheit(data: &[StringRecord], room: &Room, columns: &[Column], doubts: &m
     let middle = median(data, place);
     // A cold cellar in °F looks like a hot attic in °C.
     if (32.0..50.0).contains(&middle) && !units().any(|cell| cell.ends_with(['c', '℃'])) {
-        doubts.push(format!("Temperatures about {middle:.0} may be in °C or in °F: choose which."));
+        doubts.push(LoggerDoubt::TemperatureUnit { typical: middle });
     }
     middle >= 40.0
 }

@@ -3,10 +3,12 @@
 //! No two makers write the same file. [`guess_logger`] works out how one is laid out, for the user
 //! to confirm or put right; [`read_logger`] reads it that way and gives the mean air of each day.
 
+mod error;
 mod guess;
 mod moment;
 mod read;
 
+pub use error::{LoggerDoubt, LoggerError, LoggerRemark};
 pub use guess::guess_logger;
 pub use moment::DateOrder;
 pub use read::read_logger;
@@ -16,7 +18,6 @@ use std::borrow::Cow;
 use jiff::civil::Date;
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::file_text::TextError;
 use super::{Air, DAYS};
 use crate::measure::{Humidity, Temperature, day_of_year, parse_number};
 
@@ -48,23 +49,23 @@ pub struct Room {
     pub name: String,
     /// The column with the temperature, if there is one.
     pub temperature: Option<usize>,
-    /// The column with the relative humidity in per cent.
+    /// The column with the relative humidity in percent.
     pub humidity: usize,
     /// The column that holds the room's name in every one of its rows, if rooms are told apart so.
     pub label: Option<usize>,
 }
 
 /// How a file seems to be laid out, to be shown to the user.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct LoggerGuess {
     /// The layout, with the first of the rooms.
     pub format: LoggerFormat,
-    /// The columns' headings, or `Column 1` and so on.
+    /// The columns' headings; empty where there is none.
     pub columns: Vec<String>,
     /// The first rows of readings, at most five.
     pub preview: Vec<Vec<String>>,
-    /// What the user had better look at, one sentence each.
-    pub doubts: Vec<String>,
+    /// What the user had better look at.
+    pub doubts: Vec<LoggerDoubt>,
     /// The rooms in the file, at least one: put another into `format.room` to read that.
     pub rooms: Vec<Room>,
 }
@@ -73,68 +74,39 @@ pub struct LoggerGuess {
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(try_from = "Stored")]
 pub struct LoggedAir {
-    /// The room or the logger.
+    /// The room; empty if the file names none.
     pub name: String,
     /// The days with enough readings, in order of time; there may be gaps.
     pub days: Vec<LoggedDay>,
 }
 
-/// The mean air of a day. In files a line of text: date, °C, per cent, hours with readings.
+/// The mean air of a day. In files a line of text: date, °C, percent, hours with readings.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LoggedDay {
     /// The day.
     pub date: Date,
     /// Mean temperature, to a tenth of a degree; and the humidity that brings wood to the same
-    /// moisture as the day's readings do on average, to a tenth of a per cent.
+    /// moisture as the day's readings do on average, to a tenth of a percent.
     pub air: Air,
     /// How many hours of the day have readings, 6 to 24.
     pub hours: u8,
 }
 
-/// A file that was read, and what was found odd about it, in words for the user.
+/// A file that was read, and what was found odd about it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LoggerRead {
     /// The days.
     pub logged: LoggedAir,
-    /// One sentence for each thing that was put right or is worth knowing.
-    pub remarks: Vec<String>,
-}
-
-/// Why a file gives no days.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum LoggerError {
-    /// It is no text.
-    #[error(transparent)]
-    Text(#[from] TextError),
-    /// The line it starts with.
-    #[error(
-        "No line holds a time and a number parted by a comma, semicolon, tab or bar; the file starts with \
-         “{0}”. Export the readings as CSV, with the time in every line"
-    )]
-    NoReadings(String),
-    /// The columns there are.
-    #[error("No column is the relative humidity; there are: {0}. Export it too, under a heading such as RH")]
-    NoHumidity(String),
-    /// What is to be said of lines that were of no use; empty if there is nothing.
-    #[error("No line can be read in this layout{0}. Choose other columns, or another order of the date")]
-    WrongLayout(String),
-    /// The most hours that a day has, in figures.
-    #[error(
-        "No day has 6 hours of readings; the fullest has {0}. A reading counts for 2 hours at most: choose a \
-         longer record, or one with more readings a day"
-    )]
-    NoDays(String),
+    /// What was put right or is worth knowing.
+    pub remarks: Vec<LoggerRemark>,
 }
 
 /// Why stored days are no log.
 #[derive(Debug, thiserror::Error)]
 enum StoredError {
-    #[error(
-        "“{0}” is not a logged day: write date, temperature from −40 to 60 °C, humidity above 0 and up to \
-         100 % and hours from 1 to 24, as 2026-01-05 20.3 41.5 24"
-    )]
+    #[error("“{0}” is not a logged day, such as 2026-01-05 20.3 41.5 24: date, °C, percent, hours")]
     Day(String),
-    #[error("the logged day {0} does not come after the one before it: put the days in order, each once")]
+    #[error("the logged day {0} does not come after the one before it")]
     Order(Date),
 }
 

@@ -24,14 +24,14 @@ impl DateOrder {
     pub const ALL: [Self; 5] =
         [Self::YearFirst, Self::MonthFirst, Self::DayFirst, Self::EpochSeconds, Self::EpochMilliseconds];
 
-    /// In words, with an example.
-    pub const fn words(self) -> &'static str {
+    /// Its id for messages.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::YearFirst => "year first, 2026-01-05",
-            Self::MonthFirst => "month first, 1/5/2026",
-            Self::DayFirst => "day first, 5/1/2026",
-            Self::EpochSeconds => "seconds since 1970",
-            Self::EpochMilliseconds => "milliseconds since 1970",
+            Self::YearFirst => "year-first",
+            Self::MonthFirst => "month-first",
+            Self::DayFirst => "day-first",
+            Self::EpochSeconds => "seconds",
+            Self::EpochMilliseconds => "milliseconds",
         }
     }
 }

@@ -6,25 +6,27 @@ use jiff::SignedDuration;
 use jiff::civil::{Date, DateTime, Time};
 
 use super::moment::moment;
-use super::{DateOrder, LoggedAir, LoggedDay, LoggerError, LoggerFormat, LoggerRead, number, rows, when};
-use crate::air::file_text::{Tally, counted, first_few, plain_text};
-use crate::measure::{Humidity, Moisture, Temperature, show_date, show_number};
+use super::{
+    DateOrder, LoggedAir, LoggedDay, LoggerError, LoggerFormat, LoggerRead, LoggerRemark, number, rows, when,
+};
+use crate::air::file_text::{Tally, plain_text};
+use crate::measure::{Hours, Humidity, Moisture, Span, Temperature};
 use crate::wood::{emc, equilibrium_humidity};
 
 /// A reading holds until the next, but no longer than this.
 const LONGEST_HOLD: SignedDuration = SignedDuration::from_hours(2);
 /// Hours with readings from which on a day counts.
 const LEAST_HOURS: f64 = 6.0;
-/// Rooms are within these: °C and per cent. Sensors that fail give 0, 100 or more.
-const SENSIBLE_TEMPERATURE: std::ops::RangeInclusive<f64> = -40.0..=60.0;
-const SENSIBLE_HUMIDITY: std::ops::RangeInclusive<f64> = 1.0..=99.9;
+/// Rooms are within these: °C and percent. Sensors that fail give 0, 100 or more.
+const SENSIBLE_TEMPERATURE: Span<f64> = Span { low: -40.0, high: 60.0 };
+const SENSIBLE_HUMIDITY: Span<f64> = Span { low: 1.0, high: 99.9 };
 /// Readings on either side whose median a reading is held against, and how far off it may be, in
-/// per cent and °C. A bath or an open window changes a room by less, or for longer.
+/// percent and °C. A bath or an open window changes a room by less, or for longer.
 const NEIGHBORS: usize = 3;
 const FAR_HUMIDITY: f64 = 25.0;
 const FAR_TEMPERATURE: f64 = 12.0;
-/// Without a column for it, the room's temperature: it changes wood's moisture by little.
-const ASSUMED_TEMPERATURE: f64 = 20.0;
+/// Without a column for it, the room's temperature in °C: it changes wood's moisture by little.
+pub(super) const ASSUMED_TEMPERATURE: f64 = 20.0;
 
 /// Reads a logger's file in the given layout and gives the mean air of each day with at least 6
 /// hours of readings.
@@ -32,7 +34,7 @@ const ASSUMED_TEMPERATURE: f64 = 20.0;
 /// A reading counts until the next one, for 2 hours at most, so that days are not biased by when
 /// the logger wrote. A day's humidity is the one whose equilibrium moisture at the day's mean
 /// temperature is the mean of that of its readings, because wood takes up water out of proportion
-/// in damp air. Faulty readings are left out, and told of.
+/// in damp air. Faulty readings are left out, with a remark.
 ///
 /// # Errors
 /// If the text is none, no line can be read in this layout, or no day has enough readings.
@@ -42,12 +44,9 @@ pub fn read_logger(text: &str, format: &LoggerFormat) -> Result<LoggerRead, Logg
     for row in rows(text, format.delimiter).skip(format.first_row) {
         found.take(&row, format);
     }
-    let mut remarks = Vec::new();
-    found.remarks(&mut remarks);
+    let mut remarks = found.remarks();
     if found.readings.is_empty() {
-        let said =
-            remarks.first().map_or(String::new(), |remark| format!(": {}", remark.trim_end_matches('.')));
-        return Err(LoggerError::WrongLayout(said));
+        return Err(LoggerError::WrongLayout(remarks.into_iter().next()));
     }
     found.remarks_on_layout(format, &mut remarks);
     let mut readings = found.readings;
@@ -55,11 +54,10 @@ pub fn read_logger(text: &str, format: &LoggerFormat) -> Result<LoggerRead, Logg
     let readings = without_spikes(readings, &mut remarks);
     remark_on_gaps(&readings, &mut remarks);
     let days = days(&readings, &mut remarks)?;
-    let name = if format.room.name.is_empty() { "Room" } else { &format.room.name };
-    Ok(LoggerRead { logged: LoggedAir { name: name.to_owned(), days }, remarks })
+    Ok(LoggerRead { logged: LoggedAir { name: format.room.name.clone(), days }, remarks })
 }
 
-/// One reading: the wall clock's time, °C and per cent.
+/// One reading: the wall clock's time, °C and percent.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Reading {
     at: DateTime,
@@ -100,10 +98,10 @@ impl Found {
             return self.no_value.add(line);
         };
         self.utc |= text.is_some_and(|text| text.trim_end().ends_with(['Z', 'z']));
-        if !SENSIBLE_HUMIDITY.contains(&humidity) {
+        if !SENSIBLE_HUMIDITY.holds(humidity) {
             self.worst_humidity = farther(self.worst_humidity, humidity, 50.0, self.humidity_faults);
             self.humidity_faults.add(line);
-        } else if !SENSIBLE_TEMPERATURE.contains(&temperature) {
+        } else if !SENSIBLE_TEMPERATURE.holds(temperature) {
             self.worst_temperature =
                 farther(self.worst_temperature, temperature, 20.0, self.temperature_faults);
             self.temperature_faults.add(line);
@@ -112,32 +110,33 @@ impl Found {
         }
     }
 
-    fn remarks(&self, remarks: &mut Vec<String>) {
-        self.text_lines.remark(remarks, |Tally { count, first }| {
-            format!("{} without a time left out, first line {first}.", counted(count, "line"))
-        });
-        self.no_value.remark(remarks, |Tally { count, first }| {
-            format!("{} without a value left out, first line {first}.", counted(count, "line"))
-        });
-        self.humidity_faults.remark(remarks, |Tally { count, first }| {
-            let (count, worst) = (counted(count, "humidity reading"), show_number(self.worst_humidity, 1));
-            format!("{count} outside 1 to 99.9 % taken for faults and left out, such as {worst} %, first line {first}.")
-        });
-        self.temperature_faults.remark(remarks, |Tally { count, first }| {
-            let (count, worst) = (counted(count, "temperature"), show_number(self.worst_temperature, 1));
-            format!("{count} outside −40 to 60 °C taken for faults and left out, such as {worst} °C, first line {first}.")
-        });
+    fn remarks(&self) -> Vec<LoggerRemark> {
+        let humidity_faults = |lines| {
+            let Span { low, high } = SENSIBLE_HUMIDITY;
+            let range = Span { low: Humidity::pct(low), high: Humidity::pct(high) };
+            LoggerRemark::HumidityFaults { lines, range, worst: Humidity::pct(self.worst_humidity) }
+        };
+        let temperature_faults = |lines| {
+            let Span { low, high } = SENSIBLE_TEMPERATURE;
+            let range = Span { low: Temperature::celsius(low), high: Temperature::celsius(high) };
+            let worst = Temperature::celsius(self.worst_temperature);
+            LoggerRemark::TemperatureFaults { lines, range, worst }
+        };
+        let remarks = [
+            self.text_lines.any().map(LoggerRemark::LinesWithoutTime),
+            self.no_value.any().map(LoggerRemark::LinesWithoutValue),
+            self.humidity_faults.any().map(humidity_faults),
+            self.temperature_faults.any().map(temperature_faults),
+        ];
+        remarks.into_iter().flatten().collect()
     }
 
-    fn remarks_on_layout(&self, format: &LoggerFormat, remarks: &mut Vec<String>) {
+    fn remarks_on_layout(&self, format: &LoggerFormat, remarks: &mut Vec<LoggerRemark>) {
         if format.room.temperature.is_none() {
-            remarks.push(
-                "There is no temperature: 20 °C was taken, on which wood's moisture hardly depends."
-                    .to_owned(),
-            );
+            remarks.push(LoggerRemark::NoTemperature(Temperature::celsius(ASSUMED_TEMPERATURE)));
         }
         if self.utc || matches!(format.order, DateOrder::EpochSeconds | DateOrder::EpochMilliseconds) {
-            remarks.push("The times are in UTC: days run from midnight there.".to_owned());
+            remarks.push(LoggerRemark::UtcTimes);
         }
     }
 }
@@ -148,7 +147,7 @@ fn farther(before: f64, now: f64, usual: f64, faults: Tally) -> f64 {
 }
 
 /// Puts the readings in order of time. Of several with one time, the last that the file has counts.
-fn sort(readings: &mut Vec<Reading>, remarks: &mut Vec<String>) {
+fn sort(readings: &mut Vec<Reading>, remarks: &mut Vec<LoggerRemark>) {
     let backward = |pair: &[Reading]| {
         (pair[1].at < pair[0].at).then(|| (pair[0].at, pair[0].at.duration_since(pair[1].at)))
     };
@@ -156,10 +155,9 @@ fn sort(readings: &mut Vec<Reading>, remarks: &mut Vec<String>) {
     match falls.as_slice() {
         [] => {}
         [(at, back)] if *back <= SignedDuration::from_hours(1) => {
-            let day = show_date(at.date());
-            remarks.push(format!("The clock goes back within {day}, as at the end of summer time."));
+            remarks.push(LoggerRemark::ClockBack(at.date()));
         }
-        _ => remarks.push("The lines were not in the order of time and were sorted.".to_owned()),
+        _ => remarks.push(LoggerRemark::Sorted),
     }
     readings.sort_by_key(|reading| reading.at);
     let all = readings.len();
@@ -171,13 +169,12 @@ fn sort(readings: &mut Vec<Reading>, remarks: &mut Vec<String>) {
         same
     });
     if readings.len() < all {
-        let again = counted(all - readings.len(), "reading");
-        remarks.push(format!("{again} with a time that comes again: the last of each was taken."));
+        remarks.push(LoggerRemark::RepeatedTimes(all - readings.len()));
     }
 }
 
 /// The readings that are not far off from what was read just before and just after.
-fn without_spikes(readings: Vec<Reading>, remarks: &mut Vec<String>) -> Vec<Reading> {
+fn without_spikes(readings: Vec<Reading>, remarks: &mut Vec<LoggerRemark>) -> Vec<Reading> {
     let far_off = |at: usize| {
         let before = &readings[at.saturating_sub(NEIGHBORS)..at];
         let after = &readings[at + 1..(at + 1 + NEIGHBORS).min(readings.len())];
@@ -192,11 +189,12 @@ fn without_spikes(readings: Vec<Reading>, remarks: &mut Vec<String>) -> Vec<Read
     let offs: Vec<Option<f64>> = (0..readings.len()).map(far_off).collect();
     let spikes = || offs.iter().zip(&readings).filter_map(|(off, reading)| Some(((*off)?, reading)));
     let Some((_, worst)) = spikes().max_by(|one, other| one.0.total_cmp(&other.0)) else { return readings };
-    let (count, at) = (counted(spikes().count(), "reading"), worst.at.strftime("%-d %b %Y %H:%M"));
-    let (temperature, humidity) = (show_number(worst.temperature, 1), show_number(worst.humidity, 1));
-    remarks.push(format!(
-        "{count} far from those around left out as spikes, the worst {humidity} % and {temperature} °C on {at}."
-    ));
+    remarks.push(LoggerRemark::Spikes {
+        count: spikes().count(),
+        at: worst.at,
+        humidity: Humidity::pct(worst.humidity),
+        temperature: Temperature::celsius(worst.temperature),
+    });
     readings.iter().zip(&offs).filter(|(_, off)| off.is_none()).map(|(reading, _)| *reading).collect()
 }
 
@@ -207,23 +205,24 @@ fn median(readings: &[Reading], value: fn(&Reading) -> f64) -> Option<f64> {
     values.get(values.len() / 2).copied()
 }
 
-fn remark_on_gaps(readings: &[Reading], remarks: &mut Vec<String>) {
+fn remark_on_gaps(readings: &[Reading], remarks: &mut Vec<LoggerRemark>) {
     let gap = |pair: &[Reading]| {
         let (from, to) = (pair[0].at, pair[1].at);
-        let long = to.duration_since(from) > SignedDuration::from_hours(24);
-        long.then(|| format!("{} to {}", show_date(from.date()), show_date(to.date())))
+        let length = to.duration_since(from);
+        let days = Span { low: from.date(), high: to.date() };
+        (length > SignedDuration::from_hours(24)).then_some((length, days))
     };
-    let gaps: Vec<String> = readings.windows(2).filter_map(gap).collect();
-    if !gaps.is_empty() {
-        remarks.push(format!("No readings for more than a day: {}.", first_few(&gaps)));
+    let gaps = || readings.windows(2).filter_map(gap);
+    if let Some((_, longest)) = gaps().max_by_key(|(length, _)| *length) {
+        remarks.push(LoggerRemark::Gaps { count: gaps().count(), longest });
     }
 }
 
-/// A reading's part of a day: for how many seconds, °C and per cent.
+/// A reading's part of a day: for how many seconds, °C and percent.
 type Part = (f64, f64, f64);
 
 /// The days with enough readings.
-fn days(readings: &[Reading], remarks: &mut Vec<String>) -> Result<Vec<LoggedDay>, LoggerError> {
+fn days(readings: &[Reading], remarks: &mut Vec<LoggerRemark>) -> Result<Vec<LoggedDay>, LoggerError> {
     let mut parts: BTreeMap<Date, Vec<Part>> = BTreeMap::new();
     for (index, reading) in readings.iter().enumerate() {
         for (date, seconds) in held(reading.at, readings.get(index + 1).map(|next| next.at)) {
@@ -242,15 +241,14 @@ fn days(readings: &[Reading], remarks: &mut Vec<String>) -> Result<Vec<LoggedDay
             }
             // A day that only the last reading of the day before reaches into is no day of the log.
             None if readings.binary_search_by_key(date, |reading| reading.at.date()).is_err() => {}
-            None => short.push(show_date(*date)),
+            None => short.push(*date),
         }
     }
     if days.is_empty() {
-        return Err(LoggerError::NoDays(show_number(fullest, 1)));
+        return Err(LoggerError::NoDays(Hours::h(fullest)));
     }
     if !short.is_empty() {
-        let count = counted(short.len(), "day");
-        remarks.push(format!("{count} with less than 6 hours of readings left out: {}.", first_few(&short)));
+        remarks.push(LoggerRemark::ShortDays(short));
     }
     Ok(days)
 }
@@ -319,6 +317,12 @@ mod tests {
         let mut spiked = steps;
         spiked[3].humidity = 80.0;
         assert_eq!(without_spikes(spiked, &mut remarks).len(), 11);
-        assert!(remarks[0].contains("80 % and 20 °C on 5 Jan 2026 03:00"), "{remarks:?}");
+        let spikes = LoggerRemark::Spikes {
+            count: 1,
+            at: date(2026, 1, 5).at(3, 0, 0, 0),
+            humidity: Humidity::pct(80.0),
+            temperature: Temperature::celsius(20.0),
+        };
+        assert_eq!(remarks, [spikes]);
     }
 }

@@ -19,9 +19,9 @@ use super::icon::Icon;
 use super::theme;
 use super::view::{Camera, Selected, Tool};
 use crate::assess::JointState;
-use crate::measure::{Length, Units, show_date, show_number};
+use crate::measure::{Length, Units};
 use crate::surface::SurfaceLayout;
-use crate::words::Say as _;
+use crate::words::{Arg, say};
 
 /// Gaps are drawn this many times as wide as they are.
 const MAGNIFIED: f32 = 10.0;
@@ -35,7 +35,7 @@ const MOST_NAMED: usize = 600;
 pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     surface_tabs(ui, context);
     let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::click_and_drag());
-    response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, "Drawing"));
+    response.widget_info(|| WidgetInfo::labeled(Role::Canvas, true, context.words.text("drawing")));
     let surface = context.view.surface;
     let bounds = context.assessment.layouts.get(surface).and_then(|laid| laid.face.bounding_rect());
     let (Some(laid), Some(bounds)) = (context.assessment.layouts.get(surface), bounds) else {
@@ -64,7 +64,7 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// The surface shown, all of it, to look at only.
 pub(super) fn still(ui: &mut Ui, context: &WindowContext<'_>, surface: usize) {
     let (response, painter) = ui.allocate_painter(ui.available_size(), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, "Drawing"));
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, context.words.text("drawing")));
     let Some(laid) = context.assessment.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
     let sheet = Sheet::fit(response.rect, bounds, Camera::default());
@@ -86,7 +86,7 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
         if !context.assessment.job.surfaces.is_empty()
-            && Icon::Fit.button(ui, "Show all of it", true).clicked()
+            && Icon::Fit.button(ui, &context.words.text("cmd-fit"), true).clicked()
         {
             context.push(Command::Fit);
         }
@@ -102,14 +102,14 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
         if context.session.is_busy() {
-            ui.label(eframe::egui::RichText::new("working…").small().weak());
+            ui.label(eframe::egui::RichText::new(context.words.text("drawing-working")).small().weak());
         }
     });
 }
 
 fn empty(painter: &Painter, rect: Rect, context: &WindowContext<'_>) {
     let font = FontId::proportional(15.0);
-    let words = "The boards will be drawn here.\nAdd a surface under Survey: its size and a pattern.";
+    let words = context.words.text("drawing-empty");
     painter.text(rect.center(), Align2::CENTER_CENTER, words, font, context.palette.soft);
 }
 
@@ -288,13 +288,13 @@ fn paint_scale(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, re
         Units::Inches => {
             let feet = Length::m(part).to_feet();
             if feet >= 1.0 {
-                (Length::feet(nice(feet)).to_m(), format!("{} ft", show_number(nice(feet), 0)))
+                (Length::feet(nice(feet)).to_m(), context.words.figures().run(Length::feet(nice(feet))))
             } else {
                 let inches = nice(feet * 12.0).max(0.5);
-                (Length::inches(inches).to_m(), format!("{} in", show_number(inches, 1)))
+                (Length::inches(inches).to_m(), context.words.figures().length(Length::inches(inches)))
             }
         }
-        Units::Millimeters => (nice(part), format!("{} m", show_number(nice(part), 1))),
+        Units::Millimeters => (nice(part), context.words.figures().run(Length::m(nice(part)))),
     };
     let start = rect.left_bottom() + vec2(16.0, -12.0);
     let end = start + vec2(meters as f32 * sheet.scale, 0.0);
@@ -339,12 +339,13 @@ fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surfa
     let stroke = Stroke::new(1.6, context.palette.ink);
     painter.arrow(centre - way * 12.0, way * 24.0, stroke);
     let font = FontId::new(12.0, theme::strong_family());
-    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, "N", font, context.palette.ink);
+    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, context.words.text("drawing-north"), font, context.palette.ink);
 }
 
 fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
     let day = crate::assess::date_after(&context.assessment.job, context.day());
-    let words = format!("{}: gaps {} times as wide, dots measured", show_date(day), MAGNIFIED);
+    let times = Arg::Number(MAGNIFIED.into(), 0);
+    let words = say!(context.words, "drawing-legend", date = day, times = times);
     let font = FontId::proportional(11.5);
     let at = rect.right_bottom() + vec2(-14.0, -9.0);
     let words = painter.layout_no_wrap(words, font, context.palette.ink);
@@ -355,13 +356,13 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
 
 /// What a joint is called to those who do not see it.
 pub(super) fn joint_name(context: &WindowContext<'_>, label: &str, state: Option<&JointState>) -> String {
-    let gap = state.and_then(|state| state.gap);
-    match gap {
+    let (words, joint) = (context.words, Arg::Name(label));
+    match state.and_then(|state| state.gap) {
         Some(gap) if gap.measured => {
-            format!("Joint {label}, {} measured", gap.gap.mean.show(context.units()))
+            say!(words, "drawing-joint-measured", joint = joint, gap = gap.gap.mean)
         }
-        Some(gap) => format!("Joint {label}, about {}", gap.gap.mean.show(context.units())),
-        None => format!("Joint {label}, no reading"),
+        Some(gap) => say!(words, "drawing-joint-estimated", joint = joint, gap = gap.gap.mean),
+        None => say!(words, "drawing-joint-unknown", joint = joint),
     }
 }
 
@@ -478,14 +479,13 @@ fn to_segment(point: Pos2, from: Pos2, to: Pos2) -> f32 {
 /// A joint in two or three lines.
 fn story(context: &WindowContext<'_>, laid: &SurfaceLayout, surface: usize, index: usize) -> String {
     let joint = &laid.joints[index];
-    let units = context.units();
     let state = context.assessment.joint(surface, index);
     let mut lines = vec![
         joint_name(context, &joint.label, state),
-        format!("{}, {} long", joint.kind.say(context.words), joint.length().show(units)),
+        say!(context.words, "drawing-joint-kind", kind = Arg::Id(joint.kind.key()), length = joint.length()),
     ];
     if let Some((low, high)) = state.and_then(|state| state.extremes) {
-        lines.push(format!("from {} to {} in the years to come", low.show(units), high.show(units)));
+        lines.push(say!(context.words, "drawing-joint-range", low = low, high = high));
     }
     lines.join("\n")
 }

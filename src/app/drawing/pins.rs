@@ -1,6 +1,6 @@
 //! Pins of photos on the drawing, and the photo that is looked at.
 
-use eframe::egui::{Id, Image, Rect, RichText, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, vec2};
+use eframe::egui::{Id, Image, Rect, Role, Sense, Stroke, Ui, Vec2, WidgetInfo, vec2};
 
 use super::Sheet;
 use crate::app::command::Command;
@@ -10,6 +10,7 @@ use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::photos::path_of;
 use crate::surface::Photo;
+use crate::words::{Arg, say};
 
 pub(super) fn pins(ui: &mut Ui, context: &mut WindowContext<'_>, sheet: &Sheet, on: usize) {
     let Some(surface) = context.job.surfaces.get(on) else { return };
@@ -20,9 +21,10 @@ pub(super) fn pins(ui: &mut Ui, context: &mut WindowContext<'_>, sheet: &Sheet, 
         }
         let rect = Rect::from_center_size(at, Vec2::splat(22.0));
         let response = ui.interact(rect, Id::unique(("photo", on, index)), Sense::CLICK);
+        let words = context.words;
         let name = match photo.note.as_str() {
-            "" => format!("Photo {}", index + 1),
-            note => format!("Photo {}: {note}", index + 1),
+            "" => say!(words, "photo-name", number = index + 1),
+            note => say!(words, "photo-name-note", number = index + 1, note = Arg::Name(note)),
         };
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
         let edge = if response.hovered() || response.has_focus() { 2.4 } else { 1.4 };
@@ -49,17 +51,18 @@ fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
     };
     let window = modal("photo", ui.ctx()).show(ui.ctx(), |ui| {
         picture(ui, context, photo);
+        let words = context.words;
         ui.horizontal(|ui| {
-            ui.label("Note");
-            if let Some(note) = text_entry(ui, "Note on the photo", &photo.note, 300.0) {
-                context.edit("Note on a photo", move |job| {
+            ui.label(words.text("photo-note"));
+            if let Some(note) = text_entry(ui, &words.text("photo-note-field"), &photo.note, 300.0) {
+                context.edit("photo-note-field", move |job| {
                     if let Some(photo) = job.surfaces.get_mut(on).and_then(|s| s.photos.get_mut(index)) {
                         photo.note = note;
                     }
                 });
             }
-            if ui.button("Unpin").on_hover_text("The file stays in the job's folder.").clicked() {
-                context.edit("Unpin a photo", move |job| {
+            if ui.button(words.text("photo-unpin")).on_hover_text(words.text("photo-unpin.hint")).clicked() {
+                context.edit("photo-unpin", move |job| {
                     if let Some(surface) = job.surfaces.get_mut(on)
                         && index < surface.photos.len()
                     {
@@ -68,7 +71,7 @@ fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
                 });
                 context.view.canvas.photo = None;
             }
-            if ui.button("Close").clicked() {
+            if ui.button(words.text("close")).clicked() {
                 context.view.canvas.photo = None;
             }
         });
@@ -81,7 +84,7 @@ fn look(ui: &Ui, context: &mut WindowContext<'_>, on: usize) {
 fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
     let path = context.session.document.path.as_deref().and_then(|job| path_of(job, &photo.file));
     let Some(path) = path else {
-        ui.label(RichText::new("The photo lies beside the job's file, which this window does not know."));
+        ui.label(context.words.text("photo-unsaved-job"));
         return;
     };
     match context.services.photos.picture(&path) {
@@ -89,11 +92,11 @@ fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
             let room = ui.ctx().content_rect().size() * 0.75 - vec2(0.0, 60.0);
             ui.add(Image::new(texture).max_size(room).shrink_to_fit());
         }
-        Some(Err(error)) => {
-            ui.colored_label(context.palette.error, format!("“{}” cannot be shown: {error}", path.display()));
+        Some(Err(_)) => {
+            ui.colored_label(context.palette.error, say!(context.words, "photo-unreadable", path = &path.display().to_string()));
         }
         None => {
-            ui.label("reading…");
+            ui.label(context.words.text("photo-loading"));
             if !context.services.photos.knows(&path) {
                 context.push(Command::WantPhoto(path));
             }

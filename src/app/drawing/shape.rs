@@ -14,6 +14,7 @@ use crate::app::context::{WindowContext, read_room};
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
+use crate::words::{Words, say};
 
 /// How close in points a corner catches.
 const REACH: f32 = 9.0;
@@ -72,7 +73,7 @@ const fn point(at: Coord) -> Point {
 }
 
 /// The corners and ends, each with what it is called.
-fn corners(surface: &Surface) -> Vec<(String, Point)> {
+fn corners(surface: &Surface, words: &Words) -> Vec<(String, Point)> {
     let mut named: Vec<(String, Point)> = Vec::new();
     let outline = surface.outline.iter().enumerate();
     let openings = surface.openings.iter().flat_map(|opening| {
@@ -80,19 +81,19 @@ fn corners(surface: &Surface) -> Vec<(String, Point)> {
             .corners
             .iter()
             .enumerate()
-            .map(|(at, p)| (format!("Corner {} of {}", at + 1, opening.name), *p))
+            .map(|(at, p)| (say!(words, "corner-of-opening", number = at + 1, name = &opening.name), *p))
     });
     let dividers = surface.dividers.iter().flat_map(|divider| {
         [
-            (format!("Start of {}", divider.name), divider.from),
-            (format!("End of {}", divider.name), divider.to),
+            (say!(words, "divider-start", name = &divider.name), divider.from),
+            (say!(words, "divider-end", name = &divider.name), divider.to),
         ]
     });
     let regions = surface.sections.iter().flat_map(|section| {
         let corners = section.region.iter().flatten().enumerate();
-        corners.map(|(at, p)| (format!("Corner {} of section {}", at + 1, section.name), *p))
+        corners.map(|(at, p)| (say!(words, "corner-of-section", number = at + 1, name = &section.name), *p))
     });
-    let all = outline.map(|(at, p)| (format!("Corner {} of the outline", at + 1), *p));
+    let all = outline.map(|(at, p)| (say!(words, "corner-of-outline", number = at + 1), *p));
     for (name, corner) in all.chain(openings).chain(dividers).chain(regions) {
         // One handle for corners that lie on each other.
         let apart = |other: &Point| {
@@ -114,19 +115,15 @@ fn handles(
     surface: &Surface,
     on: usize,
 ) {
-    for (index, (name, corner)) in corners(surface).into_iter().enumerate() {
+    for (index, (name, corner)) in corners(surface, context.words).into_iter().enumerate() {
         let at = sheet.at(corner.coord());
         let rect = Rect::from_center_size(at, Vec2::splat(16.0));
         if !ui.clip_rect().contains(at) {
             continue;
         }
         let response = ui.interact(rect, Id::unique(("corner", on, index)), Sense::click_and_drag());
-        let words = format!(
-            "{name}, {} right, {} up",
-            corner.0.show(context.units()),
-            corner.1.show(context.units())
-        );
-        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
+        let said = say!(context.words, "corner-at", name = &name, right = corner.0, up = corner.1);
+        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &said));
         if response.clicked() || response.drag_started() {
             response.request_focus();
         }
@@ -157,12 +154,12 @@ fn handles(
             Stroke::new(1.6, context.palette.accent),
             eframe::egui::StrokeKind::Inside,
         );
-        response.on_hover_text(words).on_hover_cursor(eframe::egui::CursorIcon::Grab);
+        response.on_hover_text(said).on_hover_cursor(eframe::egui::CursorIcon::Grab);
     }
 }
 
 fn move_corner(context: &mut WindowContext<'_>, on: usize, from: Point, to: Point) {
-    context.edit("Move a corner", move |job| {
+    context.edit("undo-move-corner", move |job| {
         job.redraw(on, |surface| {
             surface.move_point(from, to);
         });
@@ -208,7 +205,7 @@ fn keys(
     }
     let gone = ui.input(|input| input.key_pressed(Key::Delete) || input.key_pressed(Key::Backspace));
     if gone && surface.outline.len() > 3 && surface.outline.contains(&corner) {
-        context.edit("Remove a corner", move |job| {
+        context.edit("undo-remove-corner", move |job| {
             job.redraw(on, |surface| {
                 surface.outline.retain(|known| *known != corner);
             });
@@ -309,7 +306,7 @@ fn edges(
             continue;
         }
         let response = ui.interact(rect, Id::unique(("edge", on, edge)), Sense::CLICK);
-        let words = format!("Edge {}, {}: type its length", edge + 1, length.show(context.units()));
+        let words = say!(context.words, "edge-type-length", number = edge + 1, length = length);
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
         if response.on_hover_text(&words).clicked() {
             context.view.canvas.typed_edge = Some(edge);
@@ -329,10 +326,10 @@ fn type_length(
     let area = Area::new(Id::unique(("edge length", on))).order(Order::Foreground);
     area.fixed_pos(middle - vec2(42.0, 12.0)).show(ui.ctx(), |ui| {
         let id = Id::unique(("edge length field", on, edge));
-        let units = context.units();
-        let name = format!("Length of edge {}", edge + 1);
+        let (units, words) = (context.units(), context.words);
+        let name = say!(words, "edge-length", number = edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
-            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)))
+            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)), words)
         });
         if context.view.canvas.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.
@@ -343,7 +340,7 @@ fn type_length(
             context.view.canvas.typed_edge = None;
         }
         if let Some(length) = entered.value {
-            context.edit("Length of an edge", move |job| {
+            context.edit("undo-edge-length", move |job| {
                 job.redraw(on, |surface| {
                     surface.stretch_edge(edge, length);
                 });
@@ -362,7 +359,7 @@ fn insert(context: &mut WindowContext<'_>, response: &Response, sheet: &Sheet, s
     });
     if let Some(edge) = near {
         let at = point(sheet.meters(pointer));
-        context.edit("Add a corner", move |job| {
+        context.edit("undo-add-corner", move |job| {
             job.redraw(on, |surface| {
                 surface.insert_corner(edge, at);
             });
@@ -420,23 +417,23 @@ fn rectangle_between(a: Point, b: Point) -> [Point; 4] {
 }
 
 fn put_down(context: &mut WindowContext<'_>, on: usize, line: bool, drag: Drag) {
-    let (from, to) = (drag.from, drag.to);
+    let (from, to, words) = (drag.from, drag.to, context.words.clone());
     if length_between(from, to) < Length::mm(50.0) {
         return;
     }
     if line {
-        context.edit("Draw a divider", move |job| {
+        context.edit("undo-draw-divider", move |job| {
             job.redraw(on, |surface| {
                 let letter = char::from(b'a' + (surface.dividers.len() % 26) as u8);
-                let name = format!("divider {letter}");
+                let name = say!(words, "divider-new-name", letter = &letter.to_string());
                 surface.part_along(Divider { name, kind: DividerKind::Dividing, from, to, width: DIVIDER });
             });
         });
     } else {
         let corners = rectangle_between(from, to).to_vec();
-        context.edit("Draw an opening", move |job| {
+        context.edit("undo-draw-opening", move |job| {
             job.redraw(on, |surface| {
-                let name = format!("opening {}", surface.openings.len() + 1);
+                let name = say!(words, "opening-new-name", number = surface.openings.len() + 1);
                 surface.openings.push(Opening { name, corners });
             });
         });

@@ -15,7 +15,10 @@ use crate::surface::{
     BoardSpec, Finish, Fixing, Profile, Section, Surface, SurfaceKind,
     pattern::{Pattern, raked, rectangle},
 };
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
+
+/// A board that is sold is no shorter than this.
+const SHORTEST_STOCK: Length = Length::inches(4.0);
 
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.surfaces.is_empty() {
@@ -59,11 +62,11 @@ fn add_surface(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 "Height at the right",
                 "Only for a wall whose top edge rakes; leave it empty otherwise.",
             );
-            let units = context.units();
+            let (units, words) = (context.units(), context.words);
             let shown = draft.right.map_or_else(String::new, |right| right.show(units));
             let right = entry(ui, "Height at the right end", &shown, 90.0, |text| match text.trim() {
                 "" => Ok(None),
-                text => parse_length(text, units).map(Some).map_err(|error| error.to_string()),
+                text => parse_length(text, units).map(Some).map_err(|error| error.say(words)),
             });
             if let Some(right) = right {
                 draft.right = right;
@@ -268,13 +271,15 @@ fn board(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize, section: Optio
         }
         ui.end_row();
         term(ui, "Longest board", "Courses longer than this have butt joints. Leave empty if every course is one board.");
-        let units = context.units();
+        let (units, words) = (context.units(), context.words);
         let shown = spec.longest.map_or_else(String::new, |longest| longest.show(units));
         let longest = entry(ui, "Longest board", &shown, 90.0, |text| match text.trim() {
             "" => Ok(None),
             text => match parse_length(text, units) {
-                Ok(length) if length < Length::m(0.1) => Err(format!("“{text}” is shorter than 4 in. Type the stock length")),
-                read => read.map(Some).map_err(|error| error.to_string()),
+                Ok(length) if length < SHORTEST_STOCK => {
+                    Err(say!(words, "entry-board-too-short", text = &text.to_owned(), limit = SHORTEST_STOCK))
+                }
+                read => read.map(Some).map_err(|error| error.say(words)),
             },
         });
         if let Some(longest) = longest {

@@ -5,9 +5,10 @@ use eframe::egui::{CollapsingHeader, ComboBox, Grid, Label, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::icon::Icon;
+use crate::app::joint_bar::read_gap;
 use crate::app::widgets::{heading, remark, term};
 use crate::assess::{LaterReading, RepairOption, VisitOutcome};
-use crate::measure::{Hours, Length, parse_date, parse_length, show_date, show_number};
+use crate::measure::{Hours, date_text, parse_date, show_number};
 use crate::survey::{GapReading, LaterGap, LaterVisit};
 use crate::words::Say as _;
 use crate::words::causes::chance_as_percent;
@@ -36,10 +37,11 @@ fn done(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let done = &context.job.done;
     Grid::new("done").num_columns(2).show(ui, |ui| {
         term(ui, "Finished on", "The last day of the work. Visits after it are held against the new beads.");
-        let (units, shown) = (context.units(), done.finished.map_or_else(String::new, show_date));
+        let (units, words) = (context.units(), context.words);
+        let shown = done.finished.map_or_else(String::new, |date| date_text(date, units));
         let date = entry(ui, "Finished on", &shown, 110.0, |text| match text.trim() {
             "" => Ok(None),
-            text => parse_date(text, units).map(Some).map_err(|error| error.to_string()),
+            text => parse_date(text, units).map(Some).map_err(|error| error.say(words)),
         });
         if let Some(date) = date {
             context.edit("Finished on", move |job| job.done.finished = date);
@@ -144,10 +146,10 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
         ui.add_space(6.0);
         ui.horizontal(|ui| {
             ui.label("Visit on");
-            let units = context.units();
+            let (units, words) = (context.units(), context.words);
             let name = format!("Day of visit {}", index + 1);
-            let date = entry(ui, &name, &show_date(visit.on), 110.0, |text| {
-                parse_date(text.trim(), units).map_err(|error| error.to_string())
+            let date = entry(ui, &name, &date_text(visit.on, units), 110.0, |text| {
+                parse_date(text, units).map_err(|error| error.say(words))
             });
             if let Some(on) = date {
                 edit(context, index, "Day of a visit", move |visit| visit.on = on);
@@ -232,15 +234,12 @@ fn readings(
         for (at, gap) in visit.gaps.iter().enumerate() {
             let name = format!("{} {}", gap.surface, gap.joint);
             ui.label(RichText::new(&name).small());
-            let units = context.units();
+            let (units, words) = (context.units(), context.words);
             let shown = gap.width.map_or_else(String::new, |width| width.show(units));
             let typed = ui.push_id(at, |ui| {
                 entry(ui, &format!("Gap later: {name}"), &shown, 74.0, |text| match text.trim() {
                     "" => Ok(None),
-                    text => match parse_length(text, units).map_err(|error| error.to_string())? {
-                        width if (Length::ZERO..=Length::inches(2.0)).contains(&width) => Ok(Some(width)),
-                        _ => Err(format!("“{text}” is no gap: type 0 for a closed joint, at most 2 in")),
-                    },
+                    text => read_gap(text, units, words).map(Some),
                 })
             });
             if let Some(width) = typed.inner {

@@ -1,92 +1,34 @@
 //! Gap and moisture readings as lists.
 
-use eframe::egui::{ComboBox, Grid, RichText, Ui};
+use eframe::egui::{Button, ComboBox, Grid, RichText, Ui};
 
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
-use crate::app::entry::{entry, text_entry};
+use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
 use crate::job::Place;
-use crate::measure::{
-    Length, Moisture, Temperature, Units, parse_date, parse_number, show_date, show_number,
-};
+use crate::job::fields::{self, At};
 use crate::survey::{MeterSetting, MoistureReading};
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let job = context.job;
+    let (job, words) = (context.job, context.words);
     if job.survey.gaps.is_empty() {
-        remark(
-            ui,
-            context.palette,
-            "Click a joint on the drawing and type its gap; Enter goes on to the next one worth measuring. A closed joint is a reading too: type 0.",
-        );
+        remark(ui, context.palette, words.text("gaps-none"));
         return;
     }
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
-    remark(
-        ui,
-        context.palette,
-        format!(
-            "{} readings, {open} open. Type more by clicking joints on the drawing.",
-            job.survey.gaps.len()
-        ),
-    );
+    remark(ui, context.palette, say!(words, "gaps-count", count = job.survey.gaps.len(), open = open));
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
-        for title in ["joint", "gap", "sealant", "date, if not the visit", ""] {
-            ui.label(RichText::new(title).small().color(context.palette.soft));
+        for title in ["gaps-column-joint", "gaps-column-gap", "gaps-column-caulk", "gaps-column-date"] {
+            ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
         }
         ui.end_row();
-        for (index, gap) in job.survey.gaps.iter().enumerate() {
-            ui.push_id(("gap", index), |ui| {
-                let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
-                let name = format!("{} {}", gap.surface, gap.joint);
-                let link = ui.add_enabled(
-                    surface.is_some(),
-                    eframe::egui::Button::new(RichText::new(&name).small()).frame(false),
-                );
-                if let (true, Some(surface)) = (link.on_hover_text("Show this joint").clicked(), surface) {
-                    context.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
-                }
-            });
-            if let Some(width) = context.length_entry(
-                ui,
-                &format!("Gap reading {}", index + 1),
-                gap.width,
-                Length::ZERO..=Length::inches(6.0),
-                70.0,
-            ) {
-                context.edit("Gap reading", move |job| {
-                    if let Some(gap) = job.survey.gaps.get_mut(index) {
-                        gap.width = width;
-                    }
-                });
-            }
-            ui.label(RichText::new(gap.failed.say(context.words)).small().color(context.palette.soft));
-            let shown = gap.date.map_or_else(String::new, show_date);
-            let date = entry(ui, &format!("Date of gap reading {}", index + 1), &shown, 76.0, |text| {
-                match text.trim() {
-                    "" => Ok(None),
-                    text => parse_date(text, context.units()).map(Some).map_err(|error| error.to_string()),
-                }
-            });
-            if let Some(date) = date {
-                context.edit("Date of a gap", move |job| {
-                    if let Some(gap) = job.survey.gaps.get_mut(index) {
-                        gap.date = date;
-                    }
-                });
-            }
-            if Icon::Remove.button(ui, &format!("Remove gap reading {}", index + 1), true).clicked() {
-                context.edit("Remove gap", move |job| {
-                    if index < job.survey.gaps.len() {
-                        job.survey.gaps.remove(index);
-                    }
-                });
-            }
+        for index in 0..job.survey.gaps.len() {
+            gap(ui, context, index);
             ui.end_row();
         }
     });
@@ -95,56 +37,48 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-/// A temperature as it is typed in these units.
-fn shown_temperature(t: Temperature, units: Units) -> String {
-    match units {
-        Units::Inches => show_number(t.to_fahrenheit(), 1),
-        Units::Millimeters => show_number(t.to_celsius(), 1),
-    }
-    .replace('−', "-")
-}
-
-/// A field for a temperature in the job's units.
-pub(super) fn temperature_entry(
-    ui: &mut Ui,
-    context: &WindowContext<'_>,
-    name: &str,
-    value: Temperature,
-) -> Option<Temperature> {
-    let units = context.units();
-    entry(ui, name, &shown_temperature(value, units), 48.0, |text| {
-        let number = parse_number(text).map_err(|error| error.to_string())?;
-        let t = match units {
-            Units::Inches => Temperature::fahrenheit(number),
-            Units::Millimeters => Temperature::celsius(number),
-        };
-        let (low, high) = (Temperature::celsius(-30.0), Temperature::celsius(60.0));
-        if t < low || t > high {
-            return Err(format!(
-                "“{}” is not between {} and {}",
-                text.trim(),
-                low.show(units),
-                high.show(units)
-            ));
+/// A gap reading as a row.
+fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
+    let (job, words, number) = (context.job, context.words, index + 1);
+    let gap = &job.survey.gaps[index];
+    ui.push_id(("gap", index), |ui| {
+        let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
+        let name = format!("{} {}", gap.surface, gap.joint);
+        let button = Button::new(RichText::new(&name).small()).frame(false);
+        let link = ui.add_enabled(surface.is_some(), button).on_hover_text(words.text("gaps-show"));
+        if let (true, Some(surface)) = (link.clicked(), surface) {
+            context.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
         }
-        Ok(t)
-    })
-}
-
-/// The sign of a temperature in the job's units.
-pub(super) const fn degrees(units: Units) -> &'static str {
-    match units {
-        Units::Inches => "°F",
-        Units::Millimeters => "°C",
+    });
+    let said = say!(words, "gap-reading", number = number);
+    context.figure(ui, &fields::GAP_WIDTH, At::index(index), &said);
+    ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
+    let said = say!(words, "gap-reading-date", number = number);
+    if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
+        context.edit("field-gap-date", move |job| {
+            if let Some(gap) = job.survey.gaps.get_mut(index) {
+                gap.date = date;
+            }
+        });
+    }
+    if Icon::Remove.button(ui, &say!(words, "gap-reading-remove", number = number), true).clicked() {
+        context.edit("undo-remove-gap", move |job| {
+            if index < job.survey.gaps.len() {
+                job.survey.gaps.remove(index);
+            }
+        });
     }
 }
 
 pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let job = context.job;
+    let (job, words) = (context.job, context.words);
     Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
         if !job.survey.moistures.is_empty() {
-            for title in ["section", "board", "meter %", degrees(job.units), "set to", ""] {
-                ui.label(RichText::new(title).small().color(context.palette.soft));
+            let degrees = context.degrees();
+            for title in
+                ["meter-column-section", "meter-column-board", "meter-column-reading", degrees, "meter-column-setting"]
+            {
+                ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
             }
             ui.end_row();
         }
@@ -161,58 +95,54 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         .iter()
         .flat_map(|surface| surface.sections.iter().map(|s| (surface.name.clone(), s.name.clone())))
         .collect();
-    let add = ui.add_enabled(!sections.is_empty(), eframe::egui::Button::new("Add moisture reading"));
+    let add = ui.add_enabled(!sections.is_empty(), Button::new(words.text("meter-add")));
     if add.clicked() {
         let shown = job.surfaces.get(context.view.surface).map(|surface| surface.name.clone());
-        let place = sections
-            .iter()
-            .find(|(surface, _)| Some(surface) == shown.as_ref())
-            .or(sections.first())
-            .cloned();
-        context.edit("Add moisture reading", move |job| {
+        let on_shown = sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref());
+        let place = on_shown.or(sections.first()).cloned();
+        context.edit("meter-add", move |job| {
             let (surface, section) = place.unwrap_or_default();
             job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });
         });
     }
 }
 
-fn edit(context: &mut WindowContext<'_>, index: usize, change: impl FnOnce(&mut MoistureReading) + 'static) {
-    context.edit("Moisture reading", move |job| {
+fn edit(
+    context: &mut WindowContext<'_>,
+    step: &'static str,
+    index: usize,
+    change: impl FnOnce(&mut MoistureReading) + 'static,
+) {
+    context.edit(step, move |job| {
         if let Some(reading) = job.survey.moistures.get_mut(index) {
             change(reading);
         }
     });
 }
 
+/// A meter reading as a row.
 fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &MoistureReading) {
-    let number = index + 1;
+    let (words, number) = (context.words, index + 1);
     section(ui, context, index, reading);
-    if let Some(board) = text_entry(ui, &format!("Board of moisture reading {number}"), &reading.board, 84.0)
-    {
-        edit(context, index, move |reading| reading.board = board);
+    let said = say!(words, "meter-reading-board", number = number);
+    if let Some(board) = text_entry(ui, &said, &reading.board, 84.0) {
+        edit(context, "field-meter-board", index, move |reading| reading.board = board);
     }
-    let name = format!("Moisture reading {number}");
-    if let Some(pct) =
-        context.optional_entry(ui, &name, reading.reading.map(Moisture::to_pct), 1, 0.0..=100.0, 42.0)
-    {
-        edit(context, index, move |reading| reading.reading = pct.map(Moisture::pct));
-    }
-    if let Some(wood) = temperature_entry(ui, context, &format!("Wood temperature {number}"), reading.wood) {
-        edit(context, index, move |reading| reading.wood = wood);
-    }
-    let combo = ComboBox::from_id_salt(("setting", index))
-        .selected_text(reading.setting.say(context.words))
-        .width(86.0);
+    let said = say!(words, "meter-reading", number = number);
+    context.figure(ui, &fields::METER_READING, At::index(index), &said);
+    let said = say!(words, "meter-reading-temperature", number = number);
+    context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
+    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
-            if ui.selectable_label(setting == reading.setting, setting.say(context.words)).clicked() {
-                edit(context, index, move |reading| reading.setting = setting);
+            if ui.selectable_label(setting == reading.setting, setting.say(words)).clicked() {
+                edit(context, "field-meter-setting", index, move |reading| reading.setting = setting);
             }
         }
     });
-    response.response.accessible_name(format!("Meter set to {number}"));
-    if Icon::Remove.button(ui, &format!("Remove moisture reading {number}"), true).clicked() {
-        context.edit("Remove moisture reading", move |job| {
+    response.response.accessible_name(say!(words, "meter-reading-setting", number = number));
+    if Icon::Remove.button(ui, &say!(words, "meter-reading-remove", number = number), true).clicked() {
+        context.edit("undo-remove-meter-reading", move |job| {
             if index < job.survey.moistures.len() {
                 job.survey.moistures.remove(index);
             }
@@ -230,7 +160,7 @@ fn section(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: 
                 let on = surface.name == reading.surface && section.name == reading.section;
                 if ui.selectable_label(on, format!("{} {}", surface.name, section.name)).clicked() {
                     let (surface, section) = (surface.name.clone(), section.name.clone());
-                    edit(context, index, move |reading| {
+                    edit(context, "field-meter-section", index, move |reading| {
                         reading.surface = surface;
                         reading.section = section;
                     });
@@ -238,5 +168,6 @@ fn section(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: 
             }
         }
     });
-    response.response.accessible_name(format!("Section of moisture reading {}", index + 1));
+    let said = say!(context.words, "meter-reading-section", number = index + 1);
+    response.response.accessible_name(said);
 }

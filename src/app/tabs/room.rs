@@ -1,54 +1,50 @@
 //! The room's air: a place and a house, or twelve months by hand; and readings of the day.
 
-use eframe::egui::{ComboBox, Grid, RichText, Ui};
+use eframe::egui::{Grid, RichText, Ui};
 
-use super::readings::{degrees, temperature_entry};
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
-use crate::app::entry::entry;
 use crate::app::icon::Icon;
-use crate::app::widgets::{remark, term};
-use crate::job::Place;
-use crate::measure::{Humidity, Temperature, parse_number, show_number};
+use crate::app::widgets::remark;
+use crate::job::fields::{self, At};
+use crate::job::{Job, Place};
+use crate::measure::{Humidity, Temperature};
 use crate::survey::RoomReading;
+use crate::words::{Arg, say};
 
-const MONTHS: [&str; 12] =
-    ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+/// Messages of the months' short names.
+const MONTHS: [&str; 12] = [
+    "month-1", "month-2", "month-3", "month-4", "month-5", "month-6", "month-7", "month-8", "month-9",
+    "month-10", "month-11", "month-12",
+];
 
 pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
     ui.horizontal(|ui| {
         let by_hand = matches!(job.air, IndoorAir::Monthly(_));
-        if ui.radio(!by_hand, "from the climate").clicked() && by_hand {
-            context.edit("Air from the climate", |job| job.air = IndoorAir::default());
+        if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
+            context.edit("choice-air-climate", |job| job.air = IndoorAir::default());
         }
-        if ui.radio(by_hand, "twelve months by hand").clicked() && !by_hand {
+        if ui.radio(by_hand, context.words.text("choice-air-months")).clicked() && !by_hand {
             let months = months_now(context);
-            context.edit("Air by hand", move |job| job.air = IndoorAir::Monthly(months));
+            context.edit("choice-air-months", move |job| job.air = IndoorAir::Monthly(months));
         }
     });
     match &job.air {
         IndoorAir::FromClimate { station, house } => climate(ui, context, station, house),
         IndoorAir::FromWeather { weather, house } => {
-            ui.label(format!("The hours outdoors of {}.", weather.place));
+            ui.label(say!(context.words, "room-weather-of", place = &weather.place));
             self::house(ui, context, house);
         }
-        IndoorAir::Monthly(months) => by_hand(ui, context, months),
+        IndoorAir::Monthly(_) => by_hand(ui, context),
     }
     super::air_files::air_files(ui, context);
     context.problems(ui, |place| matches!(place, Place::Air(_)));
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
-        remark(
-            ui,
-            context.palette,
-            format!(
-                "This room keeps these boards between {} and {}, {} on average.",
-                driest.show(),
-                wettest.show(),
-                state.settled.mean().show()
-            ),
-        );
+        let mean = state.settled.mean();
+        let text = say!(context.words, "room-range", driest = driest, wettest = wettest, mean = mean);
+        remark(ui, context.palette, text);
     }
     readings(ui, context);
 }
@@ -66,141 +62,56 @@ fn months_now(context: &WindowContext<'_>) -> [Air; 12] {
     })
 }
 
-fn edit_house(context: &mut WindowContext<'_>, name: &str, change: impl FnOnce(&mut HouseModel) + 'static) {
-    context.edit(name, move |job| {
-        if let Some(house) = job.air.house_mut() {
-            change(house);
-        }
-    });
-}
-
 fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
-    let catalog = &context.assessment.catalog;
     Grid::new("climate").num_columns(2).show(ui, |ui| {
-        term(ui, "Place", "The typical year outdoors of the nearest place on the shelf.");
-        let combo = ComboBox::from_id_salt("place").selected_text(station).width(180.0);
-        let response = combo.show_ui(ui, |ui| {
-            for known in &catalog.stations {
-                if ui.selectable_label(known.name == station, &known.name).clicked() {
-                    let chosen = known.name.clone();
-                    context.edit("Place", move |job| {
-                        if let IndoorAir::FromClimate { station, .. } = &mut job.air {
-                            *station = chosen;
-                        }
-                    });
-                }
+        let names: Vec<&str> =
+            context.assessment.catalog.stations.iter().map(|known| known.name.as_str()).collect();
+        context.pick(ui, &fields::PLACE, station, &names, |job, name| {
+            if let IndoorAir::FromClimate { station, .. } = &mut job.air {
+                *station = name;
             }
         });
-        response.response.accessible_name("Place");
-        ui.end_row();
     });
     self::house(ui, context, house);
 }
 
 fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     Grid::new("house").num_columns(2).show(ui, |ui| {
-        let sign = degrees(context.units());
-        ui.label(format!("Heated to, {sign}"));
-        if let Some(t) = temperature_entry(ui, context, "Heated to", house.heat_to) {
-            edit_house(context, "Heating", move |house| house.heat_to = t);
-        }
-        ui.end_row();
-        ui.label(format!("Cooled to, {sign}"));
-        if let Some(t) = temperature_entry(ui, context, "Cooled to", house.cool_to) {
-            edit_house(context, "Cooling", move |house| house.cool_to = t);
-        }
-        ui.end_row();
-        term(
-            ui,
-            "Humidity by",
-            "The house's own moisture load and limits, or a humidity class of EN 15026: a line of the outdoor temperature.",
-        );
-        humidity_by(ui, context, house);
-        ui.end_row();
-        term(
-            ui,
-            "Moisture load, g/m³",
-            "Water that people, plants, cooking and washing add to the air in winter: 2 to 4 is usual, 6 a damp house. In summer, with windows open, none of it stays.",
-        );
-        if let Some(load) = context.number_entry(ui, "Moisture load", house.moisture_load, 1, 0.0..=20.0, 48.0) {
-            edit_house(context, "Moisture load", move |house| house.moisture_load = load);
-        }
-        ui.end_row();
-        term(ui, "Kept below, % humidity", "By cooling or a dehumidifier; leave empty if there is neither.");
-        if let Some(limit) = limit_entry(ui, "Kept below", house.dehumidified_to) {
-            edit_house(context, "Dehumidifier", move |house| house.dehumidified_to = limit);
-        }
-        ui.end_row();
-        term(ui, "Kept above, % humidity", "By a humidifier; leave empty if there is none.");
-        if let Some(limit) = limit_entry(ui, "Kept above", house.humidified_to) {
-            edit_house(context, "Humidifier", move |house| house.humidified_to = limit);
-        }
-        ui.end_row();
-    });
-}
-
-fn humidity_by(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
-    let words = |class: Option<HumidityClass>| match class {
-        None => "moisture load",
-        Some(HumidityClass::Normal) => "EN 15026, normal: 30 to 60 %",
-        Some(HumidityClass::High) => "EN 15026, high: 40 to 70 %",
-    };
-    let combo = ComboBox::from_id_salt("humidity by").selected_text(words(house.class)).width(180.0);
-    let response = combo.show_ui(ui, |ui| {
-        for class in [None, Some(HumidityClass::Normal), Some(HumidityClass::High)] {
-            if ui.selectable_label(house.class == class, words(class)).clicked() {
-                edit_house(context, "Humidity class", move |house| house.class = class);
+        context.field(ui, &fields::HEAT_SETPOINT, At::ONCE);
+        context.field(ui, &fields::AC_SETPOINT, At::ONCE);
+        let classes = [
+            (None, "choice-humidity-load"),
+            (Some(HumidityClass::Normal), "choice-humidity-normal"),
+            (Some(HumidityClass::High), "choice-humidity-high"),
+        ];
+        context.choice(ui, &fields::HUMIDITY_BY, house.class, &classes, |job: &mut Job, class| {
+            if let Some(house) = job.air.house_mut() {
+                house.class = class;
             }
-        }
+        });
+        context.field(ui, &fields::MOISTURE_LOAD, At::ONCE);
+        context.field(ui, &fields::DEHUMIDIFIER, At::ONCE);
+        context.field(ui, &fields::HUMIDIFIER, At::ONCE);
     });
-    response.response.accessible_name("Humidity by");
 }
 
-fn limit_entry(ui: &mut Ui, name: &str, now: Option<Humidity>) -> Option<Option<Humidity>> {
-    let shown = now.map_or_else(String::new, |limit| show_number(limit.to_pct(), 1));
-    entry(ui, name, &shown, 48.0, |text| match text.trim() {
-        "" => Ok(None),
-        text => humidity(text).map(Some),
-    })
-}
-
-fn humidity(text: &str) -> Result<Humidity, String> {
-    let pct = parse_number(text).map_err(|error| error.to_string())?;
-    if !(0.0..=100.0).contains(&pct) {
-        return Err(format!(
-            "“{text}” is not between 0 and 100 %. Type what the hygrometer shows, such as 42"
-        ));
-    }
-    Ok(Humidity::pct(pct))
-}
-
-fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
-    let sign = degrees(context.units());
+fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let sign = context.words.text(context.degrees());
     Grid::new("months").num_columns(6).show(ui, |ui| {
         for _ in 0..2 {
-            for title in ["", sign, "%"] {
+            for title in ["", sign.as_ref(), "%"] {
                 ui.label(RichText::new(title).small().color(context.palette.soft));
             }
         }
         ui.end_row();
         for row in 0..6 {
             for month in [row, row + 6] {
-                let name = MONTHS[month];
-                ui.label(name);
-                let set = move |job: &mut crate::job::Job, change: &dyn Fn(&mut Air)| {
-                    if let IndoorAir::Monthly(months) = &mut job.air {
-                        change(&mut months[month]);
-                    }
-                };
-                if let Some(t) =
-                    temperature_entry(ui, context, &format!("{name} temperature"), months[month].temperature)
-                {
-                    context.edit(name, move |job| set(job, &|air| air.temperature = t));
-                }
-                let shown = show_number(months[month].humidity.to_pct(), 1);
-                if let Some(rh) = entry(ui, &format!("{name} humidity"), &shown, 44.0, humidity) {
-                    context.edit(name, move |job| set(job, &|air| air.humidity = rh));
-                }
+                let name = context.words.text(MONTHS[month]);
+                ui.label(name.as_ref());
+                let said = say!(context.words, "month-temperature", month = Arg::Name(&name));
+                context.figure(ui, &fields::MONTH_TEMPERATURE, At::index(month), &said);
+                let said = say!(context.words, "month-humidity", month = Arg::Name(&name));
+                context.figure(ui, &fields::MONTH_HUMIDITY, At::index(month), &said);
             }
             ui.end_row();
         }
@@ -211,30 +122,21 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>, months: &[Air; 12]) {
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
     for (index, reading) in job.survey.rooms.iter().enumerate() {
+        let number = index + 1;
         ui.horizontal(|ui| {
-            ui.label("On the day");
-            if let Some(t) = temperature_entry(
-                ui,
-                context,
-                &format!("Room temperature {}", index + 1),
-                reading.temperature,
-            ) {
-                edit_reading(context, index, move |reading| reading.temperature = t);
-            }
-            ui.label(degrees(context.units()));
-            let shown = show_number(reading.humidity.to_pct(), 1);
-            if let Some(rh) = entry(ui, &format!("Room humidity {}", index + 1), &shown, 44.0, humidity) {
-                edit_reading(context, index, move |reading| reading.humidity = rh);
-            }
+            ui.label(context.words.text("room-reading"));
+            let said = say!(context.words, "room-reading-temperature", number = number);
+            context.figure(ui, &fields::ROOM_TEMPERATURE, At::index(index), &said);
+            ui.label(context.words.text(context.degrees()));
+            let said = say!(context.words, "room-reading-humidity", number = number);
+            context.figure(ui, &fields::ROOM_HUMIDITY, At::index(index), &said);
             ui.label("%");
             let emc = crate::wood::emc(reading.temperature, reading.humidity);
-            ui.label(
-                RichText::new(format!("boards would come to {}", emc.show()))
-                    .small()
-                    .color(context.palette.soft),
-            );
-            if Icon::Remove.button(ui, &format!("Remove room reading {}", index + 1), true).clicked() {
-                context.edit("Remove room reading", move |job| {
+            let text = say!(context.words, "room-reading-emc", moisture = emc);
+            ui.label(RichText::new(text).small().color(context.palette.soft));
+            let said = say!(context.words, "room-reading-remove", number = number);
+            if Icon::Remove.button(ui, &said, true).clicked() {
+                context.edit("undo-remove-room-reading", move |job| {
                     if index < job.survey.rooms.len() {
                         job.survey.rooms.remove(index);
                     }
@@ -243,19 +145,7 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
         context.problems(ui, |place| *place == Place::Room(index));
     }
-    if ui.button("Add room reading").clicked() {
-        context.edit("Add room reading", |job| job.survey.rooms.push(RoomReading::default()));
+    if ui.button(context.words.text("room-reading-add")).clicked() {
+        context.edit("room-reading-add", |job| job.survey.rooms.push(RoomReading::default()));
     }
-}
-
-fn edit_reading(
-    context: &mut WindowContext<'_>,
-    index: usize,
-    change: impl FnOnce(&mut RoomReading) + 'static,
-) {
-    context.edit("Room reading", move |job| {
-        if let Some(reading) = job.survey.rooms.get_mut(index) {
-            change(reading);
-        }
-    });
 }

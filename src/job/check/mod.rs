@@ -95,13 +95,13 @@ fn surfaces(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout], problems: &
 
 fn dates(job: &Job, problems: &mut Problems) {
     if let Some(installed) = job.installed
-        && installed > job.visited
+        && installed.earliest() > job.visited
     {
         problems.error(
             Place::Job("install date"),
             format!(
                 "The boards went up on {}, after the visit on {}",
-                show_date(installed),
+                show_date(installed.date()),
                 show_date(job.visited)
             ),
             "Correct one of the two",

@@ -159,7 +159,7 @@ fn reading_date(job: &Job, date: Option<Date>, place: Place, problems: &mut Prob
             format!("{} is after the visit on {}", show_date(date), show_date(job.visited)),
             "Correct the date, or the date of the visit",
         );
-    } else if job.installed.is_some_and(|installed| date < installed) {
+    } else if job.installed.is_some_and(|installed| date < installed.earliest()) {
         problems.error(
             place,
             format!("{} is before the boards went up", show_date(date)),

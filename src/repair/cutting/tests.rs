@@ -27,10 +27,10 @@ fn lumber() -> Vec<StockLength> {
     feet(&[(8.0, 1120), (10.0, 1430), (12.0, 1700), (14.0, 2030), (16.0, 2300)])
 }
 
-fn random_pieces(seed: u64, kinds: usize, most: f64, low: f64, high: f64) -> Vec<(f64, usize)> {
+fn random_pieces(seed: u64, lengths: usize, most: f64, low: f64, high: f64) -> Vec<(f64, usize)> {
     let mut numbers = Numbers(seed);
     let piece = |_| (numbers.between(low, high), to_count(numbers.between(1.0, most)));
-    (0..kinds).map(piece).collect()
+    (0..lengths).map(piece).collect()
 }
 
 fn millimeters(length: f64) -> usize {
@@ -49,9 +49,9 @@ fn check(pieces: &[(f64, usize)], stock: &[StockLength], rules: &CuttingRules) -
         let number: usize = pattern.pieces.iter().map(|piece| piece.1).sum();
         let length: f64 = pattern.pieces.iter().map(|&(length, count)| length * to_number(count)).sum();
         let cuts = rules.kerf * to_number(number - 1);
-        let sanitized = stock[pattern.stock].length * (1.0 - rules.defects) - rules.end_trim;
-        assert!(length + cuts <= sanitized + 1e-7, "{pattern:?} overruns {sanitized}");
-        assert!((sanitized - length - cuts - rules.kerf).max(0.0) - pattern.offcut < 1e-4, "{pattern:?}");
+        let usable = stock[pattern.stock].length * (1.0 - rules.defects) - rules.end_trim;
+        assert!(length + cuts <= usable + 1e-7, "{pattern:?} overruns {usable}");
+        assert!((usable - length - cuts - rules.kerf).max(0.0) - pattern.offcut < 1e-4, "{pattern:?}");
         assert!(pattern.pieces.is_sorted_by(|a, b| a.0 > b.0), "{pattern:?}");
         for &(length, count) in &pattern.pieces {
             *cut.entry(millimeters(length)).or_default() += count * pattern.times;
@@ -71,9 +71,9 @@ fn check(pieces: &[(f64, usize)], stock: &[StockLength], rules: &CuttingRules) -
 #[test]
 fn every_piece_is_cut_and_no_board_overrun() {
     for seed in 0..40 {
-        let kinds = [1, 3, 12, 40][to_count(Numbers(seed).between(0.0, 3.99))];
+        let lengths = [1, 3, 12, 40][to_count(Numbers(seed).between(0.0, 3.99))];
         for (low, high) in [(0.3, 4.6), (0.3, 1.2), (1.0, 2.4), (0.01, 0.3)] {
-            check(&random_pieces(seed, kinds, 9.0, low, high), &lumber(), &RULES);
+            check(&random_pieces(seed, lengths, 9.0, low, high), &lumber(), &RULES);
         }
     }
 }
@@ -88,7 +88,7 @@ fn prices_are_near_the_bound() {
 }
 
 #[test]
-fn many_lengths_are_planned_by_kinds() {
+fn many_lengths_are_planned_in_groups() {
     let list = check(&random_pieces(7, 1500, 3.0, 0.3, 4.6), &lumber(), &RULES);
     assert!(from_cents(list.price) <= 1.03 * list.bound, "{} over {}", list.price, list.bound);
 }
@@ -109,7 +109,7 @@ fn the_last_cut_may_fall_on_the_end() {
 }
 
 #[test]
-fn lengths_are_rounded_up_to_millimetres() {
+fn lengths_are_rounded_up_to_millimeters() {
     let stock = [StockLength { length: 3.0, price: 100 }];
     let list = check(&[(0.9991, 1), (0.9999, 1), (1.0, 1)], &stock, &NO_LOSS);
     assert_eq!(list.patterns[0].pieces, [(1.0, 3)]);
@@ -134,11 +134,11 @@ fn a_small_list_is_known_to_be_the_cheapest() {
 }
 
 #[test]
-fn a_piece_that_fits_no_board_is_told() {
+fn a_piece_that_fits_no_board_is_reported() {
     let error = cutting_list(&[(1.0, 1), (4.7, 2)], &lumber(), &RULES).unwrap_err();
-    let CannotCut::TooLong { piece, sanitized } = error else { panic!("{error}") };
-    assert!((piece - 4.7).abs() < 1e-9 && (sanitized - (4.8768 * 0.95 - 0.02)).abs() < 1e-6);
-    assert_eq!(error.to_string(), "a piece of 4.700 m is longer than the 4.613 m a board gives at most");
+    let CannotCut::TooLong { piece, usable } = error else { panic!("{error}") };
+    assert!((piece - 4.7).abs() < 1e-9 && (usable - (4.8768 * 0.95 - 0.02)).abs() < 1e-6);
+    assert_eq!(error.to_string(), "a 4.700 m piece is longer than the 4.613 m usable of the longest board");
 }
 
 #[test]

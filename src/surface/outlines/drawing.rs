@@ -9,23 +9,23 @@ use dxf::{Drawing, Vector};
 
 use super::chain;
 use super::pairs::{self, UNREAD};
-use super::ring::{Draft, ENDS_MEET, UNCLOSED, add_arc, add_bulge, circle, distance};
-use super::{FileUnit, OutlineError, OutlinesRead, Point};
+use super::ring::{Draft, ENDS_MEET, add_arc, add_bulge, circle, distance};
+use super::{FileFormat, FileUnit, FormatFault, LeftOut, OutlineError, OutlineRemark, OutlinesRead, Point};
 
 /// Reads the outlines of a drawing. Their names are those of their layers.
 pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesRead, OutlineError> {
     let cut = pairs::cut_down(text)?;
-    let drawing = Drawing::load(&mut cut.dxf.as_bytes())
-        .map_err(|error| OutlineError::Unread(error.to_string(), "an ASCII DXF"))?;
-    let mut draft = Draft::new();
+    let broken = |error: dxf::DxfError| {
+        let fault = FormatFault::Broken { line: None, reason: error.to_string() };
+        OutlineError::Unread { format: FileFormat::Dxf, fault }
+    };
+    let drawing = Drawing::load(&mut cut.dxf.as_bytes()).map_err(broken)?;
+    let mut draft = Draft::new(stem);
     let stated = drawing.header.default_drawing_units;
     let from_file = unit_of(stated);
     let unit = from_file.unwrap_or(assume);
     if from_file.is_none() && stated != Units::Unitless {
-        draft.note(format!(
-            "The drawing is in a unit that is not read, its lengths were taken as {}",
-            unit.name()
-        ));
+        draft.remark(OutlineRemark::UnknownUnit(unit));
     }
     let mut sheet = Sheet { stem, meters: unit.meters(), draft, loose: BTreeMap::new() };
     for entity in drawing.entities() {
@@ -33,8 +33,8 @@ pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesR
     }
     sheet.join_loose()?;
     let mut draft = sheet.draft;
-    for (&(one, many, why), count) in UNREAD.iter().zip(cut.unread) {
-        draft.leave_out(one, many, why, count);
+    for (what, count) in UNREAD.into_iter().zip(cut.unread) {
+        draft.leave_out(what, count);
     }
     draft.finish(unit, from_file.is_some())
 }
@@ -42,8 +42,8 @@ pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesR
 const fn unit_of(units: Units) -> Option<FileUnit> {
     match units {
         Units::Millimeters => Some(FileUnit::Millimeters),
-        Units::Centimeters => Some(FileUnit::Centimetres),
-        Units::Meters => Some(FileUnit::Metres),
+        Units::Centimeters => Some(FileUnit::Centimeters),
+        Units::Meters => Some(FileUnit::Meters),
         // The surveyors' differ by two in a million.
         Units::Inches | Units::USSurveyInch => Some(FileUnit::Inches),
         Units::Feet | Units::USSurveyFeet => Some(FileUnit::Feet),
@@ -55,7 +55,7 @@ const fn unit_of(units: Units) -> Option<FileUnit> {
 struct Sheet<'a> {
     stem: &'a str,
     meters: f64,
-    draft: Draft,
+    draft: Draft<'a>,
     /// Lines that are not closed, by layer.
     loose: BTreeMap<String, Vec<Vec<Point>>>,
 }
@@ -71,7 +71,7 @@ impl Sheet<'_> {
             layer => layer.to_owned(),
         };
         if entity.common.is_in_paper_space {
-            self.draft.leave_out("shape", "shapes", "only the drawing is read, not the sheet around it", 1);
+            self.draft.leave_out(LeftOut::OnSheet, 1);
             return Ok(());
         }
         match &entity.specific {
@@ -95,7 +95,7 @@ impl Sheet<'_> {
     fn side(&mut self, up: &Vector) -> Option<Side> {
         let flat = up.x.hypot(up.y) <= 1e-6 * up.z.abs();
         if !flat {
-            self.draft.leave_out("shape", "shapes", "only what lies flat is read", 1);
+            self.draft.leave_out(LeftOut::Upright, 1);
         }
         flat.then_some(if up.z < 0.0 { Side::Back } else { Side::Front })
     }
@@ -108,7 +108,7 @@ impl Sheet<'_> {
 
     fn add_old_polyline(&mut self, layer: String, line: &Polyline) -> Result<(), OutlineError> {
         if line.is_3d_polygon_mesh() || line.is_polyface_mesh() {
-            self.draft.leave_out("mesh", "meshes", "only the line around it can be read", 1);
+            self.draft.leave_out(LeftOut::Meshes, 1);
             return Ok(());
         }
         let side = if line.is_3d_polyline() { Some(Side::Front) } else { self.side(&line.normal) };
@@ -140,25 +140,25 @@ impl Sheet<'_> {
 
     fn add_circle(&mut self, layer: &str, shape: &Circle) -> Result<(), OutlineError> {
         let Some(side) = self.side(&shape.normal) else { return Ok(()) };
-        let centre = self.scaled(shape.center.x, shape.center.y);
-        let mut ring = circle(centre, shape.radius.abs() * self.meters)?;
+        let center = self.scaled(shape.center.x, shape.center.y);
+        let mut ring = circle(center, shape.radius.abs() * self.meters)?;
         side.turn(&mut ring);
         self.add_ring(layer, &ring)
     }
 
     fn add_arc(&mut self, layer: String, arc: &Arc) -> Result<(), OutlineError> {
         let Some(side) = self.side(&arc.normal) else { return Ok(()) };
-        let centre = self.scaled(arc.center.x, arc.center.y);
+        let center = self.scaled(arc.center.x, arc.center.y);
         let radius = arc.radius.abs() * self.meters;
         let at = |degrees: f64| {
             let (sin, cos) = degrees.to_radians().sin_cos();
-            [centre[0] + radius * cos, centre[1] + radius * sin]
+            [center[0] + radius * cos, center[1] + radius * sin]
         };
         let (from, to) = (at(arc.start_angle), at(arc.end_angle));
         let mut points = vec![from];
         // From an angle to itself is once round.
         let turn = (arc.end_angle - arc.start_angle).rem_euclid(360.0);
-        add_arc(&mut points, centre, from, if turn == 0.0 { TAU } else { turn.to_radians() })?;
+        add_arc(&mut points, center, from, if turn == 0.0 { TAU } else { turn.to_radians() })?;
         points.push(to);
         side.turn(&mut points);
         self.add_open(layer, points)
@@ -188,9 +188,8 @@ impl Sheet<'_> {
             for ring in chains.rings {
                 self.draft.add(&layer, &ring)?;
             }
-            self.draft.leave_out("open line", "open lines", UNCLOSED, chains.open);
-            let why = "more than two meet at a corner; draw each room as one closed polyline";
-            self.draft.leave_out("line", "lines", why, chains.branched);
+            self.draft.leave_out(LeftOut::OpenLines, chains.open);
+            self.draft.leave_out(LeftOut::BranchedLines, chains.branched);
         }
         Ok(())
     }
@@ -220,7 +219,7 @@ mod tests {
 
     fn outlines(entities: &str) -> OutlinesRead {
         let text = format!("0\nSECTION\n2\nENTITIES\n{entities}0\nENDSEC\n0\nEOF\n");
-        read(&text, "plan", FileUnit::Metres).unwrap()
+        read(&text, "plan", FileUnit::Meters).unwrap()
     }
 
     #[test]
@@ -229,9 +228,9 @@ mod tests {
         let two = "0\nLWPOLYLINE\n8\nTwo\n70\n1\n10\n0\n20\n0\n42\n1\n10\n2\n20\n0\n42\n1\n";
         let read = outlines(&[arc, two].concat());
         assert_eq!(read.outlines.iter().map(|o| &o.name[..]).collect::<Vec<_>>(), ["plan", "Two"]);
-        for (outline, centre) in read.outlines.iter().zip([[5.0, 5.0], [1.0, 0.0]]) {
+        for (outline, center) in read.outlines.iter().zip([[5.0, 5.0], [1.0, 0.0]]) {
             assert!(outline.ring.len() > 60, "{}", outline.ring.len());
-            assert!(outline.ring.iter().all(|p| (distance(*p, centre) - 1.0).abs() < 1e-9));
+            assert!(outline.ring.iter().all(|p| (distance(*p, center) - 1.0).abs() < 1e-9));
             let round: f64 = outline
                 .ring
                 .iter()
@@ -251,6 +250,6 @@ mod tests {
         let other = [line("B", [9, 0], [13, 0]), line("B", [13, 0], [13, 3]), line("C", [13, 3], [9, 0])];
         let read = outlines(&[sides.concat(), other.concat()].concat());
         assert_eq!(read.outlines.len(), 1);
-        assert_eq!(read.notes, ["3 open lines were left out (an outline must close)"]);
+        assert_eq!(read.remarks, [OutlineRemark::LeftOut { what: LeftOut::OpenLines, count: 3 }]);
     }
 }

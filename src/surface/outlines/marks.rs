@@ -7,7 +7,7 @@
 use quick_xml::events::{BytesStart, Event};
 use quick_xml::{Reader, XmlVersion, escape};
 
-use super::{FileUnit, MOST_POINTS, OutlineError};
+use super::{FileFormat, FileUnit, FormatFault, LineRule, MOST_POINTS, OutlineError};
 
 /// Groups deeper in groups than this are refused.
 const DEEPEST: usize = 64;
@@ -99,14 +99,18 @@ pub(super) fn cut_down(text: &str) -> Result<CutDown, OutlineError> {
             _ => {}
         }
     }
-    let broken = if cut.svg.is_empty() {
-        "it is no SVG"
+    if cut.svg.is_empty() {
+        Err(fault(FormatFault::NoDrawing))
     } else if within + cut.open.len() > 0 {
-        "it breaks off"
+        Err(fault(FormatFault::Truncated))
     } else {
-        return Ok(cut);
-    };
-    Err(OutlineError::Unread(broken.to_owned(), "plain SVG"))
+        Ok(cut)
+    }
+}
+
+/// An SVG with a fault.
+pub(super) const fn fault(fault: FormatFault) -> OutlineError {
+    OutlineError::Unread { format: FileFormat::Svg, fault }
 }
 
 impl CutDown {
@@ -166,11 +170,10 @@ impl CutDown {
     fn write_group(&mut self, element: &Element<'_>, kind: Kind) -> Result<(), OutlineError> {
         self.groups += 1;
         if self.groups > MOST_GROUPS {
-            return Err(OutlineError::Unread(format!("it has more than {MOST_GROUPS} groups"), "plain SVG"));
+            return Err(fault(FormatFault::TooManyGroups(MOST_GROUPS)));
         }
         if self.open.len() == DEEPEST {
-            let deep = format!("its groups lie more than {DEEPEST} deep in each other");
-            return Err(OutlineError::Unread(deep, "plain SVG"));
+            return Err(fault(FormatFault::TooDeep(DEEPEST)));
         }
         if kind == Kind::Drawing {
             if self.open.is_empty() {
@@ -206,8 +209,7 @@ impl CutDown {
             let length = number_length(&bytes[at..]);
             let number = value.get(at..at + length).unwrap_or_default();
             if number.parse::<f64>().is_ok_and(|size| size > GREATEST) {
-                let (rule, way) = ("is too large", "Draw it with numbers below a thousand million");
-                return Err(OutlineError::line(element.line(), number, rule, way));
+                return Err(OutlineError::line(element.line(), number, LineRule::NumberTooLarge));
             }
             self.numbers += usize::from(length > 0);
             at += length.max(1);
@@ -295,7 +297,7 @@ fn length_unit(length: &str) -> Option<FileUnit> {
     // A number with an exponent has letters too, but no unit after them is one of these.
     match sign {
         "mm" => Some(FileUnit::Millimeters),
-        "cm" => Some(FileUnit::Centimetres),
+        "cm" => Some(FileUnit::Centimeters),
         "in" | "pt" | "pc" => Some(FileUnit::Inches),
         _ => None,
     }
@@ -309,8 +311,8 @@ fn line(text: &str, at: u64) -> usize {
 
 fn unread(text: &str, at: u64, error: &quick_xml::Error) -> OutlineError {
     let line = line(text, at);
-    let short: String = error.to_string().chars().filter(|c| !c.is_control()).take(200).collect();
-    OutlineError::Unread(format!("line {line}: {short}"), "plain SVG")
+    let reason = error.to_string().chars().filter(|c| !c.is_control()).take(200).collect();
+    fault(FormatFault::Broken { line: Some(line), reason })
 }
 
 #[cfg(test)]
@@ -334,9 +336,10 @@ mod tests {
 
     #[test]
     fn numbers_beyond_measure_are_refused() {
-        let refusal = |shape: &str| cut_down(&format!("<svg>\n{shape}\n</svg>")).err().map(|e| e.to_string());
-        let told = "Line 2: “1e119” is too large. Draw it with numbers below a thousand million";
-        assert_eq!(refusal("<path d='M0 0A9-1e119 1 1 0 0 0z'/>").as_deref(), Some(told));
+        let refusal = |shape: &str| cut_down(&format!("<svg>\n{shape}\n</svg>")).err();
+        let found = "1e119".to_owned();
+        let large = OutlineError::Line { line: 2, found, rule: LineRule::NumberTooLarge };
+        assert_eq!(refusal("<path d='M0 0A9-1e119 1 1 0 0 0z'/>"), Some(large));
         assert!(refusal("<circle r='9999999999'/>").is_some());
         assert!(refusal("<circle r='1e8'/>").is_none());
     }

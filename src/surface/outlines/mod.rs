@@ -1,7 +1,6 @@
 //! Room outlines out of the files other programs write: drawings as DXF or SVG, corners as CSV.
 //!
-//! [`read_outlines`] gives the closed outlines in a file, in metres, and says in plain words what
-//! it left out. [`write_dxf`] writes rings and lines back for the other programs.
+//! [`read_outlines`] gives the closed outlines in a file, in meters, and says what it left out. [`write_dxf`] writes rings and lines back for the other programs.
 //!
 //! The libraries that know the formats never see a file as it came. A drawing is first cut down
 //! to the few things an outline is made of: that keeps what could make a library stop, run away
@@ -27,7 +26,9 @@ mod write;
 
 use std::borrow::Cow;
 
-pub use error::OutlineError;
+pub use error::{
+    FileFormat, FormatFault, LeftOut, LineRule, NotText, OutlineError, OutlineRemark, ShapeRule,
+};
 pub use write::{Shape, write_dxf};
 
 /// Larger files are refused, in bytes.
@@ -39,7 +40,7 @@ pub const MOST_OUTLINES: usize = 2_000;
 /// More corners than this in one file are refused.
 pub const MOST_POINTS: usize = 20_000;
 
-/// A place in metres.
+/// A place in meters.
 type Point = [f64; 2];
 
 /// One closed outline.
@@ -47,7 +48,7 @@ type Point = [f64; 2];
 pub struct Outline {
     /// Its name in the file, its layer's, or the file's own; no two are alike.
     pub name: String,
-    /// Its corners in metres with y upwards. The last is joined to the first, which is not repeated.
+    /// Its corners in meters with y upwards. The last is joined to the first, which is not repeated.
     pub ring: Vec<[f64; 2]>,
 }
 
@@ -57,9 +58,9 @@ pub enum FileUnit {
     /// 1 mm.
     Millimeters,
     /// 1 cm.
-    Centimetres,
+    Centimeters,
     /// 1 m.
-    Metres,
+    Meters,
     /// 25.4 mm.
     Inches,
     /// 304.8 mm.
@@ -67,25 +68,25 @@ pub enum FileUnit {
 }
 
 impl FileUnit {
-    /// Metres in one of it.
+    /// Meters in one of it.
     pub const fn meters(self) -> f64 {
         match self {
             Self::Millimeters => 0.001,
-            Self::Centimetres => 0.01,
-            Self::Metres => 1.0,
+            Self::Centimeters => 0.01,
+            Self::Meters => 1.0,
             Self::Inches => 0.0254,
             Self::Feet => 0.3048,
         }
     }
 
-    /// Its name in the middle of a sentence.
-    pub const fn name(self) -> &'static str {
+    /// Its id for messages: its sign.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::Millimeters => "millimetres",
-            Self::Centimetres => "centimetres",
-            Self::Metres => "metres",
-            Self::Inches => "inches",
-            Self::Feet => "feet",
+            Self::Millimeters => "mm",
+            Self::Centimeters => "cm",
+            Self::Meters => "m",
+            Self::Inches => "in",
+            Self::Feet => "ft",
         }
     }
 
@@ -93,8 +94,8 @@ impl FileUnit {
     fn of_sign(sign: &str) -> Option<Self> {
         match sign.to_ascii_lowercase().as_str() {
             "mm" => Some(Self::Millimeters),
-            "cm" => Some(Self::Centimetres),
-            "m" => Some(Self::Metres),
+            "cm" => Some(Self::Centimeters),
+            "m" => Some(Self::Meters),
             "in" => Some(Self::Inches),
             "ft" => Some(Self::Feet),
             _ => None,
@@ -111,8 +112,8 @@ pub struct OutlinesRead {
     pub unit: FileUnit,
     /// Whether the file says so itself.
     pub unit_from_file: bool,
-    /// What was left out or taken for granted, a sentence each, without the full stop.
-    pub notes: Vec<String>,
+    /// What was left out or taken for granted.
+    pub remarks: Vec<OutlineRemark>,
 }
 
 /// Reads the closed outlines of a file called `name`, which says by its ending what it is: `.csv`,
@@ -137,7 +138,9 @@ pub fn read_outlines(name: &str, bytes: &[u8], assume: FileUnit) -> Result<Outli
         return Err(OutlineError::TooLarge(bytes.len().div_ceil(1_000_000)));
     }
     let text = text_of(bytes)?;
-    read(&text, if stem.trim().is_empty() { "Outline" } else { stem.trim() }, assume)
+    // A name of blanks alone says nothing; the whole name has its ending at least.
+    let stem = if ring::plain_name(stem).is_empty() { file } else { stem };
+    read(&text, stem, assume)
 }
 
 /// The text of a file, without its byte order mark.
@@ -145,22 +148,22 @@ pub fn read_outlines(name: &str, bytes: &[u8], assume: FileUnit) -> Result<Outli
 /// What is no UTF-8 is taken for Latin-1: the numbers are the same, and a name at worst gets a
 /// wrong letter.
 fn text_of(bytes: &[u8]) -> Result<Cow<'_, str>, OutlineError> {
-    let not_text = |what, way| Err(OutlineError::NotText { what, way });
+    let not_text = |what| Err(OutlineError::NotText(what));
     let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
     if bytes.starts_with(b"AC10") && bytes.contains(&0) {
-        return not_text("is a DWG drawing, which is not read", "Save it as DXF");
+        return not_text(NotText::Dwg);
     }
     if bytes.starts_with(b"AutoCAD Binary DXF") || bytes.starts_with(b"AutoCAD DXB") {
-        return not_text("is a binary DXF, which is not read", "Save it as an ASCII DXF");
+        return not_text(NotText::BinaryDxf);
     }
     if bytes.starts_with(b"\x1f\x8b") || bytes.starts_with(b"PK\x03\x04") {
-        return not_text("is compressed", "Unpack it, or save it as plain SVG, DXF or CSV");
+        return not_text(NotText::Compressed);
     }
     if bytes.starts_with(b"\xff\xfe") || bytes.starts_with(b"\xfe\xff") {
-        return not_text("is in UTF-16, which is not read", "Save it in UTF-8");
+        return not_text(NotText::Utf16);
     }
     if bytes.contains(&0) {
-        return not_text("is not plain text", "Save it as DXF, SVG or CSV");
+        return not_text(NotText::Binary);
     }
     if bytes.trim_ascii().is_empty() {
         return Err(OutlineError::Empty);

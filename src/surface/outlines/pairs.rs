@@ -4,7 +4,7 @@
 //! shapes and the unit is dropped, the values are checked, and what is left is written anew. The
 //! library then reads a drawing in which nothing can surprise it.
 
-use super::{MOST_POINTS, OutlineError};
+use super::{LeftOut, LineRule, MOST_POINTS, OutlineError};
 
 /// Numbers beyond this are no lengths in any unit.
 const GREATEST: f64 = 1e12;
@@ -21,15 +21,9 @@ pub(super) struct CutDown {
     pub unread: [usize; UNREAD.len()],
 }
 
-/// Kinds of shapes that are not read: how many are called what, and what to do.
-pub(super) const UNREAD: [(&str, &str, &str); 6] = [
-    ("block", "blocks", "blocks must be exploded first"),
-    ("curve", "curves", "splines and ellipses are not read; turn them into polylines"),
-    ("text or dimension", "texts or dimensions", "texts outline nothing"),
-    ("hatching", "hatchings", "only the line around it can be read"),
-    ("solid or face", "solids or faces", "only the line around it can be read"),
-    ("other thing", "other things", "only lines, arcs, circles and polylines are read"),
-];
+/// Kinds of shapes that are not read.
+pub(super) const UNREAD: [LeftOut; 6] =
+    [LeftOut::Blocks, LeftOut::Curves, LeftOut::Texts, LeftOut::Hatchings, LeftOut::Faces, LeftOut::Others];
 
 /// The place in [`UNREAD`] of a kind of shape.
 fn unread_kind(kind: &str) -> usize {
@@ -73,9 +67,7 @@ fn pairs(text: &str) -> impl Iterator<Item = Result<Pair<'_>, OutlineError>> {
             return None;
         }
         let Ok(number) = code.trim().parse::<i16>() else {
-            let (rule, way) =
-                ("is no code, as every other line of a DXF is", "Save it once more as an ASCII DXF");
-            return Some(Err(OutlineError::line(line, code, rule, way)));
+            return Some(Err(OutlineError::line(line, code, LineRule::Code)));
         };
         let value = lines.next().map_or("", |(_, value)| value.trim());
         // Codes below zero are of no file's shapes.
@@ -174,10 +166,7 @@ impl<'a> Cutter<'a> {
 fn number(pair: &Pair<'_>) -> Result<String, OutlineError> {
     match pair.value.parse::<f64>() {
         Ok(value) if value.abs() <= GREATEST => Ok(format!("{value:e}")),
-        _ => {
-            let (rule, way) = ("is not a length or an angle", "Save the drawing once more as an ASCII DXF");
-            Err(OutlineError::line(pair.line + 1, pair.value, rule, way))
-        }
+        _ => Err(OutlineError::line(pair.line + 1, pair.value, LineRule::LengthOrAngle)),
     }
 }
 
@@ -185,10 +174,7 @@ fn number(pair: &Pair<'_>) -> Result<String, OutlineError> {
 fn whole(pair: &Pair<'_>) -> Result<String, OutlineError> {
     match pair.value.parse::<f64>() {
         Ok(value) if value.abs() <= f64::from(i16::MAX) => Ok(format!("{value:.0}")),
-        _ => {
-            let (rule, way) = ("is not a whole number", "Save the drawing once more as an ASCII DXF");
-            Err(OutlineError::line(pair.line + 1, pair.value, rule, way))
-        }
+        _ => Err(OutlineError::line(pair.line + 1, pair.value, LineRule::Whole)),
     }
 }
 
@@ -223,9 +209,12 @@ mod tests {
 
     #[test]
     fn what_is_wrong_is_told_with_its_line() {
-        let refusal = |text: &str| cut_down(text).unwrap_err().to_string();
-        assert!(refusal(&drawing("0\nLINE\n10\nabc\n")).starts_with("Line 8: “abc” is not a length"));
-        assert!(refusal(&drawing("0\nCIRCLE\n40\n1e300\n")).starts_with("Line 8: “1e300” is not"));
-        assert!(refusal("<svg>\n</svg>\n").starts_with("Line 1: “<svg>” is no code"));
+        let refusal = |text: &str| cut_down(text).unwrap_err();
+        let wrong = |line, found: &str, rule| OutlineError::Line { line, found: found.to_owned(), rule };
+        let letters = refusal(&drawing("0\nLINE\n10\nabc\n"));
+        assert_eq!(letters, wrong(8, "abc", LineRule::LengthOrAngle));
+        let endless = refusal(&drawing("0\nCIRCLE\n40\n1e300\n"));
+        assert_eq!(endless, wrong(8, "1e300", LineRule::LengthOrAngle));
+        assert_eq!(refusal("<svg>\n</svg>\n"), wrong(1, "<svg>", LineRule::Code));
     }
 }

@@ -5,36 +5,31 @@ use usvg::tiny_skia_path::PathSegment;
 use usvg::{Group, ImageHrefResolver, Node, Options, Path, Transform, Tree};
 
 use super::marks::{self, CutDown};
-use super::ring::{CHORD_ERROR, Draft, ENDS_MEET, TOO_FAR, UNCLOSED, distance, in_reach};
-use super::{FileUnit, OutlineError, OutlinesRead, Point};
+use super::ring::{CHORD_ERROR, Draft, ENDS_MEET, distance, in_reach};
+use super::{FileUnit, FormatFault, LeftOut, OutlineError, OutlineRemark, OutlinesRead, Point};
 
-/// Metres in one unit of an SVG, 96 of which are an inch.
+/// Meters in one unit of an SVG, 96 of which are an inch.
 const PIXEL: f64 = 0.0254 / 96.0;
 
 /// Reads the outlines of a drawing. Shapes without a name are called `stem`.
 pub(super) fn read(text: &str, stem: &str, _assume: FileUnit) -> Result<OutlinesRead, OutlineError> {
     let cut = marks::cut_down(text)?;
-    let tree = Tree::from_str(&cut.svg, &options())
-        .map_err(|error| OutlineError::Unread(error.to_string(), "plain SVG"))?;
-    let mut draft = Draft::new();
+    let broken =
+        |error: usvg::Error| marks::fault(FormatFault::Broken { line: None, reason: error.to_string() });
+    let tree = Tree::from_str(&cut.svg, &options()).map_err(broken)?;
+    let mut draft = Draft::new(stem);
     if cut.unit.is_none() {
-        let size = "The drawing has no size in mm, cm or in with a viewBox";
-        draft.note(format!("{size}: 96 of its units were read as one inch"));
+        draft.remark(OutlineRemark::NoSize);
     }
     let height = f64::from(tree.size().height());
     let mut sheet = Sheet { stem, names: &cut.names, height, draft, seen: 0 };
     sheet.take(tree.root())?;
     let (seen, mut draft) = (sheet.seen, sheet.draft);
     let CutDown { names, unit, hidden, copies, others, .. } = &cut;
-    draft.leave_out("shape", "shapes", "what has no size is not drawn", names.len().saturating_sub(seen));
-    draft.leave_out(
-        "hidden shape or group",
-        "hidden shapes or groups",
-        "what is switched off is not read",
-        *hidden,
-    );
-    draft.leave_out("copy", "copies", "clones must be unlinked first", *copies);
-    draft.leave_out("text or picture", "texts or pictures", "texts and pictures outline nothing", *others);
+    draft.leave_out(LeftOut::Sizeless, names.len().saturating_sub(seen));
+    draft.leave_out(LeftOut::Hidden, *hidden);
+    draft.leave_out(LeftOut::Copies, *copies);
+    draft.leave_out(LeftOut::TextsAndPictures, *others);
     draft.finish(unit.unwrap_or(FileUnit::Inches), unit.is_some())
 }
 
@@ -55,7 +50,7 @@ struct Sheet<'a> {
     names: &'a [String],
     /// Of the drawing, in its units.
     height: f64,
-    draft: Draft,
+    draft: Draft<'a>,
     /// How many shapes there were.
     seen: usize,
 }
@@ -79,7 +74,7 @@ impl Sheet<'_> {
         let place = Placement { turn: path.abs_transform(), height: self.height };
         // A curve that goes on for ever would be drawn for ever.
         if !path.data().points().iter().all(|p| in_reach(place.meters(*p))) {
-            self.draft.leave_out("shape", "shapes", TOO_FAR, 1);
+            self.draft.leave_out(LeftOut::FarShapes, 1);
             return Ok(());
         }
         let mut points: Vec<Point> = Vec::new();
@@ -101,7 +96,7 @@ impl Sheet<'_> {
             [] | [_] => Ok(()),
             [first, .., last] if closed || distance(first, last) <= ENDS_MEET => self.draft.add(name, &part),
             _ => {
-                self.draft.leave_out("open line", "open lines", UNCLOSED, 1);
+                self.draft.leave_out(LeftOut::OpenLines, 1);
                 Ok(())
             }
         }
@@ -115,7 +110,7 @@ struct Placement {
 }
 
 impl Placement {
-    /// A place in metres, with y upwards.
+    /// A place in meters, with y upwards.
     fn meters(&self, place: usvg::tiny_skia_path::Point) -> Point {
         let (x, y) = (f64::from(place.x), f64::from(place.y));
         let [sx, kx, tx] = [self.turn.sx, self.turn.kx, self.turn.tx].map(f64::from);

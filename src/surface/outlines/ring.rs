@@ -3,57 +3,48 @@
 use std::collections::BTreeSet;
 use std::f64::consts::{FRAC_PI_4, TAU};
 
-use super::{FileUnit, MOST_OUTLINES, MOST_POINTS, Outline, OutlineError, OutlinesRead, Point};
+use super::{
+    FileUnit, LeftOut, MOST_OUTLINES, MOST_POINTS, Outline, OutlineError, OutlineRemark, OutlinesRead, Point,
+};
 
-/// How far a straight piece may lie from the curve it stands for, in metres.
+/// How far a straight piece may lie from the curve it stands for, in meters.
 pub(super) const CHORD_ERROR: f64 = 0.001;
 
-/// Ends nearer than this meet, in metres.
+/// Ends nearer than this meet, in meters.
 pub(super) const ENDS_MEET: f64 = 0.0005;
 
-/// Points nearer than this are one, in metres.
+/// Points nearer than this are one, in meters.
 const SAME_POINT: f64 = 1e-5;
 
-/// A smaller ring is no room, in square metres.
+/// A smaller ring is no room, in square meters.
 const SMALLEST: f64 = 1e-4;
 
-/// Nothing farther from the origin is read, in metres. Even map coordinates are nearer.
+/// Nothing farther from the origin is read, in meters. Even map coordinates are nearer.
 const FARTHEST: f64 = 1e8;
-
-/// Why a line is left out that does not close.
-pub(super) const UNCLOSED: &str = "an outline must close";
-
-/// Why a shape beyond [`FARTHEST`] is left out.
-pub(super) const TOO_FAR: &str = "nothing is read beyond 100 000 km from the origin";
 
 /// Longer names are cut, in letters.
 const LONGEST_NAME: usize = 60;
 
-/// How many of something were left out, and why.
-struct LeftOut {
-    one: &'static str,
-    many: &'static str,
-    why: &'static str,
-    count: usize,
-}
-
 /// Outlines as they are found.
-pub(super) struct Draft {
+pub(super) struct Draft<'a> {
+    /// The name of an outline that has none of its own.
+    stem: &'a str,
     outlines: Vec<Outline>,
     names: BTreeSet<String>,
     points: usize,
-    left_out: Vec<LeftOut>,
-    notes: Vec<String>,
+    left_out: Vec<(LeftOut, usize)>,
+    remarks: Vec<OutlineRemark>,
 }
 
-impl Draft {
-    pub(super) const fn new() -> Self {
+impl<'a> Draft<'a> {
+    pub(super) const fn new(stem: &'a str) -> Self {
         Self {
+            stem,
             outlines: Vec::new(),
             names: BTreeSet::new(),
             points: 0,
             left_out: Vec::new(),
-            notes: Vec::new(),
+            remarks: Vec::new(),
         }
     }
 
@@ -66,12 +57,12 @@ impl Draft {
     /// Takes in a closed ring, if it can be a room.
     pub(super) fn add(&mut self, name: &str, ring: &[Point]) -> Result<(), OutlineError> {
         if !ring.iter().all(|p| in_reach(*p)) {
-            self.leave_out("shape", "shapes", TOO_FAR, 1);
+            self.leave_out(LeftOut::FarShapes, 1);
             return Ok(());
         }
         let ring = cleaned(ring);
         if ring.len() < 3 || area(&ring).abs() <= SMALLEST {
-            self.leave_out("shape", "shapes", "an outline has three corners and more than 1 cm²", 1);
+            self.leave_out(LeftOut::SmallShapes, 1);
             return Ok(());
         }
         if self.outlines.len() == MOST_OUTLINES {
@@ -82,42 +73,33 @@ impl Draft {
         Ok(())
     }
 
-    /// Counts what was left out, and why.
-    pub(super) fn leave_out(
-        &mut self,
-        one: &'static str,
-        many: &'static str,
-        why: &'static str,
-        count: usize,
-    ) {
-        match self.left_out.iter_mut().find(|l| l.one == one && l.why == why) {
-            Some(known) => known.count += count,
-            None => self.left_out.push(LeftOut { one, many, why, count }),
+    /// Counts what was left out.
+    pub(super) fn leave_out(&mut self, what: LeftOut, count: usize) {
+        match self.left_out.iter_mut().find(|(known, _)| *known == what) {
+            Some((_, known)) => *known += count,
+            None => self.left_out.push((what, count)),
         }
     }
 
-    pub(super) fn note(&mut self, note: String) {
-        self.notes.push(note);
+    pub(super) fn remark(&mut self, remark: OutlineRemark) {
+        self.remarks.push(remark);
     }
 
     /// What was read, if there is an outline in it.
     pub(super) fn finish(self, unit: FileUnit, unit_from_file: bool) -> Result<OutlinesRead, OutlineError> {
-        let mut notes = self.notes;
-        for LeftOut { one, many, why, count } in self.left_out.iter().filter(|l| l.count > 0) {
-            let (what, were) = if *count == 1 { (one, "was") } else { (many, "were") };
-            notes.push(format!("{count} {what} {were} left out ({why})"));
-        }
+        let mut remarks = self.remarks;
+        let left_out = self.left_out.into_iter().filter(|(_, count)| *count > 0);
+        remarks.extend(left_out.map(|(what, count)| OutlineRemark::LeftOut { what, count }));
         if self.outlines.is_empty() {
-            return Err(OutlineError::NoOutline(notes));
+            return Err(OutlineError::NoOutline(remarks));
         }
-        Ok(OutlinesRead { outlines: self.outlines, unit, unit_from_file, notes })
+        Ok(OutlinesRead { outlines: self.outlines, unit, unit_from_file, remarks })
     }
 
     /// The name without odd signs, and with a number if there is one like it.
     fn unlike_others(&mut self, name: &str) -> String {
-        let plain = name.split(|c: char| c.is_whitespace() || c.is_control()).filter(|w| !w.is_empty());
-        let plain: String = plain.collect::<Vec<_>>().join(" ").chars().take(LONGEST_NAME).collect();
-        let plain = if plain.is_empty() { "Outline".to_owned() } else { plain };
+        let plain = [name, self.stem].map(plain_name).into_iter().find(|plain| !plain.is_empty());
+        let plain = plain.unwrap_or_default();
         let mut unlike = plain.clone();
         for number in 2.. {
             if self.names.insert(unlike.clone()) {
@@ -129,6 +111,12 @@ impl Draft {
     }
 }
 
+/// A name without odd characters and needless blanks, cut short.
+pub(super) fn plain_name(name: &str) -> String {
+    let plain = name.split(|c: char| c.is_whitespace() || c.is_control()).filter(|w| !w.is_empty());
+    plain.collect::<Vec<_>>().join(" ").chars().take(LONGEST_NAME).collect()
+}
+
 pub(super) fn in_reach(point: Point) -> bool {
     // Not a number is in no range.
     point.iter().all(|c| (-FARTHEST..=FARTHEST).contains(c))
@@ -138,7 +126,7 @@ pub(super) fn distance(a: Point, b: Point) -> f64 {
     (b[0] - a[0]).hypot(b[1] - a[1])
 }
 
-/// The area in square metres, positive if the ring runs anticlockwise.
+/// The area in square meters, positive if the ring runs anticlockwise.
 fn area(ring: &[Point]) -> f64 {
     let Some(&[ox, oy]) = ring.first() else { return 0.0 };
     let next = ring.iter().cycle().skip(1);
@@ -182,25 +170,25 @@ fn is_spike(a: Point, b: Point, c: Point) -> bool {
     dot < 0.0 && cross.abs() <= SAME_POINT * distance(a, b).max(distance(b, c))
 }
 
-/// Adds the points of an arc around `centre` that starts at `from` and turns by `sweep` radians,
+/// Adds the points of an arc around `center` that starts at `from` and turns by `sweep` radians,
 /// without its two ends.
 pub(super) fn add_arc(
     ring: &mut Vec<Point>,
-    centre: Point,
+    center: Point,
     from: Point,
     sweep: f64,
 ) -> Result<(), OutlineError> {
-    let radius = distance(centre, from);
+    let radius = distance(center, from);
     let widest = 4.0 * (CHORD_ERROR / (2.0 * radius)).min(1.0).sqrt().asin();
     let pieces = (sweep.abs() / widest.min(FRAC_PI_4)).ceil();
     if pieces > 20_000.0 {
         return Err(OutlineError::TooManyPoints);
     }
-    let (x, y) = (from[0] - centre[0], from[1] - centre[1]);
+    let (x, y) = (from[0] - center[0], from[1] - center[1]);
     let mut piece = 1_u32;
     while f64::from(piece) < pieces {
         let (sin, cos) = (sweep * f64::from(piece) / pieces).sin_cos();
-        ring.push([centre[0] + x * cos - y * sin, centre[1] + x * sin + y * cos]);
+        ring.push([center[0] + x * cos - y * sin, center[1] + x * sin + y * cos]);
         piece += 1;
     }
     if ring.len() > MOST_POINTS { Err(OutlineError::TooManyPoints) } else { Ok(()) }
@@ -218,20 +206,20 @@ pub(super) fn add_bulge(
     if rise < CHORD_ERROR / 10.0 {
         return Ok(());
     }
-    // From the middle of the chord to the centre, as a share of the chord turned left.
+    // From the middle of the chord to the center, as a share of the chord turned left.
     let share = (1.0 - bulge * bulge) / (4.0 * bulge);
-    let centre = [
+    let center = [
         f64::midpoint(from[0], to[0]) - share * (to[1] - from[1]),
         f64::midpoint(from[1], to[1]) + share * (to[0] - from[0]),
     ];
-    add_arc(ring, centre, from, 4.0 * bulge.atan())
+    add_arc(ring, center, from, 4.0 * bulge.atan())
 }
 
 /// A circle as a ring.
-pub(super) fn circle(centre: Point, radius: f64) -> Result<Vec<Point>, OutlineError> {
-    let from = [centre[0] + radius, centre[1]];
+pub(super) fn circle(center: Point, radius: f64) -> Result<Vec<Point>, OutlineError> {
+    let from = [center[0] + radius, center[1]];
     let mut ring = vec![from];
-    add_arc(&mut ring, centre, from, TAU)?;
+    add_arc(&mut ring, center, from, TAU)?;
     Ok(ring)
 }
 

@@ -5,15 +5,13 @@ use std::collections::HashMap;
 use csv::StringRecord;
 
 use super::ring::Draft;
-use super::{FileUnit, OutlineError, OutlinesRead, Point};
+use super::{FileFormat, FileUnit, FormatFault, LineRule, OutlineError, OutlinesRead, Point};
 
 /// Numbers beyond this are no lengths in any unit.
 const GREATEST: f64 = 1e12;
 
 /// Longer lines are no rows, in bytes.
 const LONGEST: usize = 2_000;
-
-const COLUMNS: &str = "is not the two columns x, y or the three columns outline, x, y";
 
 /// Which column holds what.
 struct Columns {
@@ -34,7 +32,7 @@ struct Row {
 /// Reads the outlines of a table. One without a column of names is called `stem`.
 pub(super) fn read(text: &str, stem: &str, assume: FileUnit) -> Result<OutlinesRead, OutlineError> {
     let mut separator = None;
-    let mut draft = Draft::new();
+    let mut draft = Draft::new(stem);
     let mut outlines: Vec<(String, Vec<Point>)> = Vec::new();
     let mut known: HashMap<String, usize> = HashMap::new();
     let mut columns: Option<Columns> = None;
@@ -84,8 +82,7 @@ impl Row {
     /// The fields of a line. No name has a line break in it, so every line is a row.
     fn new(text: &str, line: usize, separator: u8) -> Result<Self, OutlineError> {
         if text.len() > LONGEST {
-            let way = "Save the table with one corner to a row";
-            return Err(OutlineError::line(line, text, "is too long for a row", way));
+            return Err(OutlineError::line(line, text, LineRule::RowTooLong));
         }
         let mut record = StringRecord::new();
         csv::ReaderBuilder::new()
@@ -95,7 +92,10 @@ impl Row {
             .buffer_capacity(LONGEST)
             .from_reader(text.as_bytes())
             .read_record(&mut record)
-            .map_err(|error| OutlineError::Unread(format!("line {line}: {error}"), "CSV"))?;
+            .map_err(|error| {
+                let fault = FormatFault::Broken { line: Some(line), reason: error.to_string() };
+                OutlineError::Unread { format: FileFormat::Csv, fault }
+            })?;
         Ok(Self { record, line, separator })
     }
 
@@ -106,7 +106,7 @@ impl Row {
         let (name, x, y) = match filled {
             2 => (None, 0, 1),
             3 => (Some(0), 1, 2),
-            _ => return Err(self.error(COLUMNS, "With decimal commas, put semicolons between the columns")),
+            _ => return Err(self.error(LineRule::Columns)),
         };
         let plain = Columns { name, x, y, unit: None };
         if first[x].is_empty() || [x, y].iter().any(|&c| self.number(&first[c]).is_some()) {
@@ -120,7 +120,7 @@ impl Row {
             return Ok((plain, true));
         };
         if x_unit != y_unit {
-            return Err(self.error("has two different units", "Give x and y in the same"));
+            return Err(self.error(LineRule::OneUnit));
         }
         let name = (0..filled).find(|index| ![x, y].contains(index));
         Ok((Columns { name, x, y, unit: x_unit }, true))
@@ -129,14 +129,11 @@ impl Row {
     fn corner(&self, columns: &Columns) -> Result<Point, OutlineError> {
         let last = columns.x.max(columns.y).max(columns.name.unwrap_or(0));
         if self.record.iter().skip(last + 1).any(|field| !field.is_empty()) {
-            return Err(self.error(COLUMNS, "Give every row the columns of the first"));
+            return Err(self.error(LineRule::SameColumns));
         }
         let read = |column| {
             let field = self.record.get(column).unwrap_or_default();
-            self.number(field).ok_or_else(|| {
-                let way = "Type digits alone, such as 3200 or 12.5, without a unit";
-                OutlineError::line(self.line, field, "is not a length", way)
-            })
+            self.number(field).ok_or_else(|| OutlineError::line(self.line, field, LineRule::Coordinate))
         };
         Ok([read(columns.x)?, read(columns.y)?])
     }
@@ -149,9 +146,9 @@ impl Row {
         (value.abs() <= GREATEST).then_some(value)
     }
 
-    fn error(&self, rule: &'static str, way: &'static str) -> OutlineError {
+    fn error(&self, rule: LineRule) -> OutlineError {
         let shown = self.record.iter().take(8).collect::<Vec<_>>().join(" | ");
-        OutlineError::line(self.line, &shown, rule, way)
+        OutlineError::line(self.line, &shown, rule)
     }
 }
 
@@ -168,39 +165,44 @@ mod tests {
 
     const MM: FileUnit = FileUnit::Millimeters;
 
-    fn refusal(text: &str) -> String {
-        read(text, "room", MM).unwrap_err().to_string()
+    fn refusal(text: &str) -> OutlineError {
+        read(text, "room", MM).unwrap_err()
+    }
+
+    fn wrong(line: usize, found: &str, rule: LineRule) -> OutlineError {
+        OutlineError::Line { line, found: found.to_owned(), rule }
     }
 
     #[test]
     fn decimal_commas_need_another_separator() {
         let read = read("x;y\n0;0\n1500,5;0\n1500,5;2000\n", "room", MM).unwrap();
         assert_eq!(read.outlines[0].ring[1], [1.5005, 0.0]);
-        assert!(refusal("0,0,0,0\n1,5,0,0\n").contains("semicolons"));
+        assert_eq!(refusal("0,0,0,0\n1,5,0,0\n"), wrong(1, "0 | 0 | 0 | 0", LineRule::Columns));
     }
 
     #[test]
     fn headings_may_change_the_order_and_give_the_unit() {
         let read = read("Y [cm]\tx_cm\tRoom\n0\t0\thall\n0\t400\thall\n300\t400\thall\n", "f", MM).unwrap();
-        assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimetres, true));
+        assert_eq!((read.unit, read.unit_from_file), (FileUnit::Centimeters, true));
         assert_eq!(read.outlines[0].name, "hall");
         assert_eq!(read.outlines[0].ring, [[0.0, 0.0], [4.0, 0.0], [4.0, 3.0]]);
-        assert!(refusal("x (mm),y (cm)\n1,2").contains("two different units"));
+        assert_eq!(refusal("x (mm),y (cm)\n1,2"), wrong(1, "x (mm) | y (cm)", LineRule::OneUnit));
     }
 
     #[test]
     fn empty_rows_and_old_line_ends_do_no_harm() {
         let read =
-            super::super::read_outlines("a.csv", b"x,y\r,\r0,0\r4,0\r\r4,3\r,,", FileUnit::Metres).unwrap();
+            super::super::read_outlines("a.csv", b"x,y\r,\r0,0\r4,0\r\r4,3\r,,", FileUnit::Meters).unwrap();
         assert_eq!(read.outlines[0].ring, [[0.0, 0.0], [4.0, 0.0], [4.0, 3.0]]);
     }
 
     #[test]
     fn errors_name_the_line() {
-        assert!(refusal("sep=,\n\nx,y\n0,0\n\n10,ten\n").starts_with("Line 6: “ten” is not a length"));
-        assert!(refusal("x,y\r\n0,0\r\n10 mm,5\r\n").starts_with("Line 3: “10 mm” is not a length"));
-        assert!(refusal("x,y\n0,0\n1,2,3\n").starts_with("Line 3: “1 | 2 | 3” is not the two columns"));
-        assert!(refusal("x,y\n0,0\n1\n").starts_with("Line 3: “” is not a length"));
-        assert!(refusal("0,inf\n").starts_with("Line 1: “inf” is not a length"));
+        let coordinate = LineRule::Coordinate;
+        assert_eq!(refusal("sep=,\n\nx,y\n0,0\n\n10,ten\n"), wrong(6, "ten", coordinate));
+        assert_eq!(refusal("x,y\r\n0,0\r\n10 mm,5\r\n"), wrong(3, "10 mm", coordinate));
+        assert_eq!(refusal("x,y\n0,0\n1,2,3\n"), wrong(3, "1 | 2 | 3", LineRule::SameColumns));
+        assert_eq!(refusal("x,y\n0,0\n1\n"), wrong(3, "", coordinate));
+        assert_eq!(refusal("0,inf\n"), wrong(1, "inf", coordinate));
     }
 }

@@ -4,13 +4,13 @@ use dxf::entities::{Entity, EntityType, Line, LwPolyline};
 use dxf::enums::{AcadVersion, Units};
 use dxf::{Drawing, LwPolylineVertex, Point as Place};
 
-use super::{OutlineError, Point};
+use super::{OutlineError, Point, ShapeRule};
 
 /// How DXF says that nothing shines through. Without it the library writes a value that has no
 /// meaning.
 const OPAQUE: i32 = 0x0200_00ff;
 
-/// A shape to be written, in metres with y upwards.
+/// A shape to be written, in meters with y upwards.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Shape {
     /// A closed line through these corners; the first is not repeated.
@@ -19,7 +19,7 @@ pub enum Shape {
     Line([f64; 2], [f64; 2]),
 }
 
-/// Writes shapes by layer as an ASCII DXF in millimetres, in the version of 2007: the first with
+/// Writes shapes by layer as an ASCII DXF in millimeters, in the version of 2007: the first with
 /// names in UTF-8.
 ///
 /// Signs a layer's name may not have are written as `_`.
@@ -49,10 +49,10 @@ fn specific(shape: &Shape, layer: &str) -> Result<EntityType, OutlineError> {
     let written = |point: &Point| {
         let [x, y] = point.map(|c| c * 1000.0);
         let measurable = x.abs() <= 1e12 && y.abs() <= 1e12;
-        measurable.then_some((x, y)).ok_or_else(|| refused("it has a corner beyond all measure"))
+        measurable.then_some((x, y)).ok_or_else(|| refused(ShapeRule::Measurable))
     };
     match shape {
-        Shape::Ring(ring) if ring.len() < 3 => Err(refused("a ring has three corners or more")),
+        Shape::Ring(ring) if ring.len() < 3 => Err(refused(ShapeRule::Corners)),
         Shape::Ring(ring) => {
             let corner = |p| written(p).map(|(x, y)| LwPolylineVertex { x, y, ..Default::default() });
             let vertices = ring.iter().map(corner).collect::<Result<_, _>>()?;

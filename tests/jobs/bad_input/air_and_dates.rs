@@ -85,7 +85,7 @@ fn a_house_that_cannot_be_is_told() {
 
 #[test]
 fn dates_out_of_order_are_told_and_the_answer_stands() {
-    let (_, found) = after(|job| job.installed = Some(date(2027, 1, 1)));
+    let (_, found) = after(|job| job.installed = Some(date(2027, 1, 1).into()));
     told(&found, &Place::Job("install date"), "1 Jan 2027");
     what_comes_stands(&found);
     let (_, found) = after(|job| job.survey.gaps[0].date = Some(date(2027, 1, 1)));
@@ -110,7 +110,7 @@ fn the_ends_of_the_calendar_are_days_like_others() {
     for visited in [jiff::civil::Date::MIN, jiff::civil::Date::MAX] {
         let (_, found) = after(|job| job.visited = visited);
         assert_eq!(found.sections.len(), 4, "{visited}");
-        let (_, found) = after(|job| job.installed = Some(visited));
+        let (_, found) = after(|job| job.installed = Some(visited.into()));
         what_comes_stands(&found);
     }
 }

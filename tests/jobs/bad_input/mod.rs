@@ -20,7 +20,8 @@ use std::time::Duration;
 
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
-use gapwright::words::{Words, answer};
+use gapwright::measure::Units;
+use gapwright::words::{Say, Words, answer};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
@@ -33,6 +34,11 @@ const EXAMPLES: [(&str, &str); 3] = [
 
 /// The longest that anything may take here, on a busy machine and without optimisation.
 const PATIENCE: Duration = Duration::from_secs(60);
+
+/// What the user is told.
+fn said(error: &impl Say) -> String {
+    error.say(&Words::us_english(Units::Inches, "$"))
+}
 
 /// The tea room as it should be, and what is found of it.
 static SOUND: LazyLock<(Job, Assessment)> = LazyLock::new(|| {

@@ -7,13 +7,13 @@ use gapwright::job::file::LoadError;
 use gapwright::job::{VERSION, file};
 use tempfile::TempDir;
 
-use super::{TEA_ROOM, file_with};
+use super::{TEA_ROOM, file_with, said};
 
 /// Why loading was refused, in words that name the file and leave it as it is.
 fn refused(bytes: &[u8]) -> (LoadError, String) {
     let (_folder, path) = file_with(bytes);
     let error = file::load(&path).unwrap_err();
-    let words = error.to_string();
+    let words = said(&error);
     assert!(words.contains(&path.display().to_string()), "{words}");
     assert_eq!(fs::read(&path).unwrap(), bytes, "the file was touched");
     (error, words)
@@ -35,9 +35,9 @@ fn a_newer_version_is_refused_with_both_versions() {
 }
 
 #[test]
-fn a_shelf_is_no_job_and_says_where_it_belongs() {
+fn a_price_book_is_no_job_and_says_where_it_belongs() {
     let (error, words) = refused(include_bytes!("../files/shelf.ron"));
-    assert!(matches!(error, LoadError::AShelf { .. }) && words.contains("Import"), "{words}");
+    assert!(matches!(error, LoadError::PriceBook { .. }) && words.contains("Import"), "{words}");
 }
 
 #[test]
@@ -49,7 +49,7 @@ fn what_is_too_large_or_no_text_is_refused() {
     let start = Instant::now();
     let error = file::load(&path).unwrap_err();
     assert!(matches!(error, LoadError::TooLarge { megabytes: 40, .. }), "{error}");
-    assert!(error.to_string().contains("40 MB"), "{error}");
+    assert!(said(&error).contains("40 MB"), "{error}");
     assert!(start.elapsed() < Duration::from_secs(1), "it was read first");
     assert_eq!(fs::metadata(&path).unwrap().len(), 40_000_000);
 }
@@ -60,6 +60,6 @@ fn what_is_not_there_or_a_folder_is_refused() {
     for path in [folder.path().join("none.ron"), folder.path().to_owned()] {
         let error = file::load(&path).unwrap_err();
         assert!(matches!(error, LoadError::Unreadable { .. }), "{error}");
-        assert!(error.to_string().contains(&path.display().to_string()), "{error}");
+        assert!(said(&error).contains(&path.display().to_string()), "{error}");
     }
 }

@@ -12,7 +12,7 @@ use gapwright::measure::{
 use jiff::civil::date;
 use tempfile::TempDir;
 
-use super::{EXAMPLES, file_with, same, tea_room};
+use super::{EXAMPLES, file_with, said, same, tea_room};
 
 #[test]
 fn a_saved_job_loads_as_it_was() {
@@ -50,7 +50,7 @@ fn the_version_before_is_kept_beside_the_file() {
 fn not_saved(path: &Path) -> String {
     let error = file::save(&tea_room(), path).unwrap_err();
     assert!(matches!(error, SaveError::Unwritable { .. }), "{error}");
-    let words = error.to_string();
+    let words = said(&error);
     assert!(words.contains(&path.display().to_string()), "{words}");
     words
 }
@@ -69,7 +69,7 @@ fn a_save_that_fails_leaves_the_old_file_whole() {
     // A folder where the backup belongs stops the save after the new text is written.
     fs::create_dir_all(folder.path().join("job.ron.bak").join("full")).unwrap();
     let words = not_saved(&path);
-    assert!(words.contains("untouched"), "{words}");
+    assert!(words.contains("old file is unchanged"), "{words}");
     assert_eq!(fs::read(&path).unwrap(), b"the old file");
     assert_eq!(names_in(folder.path()), ["job.ron", "job.ron.bak"], "something was left lying about");
 }

@@ -8,10 +8,11 @@ use jiff::civil::Date;
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
+use crate::app::tabs::repair::read_money;
 use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
-use crate::measure::{Hours, Money, Percent, Volume, parse_money, show_date};
+use crate::measure::{Hours, Money, Percent, Volume, show_date};
 use crate::repair::{Material, Paint, Task};
 use crate::words::Say as _;
 
@@ -187,14 +188,8 @@ fn price<T: InCatalog>(
     set: impl FnOnce(&mut T, Money, Date) + 'static,
 ) {
     ui.label(label);
-    let shown = value.show("").replace(',', "").replace('−', "-");
-    let typed = entry(ui, label, &shown, 70.0, |text| {
-        let amount = parse_money(text).map_err(|error| error.to_string())?;
-        if amount < Money::ZERO {
-            return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
-        }
-        Ok(amount)
-    });
+    let words = context.words;
+    let typed = entry(ui, label, &value.plain(), 70.0, |text| read_money(text, words));
     if let Some(amount) = typed {
         let today = jiff::ZonedDateTime::now().date();
         change(context, "Price on the shelf", of, move |entry| set(entry, amount, today));

@@ -7,6 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::job::PriceBook;
 use crate::measure::show_number;
+use crate::words::learned_rate_source;
 
 /// Differences are listed up to here.
 const MOST: usize = 40;
@@ -81,7 +82,9 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.horizontal(|ui| {
             let any = !learned.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new("Use these rates")).clicked() {
-                edit(context, "Use learned rates", move |own| own.take_rates(&learned));
+                let words = context.words.clone();
+                let source = move |jobs| learned_rate_source(&words, jobs);
+                edit(context, "Use learned rates", move |own| own.take_rates(&learned, source));
                 context.view.drafts.learned = None;
             }
             if ui.button("Leave the rates as they are").clicked() {

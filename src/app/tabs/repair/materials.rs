@@ -2,7 +2,7 @@
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
-use super::{amount_label, edit_plan, plain_money, read_money};
+use super::{amount_label, edit_plan, read_money};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
@@ -31,9 +31,9 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
             let id = line.id.clone();
             let name = format!("Price: {}", line.say(context.words));
             let typed = ui.push_id(("price", index), |ui| {
-                entry(ui, &name, &plain_money(line.price), 66.0, |text| match text.trim() {
+                entry(ui, &name, &line.price.plain(), 66.0, |text| match text.trim() {
                     "" => Ok(None),
-                    text => read_money(text).map(Some),
+                    text => read_money(text, context.words).map(Some),
                 })
             });
             if let Some(price) = typed.inner {
@@ -102,14 +102,14 @@ fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {
 
 /// The lengths that can be bought.
 fn stock(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let units = context.units();
+    let (units, words) = (context.units(), context.words);
     let stock = &context.job.plan.stock;
     Grid::new("stock").num_columns(2).show(ui, |ui| {
         term(ui, "Stock lengths", "Lengths that boards are sold in, parted by semicolons.");
         let shown: Vec<String> = stock.lengths.iter().map(|length| length.show(units)).collect();
         let typed = entry(ui, "Stock lengths", &shown.join("; "), 230.0, |text| {
             let parts = text.split(';').map(str::trim).filter(|part| !part.is_empty());
-            let read = |part| parse_length(part, units).map_err(|error| error.to_string());
+            let read = |part| parse_length(part, units).map_err(|error| error.say(words));
             parts.map(read).collect::<Result<Vec<_>, _>>()
         });
         if let Some(lengths) = typed {

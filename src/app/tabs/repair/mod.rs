@@ -10,14 +10,14 @@ mod risk_plot;
 mod sealing;
 mod tasks;
 
-use eframe::egui::{Align, CollapsingHeader, ComboBox, Label, Layout, RichText, Ui, vec2};
+use eframe::egui::{Align, CollapsingHeader, Label, Layout, RichText, Ui, vec2};
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::measure::{Money, parse_money};
+use crate::words::{Say as _, Words, say};
 use crate::repair::{Outcome, Plan};
-use crate::words::Say as _;
 
 /// The room of the options: which repair, and its bead.
 pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -87,42 +87,17 @@ pub(super) fn edit_plan(
     context.edit(name, move |job| change(&mut job.plan));
 }
 
-/// A drop-down of names of the shelf.
-fn named(
-    ui: &mut Ui,
-    context: &mut WindowContext<'_>,
-    what: &'static str,
-    now: &str,
-    names: &[&str],
-    set: fn(&mut Plan, String),
-) {
-    let combo = ComboBox::from_id_salt(what).selected_text(now).width(230.0);
-    let response = combo.show_ui(ui, |ui| {
-        for name in names {
-            if ui.selectable_label(*name == now, *name).clicked() {
-                let name = (*name).to_owned();
-                edit_plan(context, what, move |plan| set(plan, name));
-            }
-        }
-    });
-    response.response.accessible_name(what);
-}
-
 /// An amount of money, so that cents stand under cents.
 fn amount_label(ui: &mut Ui, text: String) {
     let layout = Layout::right_to_left(Align::Center);
     ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| ui.label(text));
 }
 
-/// An amount as it can be typed again.
-fn plain_money(amount: Money) -> String {
-    amount.show("").replace(',', "").replace('−', "-")
-}
-
-fn read_money(text: &str) -> Result<Money, String> {
-    let amount = parse_money(text).map_err(|error| error.to_string())?;
+/// Reads an amount that is not negative.
+pub(super) fn read_money(text: &str, words: &Words) -> Result<Money, String> {
+    let amount = parse_money(text).map_err(|error| error.say(words))?;
     if amount < Money::ZERO {
-        return Err(format!("“{}” is less than nothing. Type 0 if it costs nothing", text.trim()));
+        return Err(say!(words, "entry-negative-amount", text = &text.trim().to_owned()));
     }
     Ok(amount)
 }

@@ -2,100 +2,38 @@
 
 use eframe::egui::{Grid, Ui};
 
-use super::{edit_plan, named};
 use crate::app::context::WindowContext;
-use crate::app::entry::entry;
-use crate::app::widgets::{remark, term};
+use crate::app::widgets::remark;
 use crate::assess::{SealTime, date_after};
-use crate::job::Place;
-use crate::measure::{Length, Percent, parse_date, show_date, show_number};
+use crate::job::fields::{self, At};
+use crate::measure::{Length, Percent, date_text, show_date, show_number};
 use crate::repair::Scope;
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let plan = &context.job.plan;
     Grid::new("sealing").num_columns(2).show(ui, |ui| {
-        term(
-            ui,
-            "Sealant",
-            "Its class is the per cent of the width at sealing by which the joint may open or close.",
-        );
-        named(
-            ui,
-            context,
-            "Sealant",
-            &plan.sealant,
-            &context.assessment.catalog.sealants.iter().map(|s| s.name.as_str()).collect::<Vec<_>>(),
-            |plan, name| plan.sealant = name,
-        );
-        ui.end_row();
-        term(ui, "Seal on", "The first day of sealing. Leave empty for the best weeks.");
-        let (units, visited) = (context.units(), context.job.visited);
-        let shown = plan.seal_on.map_or_else(String::new, show_date);
-        let date = entry(ui, "Seal on", &shown, 110.0, |text| match text.trim() {
-            "" => Ok(None),
-            text => match parse_date(text, units).map_err(|error| error.to_string())? {
-                date if date < visited => {
-                    Err(format!("{} is before the visit on {}", show_date(date), show_date(visited)))
-                }
-                date => Ok(Some(date)),
-            },
+        let names: Vec<&str> =
+            context.assessment.catalog.sealants.iter().map(|sealant| sealant.name.as_str()).collect();
+        context.pick(ui, &fields::SEALANT, &plan.sealant, &names, |job, name| job.plan.sealant = name);
+        let (units, words, visited) = (context.units(), context.words, context.job.visited);
+        let not_before = |date| match date < visited {
+            true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),
+            false => Ok(date),
+        };
+        context.date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| job.plan.seal_on = date);
+        let visits = [(false, "choice-visits-one"), (true, "choice-visits-two")];
+        context.choice(ui, &fields::TWO_VISITS, plan.two_visits, &visits, |job, two| {
+            job.plan.two_visits = two;
         });
-        if let Some(date) = date {
-            edit_plan(context, "Sealing date", move |plan| plan.seal_on = date);
-        }
-        ui.end_row();
-        term(
-            ui,
-            "Visits",
-            "In two visits the joints are opened and primed now and sealed when the best weeks come.",
-        );
-        let mut two = plan.two_visits;
-        if ui.checkbox(&mut two, "open now, seal in the best weeks").changed() {
-            edit_plan(context, "Two visits", move |plan| plan.two_visits = two);
-        }
-        ui.end_row();
-        ui.label("Joints");
-        let scope = plan.scope;
-        ui.horizontal(|ui| {
-            for (choice, words) in
-                [(Scope::OpenJoints, "the open ones"), (Scope::EveryBoardJoint, "every board joint")]
-            {
-                if ui.radio(scope == choice, words).clicked() && scope != choice {
-                    edit_plan(context, "Which joints", move |plan| plan.scope = choice);
-                }
-            }
-        });
-        ui.end_row();
-        let tiny = Length::mm(0.05)..=Length::mm(25.4);
-        term(ui, "Open from", "A joint at least this wide is counted as open.");
-        if let Some(width) = context.length_entry(ui, "Open from", plan.open_from, tiny.clone(), 74.0) {
-            edit_plan(context, "Open from", move |plan| plan.open_from = width);
-        }
-        ui.end_row();
-        term(ui, "Can be filled from", "A narrower gap leaves sealant nothing to hold to.");
-        if let Some(width) =
-            context.length_entry(ui, "Can be filled from", plan.narrowest, tiny.clone(), 74.0)
+        let scopes = [(Scope::OpenJoints, "choice-scope-open"), (Scope::EveryBoardJoint, "choice-scope-every")];
+        context.choice(ui, &fields::SCOPE, plan.scope, &scopes, |job, scope| job.plan.scope = scope);
+        for field in
+            [&fields::OPEN_THRESHOLD, &fields::MIN_SEALABLE_GAP, &fields::BEAD_DEPTH, &fields::V_FILL]
         {
-            edit_plan(context, "Narrowest gap", move |plan| plan.narrowest = width);
+            context.field(ui, field, At::ONCE);
         }
-        ui.end_row();
-        term(ui, "Bead at least", "Depth of the bead: as deep as the gap is wide, but at least this.");
-        if let Some(depth) = context.length_entry(ui, "Bead at least", plan.bead.least_depth, tiny, 74.0) {
-            edit_plan(context, "Bead depth", move |plan| plan.bead.least_depth = depth);
-        }
-        ui.end_row();
-        term(ui, "V filled, %", "Share of the V's section that sealant fills; the rest stays visible.");
-        if let Some(pct) =
-            context.number_entry(ui, "V filled", plan.bead.v_filled.to_pct(), 0, 0.0..=100.0, 50.0)
-        {
-            edit_plan(context, "V filled", move |plan| plan.bead.v_filled = Percent::pct(pct));
-        }
-        ui.end_row();
     });
-    for field in ["sealant", "sealing date", "bead depth", "V filled", "open from", "narrowest gap"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
-    }
     rows(ui, context);
     if let Some(season) = &context.assessment.season {
         let best = season.best_week();

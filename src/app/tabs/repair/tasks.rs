@@ -8,9 +8,9 @@ use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::job::Place;
-use crate::measure::{Minutes, ThreePoint, parse_number, show_number};
+use crate::measure::{Minutes, Quantity, ThreePoint, parse_number, show_number};
 use crate::repair::Trial;
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 /// One section, scraped against the clock.
 fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -80,16 +80,24 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
                     .on_hover_text(task.basis.say(context.words));
             });
             ui.label(show_number(task.batches, 1));
-            let id = task.id.clone();
+            let (id, words) = (task.id.clone(), context.words);
             let shown = show_number(task.minutes.likely, 1);
             let typed = ui.push_id(("minutes", index), |ui| {
                 entry(ui, &format!("Minutes: {}", task.name), &shown, 48.0, |text| match text.trim() {
                     "" => Ok(None),
-                    text => match parse_number(text).map_err(|error| error.to_string())? {
+                    text => match parse_number(text).map_err(|error| error.say(words))? {
                         minutes if (0.01..=10_000.0).contains(&minutes) => Ok(Some(minutes)),
-                        _ => Err(format!(
-                            "“{text}” is not between 0.01 and 10000. Leave it empty for the shelf's rate"
-                        )),
+                        _ => {
+                            let (low, high) = (Quantity::Number(0.01), Quantity::Number(10_000.0));
+                            let text = text.to_owned();
+                            Err(say!(
+                                words,
+                                "entry-minutes-out-of-range",
+                                text = &text,
+                                low = low,
+                                high = high
+                            ))
+                        }
                     },
                 })
             });

@@ -6,8 +6,12 @@
 //! Programs* guide and with the *Users Manual for TMY3 Data Sets* (NREL/TP-581-43156).
 //!
 //! Every hour has its place in the calendar, so files may start in any month. Values are kept to
-//! the tenth of a degree and the half per cent, finer than they were measured, so that the job's
+//! the tenth of a degree and the half percent, finer than they were measured, so that the job's
 //! file holds exactly what is reckoned with.
+
+mod error;
+
+pub use error::{Gap, WeatherError, WeatherRemark};
 
 use std::fmt::Write as _;
 use std::sync::Arc;
@@ -17,7 +21,7 @@ use jiff::civil::{Date, date};
 use serde::{Deserialize, Serialize};
 use statrs::statistics::Statistics as _;
 
-use super::file_text::{Tally, TextError, counted, first_few, plain_text};
+use super::file_text::{Tally, plain_text};
 use super::{Air, DAYS, MONTH_DAYS};
 use crate::measure::{Humidity, Temperature, day_of_year, parse_number};
 
@@ -38,68 +42,18 @@ const EPW_PLACES: [usize; 5] = [1, 2, 3, 6, 8];
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(try_from = "Stored", into = "Stored")]
 pub struct Weather {
-    /// The place it is of.
+    /// The place it is of; empty if the file names none.
     pub place: String,
     hours: Arc<[Air]>,
 }
 
-/// A file that was read, and what was found odd about it, in words for the user.
+/// A file that was read, and what was found odd about it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct WeatherRead {
     /// The year.
     pub weather: Weather,
-    /// One sentence for each thing that was put right or is worth knowing.
-    pub remarks: Vec<String>,
-}
-
-/// Why a file gives no year.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-pub enum WeatherError {
-    /// It is no text.
-    #[error(transparent)]
-    Text(#[from] TextError),
-    /// The line it starts with.
-    #[error(
-        "The file starts with “{0}”, as neither format does. Choose an EPW file, whose first word is \
-         LOCATION, or a TMY3 file, whose second line names Date, Time, Dry-bulb and RHum"
-    )]
-    NeitherFormat(String),
-    /// An EPW file without the line before its hours.
-    #[error("The EPW file has no line DATA PERIODS, after which its hours stand. Download it again")]
-    NoDataPeriods,
-    /// An EPW file with this many records an hour.
-    #[error("The EPW file has {0} records an hour, but one is read. Choose the hourly file of the place")]
-    RecordsAnHour(String),
-    /// A TMY3 file without a column that is needed.
-    #[error("The TMY3 file has no column “{missing}”, only: {found}. Keep that column when you trim it")]
-    NoColumn {
-        /// The column's name.
-        missing: &'static str,
-        /// The names there are.
-        found: String,
-    },
-    /// Too few hours.
-    #[error(
-        "{missing} of the year's 8760 hours have no usable values, but at most 876 are filled in{unread}. \
-         Choose a file of a whole year"
-    )]
-    Incomplete {
-        /// How many hours.
-        missing: usize,
-        /// What is to be said of lines that are no hours; empty if there are none.
-        unread: String,
-    },
-    /// Too long a gap.
-    #[error(
-        "From {from} on {hours} hours in a row have no usable values, but at most 72 are filled in. Choose \
-         a file without such a gap"
-    )]
-    Gap {
-        /// Start of the gap, such as `3 Feb 04:00`.
-        from: String,
-        /// Its length.
-        hours: usize,
-    },
+    /// What was put right or is worth knowing.
+    pub remarks: Vec<WeatherRemark>,
 }
 
 /// Reads an EPW or a TMY3 file, whichever it is.
@@ -123,7 +77,7 @@ pub fn read_weather(text: &str) -> Result<WeatherRead, WeatherError> {
 
 impl Weather {
     /// Makes a year from what `hour` gives for each hour from 0, held to −60..60 °C and to
-    /// 0.5..100 %, kept to tenths of a degree and half per cents.
+    /// 0.5..100 %, kept to tenths of a degree and half percents.
     pub fn from_hours(place: impl Into<String>, hour: impl FnMut(usize) -> Air) -> Self {
         Self { place: place.into(), hours: (0..HOURS).map(hour).map(kept).collect() }
     }
@@ -146,7 +100,7 @@ impl Weather {
     }
 }
 
-/// The air as it is kept: in sensible bounds, to the tenth of a degree and the half per cent.
+/// The air as it is kept: in sensible bounds, to the tenth of a degree and the half percent.
 fn kept(air: Air) -> Air {
     let tenths = (air.temperature.to_celsius().clamp(-EXTREME, EXTREME) * 10.0).round();
     let halves = (air.humidity.to_pct().clamp(0.5, 100.0) * 2.0).round();
@@ -162,7 +116,7 @@ struct Line {
     hour: usize,
     /// Temperature in °C, if usable.
     temperature: Option<f64>,
-    /// Relative humidity in per cent, if usable.
+    /// Relative humidity in percent, if usable.
     humidity: Option<f64>,
 }
 
@@ -229,16 +183,18 @@ impl Lines {
         None
     }
 
-    fn remarks(&self, remarks: &mut Vec<String>) {
-        let say = |what: &'static str, rest: &'static str| {
-            move |tally: Tally| format!("{} {rest}, first line {}.", counted(tally.count, what), tally.first)
-        };
-        self.unread.remark(remarks, say("line", "without an hour of the year left out"));
-        self.leap.remark(remarks, say("hour", "of 29 February left out"));
-        self.extreme.remark(remarks, say("temperature", "beyond −60 to 60 °C taken as missing"));
-        self.dry.remark(remarks, say("humidity reading", "of 0 % or less taken as missing"));
-        self.wild.remark(remarks, say("humidity reading", "above 110 % taken as missing"));
-        self.damp.remark(remarks, say("humidity reading", "from 100 to 110 % taken as 100 %"));
+    fn remarks(&self) -> Vec<WeatherRemark> {
+        let extreme =
+            |lines| WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(EXTREME) };
+        let remarks = [
+            self.unread.any().map(WeatherRemark::LinesUnread),
+            self.leap.any().map(WeatherRemark::LeapDay),
+            self.extreme.any().map(extreme),
+            self.dry.any().map(WeatherRemark::DryAir),
+            self.wild.any().map(WeatherRemark::WildHumidity),
+            self.damp.any().map(WeatherRemark::Fog),
+        ];
+        remarks.into_iter().flatten().collect()
     }
 }
 
@@ -279,7 +235,7 @@ fn read_tmy3(text: &str) -> Result<WeatherRead, WeatherError> {
     let names = rows.next().unwrap_or_default();
     let column = |missing: &'static str| {
         let same = |name: &str| name.trim().eq_ignore_ascii_case(missing);
-        let found = || names.iter().take(12).collect::<Vec<_>>().join(", ");
+        let found = || names.iter().take(12).map(|name| name.trim().to_owned()).collect();
         names.iter().position(same).ok_or_else(|| WeatherError::NoColumn { missing, found: found() })
     };
     let [date, time, temperature, humidity] = TMY3_COLUMNS.map(column);
@@ -302,15 +258,15 @@ fn line_of(record: &csv::StringRecord) -> u64 {
     record.position().map_or(0, csv::Position::line)
 }
 
-/// The place's name from its parts, without those that say nothing, and not in capitals only.
+/// The place's name from its parts, without those that say nothing, and not in capitals only; empty if
+/// none says anything.
 fn place(parts: [&str; 3]) -> String {
     let said =
         parts.map(|part| part.trim_matches(['"', ' '])).into_iter().filter(|part| !["", "-"].contains(part));
     let mut words: Vec<String> = said.map(str::to_owned).collect();
     match words.first_mut() {
-        None => return "Place without a name".to_owned(),
         Some(name) if !name.contains(char::is_lowercase) => *name = capitalized(name),
-        Some(_) => {}
+        _ => {}
     }
     words.join(", ")
 }
@@ -328,8 +284,7 @@ fn capitalized(name: &str) -> String {
 
 /// Puts the lines into the calendar and fills what is missing.
 fn assemble(place: String, latitude: &str, found: &Lines) -> Result<WeatherRead, WeatherError> {
-    let mut remarks = Vec::new();
-    found.remarks(&mut remarks);
+    let mut remarks = found.remarks();
     let mut temperatures = vec![None; HOURS];
     let mut humidities = vec![None; HOURS];
     for (slot, line) in slots(&found.lines, &mut remarks) {
@@ -340,7 +295,7 @@ fn assemble(place: String, latitude: &str, found: &Lines) -> Result<WeatherRead,
         temperatures.iter().zip(&humidities).map(|(t, rh)| t.is_none() || rh.is_none()).collect();
     remarks.extend(remark_on_gaps(&missing, found.unread)?);
     if parse_number(latitude).is_ok_and(|degrees| degrees < 0.0) {
-        remarks.push("The place lies south of the equator: its winter is in July.".to_owned());
+        remarks.push(WeatherRemark::South);
     }
     fill(&mut temperatures);
     fill(&mut humidities);
@@ -353,11 +308,11 @@ fn assemble(place: String, latitude: &str, found: &Lines) -> Result<WeatherRead,
 
 /// The hour of the year, below [`HOURS`], that each line is for; the first line of those for the
 /// same hour. Remarks on the order of the lines.
-fn slots<'a>(lines: &'a [Line], remarks: &mut Vec<String>) -> Vec<(usize, &'a Line)> {
+fn slots<'a>(lines: &'a [Line], remarks: &mut Vec<WeatherRemark>) -> Vec<(usize, &'a Line)> {
     // A file that numbers its hours from 0 to 23 numbers them by their start.
     let from_zero = lines.iter().any(|line| line.hour == 0) && lines.iter().all(|line| line.hour < 24);
     if from_zero {
-        remarks.push("The hours are numbered from 0 to 23: taken as the hour from then on.".to_owned());
+        remarks.push(WeatherRemark::HoursFromZero);
     }
     let slot =
         |line: &Line| Some(line.day * 24 + if from_zero { line.hour } else { line.hour.checked_sub(1)? });
@@ -366,59 +321,41 @@ fn slots<'a>(lines: &'a [Line], remarks: &mut Vec<String>) -> Vec<(usize, &'a Li
     match (falls, slots.first(), slots.last()) {
         (0, ..) => {}
         (1, Some((first, _)), Some((last, _))) if last < first => {
-            let start = show_hour(*first);
-            remarks.push(format!("The file starts on {start}: its hours were put in calendar order."));
+            remarks.push(WeatherRemark::StartsWith(*first));
         }
-        _ => remarks.push("The hours were not in the order of time and were sorted.".to_owned()),
+        _ => remarks.push(WeatherRemark::Sorted),
     }
     let all = slots.len();
     slots.sort_by_key(|(slot, _)| *slot);
     slots.dedup_by_key(|(slot, _)| *slot);
     if slots.len() < all {
-        let again = counted(all - slots.len(), "hour");
-        remarks.push(format!("{again} came again after the first time: the first was taken."));
+        remarks.push(WeatherRemark::RepeatedHours(all - slots.len()));
     }
     slots
 }
 
 /// What to say of the gaps, or why they are too many.
-fn remark_on_gaps(missing: &[bool], unread: Tally) -> Result<Option<String>, WeatherError> {
-    let count = missing.iter().filter(|missing| **missing).count();
-    if count > MOST_MISSING {
-        let unread = match unread {
-            Tally { count: 0, .. } => String::new(),
-            Tally { count, first } => {
-                let lines = counted(count, "line");
-                format!("; {lines} could not be read as an hour, first line {first}")
-            }
-        };
-        return Err(WeatherError::Incomplete { missing: count, unread });
+fn remark_on_gaps(missing: &[bool], unread: Tally) -> Result<Option<WeatherRemark>, WeatherError> {
+    let hours = missing.iter().filter(|missing| **missing).count();
+    if hours > MOST_MISSING {
+        return Err(WeatherError::Incomplete { missing: hours, unread });
     }
-    let gaps = gaps(missing);
-    match gaps.iter().copied().max_by_key(|(_, hours)| *hours) {
-        None => return Ok(None),
-        Some((start, hours)) if hours > LONGEST_GAP => {
-            return Err(WeatherError::Gap { from: show_hour(start), hours });
-        }
-        Some(_) => {}
+    // Of equals the first.
+    match gaps(missing).into_iter().rev().max_by_key(|gap| gap.hours) {
+        Some(gap) if gap.hours > LONGEST_GAP => Err(WeatherError::Gap(gap)),
+        longest => Ok(longest.map(|longest| WeatherRemark::Filled { hours, longest })),
     }
-    let places: Vec<String> = gaps
-        .iter()
-        .map(|(start, hours)| format!("{} ({})", show_hour(*start), counted(*hours, "hour")))
-        .collect();
-    let count = counted(count, "hour");
-    Ok(Some(format!("{count} without usable values, filled by straight lines: {}.", first_few(&places))))
 }
 
-/// Start and length of each run of missing hours, the year's end joined to its start.
-fn gaps(missing: &[bool]) -> Vec<(usize, usize)> {
+/// Each run of missing hours, the year's end joined to its start.
+fn gaps(missing: &[bool]) -> Vec<Gap> {
     let start = missing.iter().position(|missing| !missing).unwrap_or(0);
-    let mut gaps: Vec<(usize, usize)> = Vec::new();
+    let mut gaps: Vec<Gap> = Vec::new();
     let mut inside = false;
     for hour in (start..missing.len()).chain(0..start) {
         match gaps.last_mut() {
-            Some((_, length)) if inside && missing[hour] => *length += 1,
-            _ if missing[hour] => gaps.push((hour, 1)),
+            Some(gap) if inside && missing[hour] => gap.hours += 1,
+            _ if missing[hour] => gaps.push(Gap { start: hour, hours: 1 }),
             _ => {}
         }
         inside = missing[hour];
@@ -442,15 +379,15 @@ fn fill(values: &mut [Option<f64>]) {
     }
 }
 
-/// `3 Feb 04:00`, the start of an hour of the year.
-fn show_hour(hour: usize) -> String {
-    let hours = i32::try_from(hour).unwrap_or_default();
-    let start = date(2001, 1, 1).at(0, 0, 0, 0);
-    start.checked_add(hours.hours()).unwrap_or(start).strftime("%-d %b %H:%M").to_string()
+/// The day of an hour of the year from 0, in a year of 365 days that stands for any.
+pub fn date_of_hour(hour: usize) -> Date {
+    let days = i32::try_from(hour / 24).unwrap_or_default();
+    let first = date(2001, 1, 1);
+    first.checked_add(days.days()).unwrap_or(first)
 }
 
 /// A year as it stands in a file: a line of text for each day, as `10 77, 10.2 80.5, …`, with the
-/// temperature in °C and the humidity in per cent of each hour.
+/// temperature in °C and the humidity in percent of each hour.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields, rename = "Weather")]
 struct Stored {
@@ -461,14 +398,11 @@ struct Stored {
 /// Why stored days are no year.
 #[derive(Debug, thiserror::Error)]
 enum StoredError {
-    #[error("the weather has {0} days: a year has 365, one line each")]
+    #[error("the weather has {0} days, not 365")]
     Days(usize),
-    #[error("day {day} of the weather has {hours} hours: write 24, parted by commas")]
+    #[error("day {day} of the weather has {hours} hours, not 24")]
     Hours { day: usize, hours: usize },
-    #[error(
-        "day {day} of the weather has the hour “{text}”: write its temperature, −60 to 60 °C, and its \
-         humidity, above 0 and up to 100 %, as 10.5 77"
-    )]
+    #[error("day {day} of the weather has the hour “{text}”, not °C and percent such as 10.5 77")]
     Hour { day: usize, text: String },
 }
 
@@ -526,7 +460,7 @@ mod tests {
     #[test]
     fn gaps_run_over_the_end_of_the_year() {
         let missing = [true, false, false, true, false, true, true];
-        assert_eq!(gaps(&missing), [(3, 1), (5, 3)]);
+        assert_eq!(gaps(&missing), [Gap { start: 3, hours: 1 }, Gap { start: 5, hours: 3 }]);
         let mut values = [None, Some(4.0), Some(5.0), None, Some(9.0), None, None, None];
         fill(&mut values);
         assert_eq!(values.map(Option::unwrap), [5.0, 4.0, 5.0, 7.0, 9.0, 8.0, 7.0, 6.0]);
@@ -536,8 +470,8 @@ mod tests {
     fn places_are_named_readably() {
         assert_eq!(place(["SAND POINT", "AK", ""]), "Sand Point, AK");
         assert_eq!(place(["Oslo-Blindern", "-", "NOR"]), "Oslo-Blindern, NOR");
-        assert_eq!(place(["", " - ", ""]), "Place without a name");
-        assert_eq!(show_hour(33 * 24 + 4), "3 Feb 04:00");
+        assert_eq!(place(["", " - ", ""]), "");
+        assert_eq!(date_of_hour(33 * 24 + 4).to_string(), "2001-02-03");
     }
 
     #[test]

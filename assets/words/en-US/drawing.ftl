@@ -1,0 +1,69 @@
+### The drawing, the joint under it, photos.
+
+drawing = Drawing
+drawing-working = working…
+drawing-empty =
+    The boards will be drawn here.
+    Add a surface in the list: its size and a pattern.
+drawing-legend = { $date }: gaps drawn { $times } times actual width; dots are measured
+drawing-north = N
+drawing-joint-measured = Joint { $joint }, { $gap } measured
+drawing-joint-estimated = Joint { $joint }, about { $gap }
+drawing-joint-unknown = Joint { $joint }, no reading
+drawing-joint-kind = { $kind ->
+    [board_edge] Between boards, { $length } long
+    [board_end] Board ends, { $length } long
+    [divider] At a trim break, { $length } long
+   *[perimeter] At the trim, { $length } long
+}
+drawing-joint-range = { $low } to { $high } over the coming years
+
+photo-name = Photo { $number }
+photo-name-note = Photo { $number }: { $note }
+photo-note = Note
+photo-note-field = Note on the photo
+photo-unpin = Unpin
+    .hint = The file stays in the job's folder
+photo-unsaved-job = Save the job first: photos are kept beside its file.
+photo-unreadable = “{ $path }” can't be shown. Pin it again, or choose another photo.
+photo-loading = loading…
+close = Close
+
+corner-of-outline = Corner { $number } of the outline
+corner-of-opening = Corner { $number } of { $name }
+corner-of-section = Corner { $number } of section { $name }
+corner-at = { $name }, { $right } right, { $up } up
+divider-start = Start of { $name }
+divider-end = End of { $name }
+divider-new-name = trim break { $letter }
+opening-new-name = window { $number }
+edge-type-length = Edge { $number }, { $length }: click to type its length
+edge-length = Length of edge { $number }
+undo-move-corner = Move corner
+undo-remove-corner = Remove corner
+undo-add-corner = Add corner
+undo-edge-length = Edge length
+undo-draw-divider = Draw trim break
+undo-draw-opening = Draw window or door
+
+joint-bar-shape = Drag a corner. Click a length to type it. Double-click an edge to add a corner; Delete removes one.
+joint-bar-divider = Drag from edge to edge. Sections it crosses are split.
+joint-bar-opening = Drag from corner to corner.
+joint-bar-photo = Click where the photo was taken.
+joint-bar-click = Click a joint to type its gap. Shift-drag selects several.
+joint-bar-none = No joints yet.
+joint-bar-joint = Joint { $joint }
+joint-bar-joints = { $count } joints
+joint-bar-joints-measured = { $count } joints, { $measured } already measured
+joint-bar-gap = Gap
+joint-bar-gap-field = Gap of the joint
+joint-bar-gone = This joint is no longer in the layout.
+undo-gap = Gap
+undo-failure = How the caulk failed
+
+section-view = Joint section
+    .hint = A cut through the joint on the day shown, to scale
+section-title = joint section
+section-name = Joint section: gap { $gap }, { $state }
+section-before-sealing = before sealing
+section-not-sealed = not sealed
