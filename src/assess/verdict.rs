@@ -1,12 +1,12 @@
 //! The last stage: the answer out of everything else that was worked out.
 
+use super::Assessment;
 use super::answer::{
     Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead, MissingEntry,
     Quote, SealTime, Verdict,
 };
 use super::options::RepairOption;
 use super::sealing::ENOUGH_HOLDS;
-use super::Assessment;
 use crate::cause::Cause;
 use crate::job::{Job, Severity};
 use crate::measure::{Length, Moisture, Percent};

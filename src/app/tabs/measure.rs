@@ -91,7 +91,13 @@ fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 Ok(year) if (1600..=last).contains(&year) => Ok(Some(year)),
                 _ => {
                     let last = last.to_string();
-                    Err(say!(words, "entry-year-built", text = Arg::Name(text), first = &"1600".to_owned(), last = &last))
+                    Err(say!(
+                        words,
+                        "entry-year-built",
+                        text = Arg::Name(text),
+                        first = &"1600".to_owned(),
+                        last = &last
+                    ))
                 }
             },
         });
@@ -106,7 +112,8 @@ fn logo(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         term(ui, &context.words.text("job-logo"), &context.words.text("job-logo.hint"));
         let there = context.job.contractor.logo.is_some();
-        if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked() {
+        if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked()
+        {
             context.push(Command::Pick(Purpose::Logo));
         }
         if there && ui.button(context.words.text("job-logo-remove")).clicked() {

@@ -75,9 +75,13 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
     Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
         if !job.survey.moistures.is_empty() {
             let degrees = context.degrees();
-            for title in
-                ["meter-column-section", "meter-column-board", "meter-column-reading", degrees, "meter-column-setting"]
-            {
+            for title in [
+                "meter-column-section",
+                "meter-column-board",
+                "meter-column-reading",
+                degrees,
+                "meter-column-setting",
+            ] {
                 ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
             }
             ui.end_row();
@@ -132,7 +136,8 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     context.figure(ui, &fields::METER_READING, At::index(index), &said);
     let said = say!(words, "meter-reading-temperature", number = number);
     context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
-    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
+    let combo =
+        ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
             if ui.selectable_label(setting == reading.setting, setting.say(words)).clicked() {
