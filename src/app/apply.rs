@@ -9,8 +9,9 @@ use super::command::Command;
 use super::pick::Purpose;
 use super::toast::Toast;
 use super::view::Selected;
-use super::{App, entry, joint_bar, year_strip};
+use super::{App, entry, joint_bar, time_line};
 use crate::assess::EntryPlace;
+use crate::job::fields::Field;
 
 impl App {
     /// Applies a command. The one place where anything changes.
@@ -120,7 +121,9 @@ impl App {
             }
             Command::GoToField(tab, id) => {
                 self.apply(ctx, Command::Tab(tab));
-                entry::focus_named(ctx, &self.words().text(&format!("field-{id}")));
+                if let Some(field) = Field::of(id) {
+                    entry::focus_named(ctx, &field.label(&self.words()));
+                }
                 ctx.request_repaint();
             }
             Command::Tell(text) => self.prompts.toast = Some(Toast::good(text)),
@@ -130,7 +133,7 @@ impl App {
             Command::TakeLogo(path) => self.take_logo(ctx, &path),
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.time.playing = !self.view.time.playing,
-            Command::ReferenceCurve => year_strip::keep_reference_curve(ctx, self),
+            Command::ReferenceCurve => time_line::keep_reference_curve(ctx, self),
             Command::Fit => {
                 self.view.canvas.cameras.remove(&self.view.surface);
             }

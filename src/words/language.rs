@@ -5,6 +5,7 @@ use std::sync::{LazyLock, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::{Entry, Message, PatternElement};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use include_dir::{Dir, include_dir};
@@ -23,6 +24,9 @@ const US_ENGLISH: &str = "en-US";
 pub struct Language {
     tag: String,
     bundle: FluentBundle<FluentResource>,
+    ids: Vec<String>,
+    /// Ids of the messages without arguments, in the order of the catalogs.
+    plain: Vec<String>,
     formatters: OnceLock<Formatters>,
 }
 
@@ -61,11 +65,17 @@ impl Language {
             let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
             shown.ok()
         }));
+        let (mut ids, mut plain) = (Vec::new(), Vec::new());
         for text in texts {
             let resource = FluentResource::try_new(text).map_err(|(_, errors)| format!("{errors:?}"))?;
+            for entry in resource.entries() {
+                let Entry::Message(message) = entry else { continue };
+                ids.push(message.id.name.to_owned());
+                plain.extend(is_plain(message).then(|| message.id.name.to_owned()));
+            }
             bundle.add_resource(resource).map_err(|errors| format!("{errors:?}"))?;
         }
-        Ok(Self { tag: tag.to_owned(), bundle, formatters: OnceLock::new() })
+        Ok(Self { tag: tag.to_owned(), bundle, ids, plain, formatters: OnceLock::new() })
     }
 
     /// US English.
@@ -91,6 +101,11 @@ impl Language {
         self.text("language-name", None)
     }
 
+    /// The ids of its messages, in the order of its catalogs.
+    pub fn ids(&self) -> impl Iterator<Item = &str> {
+        self.ids.iter().map(String::as_str)
+    }
+
     /// Whether it has this message, or attribute of a message.
     pub fn has(&self, id: &str) -> bool {
         let (message, attribute) = parts(id);
@@ -98,6 +113,11 @@ impl Language {
             Some(attribute) => message.get_attribute(attribute).is_some(),
             None => message.value().is_some(),
         })
+    }
+
+    /// The ids of its messages without arguments.
+    pub(super) fn plain_ids(&self) -> impl Iterator<Item = &str> {
+        self.plain.iter().map(String::as_str)
     }
 
     /// How it writes numbers, lists and dates.
@@ -136,6 +156,12 @@ impl Language {
         }
         Cow::Owned(text.into_owned())
     }
+}
+
+/// Whether a message is text alone.
+fn is_plain(message: &Message<&str>) -> bool {
+    let text = |element: &PatternElement<&str>| matches!(element, PatternElement::TextElement { .. });
+    message.value.as_ref().is_some_and(|value| value.elements.iter().all(text))
 }
 
 /// A message's id and the attribute after the point.

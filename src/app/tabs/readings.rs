@@ -8,8 +8,7 @@ use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
-use crate::job::Place;
-use crate::job::fields::{self, At};
+use crate::job::fields::{self, At, Each};
 use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
@@ -33,7 +32,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.gaps.len() {
-        context.problems(ui, |place| *place == Place::Gap(index));
+        context.entry_problems(ui, Each::Gap, At::index(index));
     }
 }
 
@@ -92,7 +91,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.moistures.len() {
-        context.problems(ui, |place| *place == Place::Moisture(index));
+        context.entry_problems(ui, Each::Moisture, At::index(index));
     }
     let sections: Vec<(String, String)> = job
         .surfaces
