@@ -17,6 +17,7 @@ mod risk;
 mod rows;
 mod sealing;
 mod sections;
+mod verdict;
 
 pub use answer::{
     Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding, Instead,
@@ -263,7 +264,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         follow_up,
         cautions: cautions(job, catalog),
     };
-    assessment.answer = answer::answer(job, &assessment);
+    assessment.answer = verdict::answer(job, &assessment);
     assessment
 }
 

@@ -103,7 +103,7 @@ pub(super) struct OptionInputs<'a> {
 /// Where the random sequences of the cost's trials start; any figure would do.
 const COST_SEED: u64 = 19_720_613;
 
-/// Every method of the shelf, worked out.
+/// Every method of the catalog, worked out.
 pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     let measure = quantities(inputs);
     if measure.boarded <= Area::ZERO {
