@@ -1,12 +1,13 @@
 //! The readings as they are written down.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Humidity, Length, Moisture, Percent, Temperature};
+use crate::measure::{DateText, Humidity, Length, Moisture, Percent, Temperature};
 
 /// How a joint failed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Failure {
     /// It was not noted.
     #[default]
@@ -49,7 +50,7 @@ impl Failure {
 
 /// One gap, measured with a gauge. In files place and width must stand; a reading without them is
 /// none.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct GapReading {
     /// Name of the surface.
@@ -63,6 +64,7 @@ pub struct GapReading {
     pub width: Length,
     /// When, if not on the day of the visit.
     #[serde(default)]
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
     /// How the sealant failed there.
     #[serde(default)]
@@ -70,7 +72,7 @@ pub struct GapReading {
 }
 
 /// What the meter was set to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum MeterSetting {
     /// To the boards' own species, or corrected for it.
     #[default]
@@ -96,7 +98,7 @@ impl MeterSetting {
 }
 
 /// One moisture reading with a pin meter.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct MoistureReading {
     /// Name of the surface.
@@ -112,6 +114,7 @@ pub struct MoistureReading {
     /// Temperature of the wood.
     pub wood: Temperature,
     /// When, if not on the day of the visit.
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
 }
 
@@ -130,7 +133,7 @@ impl Default for MoistureReading {
 }
 
 /// Air of the room, read off a hygrometer.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct RoomReading {
     /// Temperature.
@@ -138,6 +141,7 @@ pub struct RoomReading {
     /// Relative humidity; in files a fraction from 0 to 1.
     pub humidity: Humidity,
     /// When, if not on the day of the visit.
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
 }
 
@@ -148,7 +152,7 @@ impl Default for RoomReading {
 }
 
 /// Everything measured.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Survey {
     /// How well the opening of all joints is to be known: half-width of its 90 % interval.

@@ -11,6 +11,7 @@ use crate::app::widgets::{remark, term};
 use crate::job::Job;
 use crate::job::fields::{At, Each};
 use crate::measure::{Angle, Length, parse_length};
+use crate::named::{Named as _, name_of, position};
 use crate::surface::Behind;
 use crate::surface::{
     BoardSpec, Finish, Fixing, Profile, Section, Surface, SurfaceKind,
@@ -312,17 +313,19 @@ fn species(
     let catalog = &context.assessment.catalog;
     let mut chosen = None;
     let combo =
-        ComboBox::from_id_salt(("species", section)).selected_text(&spec.species).width(200.0).height(320.0);
+        ComboBox::from_id_salt(("species", section)).selected_text(name_of(&catalog.species, &spec.species));
+    let combo = combo.width(200.0).height(320.0);
     let response = combo.show_ui(ui, |ui| {
-        for species in &catalog.species {
-            if ui.selectable_label(species.name == spec.species, &species.name).clicked() {
-                chosen = Some(species.name.clone());
+        let present = position(&catalog.species, &spec.species);
+        for (place, species) in catalog.species.iter().enumerate() {
+            if ui.selectable_label(present == Some(place), &species.name).clicked() {
+                chosen = Some(species.key().to_owned());
             }
         }
     });
     response.response.accessible_name("Species");
-    if let Some(name) = chosen {
-        edit_board(context, on, section, "Species", move |board| board.species.clone_from(&name));
+    if let Some(id) = chosen {
+        edit_board(context, on, section, "Species", move |board| board.species.clone_from(&id));
     }
 }
 

@@ -33,7 +33,7 @@ pub(super) fn before_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
             row(
                 "Widest board",
                 "Whose joint, 1/8 in wide and sealed at the year's mean, stays within the chosen sealant's class all year.",
-                format!("{} for {}", widest.show(units), context.job.plan.sealant),
+                format!("{} for {}", widest.show(units), context.assessment.sealant_name()),
             );
         }
         if let Some(plan) = sampling_plan(&Risks::default()) {

@@ -64,11 +64,10 @@ fn months_now(context: &WindowContext<'_>) -> [Air; 12] {
 
 fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
     Grid::new("climate").num_columns(2).show(ui, |ui| {
-        let names: Vec<&str> =
-            context.assessment.catalog.stations.iter().map(|known| known.name.as_str()).collect();
-        context.pick(ui, &fields::PLACE, station, &names, |job, name| {
+        let stations = &context.assessment.catalog.stations;
+        context.pick(ui, &fields::PLACE, station, stations, |job, id| {
             if let IndoorAir::FromClimate { station, .. } = &mut job.air {
-                *station = name;
+                *station = id;
             }
         });
     });
