@@ -9,7 +9,7 @@ use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, assess, rates_taken};
 use gapwright::export::{
-    OutFolder, Report, WriteError, export, joints_csv, report_schema, write_papers, year_csv,
+    OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema, write_papers, year_csv,
 };
 use gapwright::job::{
     Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
@@ -87,8 +87,12 @@ enum Command {
         #[arg(long)]
         templates: Option<PathBuf>,
     },
-    /// Print the JSON Schema of `assess --json`.
-    Schema,
+    /// Print the JSON Schema of `assess --json`, or of job files in JSON.
+    Schema {
+        /// Of job files.
+        #[arg(long)]
+        job: bool,
+    },
     /// Write the built-in templates of the papers, to be changed.
     Templates {
         /// Folder to write them to; templates that are there are left as they are.
@@ -166,8 +170,9 @@ fn run(command: Command) -> Result<ExitCode, String> {
             let good = write_all_papers(&opened, &out, templates)?;
             Ok(if good { opened.status() } else { ExitCode::from(FAULTY) })
         }
-        Command::Schema => {
-            print(&report_schema().map_err(|error| error.to_string())?)?;
+        Command::Schema { job } => {
+            let schema = if job { job_schema() } else { report_schema() };
+            print(&schema.map_err(|error| error.to_string())?)?;
             Ok(ExitCode::SUCCESS)
         }
         Command::Templates { out } => {
