@@ -6,9 +6,9 @@ use std::path::PathBuf;
 use super::{code, files, root};
 
 /// The modules, each of which may use only those before it.
-const ORDER: [&str; 14] = [
+const ORDER: [&str; 15] = [
     "measure", "wood", "air", "surface", "survey", "joint", "cause", "repair", "job", "assess", "words",
-    "papers", "export", "app",
+    "papers", "export", "cli", "app",
 ];
 
 /// The files of a module with their code.
