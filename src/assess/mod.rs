@@ -38,10 +38,10 @@ use std::sync::Arc;
 use crate::air::IndoorYear;
 use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
-use crate::measure::Length;
-use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
+use crate::measure::{Length, Volume};
+use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps};
+use crate::survey::{GapSurvey, joint_gaps, moisture_readings};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -151,6 +151,31 @@ impl Assessment {
     /// Whether some row of sealed boards is expected to open wider than this at its weakest joint.
     pub fn opens_wider_than(&self, width: Length) -> bool {
         self.rows.iter().flatten().any(|row| row.widest > width)
+    }
+
+    /// Wet sealant for the joints of a section that are sealed again, waste included; `None` without a
+    /// sealant in the plan.
+    pub fn wet_sealant(&self, section: usize) -> Option<Volume> {
+        let state = self.sections.get(section)?;
+        let board = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
+        let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let joints: Vec<TreatedJoint> = treated
+            .map(|joint| TreatedJoint {
+                length: self.layouts[joint.surface].joints[joint.joint].length(),
+                gap: joint.at_sealing,
+                v_leg: board.profile.v_leg(),
+            })
+            .collect();
+        Some(wet_sealant(&joints, &self.job.plan.bead, self.sealant.as_ref()?.solids))
+    }
+
+    /// How many meter readings were taken on the boards of this very section.
+    pub fn meter_readings(&self, state: &SectionState) -> usize {
+        let surface = self.job.surfaces.get(state.surface);
+        let section = surface.and_then(|surface| Some((surface, surface.sections.get(state.section)?)));
+        section.map_or(0, |(surface, section)| {
+            moisture_readings(&self.job.survey, &surface.name, &section.name).len()
+        })
     }
 
     /// Length of joint that is sealed again.

@@ -1,6 +1,10 @@
 //! The arguments of the command line. Their help texts are messages of `command-line.ftl`.
 
-#![allow(clippy::missing_docs_in_private_items, missing_docs, reason = "clap would print doc comments as help")]
+#![allow(
+    clippy::missing_docs_in_private_items,
+    missing_docs,
+    reason = "clap would print doc comments as help"
+)]
 
 use std::path::PathBuf;
 
@@ -62,7 +66,8 @@ pub(super) struct Table {
 impl Arguments {
     /// Reads the arguments of the process; on wrong usage or a wish for help clap prints and exits.
     pub(super) fn read(words: &Words) -> Self {
-        let command = with_help(Self::command().about(text(words, "command-line").unwrap_or_default()), words);
+        let command =
+            with_help(Self::command().about(text(words, "command-line").unwrap_or_default()), words);
         let matches: ArgMatches = command.get_matches();
         Self::from_arg_matches(&matches).unwrap_or_else(|error| error.exit())
     }

@@ -154,10 +154,7 @@ fn check(path: &Path, opened: &Opened, several: bool) -> Result<Outcome, String>
     Ok(judged(opened))
 }
 
-fn table_of(
-    path: &Path,
-    table: impl Fn(&Opened) -> Result<String, csv::Error>,
-) -> Result<Outcome, String> {
+fn table_of(path: &Path, table: impl Fn(&Opened) -> Result<String, csv::Error>) -> Result<Outcome, String> {
     let opened = Opened::load(path)?;
     print(&table(&opened).map_err(|error| error.to_string())?)?;
     Ok(judged(&opened))
