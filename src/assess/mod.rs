@@ -12,6 +12,7 @@ mod choice;
 mod cut;
 mod follow_up;
 mod materials;
+mod option_inputs;
 mod options;
 mod risk;
 mod rows;
@@ -243,7 +244,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         .collect();
     let causes = causes::diagnosis(job, catalog, &layouts, &sections);
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
-    let mut options = options::options(&options::OptionInputs {
+    let mut options = options::options(&option_inputs::OptionInputs {
         job,
         catalog,
         layouts: &layouts,
