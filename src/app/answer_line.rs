@@ -12,28 +12,23 @@ use super::view::{Selected, Tab};
 use crate::assess::{EntryPlace, MissingEntry};
 use crate::words;
 
-/// Keeps a figure and its per cent sign on one line.
-pub(super) fn unbroken(text: &str) -> String {
-    text.replace(" %", "\u{a0}%")
-}
-
 /// The answer in its fixed room; `folded` leaves its first line.
 pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
     let answer = &context.assessment.answer;
     ui.horizontal_top(|ui| {
         let (icon, color, says) = match (answer.is_complete(), answer.lasts) {
-            (true, true) => (Icon::Good, context.palette.good, "What is chosen will likely last."),
-            (true, false) => (Icon::Warning, context.palette.warn, "What is chosen will likely not last."),
-            (false, _) => (Icon::Measure, context.palette.soft, "Something is still to be entered."),
+            (true, true) => (Icon::Good, context.palette.good, "answer-will-last"),
+            (true, false) => (Icon::Warning, context.palette.warn, "answer-will-not-last"),
+            (false, _) => (Icon::Measure, context.palette.soft, "answer-not-yet"),
         };
-        icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(says);
+        icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(context.words.text(says));
         let all = |ui: &mut Ui, context: &mut WindowContext<'_>| {
             ui.spacing_mut().item_spacing.y = 3.0;
             let said = words::answer::headline(context.assessment, context.words);
-            let headline = RichText::new(unbroken(&said)).text_style(theme::answer_style());
+            let headline = RichText::new(&said).text_style(theme::answer_style());
             let label = Label::new(headline);
             let headline = ui.add(if folded { label.truncate() } else { label.wrap() });
-            glossary::explain(headline, &said);
+            glossary::explain(headline, &said, context.words);
             if !folded {
                 rest(ui, context);
             }
@@ -50,26 +45,25 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
         // Rows of text, not of buttons.
         ui.spacing_mut().interact_size.y = 0.0;
         ui.spacing_mut().item_spacing = vec2(4.0, 2.0);
-        let soft = |text: &str| Label::new(RichText::new(unbroken(text)).color(context.palette.soft)).wrap();
+        let soft = |text: &str| Label::new(RichText::new(text).color(context.palette.soft)).wrap();
         let cause = words::answer::cause(context.assessment, context.words);
         if !cause.is_empty() {
-            glossary::explain(ui.add(soft(&cause)), &cause);
+            glossary::explain(ui.add(soft(&cause)), &cause, context.words);
         }
         if let Some(option) = words::answer::cheaper(context.assessment) {
-            ui.add(soft("Costs less:"));
-            let text = format!("{option}.");
-            if ui.add(link(context, &text)).on_hover_text("Go to the ways").clicked() {
+            ui.add(soft(&context.words.text("answer-costs-less")));
+            if ui.add(link(context, &option)).on_hover_text(context.words.text("cmd-tab-options")).clicked() {
                 context.commands.push(Command::Tab(Tab::Options));
                 context.commands.push(Command::ScrollTo(EntryPlace::Options));
             }
         }
         if !answer.missing.is_empty() {
-            ui.add(soft(if answer.is_complete() { "To trust it more:" } else { "Still missing:" }));
+            let lead = if answer.is_complete() { "answer-more-sure" } else { "answer-missing" };
+            ui.add(soft(&context.words.text(lead)));
         }
         for missing in &answer.missing {
             let said = words::answer::missing(context.assessment, *missing, context.words);
-            let text = format!("{said}.");
-            if ui.add(link(context, &text)).on_hover_text("Go to where it is entered").clicked() {
+            if ui.add(link(context, &said)).on_hover_text(context.words.text("answer-go")).clicked() {
                 go_to(context, *missing);
             }
         }
@@ -77,10 +71,10 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn link(context: &WindowContext<'_>, text: &str) -> Link {
-    Link::new(RichText::new(unbroken(text)).color(context.palette.accent).underline())
+    Link::new(RichText::new(text).color(context.palette.accent).underline())
 }
 
-/// Turns to the leaf, and to the joint, where something is entered.
+/// Turns to the tab, and to the joint, where something is entered.
 fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
     let tab = match missing.place() {
         EntryPlace::TimedSection | EntryPlace::Options => Tab::Options,

@@ -112,7 +112,7 @@ impl App {
             Command::WantPhoto(path) => self.services.photos.want(path),
             Command::ScrollTo(place) => {
                 if place == EntryPlace::Dates {
-                    entry::focus_named(ctx, "Boards went up");
+                    entry::focus_named(ctx, &self.words().text("field-installed"));
                 }
                 self.view.scroll_to.set(Some(place));
                 // What is looked at is drawn in the next frame.

@@ -93,7 +93,7 @@ impl Background {
     }
 
     /// What is told of an errand that takes long.
-    pub fn told(&self, ctx: &Context) -> Option<&str> {
+    pub fn shown(&self, ctx: &Context) -> Option<&str> {
         let (words, since) = self.now.as_ref()?;
         let left = LONG.saturating_sub(since.elapsed());
         if left > Duration::ZERO {

@@ -6,7 +6,7 @@ use jiff::civil::Date;
 
 use super::App;
 use crate::job::{Catalog, Contractor, Job, PriceBook, load_prices, save_prices};
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 impl App {
     /// Keeps the user's own shelf, and finds it, in this folder.
@@ -37,7 +37,7 @@ impl App {
             let own = PriceBook::of(Catalog::built_in(), self.job().visited);
             self.session
                 .document
-                .edit("Keep the figures with the job".to_owned(), move |job| job.price_book = Some(own));
+                .edit("undo-keep-prices".to_owned(), move |job| job.price_book = Some(own));
             self.reassess();
         }
     }
@@ -54,7 +54,7 @@ impl App {
 
     pub(super) fn export_prices(&mut self, path: &Path) {
         match save_prices(&self.figures(), path) {
-            Ok(()) => self.tell(format!("The figures are in {}", path.display())),
+            Ok(()) => self.tell(say!(self.words(), "prices-exported", path = &path.display().to_string())),
             Err(error) => self.fault(error.say(&self.words())),
         }
     }
@@ -62,7 +62,7 @@ impl App {
     pub(super) fn keep_prices(&mut self) {
         let Some(path) = self.services.my_prices.clone() else {
             self.fault(
-                "This system has no place for a shelf of your own. Export it to a file instead".to_owned(),
+                self.words().text("prices-no-place").into_owned(),
             );
             return;
         };
@@ -71,7 +71,7 @@ impl App {
             std::fs::create_dir_all(folder).ok();
         }
         match save_prices(&self.figures(), &path) {
-            Ok(()) => self.tell("New jobs start with these figures".to_owned()),
+            Ok(()) => self.tell(self.words().text("prices-kept").into_owned()),
             Err(error) => self.fault(error.say(&self.words())),
         }
     }
@@ -95,7 +95,7 @@ impl App {
             None => {
                 let today = jiff::ZonedDateTime::now().date();
                 let own = PriceBook::of(Catalog::built_in(), today);
-                self.offer("the program".to_owned(), own);
+                self.offer(self.words().text("prices-from-program").into_owned(), own);
             }
         }
     }

@@ -5,6 +5,7 @@ use eframe::egui::{ColorImage, Context};
 use super::command::{Picture, Table};
 use super::{App, Toast};
 use crate::papers::{figure, picture};
+use crate::words::say;
 
 impl App {
     /// Puts a table on the clipboard, as CSV.
@@ -21,7 +22,7 @@ impl App {
             Ok(text) => {
                 let lines = text.lines().count();
                 ctx.copy_text(text);
-                self.prompts.toast = Some(Toast::good(format!("{lines} lines copied")));
+                self.prompts.toast = Some(Toast::good(say!(self.words(), "copied-lines", count = lines)));
             }
             Err(error) => self.fault(error.to_string()),
         }
@@ -34,7 +35,7 @@ impl App {
             Picture::Surface if self.view.surface < assessment.layouts.len() => {
                 ("surface.svg", figure::surface(assessment, self.view.surface))
             }
-            Picture::Surface => return self.fault("There is no surface to copy yet".to_owned()),
+            Picture::Surface => return self.fault(self.words().text("copy-no-surface").into_owned()),
             Picture::Year => ("year.svg", figure::year(assessment)),
             Picture::Cuts => ("cuts.svg", figure::cuts(assessment)),
         };
@@ -42,7 +43,7 @@ impl App {
             Ok(page) => {
                 let size = [page.width, page.height];
                 ctx.copy_image(ColorImage::from_rgba_premultiplied(size, &page.rgba));
-                let text = format!("Picture copied, {} by {} pixels", size[0], size[1]);
+                let text = say!(self.words(), "copied-picture", width = size[0], height = size[1]);
                 self.prompts.toast = Some(Toast::good(text));
             }
             Err(error) => self.fault(error.to_string()),

@@ -17,7 +17,7 @@ use super::command::Command;
 use super::entry::select_all;
 use super::pick::{Form, Purpose};
 use super::{After, App};
-use crate::words::Words;
+use crate::words::{Words, say};
 
 /// A person needs longer than this to cancel a dialog.
 const TOO_QUICK: Duration = Duration::from_millis(600);
@@ -120,48 +120,45 @@ impl App {
     }
 
     fn lost_ui(&mut self, ctx: &Context, mut lost: Vec<Lost>) -> Option<Dialog> {
+        let words = self.words();
         let mut choice = None;
         modal("lost", ctx).show(ctx, |ui| {
             ui.set_width(440.0);
-            ui.heading("Unsaved work was found");
-            ui.label("A window did not close as it should. What was typed in it is kept:");
+            ui.heading(words.text("lost-title"));
+            ui.label(words.text("lost-text"));
             for (at, lost) in lost.iter().enumerate() {
                 ui.separator();
                 ui.horizontal(|ui| {
-                    let title = if lost.job.title.is_empty() { "New job" } else { &lost.job.title };
+                    let untitled = words.text("title-new-job");
+                    let title = if lost.job.title.is_empty() { &untitled } else { lost.job.title.as_str() };
                     ui.label(RichText::new(title).strong());
                     let when = lost.when.and_then(|when| jiff::Timestamp::try_from(when).ok());
                     let when = when.map(|when| jiff::ZonedDateTime::new(when, jiff::tz::TimeZone::system()));
-                    let when = when.map(|when| when.strftime("%d %b %H:%M").to_string());
+                    let when = when.map(|when| format!("{} {}", words.figures().date(when.date()), when.strftime("%H:%M")));
                     ui.label(RichText::new(when.unwrap_or_default()).small().weak());
                 });
                 ui.horizontal(|ui| {
-                    if ui.button("Recover").clicked() {
+                    if ui.button(words.text("lost-recover")).clicked() {
                         choice = Some((at, true));
                     }
-                    let held = {
-                        let count = |number: usize, one: &str| {
-                            format!("{number} {one}{}", if number == 1 { "" } else { "s" })
-                        };
-                        let (surfaces, gaps) = (lost.job.surfaces.len(), lost.job.survey.gaps.len());
-                        format!("{}, {}", count(surfaces, "surface"), count(gaps, "gap"))
-                    };
-                    ui.label(RichText::new(held).small().weak());
+                    let (surfaces, gaps) = (lost.job.surfaces.len(), lost.job.survey.gaps.len());
+                    let holds = say!(words, "lost-holds", surfaces = surfaces, gaps = gaps);
+                    ui.label(RichText::new(holds).small().weak());
                     ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                         // Asked for twice: what is deleted is gone.
                         let sure = ui.make_persistent_id(("sure", at));
                         if ui.data(|data| data.get_temp::<bool>(sure)).is_some() {
-                            if ui.button("Delete for good").clicked() {
+                            if ui.button(words.text("lost-delete-now")).clicked() {
                                 choice = Some((at, false));
                             }
-                        } else if ui.button("Delete…").clicked() {
+                        } else if ui.button(words.text("lost-delete")).clicked() {
                             ui.data_mut(|data| data.insert_temp(sure, true));
                         }
                     });
                 });
             }
             buttons(ui, |ui| {
-                if ui.button("Ask again next time").clicked() {
+                if ui.button(words.text("lost-later")).clicked() {
                     choice = Some((usize::MAX, false));
                 }
             });
@@ -182,24 +179,25 @@ impl App {
     }
 
     fn changed_ui(&mut self, ctx: &Context, path: PathBuf, commands: &mut Vec<Command>) -> Option<Dialog> {
+        let words = self.words();
         let mut choice = None;
         let modal = modal("changed", ctx).show(ctx, |ui| {
             ui.set_width(420.0);
-            ui.heading("The file has changed");
-            ui.label(format!("Someone else changed “{}” since it was opened here.", path.display()));
+            ui.heading(words.text("changed-title"));
+            ui.label(say!(words, "changed-text", path = &path.display().to_string()));
             buttons(ui, |ui| {
-                for verb in ["Save under another name", "Save over it", "Open theirs", "Cancel"] {
-                    if ui.button(verb).clicked() {
-                        choice = Some(verb);
+                for message in ["cmd-save-as", "changed-overwrite", "changed-open-theirs", "cancel"] {
+                    if ui.button(words.text(message)).clicked() {
+                        choice = Some(message);
                     }
                 }
             });
         });
         match choice {
-            Some("Save over it") => self.save_now(ctx, &path),
-            Some("Save under another name") => commands.push(Command::Pick(Purpose::Save)),
+            Some("changed-overwrite") => self.save_now(ctx, &path),
+            Some("cmd-save-as") => commands.push(Command::Pick(Purpose::Save)),
             // Asks first: what was typed here would go.
-            Some("Open theirs") => commands.push(Command::OpenPath(path)),
+            Some("changed-open-theirs") => commands.push(Command::OpenPath(path)),
             Some(_) => self.prompts.after_save = None,
             None if modal.should_close() => self.prompts.after_save = None,
             None => return Some(Dialog::Changed(path)),
@@ -213,19 +211,20 @@ impl App {
         then: Option<Command>,
         commands: &mut Vec<Command>,
     ) -> Option<Dialog> {
+        let words = self.words();
         let mut choice = None;
         let modal = modal("unsaved", ctx).show(ctx, |ui| {
             ui.set_width(380.0);
-            ui.heading("Keep the changes?");
-            ui.label("The job has changes that are not saved.");
+            ui.heading(words.text("unsaved-title"));
+            ui.label(words.text("unsaved-text"));
             buttons(ui, |ui| {
-                if ui.button("Save").clicked() {
+                if ui.button(words.text("cmd-save")).clicked() {
                     choice = Some("save");
                 }
-                if ui.button("Discard").clicked() {
+                if ui.button(words.text("unsaved-discard")).clicked() {
                     choice = Some("discard");
                 }
-                if ui.button("Cancel").clicked() {
+                if ui.button(words.text("cancel")).clicked() {
                     choice = Some("cancel");
                 }
             });
@@ -284,7 +283,7 @@ fn path_ui(
             if ui.button(words.text(&format!("{message}.button"))).clicked() {
                 done = Some(true);
             }
-            if ui.button("Cancel").clicked() {
+            if ui.button(words.text("cancel")).clicked() {
                 done = Some(false);
             }
         });

@@ -12,7 +12,7 @@ use super::pick::Purpose;
 use super::view::{Tab, View};
 use super::{After, App, Toast, autosave, entry};
 use crate::job::{Job, demo_job, file};
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 impl App {
     /// Does what would lose unsaved changes, or asks first.
@@ -50,10 +50,8 @@ impl App {
                 self.settings.remember(path);
                 self.note_open(path);
                 if partly {
-                    self.fault(format!(
-                        "Parts of “{}” could not be read; they are listed under Survey. The file is left as it is: save under another name.",
-                        path.display()
-                    ));
+                    let text = say!(self.words(), "file-partly-read", path = &path.display().to_string());
+                    self.fault(text);
                 }
             }
             Err(error) => {
@@ -75,10 +73,8 @@ impl App {
             self.note_open(path);
         }
         if let Some(typing) = &lost.typing {
-            let text = format!(
-                "“{}” was being typed into “{}” and is not in the job yet.",
-                typing.text, typing.field
-            );
+            let text =
+                say!(self.words(), "file-was-typing", text = &typing.text, field = &typing.field);
             self.prompts.toast = Some(Toast::fault(text));
         }
         lost.forget();
@@ -87,10 +83,8 @@ impl App {
     /// Tells if another window has the file open, too.
     fn note_open(&mut self, path: &Path) {
         if self.services.autosave.as_mut().is_some_and(|autosave| autosave.opened(path)) {
-            self.fault(format!(
-                "“{}” is open in another window, too: what is saved last stands. Save under another name to keep both.",
-                path.display()
-            ));
+            let text = say!(self.words(), "file-open-twice", path = &path.display().to_string());
+            self.fault(text);
         }
     }
 
@@ -100,10 +94,8 @@ impl App {
         let returned = focused && !std::mem::replace(&mut self.window.focused, focused);
         let Some(path) = self.session.document.path.clone().filter(|_| returned) else { return };
         if self.services.autosave.as_ref().is_some_and(|autosave| autosave.changed_meanwhile(&path)) {
-            self.fault(format!(
-                "“{}” was changed by someone else since it was opened here. Open it again to see their job, or save yours under another name.",
-                path.display()
-            ));
+            let text = say!(self.words(), "file-changed", path = &path.display().to_string());
+            self.fault(text);
         }
     }
 
@@ -140,7 +132,8 @@ impl App {
                 if let Some(autosave) = &mut self.services.autosave {
                     autosave.opened(path);
                 }
-                self.prompts.toast = Some(Toast::good(format!("Saved to {}", path.display())));
+                let text = say!(self.words(), "file-saved", path = &path.display().to_string());
+                self.prompts.toast = Some(Toast::good(text));
                 match self.prompts.after_save.take() {
                     Some(After::Close) => ctx.send_viewport_cmd(ViewportCommand::Close),
                     Some(After::Do(command)) => self.leave_now(ctx, command),

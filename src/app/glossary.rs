@@ -1,51 +1,37 @@
-//! What the words of the trade mean, from `assets/words.ron`: told where a word is pointed at.
+//! What the words of the trade mean, told where a word is pointed at: the messages `glossary-…`.
 
-use std::sync::LazyLock;
+use std::borrow::Cow;
 
 use eframe::egui::{Label, Response, RichText};
-use serde::Deserialize;
 
-/// A word with its other forms, and what it means.
-#[derive(Debug, Clone, Deserialize)]
-pub(super) struct Word(Vec<String>, String);
+use crate::words::Words;
 
-impl Word {
-    /// Its name.
-    pub fn name(&self) -> &str {
-        self.0.first().map_or("", String::as_str)
-    }
-
-    /// All its forms.
-    pub fn forms(&self) -> &[String] {
-        &self.0
-    }
-
+/// A word of the trade.
+pub(super) struct Term {
+    /// The forms in which it is found in a text, its name first.
+    pub forms: Vec<String>,
     /// What it means.
-    pub fn meaning(&self) -> &str {
-        &self.1
-    }
+    pub meaning: Cow<'static, str>,
 }
 
-static WORDS: LazyLock<Vec<Word>> = LazyLock::new(|| {
-    let text = include_str!("../../assets/words.ron");
-    ron::from_str(text).unwrap_or_else(|error| panic!("assets/words.ron: {error}"))
-});
-
-/// All words.
-pub(super) fn all() -> &'static [Word] {
-    &WORDS
+/// All words of the trade in a language.
+pub(super) fn all(words: &Words) -> Vec<Term> {
+    let ids = words.language().ids().filter(|id| id.starts_with("glossary-"));
+    ids.map(|id| Term {
+        forms: words.text(&format!("{id}.forms")).split('|').map(|form| form.trim().to_owned()).collect(),
+        meaning: words.text(id),
+    })
+    .collect()
 }
 
 /// The words that stand in a text, with the form that stands there.
-fn within(text: &str) -> Vec<(&'static str, &'static Word)> {
+fn within(text: &str, words: &Words) -> Vec<(String, Term)> {
     let text = text.to_lowercase();
-    WORDS
-        .iter()
-        .filter_map(|word| {
-            let form = word.0.iter().find(|form| stands_in(&text, &form.to_lowercase()))?;
-            Some((form.as_str(), word))
-        })
-        .collect()
+    let terms = all(words).into_iter().filter_map(|term| {
+        let form = term.forms.iter().find(|form| stands_in(&text, &form.to_lowercase()))?.clone();
+        Some((form, term))
+    });
+    terms.collect()
 }
 
 /// Whether a word stands in a text by itself, not within a longer word; a plural counts.
@@ -59,30 +45,33 @@ fn stands_in(text: &str, word: &str) -> bool {
 }
 
 /// Explains the words of the trade that stand in `text` when `response` is pointed at.
-pub(super) fn explain(response: Response, text: &str) -> Response {
+pub(super) fn explain(response: Response, text: &str, words: &Words) -> Response {
     if !response.hovered() {
         return response;
     }
-    let assessment = within(text);
-    if assessment.is_empty() {
+    let terms = within(text, words);
+    if terms.is_empty() {
         return response;
     }
     response.on_hover_ui(|ui| {
         ui.set_max_width(380.0);
-        for (form, word) in assessment {
+        for (form, term) in terms {
             ui.label(RichText::new(form).strong());
-            ui.add(Label::new(word.meaning()).wrap());
+            ui.add(Label::new(term.meaning.as_ref()).wrap());
         }
     })
 }
 
 #[cfg(test)]
 mod tests {
-    use super::within;
+    use super::*;
+    use crate::measure::Units;
 
     #[test]
     fn words_are_found_in_a_sentence_but_not_within_others() {
-        let names = |text| within(text).into_iter().map(|(form, _)| form).collect::<Vec<_>>();
+        let words = Words::us_english(Units::Inches, "$");
+        let names =
+            |text| within(text, &words).into_iter().map(|(form, _)| form).collect::<Vec<_>>();
         assert_eq!(names("The beads hold on their tongue"), ["bead", "tongue"]);
         assert_eq!(names("instead of it"), [""; 0]);
         assert_eq!(names("Hybrid, paintable, class 50: a callback"), ["callback", "class 50"]);

@@ -329,7 +329,8 @@ impl eframe::App for App {
         let document = &self.session.document;
         let kept = self.services.autosave.as_mut().and_then(|autosave| autosave.look(ctx, document));
         if let Some(fault) = kept {
-            self.fault(format!("Unsaved work cannot be kept safe: {fault}. Save the job soon."));
+            tracing::error!("autosave: {fault}");
+            self.fault(self.words().text("autosave-failed").into_owned());
         }
     }
 
@@ -360,12 +361,14 @@ impl eframe::App for App {
             .area
             .filter(|_| self.view.presentation.page.is_none())
             .unwrap_or(ctx.content_rect());
-        let away = self.prompts.toast.as_ref().is_some_and(|told| toast::toast(&ctx, told, over));
-        let lasting = self.services.background.told(&ctx).map(str::to_owned);
-        if lasting.is_some_and(|told| toast::lasting(&ctx, &told, over)) {
+        let words = self.words();
+        let dismissed =
+            self.prompts.toast.as_ref().is_some_and(|shown| toast::toast(&ctx, &words, shown, over));
+        let lasting = self.services.background.shown(&ctx).map(str::to_owned);
+        if lasting.is_some_and(|text| toast::lasting(&ctx, &words, &text, over)) {
             self.services.background.cancel();
         }
-        if away || !commands.is_empty() {
+        if dismissed || !commands.is_empty() {
             self.prompts.toast = None;
         }
         commands.extend(self.window.pending.take());

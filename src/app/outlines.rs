@@ -41,7 +41,7 @@ impl App {
                         job.surfaces.push(Surface::from_outline(&name, &outline.ring));
                     }
                 };
-                let name = "Take outlines from a file".to_owned();
+                let name = "cmd-outlines".to_owned();
                 self.apply(ctx, Command::Edit(Edit { name, change: Box::new(change) }));
                 let unit = Arg::Id(read.unit.key());
                 let mut said = vec![say!(words, "outline-taken", count = count, unit = unit)];

@@ -108,7 +108,7 @@ impl App {
     /// Copies a photo beside the job and pins it.
     pub(super) fn take_photo(&mut self, ctx: &Context, source: &Path, surface: usize, at: Point) {
         let Some(job) = self.session.document.path.clone() else {
-            self.fault("Save the job first: its photos are kept in a folder beside it".to_owned());
+            self.fault(self.words().text("photo-save-first").into_owned());
             return;
         };
         match copy(source, &folder_of(&job)) {
@@ -118,7 +118,7 @@ impl App {
                         surface.photos.push(Photo { file, at, note: String::new() });
                     }
                 };
-                let edit = super::Edit { name: "Pin a photo".to_owned(), change: Box::new(change) };
+                let edit = super::Edit { name: "undo-pin-photo".to_owned(), change: Box::new(change) };
                 self.apply(ctx, Command::Edit(edit));
             }
             Err(error) => self.fault(error.say(&self.words())),

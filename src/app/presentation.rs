@@ -4,7 +4,6 @@ use eframe::egui::{
     Align, CentralPanel, Frame, Key, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui, vec2,
 };
 
-use super::answer_line::unbroken;
 use super::command::Command;
 use super::context::WindowContext;
 use super::{drawing, theme, year_strip};
@@ -66,7 +65,7 @@ fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
 /// Sentences, large.
 fn say(ui: &mut Ui, sentences: &[String]) {
     for sentence in sentences {
-        ui.add(Label::new(RichText::new(unbroken(sentence)).size(TEXT)).wrap());
+        ui.add(Label::new(RichText::new(sentence).size(TEXT)).wrap());
         ui.add_space(8.0);
     }
 }

@@ -53,13 +53,11 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
         let name = say!(words, "search-show-surface", surface = &surface.name);
         all.push(Hit::new(name, move || Command::Surface(index)));
     }
-    all.extend(glossary::all().iter().map(|word| {
-        let name = say!(
-            words,
-            "search-what-is",
-            word = Arg::Names(word.forms().iter().map(String::as_str).collect())
-        );
-        Hit::new(name, || Command::Tell(format!("{}: {}", word.name(), word.meaning())))
+    all.extend(glossary::all(words).into_iter().map(|term| {
+        let forms = term.forms.iter().map(String::as_str).collect();
+        let name = say!(words, "search-what-is", word = Arg::Names(forms));
+        let told = say!(words, "search-meaning", word = &term.forms[0], meaning = Arg::Name(&term.meaning));
+        Hit::new(name, move || Command::Tell(told))
     }));
     let surface = context.view.surface;
     for joint in context.assessment.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {

@@ -9,6 +9,7 @@ use eframe::egui::{
 
 use super::icon::Icon;
 use super::theme;
+use crate::words::Words;
 
 /// A person has read good news in this time; it goes by itself. Bad news stays.
 const READ: Duration = Duration::from_secs(10);
@@ -34,8 +35,8 @@ impl Toast {
     }
 }
 
-/// Shows the notice at the foot of `over`; returns whether it was put away.
-pub(super) fn toast(ctx: &Context, toast: &Toast, over: Rect) -> bool {
+/// Shows the message at the foot of `over`; returns whether it was dismissed.
+pub(super) fn toast(ctx: &Context, words: &Words, toast: &Toast, over: Rect) -> bool {
     let palette = theme::palette(ctx);
     let (icon, color) = if toast.fault { (Icon::Warning, palette.error) } else { (Icon::Good, palette.good) };
     if !toast.fault {
@@ -51,15 +52,15 @@ pub(super) fn toast(ctx: &Context, toast: &Toast, over: Rect) -> bool {
             ui.set_max_width((ui.available_width() - 36.0).max(200.0));
             ui.add(Label::new(RichText::new(&toast.text).color(color)).wrap());
         });
-        Icon::Remove.button(ui, "Put the message away", true).clicked()
+        Icon::Remove.button(ui, &words.text("dismiss"), true).clicked()
     })
 }
 
-/// Shows what takes its time; returns whether it was given up.
-pub(super) fn lasting(ctx: &Context, told: &str, over: Rect) -> bool {
+/// Shows what takes its time; returns whether it was canceled.
+pub(super) fn lasting(ctx: &Context, words: &Words, text: &str, over: Rect) -> bool {
     bubble(ctx, over, theme::palette(ctx).accent, |ui| {
-        ui.label(told);
-        ui.button("Give up").clicked()
+        ui.label(text);
+        ui.button(words.text("cancel")).clicked()
     })
 }
 
@@ -67,7 +68,7 @@ fn bubble(ctx: &Context, over: Rect, edge: Color32, add: impl FnOnce(&mut Ui) ->
     let palette = theme::palette(ctx);
     let mut asked = false;
     let foot = over.center_bottom() - vec2(0.0, 30.0);
-    let area = Area::new(Id::unique("notice")).order(Order::Foreground).pivot(Align2::CENTER_BOTTOM);
+    let area = Area::new(Id::unique("toast")).order(Order::Foreground).pivot(Align2::CENTER_BOTTOM);
     area.fixed_pos(foot).show(ctx, |ui| {
         let frame = Frame::popup(ui.style()).stroke(Stroke::new(1.5, edge));
         frame.fill(palette.raised).inner_margin(Margin::symmetric(12, 8)).show(ui, |ui| {

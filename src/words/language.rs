@@ -5,6 +5,7 @@ use std::sync::{LazyLock, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast::Entry;
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use include_dir::{Dir, include_dir};
@@ -23,6 +24,7 @@ const US_ENGLISH: &str = "en-US";
 pub struct Language {
     tag: String,
     bundle: FluentBundle<FluentResource>,
+    ids: Vec<String>,
     formatters: OnceLock<Formatters>,
 }
 
@@ -61,11 +63,16 @@ impl Language {
             let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
             shown.ok()
         }));
+        let mut ids = Vec::new();
         for text in texts {
             let resource = FluentResource::try_new(text).map_err(|(_, errors)| format!("{errors:?}"))?;
+            ids.extend(resource.entries().filter_map(|entry| match entry {
+                Entry::Message(message) => Some(message.id.name.to_owned()),
+                _ => None,
+            }));
             bundle.add_resource(resource).map_err(|errors| format!("{errors:?}"))?;
         }
-        Ok(Self { tag: tag.to_owned(), bundle, formatters: OnceLock::new() })
+        Ok(Self { tag: tag.to_owned(), bundle, ids, formatters: OnceLock::new() })
     }
 
     /// US English.
@@ -89,6 +96,11 @@ impl Language {
     /// What it calls itself.
     pub fn name(&'static self) -> Cow<'static, str> {
         self.text("language-name", None)
+    }
+
+    /// The ids of its messages, in the order of its catalogs.
+    pub fn ids(&self) -> impl Iterator<Item = &str> {
+        self.ids.iter().map(String::as_str)
     }
 
     /// Whether it has this message, or attribute of a message.

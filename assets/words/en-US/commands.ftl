@@ -126,6 +126,7 @@ search-none = Nothing found. Try another word.
 search-more = { $count } found; keep typing to narrow it down
 search-show-surface = Show { $surface }
 search-what-is = What is: { $word }
+search-meaning = { $word }: { $meaning }
 search-joint = Joint { $joint }
 search-field-result = { $label } (field)
 
