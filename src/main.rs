@@ -143,7 +143,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         }
         Command::Check { job } => {
             let opened = Opened::load(&job)?;
-            let lines = opened.problems().map(|problem| problem.words(&opened.job) + "\n");
+            let lines = opened.problems().map(|problem| opened.line(problem) + "\n");
             let all: String = lines.collect();
             print(if all.is_empty() { "Nothing wrong.\n" } else { &all })?;
             Ok(opened.status())
@@ -295,9 +295,14 @@ impl Opened {
         let assessment = assess(loaded.job.clone(), Catalog::built_in());
         let opened = Self { job: loaded.job, assessment, unread: loaded.problems };
         for problem in &opened.unread {
-            eprintln!("{}", problem.words(&opened.job));
+            eprintln!("{}", opened.line(problem));
         }
         Ok(opened)
+    }
+
+    /// A problem in a line.
+    fn line(&self, problem: &Problem) -> String {
+        problem.line(&self.job, &self.words())
     }
 
     fn problems(&self) -> impl Iterator<Item = &Problem> {
@@ -325,7 +330,7 @@ impl Opened {
         ];
         let missing = assessment.answer.missing.iter();
         lines.extend(missing.map(|entry| format!("- {}", answer::missing(assessment, *entry, words))));
-        lines.extend(self.assessment.problems.iter().map(|problem| problem.words(&self.job)));
+        lines.extend(self.assessment.problems.iter().map(|problem| self.line(problem)));
         lines.retain(|line| !line.is_empty());
         lines.join("\n") + "\n"
     }

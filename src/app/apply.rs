@@ -11,6 +11,7 @@ use super::toast::Toast;
 use super::view::Selected;
 use super::{App, entry, joint_bar, year_strip};
 use crate::assess::EntryPlace;
+use crate::job::fields::Field;
 
 impl App {
     /// Applies a command. The one place where anything changes.
@@ -120,7 +121,9 @@ impl App {
             }
             Command::GoToField(tab, id) => {
                 self.apply(ctx, Command::Tab(tab));
-                entry::focus_named(ctx, &self.words().text(&format!("field-{id}")));
+                if let Some(field) = Field::of(id) {
+                    entry::focus_named(ctx, &field.label(&self.words()));
+                }
                 ctx.request_repaint();
             }
             Command::Tell(text) => self.prompts.toast = Some(Toast::good(text)),

@@ -35,9 +35,7 @@ impl App {
     pub(super) fn keep_figures(&mut self) {
         if self.job().price_book.is_none() {
             let own = PriceBook::of(Catalog::built_in(), self.job().visited);
-            self.session
-                .document
-                .edit("undo-keep-prices".to_owned(), move |job| job.price_book = Some(own));
+            self.session.document.edit("undo-keep-prices".to_owned(), move |job| job.price_book = Some(own));
             self.reassess();
         }
     }
@@ -61,9 +59,7 @@ impl App {
 
     pub(super) fn keep_prices(&mut self) {
         let Some(path) = self.services.my_prices.clone() else {
-            self.fault(
-                self.words().text("prices-no-place").into_owned(),
-            );
+            self.fault(self.words().text("prices-no-place").into_owned());
             return;
         };
         if let Some(folder) = path.parent() {

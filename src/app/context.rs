@@ -126,7 +126,7 @@ impl<'a> WindowContext<'a> {
     /// Shows what is wrong at this place of the job.
     pub fn problems(&self, ui: &mut Ui, here: impl Fn(&Place) -> bool) {
         for problem in self.assessment.problems.iter().filter(|problem| here(&problem.place)) {
-            self.problem(ui, problem.severity, &format!("{}. {}.", problem.what, problem.fix));
+            self.problem(ui, problem.severity, &problem.say(self.words));
         }
     }
 

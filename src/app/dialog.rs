@@ -134,7 +134,9 @@ impl App {
                     ui.label(RichText::new(title).strong());
                     let when = lost.when.and_then(|when| jiff::Timestamp::try_from(when).ok());
                     let when = when.map(|when| jiff::ZonedDateTime::new(when, jiff::tz::TimeZone::system()));
-                    let when = when.map(|when| format!("{} {}", words.figures().date(when.date()), when.strftime("%H:%M")));
+                    let when = when.map(|when| {
+                        format!("{} {}", words.figures().date(when.date()), when.strftime("%H:%M"))
+                    });
                     ui.label(RichText::new(when.unwrap_or_default()).small().weak());
                 });
                 ui.horizontal(|ui| {

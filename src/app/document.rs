@@ -108,6 +108,7 @@ impl Document {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::job::FileFault;
 
     #[test]
     fn steps_are_named_undone_and_redone() {
@@ -128,7 +129,8 @@ mod tests {
 
     #[test]
     fn a_partly_read_file_is_not_saved_over() {
-        let problem = Problem::new(crate::job::Severity::Error, crate::job::Place::Job("x"), "a", "b");
+        let problem =
+            Problem::new(crate::job::Place::WholeFile, FileFault::UnknownEntry { name: "x".to_owned() });
         let document = Document::new(Job::default(), Some("x.ron".into()), vec![problem]);
         assert_eq!(document.path, None);
     }

@@ -6,8 +6,8 @@ use jiff::civil::Date;
 use super::context::WindowContext;
 use super::entry::{entry, text_entry};
 use super::widgets::term;
-use crate::job::fields::{At, Field, Figure};
-use crate::job::{Job, Place};
+use crate::job::Job;
+use crate::job::fields::{At, Each, Field, Figure};
 use crate::measure::{Quantity, Units, date_text, parse_date};
 use crate::words::{Say as _, Words, say};
 
@@ -23,14 +23,30 @@ const DATE_WIDTH: f32 = 120.0;
 impl WindowContext<'_> {
     /// A row of a two-column grid: the label of a field, its entry, and what is wrong with it.
     pub fn field(&mut self, ui: &mut Ui, field: &'static Field, at: At) {
-        let label = self.words.text(&format!("field-{}", field.id));
-        let hint = self.words.optional(&format!("field-{}.hint", field.id));
-        term(ui, &label, hint.as_deref().unwrap_or_default());
+        let label = field.label(self.words);
+        term(ui, &label, &field.hint(self.words).unwrap_or_default());
         ui.vertical(|ui| {
-            self.figure(ui, field, at, &label);
-            self.problems(ui, |place| *place == Place::Field(field, at));
+            ui.horizontal(|ui| {
+                self.figure(ui, field, at, &label);
+                if let Some(figure) = field.figure() {
+                    ui.label(self.words.figures().unit(figure.low));
+                }
+            });
+            self.field_problems(ui, field, at);
         });
         ui.end_row();
+    }
+
+    /// What is wrong with an entry of a field.
+    pub fn field_problems(&self, ui: &mut Ui, field: &Field, at: At) {
+        self.problems(ui, |place| place.is(field, at));
+    }
+
+    /// What is wrong with any field of one entry of a list, such as a gap reading.
+    pub fn entry_problems(&self, ui: &mut Ui, each: Each, at: At) {
+        self.problems(ui, |place| {
+            place.field().is_some_and(|(field, here)| field.each == each && here == at)
+        });
     }
 
     /// The entry alone, by the name a screen reader says.
@@ -142,12 +158,11 @@ impl WindowContext<'_> {
 
     /// A row of a two-column grid: a field's label, what `add` draws, and what is wrong with the field.
     pub fn row(&mut self, ui: &mut Ui, field: &'static Field, add: impl FnOnce(&mut Self, &mut Ui, &str)) {
-        let label = self.words.text(&format!("field-{}", field.id));
-        let hint = self.words.optional(&format!("field-{}.hint", field.id));
-        term(ui, &label, hint.as_deref().unwrap_or_default());
+        let label = field.label(self.words);
+        term(ui, &label, &field.hint(self.words).unwrap_or_default());
         ui.vertical(|ui| {
             add(self, ui, &label);
-            self.problems(ui, |place| matches!(place, Place::Field(of, _) if *of == field));
+            self.problems(ui, |place| place.field().is_some_and(|(of, _)| of == field));
         });
         ui.end_row();
     }

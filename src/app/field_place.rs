@@ -1,22 +1,59 @@
 //! Where the fields of a job are entered in the window.
 
 use super::view::Tab;
-use crate::job::fields::{Each, Field};
+use crate::job::fields::Field;
+
+/// The tab of every part of a job's file, by where its path begins; the longest that fits counts.
+const PARTS: [(&str, Tab); 19] = [
+    ("title", Tab::Measure),
+    ("owner", Tab::Measure),
+    ("address", Tab::Measure),
+    ("contractor", Tab::Measure),
+    ("notes", Tab::Measure),
+    ("units", Tab::Measure),
+    ("built", Tab::Measure),
+    ("installed", Tab::Measure),
+    ("visited", Tab::Measure),
+    ("surfaces", Tab::Measure),
+    ("survey", Tab::Measure),
+    ("air", Tab::Measure),
+    ("logged", Tab::Measure),
+    ("plan", Tab::Options),
+    // What new boards should be when they arrive is worked out beside the cause.
+    ("plan.delivered_at", Tab::Why),
+    ("wording", Tab::Papers),
+    ("shelf", Tab::Catalog),
+    ("done", Tab::FollowUp),
+    ("later", Tab::FollowUp),
+];
 
 /// The tab in which a field is entered.
 pub(super) fn tab_of(field: &Field) -> Tab {
-    match field.id {
-        "gap-failure" | "work-notes" | "finished" | "actual-hours" | "pieces-used" | "visit-date"
-        | "later-gap" => {
-            if field.id == "gap-failure" {
-                Tab::Measure
-            } else {
-                Tab::FollowUp
-            }
+    part_of(field).map_or(Tab::Measure, |(_, tab)| *tab)
+}
+
+/// The part of a job's file that a field stands in.
+fn part_of(field: &Field) -> Option<&'static (&'static str, Tab)> {
+    let inside = |part: &&(&str, Tab)| {
+        field.path.strip_prefix(part.0).is_some_and(|rest| rest.is_empty() || rest.starts_with(['.', '[']))
+    };
+    PARTS.iter().filter(inside).max_by_key(|(part, _)| part.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::fields::{self, FIELDS};
+
+    #[test]
+    fn every_field_has_a_tab_and_every_part_a_field() {
+        for field in FIELDS.iter() {
+            assert!(part_of(field).is_some(), "{} has no tab", field.id);
         }
-        "price-book" => Tab::Catalog,
-        _ if field.each != Each::Job => Tab::Measure,
-        _ if field.path.starts_with("plan.") => Tab::Options,
-        _ => Tab::Measure,
+        for part in &PARTS {
+            assert!(FIELDS.iter().any(|field| part_of(field) == Some(part)), "{} has no field", part.0);
+        }
+        assert_eq!(tab_of(&fields::DELIVERED_AT), Tab::Why);
+        assert_eq!(tab_of(&fields::LATER_GAP), Tab::FollowUp);
     }
 }

@@ -73,8 +73,7 @@ impl App {
             self.note_open(path);
         }
         if let Some(typing) = &lost.typing {
-            let text =
-                say!(self.words(), "file-was-typing", text = &typing.text, field = &typing.field);
+            let text = say!(self.words(), "file-was-typing", text = &typing.text, field = &typing.field);
             self.prompts.toast = Some(Toast::fault(text));
         }
         lost.forget();

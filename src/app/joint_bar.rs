@@ -20,28 +20,26 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.set_min_height(26.0);
         let hint = match context.view.canvas.tool {
             Tool::Measure => None,
-            Tool::Shape => {
-                Some("joint-bar-shape")
-            }
+            Tool::Shape => Some("joint-bar-shape"),
             Tool::Divider => Some("joint-bar-divider"),
             Tool::Opening => Some("joint-bar-opening"),
             Tool::Photo => Some("joint-bar-photo"),
         };
         if let Some(hint) = hint {
-            ui.add(Label::new(RichText::new(context.words.text(hint)).color(context.palette.soft)).truncate());
+            ui.add(
+                Label::new(RichText::new(context.words.text(hint)).color(context.palette.soft)).truncate(),
+            );
             return;
         }
         let Some(selected) = context.view.selection.joint.clone() else {
             let drawn = context.assessment.layouts.iter().any(|laid| !laid.joints.is_empty());
-            let words = if drawn {
-                "joint-bar-click"
-            } else {
-                "joint-bar-none"
-            };
+            let words = if drawn { "joint-bar-click" } else { "joint-bar-none" };
             if drawn && ui.button(context.words.text("cmd-next-joint")).clicked() {
                 context.push(Command::NextJoint);
             }
-            ui.add(Label::new(RichText::new(context.words.text(words)).color(context.palette.soft)).truncate());
+            ui.add(
+                Label::new(RichText::new(context.words.text(words)).color(context.palette.soft)).truncate(),
+            );
             return;
         };
         let name = match context.view.selection.more.len() {
@@ -56,7 +54,12 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 };
                 match known.iter().filter(measured).count() {
                     0 => say!(context.words, "joint-bar-joints", count = more + 1),
-                    measured => say!(context.words, "joint-bar-joints-measured", count = more + 1, measured = measured),
+                    measured => say!(
+                        context.words,
+                        "joint-bar-joints-measured",
+                        count = more + 1,
+                        measured = measured
+                    ),
                 }
             }
         };
@@ -66,7 +69,9 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if ui.button(context.words.text("cmd-next-joint")).clicked() {
             context.push(Command::NextJoint);
         }
-        ui.add(eframe::egui::Label::new(RichText::new(story(context)).color(context.palette.soft)).truncate());
+        ui.add(
+            eframe::egui::Label::new(RichText::new(story(context)).color(context.palette.soft)).truncate(),
+        );
     });
 }
 
@@ -182,7 +187,10 @@ fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
             }
         }
     });
-    response.response.on_hover_text(context.words.text("field-gap-failure.hint")).accessible_name(context.words.text("field-gap-failure"));
+    response
+        .response
+        .on_hover_text(context.words.text("field-gap-failure.hint"))
+        .accessible_name(context.words.text("field-gap-failure"));
 }
 
 fn story(context: &WindowContext<'_>) -> String {

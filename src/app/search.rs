@@ -45,7 +45,7 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
         })
         .collect();
     all.extend(FIELDS.iter().map(|field| {
-        let label = words.text(&format!("field-{}", field.id)).into_owned();
+        let label = field.label(words);
         let name = say!(words, "search-field-result", label = Arg::Name(&label));
         Hit::new(name, move || Command::GoToField(tab_of(field), field.id))
     }));

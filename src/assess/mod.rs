@@ -41,7 +41,7 @@ use std::borrow::Cow;
 use std::sync::Arc;
 
 use crate::air::IndoorYear;
-use crate::job::{Catalog, Job, Problem, check, sanitized};
+use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::Length;
 use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
@@ -204,7 +204,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let catalog: &Catalog = &merged;
     let job = &sanitized(&entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
-    let mut problems = check(&entered, catalog, &layouts);
+    let mut problems = check(&Checked { entered: &entered, sanitized: job, catalog, layouts: &layouts });
     let year = IndoorYear::new(&job.air, job.logged.as_ref(), &catalog.stations);
 
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());

@@ -223,7 +223,7 @@ fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
         people: plan.crew,
         day: plan.day,
-        coats: plan.usable_coats(),
+        coats: plan.coats,
         weekends: plan.weekends,
         first: first.weekday().to_monday_zero_offset().unsigned_abs().into(),
     }

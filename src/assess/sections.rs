@@ -6,7 +6,8 @@ use rayon::prelude::*;
 
 use crate::air::IndoorYear;
 use crate::cause::{AgainstMarks, InstallMoisture, OriginInputs, against_marks, install_moisture};
-use crate::job::{Catalog, Job, Place, Problem, Severity};
+use crate::job::fields::{self, At, Field};
+use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
     smallest_class, stack, target, widest_board,
@@ -392,75 +393,49 @@ pub(super) fn physical_problems(
     joints: &[JointState],
     layouts: &[SurfaceLayout],
 ) -> Vec<Problem> {
-    let mut assessment = Vec::new();
-    for (index, state) in sections.iter().enumerate() {
-        let place = || Place::Section(state.surface, state.section);
-        if state.origin.is_some_and(|origin| origin.beyond_drying) {
-            assessment.push(Problem::new(
-                Severity::Warning,
-                place(),
-                format!("Its mean gap of {} is more than drying from green explains", state.gaps.mean.show(job.units)),
-                "Look for another cause: a leak, boards wetted and crushed, boards bonded in groups, framing that moved",
-            ));
-        }
-        if state.settled.is_sealed_off() {
-            assessment.push(Problem::new(
-                Severity::Warning,
-                place(),
-                "Its coating lets nothing through and its backs lie tight: by that, its moisture never changes",
-                "Check the coating and what is behind the boards; no paint is that tight",
-            ));
-        }
-        let board = &job.surfaces[state.surface].sections[state.section].board;
-        if let Some(tongue) = board.tongue().filter(|tongue| state.year_gap.1 > *tongue) {
-            assessment.push(Problem::new(
-                Severity::Warning,
-                place(),
-                format!(
-                    "At the driest its joints open to {}, past the tongue's {}",
-                    state.year_gap.1.show(job.units),
-                    tongue.show(job.units)
-                ),
-                "Sealant alone will not do there: the boards come apart. Compare replacing them",
-            ));
-        }
-        if state.is_wetted() {
-            assessment.push(Problem::new(
-                Severity::Warning,
-                place(),
-                format!(
-                    "Its boards are at {}, this room keeps them below {}",
-                    state.now.moisture.mean.show(),
-                    state.settled.extremes().1.show()
-                ),
-                "Find where the water comes from before sealing; seal when they are dry",
-            ));
-        }
-        let pushing: Vec<&JointState> = joints
-            .iter()
-            .filter(|j| {
-                j.section == Some(index) && j.gap.is_some_and(|g| g.measured) && j.push > Length::mm(0.5)
-            })
-            .collect();
-        if let Some(worst) = pushing.iter().max_by(|a, b| a.push.to_m().total_cmp(&b.push.to_m())) {
-            let label = &layouts[worst.surface].joints[worst.joint].label;
-            assessment.push(Problem::new(
-                Severity::Note,
-                place(),
-                format!(
-                    "{} in the humid season and the boards push; most at {label}, by {}",
-                    if pushing.len() == 1 {
-                        "1 measured joint closes".to_owned()
-                    } else {
-                        format!("{} measured joints close", pushing.len())
-                    },
-                    worst.push.show(job.units)
-                ),
-                "Expect tight joints, perhaps crushed edges or popped nails there, and leave them unsealed",
-            ));
-        }
+    let of_section = |(index, state): (usize, &SectionState)| {
+        let at = At(state.surface, state.section);
+        let found = section_problems(job, state).into_iter().chain(pushes(index, joints, layouts));
+        found.map(move |(field, fault)| Problem::new(Place::Field(field, at), fault)).collect::<Vec<_>>()
+    };
+    sections.iter().enumerate().flat_map(of_section).collect()
+}
+
+fn section_problems(job: &Job, state: &SectionState) -> Vec<(&'static Field, SectionFault)> {
+    let mut found = Vec::new();
+    if state.origin.is_some_and(|origin| origin.beyond_drying) {
+        found.push((&fields::SECTION_NAME, SectionFault::BeyondDrying { gap: state.gaps.mean }));
     }
-    assessment
+    if state.settled.is_sealed_off() {
+        found.push((&fields::FINISH, SectionFault::SealedOff));
+    }
+    let board = &job.surfaces[state.surface].sections[state.section].board;
+    let gap = state.year_gap.1;
+    if let Some(tongue) = board.tongue().filter(|tongue| gap > *tongue) {
+        found.push((&fields::OVERALL_WIDTH, SectionFault::OpensPastTongue { gap, tongue }));
+    }
+    if state.is_wetted() {
+        let (moisture, wettest) = (state.now.moisture.mean, state.settled.extremes().1);
+        found.push((&fields::SECTION_NAME, SectionFault::Wetted { moisture, wettest }));
+    }
+    found
+}
+
+/// Measured joints of a section that close in the humid season and push.
+fn pushes(
+    section: usize,
+    joints: &[JointState],
+    layouts: &[SurfaceLayout],
+) -> Option<(&'static Field, SectionFault)> {
+    let pushing = |joint: &&JointState| {
+        joint.section == Some(section)
+            && joint.gap.is_some_and(|gap| gap.measured)
+            && joint.push > Length::mm(0.5)
+    };
+    let pushing: Vec<&JointState> = joints.iter().filter(pushing).collect();
+    let worst = pushing.iter().max_by(|a, b| a.push.to_m().total_cmp(&b.push.to_m()))?;
+    let most = layouts[worst.surface].joints[worst.joint].label.clone();
+    Some((&fields::SECTION_NAME, SectionFault::Pushes { joints: pushing.len(), most, push: worst.push }))
 }
 
 /// Days from the install to the visit, if it is known and not after it.

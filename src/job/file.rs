@@ -7,9 +7,12 @@ use std::path::{Path, PathBuf};
 use serde::Deserialize;
 
 use super::document::{Job, VERSION};
+use super::json_text::{self, JSON, is_json};
 use super::lenient;
 use super::price_file::read_prices;
-use super::problem::{Place, Problem, Severity};
+use super::problem::{FileFault, Place, Problem};
+use super::ron_text::{self, RON, lenient};
+use super::unknown;
 
 /// No job comes near this; a larger file is something else.
 const LARGEST: u64 = 8 * 1024 * 1024;
@@ -115,24 +118,18 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     if found > VERSION {
         return Err(found);
     }
-    let (mut job, mut cuts) = lenient::read(text);
+    let format = if is_json(text) { &JSON } else { &RON };
+    let (mut job, mut cuts) = lenient::read(text, format);
     // Whatever it was written by, in memory it is of the present form.
     job.version = VERSION;
     // What a newer program or a hand has added is kept, and written again.
     let kept = cuts.extract_if(.., |cut| cut.unknown.is_some()).filter_map(|cut| cut.unknown);
-    job.unknown = kept.map(|field| field.trim().trim_end_matches(',').trim_end().to_owned()).collect();
+    job.unknown = kept.flat_map(|field| unknown::read(&field)).collect();
     let problem = |cut: lenient::Cut| {
         let place = Place::File { line: cut.line, column: cut.column };
-        let what = format!("{}; “{}” was left out", cut.reason, cut.text);
-        Problem::new(Severity::Error, place, what, "Enter it again, or mend the file and open it again")
+        Problem::new(place, FileFault::LeftOut { reason: cut.reason, text: cut.text })
     };
     Ok(Loaded { job, problems: cuts.into_iter().map(problem).collect() })
-}
-
-/// How files are read: a value that may be missing can stand there with or without `Some` around it,
-/// as the first files had it and as people write it.
-pub(super) fn lenient() -> ron::Options {
-    ron::Options::default().with_default_extension(ron::extensions::Extensions::IMPLICIT_SOME)
 }
 
 /// The version a text says it is of; the present one if it does not say.
@@ -147,35 +144,48 @@ fn version(text: &str) -> u32 {
             Self { version: VERSION }
         }
     }
-    if let Ok(head) = lenient().from_str::<Head>(text) {
-        return head.version;
+    let head = if is_json(text) { serde_json::from_str(text).ok() } else { lenient().from_str(text).ok() };
+    if let Some(Head { version }) = head {
+        return version;
     }
     // A broken file may still say it, in the first line that starts with the word.
-    let line = text.lines().find_map(|line| line.trim().strip_prefix("version:"));
-    line.and_then(|rest| rest.trim().trim_end_matches(',').parse().ok()).unwrap_or(VERSION)
+    let said = |line: &str| {
+        let rest = line.trim().strip_prefix("version").or_else(|| line.trim().strip_prefix("\"version\""));
+        rest.and_then(|rest| rest.trim_start().strip_prefix(':')).map(str::to_owned)
+    };
+    text.lines()
+        .find_map(said)
+        .and_then(|rest| rest.trim().trim_end_matches(',').parse().ok())
+        .unwrap_or(VERSION)
 }
 
-/// The job as the text of its file.
+/// The job as the text of its file, in RON.
 ///
 /// # Errors
 /// If the job cannot be serialized.
 pub fn write(job: &Job) -> Result<String, SaveError> {
-    let style = ron::ser::PrettyConfig::new().depth_limit(4).struct_names(true);
-    let mut text = ron::ser::to_string_pretty(&Job { version: VERSION, ..job.clone() }, style)?;
-    for field in &job.unknown {
-        let end = text.rfind(')').unwrap_or(text.len());
-        text.insert_str(end, &format!("    {field},\n"));
-    }
-    Ok(text + "\n")
+    let text = ron_text::write(&Job { version: VERSION, ..job.clone() })?;
+    Ok(ron_text::with_fields(text, &unknown::as_ron(&job.unknown)?))
+}
+
+/// The job as the text of its file, in JSON.
+///
+/// # Errors
+/// If the job cannot be put into words.
+pub fn write_json(job: &Job) -> Result<String, SaveError> {
+    let written = json_text::write(&Job { version: VERSION, ..job.clone() }, unknown::as_json(&job.unknown));
+    written.map_err(|error| SaveError::Unserializable(ron::Error::Message(error.to_string())))
 }
 
 /// Saves a job. The text goes to a temporary file beside it, is forced to disk, and takes the
-/// file's name in one step; the version before is kept beside it as `NAME.bak`.
+/// file's name in one step; the version before is kept beside it as `NAME.bak`. A name that ends in
+/// `.json` is written as JSON, any other as RON.
 ///
 /// # Errors
 /// If the system refuses; the file is then as it was.
 pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
-    let text = write(job)?;
+    let json = path.extension().is_some_and(|extension| extension.eq_ignore_ascii_case("json"));
+    let text = if json { write_json(job)? } else { write(job)? };
     write_whole(text.as_bytes(), path, true)
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }

@@ -1,5 +1,7 @@
 //! Getting what can be got out of a broken job file.
 //!
+//! Works on RON and JSON alike: both are lists and structs of named values, parted by commas.
+//!
 //! The reader stops at the first thing it cannot take and says where. Pieces around that place are
 //! tried: the field, the element of a list, the line, the line before, wider elements. The one
 //! that costs least is left out, by what it takes with it and what stays unread; then the next
@@ -9,7 +11,7 @@
 use std::ops::Range;
 
 use super::document::Job;
-use super::file::lenient;
+use super::problem::Unread;
 
 /// A file with more broken pieces than this is not a job.
 const MOST_CUTS: usize = 100;
@@ -24,8 +26,8 @@ pub(super) struct Cut {
     pub line: usize,
     /// Column of the fault, from 1.
     pub column: usize,
-    /// What the reader said of it.
-    pub reason: String,
+    /// What the reader met.
+    pub reason: Unread,
     /// The text that was left out, shortened.
     pub text: String,
     /// The whole text, if it is a field of the job that this program does not know.
@@ -33,15 +35,30 @@ pub(super) struct Cut {
 }
 
 /// A fault of the reader.
-struct Fault {
-    line: usize,
-    column: usize,
-    at: usize,
-    reason: String,
+pub(super) struct Fault {
+    /// Line from 1.
+    pub line: usize,
+    /// Column from 1.
+    pub column: usize,
+    /// Offset in the text, in bytes.
+    pub at: usize,
+    /// What the reader met.
+    pub reason: Unread,
+}
+
+impl Fault {
     /// Whether a struct lacks a field it cannot do without.
-    lacks_figure: bool,
-    /// Whether a field is not known.
-    unknown: bool,
+    const fn lacks_figure(&self) -> bool {
+        matches!(self.reason, Unread::MissingField(_))
+    }
+}
+
+/// A format of job files.
+pub(super) struct Format {
+    /// Reads a job, up to the first fault.
+    pub read: fn(&str) -> Result<Job, Fault>,
+    /// Whether a comma may stand after the last element of a list.
+    pub trailing_comma: bool,
 }
 
 /// A piece to leave out, and the brackets to put in its place where the text ends inside it.
@@ -51,7 +68,8 @@ struct Piece {
 }
 
 /// Reads a job, leaving out what cannot be read. An empty list says that all of it was read.
-pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
+pub(super) fn read(text: &str, format: &Format) -> (Job, Vec<Cut>) {
+    let attempt = format.read;
     let mut text = text.to_owned();
     let mut cuts: Vec<Cut> = Vec::new();
     let mut fault = match attempt(&text) {
@@ -59,7 +77,7 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
         Err(fault) => fault,
     };
     while cuts.len() < MOST_CUTS {
-        if let Some((shorter, field)) = unknown_field(&text, &fault) {
+        if let Some((shorter, field)) = unknown_field(&text, &fault, format) {
             let (line, column, reason) = (fault.line, fault.column, fault.reason);
             cuts.push(Cut { line, column, reason, text: shortened(&field), unknown: Some(field) });
             text = shorter;
@@ -75,11 +93,11 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
         let tried = pieces(&text, fault.at).into_iter().filter_map(|piece| {
             let taken = piece.range.len();
             let left_out = text[piece.range.clone()].to_owned();
-            let shorter = without(&text, &piece);
+            let shorter = without(&text, &piece, format);
             let outcome = attempt(&shorter);
             let still = match &outcome {
                 Ok(_) => 0,
-                Err(next) if next.lacks_figure || shorter.len() - next.at >= unread => return None,
+                Err(next) if next.lacks_figure() || shorter.len() - next.at >= unread => return None,
                 Err(next) => shorter.len() - next.at,
             };
             Some((still + price * taken, shorter, left_out, outcome))
@@ -110,36 +128,27 @@ pub(super) fn read(text: &str) -> (Job, Vec<Cut>) {
 }
 
 /// The text without a field of the job itself that is not known, and the field.
-fn unknown_field(text: &str, fault: &Fault) -> Option<(String, String)> {
+fn unknown_field(text: &str, fault: &Fault, format: &Format) -> Option<(String, String)> {
     let levels = levels(text, fault.at);
-    if !fault.unknown || levels.len() != 1 {
+    if !matches!(fault.reason, Unread::UnknownField(_)) || levels.len() != 1 {
         return None;
     }
     let piece = element(text, fault.at, &levels, 0);
     let field = text[piece.range.clone()].to_owned();
-    (piece.closing.is_empty() && !field.is_empty()).then(|| (without(text, &piece), field))
-}
-
-fn attempt(text: &str) -> Result<Job, Fault> {
-    lenient().from_str::<Job>(text).map_err(|error| {
-        let (line, column) = (error.span.start.line, error.span.start.col);
-        Fault {
-            line,
-            column,
-            at: offset(text, line, column),
-            reason: error.code.to_string(),
-            lacks_figure: matches!(error.code, ron::Error::MissingStructField { .. }),
-            unknown: matches!(error.code, ron::Error::NoSuchStructField { .. }),
-        }
-    })
+    (piece.closing.is_empty() && !field.is_empty()).then(|| (without(text, &piece, format), field))
 }
 
 /// The text without a piece. Line breaks stay, so that later faults keep their line numbers.
-fn without(text: &str, piece: &Piece) -> String {
+fn without(text: &str, piece: &Piece, format: &Format) -> String {
     let left_out = &text[piece.range.clone()];
     let breaks: String = left_out.chars().filter(|c| *c == '\n').collect();
     let mut shorter = text.to_owned();
     shorter.replace_range(piece.range.clone(), &(breaks + &piece.closing));
+    let before = shorter[..piece.range.start].trim_end().len();
+    let closes = shorter[piece.range.start..].trim_start().starts_with([']', '}']);
+    if !format.trailing_comma && closes && shorter[..before].ends_with(',') {
+        shorter.replace_range(before - 1..before, " ");
+    }
     shorter
 }
 
@@ -148,7 +157,7 @@ fn shortened(text: &str) -> String {
 }
 
 /// Byte offset of a line and column, both from 1.
-fn offset(text: &str, line: usize, column: usize) -> usize {
+pub(super) fn offset(text: &str, line: usize, column: usize) -> usize {
     let start: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
     let rest = &text[start.min(text.len())..];
     let at = rest.char_indices().nth(column.saturating_sub(1)).map_or(rest.len(), |(at, _)| at);

@@ -10,21 +10,27 @@ mod demo;
 mod document;
 pub mod fields;
 pub mod file;
+mod json_text;
 mod lenient;
 mod letterhead;
 mod price_book;
 mod price_file;
 mod problem;
+mod ron_text;
 mod sanitized;
+mod unknown;
 
 pub use catalog::Catalog;
-pub use check::check;
+pub use check::{Checked, check};
 pub use demo::demo_job;
 pub use document::{Job, VERSION};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
-pub use price_book::{CatalogBoard, Difference, PriceBook};
+pub use price_book::{CatalogBoard, Difference, EntryFault, EntryFigure, PriceBook};
 pub use price_file::{
     PriceFileError, RateLearned, jobs_in, learn_rates, load_prices, read_prices, save_prices,
 };
-pub use problem::{Place, Problem, Severity};
+pub use problem::{
+    BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,
+    RangeFault, ReadingFault, SectionFault, Severity, Unread,
+};
 pub use sanitized::sanitized;

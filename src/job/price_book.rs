@@ -1,16 +1,16 @@
 //! The figures a job goes by, kept with the job, and a user's own shelf in a file.
 
 use std::borrow::Cow;
-use std::fmt::Display;
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::catalog::Catalog;
+use super::fields::{self, Field};
 use super::letterhead::Contractor;
 use crate::joint::Sealant;
-use crate::measure::Money;
+use crate::measure::{Money, ThreePoint};
 use crate::repair::{Material, Outcome, Paint, Prices, RepairMethod, Step, Task};
 use crate::surface::BoardSpec;
 
@@ -55,16 +55,99 @@ trait Entry: Clone + Serialize {
     fn key(&self) -> String;
     /// By what people know it.
     fn name(&self) -> String;
-    /// What keeps it from being used: the value and the rule.
-    fn fault(&self) -> Option<String>;
+    /// What keeps it from being used.
+    fn fault(&self) -> Option<EntryFault>;
 }
 
-fn outside(what: &str, value: impl Display, rule: &str) -> Option<String> {
-    Some(format!("{what} {value} is not {rule}"))
+/// What keeps an entry of the price book from being used.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum EntryFault {
+    /// A figure is out of its range.
+    OutOfRange {
+        /// Which.
+        figure: EntryFigure,
+        /// The figure, in the unit of its kind.
+        value: f64,
+        /// The least it can be.
+        low: f64,
+        /// The most it can be.
+        high: f64,
+    },
+    /// It is sold in no pack or can.
+    NoPack,
+    /// Its minutes are not above 0, or do not rise from least to most.
+    MinutesOutOfOrder(ThreePoint),
+    /// A method has no task among its steps.
+    NoTask,
+    /// A method that mends joints has fewer than three tasks.
+    TooFewTasks,
 }
 
-fn bad_price(price: Money) -> Option<String> {
-    (price < Money::ZERO).then(|| outside("a price of", price.show(""), "0 or more")).flatten()
+/// A figure of an entry of the price book.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EntryFigure {
+    /// What a sealant may be stretched, percent of its width.
+    Stretch,
+    /// What a sealant may be squeezed, percent of its width.
+    Squeeze,
+    /// What is left when it has dried, percent by volume.
+    Solids,
+    /// What of a paint reaches the wood, percent.
+    Transfer,
+    /// Until a sealant may be painted, hours.
+    Cure,
+    /// Until the next coat, hours.
+    Recoat,
+    /// Dry film of a coat, micrometers.
+    Film,
+    /// What a pack or can holds, liters.
+    Pack,
+    /// A price, units of money.
+    Price,
+    /// What a piece is enough for, in the unit of the material.
+    Coverage,
+    /// What a batch of a task is, in the unit of the task.
+    Batch,
+}
+
+impl EntryFigure {
+    /// As a key to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Stretch => "stretch",
+            Self::Squeeze => "squeeze",
+            Self::Solids => "solids",
+            Self::Transfer => "transfer",
+            Self::Cure => "cure",
+            Self::Recoat => "recoat",
+            Self::Film => "film",
+            Self::Pack => "pack",
+            Self::Price => "price",
+            Self::Coverage => "coverage",
+            Self::Batch => "batch",
+        }
+    }
+
+    /// The least and the most it can be.
+    pub const fn range(self) -> (f64, f64) {
+        match self {
+            Self::Stretch | Self::Squeeze => (0.0, 200.0),
+            Self::Solids | Self::Transfer => (5.0, 100.0),
+            Self::Cure => (0.0, 2000.0),
+            Self::Recoat => (0.0, 500.0),
+            Self::Film => (1.0, 1000.0),
+            Self::Pack => (0.01, 1000.0),
+            Self::Price => (0.0, 1e6),
+            Self::Coverage | Self::Batch => (1e-4, 1e6),
+        }
+    }
+
+    /// The fault of a figure that is out of its range.
+    fn fault(self, value: f64) -> Option<EntryFault> {
+        let (low, high) = self.range();
+        let fault = EntryFault::OutOfRange { figure: self, value, low, high };
+        (!(low..=high).contains(&value)).then_some(fault)
+    }
 }
 
 impl Entry for CatalogBoard {
@@ -74,7 +157,7 @@ impl Entry for CatalogBoard {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
+    fn fault(&self) -> Option<EntryFault> {
         None
     }
 }
@@ -86,25 +169,19 @@ impl Entry for Sealant {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
-        let pct = [("stretch", self.stretch), ("squeeze", self.squeeze)];
-        let class = pct.into_iter().find(|(_, limit)| !(0.0..=200.0).contains(&limit.to_pct()));
-        match class {
-            Some((what, limit)) => outside(what, limit.show(), "between 0 and 200 %"),
-            None if !(5.0..=100.0).contains(&self.solids.to_pct()) => {
-                outside("solids of", self.solids.show(), "between 5 and 100 %")
-            }
-            None if !(0.0..=2000.0).contains(&self.cure.to_h()) => {
-                outside("curing for", self.cure.show(), "between 0 and 2000 h")
-            }
-            None if self.packs.is_empty() => Some("it is sold in no pack".to_owned()),
-            None => self.packs.iter().find_map(|pack| match pack.holds.to_litres() {
-                litres if !(0.01..=1000.0).contains(&litres) => {
-                    outside("a pack of", format!("{litres} l"), "between 0.01 and 1000 l")
-                }
-                _ => bad_price(pack.price),
-            }),
-        }
+    fn fault(&self) -> Option<EntryFault> {
+        let pack = |pack: &crate::joint::Pack| {
+            EntryFigure::Pack
+                .fault(pack.holds.to_litres())
+                .or_else(|| EntryFigure::Price.fault(pack.price.to_units()))
+        };
+        EntryFigure::Stretch
+            .fault(self.stretch.to_pct())
+            .or_else(|| EntryFigure::Squeeze.fault(self.squeeze.to_pct()))
+            .or_else(|| EntryFigure::Solids.fault(self.solids.to_pct()))
+            .or_else(|| EntryFigure::Cure.fault(self.cure.to_h()))
+            .or_else(|| self.packs.is_empty().then_some(EntryFault::NoPack))
+            .or_else(|| self.packs.iter().find_map(pack))
     }
 }
 
@@ -115,29 +192,17 @@ impl Entry for Paint {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
-        let (solids, transfer) = (self.solids.to_pct(), self.transfer.to_pct());
-        match self {
-            _ if !(5.0..=100.0).contains(&solids) => {
-                outside("solids of", self.solids.show(), "between 5 and 100 %")
-            }
-            _ if !(5.0..=100.0).contains(&transfer) => {
-                outside("transfer of", self.transfer.show(), "between 5 and 100 %")
-            }
-            _ if !(1.0..=1000.0).contains(&self.film) => {
-                outside("a film of", self.film, "between 1 and 1000 µm")
-            }
-            _ if !(0.0..=500.0).contains(&self.recoat.to_h()) => {
-                outside("drying for", self.recoat.show(), "between 0 and 500 h")
-            }
-            _ if self.cans.is_empty() => Some("it is sold in no can".to_owned()),
-            _ => self.cans.iter().find_map(|(litres, price)| match litres {
-                litres if !(0.01..=1000.0).contains(litres) => {
-                    outside("a can of", format!("{litres} l"), "between 0.01 and 1000 l")
-                }
-                _ => bad_price(*price),
-            }),
-        }
+    fn fault(&self) -> Option<EntryFault> {
+        let can = |(liters, price): &(f64, Money)| {
+            EntryFigure::Pack.fault(*liters).or_else(|| EntryFigure::Price.fault(price.to_units()))
+        };
+        EntryFigure::Solids
+            .fault(self.solids.to_pct())
+            .or_else(|| EntryFigure::Transfer.fault(self.transfer.to_pct()))
+            .or_else(|| EntryFigure::Film.fault(self.film))
+            .or_else(|| EntryFigure::Recoat.fault(self.recoat.to_h()))
+            .or_else(|| self.cans.is_empty().then_some(EntryFault::NoPack))
+            .or_else(|| self.cans.iter().find_map(can))
     }
 }
 
@@ -148,11 +213,8 @@ impl Entry for Material {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
-        match self.holds {
-            holds if !(1e-4..=1e6).contains(&holds) => outside("a piece for", holds, "above 0"),
-            _ => bad_price(self.price),
-        }
+    fn fault(&self) -> Option<EntryFault> {
+        EntryFigure::Coverage.fault(self.holds).or_else(|| EntryFigure::Price.fault(self.price.to_units()))
     }
 }
 
@@ -163,25 +225,11 @@ impl Entry for Task {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
-        let ThreePointText(minutes) = ThreePointText::of(self);
-        match self {
-            _ if !self.minutes.is_in_order() || self.minutes.likely <= 0.0 => {
-                outside("minutes", minutes, "above 0 and rising from least to most")
-            }
-            _ if !(1e-4..=1e6).contains(&self.batch) => outside("a batch of", self.batch, "above 0"),
-            _ => None,
-        }
-    }
-}
-
-/// Three points as people read them.
-struct ThreePointText(String);
-
-impl ThreePointText {
-    fn of(task: &Task) -> Self {
-        let minutes = task.minutes;
-        Self(format!("{}, {}, {}", minutes.low, minutes.likely, minutes.high))
+    fn fault(&self) -> Option<EntryFault> {
+        let rises = self.minutes.is_in_order() && self.minutes.likely > 0.0;
+        (!rises)
+            .then_some(EntryFault::MinutesOutOfOrder(self.minutes))
+            .or_else(|| EntryFigure::Batch.fault(self.batch))
     }
 }
 
@@ -192,13 +240,11 @@ impl Entry for RepairMethod {
     fn name(&self) -> String {
         self.name.clone()
     }
-    fn fault(&self) -> Option<String> {
+    fn fault(&self) -> Option<EntryFault> {
         let tasks = self.steps.iter().filter(|step| matches!(step, Step::Do(_) | Step::Coats(_)));
         match tasks.count() {
-            0 => Some("it has no task among its steps".to_owned()),
-            count if count < 3 && self.outcome != Outcome::Unchanged => {
-                Some("it mends the joints in fewer than three tasks: no way does".to_owned())
-            }
+            0 => Some(EntryFault::NoTask),
+            count if count < 3 && self.outcome != Outcome::Unchanged => Some(EntryFault::TooFewTasks),
             _ => None,
         }
     }
@@ -233,13 +279,20 @@ impl PriceBook {
         }
     }
 
-    /// Every entry that cannot be used, with the value and the rule it breaks.
-    pub fn faults(&self) -> Vec<(String, String)> {
-        fn of<T: Entry>(entries: &[T]) -> impl Iterator<Item = (String, String)> {
-            entries.iter().filter_map(|entry| Some((entry.name(), entry.fault()?)))
+    /// Every entry that cannot be used: the field of its list, its name, and what is wrong with it.
+    pub fn faults(&self) -> Vec<(&'static Field, String, EntryFault)> {
+        fn of<T: Entry>(
+            field: &'static Field,
+            entries: &[T],
+        ) -> impl Iterator<Item = (&'static Field, String, EntryFault)> {
+            entries.iter().filter_map(move |entry| Some((field, entry.name(), entry.fault()?)))
         }
-        let things = of(&self.sealants).chain(of(&self.paints)).chain(of(&self.materials));
-        things.chain(of(&self.tasks)).chain(of(&self.methods)).collect()
+        let things = of(&fields::BOOK_SEALANTS, &self.sealants).chain(of(&fields::BOOK_PAINTS, &self.paints));
+        let things = things.chain(of(&fields::BOOK_MATERIALS, &self.materials));
+        things
+            .chain(of(&fields::BOOK_TASKS, &self.tasks))
+            .chain(of(&fields::BOOK_METHODS, &self.methods))
+            .collect()
     }
 
     /// What differs from `then`, entry by entry and figure by figure.
@@ -331,7 +384,7 @@ fn put<T: Entry>(catalog: &mut Vec<T>, own: &[T]) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::{Percent, ThreePoint};
+    use crate::measure::Percent;
 
     #[test]
     fn a_jobs_own_figures_go_before_the_shelfs() {

@@ -38,7 +38,7 @@ pub fn load_prices(path: &Path) -> Result<PriceBook, PriceFileError> {
 /// # Errors
 /// Line, column and what is wrong.
 pub fn read_prices(text: &str) -> Result<PriceBook, String> {
-    file::lenient().from_str(text).map_err(|error| error.to_string())
+    super::ron_text::lenient().from_str(text).map_err(|error| error.to_string())
 }
 
 /// Saves a price book, whole or not at all.

@@ -21,6 +21,8 @@ pub enum Quantity {
     Days(u32),
     /// A number of whole years.
     Years(u32),
+    /// A year of the calendar.
+    Year(i16),
     /// A part size or a gap.
     Length(Length),
     /// A length of the size of a room: a bare number typed for it is feet where lengths are in inches.
@@ -54,6 +56,7 @@ impl PartialOrd for Quantity {
             (Self::Count(a), Self::Count(b))
             | (Self::Days(a), Self::Days(b))
             | (Self::Years(a), Self::Years(b)) => a.partial_cmp(b),
+            (Self::Year(a), Self::Year(b)) => a.partial_cmp(b),
             (Self::Length(a), Self::Length(b)) | (Self::RoomLength(a), Self::RoomLength(b)) => {
                 a.partial_cmp(b)
             }
@@ -81,6 +84,7 @@ impl Quantity {
                 Units::Millimeters => plain_number(grams, 2),
             },
             Self::Count(count) | Self::Days(count) | Self::Years(count) => count.to_string(),
+            Self::Year(year) => year.to_string(),
             Self::Length(length) | Self::RoomLength(length) => length.show(units),
             Self::Percent(percent) => plain_number(percent.to_pct(), 2),
             Self::Moisture(moisture) => plain_number(moisture.to_pct(), 1),
@@ -111,6 +115,7 @@ impl Quantity {
             Self::Count(_) => Self::Count(whole(text)?),
             Self::Days(_) => Self::Days(whole(text)?),
             Self::Years(_) => Self::Years(whole(text)?),
+            Self::Year(_) => Self::Year(i16::try_from(whole(text)?).unwrap_or(i16::MAX)),
             Self::Length(_) => Self::Length(parse_length(text, units)?),
             Self::RoomLength(_) => Self::RoomLength(parse_room_length(text, units)?),
             Self::Percent(_) => Self::Percent(Percent::pct(number()?)),

@@ -55,7 +55,7 @@ pub(super) fn data(assessment: &Assessment) -> Value {
         "again": site::again(assessment),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|p| p.severity != Severity::Note)
-            .map(|p| format!("{}: {}.", p.place.words(job), p.what)).collect::<Vec<_>>(),
+            .map(|p| format!("{}: {}", p.place(job, said), p.what(said))).collect::<Vec<_>>(),
         "missing": assessment.answer.missing.iter().map(|entry| answer::missing(assessment, *entry, said)).collect::<Vec<_>>(),
     })
 }

@@ -235,7 +235,7 @@ fn plan(assessment: &Assessment, option: &RepairOption) -> Vec<String> {
             let mut said = vec![format!(
                 "We scrape out the old sealant, prime the bare edges, seal {run} of joint with a {} sealant and give the whole surface {}. The V between the boards stays visible.",
                 job.plan.sealant.to_lowercase(),
-                count(job.plan.usable_coats() as usize, "coat of paint", "coats of paint"),
+                count(crate::job::sanitized(job).plan.coats as usize, "coat of paint", "coats of paint"),
             )];
             let day = show_date(date_after(job, assessment.seal_day));
             said.push(match (&assessment.season, job.plan.seal_on) {

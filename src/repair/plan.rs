@@ -373,13 +373,6 @@ pub struct Plan {
     pub callback: CallbackRule,
 }
 
-impl Plan {
-    /// The coats that are reckoned with: more than ten are a slip of the finger.
-    pub fn usable_coats(&self) -> u32 {
-        self.coats.min(10)
-    }
-}
-
 impl Default for Plan {
     fn default() -> Self {
         Self {

@@ -173,7 +173,7 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     };
     lines.extend(paint_lines(inputs.primer, primed, inputs.plan));
     if inputs.method.paints() {
-        let coats = f64::from(inputs.plan.usable_coats());
+        let coats = f64::from(inputs.plan.coats);
         lines.extend(paint_lines(inputs.paint, painted * coats, inputs.plan));
     }
     let wanted = inputs.materials.iter().filter(|material| inputs.method.materials.contains(&material.id));

@@ -110,7 +110,7 @@ pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&
 
 fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
     let (plan, visits) = (inputs.plan, inputs.method.visits());
-    let quantity = inputs.quantities.of_task(task.per, visits, plan.usable_coats());
+    let quantity = inputs.quantities.of_task(task.per, visits, plan.coats);
     let batches = if task.batch > 0.0 { quantity / task.batch } else { 0.0 };
     let Rate { minutes, times, basis } = rate(task, inputs);
     let hours = Estimate {
@@ -164,9 +164,9 @@ struct Timed<'a> {
 fn timed<'a>(task: &Task, inputs: &TaskInputs<'a>) -> Option<Timed<'a>> {
     let (trial, run) = (inputs.plan.trial.as_ref()?, inputs.trial_run?);
     let minutes = trial.minutes.map(Minutes::to_minutes)?;
-    let sanitized = task.id == TRIAL_TASK && (0.1..1e5).contains(&minutes) && run > Length::ZERO;
+    let timed = task.id == TRIAL_TASK && minutes > 0.0 && run > Length::ZERO;
     let rest = inputs.quantities.joint_run().to_m() / run.to_m() - 1.0;
-    sanitized.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
+    timed.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
 }
 
 /// A start value put right by one trial.

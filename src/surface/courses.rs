@@ -149,7 +149,7 @@ pub(super) fn too_many_boards(section: &Section, clear: &MultiPolygon, courses: 
 /// Where a course longer than the longest board is butted, staggered by half a board.
 fn butt_positions(section: &Section, course: usize, courses: usize, [left, right]: [f64; 2]) -> Vec<f64> {
     let Some(longest) = section.board.longest.map(Length::to_m) else { return vec![] };
-    if longest < 0.1 || courses_in_boards(longest, courses, right - left) > MOST_PIECES {
+    if longest <= 0.0 || courses_in_boards(longest, courses, right - left) > MOST_PIECES {
         return vec![];
     }
     let mut at = left + if course.is_multiple_of(2) { longest } else { longest / 2.0 };

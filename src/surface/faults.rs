@@ -1,4 +1,4 @@
-//! What is wrong with a drawing, in words that a person can act on.
+//! What is wrong with a drawing.
 
 use std::collections::HashSet;
 
@@ -7,10 +7,10 @@ use geo::{Area as _, BooleanOps as _, BoundingRect as _, Intersects as _, MultiP
 use super::courses::too_many_boards;
 use super::layout::{SectionLayout, SurfaceLayout};
 use super::model::{Divider, Point, Section, Surface, polygon};
-use crate::measure::{Area, Length, Units};
+use crate::measure::{Area, Length};
 
 /// The part of a surface that a fault is in.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Part {
     /// The outline.
     Outline,
@@ -23,58 +23,151 @@ pub enum Part {
 }
 
 /// Something wrong with a drawing.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Fault {
     /// Where.
     pub part: Part,
-    /// Whether the part could not be used at all.
-    pub fatal: bool,
-    /// The value and the rule it breaks.
-    pub what: String,
-    /// The way out.
-    pub fix: String,
+    /// What.
+    pub kind: FaultKind,
 }
 
-/// Areas below this many square metres are nothing.
+/// What can be wrong with a drawing. Names are those that the user gave.
+#[derive(Debug, Clone, PartialEq)]
+pub enum FaultKind {
+    /// The edge has fewer than three corners.
+    TooFewCorners {
+        /// How many it has.
+        corners: usize,
+    },
+    /// The corners enclose no area.
+    NoArea,
+    /// The edge crosses itself.
+    CrossesItself,
+    /// The opening lies outside the outline.
+    OpeningOutside {
+        /// Its name.
+        name: String,
+    },
+    /// The divider covers nothing of the surface.
+    DividerOutside {
+        /// Its name.
+        name: String,
+    },
+    /// The divider ends where boards go on.
+    DividerEndsInside {
+        /// Its name.
+        name: String,
+        /// The section it ends in.
+        section: String,
+    },
+    /// Part of the surface belongs to no section.
+    Bare {
+        /// How much of it.
+        area: Area,
+    },
+    /// Two joints would have the same label.
+    TwoJointsAlike {
+        /// The label.
+        label: String,
+    },
+    /// Nothing of the section is left to board.
+    NothingToBoard {
+        /// Its name.
+        section: String,
+    },
+    /// The section would take more boards than are laid.
+    TooManyBoards {
+        /// Its name.
+        section: String,
+    },
+    /// The longest board would make more boards than are laid.
+    TooManyPieces {
+        /// That length.
+        longest: Length,
+    },
+    /// The section is narrower than one board.
+    NarrowerThanABoard {
+        /// Its name.
+        section: String,
+        /// Width of its boards.
+        face: Length,
+        /// Its extent across them.
+        width: Length,
+    },
+    /// The overall width of the boards is less than their face.
+    NoTongue {
+        /// The overall width.
+        overall: Length,
+        /// The face width.
+        face: Length,
+    },
+    /// Two sections overlap.
+    Overlap {
+        /// The later one.
+        section: String,
+        /// The earlier one.
+        other: String,
+    },
+}
+
+impl FaultKind {
+    /// Whether the part could not be used at all.
+    pub const fn is_fatal(&self) -> bool {
+        match self {
+            Self::TooFewCorners { .. }
+            | Self::NoArea
+            | Self::CrossesItself
+            | Self::TwoJointsAlike { .. }
+            | Self::NothingToBoard { .. }
+            | Self::TooManyBoards { .. } => true,
+            Self::OpeningOutside { .. }
+            | Self::DividerOutside { .. }
+            | Self::DividerEndsInside { .. }
+            | Self::Bare { .. }
+            | Self::TooManyPieces { .. }
+            | Self::NarrowerThanABoard { .. }
+            | Self::NoTongue { .. }
+            | Self::Overlap { .. } => false,
+        }
+    }
+}
+
+/// Areas below this many square meters are nothing.
 const NO_AREA: f64 = 1e-6;
 
 /// Lists what is wrong with `surface`, whose layout is `laid`.
-pub fn faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Fault> {
+pub fn faults(surface: &Surface, laid: &SurfaceLayout) -> Vec<Fault> {
     let mut found = Vec::new();
-    let mut add = |part, fatal, what: String, fix: &str| {
-        found.push(Fault { part, fatal, what, fix: fix.to_owned() });
-    };
-    if let Some(what) = ring_fault(&surface.outline) {
-        add(Part::Outline, true, what, "Give at least three corners, in order around the edge");
+    let mut add = |part, kind| found.push(Fault { part, kind });
+    if let Some(kind) = ring_fault(&surface.outline) {
+        add(Part::Outline, kind);
     }
     let outline = polygon(&surface.outline);
     for (index, opening) in surface.openings.iter().enumerate() {
         let hole = polygon(&opening.corners);
-        if let Some(what) = ring_fault(&opening.corners) {
-            add(Part::Opening(index), true, what, "Give its corners in order");
+        if let Some(kind) = ring_fault(&opening.corners) {
+            add(Part::Opening(index), kind);
         } else if !outline.intersects(&hole) {
-            let what = format!("Opening “{}” lies outside the outline", opening.name);
-            add(Part::Opening(index), false, what, "Move it inside, or take it out");
+            add(Part::Opening(index), FaultKind::OpeningOutside { name: opening.name.clone() });
         }
     }
     for (index, divider) in surface.dividers.iter().enumerate() {
-        let gone = laid.dividers.get(index).is_none_or(|face| face.unsigned_area() < NO_AREA);
-        if gone {
-            let what = format!("Divider “{}” covers nothing of the surface", divider.name);
-            add(Part::Divider(index), false, what, "Give it a width and two ends inside the outline");
+        let name = divider.name.clone();
+        if laid.dividers.get(index).is_none_or(|face| face.unsigned_area() < NO_AREA) {
+            add(Part::Divider(index), FaultKind::DividerOutside { name });
         } else if let Some(section) = ends_inside(divider, laid) {
-            let section = &surface.sections[section].name;
-            let what = format!("Divider “{}” ends inside section “{section}”", divider.name);
-            add(
-                Part::Divider(index),
-                false,
-                what,
-                "It parts nothing there: drag its end to the edge or to another divider",
-            );
+            let section = surface.sections[section].name.clone();
+            add(Part::Divider(index), FaultKind::DividerEndsInside { name, section });
         }
     }
-    found.extend(section_faults(surface, laid, units));
-    found.extend(bare(laid, units));
+    for (index, section) in surface.sections.iter().enumerate() {
+        let part = Part::Section(index);
+        found.extend(
+            section_faults(section, laid.sections.get(index)).into_iter().map(|kind| Fault { part, kind }),
+        );
+    }
+    found.extend(overlaps(surface, laid));
+    found.extend(bare(laid));
     found.extend(twice_named(laid));
     found
 }
@@ -90,140 +183,62 @@ fn ends_inside(divider: &Divider, laid: &SurfaceLayout) -> Option<usize> {
         .position(|section| [from - beyond, to + beyond].iter().any(|end| section.clear.intersects(end)))
 }
 
-/// Part of the surface that no section boards; where a section could not be laid, that is told instead.
-fn bare(laid: &SurfaceLayout, units: Units) -> Option<Fault> {
+/// Part of the surface that no section boards; where a section could not be laid, that is the fault instead.
+fn bare(laid: &SurfaceLayout) -> Option<Fault> {
     const SEEN: Area = Area::m2(0.05);
     let areas = || laid.sections.iter().map(SectionLayout::area);
-    let left = laid.boardable - areas().sum();
+    let area = laid.boardable - areas().sum();
     let all_laid = !laid.sections.is_empty() && areas().all(|area| area.to_m2() >= NO_AREA);
-    (all_laid && left > SEEN).then(|| Fault {
-        part: Part::Outline,
-        fatal: false,
-        what: format!("{} of the surface belongs to no section and has no boards", left.show(units)),
-        fix: "Move the corners of the sections beside it, or cut it out as an opening".to_owned(),
-    })
+    (all_laid && area > SEEN).then_some(Fault { part: Part::Outline, kind: FaultKind::Bare { area } })
 }
 
 /// Joints that share a label, so that a reading could mean either.
 fn twice_named(laid: &SurfaceLayout) -> Option<Fault> {
     let mut seen = HashSet::new();
     let twice = laid.joints.iter().find(|joint| !seen.insert(&joint.label))?;
-    Some(Fault {
-        part: Part::Outline,
-        fatal: true,
-        what: format!("Two joints would both be called “{}”", twice.label),
-        fix: "Rename the section, divider or opening that makes them alike; give it letters, not a number"
-            .to_owned(),
-    })
+    let kind = FaultKind::TwoJointsAlike { label: twice.label.clone() };
+    Some(Fault { part: Part::Outline, kind })
 }
 
-fn ring_fault(corners: &[Point]) -> Option<String> {
+fn ring_fault(corners: &[Point]) -> Option<FaultKind> {
     let shape = polygon(corners);
     if corners.len() < 3 {
-        Some(format!("There are only {} corners", corners.len()))
+        Some(FaultKind::TooFewCorners { corners: corners.len() })
     } else if shape.unsigned_area() < NO_AREA {
-        Some("The corners enclose no area".to_owned())
+        Some(FaultKind::NoArea)
     } else if !shape.is_valid() {
-        Some("The edge crosses itself".to_owned())
+        Some(FaultKind::CrossesItself)
     } else {
         None
     }
 }
 
-fn section_faults(surface: &Surface, laid: &SurfaceLayout, units: Units) -> Vec<Fault> {
+fn section_faults(section: &Section, laid: Option<&SectionLayout>) -> Vec<FaultKind> {
+    if let Some(kind) = section.region.as_deref().and_then(ring_fault) {
+        return vec![kind];
+    }
     let mut found = Vec::new();
-    for (index, section) in surface.sections.iter().enumerate() {
-        let mut add = |fatal, what: String, fix: &str| {
-            found.push(Fault { part: Part::Section(index), fatal, what, fix: fix.to_owned() });
-        };
-        if let Some(what) = section.region.as_deref().and_then(ring_fault) {
-            add(true, what, "Give at least three corners, in order around the edge");
-            continue;
-        }
-        board_faults(section, units, &mut add);
-        let Some(part) = laid.sections.get(index) else { continue };
-        if part.area().to_m2() < NO_AREA {
-            add(
-                true,
-                format!("Section “{}” has no area to board", section.name),
-                "Draw its region inside the outline, clear of dividers and openings",
-            );
-            continue;
-        }
-        if part.courses == 0 {
-            add(
-                true,
-                format!("Section “{}” would need more boards than can be drawn", section.name),
-                "Check the face width",
-            );
-        }
-        if too_many_boards(section, &part.clear, part.courses) {
-            let longest = section.board.longest.unwrap_or_default().show(units);
-            add(
-                false,
-                format!("A longest board of {longest} makes more boards than can be drawn"),
-                "Type the stock length, or leave it empty; courses are laid whole until then",
-            );
-        }
-        if let Some(width) = narrower_than_a_board(section, &part.clear) {
-            let what = format!(
-                "The boards of section “{}” are {} wide, the section only {}",
-                section.name,
-                section.board.face_width.show(units),
-                width.show(units)
-            );
-            add(false, what, "Check the face width and the direction; one ripped board is laid");
-        }
-    }
-    found.extend(overlaps(surface, laid));
-    found
-}
-
-fn board_faults(section: &Section, units: Units, add: &mut impl FnMut(bool, String, &str)) {
     let board = &section.board;
-    let shown = |length: Length| length.show(units);
-    if board.face_width <= Length::mm(1.0) {
-        add(
-            true,
-            format!("Face width {} is too small for a board", shown(board.face_width)),
-            "Type the width that shows, such as 5-1/8 in",
-        );
+    let (overall, face) = (board.overall_width, board.face_width);
+    if overall < face {
+        found.push(FaultKind::NoTongue { overall, face });
     }
-    if board.overall_width < board.face_width {
-        let what = format!(
-            "Overall width {} is less than the face width {}",
-            shown(board.overall_width),
-            shown(board.face_width)
-        );
-        add(false, what, "The overall width includes the tongue");
+    let Some(laid) = laid else { return found };
+    let name = section.name.clone();
+    if laid.area().to_m2() < NO_AREA {
+        found.push(FaultKind::NothingToBoard { section: name });
+        return found;
     }
-    if board.thickness <= Length::ZERO || board.thickness > Length::mm(150.0) {
-        add(
-            false,
-            format!("Thickness {} is not that of a board", shown(board.thickness)),
-            "Type it, such as 3/4 in",
-        );
+    if laid.courses == 0 {
+        found.push(FaultKind::TooManyBoards { section: name.clone() });
     }
-    if board.longest.is_some_and(|longest| longest < Length::m(0.1)) {
-        let what =
-            format!("A longest board of {} is too short to lay", shown(board.longest.unwrap_or_default()));
-        add(false, what, "Type the stock length, or leave it empty; courses are laid whole until then");
+    if too_many_boards(section, &laid.clear, laid.courses) {
+        found.push(FaultKind::TooManyPieces { longest: board.longest.unwrap_or_default() });
     }
-    let v = board.profile.v_leg();
-    if v < Length::ZERO || v * 2.0 > board.face_width {
-        add(
-            false,
-            format!("A V with legs of {} does not fit the board", shown(v)),
-            "Type the leg of one chamfer, such as 1/8 in",
-        );
+    if let Some(width) = narrower_than_a_board(section, &laid.clear) {
+        found.push(FaultKind::NarrowerThanABoard { section: name, face, width });
     }
-    if !(0.0..=90.0).contains(&board.ring_angle.to_degrees()) {
-        add(
-            false,
-            format!("Ring angle {}° is not between 0 and 90", board.ring_angle.to_degrees()),
-            "0 is flat-sawn, 90 quarter-sawn",
-        );
-    }
+    found
 }
 
 /// The section's extent across its boards, if less than one board.
@@ -237,17 +252,11 @@ fn narrower_than_a_board(section: &Section, clear: &MultiPolygon) -> Option<Leng
 fn overlaps(surface: &Surface, laid: &SurfaceLayout) -> Vec<Fault> {
     let mut found = Vec::new();
     for (index, a) in laid.sections.iter().enumerate() {
-        for (other, b) in laid.sections.iter().enumerate().skip(index + 1) {
+        for (later, b) in laid.sections.iter().enumerate().skip(index + 1) {
             if a.clear.intersection(&b.clear).unsigned_area() > 1e-4 {
-                found.push(Fault {
-                    part: Part::Section(other),
-                    fatal: false,
-                    what: format!(
-                        "Section “{}” overlaps section “{}”: boards there are counted twice",
-                        surface.sections[other].name, surface.sections[index].name
-                    ),
-                    fix: "Move a corner of one of them".to_owned(),
-                });
+                let name = |at: usize| surface.sections[at].name.clone();
+                let kind = FaultKind::Overlap { section: name(later), other: name(index) };
+                found.push(Fault { part: Part::Section(later), kind });
             }
         }
     }
@@ -268,37 +277,36 @@ mod tests {
         Surface { outline, sections, dividers, ..Surface::default() }
     }
 
-    fn told(surface: &Surface) -> Vec<(Part, String)> {
-        let found = faults(surface, &layout(surface), Units::Millimeters);
-        found.into_iter().map(|fault| (fault.part, fault.what)).collect()
+    fn found(surface: &Surface) -> Vec<Fault> {
+        faults(surface, &layout(surface))
     }
 
     #[test]
-    fn a_divider_that_ends_inside_a_section_is_told() {
+    fn a_divider_that_ends_inside_a_section_is_found() {
         let mut surface = quarters();
-        assert_eq!(told(&surface), []);
+        assert_eq!(found(&surface), []);
         surface.dividers.truncate(1);
         surface.sections.truncate(1);
         surface.sections[0].region = None;
-        assert_eq!(told(&surface), []);
+        assert_eq!(found(&surface), []);
         let divider = &mut surface.dividers[0];
         divider.to.0 = (divider.from.0 + divider.to.0) / 2.0;
         divider.to.1 = (divider.from.1 + divider.to.1) / 2.0;
-        let (part, what) = told(&surface).pop().expect("a fault");
-        assert_eq!(part, Part::Divider(0));
-        assert!(what.ends_with(&format!("ends inside section “{}”", surface.sections[0].name)), "{what}");
+        let (name, section) = (divider.name.clone(), surface.sections[0].name.clone());
+        let kind = FaultKind::DividerEndsInside { name, section };
+        assert_eq!(found(&surface).pop(), Some(Fault { part: Part::Divider(0), kind }));
     }
 
     #[test]
-    fn a_part_without_boards_is_told_with_its_area() {
+    fn a_part_without_boards_is_found_with_its_area() {
         let mut surface = quarters();
         // The quarter of the first corner loses that corner: a triangle of 0.5 by 0.5 m stays bare.
         let region = surface.sections[0].region.as_mut().expect("a quarter");
         let corner = region.iter().position(|at| *at == Point::m(0.0, 0.0)).expect("the corner");
         region.splice(corner..=corner, [Point::m(0.0, 0.5), Point::m(0.5, 0.0)]);
-        assert_eq!(
-            told(&surface),
-            [(Part::Outline, "0.1 m² of the surface belongs to no section and has no boards".to_owned())]
-        );
+        let [Fault { part: Part::Outline, kind: FaultKind::Bare { area } }] = found(&surface)[..] else {
+            panic!("{:?}", found(&surface));
+        };
+        assert!((area.to_m2() - 0.125).abs() < 1e-6, "{area:?}");
     }
 }

@@ -18,7 +18,7 @@ mod model;
 pub mod outlines;
 pub mod pattern;
 
-pub use faults::{Fault, Part, faults};
+pub use faults::{Fault, FaultKind, Part, faults};
 pub use layout::{Board, Joint, JointKind, SectionLayout, SurfaceLayout, layout};
 pub(crate) use model::outline_polygon;
 pub use model::{

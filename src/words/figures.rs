@@ -205,12 +205,41 @@ impl Figures {
         shown.unwrap_or_else(|| date.strftime("%Y-%m").to_string())
     }
 
+    /// The unit that stands after the entry of a quantity; empty where the figure itself has one, or needs
+    /// none.
+    pub fn unit(&self, quantity: Quantity) -> String {
+        let unit = match (quantity, self.units) {
+            (
+                Quantity::Number(_)
+                | Quantity::Count(_)
+                | Quantity::Year(_)
+                | Quantity::Length(_)
+                | Quantity::RoomLength(_),
+                _,
+            ) => return String::new(),
+            (Quantity::Money(_), _) => return self.currency.to_string(),
+            (Quantity::Percent(_) | Quantity::Moisture(_) | Quantity::Humidity(_), _) => "unit-percent",
+            (Quantity::Days(_), _) => "unit-days",
+            (Quantity::Years(_), _) => "unit-years",
+            (Quantity::Angle(_), _) => "unit-degrees",
+            (Quantity::Hours(_), _) => "unit-hours",
+            (Quantity::Minutes(_), _) => "unit-minutes",
+            (Quantity::Temperature(_), Units::Inches) => "unit-fahrenheit",
+            (Quantity::Temperature(_), Units::Millimeters) => "unit-celsius",
+            (Quantity::MoistureLoad(_), Units::Inches) => "unit-grains-per-cubic-foot",
+            (Quantity::MoistureLoad(_), Units::Millimeters) => "unit-grams-per-cubic-meter",
+        };
+        self.with_unit(unit, String::new()).trim().to_owned()
+    }
+
     /// A figure of any quantity with its unit.
     pub fn quantity(&self, quantity: Quantity) -> String {
         match quantity {
             Quantity::Number(value) => self.number(value, 2),
             Quantity::Count(count) => self.number(count.into(), 0),
             Quantity::Days(days) => self.with_unit("unit-days", self.number(days.into(), 0)),
+            // A year of the calendar is no amount: its digits are not grouped.
+            Quantity::Year(year) => year.to_string(),
             Quantity::Years(years) => self.with_unit("unit-years", self.number(years.into(), 0)),
             Quantity::Length(length) | Quantity::RoomLength(length) => self.length(length),
             Quantity::Percent(percent) => self.percent(percent.to_pct(), 2),

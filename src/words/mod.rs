@@ -15,6 +15,7 @@ pub mod answer;
 mod arg;
 pub mod causes;
 mod entry;
+mod fields;
 mod figures;
 mod files;
 mod follow_up;
@@ -23,6 +24,7 @@ mod language;
 pub mod options;
 mod outlines;
 mod price;
+mod problems;
 
 pub use arg::Arg;
 pub use figures::Figures;

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 use gapwright::assess::assess;
-use gapwright::job::{Catalog, Severity, file};
+use gapwright::job::{Catalog, Fault, FileFault, Severity, file};
 use gapwright::words::{Words, answer};
 
 /// A file of every form that was ever written; none is ever taken out.
@@ -62,7 +62,10 @@ fn what_is_not_known_is_kept() {
     let again = file::read(&written).unwrap();
     assert_eq!(again, loaded);
     let found = assess(again.job.clone(), Catalog::built_in());
-    let notes = found.problems.iter().filter(|problem| problem.what.contains("is not known to this program"));
+    let notes = found
+        .problems
+        .iter()
+        .filter(|problem| matches!(problem.fault, Fault::File(FileFault::UnknownEntry { .. })));
     assert_eq!(notes.count(), 3);
 }
 
@@ -72,5 +75,7 @@ fn what_is_not_known_deeper_down_is_told_of() {
     let text = EARLIER[1].1.replacen("wood: 18.0", "wood: 18.0, mood: Bright", 1);
     let loaded = file::read(&text).unwrap();
     assert_eq!(loaded.problems.len(), 1);
-    assert!(loaded.problems[0].what.contains("mood: Bright"), "{}", loaded.problems[0].what);
+    let left_out = &loaded.problems[0].fault;
+    let Fault::File(FileFault::LeftOut { text, .. }) = left_out else { panic!("{left_out:?}") };
+    assert!(text.contains("mood: Bright"), "{text}");
 }

@@ -339,7 +339,13 @@ fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surfa
     let stroke = Stroke::new(1.6, context.palette.ink);
     painter.arrow(centre - way * 12.0, way * 24.0, stroke);
     let font = FontId::new(12.0, theme::strong_family());
-    painter.text(centre + way * 22.0, Align2::CENTER_CENTER, context.words.text("drawing-north"), font, context.palette.ink);
+    painter.text(
+        centre + way * 22.0,
+        Align2::CENTER_CENTER,
+        context.words.text("drawing-north"),
+        font,
+        context.palette.ink,
+    );
 }
 
 fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {

@@ -93,7 +93,10 @@ fn picture(ui: &mut Ui, context: &mut WindowContext<'_>, photo: &Photo) {
             ui.add(Image::new(texture).max_size(room).shrink_to_fit());
         }
         Some(Err(_)) => {
-            ui.colored_label(context.palette.error, say!(context.words, "photo-unreadable", path = &path.display().to_string()));
+            ui.colored_label(
+                context.palette.error,
+                say!(context.words, "photo-unreadable", path = &path.display().to_string()),
+            );
         }
         None => {
             ui.label(context.words.text("photo-loading"));

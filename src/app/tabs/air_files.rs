@@ -43,7 +43,10 @@ fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let mut keep = true;
     Frame::new().fill(context.palette.raised).corner_radius(6).inner_margin(Margin::same(9)).show(ui, |ui| {
         ui.set_width(ui.available_width());
-        ui.add(Label::new(RichText::new(say!(context.words, "air-confirm", name = &import.name)).strong()).wrap());
+        ui.add(
+            Label::new(RichText::new(say!(context.words, "air-confirm", name = &import.name)).strong())
+                .wrap(),
+        );
         let headings = headings(&import.guess.columns, context.words);
         let LoggerGuess { format, rooms, .. } = &mut import.guess;
         columns(ui, context.words, format, &headings, rooms);

@@ -8,7 +8,8 @@ use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::pick::Purpose;
 use crate::app::widgets::{remark, term};
-use crate::job::{Job, Place};
+use crate::job::Job;
+use crate::job::fields::{At, Each};
 use crate::measure::{Angle, Length, parse_length};
 use crate::surface::Behind;
 use crate::surface::{
@@ -150,7 +151,7 @@ fn surface(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             ui.label(RichText::new(words).small().color(context.palette.soft));
         }
     });
-    context.problems(ui, |place| *place == Place::Outline(index));
+    context.entry_problems(ui, Each::Surface, At::index(index));
     pattern(ui, context, index);
     if let Some(first) = surface.sections.first() {
         let same = surface.sections.iter().all(|section| section.board == first.board);
@@ -162,7 +163,7 @@ fn surface(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
         }
     }
     for number in 0..surface.sections.len() {
-        context.problems(ui, |place| *place == Place::Section(index, number));
+        context.entry_problems(ui, Each::Section, At(index, number));
     }
     CollapsingHeader::new("Sections").show(ui, |ui| sections(ui, context, index));
     CollapsingHeader::new("Outline, trim and openings").show(ui, |ui| outline(ui, context, index));

@@ -6,7 +6,7 @@ use crate::app::context::WindowContext;
 use crate::app::explain::{self, Why};
 use crate::app::widgets::{heading, remark, term};
 use crate::assess::{SectionState, date_after};
-use crate::job::Place;
+use crate::job::fields::{At, Each};
 use crate::measure::{Length, show_date, show_number};
 use crate::words::{self, Say as _};
 
@@ -116,7 +116,7 @@ fn section(ui: &mut Ui, context: &WindowContext<'_>, state: &SectionState) {
             ui.add(Label::new(words::causes::marks(against, marks, context.words)).wrap());
         }
     });
-    context.problems(ui, |place| *place == Place::Section(state.surface, state.section));
+    context.entry_problems(ui, Each::Section, At(state.surface, state.section));
 }
 
 fn boards_today(state: &SectionState) -> String {

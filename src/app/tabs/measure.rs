@@ -10,13 +10,13 @@ use crate::app::pick::Purpose;
 use crate::app::widgets::{heading, multiline, remark, term};
 use crate::assess::EntryPlace;
 use crate::job::Place;
-use crate::job::fields;
+use crate::job::fields::{self, At};
 use crate::measure::parse_month_or_date;
 use crate::words::{Arg, Say as _, say};
 
 pub(super) fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for problem in &context.session.document.unread {
-        context.problem(ui, problem.severity, &problem.words(context.job));
+        context.problem(ui, problem.severity, &problem.line(context.job, context.words));
     }
     context.scroll_if_requested(ui, EntryPlace::Surfaces);
     boards::boards(ui, context);
@@ -49,7 +49,10 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
         year_built(ui, context);
     });
-    context.problems(ui, |place| matches!(place, Place::Job(_)));
+    for field in [&fields::PRECISION, &fields::UNITS] {
+        context.field_problems(ui, field, At::ONCE);
+    }
+    context.problems(ui, |place| *place == Place::WholeFile);
     CollapsingHeader::new(context.words.text("job-more")).id_salt("job more").show(ui, |ui| {
         let details = context.words.text("field-firm-details");
         remark(ui, context.palette, details.as_ref());
@@ -91,7 +94,13 @@ fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 Ok(year) if (1600..=last).contains(&year) => Ok(Some(year)),
                 _ => {
                     let last = last.to_string();
-                    Err(say!(words, "entry-year-built", text = Arg::Name(text), first = &"1600".to_owned(), last = &last))
+                    Err(say!(
+                        words,
+                        "entry-year-built",
+                        text = Arg::Name(text),
+                        first = &"1600".to_owned(),
+                        last = &last
+                    ))
                 }
             },
         });
@@ -106,7 +115,8 @@ fn logo(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         term(ui, &context.words.text("job-logo"), &context.words.text("job-logo.hint"));
         let there = context.job.contractor.logo.is_some();
-        if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked() {
+        if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked()
+        {
             context.push(Command::Pick(Purpose::Logo));
         }
         if there && ui.button(context.words.text("job-logo-remove")).clicked() {

@@ -7,7 +7,8 @@ use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::widgets::term;
-use crate::job::{Job, Place};
+use crate::job::Job;
+use crate::job::fields::{At, Each};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, pattern::rectangle};
 
@@ -86,7 +87,7 @@ pub(super) fn outline(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
             corners(ui, context, "Opening", &opening.corners, move |job| {
                 Some(&mut job.surfaces.get_mut(on)?.openings.get_mut(index)?.corners)
             });
-            context.problems(ui, |place| *place == Place::Opening(on, index));
+            context.entry_problems(ui, Each::Opening, At(on, index));
         });
     }
     if ui.button("Add opening").clicked() {
@@ -229,7 +230,7 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
                 }
                 ui.end_row();
             });
-            context.problems(ui, |place| *place == Place::Divider(on, index));
+            context.entry_problems(ui, Each::Divider, At(on, index));
         });
         ui.separator();
     }

@@ -8,8 +8,7 @@ use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
-use crate::job::Place;
-use crate::job::fields::{self, At};
+use crate::job::fields::{self, At, Each};
 use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
@@ -33,7 +32,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.gaps.len() {
-        context.problems(ui, |place| *place == Place::Gap(index));
+        context.entry_problems(ui, Each::Gap, At::index(index));
     }
 }
 
@@ -75,9 +74,13 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
     Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
         if !job.survey.moistures.is_empty() {
             let degrees = context.degrees();
-            for title in
-                ["meter-column-section", "meter-column-board", "meter-column-reading", degrees, "meter-column-setting"]
-            {
+            for title in [
+                "meter-column-section",
+                "meter-column-board",
+                "meter-column-reading",
+                degrees,
+                "meter-column-setting",
+            ] {
                 ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
             }
             ui.end_row();
@@ -88,7 +91,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     for index in 0..job.survey.moistures.len() {
-        context.problems(ui, |place| *place == Place::Moisture(index));
+        context.entry_problems(ui, Each::Moisture, At::index(index));
     }
     let sections: Vec<(String, String)> = job
         .surfaces
@@ -132,7 +135,8 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     context.figure(ui, &fields::METER_READING, At::index(index), &said);
     let said = say!(words, "meter-reading-temperature", number = number);
     context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
-    let combo = ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
+    let combo =
+        ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
             if ui.selectable_label(setting == reading.setting, setting.say(words)).clicked() {

@@ -6,8 +6,8 @@ use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
 use crate::app::widgets::remark;
-use crate::job::fields::{self, At};
-use crate::job::{Job, Place};
+use crate::job::Job;
+use crate::job::fields::{self, At, Each};
 use crate::measure::{Humidity, Temperature};
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
@@ -39,7 +39,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         IndoorAir::Monthly(_) => by_hand(ui, context),
     }
     super::air_files::air_files(ui, context);
-    context.problems(ui, |place| matches!(place, Place::Air(_)));
+    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         let mean = state.settled.mean();
@@ -143,7 +143,7 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 });
             }
         });
-        context.problems(ui, |place| *place == Place::Room(index));
+        context.entry_problems(ui, Each::Room, At::index(index));
     }
     if ui.button(context.words.text("room-reading-add")).clicked() {
         context.edit("room-reading-add", |job| job.survey.rooms.push(RoomReading::default()));

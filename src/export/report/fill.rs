@@ -44,10 +44,10 @@ impl Report {
         let job = &*assessment.job;
         let words = &Words::of_job(&assessment.job);
         let problem = |problem: &Problem| ProblemReport {
-            severity: problem.severity.words(),
-            place: problem.place.words(job),
-            what: problem.what.clone(),
-            fix: problem.fix.clone(),
+            severity: problem.severity.key(),
+            place: problem.place(job, words),
+            what: problem.what(words),
+            fix: problem.fix(words),
         };
         Self {
             format: FORMAT,

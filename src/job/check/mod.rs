@@ -1,140 +1,76 @@
-//! What is wrong with a job's entries. Geometry is judged by [`crate::surface::faults`]; here are
-//! the entries themselves, and whether they fit together.
+//! What is wrong with a job's entries: each out of its range, by the table of fields; and then whether they
+//! fit together, a file for each subject. Whatever a problem says is used in place of an entry is what the
+//! sanitized job has there.
 
-mod air;
+mod book;
+mod dates;
+mod drawing;
 mod plan;
+mod ranges;
 mod readings;
-
-use std::collections::HashSet;
 
 use super::catalog::Catalog;
 use super::document::Job;
-use super::problem::{Place, Problem, Severity};
-use crate::measure::show_date;
-use crate::surface::{Part, SurfaceLayout, faults};
+use super::fields::{self, At, Field};
+use super::problem::{Fault, FileFault, Listed, Place, Problem};
+use crate::air::IndoorAir;
+use crate::surface::SurfaceLayout;
 
-/// Lists everything that is wrong with `job`, whose surfaces are laid out as `layouts`.
-pub fn check(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout]) -> Vec<Problem> {
+/// What entries are checked with.
+#[derive(Debug, Clone, Copy)]
+pub struct Checked<'a> {
+    /// The job as it was entered.
+    pub entered: &'a Job,
+    /// The same after [`super::sanitized()`].
+    pub sanitized: &'a Job,
+    /// The catalog with the job's own figures.
+    pub catalog: &'a Catalog,
+    /// The layout of each surface of the sanitized job.
+    pub layouts: &'a [SurfaceLayout],
+}
+
+/// Lists everything that is wrong with a job.
+pub fn check(job: &Checked<'_>) -> Vec<Problem> {
     let mut problems = Problems(Vec::new());
-    surfaces(job, catalog, layouts, &mut problems);
-    readings::readings(job, layouts, &mut problems);
-    air::air(job, catalog, &mut problems);
-    dates(job, &mut problems);
-    plan::plan(job, catalog, layouts, &mut problems);
-    for field in &job.unknown {
-        let name = field.split(':').next().unwrap_or_default().trim();
-        let what = format!("“{name}” in the file is not known to this program");
-        problems.note(Place::Job("file"), what, "It is kept as it stands; a newer Gapwright may know it");
+    ranges::ranges(job, &mut problems);
+    drawing::drawing(job, &mut problems);
+    readings::readings(job, &mut problems);
+    air(job, &mut problems);
+    dates::dates(job, &mut problems);
+    plan::plan(job, &mut problems);
+    book::book(job, &mut problems);
+    for field in &job.entered.unknown {
+        let name = field.split(':').next().unwrap_or_default().trim().trim_matches('"').to_owned();
+        problems.0.push(Problem::new(Place::WholeFile, FileFault::UnknownEntry { name }));
     }
     problems.0
 }
 
+/// The problems found so far.
 struct Problems(Vec<Problem>);
 
 impl Problems {
-    fn error(&mut self, place: Place, what: impl Into<String>, fix: impl Into<String>) {
-        self.0.push(Problem::new(Severity::Error, place, what, fix));
+    fn at(&mut self, field: &'static Field, at: At, fault: impl Into<Fault>) {
+        self.0.push(Problem::new(Place::Field(field, at), fault));
     }
 
-    fn warning(&mut self, place: Place, what: impl Into<String>, fix: impl Into<String>) {
-        self.0.push(Problem::new(Severity::Warning, place, what, fix));
-    }
-
-    fn note(&mut self, place: Place, what: impl Into<String>, fix: impl Into<String>) {
-        self.0.push(Problem::new(Severity::Note, place, what, fix));
+    fn once(&mut self, field: &'static Field, fault: impl Into<Fault>) {
+        self.at(field, At::ONCE, fault);
     }
 }
 
-fn surfaces(job: &Job, catalog: &Catalog, layouts: &[SurfaceLayout], problems: &mut Problems) {
-    let mut names = HashSet::new();
-    for (index, (surface, laid)) in job.surfaces.iter().zip(layouts).enumerate() {
-        if !names.insert(&surface.name) {
-            problems.error(
-                Place::Outline(index),
-                format!("There are two surfaces called “{}”", surface.name),
-                "Rename one, so that readings know which they belong to",
-            );
-        }
-        for fault in faults(surface, laid, job.units) {
-            let place = match fault.part {
-                Part::Outline => Place::Outline(index),
-                Part::Opening(part) => Place::Opening(index, part),
-                Part::Divider(part) => Place::Divider(index, part),
-                Part::Section(part) => Place::Section(index, part),
-            };
-            let severity = if fault.fatal { Severity::Error } else { Severity::Warning };
-            problems.0.push(Problem::new(severity, place, fault.what, fault.fix));
-        }
-        if surface.sections.is_empty() {
-            problems.warning(
-                Place::Outline(index),
-                format!("“{}” has no boards", surface.name),
-                "Choose a pattern for it",
-            );
-        }
-        let mut sections = HashSet::new();
-        for (number, section) in surface.sections.iter().enumerate() {
-            let place = || Place::Section(index, number);
-            if !sections.insert(&section.name) {
-                problems.error(
-                    place(),
-                    format!("There are two sections called “{}”", section.name),
-                    "Rename one, so that readings know which they belong to",
-                );
-            }
-            if catalog.species(&section.board.species).is_none() {
-                problems.error(
-                    place(),
-                    format!("Species “{}” is not on the shelf", section.board.species),
-                    "Choose one from the list",
-                );
-            }
-        }
-    }
-}
-
-fn dates(job: &Job, problems: &mut Problems) {
-    if let Some(installed) = job.installed
-        && installed.earliest() > job.visited
+/// The air of the room and the house.
+fn air(job: &Checked<'_>, problems: &mut Problems) {
+    if let IndoorAir::FromClimate { station, .. } = &job.entered.air
+        && !job.catalog.stations.iter().any(|known| known.name == *station)
     {
-        problems.error(
-            Place::Job("install date"),
-            format!(
-                "The boards went up on {}, after the visit on {}",
-                show_date(installed.date()),
-                show_date(job.visited)
-            ),
-            "Correct one of the two",
-        );
+        let listed = Listed::Place;
+        problems.once(&fields::PLACE, Fault::NotInCatalog { listed, name: station.clone() });
     }
-    if let Some(seal) = job.plan.seal_on
-        && seal < job.visited
+    if let Some(house) = job.sanitized.air.house()
+        && house.cool_to < house.heat_to
     {
-        problems.error(
-            Place::Plan("sealing date"),
-            format!("{} is before the visit on {}", show_date(seal), show_date(job.visited)),
-            "Choose a later day, or leave it to the best weeks",
-        );
-    }
-    if let Some(seal) = job.plan.seal_on
-        && seal > super::sanitized::last_sealing(job.visited)
-    {
-        problems.error(
-            Place::Plan("sealing date"),
-            format!(
-                "{} is more than two years after the visit: nothing is worked out that far",
-                show_date(seal)
-            ),
-            "Choose an earlier day, or leave it to the best weeks",
-        );
-    }
-    if let Some(year) = job.built
-        && !(1600..=job.visited.year()).contains(&year)
-    {
-        problems.error(
-            Place::Job("year built"),
-            format!("A house built in {year} cannot be"),
-            "Type the year, or leave it empty",
-        );
+        let fault = Fault::CoolsBelowHeat { cool: house.cool_to, heat: house.heat_to };
+        problems.once(&fields::AC_SETPOINT, fault);
     }
 }

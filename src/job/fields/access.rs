@@ -1,49 +1,51 @@
 //! The parts of a job that fields stand in, and how many of them there are.
 
 use super::{At, Each};
-use crate::air::{Air, HouseModel, IndoorAir};
+use crate::air::{Air, IndoorAir};
 use crate::job::document::Job;
-use crate::repair::Trial;
-use crate::surface::{BoardSpec, Divider, Section, Surface};
-use crate::survey::{GapReading, LaterGap, MoistureReading, RoomReading};
+use crate::surface::Point;
 
-/// A part of a job to read, and the same to change.
+/// A part of a job, to read and to change, as a module with a function for each.
 macro_rules! part {
-    ($read:ident, $write:ident -> $type:ty: |$job:ident, $at:ident| $get:expr, $get_mut:expr) => {
-        #[expect(clippy::allow_attributes, reason = "not every part looks at both indices")]
-        pub(super) fn $read(
-            $job: &Job,
-            #[allow(unused_variables, reason = "likewise")] $at: At,
-        ) -> Option<&$type> {
-            $get
-        }
-        #[expect(clippy::allow_attributes, reason = "not every part looks at both indices")]
-        pub(super) fn $write(
-            $job: &mut Job,
-            #[allow(unused_variables, reason = "likewise")] $at: At,
-        ) -> Option<&mut $type> {
-            $get_mut
+    ($part:ident -> $type:ty: |$job:ident, $at:pat_param| $get:expr, $get_mut:expr) => {
+        pub(super) mod $part {
+            #[expect(clippy::wildcard_imports, reason = "what the parts are made of")]
+            use super::*;
+
+            pub fn read($job: &Job, $at: At) -> Option<&$type> {
+                $get
+            }
+
+            pub fn write($job: &mut Job, $at: At) -> Option<&mut $type> {
+                $get_mut
+            }
         }
     };
 }
 
-part!(job, job_mut -> Job: |job, at| Some(job), Some(job));
-part!(house, house_mut -> HouseModel: |job, at| job.air.house(), job.air.house_mut());
-part!(surface, surface_mut -> Surface: |job, at| job.surfaces.get(at.0), job.surfaces.get_mut(at.0));
-part!(divider, divider_mut -> Divider: |job, at| job.surfaces.get(at.0)?.dividers.get(at.1),
+part!(job -> Job: |job, _| Some(job), Some(job));
+part!(house -> crate::air::HouseModel: |job, _| job.air.house(), job.air.house_mut());
+part!(surface -> crate::surface::Surface: |job, at| job.surfaces.get(at.0), job.surfaces.get_mut(at.0));
+part!(divider -> crate::surface::Divider: |job, at| job.surfaces.get(at.0)?.dividers.get(at.1),
     job.surfaces.get_mut(at.0)?.dividers.get_mut(at.1));
-part!(section, section_mut -> Section: |job, at| job.surfaces.get(at.0)?.sections.get(at.1),
+part!(section -> crate::surface::Section: |job, at| job.surfaces.get(at.0)?.sections.get(at.1),
     job.surfaces.get_mut(at.0)?.sections.get_mut(at.1));
-part!(board, board_mut -> BoardSpec: |job, at| section(job, at).map(|section| &section.board),
-    section_mut(job, at).map(|section| &mut section.board));
-part!(gap, gap_mut -> GapReading: |job, at| job.survey.gaps.get(at.0), job.survey.gaps.get_mut(at.0));
-part!(meter, meter_mut -> MoistureReading: |job, at| job.survey.moistures.get(at.0),
+part!(board -> crate::surface::BoardSpec: |job, at| section::read(job, at).map(|section| &section.board),
+    section::write(job, at).map(|section| &mut section.board));
+part!(gap -> crate::survey::GapReading: |job, at| job.survey.gaps.get(at.0), job.survey.gaps.get_mut(at.0));
+part!(meter -> crate::survey::MoistureReading: |job, at| job.survey.moistures.get(at.0),
     job.survey.moistures.get_mut(at.0));
-part!(room, room_mut -> RoomReading: |job, at| job.survey.rooms.get(at.0), job.survey.rooms.get_mut(at.0));
-part!(later, later_mut -> LaterGap: |job, at| job.later.get(at.0)?.gaps.get(at.1),
+part!(room -> crate::survey::RoomReading: |job, at| job.survey.rooms.get(at.0), job.survey.rooms.get_mut(at.0));
+part!(later -> crate::survey::LaterGap: |job, at| job.later.get(at.0)?.gaps.get(at.1),
     job.later.get_mut(at.0)?.gaps.get_mut(at.1));
-part!(trial, trial_mut -> Trial: |job, at| job.plan.trial.as_ref(), job.plan.trial.as_mut());
-part!(month, month_mut -> Air: |job, at| months(job)?.get(at.0), months_mut(job)?.get_mut(at.0));
+part!(trial -> crate::repair::Trial: |job, _| job.plan.trial.as_ref(), job.plan.trial.as_mut());
+part!(month -> Air: |job, at| months(job)?.get(at.0), months_mut(job)?.get_mut(at.0));
+part!(outline -> Vec<Point>: |job, at| surface::read(job, at).map(|surface| &surface.outline),
+    surface::write(job, at).map(|surface| &mut surface.outline));
+part!(opening -> Vec<Point>: |job, at| job.surfaces.get(at.0)?.openings.get(at.1).map(|opening| &opening.corners),
+    job.surfaces.get_mut(at.0)?.openings.get_mut(at.1).map(|opening| &mut opening.corners));
+part!(region -> Vec<Point>: |job, at| section::read(job, at)?.region.as_ref(),
+    section::write(job, at)?.region.as_mut());
 
 const fn months(job: &Job) -> Option<&[Air; 12]> {
     match &job.air {

@@ -2,12 +2,13 @@
 
 use gapwright::air::{Air, HouseModel, IndoorAir};
 use gapwright::assess::assess;
-use gapwright::job::{Catalog, Place};
+use gapwright::job::Catalog;
+use gapwright::job::fields::{self, At};
 use gapwright::measure::{Angle, Humidity, Moisture, Percent, Temperature};
 use gapwright::repair::MethodId;
 use jiff::civil::date;
 
-use super::{SOUND, after, others_stand, told, what_comes_stands};
+use super::{SOUND, after, others_stand, told_at, what_comes_stands};
 
 #[test]
 fn the_year_stays_a_year_whatever_is_typed_of_the_air() {
@@ -16,13 +17,13 @@ fn the_year_stays_a_year_whatever_is_typed_of_the_air() {
         months[6] = Air { temperature: Temperature::celsius(celsius), humidity: Humidity::pct(pct) };
         IndoorAir::Monthly(months)
     };
-    for (air, words) in [
-        (months(20.0, 130.0), "humidity of 130 %"),
-        (months(900.0, 40.0), "900 °C"),
-        (months(-1e300, 40.0), "no temperature of a room"),
+    for (air, field, words) in [
+        (months(20.0, 130.0), &fields::MONTH_HUMIDITY, "130% is not between 0% and 100%"),
+        (months(900.0, 40.0), &fields::MONTH_TEMPERATURE, "1,652°F is not between -22°F and 140°F"),
+        (months(-1e300, 40.0), &fields::MONTH_TEMPERATURE, "-22°F is used"),
     ] {
         let (_, found) = after(|job| job.air = air);
-        told(&found, &Place::Air("months"), words);
+        told_at(&found, field, At::index(6), words);
         assert_eq!(found.year.as_ref().unwrap().days.len(), 365);
         assert!(found.sections.iter().all(|s| (0.0..40.0).contains(&s.settled.mean().to_pct())), "{words}");
         assert!(found.answer.is_complete(), "{words}");
@@ -48,9 +49,9 @@ fn numbers_at_the_ends_of_their_range_make_no_infinity() {
             reading.wood = Temperature::celsius(huge);
         }
     });
-    told(&found, &Place::Moisture(0), "cannot be");
-    told(&found, &Place::Air("months"), "no temperature of a room");
-    told(&found, &Place::Section(0, 0), "Ring angle");
+    told_at(&found, &fields::METER_READING, At::index(0), "it is not used");
+    told_at(&found, &fields::MONTH_TEMPERATURE, At::index(0), "140°F is used");
+    told_at(&found, &fields::GRAIN, At(0, 0), "0° is used");
     let (_, found) = after(|job| {
         let (plan, huge) = (&mut job.plan, Percent::pct(huge));
         (plan.board_waste, plan.bead.waste, plan.bead.v_filled) = (huge, huge, huge);
@@ -69,16 +70,16 @@ fn a_house_that_cannot_be_is_told() {
         found
     };
     let found = house(|house| house.heat_to = Temperature::celsius(900.0));
-    told(&found, &Place::Air("heating"), "900 °C");
-    told(&found, &Place::Air("cooling"), "fights itself");
+    told_at(&found, &fields::HEAT_SETPOINT, At::ONCE, "1,652°F");
+    told_at(&found, &fields::AC_SETPOINT, At::ONCE, "the rooms stay at 140°F");
     let found = house(|house| house.dehumidified_to = Some(Humidity::pct(130.0)));
-    told(&found, &Place::Air("humidity limits"), "130 %");
+    told_at(&found, &fields::DEHUMIDIFIER, At::ONCE, "130%");
     let found = house(|house| house.moisture_load = -1e300);
-    told(&found, &Place::Air("moisture load"), "not between 0 and 20");
+    told_at(&found, &fields::MOISTURE_LOAD, At::ONCE, "is not between 0 gr/cu ft and");
     let (_, found) = after(|job| {
         job.air = IndoorAir::FromClimate { station: "Atlantis".to_owned(), house: HouseModel::default() };
     });
-    told(&found, &Place::Air("place"), "“Atlantis”");
+    told_at(&found, &fields::PLACE, At::ONCE, "“Atlantis”");
     assert!(found.layouts == SOUND.1.layouts);
     assert!(found.joints.iter().any(|joint| joint.gap.is_some()));
 }
@@ -86,22 +87,22 @@ fn a_house_that_cannot_be_is_told() {
 #[test]
 fn dates_out_of_order_are_told_and_the_answer_stands() {
     let (_, found) = after(|job| job.installed = Some(date(2027, 1, 1).into()));
-    told(&found, &Place::Job("install date"), "1 Jan 2027");
+    told_at(&found, &fields::INSTALLED, At::ONCE, "Jan 1, 2027 is after the visit on Feb 14, 2026");
     what_comes_stands(&found);
     let (_, found) = after(|job| job.survey.gaps[0].date = Some(date(2027, 1, 1)));
-    told(&found, &Place::Gap(0), "after the visit on 14 Feb 2026");
+    told_at(&found, &fields::GAP_DATE, At::index(0), "after the visit on Feb 14, 2026");
     others_stand(&found, &[(0, 0)]);
     let (_, found) = after(|job| job.survey.moistures[4].date = Some(date(2020, 1, 1)));
-    told(&found, &Place::Moisture(4), "before the boards went up");
+    told_at(&found, &fields::METER_DATE, At::index(4), "before the boards were installed");
     others_stand(&found, &[(1, 1)]);
     let (_, found) = after(|job| job.survey.rooms[0].date = Some(date(2020, 1, 1)));
-    told(&found, &Place::Room(0), "before the boards went up");
+    told_at(&found, &fields::ROOM_DATE, At::index(0), "before the boards were installed");
     others_stand(&found, &[]);
     let (_, found) = after(|job| job.plan.seal_on = Some(date(2026, 1, 1)));
-    told(&found, &Place::Plan("sealing date"), "1 Jan 2026 is before the visit");
+    told_at(&found, &fields::SEALING_DATE, At::ONCE, "Jan 1, 2026 is before the visit");
     assert_eq!(found.answer.when, SOUND.1.answer.when, "a day that is past is no plan");
     let (_, found) = after(|job| job.built = Some(2090));
-    told(&found, &Place::Job("year built"), "2090");
+    told_at(&found, &fields::YEAR_BUILT, At::ONCE, "2090 is after the visit");
     others_stand(&found, &[]);
 }
 
@@ -122,7 +123,7 @@ fn paint_that_lets_nothing_through_is_told() {
         (coating.face, coating.back) = (Some(0.0), Some(0.0));
     }
     let found = assess(SOUND.0.clone(), &std::sync::Arc::new(catalog));
-    told(&found, &Place::Section(0, 0), "lets nothing through");
+    told_at(&found, &fields::FINISH, At(0, 0), "lets no moisture through");
     assert!(found.answer.is_complete() && found.sections.len() == 4);
     for state in &found.sections {
         assert!(state.settled.mean().to_pct().is_finite() && state.settled.lag().is_none());

@@ -8,7 +8,7 @@ use gapwright::measure::Percent;
 use gapwright::surface::{Profile, SurfaceKind};
 use gapwright::survey::{Failure, GapReading};
 
-use super::{PATIENCE, TEA_ROOM, assessed, same, tea_room, told};
+use super::{PATIENCE, TEA_ROOM, assessed, same, tea_room, told, words};
 
 /// The line of the tea room's file, from 1, on which `text` first stands.
 fn line_of(text: &str) -> usize {
@@ -31,7 +31,7 @@ fn one_left_out(what: &str, loaded: &Loaded, lines: std::ops::RangeInclusive<usi
     let Place::File { line, column } = problem.place else { panic!("{what}: told at {:?}", problem.place) };
     assert!(lines.contains(&line) && column > 0, "{what}: on line {line}, not {lines:?}");
     assert_eq!(problem.severity, Severity::Error, "{what}");
-    assert!(problem.what.contains("was left out"), "{what}: {}", problem.what);
+    assert!(problem.what(&words()).contains("was left out"), "{what}: {problem:?}");
 }
 
 #[test]
@@ -185,7 +185,7 @@ fn a_field_that_is_not_known_is_kept_and_told() {
     assert_eq!(loaded.problems, vec![]);
     assert_eq!(loaded.job.title, "");
     assert!(loaded.job.unknown[0].starts_with("titel: \"Alder Lane"), "{:?}", loaded.job.unknown);
-    told(&assessed(&loaded.job), &Place::Job("file"), "“titel” in the file is not known");
+    told(&assessed(&loaded.job), &Place::WholeFile, "“titel” is not known");
     let start = Instant::now();
     let lists = format!("Job(colour: {}{})", "[".repeat(20_000), "]".repeat(20_000));
     assert_eq!(file::read(&lists).unwrap().job.unknown.len(), 1);
@@ -196,7 +196,7 @@ fn a_field_that_is_not_known_is_kept_and_told() {
 fn each_of_two_faults_is_told_and_nothing_between_them_is_lost() {
     let text = broken(READING, &READING.replace("1/8 in", "wide")).replacen("Some(8.5)", "Some(wet)", 1);
     let loaded = file::read(&text).unwrap();
-    let places: Vec<Place> = loaded.problems.iter().map(|problem| problem.place.clone()).collect();
+    let places: Vec<Place> = loaded.problems.iter().map(|problem| problem.place).collect();
     let [Place::File { line: first, .. }, Place::File { line: second, .. }] = places.as_slice() else {
         panic!("two things are broken, told are {:#?}", loaded.problems);
     };

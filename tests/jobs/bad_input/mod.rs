@@ -19,9 +19,10 @@ use std::sync::LazyLock;
 use std::time::Duration;
 
 use gapwright::assess::{Assessment, assess};
+use gapwright::job::fields::{At, Field};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use gapwright::measure::Units;
-use gapwright::words::{Say, Words, answer};
+use gapwright::words::{Say as _, Words, answer};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
@@ -71,15 +72,28 @@ fn after(change: impl FnOnce(&mut Job)) -> (Job, Assessment) {
     (job, found)
 }
 
-/// The problem at `place` that has `words` in it.
+/// The words of the examples: US English in inches.
+fn words() -> Words {
+    Words::us_english(Units::Inches, "$")
+}
+
+/// The problem at `place` that has `text` in what it says is wrong and what to do.
 #[track_caller]
-fn told<'a>(found: &'a Assessment, place: &Place, words: &str) -> &'a Problem {
-    let problem =
-        found.problems.iter().find(|problem| problem.place == *place && problem.what.contains(words));
-    let problem =
-        problem.unwrap_or_else(|| panic!("nothing at {place:?} says “{words}”, only {:#?}", found.problems));
-    assert!(!problem.fix.is_empty(), "no way out of “{}”", problem.what);
+fn told<'a>(found: &'a Assessment, place: &Place, text: &str) -> &'a Problem {
+    let words = words();
+    let says = |problem: &&Problem| problem.place == *place && problem.say(&words).contains(text);
+    let problem = found.problems.iter().find(says).unwrap_or_else(|| {
+        let all: Vec<_> = found.problems.iter().map(|problem| problem.line(&found.job, &words)).collect();
+        panic!("nothing at {place:?} says “{text}”, only {all:#?}")
+    });
+    assert!(!problem.fix(&words).is_empty(), "no way out of “{text}”");
     problem
+}
+
+/// [`told`] of an entry of a field.
+#[track_caller]
+fn told_at<'a>(found: &'a Assessment, field: &'static Field, at: At, text: &str) -> &'a Problem {
+    told(found, &Place::Field(field, at), text)
 }
 
 /// Asserts that what is to come of the sound tea room is unchanged; the past hangs on the install.

@@ -5,7 +5,8 @@ use std::process::{Command, Stdio};
 use std::sync::mpsc;
 
 use gapwright::assess::Assessment;
-use gapwright::job::{Job, Place, file};
+use gapwright::job::fields::{self, At, Field};
+use gapwright::job::{Job, file};
 use gapwright::measure::{Hours, Length, ThreePoint};
 use gapwright::repair::Plan;
 use gapwright::surface::pattern::rectangle;
@@ -13,7 +14,7 @@ use gapwright::surface::{BoardSpec, JointKind, Section};
 use gapwright::survey::GapReading;
 use tempfile::TempDir;
 
-use super::{PATIENCE, SOUND, after, assessed, others_stand, tea_room, told};
+use super::{PATIENCE, SOUND, after, assessed, others_stand, tea_room, told_at};
 
 /// What is found of a job, after the program itself has shown in a process of its own that it
 /// comes to an end: one that runs away is stopped there and takes nothing with it.
@@ -41,18 +42,19 @@ fn in_time(what: &str, job: &Job) -> Assessment {
 #[test]
 fn absurd_counts_are_told_and_soon_done() {
     for (field, change) in [
-        ("coats", (|plan, count| plan.coats = count) as fn(&mut Plan, u32)),
-        ("crew", |plan, count| plan.crew = count),
-        ("acclimation", |plan, count| plan.acclimation_days = count),
-        ("warranty", |plan, count| plan.warranty_years = count),
-    ] {
+        (&fields::COATS, (|plan, count| plan.coats = count) as fn(&mut Plan, u32)),
+        (&fields::CREW_SIZE, |plan, count| plan.crew = count),
+        (&fields::ACCLIMATION, |plan, count| plan.acclimation_days = count),
+        (&fields::WARRANTY, |plan, count| plan.warranty_years = count),
+    ] as [(&'static Field, fn(&mut Plan, u32)); 4]
+    {
         for count in [4_000_000_000, u32::MAX] {
             let mut job = tea_room();
             change(&mut job.plan, count);
-            let found = in_time(field, &job);
-            told(&found, &Place::Plan(field), &count.to_string());
+            let found = in_time(field.id, &job);
+            told_at(&found, field, At::ONCE, "4,");
             others_stand(&found, &[]);
-            assert!(found.answer.is_complete(), "{field}");
+            assert!(found.answer.is_complete(), "{}", field.id);
         }
     }
 }
@@ -72,7 +74,7 @@ fn plain(face_width: Length, longest: Option<Length>) -> Job {
 #[test]
 fn boards_past_counting_are_told_and_not_laid() {
     let found = in_time("laths on a plain", &plain(Length::mm(1.2), None));
-    told(&found, &Place::Section(0, 0), "more boards than can be drawn");
+    told_at(&found, &fields::FACE_WIDTH, At(0, 0), "more boards than can be drawn");
     others_stand(&found, &[(0, 0), (0, 1)]);
 }
 
@@ -96,10 +98,10 @@ fn boards_too_short_to_be_are_told() {
     assert!(found.layouts[0].boards.iter().filter(|board| board.section == 0).count() > 400);
     others_stand(&found, &[(0, 0)]);
     let found = in_time("a plain of boards of 10 cm", &plain(Length::inches(5.125), Some(Length::m(0.1))));
-    told(&found, &Place::Section(0, 0), "longest");
+    told_at(&found, &fields::MAX_LENGTH, At(0, 0), "every run is one board");
     for length in [Length::mm(1.0), Length::ZERO, Length::mm(-100.0)] {
         let (_, found) = after(|job| job.surfaces[0].sections[0].board.longest = Some(length));
-        told(&found, &Place::Section(0, 0), "longest");
+        told_at(&found, &fields::MAX_LENGTH, At(0, 0), "it is not used");
         others_stand(&found, &[]);
     }
 }

@@ -52,7 +52,8 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
     });
-    context.problems(ui, |place| matches!(place, Place::Plan("shelf" | "prices")));
+    let book = |place: &Place| place.field().is_some_and(|(field, _)| field.path.starts_with("shelf"));
+    context.problems(ui, book);
     offers::offers(ui, context);
     fold(ui, "Sealants", |ui| entries::sealants(ui, context));
     fold(ui, "Primers and paints", |ui| entries::paints(ui, context));

@@ -7,7 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Length, parse_length, show_number};
 use crate::papers::needed;
 use crate::repair::CuttingList;
@@ -52,7 +52,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
             ui.end_row();
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("own prices"));
+    context.field_problems(ui, &fields::OWN_PRICES, At::ONCE);
     remark(ui, context.palette, "Empty a price to go back to the shelf's.");
     if let Some(list) = &option.cutting {
         cutting(ui, context, list);
@@ -130,7 +130,7 @@ fn stock(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         ui.end_row();
     });
-    for field in ["stock lengths", "saw kerf", "end trim"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
+    for field in [&fields::STOCK_LENGTHS, &fields::KERF, &fields::END_TRIM] {
+        context.field_problems(ui, field, At::ONCE);
     }
 }

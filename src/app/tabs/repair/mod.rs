@@ -16,8 +16,8 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::measure::{Money, parse_money};
-use crate::words::{Say as _, Words, say};
 use crate::repair::{Outcome, Plan};
+use crate::words::{Say as _, Words, say};
 
 /// The room of the options: which repair, and its bead.
 pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {

@@ -7,7 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
 use crate::app::widgets::remark;
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Money, Percent};
 use crate::repair::{Plan, PriceLine, Shares};
 use crate::words::Say as _;
@@ -28,7 +28,9 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repa
         ui.end_row();
     });
     lines(ui, context, option);
-    context.problems(ui, |place| *place == Place::Plan("who pays"));
+    for field in [&fields::CONTRACTOR_SHARE, &fields::SUPPLIER_SHARE, &fields::LINE_SPLIT] {
+        context.field_problems(ui, field, At::ONCE);
+    }
     if price.contractor > Money::ZERO {
         remark(
             ui,

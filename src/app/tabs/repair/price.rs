@@ -6,7 +6,7 @@ use super::amount_label;
 use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::assess::RepairOption;
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Money, show_number};
 use crate::words::Say as _;
 
@@ -40,8 +40,8 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
             price.margin.show()
         ),
     );
-    for field in ["labour rate", "overhead", "profit", "tax"] {
-        context.problems(ui, |place| *place == Place::Plan(field));
+    for field in [&fields::WAGE, &fields::OVERHEAD, &fields::PROFIT, &fields::TAX] {
+        context.field_problems(ui, field, At::ONCE);
     }
 }
 

@@ -21,12 +21,14 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
             true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),
             false => Ok(date),
         };
-        context.date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| job.plan.seal_on = date);
+        context
+            .date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| job.plan.seal_on = date);
         let visits = [(false, "choice-visits-one"), (true, "choice-visits-two")];
         context.choice(ui, &fields::TWO_VISITS, plan.two_visits, &visits, |job, two| {
             job.plan.two_visits = two;
         });
-        let scopes = [(Scope::OpenJoints, "choice-scope-open"), (Scope::EveryBoardJoint, "choice-scope-every")];
+        let scopes =
+            [(Scope::OpenJoints, "choice-scope-open"), (Scope::EveryBoardJoint, "choice-scope-every")];
         context.choice(ui, &fields::SCOPE, plan.scope, &scopes, |job, scope| job.plan.scope = scope);
         for field in
             [&fields::OPEN_THRESHOLD, &fields::MIN_SEALABLE_GAP, &fields::BEAD_DEPTH, &fields::V_FILL]

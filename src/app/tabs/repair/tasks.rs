@@ -7,7 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::widgets::{remark, term};
 use crate::assess::{EntryPlace, RepairOption};
-use crate::job::Place;
+use crate::job::fields::{self, At};
 use crate::measure::{Minutes, Quantity, ThreePoint, parse_number, show_number};
 use crate::repair::Trial;
 use crate::words::{Say as _, say};
@@ -62,7 +62,8 @@ fn trial(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.label("minutes of one person");
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("timed section"));
+    context.field_problems(ui, &fields::TIMED_SECTION, At::ONCE);
+    context.field_problems(ui, &fields::TIMED_MINUTES, At::ONCE);
 }
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
@@ -119,7 +120,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
             ui.end_row();
         }
     });
-    context.problems(ui, |place| *place == Place::Plan("own minutes"));
+    context.field_problems(ui, &fields::OWN_MINUTES, At::ONCE);
     remark(
         ui,
         context.palette,

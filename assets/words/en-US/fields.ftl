@@ -1,0 +1,243 @@
+### Labels of everything that is entered into a job, with hints where one helps.
+### Units stand after an entry, not in its label.
+
+## The job
+
+field-title = Job name
+field-owner = Homeowner
+field-address = Address
+field-firm = Company
+field-firm-details = Address and phone
+    .hint = As it should appear on the letter
+field-firm-signs = Signed by
+field-logo = Logo
+    .hint = Goes at the top of the papers. PNG, JPEG or SVG
+field-wording = Letter wording
+    .hint = One line for each sentence or point. Figures you type over no longer follow the job
+field-notes = Notes
+    .hint = For yourself. They go on no paper
+field-units = Units
+field-year-built = Year built
+    .hint = Decides which safety notes apply. Leave empty if unknown
+field-installed = Boards installed
+    .hint = When the boards went on. Dates the past part of the year chart
+field-visited = Visit date
+    .hint = The day you measured the gaps and the moisture
+
+## Surfaces
+
+field-surface-name = Surface name
+field-surface-kind = Type
+field-outline = Outline
+    .hint = Where lengths are in inches, a bare number here is feet. Type 9" for inches
+field-trim = Perimeter trim
+    .hint = Width of the trim around the edge. 0 for none
+field-opening-name = Window or door name
+field-opening = Window or door
+    .hint = Corners of a window, door or skylight, in order
+field-divider-name = Trim break name
+field-divider-kind = Trim break type
+field-divider = Trim break
+    .hint = The two ends of a board that breaks up the surface
+field-divider-width = Trim break width
+field-section-name = Section name
+field-region = Section corners
+field-photos = Photos
+    .hint = Pinned where they were taken
+field-north = North
+    .hint = Where north is on the drawing: 0 is right, 90 is up. Leave empty if it does not matter
+field-window-walls = Walls with windows
+    .hint = Boards near windows dry and warm the most
+
+## Boards
+
+field-species = Species
+    .hint = Sets how much the wood moves
+field-thickness = Thickness
+field-overall-width = Overall width
+    .hint = Face width plus the tongue. A gap near the tongue's length is past caulking
+field-face-width = Face width
+    .hint = The width that shows, without the tongue
+field-profile = Edge profile
+    .hint = A V where two chamfers meet, a bead, or square
+field-profile-size = Profile size
+    .hint = Leg of one chamfer, or width of the bead
+field-grain = Grain
+    .hint = Angle of the growth rings to the face: 0° is flat-sawn and moves most, 90° is quarter-sawn. Mixed boards are about 25°
+field-nailing = Nailing
+    .hint = Where each board is held decides which joint shows its movement
+field-finish = Paint
+    .hint = How much moisture gets through it
+field-backing = Backing
+    .hint = Air lets the backs dry too. Drywall or plaster tight behind the boards does not
+field-max-length = Max length
+    .hint = Longer runs have butt joints. Leave empty if every run is one board
+field-direction = Direction
+    .hint = The way the boards run: 0° is to the right, 90° is up
+field-starter-rip = Starter rip
+    .hint = Width of the ripped first board. 0 to start with a full board
+
+## Readings
+
+field-precision = Precision wanted
+    .hint = How closely the opening of all joints should be known. Sets how many gaps to measure
+field-gap-joint = Joint
+field-gap-width = Gap
+    .hint = 0 for a closed joint. That is a reading too
+field-gap-date = Gap date
+    .hint = Only if not on the day of the visit
+field-gap-failure = Caulk failure
+    .hint = How the caulk failed at this joint
+field-meter-section = Section
+field-meter-board = Board
+    .hint = Which board, so you can find it again
+field-meter-reading = Meter reading
+    .hint = What the moisture meter shows
+field-meter-setting = Meter setting
+    .hint = The species the meter is set to
+field-wood-temperature = Wood temperature
+    .hint = Meters read high in warm wood and low in cold wood
+field-meter-date = Reading date
+    .hint = Only if not on the day of the visit
+field-room-temperature = Room temperature
+field-room-humidity = Room humidity
+field-room-date = Room reading date
+    .hint = Only if not on the day of the visit
+
+## The room
+
+field-air-source = Room air from
+    .hint = The local climate and the house, a weather file, or twelve months typed in
+field-place = Nearest place
+    .hint = The typical year outdoors of the nearest place in the catalog
+field-weather-file = Weather file
+    .hint = A year of hourly weather: EPW or TMY3
+field-heat-setpoint = Heat setpoint
+field-ac-setpoint = AC setpoint
+field-humidity-by = Humidity set by
+    .hint = The house's own moisture load and setpoints, or a humidity class of EN 15026
+field-moisture-load = Moisture load
+    .hint = Water that people, plants, cooking and washing add to the air in winter. { $units ->
+        [inches] 0.9 to 1.8 gr/cu ft is usual, 2.6 is a damp house
+       *[millimeters] 2 to 4 g/m³ is usual, 6 is a damp house
+    }. In summer, with windows open, none of it stays
+field-dehumidifier = Dehumidifier setpoint
+    .hint = Held by the AC or a dehumidifier. Leave empty if there is neither
+field-humidifier = Humidifier setpoint
+    .hint = Leave empty if there is none
+field-month-temperature = Month's temperature
+field-month-humidity = Month's humidity
+field-logger = Data logger
+    .hint = Readings of this room, as CSV
+
+## The repair
+
+field-option = Repair option
+field-sealant = Sealant
+    .hint = Its class is the percent of its width that the joint may open or close
+field-primer = Primer
+field-paint = Topcoat
+field-coats = Coats of paint
+field-scope = Joints to seal
+field-open-threshold = Counts as open at
+    .hint = A joint at least this wide counts as open
+field-min-sealable-gap = Smallest sealable gap
+    .hint = A narrower gap gives sealant nothing to hold to
+field-sealing-date = Sealing date
+    .hint = First day of sealing. Leave empty for the best weeks
+field-bead-depth = Minimum bead depth
+    .hint = The bead is as deep as the gap is wide, but at least this
+field-v-fill = V fill
+    .hint = Share of the V that sealant fills. The rest stays visible
+field-sealant-waste = Sealant waste
+    .hint = Sealant lost in tubes and tooling, on top of what goes into the joints
+field-crew-size = Crew size
+field-hours-per-day = Hours per day
+field-delivered-at = Moisture at delivery
+    .hint = What the meter shows when new boards arrive
+field-acclimation = Acclimation
+    .hint = How long new boards lie in the room before they go up
+field-waste-factor = Waste factor
+    .hint = Share of each new board lost to knots and other defects
+field-stock-lengths = Stock lengths
+    .hint = Lengths that boards are sold in, separated by semicolons
+field-kerf = Kerf
+    .hint = Width of the saw cut
+field-end-trim = End trim
+    .hint = Cut off every board before it is used, both ends together
+field-two-visits = Two visits
+    .hint = Open and prime the joints now, seal them in the best weeks
+field-workdays = Workdays
+field-access = Access
+    .hint = Ladders and scaffolds slow down every task at the boards
+field-old-caulk = Old caulk
+    .hint = Hard caulk has to be cut twice, soft caulk smears
+field-room-state = Room
+    .hint = Furniture and tight access slow the work down
+field-timed-section = Timed section
+    .hint = Scrape one section against the clock. The rest of the job follows its pace
+field-timed-minutes = Timed minutes
+    .hint = Minutes of one person
+field-own-minutes = Your task times
+    .hint = Leave empty for the catalog's rate
+field-warranty = Warranty
+    .hint = Within these years a callback is on you
+field-callback-share = Callback if this much opens
+    .hint = The homeowner calls back when this share of the joint length is open
+field-callback-gap = Callback at any gap over
+    .hint = The homeowner calls back over one gap this wide
+field-smallest-visible-gap = Smallest visible gap
+    .hint = Nobody sees a narrower one
+
+## Pricing
+
+field-currency = Currency
+field-wage = Hourly wage
+    .hint = What one person is paid for an hour
+field-labor-burden = Labor burden
+    .hint = Taxes, insurance and paid time off, on top of the wage
+field-equipment = Equipment per day
+    .hint = Sprayer, lights, platforms: rent or wear for a day
+field-overhead = Overhead
+    .hint = Office, vehicles, idle time: on labor, materials and equipment
+field-profit = Profit markup
+    .hint = On cost. The margin, a share of the price, is smaller
+field-contingency = Contingency
+    .hint = Added to the price so that the cost is covered with this chance. Leave empty for none
+field-minimum-charge = Minimum charge
+    .hint = The least you come out for, before tax
+field-tax = Sales tax
+field-tax-on = Tax on
+field-round-to = Round to
+field-deposit = Deposit
+    .hint = Share of the total due before work starts
+field-discount-rate = Discount rate
+    .hint = How much less an expense a year from now weighs than one today
+field-contractor-share = Contractor pays
+    .hint = Your share of the price, as a courtesy
+field-supplier-share = Supplier pays
+    .hint = The share of the price requested from the supplier
+field-line-split = Line split
+    .hint = Shares of a single line of the price
+field-own-prices = Your prices
+    .hint = Leave empty for the catalog's price
+field-book-boards = Boards in this job
+field-book-sealants = Sealants in this job
+field-book-paints = Paints in this job
+field-book-materials = Materials in this job
+field-book-tasks = Tasks in this job
+field-book-methods = Your repair methods
+field-price-book = Prices in this job
+    .hint = Kept with the job, so that it never changes by itself
+
+## Follow-up
+
+field-finished = Finished on
+    .hint = Last day of the work. Later visits check the new beads
+field-actual-hours = Actual hours
+field-pieces-used = Pieces used
+field-work-notes = Work notes
+field-visit-date = Later visit
+field-later-joint = Joint at a later visit
+field-later-gap = Gap at a later visit
+    .hint = 0 for a closed joint. Leave empty until it is measured

@@ -1,0 +1,52 @@
+//! The price book: entries that cannot be used, steps that are no task, old prices.
+
+use jiff::civil::Date;
+
+use super::{Checked, Problems};
+use crate::job::fields;
+use crate::job::price_book::PriceBook;
+use crate::job::problem::BookFault;
+use crate::repair::Step;
+
+/// Prices older than this many days are to be asked for again.
+const OLD: i32 = 366;
+
+pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
+    for (field, entry, fault) in job.entered.price_book.iter().flat_map(PriceBook::faults) {
+        problems.once(field, BookFault::BookEntry { entry, fault });
+    }
+    for method in job.catalog.methods.iter().filter(|method| method.id.is_own()) {
+        let unknown = method.steps.iter().find_map(|step| match step {
+            Step::Do(id) | Step::Coats(id) if !job.catalog.tasks.iter().any(|task| task.id == *id) => {
+                Some(id)
+            }
+            _ => None,
+        });
+        if let Some(step) = unknown {
+            let (method, step) = (method.name.clone(), step.clone());
+            problems.once(&fields::BOOK_METHODS, BookFault::UnknownStep { method, step });
+        }
+    }
+    let names = old_prices(job);
+    if !names.is_empty() {
+        problems.once(&fields::PRICE_BOOK, BookFault::OldPrices { names });
+    }
+}
+
+/// What of the chosen option was priced more than a year before the visit.
+fn old_prices(job: &Checked<'_>) -> Vec<String> {
+    let (plan, catalog) = (&job.entered.plan, job.catalog);
+    let old = |priced: Option<Date>| priced.is_some_and(|day| (job.entered.visited - day).get_days() > OLD);
+    let method = catalog.method(plan.chosen);
+    let bought = |id: &String| method.is_some_and(|method| method.materials.contains(id));
+    let materials =
+        catalog.materials.iter().filter(|m| bought(&m.id) && !plan.own_prices.contains_key(&m.id));
+    let paints = catalog.paints.iter().filter(|p| p.name == plan.paint || p.name == plan.primer);
+    let sealants = catalog.sealants.iter().filter(|s| s.name == plan.sealant);
+    let names = materials
+        .filter(|material| old(material.priced))
+        .map(|material| &material.name)
+        .chain(paints.filter(|paint| old(paint.priced)).map(|paint| &paint.name))
+        .chain(sealants.filter(|sealant| old(sealant.priced)).map(|sealant| &sealant.name));
+    names.cloned().collect()
+}

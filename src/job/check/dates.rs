@@ -1,0 +1,30 @@
+//! Dates that do not follow one another.
+
+use super::{Checked, Problems};
+use crate::job::fields;
+use crate::job::problem::DateFault;
+use crate::job::sanitized::last_sealing;
+
+pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
+    let visited = job.entered.visited;
+    if let Some(installed) = job.entered.installed.filter(|installed| installed.earliest() > visited) {
+        problems.once(&fields::INSTALLED, DateFault::InstalledAfterVisit { installed, visited });
+    }
+    let last = last_sealing(visited);
+    match job.entered.plan.seal_on {
+        Some(date) if date < visited => {
+            problems.once(&fields::SEALING_DATE, DateFault::SealsBeforeVisit { date, visited });
+        }
+        Some(date) if date > last => {
+            problems.once(&fields::SEALING_DATE, DateFault::SealsTooLate { date, last })
+        }
+        _ => {}
+    }
+    let built = fields::YEAR_BUILT.figure().zip(job.entered.built);
+    if let Some((figure, built)) = built
+        && figure.holds(crate::measure::Quantity::Year(built))
+        && built > visited.year()
+    {
+        problems.once(&fields::YEAR_BUILT, DateFault::BuiltAfterVisit { built, visited });
+    }
+}

@@ -1,0 +1,83 @@
+//! Where a problem is.
+
+use super::super::{Arg, Words, say};
+use crate::job::fields::{At, Each, Field};
+use crate::job::{Job, Place};
+use crate::survey::LaterVisit;
+
+/// A place with the names the user gave to what it is in.
+pub(super) fn say(place: &Place, job: &Job, words: &Words) -> String {
+    match place {
+        Place::File { line, column } => say!(words, "place-file", line = *line, column = *column),
+        Place::WholeFile => say!(words, "place-whole-file"),
+        Place::Field(field, at) => entry(field, *at, job, words),
+    }
+}
+
+fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> String {
+    let label = &field.label(words);
+    let number = outer + 1;
+    let surface = job.surfaces.get(outer);
+    let surface_name = || surface.map_or("", |surface| &surface.name);
+    match field.each {
+        Each::Job => label.clone(),
+        Each::Surface => say!(words, "place-surface", surface = Arg::Name(surface_name()), field = label),
+        Each::Opening => {
+            let opening = surface.and_then(|surface| surface.openings.get(inner));
+            let opening = Arg::Name(opening.map_or("", |opening| &opening.name));
+            say!(
+                words,
+                "place-opening",
+                surface = Arg::Name(surface_name()),
+                opening = opening,
+                field = label
+            )
+        }
+        Each::Divider => {
+            let divider = surface.and_then(|surface| surface.dividers.get(inner));
+            let divider = Arg::Name(divider.map_or("", |divider| &divider.name));
+            say!(
+                words,
+                "place-divider",
+                surface = Arg::Name(surface_name()),
+                divider = divider,
+                field = label
+            )
+        }
+        Each::Section => {
+            let section = surface.and_then(|surface| surface.sections.get(inner));
+            let section = Arg::Name(section.map_or("", |section| &section.name));
+            say!(
+                words,
+                "place-section",
+                surface = Arg::Name(surface_name()),
+                section = section,
+                field = label
+            )
+        }
+        Each::Gap => {
+            let gap = job.survey.gaps.get(outer);
+            let surface = Arg::Name(gap.map_or("", |gap| &gap.surface));
+            let joint = Arg::Name(gap.map_or("", |gap| &gap.joint));
+            say!(words, "place-gap", number = number, surface = surface, joint = joint, field = label)
+        }
+        Each::Moisture => say!(words, "place-moisture", number = number, field = label),
+        Each::Room => say!(words, "place-room", number = number, field = label),
+        Each::Month => say!(words, "place-month", month = number, field = label),
+        Each::Visit => match job.later.get(outer) {
+            Some(visit) => say!(words, "place-visit", date = visit.on, field = label),
+            None => label.clone(),
+        },
+        Each::LaterGap => match job.later.get(outer) {
+            Some(visit) => later_gap(visit, inner, label, words),
+            None => label.clone(),
+        },
+    }
+}
+
+fn later_gap(visit: &LaterVisit, index: usize, label: &String, words: &Words) -> String {
+    let gap = visit.gaps.get(index);
+    let surface = Arg::Name(gap.map_or("", |gap| &gap.surface));
+    let joint = Arg::Name(gap.map_or("", |gap| &gap.joint));
+    say!(words, "place-later-gap", date = visit.on, surface = surface, joint = joint, field = label)
+}
