@@ -129,22 +129,15 @@ fn before_install(
     year: &IndoorYear,
 ) -> BeforeInstall {
     let plan = &job.plan;
-    let target = target(
-        species,
-        board.ring_angle,
-        board.face_width,
-        years,
-        plan.callback.widest,
-        SWELLING_ROOM,
-    );
+    let target =
+        target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
     let stack = stack(board, species, &catalog.films);
     let sealant = catalog.bead(plan);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
-        widest_board: sealant.and_then(|sealant| {
-            widest_board(species, board.ring_angle, years, &sealant, TYPICAL_SEALED_GAP)
-        }),
+        widest_board: sealant
+            .and_then(|sealant| widest_board(species, board.ring_angle, years, &sealant, TYPICAL_SEALED_GAP)),
     }
 }
 

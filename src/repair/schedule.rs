@@ -65,7 +65,11 @@ impl Bar {
     /// The first and the last day that it touches; the first day of work is 1.
     pub fn days(&self) -> Span<u32> {
         let first = self.start.max(0.0).floor();
-        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a job lasts far fewer days")]
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a job lasts far fewer days"
+        )]
         let low = first as u32 + 1;
         Span { low, high: low + days_touched(first, self.end).max(1) - 1 }
     }

@@ -58,8 +58,7 @@ mod tests {
             joint: joint.to_owned(),
             ..GapReading::default()
         };
-        let survey =
-            Survey { gaps: ["A 1", "A 2", "A 2", "A 3"].map(reading).to_vec(), ..Survey::default() };
+        let survey = Survey { gaps: ["A 1", "A 2", "A 2", "A 3"].map(reading).to_vec(), ..Survey::default() };
         let again = LaterGap { surface: "Wall".to_owned(), joint: "A 1".to_owned(), width: None };
         let visit = LaterVisit { on: jiff::civil::date(2026, 8, 1), gaps: vec![again] };
         let left = visit.not_looked_at(&survey);

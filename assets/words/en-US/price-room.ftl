@@ -20,7 +20,7 @@ price-deposit-share = { $share } of the total, before work starts
 price-margin = A markup of { $markup } on cost is a margin of { $margin } of the price before tax.
 
 price-spread = Labor and materials should cost about { $mean }. In { $trials } simulated jobs the cost stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
-    .hint = Half of the scatter of a task’s time is the crew’s and the room’s, the same for all tasks
+price-spread-common = Half of the scatter of each task’s time is the crew’s and the room’s, the same for all tasks.
 price-drivers = What drives the cost: how much it rises when each of these alone goes from a good day to a bad one, the 10th to the 90th percentile.
 
 ## Who pays
@@ -48,11 +48,8 @@ price-room-out =
         [one] The room can’t be used for 1 day.
        *[other] The room can’t be used for { $days } days.
     }
-price-bar-wait =
-    { $days ->
-        [one] 1 day
-       *[other] { $days } days
-    }
+# Only on waits of several days.
+price-bar-wait = { $days } days
 price-bar-days =
     { $span ->
         [one_day] Day { $from }

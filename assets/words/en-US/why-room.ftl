@@ -21,7 +21,6 @@ why-clue-against =
        *[plain] Against: { cause-label } (odds ÷ { $factor })
     }
 why-clue-neither = Points to none of them in particular.
-why-settle = { $reading }.
 
 ## All joints together
 
