@@ -8,12 +8,14 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use clap::{Parser, Subcommand};
 use gapwright::app;
 use gapwright::assess::{Assessment, assess, rates_taken};
-use gapwright::export::{OutFolder, Report, WriteError, export, joints_csv, report_schema, year_csv};
+use gapwright::export::{
+    OutFolder, Report, WriteError, export, joints_csv, report_schema, write_papers, year_csv,
+};
 use gapwright::job::{
     Catalog, Job, PriceBook, Problem, Severity, demo_job, file, jobs_in, learn_rates, save_prices,
 };
 use gapwright::measure::Units;
-use gapwright::papers::{Paper, PaperError, Papers, Templates};
+use gapwright::papers::{PaperWords, Papers, Templates};
 use gapwright::words::{Say as _, Words, answer, learned_rate_source, unreadable_file};
 use rayon::prelude::*;
 
@@ -161,7 +163,7 @@ fn run(command: Command) -> Result<ExitCode, String> {
         Command::Rates { folder, catalog } => rates(&folder, catalog.as_deref()),
         Command::Papers { job, out, templates } => {
             let opened = Opened::load(&job)?;
-            let good = write_papers(&opened, &out, Templates { folder: templates })?;
+            let good = write_all_papers(&opened, &out, templates)?;
             Ok(if good { opened.status() } else { ExitCode::from(FAULTY) })
         }
         Command::Schema => {
@@ -169,12 +171,8 @@ fn run(command: Command) -> Result<ExitCode, String> {
             Ok(ExitCode::SUCCESS)
         }
         Command::Templates { out } => {
-            let templates = Templates::in_folder(&out);
-            for paper in Paper::ALL {
-                let made = templates.make_own(paper);
-                let path =
-                    made.map_err(|error| format!("“{}” cannot be written to: {error}", out.display()))?;
-                print(&path.map_or_else(String::new, |path| format!("{}\n", path.display())))?;
+            for path in Templates::write_all(&out).map_err(|error| error.say(&words()))? {
+                print(&format!("{}\n", path.display()))?;
             }
             Ok(ExitCode::SUCCESS)
         }
@@ -255,23 +253,19 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
 }
 
 /// Writes all papers; returns whether all templates were good.
-fn write_papers(opened: &Opened, out: &Path, templates: Templates) -> Result<bool, String> {
-    let papers = Papers::with(&opened.assessment, templates);
-    let one = |paper: Paper| {
-        let told = |error: PaperError| format!("{}: {error}", paper.name());
-        let (typeset, fault) = papers.typeset_whatever(paper).map_err(told)?;
-        let pdf = typeset.pdf().map_err(told)?;
-        Ok(((format!("{}.pdf", paper.file_stem()), pdf), fault.map(told)))
-    };
-    let made = Paper::ALL.into_par_iter().map(one).collect::<Result<Vec<_>, String>>()?;
-    let (files, faults): (Vec<_>, Vec<_>) = made.into_iter().unzip();
-    let mut good = true;
-    for fault in faults.into_iter().flatten() {
-        eprintln!("{fault}. The built-in one was used.");
-        good = false;
+fn write_all_papers(opened: &Opened, out: &Path, folder: Option<PathBuf>) -> Result<bool, String> {
+    let words = PaperWords::us_english(&opened.job);
+    let templates = folder.map(Templates::in_existing_folder).transpose();
+    let templates = templates.map_err(|error| error.say(&words.owner))?.unwrap_or_default();
+    let papers = Papers::with(&opened.assessment, templates, &words);
+    let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
+    for paper in &written {
+        if let Some(fault) = paper.fault_text(&words.owner) {
+            eprintln!("{fault}");
+        }
+        print(&format!("{}\n", paper.path.display()))?;
     }
-    write_files(out, files, &opened.words())?;
-    Ok(good)
+    Ok(written.iter().all(|paper| paper.fault.is_none()))
 }
 
 /// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.

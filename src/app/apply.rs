@@ -9,7 +9,7 @@ use super::command::Command;
 use super::pick::Purpose;
 use super::toast::Toast;
 use super::view::Selected;
-use super::{App, entry, joint_bar, year_strip};
+use super::{App, entry, joint_bar, time_line};
 use crate::assess::EntryPlace;
 use crate::job::fields::Field;
 
@@ -133,7 +133,7 @@ impl App {
             Command::TakeLogo(path) => self.take_logo(ctx, &path),
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.time.playing = !self.view.time.playing,
-            Command::ReferenceCurve => year_strip::keep_reference_curve(ctx, self),
+            Command::ReferenceCurve => time_line::keep_reference_curve(ctx, self),
             Command::Fit => {
                 self.view.canvas.cameras.remove(&self.view.surface);
             }

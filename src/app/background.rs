@@ -18,10 +18,10 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::rates_taken;
-use crate::export::{OutFolder, WriteError};
 use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
-use crate::papers::{Paper, PaperError, Papers, Templates};
-use crate::words::{Say as _, Words, unreadable_file};
+use crate::export::write_papers;
+use crate::papers::{PaperWords, Papers, Templates};
+use crate::words::{Say as _, unreadable_file};
 
 /// An errand that takes longer is told, with a way to give it up.
 const LONG: Duration = Duration::from_millis(400);
@@ -54,7 +54,7 @@ pub(super) enum Outcome {
     Weather(Result<WeatherRead, ImportError>),
     Guess(Result<LoggerImport, ImportError>),
     Logger(Box<LoggerImport>, Result<LoggerRead, ImportError>),
-    Papers(PathBuf, Result<(), String>),
+    Papers(PathBuf, Result<Vec<String>, String>),
     Learned(PathBuf, io::Result<(usize, Vec<RateLearned>)>),
 }
 
@@ -121,7 +121,7 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
             Outcome::Logger(import, read)
         }
         BackgroundTask::WritePapers(folder, job, templates) => {
-            let written = write_papers(&folder, &assess_job(job), templates, given_up);
+            let written = papers_to(&folder, &assess_job(job), templates, given_up);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {
@@ -132,25 +132,17 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
     (number, outcome)
 }
 
-fn write_papers(
+/// Writes all papers; gives back what is wrong with the user's own templates.
+fn papers_to(
     folder: &Path,
     assessment: &Assessment,
     templates: Templates,
-    given_up: impl Fn() -> bool,
-) -> Result<(), String> {
-    let words = Words::of_job(&assessment.job);
-    let said = |error: WriteError| error.say(&words);
-    let folder = OutFolder::create(folder).map_err(said)?;
-    let papers = Papers::with(assessment, templates);
-    for paper in Paper::ALL {
-        if given_up() {
-            return Ok(());
-        }
-        let told = |error: PaperError| error.to_string();
-        let pdf = papers.typeset(paper).map_err(told)?.pdf().map_err(told)?;
-        folder.write(&format!("{}.pdf", paper.file_stem()), &pdf).map_err(said)?;
-    }
-    Ok(())
+    given_up: impl Fn() -> bool + Sync,
+) -> Result<Vec<String>, String> {
+    let words = PaperWords::us_english(&assessment.job);
+    let papers = Papers::with(assessment, templates, &words);
+    let written = write_papers(&papers, folder, given_up).map_err(|error| error.say(&words.owner))?;
+    Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }
 
 fn learn(folder: &Path) -> io::Result<(usize, Vec<RateLearned>)> {
@@ -224,13 +216,18 @@ impl App {
         self.apply(ctx, Command::Edit(Edit { name: name.to_owned(), change: Box::new(change) }));
     }
 
-    fn papers_written(&mut self, folder: PathBuf, written: Result<(), String>) -> Result<(), String> {
-        written.map_err(|error| {
-            format!("“{}” cannot be written to: {error}. Name another folder.", folder.display())
-        })?;
+    fn papers_written(
+        &mut self,
+        folder: PathBuf,
+        written: Result<Vec<String>, String>,
+    ) -> Result<(), String> {
+        let faults = written?;
         let text = format!("The papers are in {}", folder.display());
-        self.prompts.toast = Some(Toast::good(text));
         self.settings.papers = Some(folder);
+        match faults.as_slice() {
+            [] => self.prompts.toast = Some(Toast::good(text)),
+            faults => self.fault(format!("{text}. {}", faults.join(" "))),
+        }
         Ok(())
     }
 }

@@ -5,7 +5,7 @@ use eframe::egui::{ColorImage, Context};
 use super::command::{Picture, Table};
 use super::{App, Toast};
 use crate::papers::{figure, picture};
-use crate::words::say;
+use crate::words::{Say as _, say};
 
 impl App {
     /// Puts a table on the clipboard, as CSV.
@@ -33,11 +33,11 @@ impl App {
         let assessment = &*self.session.assessed;
         let (name, svg) = match which {
             Picture::Surface if self.view.surface < assessment.layouts.len() => {
-                ("surface.svg", figure::surface(assessment, self.view.surface))
+                ("surface.svg", figure::surface(assessment, self.view.surface, &self.words()))
             }
             Picture::Surface => return self.fault(self.words().text("copy-no-surface").into_owned()),
-            Picture::Year => ("year.svg", figure::year(assessment)),
-            Picture::Cuts => ("cuts.svg", figure::cuts(assessment)),
+            Picture::Year => ("year.svg", figure::year(assessment, &self.words())),
+            Picture::Cuts => ("cuts.svg", figure::cuts(assessment, &self.words())),
         };
         match picture(name, &svg) {
             Ok(page) => {
@@ -46,7 +46,7 @@ impl App {
                 let text = say!(self.words(), "copied-picture", width = size[0], height = size[1]);
                 self.prompts.toast = Some(Toast::good(text));
             }
-            Err(error) => self.fault(error.to_string()),
+            Err(error) => self.fault(error.say(&self.words())),
         }
     }
 }

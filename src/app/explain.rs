@@ -1,19 +1,19 @@
-//! Where a number comes from: how it is reckoned, from what, and by what source. Any number shown by
+//! Where a number comes from: how it is worked out, from what, and by what source. Any number shown by
 //! [`number`] can be asked by clicking it.
 
 use eframe::egui::{Button, Grid, Label, Popup, RichText, Role, Stroke, TextWrapMode, Ui, WidgetInfo, pos2};
 
 use super::context::WindowContext;
 use crate::assess::{RepairOption, SectionState};
-use crate::measure::{Length, show_number};
-use crate::words::Say as _;
+use crate::measure::{Humidity, Moisture, Percent, Quantity};
+use crate::words::{Arg, Words, say};
 
 /// The answer.
 pub(super) struct Why {
-    /// How it is reckoned, in a sentence.
+    /// How it is worked out, in a sentence.
     pub how: String,
-    /// What goes in: name and value.
-    pub from: Vec<(&'static str, String)>,
+    /// What goes in: the message of its name, and its value.
+    pub from: Vec<From>,
     /// The source of the method.
     pub source: String,
 }
@@ -29,7 +29,7 @@ pub(super) fn number(
     let short = shown.text().chars().count() < 24;
     let mode = if short { TextWrapMode::Extend } else { TextWrapMode::Wrap };
     let button = ui.add(Button::new(shown).frame(false).wrap_mode(mode));
-    let name = format!("{what}: where does this come from");
+    let name = say!(context.words, "explain-ask", what = Arg::Name(what));
     button.widget_info(|| WidgetInfo::labeled(Role::Button, true, &name));
     // A dotted line under it says that it can be asked.
     let (left, right, low) = (button.rect.left(), button.rect.right(), button.rect.bottom());
@@ -48,158 +48,138 @@ pub(super) fn number(
             eframe::egui::StrokeKind::Outside,
         );
     }
-    let palette = context.palette;
+    let (palette, words) = (context.palette, context.words);
     Popup::from_toggle_button_response(&button).width(360.0).show(|ui| {
         let why = why();
         ui.set_width(350.0);
         ui.label(RichText::new(what).strong());
         ui.add(Label::new(why.how).wrap());
         Grid::new("from").num_columns(2).show(ui, |ui| {
-            for (name, value) in why.from {
-                ui.label(RichText::new(name).small().color(palette.soft));
+            for (message, value) in why.from {
+                ui.label(RichText::new(words.text(message)).small().color(palette.soft));
                 ui.add(Label::new(RichText::new(value).small()).wrap());
                 ui.end_row();
             }
         });
         ui.add(Label::new(RichText::new(why.source).small().color(palette.soft)).wrap());
     });
-    button.on_hover_text("Click: where does this come from?");
+    button.on_hover_text(context.words.text("explain-ask.hint"));
 }
 
-const HANDBOOK: &str = "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010)";
+/// An entry of what goes in: the message of its name, and its value.
+type From = (&'static str, String);
 
 /// The mean gap of a section.
 pub(super) fn mean_gap(context: &WindowContext<'_>, state: &SectionState) -> Why {
-    let units = context.units();
-    Why {
-        how: "The mean of the joints that were measured, drawn towards the mean of all sections where there are few; ± is its standard error.".to_owned(),
-        from: vec![
-            ("joints measured", format!("{} of {}", state.gaps.measured, state.gaps.joints)),
-            ("scatter from joint to joint", state.gaps.scatter.show(units)),
-        ],
-        source: "Random effects by group; components of variance as in the NIST/SEMATECH e-Handbook, 7.4.4 (from memory)".to_owned(),
-    }
+    let words = context.words;
+    let (measured, joints) = (state.gaps.measured, state.gaps.joints);
+    let from: Vec<From> = vec![
+        ("explain-joints-measured", say!(words, "explain-of", count = measured, all = joints)),
+        ("explain-scatter", words.figures().length(state.gaps.scatter)),
+    ];
+    Why { how: say!(words, "explain-mean-gap"), from, source: say!(words, "explain-mean-gap.source") }
 }
 
 /// The boards' moisture at the visit.
 pub(super) fn now(context: &WindowContext<'_>, state: &SectionState) -> Why {
+    let words = context.words;
     let board = &context.assessment.job.surfaces[state.surface].sections[state.section].board;
-    Why {
-        how: "The meter's readings put right for the wood's temperature and weighed against what the room's year lets expect.".to_owned(),
-        from: vec![
-            ("readings", state.now.readings.to_string()),
-            ("the room lets expect today", state.expected_now.show()),
-            ("species", board.species.clone()),
-        ],
-        source: format!("{HANDBOOK}; drying by implicit finite volumes, checked against Crank, The Mathematics of Diffusion"),
-    }
+    let from: Vec<From> = vec![
+        ("explain-readings", words.figures().number(count(state.now.readings), 0)),
+        ("explain-expected-today", moisture(words, state.expected_now)),
+        ("field-species", board.species.clone()),
+    ];
+    Why { how: say!(words, "explain-now"), from, source: say!(words, "explain-now.source") }
 }
 
 /// The moisture at install, worked back.
 pub(super) fn install(context: &WindowContext<'_>, state: &SectionState) -> Why {
-    let units = context.units();
+    let words = context.words;
     let board = &context.assessment.job.surfaces[state.surface].sections[state.section].board;
-    let coefficient =
-        context.assessment.catalog.species(&board.species).map_or(0.0, |s| s.coefficient(board.ring_angle));
-    Why {
-        how: "The moisture from which drying to today's narrows a board by today's gap: ΔD = D · C · (M₂ − M₁) between 6 and 14 %, and by total shrinkage from fibre saturation beyond.".to_owned(),
-        from: vec![
-            ("gap today", state.gaps.mean.show(units)),
-            ("width that shows at a joint, D", state.across.show(units)),
-            ("C, for each per cent", show_number(coefficient, 5)),
-            ("moisture today", state.now.moisture.mean.show()),
-        ],
-        source: format!("{HANDBOOK}, eq. 13-2 and Table 13-5"),
-    }
+    let species = context.assessment.catalog.species(&board.species);
+    let coefficient = species.map_or(0.0, |species| species.coefficient(board.ring_angle));
+    let from: Vec<From> = vec![
+        ("explain-gap-today", words.figures().length(state.gaps.mean)),
+        ("explain-width-at-joint", words.figures().length(state.across)),
+        ("explain-coefficient", words.figures().number(coefficient, 5)),
+        ("explain-moisture-today", moisture(words, state.now.moisture.mean)),
+    ];
+    Why { how: say!(words, "explain-install"), from, source: say!(words, "explain-install.source") }
 }
 
 /// What the room keeps the boards at.
 pub(super) fn settled(context: &WindowContext<'_>, state: &SectionState) -> Why {
+    let words = context.words;
     let board = &context.assessment.job.surfaces[state.surface].sections[state.section].board;
-    let year = context.assessment.year.as_ref();
-    let humidity = |pick: fn(f64, f64) -> f64, start: f64| {
-        let days = year.iter().flat_map(|year| &year.days);
-        show_number(days.map(|air| air.humidity.to_pct()).fold(start, pick), 0)
-    };
-    Why {
-        how: "The driest and wettest of a year after the boards have forgotten how they came: the room's air, day by day, dried through the boards' thickness and coating.".to_owned(),
-        from: vec![
-            ("humidity of the room", format!("{} to {} %", humidity(f64::min, f64::INFINITY), humidity(f64::max, 0.0))),
-            ("thickness", board.thickness.show(context.units())),
-            ("mean over the year", state.settled.mean().show()),
-        ],
-        source: format!("{HANDBOOK}, eq. 4-5 for the equilibrium; the room's air from the climate, file or logger under Survey"),
-    }
+    let days = || context.assessment.year.iter().flat_map(|year| &year.days).map(|air| air.humidity);
+    let from: Vec<From> = days()
+        .reduce(Humidity::min)
+        .zip(days().reduce(Humidity::max))
+        .map(|(low, high)| ("explain-room-humidity", say!(words, "explain-range", low = low, high = high)))
+        .into_iter()
+        .chain([
+            ("field-thickness", words.figures().length(board.thickness)),
+            ("explain-mean-of-year", moisture(words, state.settled.mean())),
+        ])
+        .collect();
+    Why { how: say!(words, "explain-settled"), from, source: say!(words, "explain-settled.source") }
 }
 
 /// The widest gap of the coming year.
 pub(super) fn widest(context: &WindowContext<'_>, state: &SectionState) -> Why {
+    let words = context.words;
     let (driest, _) = state.settled.extremes();
-    let per_cent = |length: Length| length.show(context.units());
-    Why {
-        how: "Today's gap and what the boards still narrow by until the driest weeks of the coming year."
-            .to_owned(),
-        from: vec![
-            ("gap today", per_cent(state.gaps.mean)),
-            ("moisture today", state.now.moisture.mean.show()),
-            ("driest of the settled year", driest.show()),
-        ],
-        source: format!("{HANDBOOK}, eq. 13-2; the days are in the year strip"),
-    }
+    let from: Vec<From> = vec![
+        ("explain-gap-today", words.figures().length(state.gaps.mean)),
+        ("explain-moisture-today", moisture(words, state.now.moisture.mean)),
+        ("explain-driest", moisture(words, driest)),
+    ];
+    Why { how: say!(words, "explain-widest"), from, source: say!(words, "explain-widest.source") }
 }
 
 /// The chance of a callback.
 pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why {
-    let plan = &context.assessment.job.plan;
+    let (words, plan) = (context.words, &context.assessment.job.plan);
     let capability = &context.assessment.catalog.capability;
-    let risk = option.callback.as_ref();
-    let pct = |share: f64| show_number(100.0 * share, 1);
-    Why {
-        how: format!(
-            "In so many of {} trials the owner calls within {} years: with {} of the length open, or one gap of {}.",
-            show_number(f64::from(context.assessment.catalog.trials), 0),
-            plan.warranty_years,
-            plan.callback.open_share.show(),
-            plan.callback.widest.show(context.units())
-        ),
-        from: vec![
-            (
-                "95 % interval",
-                risk.map_or_else(String::new, |r| {
-                    format!("{} to {} %", pct(r.interval.low), pct(r.interval.high))
-                }),
-            ),
-            (
-                "after a quarter and half of them",
-                risk.map_or_else(String::new, |r| {
-                    format!("{} and {} %", pct(r.converged[0]), pct(r.converged[1]))
-                }),
-            ),
-            ("opens again on average", risk.map_or_else(String::new, |r| r.opens.show_run(context.units()))),
-            (
-                "drawn",
-                "weather of the years, lot of boards, lot of sealant, readings, workmanship".to_owned(),
-            ),
-            (
-                "a bead takes",
-                format!("{} times its class ({})", capability.median, capability.kind.say(context.words)),
-            ),
-        ],
-        source: "Monte Carlo with the same draws for every way; Wilson's interval".to_owned(),
+    let pct = |share: f64| Percent::pct(100.0 * share);
+    let mut from: Vec<From> = Vec::new();
+    if let Some(risk) = &option.callback {
+        let (low, high) = (pct(risk.interval.low), pct(risk.interval.high));
+        from.push(("explain-interval", say!(words, "explain-range", low = low, high = high)));
+        let (quarter, half) = (pct(risk.converged[0]), pct(risk.converged[1]));
+        from.push(("explain-converged", say!(words, "explain-both", first = quarter, second = half)));
+        from.push(("explain-opens-again", words.figures().run(risk.opens)));
     }
+    from.push(("explain-drawn", say!(words, "explain-drawn-what")));
+    let median = Arg::Number(capability.median, 2);
+    let kind = Arg::Id(capability.kind.key());
+    from.push(("explain-capability", say!(words, "explain-times-class", times = median, kind = kind)));
+    let how = say!(
+        words,
+        "explain-chance",
+        trials = context.assessment.catalog.trials,
+        years = plan.warranty_years,
+        share = plan.callback.open_share,
+        gap = plan.callback.widest,
+    );
+    Why { how, from, source: say!(words, "explain-chance.source") }
 }
 
 /// The price with callbacks.
 pub(super) fn expected(context: &WindowContext<'_>, option: &RepairOption) -> Why {
-    let plan = &context.assessment.job.plan;
-    let currency = &plan.prices.currency;
-    Why {
-        how: "The price, and for each year of the warranty the chance of a callback in it times a visit's share of the price (15 %, assumption) and what opens, at present value.".to_owned(),
-        from: vec![
-            ("price", option.price.total.show(currency)),
-            ("years of warranty", plan.warranty_years.to_string()),
-            ("discount rate", plan.discount.show()),
-        ],
-        source: "Present value: ASTM E917".to_owned(),
-    }
+    let (words, plan) = (context.words, &context.assessment.job.plan);
+    let from: Vec<From> = vec![
+        ("explain-price", words.figures().money(option.price.total)),
+        ("field-warranty", words.figures().quantity(Quantity::Years(plan.warranty_years))),
+        ("field-discount-rate", words.figures().percent(plan.discount.to_pct(), 1)),
+    ];
+    Why { how: say!(words, "explain-expected"), from, source: say!(words, "explain-expected.source") }
+}
+
+fn moisture(words: &Words, moisture: Moisture) -> String {
+    words.figures().percent(moisture.to_pct(), 1)
+}
+
+fn count(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::MAX, f64::from)
 }

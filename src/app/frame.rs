@@ -7,7 +7,7 @@ use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, ScrollArea, Ui,
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, top_bar, year_strip};
+use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 84.0;
@@ -67,7 +67,7 @@ fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let height = ui.available_height();
         let section = (height * 0.34).clamp(120.0, 260.0);
         ui.allocate_ui(vec2(ui.available_width(), section), |ui| joint_section::joint_section(ui, context));
-        year_strip::year_strip(ui, context);
+        time_line::time_line(ui, context);
     });
 }
 
@@ -83,7 +83,7 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let section = if ui.available_width() < NARROW { 0.0 } else { 250.0 };
             let size = vec2((ui.available_width() - section - 8.0).max(200.0), ui.available_height());
             ui.allocate_ui_with_layout(size, egui::Layout::top_down(egui::Align::Min), |ui| {
-                year_strip::year_strip(ui, context);
+                time_line::time_line(ui, context);
             });
             if section > 0.0 {
                 joint_section::joint_section(ui, context);

@@ -70,8 +70,7 @@ mod tests {
     #[test]
     fn words_are_found_in_a_sentence_but_not_within_others() {
         let words = Words::us_english(Units::Inches, "$");
-        let names =
-            |text| within(text, &words).into_iter().map(|(form, _)| form).collect::<Vec<_>>();
+        let names = |text| within(text, &words).into_iter().map(|(form, _)| form).collect::<Vec<_>>();
         assert_eq!(names("The beads hold on their tongue"), ["bead", "tongue"]);
         assert_eq!(names("instead of it"), [""; 0]);
         assert_eq!(names("Hybrid, paintable, class 50: a callback"), ["callback", "class 50"]);

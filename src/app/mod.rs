@@ -48,12 +48,12 @@ mod services;
 mod session;
 mod tabs;
 mod theme;
+mod time_line;
 mod toast;
 mod top_bar;
 mod view;
 mod widgets;
 mod worker;
-mod year_strip;
 
 use std::path::{Path, PathBuf};
 

@@ -27,7 +27,7 @@ impl App {
                 self.prompts.toast = Some(Toast::good(text));
             }
             Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
-            Err(error) => self.fault(format!("The template cannot be written: {error}")),
+            Err(error) => self.fault(error.say(&self.words())),
         }
         self.services.previews.forget();
     }
@@ -36,7 +36,7 @@ impl App {
     pub(super) fn built_in_template(&mut self, paper: Paper) {
         let own = self.services.templates.own(paper);
         match (self.services.templates.put_away(paper), own) {
-            (Err(error), _) => self.fault(format!("Your template cannot be put away: {error}")),
+            (Err(error), _) => self.fault(error.say(&self.words())),
             (Ok(()), Some(path)) => {
                 let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
                 self.prompts.toast = Some(Toast::good(text));

@@ -6,9 +6,10 @@ use eframe::egui::{
 
 use super::command::Command;
 use super::context::WindowContext;
-use super::{drawing, theme, year_strip};
+use super::{drawing, theme, time_line};
 use crate::assess::RepairOption;
-use crate::papers::{Words, weighed};
+use crate::papers::compared_options;
+use crate::words::LetterText;
 use crate::words::causes::chance_as_odds;
 
 /// The pages.
@@ -24,13 +25,13 @@ pub(super) fn presentation(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let page = context.view.presentation.page.unwrap_or(0).min(PAGES.len() - 1);
     let bar = Frame::new().fill(context.palette.ground).inner_margin(Margin::symmetric(28, 14));
     Panel::top("show bar").frame(bar).show(ui, |ui| pages(ui, context, page));
-    let words = Words::new(context.assessment);
+    let letter = LetterText::new(context.assessment, context.words);
     let sheet = Frame::new().fill(context.palette.panel).inner_margin(Margin::symmetric(44, 26));
     CentralPanel::default().frame(sheet).show(ui, |ui| match page {
-        0 => happened(ui, context, &words),
-        1 => year(ui, context, &words),
+        0 => happened(ui, context, &letter),
+        1 => year(ui, context, &letter),
         2 => ways(ui, context),
-        _ => plan(ui, context, &words),
+        _ => plan(ui, context, &letter),
     });
 }
 
@@ -89,11 +90,11 @@ fn beside(ui: &mut Ui, words: impl FnOnce(&mut Ui), picture: impl FnOnce(&mut Ui
     });
 }
 
-fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, words: &Words) {
+fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
     let told = |ui: &mut Ui| {
         title(ui, "What happened");
-        say(ui, &words.saw);
-        say(ui, &words.why);
+        say(ui, &letter.saw);
+        say(ui, &letter.why);
     };
     beside(ui, told, |ui| {
         let surfaces = context.assessment.job.surfaces.len().min(MOST_DRAWN);
@@ -108,15 +109,15 @@ fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, words: &Words) {
     });
 }
 
-fn year(ui: &mut Ui, context: &mut WindowContext<'_>, words: &Words) {
+fn year(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
     title(ui, "How it goes through the year");
-    say(ui, &words.moves);
-    year_strip::year_strip(ui, context);
+    say(ui, &letter.moves);
+    time_line::time_line(ui, context);
 }
 
 fn ways(ui: &mut Ui, context: &mut WindowContext<'_>) {
     title(ui, "What can be done");
-    let options = weighed(context.assessment);
+    let options = compared_options(context.assessment);
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.columns(2, |columns| {
             for (at, option) in options.into_iter().enumerate() {
@@ -166,10 +167,10 @@ fn remark(ui: &mut Ui, context: &WindowContext<'_>) {
     ui.add(Label::new(RichText::new(words).size(14.0).color(context.palette.soft)).wrap());
 }
 
-fn plan(ui: &mut Ui, context: &WindowContext<'_>, words: &Words) {
+fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         title(ui, "What we will do");
-        say(ui, &words.plan);
+        say(ui, &letter.plan);
         if context.view.presentation.prices
             && let Some(option) = context.assessment.chosen()
         {
@@ -182,7 +183,7 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, words: &Words) {
         }
         ui.add_space(8.0);
         title(ui, "What we ask of you");
-        say(ui, &words.asks);
+        say(ui, &letter.asks);
         remark(ui, context);
     });
 }

@@ -6,7 +6,8 @@ use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
 
 use super::worker::Worker;
 use crate::assess::Assessment;
-use crate::papers::{PageImage, Paper, Papers, Templates};
+use crate::papers::{PageImage, Paper, PaperError, PaperWords, Papers, Templates};
+use crate::words::Say as _;
 
 /// Points of the screen for a point of paper: pages are read on screens of twice the density, too.
 const SCALE: f64 = 1.5;
@@ -80,11 +81,11 @@ impl Previews {
 
 /// Typesets a paper and makes pictures of it; the worker's work.
 fn typeset((paper, assessment, templates): Input) -> Output {
-    let typeset = Papers::with(&assessment, templates).typeset_whatever(paper);
-    let pages = typeset.map(|(typeset, fault)| Pages {
-        images: typeset.images(SCALE),
-        fault: fault.map(|fault| fault.to_string()),
-    });
-    let pages = pages.map_err(|error| error.to_string());
+    let words = PaperWords::us_english(&assessment.job);
+    let text = |fault: &PaperError| fault.say(&words.owner);
+    let typeset = Papers::with(&assessment, templates, &words).typeset(paper);
+    let pages = typeset
+        .map(|typeset| Pages { images: typeset.images(SCALE), fault: typeset.fault().map(text) })
+        .map_err(|error| text(&error));
     (paper, assessment, pages)
 }

@@ -6,10 +6,12 @@
 
 mod drawing;
 mod folder;
+mod papers;
 mod report;
 mod tables;
 
 pub use folder::{OutFolder, WriteError};
+pub use papers::{PapersError, WrittenPaper, write_papers};
 pub use report::{Report, report_schema};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 
@@ -64,7 +66,8 @@ pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportE
         ("materials.csv".to_owned(), materials_csv(assessment)?.into_bytes()),
         ("drawing.dxf".to_owned(), drawing::drawing(assessment)?),
     ];
-    for (name, svg) in figure::figures(assessment) {
+    // Labels in pictures for other programs are US English, too.
+    for (name, svg) in figure::figures(assessment, &Words::of_job(&assessment.job)) {
         files.push((name.replace(".svg", ".png"), png(&name, &svg)?));
         files.push((name, svg.into_bytes()));
     }
@@ -75,7 +78,7 @@ pub fn export(assessment: &Assessment) -> Result<Vec<(String, Vec<u8>)>, ExportE
 fn png(name: &str, svg: &str) -> Result<Vec<u8>, ExportError> {
     let picture = picture(name, svg)?;
     let size = |pixels: usize| u32::try_from(pixels).unwrap_or(0);
-    // The page is opaque, so premultiplied colours are plain ones.
+    // The page is opaque, so premultiplied colors are plain ones.
     let pixels = image::RgbaImage::from_raw(size(picture.width), size(picture.height), picture.rgba);
     let mut bytes = std::io::Cursor::new(Vec::new());
     pixels.unwrap_or_default().write_to(&mut bytes, image::ImageFormat::Png)?;

@@ -111,7 +111,7 @@ impl From<Logo> for String {
     }
 }
 
-/// The parts of the letter that can be worded otherwise.
+/// The parts of the letter whose wording can be edited.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum LetterPart {
     /// What was seen.
@@ -129,15 +129,8 @@ pub enum LetterPart {
 }
 
 impl LetterPart {
-    /// All of them, with the heading they stand under.
-    pub const ALL: [(Self, &'static str); 6] = [
-        (Self::Saw, "What we saw"),
-        (Self::Why, "What happened"),
-        (Self::Moves, "How it goes on"),
-        (Self::Plan, "What we will do"),
-        (Self::Asks, "What we ask of you"),
-        (Self::More, "Anything else"),
-    ];
+    /// All of them, in the order of the letter.
+    pub const ALL: [Self; 6] = [Self::Saw, Self::Why, Self::Moves, Self::Plan, Self::Asks, Self::More];
 }
 
 /// A part of the letter in the user's own words.

@@ -1,6 +1,7 @@
 //! Running typst on a template with the job's data beside it.
 
 use std::collections::HashMap;
+use std::path::Path;
 use std::sync::LazyLock;
 
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
@@ -12,23 +13,28 @@ use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World, WorldExt as _};
 use typst_layout::PagedDocument;
 
-/// Why a paper could not be made.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{place}{reason}. Mend it, or go back to the built-in template", place = self.place())]
-pub struct PaperError {
-    /// Line of the template, from 1; 0 if the fault is not in it.
-    pub line: usize,
-    /// What typst said.
-    pub reason: String,
+use super::PaperError;
+
+/// Why a template does not compile.
+#[derive(Debug)]
+pub(super) struct CompileError {
+    /// The file at fault by its name on the desk; `None` for the template itself.
+    file: Option<String>,
+    /// Line of the file, from 1; `None` if the fault has no place.
+    line: Option<usize>,
+    /// What typst says.
+    reason: String,
 }
 
-impl PaperError {
-    fn place(&self) -> String {
-        if self.line == 0 {
-            "the template: ".to_owned()
-        } else {
-            format!("line {} of the template: ", self.line)
-        }
+impl CompileError {
+    /// Whether the fault is in the file of this name that lies beside the template.
+    pub fn is_in(&self, name: &str) -> bool {
+        self.file.as_deref() == Some(name)
+    }
+
+    /// The error of a template in this file.
+    pub fn of(self, file: &Path) -> PaperError {
+        PaperError::Template { file: file.to_owned(), line: self.line, reason: self.reason }
     }
 }
 
@@ -39,26 +45,45 @@ pub struct PageImage {
     pub width: usize,
     /// Pixels down.
     pub height: usize,
-    /// Colour values, four a pixel, premultiplied.
+    /// Color values, four a pixel, premultiplied.
     pub rgba: Vec<u8>,
 }
 
 /// A typeset paper.
 pub struct Typeset {
     document: PagedDocument,
+    fault: Option<PaperError>,
 }
 
 impl Typeset {
     /// Typesets `template` with these files beside it.
-    pub(super) fn new(template: &str, files: &Files) -> Result<Self, PaperError> {
+    ///
+    /// # Errors
+    /// If the template does not compile.
+    pub(super) fn new(template: &str, files: &Files) -> Result<Self, CompileError> {
         let desk = Desk { main: Source::new(file_id("main.typ"), template.to_owned()), files };
         let result = typst::compile::<PagedDocument>(&desk);
         // Caches of earlier papers are let go of after a few others.
         typst::comemo::evict(8);
         match result.output {
-            Ok(document) => Ok(Self { document }),
+            Ok(document) => Ok(Self { document, fault: None }),
             Err(errors) => Err(desk.error(errors.first())),
         }
+    }
+
+    /// The same, made instead of one by the user's own template, which has this fault.
+    pub(super) fn instead_of(self, fault: PaperError) -> Self {
+        Self { fault: Some(fault), ..self }
+    }
+
+    /// What is wrong with the user's own template, if the built-in one had to be used for it.
+    pub const fn fault(&self) -> Option<&PaperError> {
+        self.fault.as_ref()
+    }
+
+    /// The same, handed over.
+    pub fn into_fault(self) -> Option<PaperError> {
+        self.fault
     }
 
     /// The paper as PDF: tagged, searchable, the same bytes for the same job.
@@ -70,9 +95,8 @@ impl Typeset {
             creator: Smart::Custom(Some("Gapwright".to_owned())),
             ..typst_pdf::PdfOptions::default()
         };
-        typst_pdf::pdf(&self.document, &options).map_err(|errors| PaperError {
-            line: 0,
-            reason: errors.first().map_or_else(String::new, |error| error.message.to_string()),
+        typst_pdf::pdf(&self.document, &options).map_err(|errors| {
+            PaperError::Pdf(errors.first().map_or_else(String::new, |error| error.message.to_string()))
         })
     }
 
@@ -155,11 +179,19 @@ struct Desk<'a> {
 }
 
 impl Desk<'_> {
-    fn error(&self, error: Option<&SourceDiagnostic>) -> PaperError {
-        let Some(error) = error else { return PaperError { line: 0, reason: String::new() } };
-        let start = self.range(error.span).map_or(0, |range| range.start);
-        let line = self.main.lines().byte_to_line(start).map_or(0, |line| line + 1);
-        PaperError { line, reason: error.message.to_string() }
+    fn error(&self, error: Option<&SourceDiagnostic>) -> CompileError {
+        let Some(error) = error else {
+            return CompileError { file: None, line: None, reason: String::new() };
+        };
+        let source = error.span.id().and_then(|id| self.source(id).ok());
+        let place = source.zip(self.range(error.span));
+        let line = place.and_then(|(source, range)| source.lines().byte_to_line(range.start));
+        let beside = error.span.id().filter(|id| *id != self.main.id());
+        CompileError {
+            file: beside.map(|id| id.vpath().get_without_slash().to_owned()),
+            line: line.map(|line| line + 1),
+            reason: error.message.to_string(),
+        }
     }
 }
 

@@ -37,20 +37,21 @@ pub fn odds(chance: f64) -> (Arg<'static>, Arg<'static>) {
     (Arg::Id(id), Arg::Number((chance * 10.0).round(), 0))
 }
 
-/// A chance, 0 to 1, in whole per cents; never more certain than a model can be.
+/// A chance, 0 to 1, in whole percent; never more certain than a model can be.
 pub fn chance_as_percent(chance: f64, words: &Words) -> String {
     let (band, percent) = percent(chance);
     say!(words, "chance-percent", band = band, percent = percent)
 }
 
-/// What the message `chance-percent`, or one that refers to it, takes: `$band` and `$percent`.
-pub fn percent(chance: f64) -> (Arg<'static>, Arg<'static>) {
+/// What messages with a chance in percent take: whether it is `over` or `under` a figure or `plain`, and
+/// the figure.
+pub fn percent(chance: f64) -> (Arg<'static>, Percent) {
     let (band, percent) = match 100.0 * chance {
         percent if percent > 99.0 => ("over", 99.0),
         percent if percent < 1.0 => ("under", 1.0),
         percent => ("plain", percent.round()),
     };
-    (Arg::Id(band), Arg::Percent(Percent::pct(percent)))
+    (Arg::Id(band), Percent::pct(percent))
 }
 
 /// Where the moisture at install stands against these lumber marks, in a sentence.

@@ -3,12 +3,13 @@
 use std::sync::Arc;
 
 use icu_calendar::{Date as CalendarDate, Gregorian};
-use icu_datetime::FixedCalendarDateTimeFormatter;
-use icu_datetime::fieldsets::{MD, YM, YMD};
+use icu_datetime::fieldsets::{MD, T, YM, YMD};
+use icu_datetime::input::Time as ClockTime;
+use icu_datetime::{FixedCalendarDateTimeFormatter, NoCalendarFormatter};
 use icu_decimal::DecimalFormatter;
 use icu_list::ListFormatter;
 use icu_list::options::{ListFormatterOptions, ListLength};
-use jiff::civil::Date;
+use jiff::civil::{Date, Time};
 
 use super::Language;
 use super::language::{decimal, decimal_formatter};
@@ -18,6 +19,11 @@ use crate::measure::{Area, GRAINS, Hours, Length, Minutes, Money, Quantity, Temp
 const SQUARE_FEET: f64 = 1.0 / 0.092_903_04;
 /// Milliliters of a US gallon.
 const GALLON_ML: f64 = 3_785.411_784;
+
+/// Milliliters of a US quart.
+const QUART_ML: f64 = GALLON_ML / 4.0;
+/// Cubic meters of a cubic foot.
+const CUBIC_FOOT: f64 = 0.028_316_846_592;
 
 /// How figures are shown in a language, in units, with a currency.
 #[derive(Clone)]
@@ -34,6 +40,8 @@ pub(super) struct Formatters {
     days: Option<FixedCalendarDateTimeFormatter<Gregorian, YMD>>,
     short_days: Option<FixedCalendarDateTimeFormatter<Gregorian, MD>>,
     months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
+    short_months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
+    times: Option<NoCalendarFormatter<T>>,
 }
 
 impl Formatters {
@@ -41,7 +49,15 @@ impl Formatters {
     /// are then shown plainly.
     pub(super) fn new(tag: &str) -> Self {
         let Ok(locale) = tag.parse::<icu_locale_core::Locale>() else {
-            return Self { decimals: None, lists: None, days: None, short_days: None, months: None };
+            return Self {
+                decimals: None,
+                lists: None,
+                days: None,
+                short_days: None,
+                months: None,
+                short_months: None,
+                times: None,
+            };
         };
         let lists = ListFormatterOptions::default().with_length(ListLength::Wide);
         Self {
@@ -50,6 +66,8 @@ impl Formatters {
             days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMD::medium()).ok(),
             short_days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::medium()).ok(),
             months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::long()).ok(),
+            short_months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::medium()).ok(),
+            times: NoCalendarFormatter::try_new((&locale).into(), T::hm()).ok(),
         }
     }
 }
@@ -57,6 +75,11 @@ impl Formatters {
 impl Figures {
     pub(super) fn new(language: &'static Language, units: Units, currency: &str) -> Self {
         Self { units, currency: currency.into(), language }
+    }
+
+    /// Whether figures are shown in the same units, with the same currency.
+    pub(super) fn alike(&self, other: &Self) -> bool {
+        self.units == other.units && self.currency == other.currency
     }
 
     /// The units in which figures are shown.
@@ -125,6 +148,28 @@ impl Figures {
             Units::Millimeters => ("unit-milliliters", self.number(ml, 0)),
         };
         self.with_unit(unit, number)
+    }
+
+    /// What a can or a pail holds: quarts below a gallon, gallons above; or liters.
+    pub fn container(&self, volume: Volume) -> String {
+        let quarts = volume.to_ml() / QUART_ML;
+        match self.units {
+            // Cans hold whole quarts but for the rounding of the milliliters on their labels.
+            Units::Inches if (0.99..3.99).contains(&quarts) => {
+                self.with_unit("unit-quarts", self.number(quarts, 1))
+            }
+            _ => self.volume(volume),
+        }
+    }
+
+    /// Solid stuff by its volume: whole cubic feet, or cubic meters to the hundredth.
+    pub fn bulk(&self, volume: Volume) -> String {
+        match self.units {
+            Units::Inches => {
+                self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0))
+            }
+            Units::Millimeters => self.with_unit("unit-cubic-meters", self.number(volume.to_m3(), 2)),
+        }
     }
 
     /// A share of a hundred with at most so many decimals.
@@ -217,6 +262,23 @@ impl Figures {
         shown.unwrap_or_else(|| date.strftime("%Y-%m").to_string())
     }
 
+    /// A month with its year where room is scarce: `Aug 2025`.
+    pub fn short_month(&self, date: Date) -> String {
+        let months = self.language.formatters().short_months.as_ref();
+        let shown = months.zip(calendar_date(date)).map(|(months, date)| months.format(&date).to_string());
+        shown.unwrap_or_else(|| date.strftime("%Y-%m").to_string())
+    }
+
+    /// A time of day to the minute: as the language writes it where lengths are in inches, `16:30` with
+    /// millimeters.
+    pub fn time(&self, time: Time) -> String {
+        match (self.units, &self.language.formatters().times) {
+            (Units::Inches, Some(times)) => clock_time(time).map(|time| times.format(&time).to_string()),
+            _ => None,
+        }
+        .unwrap_or_else(|| time.strftime("%H:%M").to_string())
+    }
+
     /// The unit that stands after the entry of a quantity; empty where the figure itself has one, or needs
     /// none.
     pub fn unit(&self, quantity: Quantity) -> String {
@@ -289,10 +351,15 @@ fn calendar_date(date: Date) -> Option<CalendarDate<Gregorian>> {
     CalendarDate::try_new_gregorian(date.year().into(), month, day).ok()
 }
 
+fn clock_time(time: Time) -> Option<ClockTime> {
+    let (hour, minute) = (u8::try_from(time.hour()).ok()?, u8::try_from(time.minute()).ok()?);
+    ClockTime::try_new(hour, minute, 0, 0).ok()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use jiff::civil::date;
+    use jiff::civil::{date, time};
 
     fn figures(units: Units) -> Figures {
         Figures::new(Language::us_english(), units, "$")
@@ -311,6 +378,12 @@ mod tests {
         assert_eq!(inches.length(Length::inches(7.0 / 64.0)), "7/64\"");
         assert_eq!(inches.list(&["A", "B", "C"]), "A, B, and C");
         assert_eq!(inches.volume(Volume::litres(0.946_352_946)), "32 fl oz");
+        assert_eq!(inches.container(Volume::litres(0.946)), "1 qt");
+        assert_eq!(inches.container(Volume::litres(3.785)), "1 gal");
+        assert_eq!(inches.bulk(Volume::m3(1.0)), "35 cu ft");
+        assert_eq!(inches.short_month(date(2025, 8, 1)), "Aug 2025");
+        // The blank before AM and PM must not break.
+        assert_eq!(inches.time(time(16, 30, 0, 0)).replace('\u{202f}', " "), "4:30 PM");
     }
 
     #[test]
@@ -319,6 +392,9 @@ mod tests {
         assert_eq!(metric.date(date(2026, 2, 14)), "2026-02-14");
         assert_eq!(metric.length(Length::mm(2.84)), "2.8 mm");
         assert_eq!(metric.number(-3.0, 1), "-3");
+        assert_eq!(metric.container(Volume::litres(3.785)), "3.8 L");
+        assert_eq!(metric.bulk(Volume::m3(1.0)), "1 m³");
+        assert_eq!(metric.time(time(16, 30, 0, 0)), "16:30");
         let other = Figures::new(Language::us_english(), Units::Millimeters, "CHF");
         assert_eq!(other.money(Money::cents(123_456)), "CHF 1,234.56");
     }

@@ -5,7 +5,7 @@ use std::sync::{LazyLock, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use fluent_syntax::ast::Entry;
+use fluent_syntax::ast::{Entry, Message, PatternElement};
 use icu_decimal::DecimalFormatter;
 use icu_decimal::input::Decimal;
 use include_dir::{Dir, include_dir};
@@ -25,6 +25,8 @@ pub struct Language {
     tag: String,
     bundle: FluentBundle<FluentResource>,
     ids: Vec<String>,
+    /// Ids of the messages without arguments, in the order of the catalogs.
+    plain: Vec<String>,
     formatters: OnceLock<Formatters>,
 }
 
@@ -63,16 +65,17 @@ impl Language {
             let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
             shown.ok()
         }));
-        let mut ids = Vec::new();
+        let (mut ids, mut plain) = (Vec::new(), Vec::new());
         for text in texts {
             let resource = FluentResource::try_new(text).map_err(|(_, errors)| format!("{errors:?}"))?;
-            ids.extend(resource.entries().filter_map(|entry| match entry {
-                Entry::Message(message) => Some(message.id.name.to_owned()),
-                _ => None,
-            }));
+            for entry in resource.entries() {
+                let Entry::Message(message) = entry else { continue };
+                ids.push(message.id.name.to_owned());
+                plain.extend(is_plain(message).then(|| message.id.name.to_owned()));
+            }
             bundle.add_resource(resource).map_err(|errors| format!("{errors:?}"))?;
         }
-        Ok(Self { tag: tag.to_owned(), bundle, ids, formatters: OnceLock::new() })
+        Ok(Self { tag: tag.to_owned(), bundle, ids, plain, formatters: OnceLock::new() })
     }
 
     /// US English.
@@ -112,6 +115,11 @@ impl Language {
         })
     }
 
+    /// The ids of its messages without arguments.
+    pub(super) fn plain_ids(&self) -> impl Iterator<Item = &str> {
+        self.plain.iter().map(String::as_str)
+    }
+
     /// How it writes numbers, lists and dates.
     pub(super) fn formatters(&self) -> &Formatters {
         self.formatters.get_or_init(|| Formatters::new(&self.tag))
@@ -148,6 +156,12 @@ impl Language {
         }
         Cow::Owned(text.into_owned())
     }
+}
+
+/// Whether a message is text alone.
+fn is_plain(message: &Message<&str>) -> bool {
+    let text = |element: &PatternElement<&str>| matches!(element, PatternElement::TextElement { .. });
+    message.value.as_ref().is_some_and(|value| value.elements.iter().all(text))
 }
 
 /// A message's id and the attribute after the point.

@@ -21,6 +21,7 @@ mod files;
 mod follow_up;
 mod labels;
 mod language;
+mod letter;
 pub mod options;
 mod outlines;
 mod price;
@@ -33,6 +34,7 @@ pub use arg::Arg;
 pub use figures::Figures;
 pub use files::{learned_rate_source, unreadable_file, unwritable_file};
 pub use language::{Language, languages};
+pub use letter::LetterText;
 
 use std::borrow::Cow;
 
@@ -52,6 +54,13 @@ pub trait Say {
 pub struct Words {
     language: &'static Language,
     figures: Figures,
+}
+
+impl PartialEq for Words {
+    /// Whether both say everything alike.
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self.language, other.language) && self.figures.alike(&other.figures)
+    }
 }
 
 impl Words {
@@ -94,6 +103,13 @@ impl Words {
     /// The message `id`, if there is one: for messages that are optional, such as hints.
     pub fn optional(&self, id: &str) -> Option<Cow<'static, str>> {
         self.language.has(id).then(|| self.text(id))
+    }
+
+    /// All messages without arguments whose ids begin with `prefix`, each with its id: what a template
+    /// may pick from. In this language, or in US English where it lacks one.
+    pub fn plain_texts(&self, prefix: &str) -> impl Iterator<Item = (&'static str, Cow<'static, str>)> {
+        let ids = Language::us_english().plain_ids().filter(move |id| id.starts_with(prefix));
+        ids.map(|id| (id, self.text(id)))
     }
 
     /// The message `id` with its arguments, each by its name.

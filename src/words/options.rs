@@ -141,7 +141,10 @@ impl Say for MaterialLine {
     /// Its name with what a piece holds.
     fn say(&self, words: &Words) -> String {
         match (self.holds, self.long) {
-            (Some(size), _) => say!(words, "option-material-can", name = &self.name, size = size),
+            (Some(size), _) => {
+                let size = words.figures().container(size);
+                say!(words, "option-material-can", name = &self.name, size = &size)
+            }
             (None, Some(length)) => {
                 say!(words, "option-material-board", name = &self.name, length = Arg::Run(length))
             }

@@ -28,3 +28,6 @@ unit-years = { $number } years
 unit-degrees = { $number }°
 unit-grams-per-cubic-meter = { $number } g/m³
 unit-grains-per-cubic-foot = { $number } gr/cu ft
+unit-quarts = { $number } qt
+unit-cubic-feet = { $number } cu ft
+unit-cubic-meters = { $number } m³

@@ -10,11 +10,12 @@ use crate::app::pick::Purpose;
 use crate::app::widgets::{heading, remark};
 use crate::job::Severity;
 use crate::papers::Paper;
+use crate::words::Say as _;
 
 pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal_wrapped(|ui| {
         for (index, paper) in Paper::ALL.into_iter().enumerate() {
-            if ui.selectable_label(context.view.papers.index == index, paper.name()).clicked() {
+            if ui.selectable_label(context.view.papers.index == index, paper.say(context.words)).clicked() {
                 context.view.papers.index = index;
             }
         }
@@ -32,7 +33,7 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let wanted = Paper::ALL[context.view.papers.index.min(Paper::ALL.len() - 1)];
     template(ui, context, wanted);
     if let Some(error) = &context.services.previews.error {
-        context.problem(ui, Severity::Error, &format!("{error}. The built-in template stands in."));
+        context.problem(ui, Severity::Error, &format!("{error} The built-in template stands in."));
     }
     if wanted == Paper::Letter {
         wording::wording(ui, context);
@@ -55,7 +56,7 @@ pub(in crate::app) fn pages(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let pages = context.services.previews.pages.len();
     for (index, page) in context.services.previews.pages.iter().enumerate() {
         let width = ui.available_width() - 2.0;
-        let name = format!("{}, page {} of {pages}", wanted.name(), index + 1);
+        let name = format!("{}, page {} of {pages}", wanted.say(context.words), index + 1);
         let small = ui.add(Image::new(page).max_width(width).alt_text(&name).sense(Sense::CLICK));
         if small.on_hover_text("Click to read it").clicked() {
             context.view.papers.page = Some(index);

@@ -5,7 +5,7 @@ use eframe::egui::{CollapsingHeader, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::widgets::{multiline, remark};
 use crate::job::{Job, LetterPart, OwnWords, Severity};
-use crate::papers::Words;
+use crate::words::{LetterText, Say as _};
 
 pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
     CollapsingHeader::new("Word it otherwise").show(ui, |ui| {
@@ -14,12 +14,13 @@ pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
             context.palette,
             "A line for each sentence or point. Figures that you type over no longer follow the answer.",
         );
-        let drafts = Words::drafts(context.assessment);
-        for (part, heading) in LetterPart::ALL {
+        let drafts = LetterText::drafts(context.assessment, context.words);
+        for part in LetterPart::ALL {
+            let heading = part.say(context.words);
             let draft = drafts.text(part);
             let own = context.job.wording.iter().find(|own| own.part == part);
             ui.horizontal(|ui| {
-                ui.label(RichText::new(heading).strong());
+                ui.label(RichText::new(&heading).strong());
                 if own.is_some() {
                     ui.label(RichText::new("in your words").small().color(context.palette.accent));
                 }
@@ -37,7 +38,7 @@ pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 );
             }
             let shown = own.map_or(&draft, |own| &own.text).clone();
-            if let Some(text) = multiline(ui, heading, &shown) {
+            if let Some(text) = multiline(ui, &heading, &shown) {
                 context.edit(format!("Wording: {heading}"), move |job| set(job, part, text, draft));
             }
         }

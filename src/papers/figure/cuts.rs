@@ -1,5 +1,5 @@
-//! Cuts through a typical joint: as fitted, at the visit, and in the middle of each coming season, with
-//! the bead of the chosen way from its sealing on. Drawn at true size when laid [`WIDTH`] mm wide.
+//! Sections through a typical joint: as installed, at the visit, and in the middle of each coming season,
+//! with the bead of the chosen option from its sealing on. Drawn at actual size when set [`WIDTH`] mm wide.
 
 use geo::Polygon;
 use jiff::civil::Date;
@@ -7,42 +7,43 @@ use svg::Document;
 use svg::node::element::path::Data;
 use svg::node::element::{Group, Path};
 
-use super::{FAINT, GAP, INK, WATER, WOOD, words};
+use super::{FAINT, GAP, INK, WATER, WOOD, label};
 use crate::assess::{Assessment, SectionState};
 use crate::joint::{BeadState, Cut};
-use crate::measure::{Length, show_date};
+use crate::measure::Length;
+use crate::words::{Words, say};
 
 /// Width of the row of cuts, mm on paper and in the room.
 pub const WIDTH: f64 = 162.0;
 /// Cuts in the row.
 const CUTS: usize = 6;
-/// Units of the figure for a millimetre: points, so that small words are small words.
+/// Units of the figure for a millimeter: points, so that labels have the size they are given.
 const UNIT: f64 = 72.0 / 25.4;
 /// Boards are drawn so far to either side of the joint.
 const REACH: Length = Length::mm(11.5);
-/// Room for the words under a cut, mm.
-const WORDS: f64 = 15.0;
+/// Room for the labels under a cut, mm.
+const LABELS: f64 = 15.0;
 /// Thickest board that is drawn whole.
 const THICKEST: Length = Length::mm(40.0);
 
 /// The row of cuts; empty where no gap is known.
-pub fn cuts(assessment: &Assessment) -> String {
+pub fn cuts(assessment: &Assessment, words: &Words) -> String {
     let job = &*assessment.job;
     let Some(state) = assessment.typical_section() else {
         return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     };
     let thickness = job.surfaces[state.surface].sections[state.section].board.thickness;
-    let height = thickness.min(THICKEST).to_mm() + WORDS;
+    let height = thickness.min(THICKEST).to_mm() + LABELS;
     let mut drawing = Document::new().set("viewBox", (0.0, 0.0, WIDTH * UNIT, height * UNIT));
-    for (index, panel) in panels(assessment, state).into_iter().enumerate() {
+    for (index, panel) in panels(assessment, state, words).into_iter().enumerate() {
         #[expect(clippy::cast_precision_loss, reason = "six of them")]
         let middle = WIDTH * (index as f64 + 0.5) / CUTS as f64;
-        drawing = drawing.add(panel.draw(middle, height));
+        drawing = drawing.add(panel.draw(middle, height, words));
     }
     drawing.to_string()
 }
 
-/// One cut with what stands under it.
+/// One section with its labels.
 struct Panel {
     when: String,
     gap: String,
@@ -50,27 +51,25 @@ struct Panel {
     cut: Cut,
 }
 
-fn panels(assessment: &Assessment, state: &SectionState) -> Vec<Panel> {
+fn panels(assessment: &Assessment, state: &SectionState, words: &Words) -> Vec<Panel> {
     let job = &*assessment.job;
     let spec = &job.surfaces[state.surface].sections[state.section].board;
-    let fitted = Panel {
-        when: "as fitted".to_owned(),
-        gap: "closed".to_owned(),
+    let installed = Panel {
+        when: say!(words, "figure-as-installed"),
+        gap: say!(words, "figure-closed"),
         fares: None,
         cut: Cut::new(spec, Length::ZERO, REACH, None),
     };
-    let today = [(show_date(job.visited), 0)];
+    let figures = words.figures();
+    let today = [(figures.date(job.visited), 0)];
     let seasons = mid_seasons(job.visited);
-    let days = today.into_iter().chain(seasons.into_iter().map(|(date, day)| {
-        let month = date.strftime("%B %Y").to_string();
-        (month, day)
-    }));
+    let days = today.into_iter().chain(seasons.into_iter().map(|(date, day)| (figures.month(date), day)));
     let on = days.filter_map(|(when, day)| {
         let (cut, gap) = assessment.cut(job, state, None, day, REACH)?;
         let fares = cut.bead.as_ref().map(|bead| bead.fares);
-        Some(Panel { when, gap: gap.show(job.units), fares, cut })
+        Some(Panel { when, gap: figures.length(gap), fares, cut })
     });
-    std::iter::once(fitted).chain(on).collect()
+    std::iter::once(installed).chain(on).collect()
 }
 
 /// The middle of each of the four seasons that come next, with days from the visit.
@@ -89,7 +88,7 @@ fn mid_seasons(visited: Date) -> Vec<(Date, usize)> {
 
 impl Panel {
     /// Drawn with its joint at `middle` mm from the left.
-    fn draw(&self, middle: f64, height: f64) -> Group {
+    fn draw(&self, middle: f64, height: f64, words: &Words) -> Group {
         let mut group = Group::new();
         for board in [&self.cut.groove, &self.cut.tongue] {
             let outline = path(board, middle).set("fill", WOOD).set("stroke", INK).set("stroke-width", 0.5);
@@ -102,17 +101,17 @@ impl Panel {
             let color = if bead.fares.holds() { WATER } else { GAP };
             group = group.add(path(&bead.section, middle).set("fill", color));
         }
-        let (at, foot) = (middle * UNIT, (height - WORDS) * UNIT);
-        let (told, color) = match self.fares {
-            None => ("", INK),
-            Some(BeadState::Torn(..)) => ("bead torn", GAP),
-            Some(BeadState::Out(..)) => ("bead squeezed out", GAP),
-            Some(_) => ("bead holds", WATER),
+        let (at, foot) = (middle * UNIT, (height - LABELS) * UNIT);
+        let (bead, color) = match self.fares {
+            None => (String::new(), INK),
+            Some(BeadState::Torn(..)) => (say!(words, "figure-bead-torn"), GAP),
+            Some(BeadState::Out(..)) => (say!(words, "figure-bead-squeezed-out"), GAP),
+            Some(_) => (say!(words, "figure-bead-holds"), WATER),
         };
         group
-            .add(words(at, foot + 12.0, &self.when, "middle", INK))
-            .add(words(at, foot + 24.0, &self.gap, "middle", INK).set("font-weight", 600))
-            .add(words(at, foot + 36.0, told, "middle", color))
+            .add(label(at, foot + 12.0, &self.when, "middle", INK))
+            .add(label(at, foot + 24.0, &self.gap, "middle", INK).set("font-weight", 600))
+            .add(label(at, foot + 36.0, &bead, "middle", color))
     }
 }
 

@@ -1,7 +1,8 @@
 //! Drawings for the papers as SVG: the surface with its joints, the year of one joint, and cuts
 //! through it.
 //!
-//! Made for ink on white: gaps are told apart by thickness first, colour second.
+//! Made for ink on white: gaps differ by thickness first, by color second. Labels are the messages of
+//! `figures-on-paper.ftl`.
 
 mod cuts;
 mod picture;
@@ -18,8 +19,9 @@ pub use year::year;
 
 use crate::assess::Assessment;
 use crate::job::Job;
-use crate::measure::{Length, Units, show_number};
+use crate::measure::{Length, Units};
 use crate::surface::SurfaceLayout;
+use crate::words::{Figures, Words};
 
 const INK: &str = "#22303a";
 const FAINT: &str = "#c9ced1";
@@ -28,25 +30,25 @@ const GAP: &str = "#b3431e";
 const WATER: &str = "#1f6f8b";
 
 /// All figures of a job with the names templates use.
-pub(crate) fn figures(assessment: &Assessment) -> Vec<(String, String)> {
+pub(crate) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
     let surfaces = (0..assessment.layouts.len())
-        .map(|index| (format!("surface-{index}.svg"), surface(assessment, index)));
+        .map(|index| (format!("surface-{index}.svg"), surface(assessment, index, words)));
     let mut all: Vec<(String, String)> = surfaces.collect();
-    all.push(("cuts.svg".to_owned(), cuts(assessment)));
-    all.push(("year.svg".to_owned(), year(assessment)));
+    all.push(("cuts.svg".to_owned(), cuts(assessment, words)));
+    all.push(("year.svg".to_owned(), year(assessment, words)));
     all
 }
 
 /// One surface to scale: boards faint, joints as thick as ten times their gap.
-pub fn surface(assessment: &Assessment, index: usize) -> String {
-    let job = &*assessment.job;
+pub fn surface(assessment: &Assessment, index: usize, words: &Words) -> String {
     const MAGNIFIED: f64 = 10.0;
+    let job = &*assessment.job;
     let laid = &assessment.layouts[index];
     let Some(bounds) = laid.face.bounding_rect() else {
         return Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     };
     let (width, height) = (bounds.width(), bounds.height());
-    // Units are millimetres of the room; y runs down on paper.
+    // Units are millimeters of the room; y runs down on paper.
     let margin = 0.03 * width.max(height) * 1000.0;
     let (left, top) = (bounds.min().x * 1000.0 - margin, -bounds.max().y * 1000.0 - margin);
     let scale_room = margin * 2.2;
@@ -74,7 +76,7 @@ pub fn surface(assessment: &Assessment, index: usize) -> String {
     drawing = drawing.add(section_names(job, laid, index, width.max(height) * 1000.0 * 0.035));
     drawing
         .add(scale_bar(
-            job.units,
+            words.figures(),
             bounds.min().x * 1000.0,
             -bounds.min().y * 1000.0 + margin * 1.7,
             width,
@@ -115,7 +117,7 @@ fn section_names(job: &Job, laid: &SurfaceLayout, index: usize, size: f64) -> Gr
     for (section, part) in job.surfaces[index].sections.iter().zip(&laid.sections) {
         let Some(bounds) = part.clear.bounding_rect() else { continue };
         let at = bounds.center();
-        // A halo of the ground colour keeps the letter readable over the joints.
+        // A halo of the background color keeps the letter readable over the joints.
         for (color, width) in [(WOOD, size * 0.25), ("none", 0.0)] {
             group = group.add(
                 Text::new(section.name.clone())
@@ -136,18 +138,15 @@ fn section_names(job: &Job, laid: &SurfaceLayout, index: usize, size: f64) -> Gr
 }
 
 /// A bar of a round length, about a quarter of the width.
-fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
+fn scale_bar(figures: &Figures, x: f64, y: f64, width_m: f64, size: f64) -> Group {
     let quarter = Length::m(width_m / 4.0);
-    let nice =
-        |value: f64| [1.0, 2.0, 3.0, 5.0, 10.0, 20.0].into_iter().rfind(|n| *n <= value).unwrap_or(0.5);
-    let (length, label) = match units {
-        Units::Inches => {
-            let feet = nice(quarter.to_feet());
-            (Length::feet(feet), format!("{} ft", show_number(feet, 1)))
-        }
-        Units::Millimeters => {
-            let meters = nice(quarter.to_m());
-            (Length::m(meters), format!("{} m", show_number(meters, 1)))
+    let round = |value: f64| [1.0, 2.0, 3.0, 5.0, 10.0, 20.0].into_iter().rfind(|n| *n <= value);
+    let (length, label) = match (figures.units(), round(quarter.to_feet()), round(quarter.to_m())) {
+        (Units::Inches, Some(feet), _) => (Length::feet(feet), figures.run(Length::feet(feet))),
+        (Units::Inches, None, _) => (Length::feet(0.5), figures.length(Length::feet(0.5))),
+        (Units::Millimeters, _, meters) => {
+            let length = Length::m(meters.unwrap_or(0.5));
+            (length, figures.run(length))
         }
     };
     let end = x + length.to_mm();
@@ -172,9 +171,9 @@ fn scale_bar(units: Units, x: f64, y: f64, width_m: f64, size: f64) -> Group {
     Group::new().add(bar).add(label)
 }
 
-/// Small words in a figure.
-fn words(x: f64, y: f64, words: &str, anchor: &str, color: &str) -> Text {
-    Text::new(words)
+/// A small label in a figure.
+fn label(x: f64, y: f64, text: &str, anchor: &str, color: &str) -> Text {
+    Text::new(text)
         .set("x", x)
         .set("y", y)
         .set("font-family", "Inter")

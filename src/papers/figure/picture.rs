@@ -1,8 +1,11 @@
 //! A figure as a picture of pixels.
 
+use std::path::Path;
+
 use typst::foundations::Bytes;
 
-use crate::papers::typeset::{Files, PageImage, PaperError, Typeset};
+use crate::papers::PaperError;
+use crate::papers::typeset::{Files, PageImage, Typeset};
 
 /// A figure as a picture, 1600 pixels wide.
 ///
@@ -12,7 +15,8 @@ pub fn picture(name: &str, svg: &str) -> Result<PageImage, PaperError> {
     let page = format!("#set page(width: 400pt, height: auto, margin: 8pt)\n#image(\"{name}\", width: 100%)");
     let mut files = Files::default();
     files.add(name, Bytes::from_string(svg.to_owned()));
-    let typeset = Typeset::new(&page, &files)?;
+    let typeset = Typeset::new(&page, &files).map_err(|error| error.of(Path::new(name)))?;
     let mut pages = typeset.images(4.0).into_iter();
-    pages.next().ok_or_else(|| PaperError { line: 0, reason: "the picture is empty".to_owned() })
+    let empty = || PaperError::Template { file: name.into(), line: None, reason: "no page".to_owned() };
+    pages.next().ok_or_else(empty)
 }

@@ -4,23 +4,23 @@ use svg::Document;
 use svg::node::element::path::Data;
 use svg::node::element::{Line, Path};
 
-use super::{FAINT, GAP, INK, WATER, words};
+use super::{FAINT, GAP, INK, WATER, label};
 use crate::assess::{Assessment, SectionState, date_after};
-use crate::job::Job;
-use crate::measure::{Length, show_number};
+use crate::measure::Length;
+use crate::words::{Words, say};
 
 /// The coming year of the section measured most: mean gap over the date, with the time of sealing.
-pub fn year(assessment: &Assessment) -> String {
+pub fn year(assessment: &Assessment, words: &Words) -> String {
     const WIDTH: f64 = 520.0;
     const HEIGHT: f64 = 170.0;
     let drawing = Document::new().set("viewBox", (0, 0, WIDTH, HEIGHT));
     let Some(state) = assessment.typical_section() else { return drawing.to_string() };
-    let frame = Plot::new(assessment, state, WIDTH, HEIGHT);
+    let frame = Plot::new(assessment, state, words, WIDTH, HEIGHT);
     frame.draw(drawing).to_string()
 }
 
 struct Plot<'a> {
-    job: &'a Job,
+    words: &'a Words,
     assessment: &'a Assessment,
     state: &'a SectionState,
     left: f64,
@@ -31,19 +31,16 @@ struct Plot<'a> {
 }
 
 impl<'a> Plot<'a> {
-    fn new(assessment: &'a Assessment, state: &'a SectionState, width: f64, height: f64) -> Self {
-        let job = &*assessment.job;
-        let top_gap = (state.year_gap.1 * 1.1).axis_top(job.units).to_mm();
-        Self {
-            job,
-            assessment,
-            state,
-            left: 46.0,
-            top: 18.0,
-            width: width - 96.0,
-            height: height - 44.0,
-            top_gap,
-        }
+    fn new(
+        assessment: &'a Assessment,
+        state: &'a SectionState,
+        words: &'a Words,
+        width: f64,
+        height: f64,
+    ) -> Self {
+        let top_gap = (state.year_gap.1 * 1.1).axis_top(words.units()).to_mm();
+        let (width, height) = (width - 96.0, height - 44.0);
+        Self { words, assessment, state, left: 46.0, top: 18.0, width, height, top_gap }
     }
 
     #[expect(clippy::cast_precision_loss, reason = "days of a year")]
@@ -65,30 +62,22 @@ impl<'a> Plot<'a> {
                 .set("height", self.height)
                 .set("fill", "#e4eef1");
             drawing = drawing.add(band);
-            drawing = drawing.add(words(
-                f64::midpoint(from, to),
-                self.top - 6.0,
-                "best weeks to seal",
-                "middle",
-                WATER,
-            ));
+            let best = say!(self.words, "figure-best-weeks");
+            drawing = drawing.add(label(f64::midpoint(from, to), self.top - 6.0, &best, "middle", WATER));
         }
         drawing = self.axes(drawing);
         drawing = drawing.add(self.curve(|day| self.y(self.state.mean_gap_on(day).to_mm()), GAP, 1.8));
         drawing =
             drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
         let (y, right) = (self.top - 6.0, self.left + self.width);
-        drawing.add(words(right - 100.0, y, "— gap (left)", "start", GAP)).add(words(
-            right + 46.0,
-            y,
-            "- - moisture (right)",
-            "end",
-            WATER,
-        ))
+        let (gap, moisture) = (say!(self.words, "figure-gap"), say!(self.words, "figure-moisture"));
+        drawing
+            .add(label(right - 100.0, y, &gap, "start", GAP))
+            .add(label(right + 46.0, y, &moisture, "end", WATER))
     }
 
     fn moisture_y(&self, day: usize) -> f64 {
-        // From 0 to 20 % over the full height, told apart by its dashes and its own figures.
+        // From 0 to 20% over the full height; its dashes and its own scale set it apart.
         self.top + self.height * (1.0 - self.state.motion.moisture[day].to_pct() / 20.0)
     }
 
@@ -113,10 +102,10 @@ impl<'a> Plot<'a> {
                 .set("y2", y)
                 .set("stroke", FAINT)
                 .set("stroke-width", 0.5);
-            let label = Length::mm(gap).show(self.job.units);
-            drawing = drawing.add(line).add(words(self.left - 4.0, y + 3.0, &label, "end", INK));
-            let moisture = format!("{} %", show_number(20.0 * f64::from(step) / f64::from(steps), 0));
-            drawing = drawing.add(words(right + 28.0, y + 3.0, &moisture, "end", WATER));
+            let gap = self.words.figures().length(Length::mm(gap));
+            drawing = drawing.add(line).add(label(self.left - 4.0, y + 3.0, &gap, "end", INK));
+            let moisture = self.words.figures().percent(20.0 * f64::from(step) / f64::from(steps), 0);
+            drawing = drawing.add(label(right + 28.0, y + 3.0, &moisture, "end", WATER));
         }
         for (day, name) in self.months() {
             let x = self.x(day);
@@ -127,7 +116,7 @@ impl<'a> Plot<'a> {
                 .set("y2", bottom)
                 .set("stroke", FAINT)
                 .set("stroke-width", 0.5);
-            drawing = drawing.add(line).add(words(x, bottom + 12.0, &name, "middle", INK));
+            drawing = drawing.add(line).add(label(x, bottom + 12.0, &name, "middle", INK));
         }
         drawing
     }
@@ -135,9 +124,9 @@ impl<'a> Plot<'a> {
     /// Days of the coming year on which every other month starts, with the month's name.
     fn months(&self) -> Vec<(usize, String)> {
         (0..365)
-            .map(|day| (day, date_after(self.job, day)))
+            .map(|day| (day, date_after(&self.assessment.job, day)))
             .filter(|(_, date)| date.day() == 1 && date.month() % 2 == 1)
-            .map(|(day, date)| (day, date.strftime("%b %Y").to_string()))
+            .map(|(day, date)| (day, self.words.figures().short_month(date)))
             .collect()
     }
 }

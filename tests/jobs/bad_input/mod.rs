@@ -22,7 +22,7 @@ use gapwright::assess::{Assessment, assess};
 use gapwright::job::fields::{At, Field};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use gapwright::measure::Units;
-use gapwright::words::{Say as _, Words, answer};
+use gapwright::words::{Say, Words, answer};
 use tempfile::TempDir;
 
 const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");

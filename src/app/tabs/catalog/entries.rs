@@ -12,9 +12,9 @@ use crate::app::tabs::price::read_money;
 use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
-use crate::measure::{Hours, Money, Percent, Volume, show_date};
+use crate::measure::{Hours, Money, Percent, Units, Volume};
 use crate::repair::{Material, Paint, Task};
-use crate::words::Say as _;
+use crate::words::{Arg, Say as _, say};
 
 /// Finds an entry of the job's figures by its key.
 type Find<T> = fn(&mut PriceBook) -> &mut Vec<T>;
@@ -106,10 +106,10 @@ fn change<T: InCatalog>(
 /// What can be done with a whole entry: copy it, and take it away or back to the program's.
 fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
     ui.horizontal(|ui| {
-        if ui.button("Copy under another name").clicked() {
+        if ui.button(context.words.text("entry-copy")).clicked() {
             let mut copy = of.clone();
-            copy.rename(format!("{} (copy)", of.key()));
-            edit(context, "Copy on the shelf", move |own| {
+            copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.key())));
+            edit(context, "entry-copy", move |own| {
                 let list = T::LIST(own);
                 if !list.iter().any(|known| known.key() == copy.key()) {
                     list.push(copy);
@@ -119,15 +119,13 @@ fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
         let key = of.key().to_owned();
         match of.built_in() {
             Some(original) => {
-                if ui.button("Back to the program's figures").clicked() {
-                    change(context, "Back to the program's figures", of, move |entry| *entry = original);
+                if ui.button(context.words.text("entry-restore")).clicked() {
+                    change(context, "entry-restore", of, move |entry| *entry = original);
                 }
             }
             None => {
-                if ui.button("Remove").clicked() {
-                    edit(context, "Remove from the shelf", move |own| {
-                        T::LIST(own).retain(|e| e.key() != key)
-                    });
+                if ui.button(context.words.text("entry-remove")).clicked() {
+                    edit(context, "entry-remove", move |own| T::LIST(own).retain(|e| e.key() != key));
                 }
             }
         }
@@ -139,10 +137,11 @@ fn name_entry<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T
     if of.built_in().is_some() {
         return;
     }
-    ui.label("Name");
-    if let Some(name) = text_entry(ui, "Name on the shelf", of.key(), 240.0).filter(|name| !name.is_empty()) {
+    let label = context.words.text("entry-name");
+    ui.label(label.as_ref());
+    if let Some(name) = text_entry(ui, &label, of.key(), 240.0).filter(|name| !name.is_empty()) {
         let old = of.key().to_owned();
-        context.edit("Rename on the shelf", move |job| {
+        context.edit("entry-name", move |job| {
             let plan = &mut job.plan;
             for used in [&mut plan.sealant, &mut plan.primer, &mut plan.paint] {
                 if *used == old {
@@ -168,13 +167,15 @@ fn number<T: InCatalog>(
     ui: &mut Ui,
     context: &mut WindowContext<'_>,
     of: &T,
-    (label, explanation): (&'static str, &str),
+    message: &'static str,
     (value, decimals, range): (f64, usize, RangeInclusive<f64>),
     set: impl FnOnce(&mut T, f64) + 'static,
 ) {
-    term(ui, label, explanation);
-    if let Some(number) = context.number_entry(ui, label, value, decimals, range, 70.0) {
-        change(context, label, of, move |entry| set(entry, number));
+    let label = context.words.text(message);
+    let hint = context.words.optional(&format!("{message}.hint"));
+    term(ui, &label, hint.as_deref().unwrap_or_default());
+    if let Some(number) = context.number_entry(ui, &label, value, decimals, range, 70.0) {
+        change(context, message, of, move |entry| set(entry, number));
     }
     ui.end_row();
 }
@@ -192,17 +193,17 @@ fn price<T: InCatalog>(
     let typed = entry(ui, label, &value.plain(), 70.0, |text| read_money(text, words));
     if let Some(amount) = typed {
         let today = jiff::ZonedDateTime::now().date();
-        change(context, "Price on the shelf", of, move |entry| set(entry, amount, today));
+        change(context, "entry-price", of, move |entry| set(entry, amount, today));
     }
     ui.end_row();
 }
 
 fn priced(ui: &mut Ui, context: &WindowContext<'_>, day: Option<Date>) {
-    let words = day.map_or_else(
-        || "Nobody noted when it was priced.".to_owned(),
-        |day| format!("Priced on {}.", show_date(day)),
-    );
-    remark(ui, context.palette, words);
+    let priced = match day {
+        Some(day) => say!(context.words, "entry-priced", date = day),
+        None => say!(context.words, "entry-not-priced"),
+    };
+    remark(ui, context.palette, priced);
 }
 
 /// One entry in a fold of its own.
@@ -211,12 +212,20 @@ fn one(ui: &mut Ui, title: &str, source: &str, show: impl FnOnce(&mut Ui)) {
     fold.header_response.on_hover_text(source);
 }
 
+/// Milliliters of a US fluid ounce, and microns of a mil.
+const FLUID_OUNCE_ML: f64 = 29.573_529_562_5;
+const MIL_MICRONS: f64 = 25.4;
+
 const SHARE: RangeInclusive<f64> = 0.0..=200.0;
 const SOLIDS: RangeInclusive<f64> = 5.0..=100.0;
 
 pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    // Packs are labeled in fluid ounces where lengths are in inches.
+    let ml = if context.units() == Units::Inches { FLUID_OUNCE_ML } else { 1.0 };
     for sealant in &context.assessment.catalog.sealants {
-        let source = format!("{}. {} ({})", sealant.class, sealant.source, sealant.kind.say(context.words));
+        let kind = Arg::Id(sealant.kind.key());
+        let (class, from) = (&sealant.class, &sealant.source);
+        let source = say!(context.words, "entry-class-source", class = class, source = from, kind = kind);
         one(ui, &sealant.name, &source, |ui| {
             Grid::new("sealant").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, sealant);
@@ -224,7 +233,7 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     ui,
                     context,
                     sealant,
-                    ("May stretch, %", "Of its width at sealing."),
+                    "entry-stretch",
                     (sealant.stretch.to_pct(), 1, SHARE),
                     |s, n| s.stretch = Percent::pct(n),
                 );
@@ -232,28 +241,19 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     ui,
                     context,
                     sealant,
-                    ("May be squeezed, %", "Of its width at sealing."),
+                    "entry-squeeze",
                     (sealant.squeeze.to_pct(), 1, SHARE),
                     |s, n| s.squeeze = Percent::pct(n),
                 );
-                number(
-                    ui,
-                    context,
-                    sealant,
-                    ("Solids, %", "By volume: what is left when it has cured."),
-                    (sealant.solids.to_pct(), 0, SOLIDS),
-                    |s, n| s.solids = Percent::pct(n),
-                );
-                number(
-                    ui,
-                    context,
-                    sealant,
-                    ("Cures in, h", "Before it may be painted."),
-                    (sealant.cure.to_h(), 1, 0.0..=2000.0),
-                    |s, n| s.cure = Hours::h(n),
-                );
+                number(ui, context, sealant, "entry-solids", (sealant.solids.to_pct(), 0, SOLIDS), |s, n| {
+                    s.solids = Percent::pct(n)
+                });
+                number(ui, context, sealant, "entry-cure", (sealant.cure.to_h(), 1, 0.0..=2000.0), |s, n| {
+                    s.cure = Hours::h(n)
+                });
                 for (at, pack) in sealant.packs.iter().enumerate() {
-                    let label = format!("Price of a {}, {}", pack.name, pack.holds.show(context.units()));
+                    let label =
+                        say!(context.words, "entry-pack-price", pack = &pack.name, holds = pack.holds);
                     price(ui, context, sealant, (&label, pack.price), move |s, amount, today| {
                         if let Some(pack) = s.packs.get_mut(at) {
                             pack.price = amount;
@@ -264,11 +264,11 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                         ui,
                         context,
                         sealant,
-                        ("holds, ml", ""),
-                        (pack.holds.to_ml(), 0, 10.0..=100_000.0),
-                        move |s, ml| {
+                        "entry-pack-holds",
+                        (pack.holds.to_ml() / ml, 1, 0.3..=100_000.0),
+                        move |s, held| {
                             if let Some(pack) = s.packs.get_mut(at) {
-                                pack.holds = Volume::litres(ml / 1000.0);
+                                pack.holds = Volume::litres(held * ml / 1000.0);
                             }
                         },
                     );
@@ -281,44 +281,33 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    // Films are told in mils where lengths are in inches.
+    let micron = if context.units() == Units::Inches { MIL_MICRONS } else { 1.0 };
     for paint in &context.assessment.catalog.paints {
-        one(ui, &paint.name, &format!("{} ({})", paint.source, paint.kind.say(context.words)), |ui| {
+        let kind = Arg::Id(paint.kind.key());
+        let source = say!(context.words, "entry-source", source = &paint.source, kind = kind);
+        one(ui, &paint.name, &source, |ui| {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
+                number(ui, context, paint, "entry-solids", (paint.solids.to_pct(), 0, SOLIDS), |p, n| {
+                    p.solids = Percent::pct(n)
+                });
                 number(
                     ui,
                     context,
                     paint,
-                    ("Solids, %", "By volume."),
-                    (paint.solids.to_pct(), 0, SOLIDS),
-                    |p, n| p.solids = Percent::pct(n),
+                    "entry-film",
+                    (paint.film / micron, 1, 0.03..=1000.0),
+                    move |p, n| p.film = n * micron,
                 );
-                number(
-                    ui,
-                    context,
-                    paint,
-                    ("Dry film, µm", "Of one coat."),
-                    (paint.film, 0, 1.0..=1000.0),
-                    |p, n| p.film = n,
-                );
-                number(
-                    ui,
-                    context,
-                    paint,
-                    ("Reaches the wood, %", "Less than all with a sprayer."),
-                    (paint.transfer.to_pct(), 0, SOLIDS),
-                    |p, n| p.transfer = Percent::pct(n),
-                );
-                number(
-                    ui,
-                    context,
-                    paint,
-                    ("Next coat after, h", ""),
-                    (paint.recoat.to_h(), 1, 0.0..=500.0),
-                    |p, n| p.recoat = Hours::h(n),
-                );
+                number(ui, context, paint, "entry-transfer", (paint.transfer.to_pct(), 0, SOLIDS), |p, n| {
+                    p.transfer = Percent::pct(n)
+                });
+                number(ui, context, paint, "entry-recoat", (paint.recoat.to_h(), 1, 0.0..=500.0), |p, n| {
+                    p.recoat = Hours::h(n)
+                });
                 for (at, &(litres, cost)) in paint.cans.iter().enumerate() {
-                    let label = format!("Price of a can of {}", Volume::litres(litres).show(context.units()));
+                    let label = say!(context.words, "entry-can-price", holds = Volume::litres(litres));
                     price(ui, context, paint, (&label, cost), move |p, amount, today| {
                         if let Some(can) = p.cans.get_mut(at) {
                             can.1 = amount;
@@ -335,14 +324,17 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for material in &context.assessment.catalog.materials {
-        let source = format!("{} ({})", material.source, material.kind.say(context.words));
+        let kind = Arg::Id(material.kind.key());
+        let source = say!(context.words, "entry-source", source = &material.source, kind = kind);
         one(ui, &material.name, &source, |ui| {
             Grid::new("material").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, material);
                 let unit = material.per.say(context.words);
-                let per = ("One piece is for", unit.as_str());
-                number(ui, context, material, per, (material.holds, 2, 1e-4..=1e6), |m, n| m.holds = n);
-                let label = format!("Price, for {} {}", crate::measure::show_number(material.holds, 2), unit);
+                number(ui, context, material, "entry-piece-for", (material.holds, 2, 1e-4..=1e6), |m, n| {
+                    m.holds = n
+                });
+                let holds = Arg::Number(material.holds, 2);
+                let label = say!(context.words, "entry-piece-price", holds = holds, unit = &unit);
                 price(ui, context, material, (&label, material.price), |m, amount, today| {
                     m.price = amount;
                     m.priced = Some(today);
@@ -355,53 +347,36 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    remark(ui, context.palette, "Minutes of one person for a batch: least, likely and most.");
+    remark(ui, context.palette, context.words.text("entry-minutes"));
     for task in &context.assessment.catalog.tasks {
         let source = match task.source.as_str() {
             "" => task.kind.say(context.words),
-            source => format!("{source} ({})", task.kind.say(context.words)),
+            source => {
+                let kind = Arg::Id(task.kind.key());
+                say!(context.words, "entry-source", source = Arg::Name(source), kind = kind)
+            }
         };
         one(ui, &task.name, &source, |ui| {
             Grid::new("task").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, task);
                 let unit = task.per.say(context.words);
+                let own_rate = context.words.text("entry-own-rate").into_owned();
                 let minutes = task.minutes;
                 let most = 100_000.0;
-                number(
-                    ui,
-                    context,
-                    task,
-                    ("Least, min", ""),
-                    (minutes.low, 1, 0.0..=minutes.likely),
-                    |t, n| {
-                        t.minutes.low = n;
-                    },
-                );
-                number(ui, context, task, ("Likely, min", ""), (minutes.likely, 1, 0.01..=most), |t, n| {
+                number(ui, context, task, "entry-least", (minutes.low, 1, 0.0..=minutes.likely), |t, n| {
+                    t.minutes.low = n;
+                });
+                number(ui, context, task, "entry-likely", (minutes.likely, 1, 0.01..=most), |t, n| {
                     // The spread keeps its proportion to the likely time.
                     t.minutes = t.minutes.times(n / t.minutes.likely.max(1e-9));
-                    t.source = "your own rate".to_owned();
+                    t.source = own_rate;
                 });
-                number(
-                    ui,
-                    context,
-                    task,
-                    ("Most, min", ""),
-                    (minutes.high, 1, minutes.likely..=most),
-                    |t, n| {
-                        t.minutes.high = n;
-                    },
-                );
-                number(
-                    ui,
-                    context,
-                    task,
-                    ("A batch is", unit.as_str()),
-                    (task.batch, 2, 1e-4..=1e6),
-                    |t, n| {
-                        t.batch = n;
-                    },
-                );
+                number(ui, context, task, "entry-most", (minutes.high, 1, minutes.likely..=most), |t, n| {
+                    t.minutes.high = n;
+                });
+                number(ui, context, task, "entry-batch", (task.batch, 2, 1e-4..=1e6), |t, n| {
+                    t.batch = n;
+                });
                 ui.label("");
                 ui.label(unit);
                 ui.end_row();
@@ -415,34 +390,26 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// Boards under a name, taken from a section of the job.
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.assessment.catalog.boards.is_empty() {
-        remark(
-            ui,
-            context.palette,
-            "None yet. Keep the boards of a section under a name, and lay them elsewhere by it.",
-        );
+        remark(ui, context.palette, context.words.text("entry-no-boards"));
     }
     for named in &context.assessment.catalog.boards {
         let (board, name) = (&named.board, named.name.clone());
-        let source = format!(
-            "{}, {} wide, {} thick",
-            board.species,
-            board.face_width.show(context.units()),
-            board.thickness.show(context.units())
-        );
+        let (species, wide, thick) = (&board.species, board.face_width, board.thickness);
+        let source = say!(context.words, "entry-board", species = species, wide = wide, thick = thick);
         one(ui, &named.name, &source, |ui| {
             ui.label(&source);
             ui.horizontal(|ui| {
                 let spec = board.clone();
-                if ui.button("Lay in every section shown").clicked() {
+                if ui.button(context.words.text("entry-lay-boards")).clicked() {
                     let surface = context.view.surface;
-                    context.edit("Boards from the shelf", move |job| {
+                    context.edit("entry-lay-boards", move |job| {
                         if let Some(surface) = job.surfaces.get_mut(surface) {
                             surface.sections.iter_mut().for_each(|section| section.board = spec.clone());
                         }
                     });
                 }
-                if ui.button("Remove").clicked() {
-                    edit(context, "Remove boards from the shelf", move |own| {
+                if ui.button(context.words.text("entry-remove")).clicked() {
+                    edit(context, "entry-remove", move |own| {
                         own.boards.retain(|b| b.name != name);
                     });
                 }
@@ -450,18 +417,23 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
     }
     let Some(surface) = context.job.surfaces.get(context.view.surface) else { return };
-    let combo = ComboBox::from_id_salt("keep boards").selected_text("Keep the boards of…").width(180.0);
+    let combo = ComboBox::from_id_salt("keep boards")
+        .selected_text(context.words.text("entry-keep-boards"))
+        .width(180.0);
     let response = combo.show_ui(ui, |ui| {
         for section in &surface.sections {
-            if ui.selectable_label(false, format!("section {}", section.name)).clicked() {
+            if ui
+                .selectable_label(false, say!(context.words, "entry-section", section = &section.name))
+                .clicked()
+            {
                 let board = section.board.clone();
-                let name = format!("{}, {}", board.species, board.face_width.show(context.units()));
-                edit(context, "Keep boards on the shelf", move |own| {
+                let name = format!("{}, {}", board.species, context.words.figures().length(board.face_width));
+                edit(context, "undo-keep-boards", move |own| {
                     own.boards.retain(|known| known.name != name);
                     own.boards.push(CatalogBoard { name, board });
                 });
             }
         }
     });
-    response.response.accessible_name("Keep the boards of a section");
+    response.response.accessible_name(context.words.text("undo-keep-boards"));
 }

@@ -1,4 +1,4 @@
-//! Shelf: the figures the job goes by, to see, to change, and to take elsewhere.
+//! Catalog: the prices and rates the job goes by, to see, to change, and to take elsewhere.
 
 mod entries;
 mod methods;
@@ -6,73 +6,46 @@ mod offers;
 
 use eframe::egui::{CollapsingHeader, Ui};
 
-use crate::app::command::Command;
+use crate::app::commands::NamedCommand;
 use crate::app::context::WindowContext;
-use crate::app::pick::Purpose;
 use crate::app::widgets::{heading, remark};
 use crate::job::{Catalog, Place, PriceBook};
-use crate::measure::show_date;
+use crate::words::say;
 
 pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    heading(ui, "The figures of this job");
-    let words = match context.job.price_book.as_ref().and_then(|own| own.taken) {
-        Some(day) => format!(
-            "Kept with the job since {}: a newer program or shelf does not change it. Hover a name for where its figures are from.",
-            show_date(day)
-        ),
-        None => "The program's own; they are kept with the job when it is first saved. Hover a name for where its figures are from.".to_owned(),
+    let words = context.words;
+    heading(ui, &words.text("catalog-heading"));
+    let since = match context.job.price_book.as_ref().and_then(|own| own.taken) {
+        Some(day) => say!(words, "catalog-kept-since", date = day),
+        None => say!(words, "catalog-not-kept"),
     };
-    remark(ui, context.palette, words);
+    remark(ui, context.palette, since);
     ui.horizontal_wrapped(|ui| {
-        for (name, hover, command) in [
-            (
-                "Keep for new jobs",
-                "New jobs start with these figures and rates of money.",
-                Command::KeepPrices,
-            ),
-            (
-                "Compare with my shelf",
-                "Shows what would change if the job took the figures kept for new jobs.",
-                Command::OfferMyPrices,
-            ),
-            (
-                "Import…",
-                "Shows what would change if the job took the figures of a file.",
-                Command::Pick(Purpose::ImportPrices),
-            ),
-            ("Export…", "Writes these figures to a file.", Command::Pick(Purpose::ExportPrices)),
-            (
-                "Learn from finished jobs…",
-                "Works rates out of the hours of finished jobs in a folder.",
-                Command::Pick(Purpose::Finished),
-            ),
-        ] {
-            if ui.button(name).on_hover_text(hover).clicked() {
-                context.push(command);
+        for id in ["keep-prices", "compare-prices", "import-prices", "export-prices", "learn"] {
+            let command = NamedCommand::of(id);
+            let button = ui.button(words.text(&command.message()));
+            if button.on_hover_text(words.text(&format!("{}.hint", command.message()))).clicked() {
+                context.push((command.make)());
             }
         }
     });
     let book = |place: &Place| place.field().is_some_and(|(field, _)| field.path.starts_with("shelf"));
     context.problems(ui, book);
     offers::offers(ui, context);
-    fold(ui, "Sealants", |ui| entries::sealants(ui, context));
-    fold(ui, "Primers and paints", |ui| entries::paints(ui, context));
-    fold(ui, "Other materials", |ui| entries::materials(ui, context));
-    fold(ui, "Tasks and their minutes", |ui| entries::tasks(ui, context));
-    fold(ui, "Boards", |ui| entries::boards(ui, context));
-    fold(ui, "Ways of your own", |ui| methods::methods(ui, context));
-    remark(
-        ui,
-        context.palette,
-        "Wages, tax and currency are under Repair, Rates of money; they are kept for new jobs too.",
-    );
+    fold(ui, &words.text("catalog-sealants"), |ui| entries::sealants(ui, context));
+    fold(ui, &words.text("catalog-paints"), |ui| entries::paints(ui, context));
+    fold(ui, &words.text("catalog-materials"), |ui| entries::materials(ui, context));
+    fold(ui, &words.text("catalog-tasks"), |ui| entries::tasks(ui, context));
+    fold(ui, &words.text("catalog-boards"), |ui| entries::boards(ui, context));
+    fold(ui, &words.text("catalog-methods"), |ui| methods::methods(ui, context));
+    remark(ui, context.palette, words.text("catalog-money-elsewhere"));
 }
 
 fn fold(ui: &mut Ui, title: &str, show: impl FnOnce(&mut Ui)) {
     CollapsingHeader::new(title).show(ui, show);
 }
 
-/// Changes the job's own figures; before that they are taken from the shelf as it is.
+/// Changes the job's own prices and rates; before the first change they are those of the catalog.
 fn edit(context: &mut WindowContext<'_>, name: &str, change: impl FnOnce(&mut PriceBook) + 'static) {
     context.edit(name, move |job| {
         let visited = job.visited;

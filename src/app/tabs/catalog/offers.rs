@@ -1,4 +1,4 @@
-//! Another shelf, or rates learned from finished jobs, before they are taken.
+//! Other prices, or rates learned from finished jobs, before they are taken.
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
@@ -6,8 +6,7 @@ use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::job::PriceBook;
-use crate::measure::show_number;
-use crate::words::learned_rate_source;
+use crate::words::{learned_rate_source, say};
 
 /// Differences are listed up to here.
 const MOST: usize = 40;
@@ -18,12 +17,13 @@ pub(super) fn offers(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
     let Some((from, offered)) = context.view.drafts.offered.clone() else { return };
     let differences = PriceBook::of(&context.assessment.catalog, context.job.visited).differences(&offered);
     ui.group(|ui| {
-        ui.label(format!("Figures of {from}"));
+        ui.label(say!(words, "offer-from", from = &from));
         if differences.is_empty() {
-            remark(ui, context.palette, "They are the same as the job's.");
+            remark(ui, context.palette, words.text("offer-same"));
         }
         Grid::new("differences").num_columns(4).striped(true).show(ui, |ui| {
             for difference in differences.iter().take(MOST) {
@@ -37,15 +37,15 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         });
         if differences.len() > MOST {
-            remark(ui, context.palette, format!("and {} more", differences.len() - MOST));
+            remark(ui, context.palette, say!(words, "offer-more", count = differences.len() - MOST));
         }
         ui.horizontal(|ui| {
             let any = !differences.is_empty();
-            if ui.add_enabled(any, eframe::egui::Button::new("Take these figures")).clicked() {
-                context.edit("Take another shelf", move |job| job.price_book = Some(offered));
+            if ui.add_enabled(any, eframe::egui::Button::new(words.text("offer-take"))).clicked() {
+                context.edit("offer-take", move |job| job.price_book = Some(offered));
                 context.view.drafts.offered = None;
             }
-            if ui.button("Leave the job as it is").clicked() {
+            if ui.button(words.text("offer-leave")).clicked() {
                 context.view.drafts.offered = None;
             }
         });
@@ -53,17 +53,20 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (words, figures) = (context.words, context.words.figures());
     let Some((jobs, learned)) = context.view.drafts.learned.clone() else { return };
     ui.group(|ui| {
-        ui.label(match jobs {
-            0 => "No job there says what its work took: enter hours under Afterwards".to_owned(),
-            1 => "From 1 finished job".to_owned(),
-            jobs => format!("From {jobs} finished jobs"),
-        });
+        ui.label(say!(words, "learned-jobs", count = jobs));
         if !learned.is_empty() {
             Grid::new("learned").num_columns(5).striped(true).show(ui, |ui| {
-                for title in ["task", "start, min", "yours, min", "jobs", "their weight"] {
-                    ui.label(RichText::new(title).small().color(context.palette.soft));
+                for title in [
+                    "learned-column-task",
+                    "learned-column-start",
+                    "learned-column-yours",
+                    "learned-column-jobs",
+                    "learned-column-weight",
+                ] {
+                    ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
                 }
                 ui.end_row();
                 for rate in &learned {
@@ -71,23 +74,23 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                         ui.set_max_width(190.0);
                         ui.add(Label::new(RichText::new(&rate.name).small()).wrap());
                     });
-                    ui.label(show_number(rate.start.mean(), 1));
-                    ui.label(show_number(rate.learned.minutes.likely, 1));
+                    ui.label(figures.number(rate.start.mean(), 1));
+                    ui.label(figures.number(rate.learned.minutes.likely, 1));
                     ui.label(rate.learned.jobs.to_string());
-                    ui.label(format!("{} %", show_number(100.0 * rate.learned.weight, 0)));
+                    ui.label(figures.percent(100.0 * rate.learned.weight, 0));
                     ui.end_row();
                 }
             });
         }
         ui.horizontal(|ui| {
             let any = !learned.is_empty();
-            if ui.add_enabled(any, eframe::egui::Button::new("Use these rates")).clicked() {
+            if ui.add_enabled(any, eframe::egui::Button::new(words.text("learned-use"))).clicked() {
                 let words = context.words.clone();
                 let source = move |jobs| learned_rate_source(&words, jobs);
-                edit(context, "Use learned rates", move |own| own.take_rates(&learned, source));
+                edit(context, "learned-use", move |own| own.take_rates(&learned, source));
                 context.view.drafts.learned = None;
             }
-            if ui.button("Leave the rates as they are").clicked() {
+            if ui.button(words.text("learned-leave")).clicked() {
                 context.view.drafts.learned = None;
             }
         });

@@ -29,7 +29,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
             ],
         );
         for (index, line) in option.materials.iter().enumerate() {
-            let needed = needed(&option.materials, index, context.units());
+            let needed = needed(&option.materials, index, words);
             row(ui, context, index, line, &needed);
             ui.end_row();
         }

@@ -1,4 +1,4 @@
-//! The year strip: humidity, board moisture and gap over the time from the install to two years
+//! The time line: humidity, board moisture and gap over the time from the install to two years
 //! ahead, with the best weeks, the day of sealing and today. Drag through it and the drawing and
 //! the joint section follow.
 //!
@@ -15,7 +15,8 @@ use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
 use crate::assess::{SectionState, age, date_after, visit_day};
-use crate::measure::{Length, show_date, show_number};
+use crate::measure::Length;
+use crate::words::say;
 
 /// Days ahead that are shown.
 const AHEAD: i64 = 730;
@@ -28,11 +29,11 @@ const MOISTURE_TOP: f64 = 20.0;
 /// Every how many days a curve has a point.
 const STEP: usize = 3;
 
-pub(super) fn year_strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
+pub(super) fn time_line(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(state) = context.shown_section() else {
         ui.vertical_centered(|ui| {
             ui.add_space(60.0);
-            ui.label(RichText::new("The year of the joints will be drawn here.").color(context.palette.soft));
+            ui.label(RichText::new(context.words.text("time-line-empty")).color(context.palette.soft));
         });
         return;
     };
@@ -83,10 +84,10 @@ pub(super) fn keep_reference_curve(ctx: &egui::Context, app: &mut super::App) {
 /// Whose gap is told.
 fn name(context: &WindowContext<'_>, state: &SectionState) -> String {
     match &context.view.selection.joint {
-        Some(selected) => format!("Joint {}", selected.joint),
+        Some(selected) => say!(context.words, "joint-bar-joint", joint = &selected.joint),
         None => {
             let section = &context.assessment.job.surfaces[state.surface].sections[state.section];
-            format!("Section {}, mean", section.name)
+            say!(context.words, "time-line-section", section = &section.name)
         }
     }
 }
@@ -200,26 +201,29 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
     ui.horizontal(|ui| {
         // The buttons first: they stay where they are while the date runs.
         let play = if context.view.time.playing { Icon::Pause } else { Icon::Play };
-        if play.button(ui, "Play the year", true).clicked() {
+        if play.button(ui, &context.words.text("cmd-play"), true).clicked() {
             asked = Some(Command::Play);
         }
-        let reference_curve = if context.view.time.reference.is_some() {
-            "Let the kept curve go"
-        } else {
-            "Keep this curve to compare with"
-        };
-        if Icon::ReferenceCurve.button(ui, reference_curve, true).clicked() {
+        let kept = context.view.time.reference.is_some();
+        let reference = if kept { "time-line-clear-reference" } else { "time-line-keep-reference" };
+        if Icon::ReferenceCurve.button(ui, &context.words.text(reference), true).clicked() {
             asked = Some(Command::ReferenceCurve);
         }
         ui.label(RichText::new(name).strong());
         let shown = date_after(job, context.day());
-        ui.label(format!("{}: {}", show_date(shown), shown_section_gap(context, state)));
+        ui.label(say!(
+            context.words,
+            "time-line-day",
+            date = shown,
+            gap = &shown_section_gap(context, state)
+        ));
         if ui.available_width() > 196.0 {
             legend(ui, context);
         }
     });
     let (start_date, start) = (job.clone(), curves.start);
     let hover_date = job.clone();
+    let (figures, moisture_figures) = (context.words.figures().clone(), context.words.figures().clone());
     let every = if ui.available_width() < 420.0 { 6 } else { 3 };
     let gap_axis = AxisHints::new_y()
         .formatter(move |mark: GridMark, _range: &_| Length::mm(mark.value * top_gap).show(units))
@@ -227,11 +231,11 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         .min_thickness(38.0);
     let right_axis = AxisHints::new_y()
         .placement(HPlacement::Right)
-        .formatter(|mark: GridMark, _range: &_| format!("{} %", show_number(mark.value * MOISTURE_TOP, 0)))
+        .formatter(move |mark: GridMark, _range: &_| moisture_figures.percent(mark.value * MOISTURE_TOP, 0))
         .tick_label_color(palette.water)
         .min_thickness(34.0);
     // Bounds are remembered by this name, and another job has another past.
-    let plot = Plot::new(("year strip", curves.start))
+    let plot = Plot::new(("time line", curves.start))
         .height(ui.available_height())
         .allow_zoom(false)
         .allow_drag(false)
@@ -260,7 +264,7 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
                 }
             };
             let day = position.x.round();
-            (day >= 0.0).then(|| show_date(date_after(&hover_date, day as usize)))
+            (day >= 0.0).then(|| figures.date(date_after(&hover_date, day as usize)))
         });
     let response = plot.show(ui, |plot| {
         if let Some(season) = context.assessment.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
@@ -278,19 +282,20 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
             FilledArea::new("nine years in ten", days, low, high)
                 .fill_color(palette.air.gamma_multiply(0.12)),
         );
-        let humidity = Line::new("humidity (0–100 %)", points(&curves.humidity));
+        let humidity = Line::new("humidity", points(&curves.humidity));
         plot.line(humidity.color(palette.air).width(1.0).style(LineStyle::dotted_dense()));
-        let moisture = Line::new("board moisture", points(&curves.moisture));
+        let moisture = Line::new("moisture", points(&curves.moisture));
         plot.line(moisture.color(palette.water).width(1.5).style(LineStyle::dashed_dense()));
         if curves.known {
             plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
         }
         paint_reference_curve(plot, context, top_gap);
         if let Some((from, low, high)) = curves.limits {
-            for (name, limit) in [("bead squeezed out below", low), ("bead torn above", high)] {
-                let line = Line::new(name, points(&[[from, limit], [AHEAD as f64, limit]]));
+            for (message, limit) in [("time-line-squeezed", low), ("time-line-torn", high)] {
+                let name = context.words.text(message);
+                let line = Line::new(message, points(&[[from, limit], [AHEAD as f64, limit]]));
                 plot.line(line.color(palette.good).width(1.0).style(LineStyle::dashed_loose()));
-                let words = RichText::new(name).size(9.5).color(palette.good);
+                let words = RichText::new(name.as_ref()).size(9.5).color(palette.good);
                 let end = PlotPoint::new(AHEAD as f64, limit);
                 plot.text(Text::new("", end, words).anchor(egui::Align2::RIGHT_TOP));
             }
@@ -301,8 +306,10 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         let pressed = plot.response().is_pointer_button_down_on() || plot.response().clicked();
         if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
     });
-    let name = "Year strip";
-    response.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name));
+    let name = context.words.text("time-line");
+    response
+        .response
+        .widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name.as_ref()));
     let inner = response.inner;
     context.commands.extend(asked);
     inner
@@ -314,13 +321,14 @@ fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowConte
     let color = context.palette.soft;
     let gap: Vec<[f64; 2]> = reference_curve.gap.iter().map(|[day, gap]| [*day, gap / top_gap]).collect();
     let at = gap.get(gap.len() / 8).copied().unwrap_or_default();
-    plot.line(Line::new(format!("kept: {}", reference_curve.name), points(&gap)).color(color).width(1.6));
-    let name = RichText::new(format!("kept: {}", reference_curve.name)).size(10.5).color(color);
+    plot.line(Line::new("kept", points(&gap)).color(color).width(1.6));
+    let name = say!(context.words, "time-line-kept", name = &reference_curve.name);
+    let name = RichText::new(name).size(10.5).color(color);
     plot.text(Text::new("", PlotPoint::new(at[0], at[1]), name).anchor(egui::Align2::LEFT_BOTTOM));
     if let Some((from, low, high)) = reference_curve.limits {
         for limit in [low, high] {
             let ends = [[from, limit / top_gap], [AHEAD as f64, limit / top_gap]];
-            let line = Line::new("kept: limits of the bead", points(&ends));
+            let line = Line::new("kept limits", points(&ends));
             plot.line(line.color(color).width(0.8).style(LineStyle::dashed_loose()));
         }
     }
@@ -330,11 +338,11 @@ fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowConte
 fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
     let palette = context.palette;
     let samples: [(&str, egui::Color32, f32, f32); 3] = [
-        ("gap", palette.gap_high, 2.2, 0.0),
-        ("moisture", palette.water, 1.5, 5.0),
-        ("humidity", palette.air, 1.2, 2.0),
+        ("time-line-gap", palette.gap_high, 2.2, 0.0),
+        ("time-line-moisture", palette.water, 1.5, 5.0),
+        ("time-line-humidity", palette.air, 1.2, 2.0),
     ];
-    for (words, color, width, dash) in samples {
+    for (message, color, width, dash) in samples {
         let (rect, _) = ui.allocate_exact_size(egui::vec2(16.0, 14.0), egui::Sense::hover());
         let ends = [rect.left_center(), rect.right_center()];
         let stroke = Stroke::new(width, color);
@@ -343,9 +351,9 @@ fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
         } else {
             ui.painter().line_segment(ends, stroke);
         }
-        let shown = ui.label(RichText::new(words).small());
-        if words == "humidity" {
-            shown.on_hover_text("Relative humidity of the room, from 0 at the bottom to 100 % at the top. The band holds nine years in ten.");
+        let shown = ui.label(RichText::new(context.words.text(message)).small());
+        if message == "time-line-humidity" {
+            shown.on_hover_text(context.words.text("time-line-humidity.hint"));
         }
     }
     let narrow =
@@ -354,7 +362,7 @@ fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
         ui.add_space(4.0);
         let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());
         ui.painter().rect_filled(rect, 2, palette.good.gamma_multiply(0.3));
-        ui.label(RichText::new("best weeks").small());
+        ui.label(RichText::new(context.words.text("time-line-best-weeks")).small());
     }
 }
 
@@ -364,15 +372,17 @@ fn points(points: &[[f64; 2]]) -> PlotPoints<'static> {
 
 /// The gap on the day shown, in words.
 fn shown_section_gap(context: &WindowContext<'_>, state: &SectionState) -> String {
-    let units = context.units();
+    let words = context.words;
     match context.selected() {
         Some((_, joint)) => match (context.assessment.gap_on(joint, context.day()), joint.gap) {
-            (Some(gap), Some(known)) if known.measured => gap.show(units),
-            (Some(gap), Some(_)) => format!("about {}", gap.show(units)),
-            _ => "no reading".to_owned(),
+            (Some(gap), Some(known)) if known.measured => words.figures().length(gap),
+            (Some(gap), Some(_)) => say!(words, "time-line-about", gap = gap),
+            _ => words.text("time-line-no-reading").into_owned(),
         },
-        None if state.gaps.measured == 0 && state.gaps.mean == Length::ZERO => "no reading".to_owned(),
-        None => state.mean_gap_on(context.day()).show(units),
+        None if state.gaps.measured == 0 && state.gaps.mean == Length::ZERO => {
+            words.text("time-line-no-reading").into_owned()
+        }
+        None => words.figures().length(state.mean_gap_on(context.day())),
     }
 }
 

@@ -1,0 +1,111 @@
+### The Catalog room: prices and rates, each with its source.
+
+catalog-heading = Prices and rates of this job
+catalog-kept-since = Kept with the job since { $date }: a newer program or price file doesn't change it. Hover over a name to see where its figures come from.
+catalog-not-kept = These are the program's own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
+catalog-sealants = Sealants
+catalog-paints = Primers and paints
+catalog-materials = Other materials
+catalog-tasks = Tasks and their minutes
+catalog-boards = Boards
+catalog-methods = Your own repair options
+catalog-money-elsewhere = Wages, tax and currency are under Price. They are kept for new jobs too.
+
+offer-from = Prices from { $from }
+offer-same = They are the same as the job's.
+offer-more = and { $count } more
+offer-take = Use these prices
+offer-leave = Leave the job as it is
+
+learned-jobs = { $count ->
+    [0] No job there has actual hours. Enter hours under Follow-up first.
+    [one] From 1 finished job
+   *[other] From { $count } finished jobs
+}
+learned-column-task = task
+learned-column-start = start, min
+learned-column-yours = yours, min
+learned-column-jobs = jobs
+learned-column-weight = their weight
+learned-use = Use these rates
+learned-leave = Leave the rates as they are
+
+entry-name = Name in the catalog
+entry-copy = Copy under another name
+entry-copy-name = { $name } (copy)
+entry-restore = Back to the program's figures
+entry-remove = Remove
+entry-price = Price in the catalog
+entry-priced = Priced on { $date }.
+entry-not-priced = No date was noted for this price.
+entry-stretch = Stretch limit, %
+    .hint = Of its width when sealed
+entry-squeeze = Squeeze limit, %
+    .hint = Of its width when sealed
+entry-solids = Solids, %
+    .hint = By volume: what is left when it has cured
+entry-cure = Cure time, h
+    .hint = Before it can be painted
+entry-pack-price = Price of a { $pack }, { $holds }
+entry-pack-holds = Pack size
+    .hint = Fluid ounces, or milliliters when lengths are in millimeters
+entry-film = Dry film of one coat
+    .hint = Mils, or microns when lengths are in millimeters
+entry-transfer = Transfer efficiency, %
+    .hint = How much of the paint ends up on the wood; less with a sprayer
+entry-recoat = Recoat after, h
+entry-can-price = Price of { $holds }
+entry-piece-for = One piece covers
+entry-piece-price = Price for { $holds } { $unit }
+entry-minutes = Minutes of one person for a batch: low, likely and high.
+entry-least = Low, min
+entry-likely = Likely, min
+entry-most = High, min
+entry-batch = Batch size
+entry-own-rate = your own rate
+entry-source = { $source } ({ entry-kind })
+entry-class-source = { $class }. { $source } ({ entry-kind })
+entry-kind = { $kind ->
+    [published] published
+    [from_memory] from memory
+    [common_practice] common practice
+   *[assumption] assumption
+}
+entry-no-boards = None yet. Keep the boards of a section here under a name, and use them elsewhere.
+entry-board = { $species }, { $wide } wide, { $thick } thick
+entry-lay-boards = Use in every section shown
+entry-keep-boards = Keep the boards of…
+entry-section = section { $section }
+undo-keep-boards = Keep the boards of a section
+
+own-none = None yet. Start from the option chosen under Options and change its steps.
+own-add = Add an option like the chosen one
+own-name = { $name } (mine)
+own-remove = Remove this option
+own-field-name = Option name
+own-field-look = Looks like afterward
+own-field-living = For those who live there
+own-field-letter = The letter says
+own-leaves = Leaves
+own-outcome-breaker = a bead over a bond breaker
+own-outcome-tongue = a bead on the tongue
+own-outcome-held = a bead, with the room held at 40 to 50% humidity
+own-outcome-line = open lines by design
+own-outcome-covered = strips over the joints
+own-outcome-glued = boards glued together
+own-outcome-boards = boards laid tight, dried to the room
+own-outcome-unchanged = the joints as they are
+own-outcome-less = boards that move less
+own-wait-primer = wait for the primer
+own-wait-sealant = wait for the sealant
+own-wait-paint = wait for the paint
+own-wait-acclimation = wait for boards to acclimate
+own-wait-season = wait for the best weeks
+own-materials = Materials besides sealant and paint
+own-step-coats = { $task } (with a wait after each)
+own-step-earlier = Earlier: { $step }
+own-step-remove = Remove: { $step }
+own-step-add = Add a step…
+undo-move-step = Move step
+undo-remove-step = Remove step
+undo-add-step = Add step

@@ -1,0 +1,56 @@
+### Where a number comes from: shown when the number is clicked.
+
+explain-ask = { $what }: where does this come from?
+    .hint = Click to see where this comes from
+
+explain-of = { $count } of { $all }
+explain-range = { $low } to { $high }
+explain-both = { $first } and { $second }
+
+explain-mean-gap = The average of the joints you measured, pulled toward the average of all sections where there are few. ± is its standard error.
+    .source = Random effects by group; components of variance as in the NIST/SEMATECH e-Handbook, 7.4.4 (from memory)
+explain-joints-measured = joints measured
+explain-scatter = scatter from joint to joint
+
+explain-now = The meter readings, corrected for the wood's temperature and weighed against what the room's year would lead to.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010); drying by implicit finite volumes, checked against Crank, The Mathematics of Diffusion
+explain-readings = readings
+explain-expected-today = expected from the room today
+
+explain-install = The moisture from which drying to today's moisture narrows a board by today's gap: ΔD = D · C · (M₂ − M₁) between 6% and 14%, and by total shrinkage from fiber saturation beyond that.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5
+explain-gap-today = gap today
+explain-width-at-joint = width that shows at a joint, D
+explain-coefficient = C, for each percent
+explain-moisture-today = moisture today
+
+explain-settled = The driest and wettest of a year after the boards have forgotten how they arrived: the room's air, day by day, dried through the boards' thickness and paint.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 4-5 for the equilibrium; room air from the climate, a weather file or a logger
+explain-room-humidity = room humidity
+explain-mean-of-year = average over the year
+
+explain-widest = Today's gap, plus what the boards still shrink by the driest weeks of the coming year.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2; the days are on the time line
+explain-driest = driest of a settled year
+
+explain-chance = In this share of { $trials } simulations the owner calls within { $years ->
+    [one] 1 year
+   *[other] { $years } years
+}: with { $share } of the length open, or one gap of { $gap }.
+    .source = Monte Carlo with the same draws for every option; Wilson's interval
+explain-interval = 95% interval
+explain-converged = after a quarter and half of them
+explain-opens-again = opens again on average
+explain-drawn = varied
+explain-drawn-what = weather of the years, lot of boards, lot of sealant, readings, workmanship
+explain-capability = a bead takes
+explain-times-class = { $times } times its class ({ $kind ->
+    [published] published
+    [from_memory] from memory
+    [common_practice] common practice
+   *[assumption] assumption
+})
+
+explain-expected = The price, plus for each warranty year the chance of a callback times a visit's share of the price (15%, an assumption) and what opens, at present value.
+    .source = Present value: ASTM E917
+explain-price = price

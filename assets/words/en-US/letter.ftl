@@ -1,0 +1,96 @@
+### The homeowner's letter, in sentences. Each stands alone or is followed by the next with a space.
+
+letter-heading-saw = What we saw
+letter-heading-why = What happened
+letter-heading-moves = What to expect
+letter-heading-plan = What we’ll do
+letter-heading-asks = What we ask of you
+letter-heading-more = Anything else
+
+## What we saw
+
+letter-no-gaps = We haven’t measured any gaps yet.
+letter-measured = On { $date } we measured { $joints ->
+    [one] 1 joint
+   *[other] { $joints } joints
+}.
+letter-open = { $open ->
+    [0] { $joints ->
+        [one] It isn’t open.
+       *[other] None of them is open.
+    }
+    [one] { $joints ->
+        [one] It is open by { $widest }.
+       *[other] One of them is open, by { $widest }.
+    }
+   *[other] { $open } of them are open, the widest by { $widest }.
+}
+letter-moisture = The boards read { $moisture }% moisture content today ({ $readings ->
+    [one] 1 meter reading
+   *[other] { $readings } meter readings
+}).
+letter-moistures = The boards read { $low }–{ $high }% moisture content today ({ $readings ->
+    [one] 1 meter reading
+   *[other] { $readings } meter readings
+}).
+
+## What happened
+
+letter-wetted = Part of your boards got wet. Wet boards swell and crush each other’s edges, and when they dry the gaps are wider than before.
+letter-framing-moved = One joint is open far more than the rest, so the framing behind it has probably moved. We’ll look at that first.
+letter-weak-sealant = A good sealant handles this much movement, but the one in your joints let go at small openings.
+letter-wood-moves = Wood takes on and gives off moisture with the air around it, and a board gets narrower as it dries.
+letter-install-moisture = Going by the gaps, the boards were at about { $moisture } moisture when installed (likely between { $low } and { $high }). Wood in your room settles near { $room }.
+letter-too-wet = That was too wet for this room. As they dried, each board got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-seasonal = They were about as dry as they should have been. What you see is normal seasonal movement: the joints open in the dry season and close again on their own.
+letter-wet-sections = The boards in { $count ->
+    [one] section
+   *[other] sections
+} { $sections } are wetter than the air in the room can make them. Water is getting in. We have to find where it comes from and fix that before we seal anything.
+
+## What to expect
+
+letter-keeps-opening = Left alone, a typical joint, { $now } wide today, keeps opening: to { $widest } in the driest weeks.
+letter-closes = Left alone, a typical joint, { $now } wide today, will be closed in the most humid weeks (around { $date }) and { $widest } wide in the driest.
+letter-moves = Left alone, a typical joint, { $now } wide today, will be about { $narrowest } in the most humid weeks (around { $date }) and { $widest } in the driest.
+
+## What we'll do
+
+letter-replace = We take the boards down and install new ones that have dried to your room first: we stack them in the room, with air all around, until the meter says they’re ready. We paint them on all sides before they go up, tongues too, so no bare wood shows when they move.
+letter-new-joints = In the driest weeks the new joints will open to about { $widest }.
+letter-too-narrow = Most of the open joints are narrower than { $narrowest } even in their best weeks for sealing. Sealant has nothing to grip there and would tear again. We recommend leaving them unsealed, with the V cleaned and painted. If you want them sealed anyway, they have to be opened up first; the price below is for sealing without that.
+letter-reseal = We scrape out the old sealant, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
+    [one] 1 coat of paint
+   *[other] { $coats } coats of paint
+}. The sealant we use: { $sealant }. The V between the boards stays visible.
+letter-seal-on = We plan to seal on { $date }.
+letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
+letter-any-time = Any time of year works.
+letter-holds = We expect the new bead to stay within its limits on { $share } of that length.
+letter-holds-only = We expect the new bead to stay within its limits on only { $share } of that length.
+letter-reopening = { $band ->
+    [under] The chance that joints open again during the warranty is under { $chance }.
+    [over] The chance that joints open again during the warranty is over { $chance }.
+   *[plain] The chance that joints open again during the warranty is about { $chance }.
+}
+letter-days = The work takes us { $days ->
+    [one] 1 day
+   *[other] { $days } days
+}.
+letter-days-closed = The work takes us { $days ->
+    [one] 1 day
+   *[other] { $days } days
+}, and we need the room closed for { $closed ->
+    [one] 1 day
+   *[other] { $closed } days
+}.
+
+## What we ask of you
+
+letter-ask-humidity = Keep the room between about 35% and 55% humidity year-round; a small hygrometer shows it.
+letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp.
+letter-ask-visit = { $years ->
+    [0] Let us take another look after the first full year.
+    [one] Let us take another look before the first year is up.
+   *[other] Let us take another look after the first full year, and any time within { $years } years.
+}

@@ -1,0 +1,235 @@
+### The papers: their names, and the headings, labels and sentences of their templates. Templates are
+### handed every message here that has no arguments, by its id; the rest reaches them filled in.
+
+paper-name = { $paper ->
+    [letter] Homeowner’s letter
+    [price-sheet] Price sheet
+    [work-order] Work order
+    [buying-list] Buying list
+    [evidence-sheet] Evidence sheet
+   *[follow-up-card] Follow-up card
+}
+paper-page = page { $page } of { $pages }
+paper-logo = Logo
+paper-date = date
+paper-nothing-chosen = No repair option is selected yet.
+paper-cautions = Safety notes
+paper-none = –
+
+## Letter
+
+paper-letter = Letter
+paper-about = About your boards: { $title }
+paper-surface-drawing = Drawing of { $surface } with its open joints
+paper-surface-caption = Open joints, drawn 10 times actual width. Dark: measured. Light: estimated.
+paper-sections-drawing = Sections through a typical joint: as installed, today, and in each coming season
+paper-sections-caption = Sections through a typical joint at actual size, room side up.
+paper-sections-caption-sealed = Sections through a typical joint at actual size, room side up. From { $date } on, with the new bead.
+paper-year-drawing = A typical joint and the boards’ moisture content over the coming year
+paper-year-caption = A typical joint over the coming year if nothing is done.
+paper-cost = What it costs
+paper-we-cover = We cover, as a courtesy
+paper-supplier-covers = Requested from the supplier
+paper-you-pay = You pay
+paper-total = Total
+paper-deposit = { $amount } is due before work starts.
+paper-options = Options considered
+paper-option-price = price
+paper-option-days = days
+paper-option-look = finished look
+paper-option-reopening = chance of reopening
+paper-promise = Our warranty, and what we ask of you
+paper-warranty = We warrant this work for { $years ->
+    [one] 1 year
+   *[other] { $years } years
+}.
+paper-before-work = Before work starts
+paper-sign-contractor = For the contractor
+paper-sign-owner = Homeowner
+
+## Price sheet
+
+paper-not-priced = Nothing can be priced yet.
+paper-missing = Next:
+paper-price-range = 80% range: { $low } to { $high }
+paper-price = Price
+paper-contractor-pays = We cover
+paper-supplier-pays = Requested from the supplier
+paper-owner-pays = Homeowner pays
+paper-margin = Profit is { $margin } of the price before tax.
+paper-cost-spread = What it may end up costing
+paper-cost-chances = In { $trials } simulated jobs, labor and materials before overhead stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
+paper-cost-drivers = What moves the cost most, from best to worst case:
+paper-labor = Labor: { $hours } hours, crew of { $crew }, { $days ->
+    [one] 1 day
+   *[other] { $days } days
+} of work, room closed { $closed ->
+    [one] 1 day
+   *[other] { $closed } days
+}
+paper-task = Task
+paper-batches = batches
+paper-minutes-each = min each
+paper-hours = hours
+paper-rate-from = source of rate
+paper-batch-note = { $units ->
+    [inches] A batch is 100 ft of joints, 100 sq ft of surface, 10 ft of trim, one section, or one visit, depending on the task.
+   *[millimeters] A batch is 30.5 m of joints, 9.3 m² of surface, 3 m of trim, one section, or one visit, depending on the task.
+} Minutes are for one person, the average of best, likely, and worst case.
+paper-materials = Materials
+paper-item = Item
+paper-needed = needed
+paper-buy = buy
+paper-each = each
+paper-amount = amount
+paper-with-line-above = with line above
+paper-cutting-list = Cutting list
+paper-boards = boards
+paper-board-length = length
+paper-cut-into = cut into
+paper-offcut = left over
+paper-cut = { $count } × { $length }
+paper-days = Schedule
+paper-day = day { $day }
+paper-days-note = Filled: the crew is working. Outlined: waiting for something to dry or cure.
+
+## Work order
+
+paper-crew = Crew of { $crew }, { $days ->
+    [one] 1 day
+   *[other] { $days } days
+} of work, room closed { $closed ->
+    [one] 1 day
+   *[other] { $closed } days
+}
+paper-surface-map = Map of { $surface }
+paper-where = Where, in this order
+paper-section = section
+paper-joints = joints
+paper-run = length
+paper-typical-gap = typical gap
+paper-bead-depth = bead depth
+paper-sealant = sealant
+paper-boards-at = boards read
+paper-place = { $surface }, { $section }
+paper-place-wet = { $surface }, { $section } (wet: let it dry first)
+paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
+paper-bead = Bead
+paper-bead-shape = Drawn 4 times actual size: { $gap } wide, { $depth } deep, bonded to both board edges.
+paper-bead-breaker = Backer rod or bond-breaker tape behind it.
+paper-bead-no-breaker = Nothing behind it: it sits right on the tongue.
+paper-bead-v = Leave { $share } of the V unfilled.
+paper-bead-limits = Rated to stretch { $stretch } and compress { $squeeze }. Don’t paint it for { $cure }.
+paper-narrow-joints = { $count ->
+    [one] 1 joint is
+   *[other] { $count } joints are
+} narrower than { $narrowest } on that day: leave { $count ->
+    [one] it
+   *[other] them
+} alone, or open { $count ->
+    [one] it
+   *[other] them
+} up first.
+paper-steps = Step by step
+paper-step-start = Day { $day }, { $time }
+paper-step-end = to { $time }
+paper-step-end-later = to day { $day }, { $time }
+paper-do-not = Do not
+paper-do-not-seal = { $units ->
+    [inches] Don’t seal on damp or dusty edges, below 40°F, or above 95°F, unless the cartridge says otherwise.
+   *[millimeters] Don’t seal on damp or dusty edges, below 5°C, or above 35°C, unless the cartridge says otherwise.
+}
+paper-do-not-seal-wet = Don’t seal while boards read more than 2% above the table.
+paper-do-not-paint = Don’t paint until the sealant has cured and a fingertip leaves no mark.
+
+## Buying list
+
+paper-aisle = { $aisle ->
+    [sealant] Sealant
+    [paint] Paint and primer
+    [lumber] Lumber and boards
+    [supplies] Masking, tools, and supplies
+   *[other] Other
+}
+paper-instead-sealant = any paintable sealant of { $class } or higher
+paper-instead-paint = same type, at least the same solids
+paper-instead-lumber = same profile and species, dried to the room
+paper-or-use = or use
+paper-about-price = about
+paper-buying-note = Whole pieces, waste included. Prices are the ones the job was priced with. Any brand that meets the class will do.
+
+## Evidence sheet
+
+paper-from-readings = What the readings show
+paper-surface = surface
+paper-mean-gap = average gap
+paper-measured = measured
+paper-boards-now = boards now (readings)
+paper-at-install = at install (90% range)
+paper-room-mean = room average
+paper-plus-minus = { $mean } ± { $error }
+paper-measured-of = { $measured } of { $joints }
+paper-moisture-readings = { $moisture } ({ $readings })
+paper-moisture-range = { $moisture } ({ $low }–{ $high })
+paper-stamps = At install, compared with grade stamps:
+paper-causes = How likely each cause is
+paper-clue = what we saw
+paper-clue-for = points to
+paper-clue-against = points away from
+paper-clue-weight = { $cause } × { $factor }
+paper-clue-weight-over = { $cause } × over { $factor }
+paper-next-reading = The reading that would tell us most:
+paper-gap-readings = Gap readings
+paper-joint = joint
+paper-gap = gap
+paper-reading-date = date
+paper-meter-readings = Moisture meter readings
+paper-board = board
+paper-meter = meter
+paper-wood = wood
+paper-meter-note = As read on the meter; corrected for the wood’s temperature before use.
+paper-room = Room on the day of the visit
+paper-room-reading = { $temperature }, { $humidity } relative humidity
+paper-method = How we worked it out
+paper-method-shrinkage = Shrinkage: USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190, 2010), eq. 13-2 and Table 13-5; outside 6–14% moisture content, from total shrinkage (Tables 4-3 and 4-4).
+paper-method-moisture = Equilibrium moisture: Wood Handbook, eq. 4-5. Drying through the board’s thickness by finite volumes, in the room’s air over the year.
+paper-method-install = Moisture at install: the moisture content from which drying to today’s would shrink a board by the measured gap, if boards were laid tight. The range is a 90% interval.
+paper-method-odds = Odds: marginal likelihoods of 16 combinations of six causes, given all readings. In simulated jobs, causes rated 90% or higher were right 97 times out of 100.
+paper-method-marks = Grade stamps: American Softwood Lumber Standard PS 20 and grading rules, where this sheet names them.
+paper-not-fault = This is an estimate from a few readings. It does not say who is at fault; contracts, delivery papers, and local law decide that.
+paper-sign-measured = Measured by
+paper-sign-witnessed = Witnessed by
+
+## Follow-up card
+
+paper-no-gaps-yet = Measure some gaps first: they are the ones to come back to.
+paper-look-again = Measure the same joints again, in the same spots. Best times: the humid season, around { $humid }, and the dry season, around { $dry }.
+paper-look-again-done = The work was finished on { $finished }. Check the same joints for an opening beside the bead. Best times: the humid season, around { $humid }, and the dry season, around { $dry }.
+paper-follow-joints = Joints
+paper-at-visit = at the visit
+paper-forecast-humid = forecast, humid
+paper-forecast-dry = forecast, dry
+paper-humid = humid
+paper-dry = dry
+paper-forecast-note = The forecast is for unsealed gaps between boards. Sealed joints should show nothing.
+paper-room-and-boards = Room and boards
+paper-humid-season = humid season
+paper-dry-season = dry season
+paper-row-date = Date
+paper-row-temperature = Temperature
+paper-row-humidity = Relative humidity
+paper-row-moisture = Moisture of two boards per section
+paper-how = How
+paper-how-gap = Feeler gauge at the middle of the joint, V not counted; write 0 for a closed joint.
+paper-how-meter = Pin meter in two boards per section, set to the species; note the wood’s temperature.
+paper-how-room = Leave the hygrometer in the room for an hour before you read it.
+paper-how-damp = Call us right away if a spot looks or feels damp.
+
+## What can go wrong
+
+paper-fault-no-folder = There is no folder “{ $path }” to take templates from. Name a folder that is there, or write the built-in templates to it first.
+paper-fault-template = { $file }, line { $line }: { $reason }. Fix the template, or go back to the built-in one.
+paper-fault-template-no-line = { $file }: { $reason }. Fix the template, or go back to the built-in one.
+paper-fault-template-size = { $file } has { $size } kB; a template can have { $most } kB at most. Shorten it, or go back to the built-in one.
+paper-fault-pdf = The PDF can’t be made: { $reason }
+paper-fault-built-in-used = { $paper }: the built-in template was used. { $fault }

@@ -1,0 +1,103 @@
+//! What is bought, by aisle.
+
+use serde_json::{Value, json};
+
+use crate::assess::{Assessment, RepairOption};
+use crate::repair::{MaterialLine, Need};
+use crate::words::{Arg, Say as _, Words, say};
+
+/// From this volume on something is solid stuff by the load, not a liquid by the can, liters.
+const LOAD: f64 = 100.0;
+
+/// Where in the shop something is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Aisle {
+    Sealant,
+    Paint,
+    Lumber,
+    Supplies,
+    Other,
+}
+
+impl Aisle {
+    /// All of them, in the order of the list.
+    const ALL: [Self; 5] = [Self::Sealant, Self::Paint, Self::Lumber, Self::Supplies, Self::Other];
+
+    /// Where a line of the take-off is. Cans and boards show by what a piece holds or how long it is;
+    /// sealants go by the name that begins their ids; the rest by the ids of the catalog.
+    fn of(line: &MaterialLine, sealant: Option<&str>) -> Self {
+        match line.id.as_str() {
+            _ if line.holds.is_some() => Self::Paint,
+            _ if line.long.is_some() => Self::Lumber,
+            "strip" | "spline" | "filler" | "nails" => Self::Lumber,
+            "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" => Self::Supplies,
+            id if sealant.is_some_and(|sealant| id.starts_with(sealant)) => Self::Sealant,
+            _ => Self::Other,
+        }
+    }
+
+    const fn key(self) -> &'static str {
+        match self {
+            Self::Sealant => "sealant",
+            Self::Paint => "paint",
+            Self::Lumber => "lumber",
+            Self::Supplies => "supplies",
+            Self::Other => "other",
+        }
+    }
+
+    /// What may be bought instead.
+    fn instead(self, class: &str, words: &Words) -> String {
+        match self {
+            Self::Sealant => say!(words, "paper-instead-sealant", class = Arg::Name(class)),
+            Self::Paint => say!(words, "paper-instead-paint"),
+            Self::Lumber => say!(words, "paper-instead-lumber"),
+            Self::Supplies | Self::Other => String::new(),
+        }
+    }
+}
+
+/// The buying list, aisle by aisle.
+pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
+    let sealant = assessment.sealant.as_ref();
+    let class = sealant.map_or("", |sealant| sealant.class.as_str());
+    let name = sealant.map(|sealant| sealant.name.as_str());
+    let lines = |aisle: Aisle| -> Vec<Value> {
+        let all = option.materials.iter().enumerate();
+        let here = all.filter(|(_, line)| Aisle::of(line, name) == aisle);
+        here.map(|(at, line)| {
+            json!([
+                line.pieces,
+                line.say(words),
+                needed(&option.materials, at, words),
+                aisle.instead(class, words),
+                words.figures().money(line.amount),
+            ])
+        })
+        .collect()
+    };
+    let aisles = Aisle::ALL.into_iter().map(|aisle| (aisle, lines(aisle)));
+    aisles
+        .filter(|(_, lines)| !lines.is_empty())
+        .map(|(aisle, lines)| {
+            json!({ "name": say!(words, "paper-aisle", aisle = Arg::Id(aisle.key())), "lines": lines })
+        })
+        .collect()
+}
+
+/// How much of a line is needed. Cans of several sizes share what is needed: it is given once.
+pub(crate) fn needed(lines: &[MaterialLine], at: usize, words: &Words) -> String {
+    let line = &lines[at];
+    let before = at.checked_sub(1).map(|before| &lines[before]);
+    if before.is_some_and(|before| before.name == line.name && before.need == line.need) {
+        return say!(words, "paper-with-line-above");
+    }
+    let figures = words.figures();
+    match line.need {
+        Need::Volume(volume) if volume.to_litres() >= LOAD => figures.bulk(volume),
+        Need::Volume(volume) => figures.volume(volume),
+        Need::Area(area) => figures.area(area),
+        Need::Run(run) => figures.run(run),
+        Need::Count(number) => figures.number(number, 1),
+    }
+}

@@ -1,0 +1,174 @@
+//! The texts and figures that templates place. Keys are documented at the top of each template; a key that
+//! was ever there stays, so that templates of the user's own keep working.
+
+mod buying;
+mod evidence;
+mod follow_up;
+mod price;
+mod work;
+
+use serde_json::{Map, Value, json};
+
+use super::Paper;
+use crate::assess::{Assessment, RepairOption, date_after};
+use crate::job::{LetterPart, Logo, Severity};
+use crate::measure::{Length, Units};
+use crate::words::causes::chance_as_odds;
+use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
+
+pub(crate) use buying::needed;
+
+/// At most this many options beside the chosen one are compared on the letter.
+const OTHERS: usize = 3;
+
+/// Everything a template can show, in these words.
+pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
+    let mut data = general(assessment, words);
+    data.extend(letter(assessment, words));
+    data.extend(work::data(assessment, words));
+    data.insert(
+        "shopping".to_owned(),
+        assessment.chosen().map_or_else(|| json!([]), |option| buying::shopping(assessment, option, words)),
+    );
+    data.insert("readings".to_owned(), evidence::readings(assessment, words));
+    data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
+    data.insert("again".to_owned(), follow_up::again(assessment, words));
+    Value::Object(data)
+}
+
+/// What every paper needs: the texts, who and where.
+fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
+    let job = &*assessment.job;
+    let texts: Map<String, Value> =
+        words.plain_texts("paper-").map(|(id, text)| (id.to_owned(), text.into())).collect();
+    let names: Map<String, Value> =
+        Paper::ALL.map(|paper| (paper.file_stem().to_owned(), paper.say(words).into())).into_iter().collect();
+    // The typesetter alone knows the number of a page: it fills it in.
+    let page = say!(words, "paper-page", page = Arg::Name("{page}"), pages = Arg::Name("{pages}"));
+    let values = json!({
+        "t": texts,
+        "lang": words.language().tag().split('-').next().unwrap_or_default(),
+        "names": names,
+        "page": page,
+        "paper": match words.units() { Units::Inches => "us-letter", Units::Millimeters => "a4" },
+        "title": job.title,
+        "owner": job.owner,
+        "address": job.address,
+        "contractor": {
+            "name": job.contractor.name,
+            "details": job.contractor.details.lines().collect::<Vec<_>>(),
+            "signs": job.contractor.signs,
+        },
+        "logo": job.contractor.logo.as_ref().map(Logo::file_name),
+        "date": words.figures().date(job.visited),
+        "answer": answer::headline(assessment, words),
+        "cause": answer::cause(assessment, words),
+        "surfaces": surfaces(assessment, words),
+        "cautions": assessment.cautions.iter().map(|caution| json!({
+            "title": caution.title, "text": caution.text, "source": caution.source,
+        })).collect::<Vec<_>>(),
+        "has_year": !assessment.sections.is_empty(),
+        "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
+            .map(|problem| format!("{}: {}", problem.place(job, words), problem.what(words))).collect::<Vec<_>>(),
+        "missing": assessment.answer.missing.iter()
+            .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
+    });
+    object(values)
+}
+
+fn surfaces(assessment: &Assessment, words: &Words) -> Vec<Value> {
+    let surfaces = assessment.job.surfaces.iter().enumerate();
+    surfaces
+        .map(|(index, surface)| {
+            json!({
+                "name": surface.name,
+                "figure": format!("surface-{index}.svg"),
+                "drawing": say!(words, "paper-surface-drawing", surface = &surface.name),
+                "map": say!(words, "paper-surface-map", surface = &surface.name),
+            })
+        })
+        .collect()
+}
+
+/// What the letter says, and what the other papers share with it.
+fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
+    let job = &*assessment.job;
+    let text = LetterText::new(assessment, words);
+    let heading = |part: LetterPart| part.say(words);
+    let sealed_on = date_after(job, assessment.seal_day);
+    let years = job.plan.warranty_years;
+    let seals = assessment.bead.is_some();
+    let sections_caption = if seals && !text.plan.is_empty() {
+        say!(words, "paper-sections-caption-sealed", date = sealed_on)
+    } else {
+        say!(words, "paper-sections-caption")
+    };
+    let options = compared_options(assessment).into_iter();
+    object(json!({
+        "about": say!(words, "paper-about", title = &job.title),
+        "headings": {
+            "saw": heading(LetterPart::Saw), "why": heading(LetterPart::Why),
+            "moves": heading(LetterPart::Moves), "plan": heading(LetterPart::Plan),
+            "asks": heading(LetterPart::Asks), "more": heading(LetterPart::More),
+        },
+        "saw": text.saw,
+        "why": text.why,
+        "moves": text.moves,
+        "plan": text.plan,
+        "asks": text.asks,
+        "more": text.more,
+        "sections_caption": sections_caption,
+        "warranty_years": years,
+        "warranty": (years > 0).then(|| say!(words, "paper-warranty", years = years)),
+        "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
+        "chosen": assessment.chosen().map(|option| price::priced(assessment, option, words)),
+        "seals": seals,
+        "sealed_on": words.figures().date(sealed_on),
+        "batch_note": say!(words, "paper-batch-note", units = unit_id(words.units())),
+    }))
+}
+
+/// The chosen option and the three others that cost least with callbacks: the letter compares no more.
+pub fn compared_options(assessment: &Assessment) -> Vec<&RepairOption> {
+    let mut others: Vec<&RepairOption> = assessment
+        .options
+        .iter()
+        .filter(|option| option.method != assessment.job.plan.chosen && option.expected.is_some())
+        .collect();
+    others.sort_by_key(|option| option.expected);
+    assessment.chosen().into_iter().chain(others.into_iter().take(OTHERS)).collect()
+}
+
+fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
+    let again = option.callback.as_ref().map(|risk| chance_as_odds(risk.chance, words));
+    json!({
+        "name": option.name,
+        "chosen": option.method == assessment.job.plan.chosen,
+        "price": words.figures().money(option.price.total),
+        "crew_days": option.schedule.crew_days,
+        "calendar_days": option.schedule.calendar_days,
+        "look": option.look,
+        "again": again.unwrap_or_else(|| say!(words, "paper-none")),
+    })
+}
+
+/// A gap or another length that may be unknown.
+fn length_or_none(length: Option<Length>, words: &Words) -> String {
+    length.map_or_else(|| say!(words, "paper-none"), |length| words.figures().length(length))
+}
+
+/// The id by which messages select what is said in these units.
+const fn unit_id(units: Units) -> Arg<'static> {
+    Arg::Id(match units {
+        Units::Inches => "inches",
+        Units::Millimeters => "millimeters",
+    })
+}
+
+/// The members of a JSON object.
+fn object(value: Value) -> Map<String, Value> {
+    match value {
+        Value::Object(members) => members,
+        _ => Map::new(),
+    }
+}

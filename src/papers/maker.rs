@@ -1,0 +1,96 @@
+//! The papers of one job: data and figures made once, then typeset by the templates.
+
+use std::path::{Path, PathBuf};
+
+use typst::foundations::Bytes;
+
+use super::templates::{LOOK, LOOK_NAME, OwnTemplate};
+use super::typeset::{Files, Typeset};
+use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure};
+use crate::assess::Assessment;
+use crate::words::Words;
+
+/// The papers of a job, ready to be typeset.
+pub struct Papers {
+    owner: Files,
+    crew: Files,
+    templates: Templates,
+}
+
+impl Papers {
+    /// The papers of an assessment by the built-in templates, in US English.
+    pub fn new(assessment: &Assessment) -> Self {
+        Self::with(assessment, Templates::default(), &PaperWords::us_english(&assessment.job))
+    }
+
+    /// The papers of an assessment by these templates, in these words.
+    pub fn with(assessment: &Assessment, templates: Templates, words: &PaperWords) -> Self {
+        let owner = files(assessment, &words.owner);
+        let crew = if words.crew == words.owner { owner.clone() } else { files(assessment, &words.crew) };
+        Self { owner, crew, templates }
+    }
+
+    /// Typesets a paper: by the user's own template and look where there are any, else by the built-in
+    /// ones. Where the user's own cannot be used, the built-in ones are, and [`Typeset::fault`] says why.
+    ///
+    /// # Errors
+    /// If the built-in template does not compile.
+    pub fn typeset(&self, paper: Paper) -> Result<Typeset, PaperError> {
+        let fault = match self.templates.read_own(paper) {
+            Ok(None) => return self.built_in(paper),
+            Ok(Some(own)) => match self.by_own(paper, own) {
+                Ok(typeset) => return Ok(typeset),
+                Err(fault) => fault,
+            },
+            Err(fault) => fault,
+        };
+        tracing::warn!("{fault}: the built-in template is used");
+        Ok(self.built_in(paper)?.instead_of(fault))
+    }
+
+    fn by_own(&self, paper: Paper, own: OwnTemplate) -> Result<Typeset, PaperError> {
+        let mut files = self.files(paper).clone();
+        if let Some((_, look)) = &own.look {
+            files.add(LOOK_NAME, Bytes::from_string(look.clone()));
+        }
+        let template = own.template.as_ref().map_or_else(|| paper.template(), |(_, text)| text);
+        Typeset::new(template, &files).map_err(|error| match (own.template, own.look) {
+            // A built-in template that does not compile is the fault of the look it was given.
+            (None, Some((look, _))) if !error.is_in(LOOK_NAME) => error.of(&look).without_line(),
+            (_, Some((look, _))) if error.is_in(LOOK_NAME) => error.of(&look),
+            (Some((template, _)), _) => error.of(&template),
+            (None, _) => error.of(&built_in_name(paper)),
+        })
+    }
+
+    fn built_in(&self, paper: Paper) -> Result<Typeset, PaperError> {
+        let made = Typeset::new(paper.template(), self.files(paper));
+        made.map_err(|error| error.of(&built_in_name(paper)))
+    }
+
+    const fn files(&self, paper: Paper) -> &Files {
+        match paper.reader() {
+            Reader::Owner => &self.owner,
+            Reader::Crew => &self.crew,
+        }
+    }
+}
+
+/// What a built-in template is called.
+fn built_in_name(paper: Paper) -> PathBuf {
+    Path::new(paper.file_stem()).with_extension("typ")
+}
+
+/// What lies beside the templates: data, the built-in look, figures and the logo.
+fn files(assessment: &Assessment, words: &Words) -> Files {
+    let mut files = Files::default();
+    files.add("data.json", Bytes::from_string(data::data(assessment, words).to_string()));
+    files.add(LOOK_NAME, Bytes::from_string(LOOK.to_owned()));
+    for (name, svg) in figure::figures(assessment, words) {
+        files.add(&name, Bytes::from_string(svg));
+    }
+    if let Some(logo) = &assessment.job.contractor.logo {
+        files.add(logo.file_name(), Bytes::new(logo.bytes().to_vec()));
+    }
+    files
+}

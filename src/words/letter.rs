@@ -1,0 +1,269 @@
+//! The sentences of the homeowner's letter, for someone who never heard of moisture content.
+
+use super::causes::percent;
+use super::{Arg, Say, Words, say};
+use crate::assess::{Assessment, RepairOption, SectionState, date_after};
+use crate::cause::{Cause, InstallMoisture};
+use crate::job::{Job, LetterPart};
+use crate::measure::{Length, Moisture, Percent};
+use crate::repair::MethodId;
+
+/// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
+const TOO_WET: f64 = 4.0;
+
+/// Best weeks that span fewer than this many are worth naming.
+const SEASON_WEEKS: usize = 50;
+
+/// From this share of the joint length on, in percent, most beads stay within their limits.
+const MOST: f64 = 90.0;
+
+/// The parts of the letter, each in sentences; the homeowner's pages of the window say the same.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LetterText {
+    /// What was seen in the room.
+    pub saw: Vec<String>,
+    /// Why it happened.
+    pub why: Vec<String>,
+    /// How the joints go on moving.
+    pub moves: Vec<String>,
+    /// What will be done, when, and why then; empty where nothing is chosen.
+    pub plan: Vec<String>,
+    /// What is asked of the homeowner.
+    pub asks: Vec<String>,
+    /// Anything else; empty in the draft.
+    pub more: Vec<String>,
+}
+
+impl LetterText {
+    /// The letter on this assessment, with the user's own wording where there is any.
+    pub fn new(assessment: &Assessment, words: &Words) -> Self {
+        let mut letter = Self::drafts(assessment, words);
+        for own in &assessment.job.wording {
+            *letter.part_mut(own.part) = own.text.lines().map(str::to_owned).collect();
+        }
+        letter
+    }
+
+    /// The letter as drafted.
+    pub fn drafts(assessment: &Assessment, words: &Words) -> Self {
+        let plan = assessment.chosen().map(|option| plan(assessment, option, words));
+        Self {
+            saw: saw(assessment, words),
+            why: why(assessment, words),
+            moves: moves(assessment, words),
+            plan: plan.unwrap_or_default(),
+            asks: asks(&assessment.job, words),
+            more: Vec::new(),
+        }
+    }
+
+    /// A part of the letter, a line for each sentence.
+    pub fn text(&self, part: LetterPart) -> String {
+        self.part(part).join("\n")
+    }
+
+    const fn part(&self, part: LetterPart) -> &Vec<String> {
+        match part {
+            LetterPart::Saw => &self.saw,
+            LetterPart::Why => &self.why,
+            LetterPart::Moves => &self.moves,
+            LetterPart::Plan => &self.plan,
+            LetterPart::Asks => &self.asks,
+            LetterPart::More => &self.more,
+        }
+    }
+
+    const fn part_mut(&mut self, part: LetterPart) -> &mut Vec<String> {
+        match part {
+            LetterPart::Saw => &mut self.saw,
+            LetterPart::Why => &mut self.why,
+            LetterPart::Moves => &mut self.moves,
+            LetterPart::Plan => &mut self.plan,
+            LetterPart::Asks => &mut self.asks,
+            LetterPart::More => &mut self.more,
+        }
+    }
+}
+
+impl Say for LetterPart {
+    /// The heading it stands under.
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Saw => say!(words, "letter-heading-saw"),
+            Self::Why => say!(words, "letter-heading-why"),
+            Self::Moves => say!(words, "letter-heading-moves"),
+            Self::Plan => say!(words, "letter-heading-plan"),
+            Self::Asks => say!(words, "letter-heading-asks"),
+            Self::More => say!(words, "letter-heading-more"),
+        }
+    }
+}
+
+/// What was seen in the room.
+fn saw(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let job = &*assessment.job;
+    let gaps = assessment.joints.iter().filter_map(|joint| joint.gap.filter(|gap| gap.measured));
+    let measured: Vec<Length> = gaps.map(|gap| gap.gap.mean).collect();
+    if measured.is_empty() {
+        return vec![say!(words, "letter-no-gaps")];
+    }
+    let widest = measured.iter().copied().fold(Length::ZERO, Length::max);
+    let open = measured.iter().filter(|gap| **gap >= job.plan.open_from).count();
+    let mut sentences = vec![
+        say!(words, "letter-measured", date = job.visited, joints = measured.len()),
+        say!(words, "letter-open", open = open, joints = measured.len(), widest = widest),
+    ];
+    let readings = job.survey.moistures.iter().filter(|reading| reading.reading.is_some()).count();
+    if readings > 0 && !assessment.sections.is_empty() {
+        let now = assessment.sections.iter().map(|state| state.now.moisture.mean.to_pct().round());
+        let (low, high) = now.fold((f64::INFINITY, 0.0_f64), |(low, high), m| (low.min(m), high.max(m)));
+        let whole = |percent: f64| Arg::Number(percent, 0);
+        sentences.push(if low < high {
+            say!(words, "letter-moistures", low = whole(low), high = whole(high), readings = readings)
+        } else {
+            say!(words, "letter-moisture", moisture = whole(high), readings = readings)
+        });
+    }
+    sentences
+}
+
+/// Why it happened.
+fn why(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut sentences = Vec::new();
+    match assessment.causes.as_ref().map(|causes| causes.main().0) {
+        Some(Cause::WettedAndDried) => sentences.push(say!(words, "letter-wetted")),
+        Some(Cause::FramingMoved) => sentences.push(say!(words, "letter-framing-moved")),
+        Some(Cause::WeakSealant) => sentences.push(say!(words, "letter-weak-sealant")),
+        // The rest is told by the moisture at install.
+        Some(Cause::WetAtInstall | Cause::Seasonal | Cause::BondedGroups) | None => {}
+    }
+    if let Some(state) = assessment.speaking_section()
+        && let Some(origin) = state.origin
+    {
+        sentences.extend(at_install(state, &origin, words));
+    }
+    let wet: Vec<&str> = assessment
+        .sections
+        .iter()
+        .filter(|state| state.is_wetted())
+        .map(|state| assessment.job.surfaces[state.surface].sections[state.section].name.as_str())
+        .collect();
+    if !wet.is_empty() {
+        sentences.push(say!(words, "letter-wet-sections", count = wet.len(), sections = Arg::Names(wet)));
+    }
+    sentences
+}
+
+/// How wet the boards of a section were at install, and what came of it.
+fn at_install(state: &SectionState, origin: &InstallMoisture, words: &Words) -> [String; 3] {
+    let whole = |moisture: Moisture| Percent::pct(moisture.to_pct().round());
+    let room = state.settled.mean();
+    [
+        say!(words, "letter-wood-moves"),
+        say!(
+            words,
+            "letter-install-moisture",
+            moisture = whole(origin.moisture),
+            low = whole(origin.interval.low),
+            high = whole(origin.interval.high),
+            room = whole(room)
+        ),
+        if (origin.moisture - room).to_pct() > TOO_WET {
+            say!(words, "letter-too-wet")
+        } else {
+            say!(words, "letter-seasonal")
+        },
+    ]
+}
+
+/// How the joints go on moving.
+fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let Some(state) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
+        return vec![];
+    };
+    let (now, (narrowest, widest)) = (state.gaps.mean, state.year_gap);
+    let date = date_after(&assessment.job, state.narrowest_day);
+    vec![if state.narrowest_day == 0 {
+        say!(words, "letter-keeps-opening", now = now, widest = widest)
+    } else if narrowest <= Length::ZERO {
+        say!(words, "letter-closes", now = now, date = date, widest = widest)
+    } else {
+        say!(words, "letter-moves", now = now, narrowest = narrowest, date = date, widest = widest)
+    }]
+}
+
+/// What will be done, when, and why then.
+fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
+    if !option.says.is_empty() {
+        return [option.says.clone()].into_iter().chain(days(option, words)).collect();
+    }
+    if option.method == MethodId::Replace {
+        let opens = say!(words, "letter-new-joints", widest = option.opens_to);
+        return [say!(words, "letter-replace")].into_iter().chain(days(option, words)).chain([opens]).collect();
+    }
+    let plan = &assessment.job.plan;
+    if assessment.most_too_narrow() {
+        return vec![say!(words, "letter-too-narrow", narrowest = plan.narrowest)];
+    }
+    let reseal = say!(
+        words,
+        "letter-reseal",
+        run = Arg::Run(assessment.treated_run()),
+        sealant = &plan.sealant,
+        coats = crate::job::sanitized(&assessment.job).plan.coats
+    );
+    let mut sentences = vec![reseal, when(assessment, words)];
+    let holds = (option.holds.unwrap_or(0.0) * 100.0).floor();
+    let share = Percent::pct(holds);
+    sentences.push(if holds < MOST {
+        say!(words, "letter-holds-only", share = share)
+    } else {
+        say!(words, "letter-holds", share = share)
+    });
+    sentences.extend(option.callback.as_ref().map(|risk| reopening(risk.chance, words)));
+    sentences.extend(days(option, words));
+    sentences
+}
+
+/// When the joints are sealed, and why then.
+fn when(assessment: &Assessment, words: &Words) -> String {
+    let job = &*assessment.job;
+    // A day that is past is no plan.
+    if job.plan.seal_on.is_some_and(|date| date >= job.visited) {
+        return say!(words, "letter-seal-on", date = date_after(job, assessment.seal_day));
+    }
+    match &assessment.season {
+        Some(season) if season.best.high - season.best.low < SEASON_WEEKS => say!(
+            words,
+            "letter-best-weeks",
+            from = date_after(job, season.best.low * 7),
+            to = date_after(job, season.best.high * 7 + 6)
+        ),
+        _ => say!(words, "letter-any-time"),
+    }
+}
+
+/// The chance that joints open again.
+fn reopening(chance: f64, words: &Words) -> String {
+    let (band, chance) = percent(chance);
+    say!(words, "letter-reopening", band = band, chance = chance)
+}
+
+/// How long the work takes, where that is known.
+fn days(option: &RepairOption, words: &Words) -> Option<String> {
+    let schedule = &option.schedule;
+    match (schedule.crew_days, schedule.room_out) {
+        (0, _) => None,
+        (days, 0) => Some(say!(words, "letter-days", days = days)),
+        (days, closed) => Some(say!(words, "letter-days-closed", days = days, closed = closed)),
+    }
+}
+
+/// What is asked of the homeowner.
+fn asks(job: &Job, words: &Words) -> Vec<String> {
+    vec![
+        say!(words, "letter-ask-humidity"),
+        say!(words, "letter-ask-call"),
+        say!(words, "letter-ask-visit", years = job.plan.warranty_years),
+    ]
+}
