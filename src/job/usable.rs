@@ -98,7 +98,9 @@ fn hold_air(air: &mut IndoorAir) {
                 month.humidity = humid(month.humidity);
             }
         }
-        IndoorAir::FromClimate { house, .. } | IndoorAir::FromWeather { house, .. } => {
+        IndoorAir::FromClimate { house, .. }
+        | IndoorAir::FromPlace { house, .. }
+        | IndoorAir::FromWeather { house, .. } => {
             house.heat_to = room(house.heat_to);
             house.cool_to = room(house.cool_to);
             house.moisture_load = house.moisture_load.clamp(0.0, 20.0);

@@ -29,6 +29,10 @@ pub(super) fn room(ui: &mut Ui, cx: &mut Cx<'_>) {
     });
     match &job.air {
         IndoorAir::FromClimate { station, house } => climate(ui, cx, station, house),
+        IndoorAir::FromPlace { site, house } => {
+            ui.label(&site.name);
+            self::house(ui, cx, house);
+        }
         IndoorAir::FromWeather { weather, house } => {
             ui.label(format!("The hours outdoors of {}.", weather.place));
             self::house(ui, cx, house);

@@ -25,6 +25,18 @@ pub(super) fn air(job: &Job, shelf: &Shelf, found: &mut Findings) {
                 );
             }
         }
+        IndoorAir::FromPlace { site, .. } => {
+            if site.climate().is_err() {
+                found.error(
+                    Place::Air("place"),
+                    format!(
+                        "The climate of “{}” can't be read: the program's own table is damaged",
+                        site.name
+                    ),
+                    "Install the program again, or type twelve months",
+                );
+            }
+        }
         IndoorAir::FromWeather { .. } => {}
     }
     if let Some(house) = job.air.house() {
