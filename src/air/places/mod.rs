@@ -10,7 +10,7 @@
 //!
 //! Nothing here writes a sentence. Results, cautions and errors are data; names of places are names.
 //! The tables come with the program (`assets/climate`, with sources and licenses); each is unpacked when
-//! first asked for. What stands in the files: [`format`].
+//! first asked for. What stands in the files: [`mod@format`].
 
 mod climate;
 mod coordinates;
