@@ -9,6 +9,7 @@ mod measure;
 mod options;
 mod outline;
 mod papers;
+mod place;
 mod price;
 mod readings;
 mod room;
