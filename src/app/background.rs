@@ -18,8 +18,8 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::rates_taken;
-use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::export::write_papers;
+use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{PaperWords, Papers, Templates};
 use crate::words::{Say as _, unreadable_file};
 

@@ -1,4 +1,4 @@
-//! The cut through a joint on a day, with the bead as the chosen way lays it.
+//! The cut through a joint on a day, with the bead as the chosen option lays it.
 
 use super::{Assessment, JointState, SectionState};
 use crate::job::{Catalog, Job};
@@ -6,7 +6,7 @@ use crate::joint::{Cut, PlacedBead, Sealant};
 use crate::measure::Length;
 use crate::repair::Outcome;
 
-/// The bead of the chosen way.
+/// The bead of the chosen option.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PlannedBead {
     /// The sealant, as it takes movement laid like this.

@@ -186,7 +186,7 @@ fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(
     Some((expected.max(Length::ZERO), band))
 }
 
-/// The chance with which a sealed joint was expected to open, by the chosen way.
+/// The chance with which a sealed joint was expected to open, by the chosen option.
 fn chance(at: usize, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Option<f64> {
     let chosen = options.iter().find(|option| option.method == inputs.job.plan.chosen)?;
     if !matches!(chosen.outcome, Outcome::Bead { .. }) || !is_sealed(&inputs.joints[at]) {

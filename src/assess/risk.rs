@@ -1,4 +1,4 @@
-//! The chance of a callback for each way to mend the joints.
+//! The chance of a callback for each repair option.
 
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};

@@ -162,7 +162,7 @@ pub struct JointState {
     pub at_sealing: Length,
     /// What a bead put in then would have to take.
     pub demand: Option<Demand>,
-    /// Index on the shelf of the lowest class that takes it, if any does and the joint is wide enough.
+    /// Index in the catalog of the lowest class that takes it, if any does and the joint is wide enough.
     pub smallest_class: Option<usize>,
     /// Whether any bead can hold there: there is room for one, and the boards stay on their tongue.
     pub can_hold: bool,
@@ -170,7 +170,7 @@ pub struct JointState {
     pub holds: bool,
 }
 
-/// The years of every section's build-up, `None` where species or coating are not on the shelf. One
+/// The years of every section's build-up, `None` where species or coating are not in the catalog. One
 /// run of the drying for each distinct build-up.
 fn build_ups(job: &Job, catalog: &Catalog, year: &IndoorYear) -> Vec<Option<Arc<BoardYears>>> {
     let sections = job.surfaces.iter().flat_map(|surface| &surface.sections);

@@ -7,7 +7,7 @@ use crate::wood::{Species, shrinkage};
 
 /// Opening under which a joint counts as closed, mm.
 pub(super) const CLOSED: f64 = 0.1;
-/// Install moistures for which the way to today is worked out, per cent: every one from 4 to 30.
+/// Install moistures for which the course to today is worked out, per cent: every one from 4 to 30.
 const INSTALLS: u32 = 27;
 
 /// One gap reading.
@@ -81,7 +81,7 @@ pub(super) struct SectionEvidence {
     /// What the room makes of the boards' moisture at the visit, per cent.
     pub settled: f64,
     /// For each install moisture: present moisture in per cent, and the opening since in mm.
-    way: Vec<(f64, f64)>,
+    course: Vec<(f64, f64)>,
 }
 
 impl SectionEvidence {
@@ -96,7 +96,7 @@ impl SectionEvidence {
         let opened = |from: Moisture, to: Moisture| {
             inputs.across.to_mm() * shrinkage(inputs.species, inputs.ring, from, to)
         };
-        let way = (0..INSTALLS)
+        let course = (0..INSTALLS)
             .map(|step| {
                 let start = Moisture::pct(f64::from(4 + step));
                 let now = inputs.years.since_install(start, 0).unwrap_or(settled);
@@ -117,7 +117,7 @@ impl SectionEvidence {
             per_pct: opened(settled + Moisture::pct(0.5), settled - Moisture::pct(0.5)),
             later: inputs.later.clone(),
             settled: settled.to_pct(),
-            way,
+            course,
             open,
         }
     }
@@ -127,7 +127,7 @@ impl SectionEvidence {
     pub fn since_install(&self, start: f64) -> (f64, f64) {
         let at = (start - 4.0).clamp(0.0, f64::from(INSTALLS - 1) - 1e-9);
         let (below, share) = (at as usize, at.fract());
-        let ((now_a, open_a), (now_b, open_b)) = (self.way[below], self.way[below + 1]);
+        let ((now_a, open_a), (now_b, open_b)) = (self.course[below], self.course[below + 1]);
         (now_a + (now_b - now_a) * share, open_a + (open_b - open_a) * share)
     }
 }

@@ -45,7 +45,7 @@ impl Cause {
     }
 }
 
-/// What happened besides drying or the seasons.
+/// What happened on top of drying or the seasons.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum OtherCause {
     /// Nothing.
@@ -59,14 +59,14 @@ pub enum OtherCause {
 }
 
 /// One account of what happened: wet boards or only the seasons, whether boards are bonded, and what
-/// happened besides.
+/// happened on top.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Hypothesis {
-    /// Whether the boards went up too wet, rather than right.
+    /// Whether the boards were too wet at install, rather than dry enough.
     pub wet: bool,
     /// Whether boards are bonded in groups.
     pub bonded: bool,
-    /// What happened besides.
+    /// What happened on top.
     pub other_cause: OtherCause,
 }
 
@@ -91,7 +91,7 @@ impl Hypothesis {
         }
     }
 
-    /// The cause it is called by: what happened besides, else the drying or the seasons.
+    /// The cause it is called by: what happened on top, else the drying or the seasons.
     pub const fn main(&self) -> Cause {
         match self.other_cause {
             OtherCause::WeakSealant => Cause::WeakSealant,

@@ -33,11 +33,11 @@ pub(super) struct Parameters {
     laid: f64,
     /// Scatter in proportion to the opening.
     relative: f64,
-    /// Scatter besides, mm.
+    /// Scatter whatever the opening, mm.
     fixed: f64,
     /// Boards in a bonded group.
     group: f64,
-    /// Quantiles for what happened besides.
+    /// Quantiles for what happened on top.
     other_cause: [f64; 4],
 }
 

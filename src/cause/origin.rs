@@ -1,4 +1,4 @@
-//! The moisture boards went up with, worked back from the gap they left.
+//! The moisture of the boards at install, worked back from the gap they left.
 
 use statrs::distribution::{ContinuousCDF as _, Normal};
 

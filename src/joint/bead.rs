@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use crate::measure::{Hours, Length, Money, Percent, Volume};
 use crate::wood::Kind;
 
-/// A sealant on the shelf.
+/// A sealant of the catalog.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Sealant {
     /// What it is, in general terms.

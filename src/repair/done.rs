@@ -39,7 +39,7 @@ pub struct Learned {
 }
 
 /// Minutes for a batch that each task would have taken in ordinary conditions: `tasks` as they were
-/// reckoned, `done` as it came. What ladder, furniture and the like were reckoned to add is taken out.
+/// estimated, `done` as it came. What ladder, furniture and the like were estimated to add is taken out.
 pub fn rates_of(tasks: &[TaskHours], done: &Done) -> Vec<(String, f64)> {
     let mut known: BTreeMap<&str, f64> = BTreeMap::new();
     for task in tasks {

@@ -1,4 +1,4 @@
-//! What the shelf knows of repairing: methods, tasks, paints, materials, cautions.
+//! What the catalog knows of repairing: methods, tasks, paints, materials, cautions.
 
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
@@ -189,7 +189,7 @@ pub enum Step {
     Wait(Wait),
 }
 
-/// What makes a task slower or quicker than the shelf's minutes take for granted: a ceiling of
+/// What makes a task slower or quicker than the catalog's minutes take for granted: a ceiling of
 /// ordinary height over an empty room, V-groove boards, old sealant that cuts, joints of 1/16 in and
 /// more.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -231,7 +231,7 @@ pub struct Condition {
     pub source: String,
 }
 
-/// A way to mend the joints.
+/// A repair method.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(rename = "Method")]
 pub struct RepairMethod {
@@ -247,7 +247,7 @@ pub struct RepairMethod {
     pub upset: String,
     /// What the letter says of it, a sentence or two in the first person plural.
     pub says: String,
-    /// Materials besides sealant, primer and paint, by id.
+    /// Materials other than sealant, primer and paint, by id.
     pub materials: Vec<String>,
     /// Its steps in order.
     pub steps: Vec<Step>,

@@ -319,11 +319,11 @@ impl Payers {
 pub struct Plan {
     /// The method the papers speak of.
     pub chosen: MethodId,
-    /// Sealant, by its name in the shelf.
+    /// Sealant, by its name in the catalog.
     pub sealant: String,
-    /// Primer, by its name in the shelf.
+    /// Primer, by its name in the catalog.
     pub primer: String,
-    /// Paint, by its name in the shelf.
+    /// Paint, by its name in the catalog.
     pub paint: String,
     /// Coats of paint.
     pub coats: u32,
@@ -359,7 +359,7 @@ pub struct Plan {
     pub trial: Option<Trial>,
     /// Rates of money.
     pub prices: Prices,
-    /// The user's own minutes for tasks, by task id, in place of the shelf's.
+    /// The user's own minutes for tasks, by task id, in place of the catalog's.
     pub own_minutes: BTreeMap<String, ThreePoint>,
     /// The user's own prices, by the id of a line of the buying list.
     pub own_prices: BTreeMap<String, Money>,

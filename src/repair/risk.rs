@@ -93,7 +93,7 @@ pub struct RiskJoint {
     pub lost: bool,
 }
 
-/// One way to mend the joints, as the trials see it.
+/// A repair option, as the trials see it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RiskOption {
     /// How the sections move, by section.

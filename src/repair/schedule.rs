@@ -135,7 +135,7 @@ pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: 
                 });
             }
             Step::Do(id) => {
-                // A step whose task is not on the shelf has none here.
+                // A step whose task is not in the catalog has none here.
                 let Some(task) = remaining.next_if(|task| task.id == *id) else { continue };
                 let bar = clock.work(BarStep::Task(task.name.clone()), task.hours.mean.to_h() / people);
                 if id == CLOSES.0 {

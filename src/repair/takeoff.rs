@@ -256,7 +256,7 @@ fn catalog_basis(material: &Material) -> OfferBasis {
     }
 }
 
-/// The price of one board of a length: the user's own for that length, else by the shelf's or the user's
+/// The price of one board of a length: the user's own for that length, else by the catalog's or the user's
 /// own price for a run of it. With it, whether it is the user's own, and where it is from.
 pub fn board_price(boards: &Material, length: Length, plan: &Plan) -> (Money, bool, OfferBasis) {
     if let Some(own) = plan.own_prices.get(&board_id(boards, length)) {

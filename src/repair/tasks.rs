@@ -18,9 +18,9 @@ const SECTION_TO_SECTION: f64 = 0.15;
 pub struct TaskInputs<'a> {
     /// The method.
     pub method: &'a RepairMethod,
-    /// The shelf's tasks.
+    /// The catalog's tasks.
     pub tasks: &'a [Task],
-    /// What of the shelf's conditions there is here.
+    /// What of the catalog's conditions there is here.
     pub conditions: &'a [&'a Condition],
     /// What the user decided.
     pub plan: &'a Plan,
@@ -83,7 +83,7 @@ pub struct TaskHours {
     pub batches: f64,
     /// Minutes for a batch, conditions included.
     pub minutes: ThreePoint,
-    /// What the conditions multiply the shelf's minutes by.
+    /// What the conditions multiply the catalog's minutes by.
     pub times: f64,
     /// Hours of one person.
     pub hours: Estimate<Hours>,
@@ -92,7 +92,7 @@ pub struct TaskHours {
 }
 
 /// The method's tasks in the order of its steps, waits left out. A step whose task is not in the
-/// shelf is left out too; the shelf's own test sees to it that there is none.
+/// catalog is left out too; the catalog's own test sees to it that there is none.
 pub fn task_hours(inputs: &TaskInputs<'_>) -> Vec<TaskHours> {
     let ids = inputs.method.steps.iter().filter_map(|step| match step {
         Step::Do(id) | Step::Coats(id) => Some(id),
@@ -103,7 +103,7 @@ pub fn task_hours(inputs: &TaskInputs<'_>) -> Vec<TaskHours> {
         .collect()
 }
 
-/// The shelf's conditions that these circumstances call up.
+/// The catalog's conditions that these circumstances call up.
 pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&'a Condition> {
     conditions.iter().filter(|condition| here.contains(&condition.when)).collect()
 }
@@ -127,7 +127,7 @@ struct Rate {
     basis: RateBasis,
 }
 
-/// Minutes for a batch: the user's own as they stand, else the shelf's in these conditions, weighed
+/// Minutes for a batch: the user's own as they stand, else the catalog's in these conditions, weighed
 /// against the trial if this task was timed.
 fn rate(task: &Task, inputs: &TaskInputs<'_>) -> Rate {
     let here: Vec<&Condition> =

@@ -17,7 +17,7 @@ use crate::surface::{Joint, JointKind, Surface, SurfaceLayout};
 /// How well a gap gauge reads, one standard deviation: a 128th of an inch. Assumption.
 const GAUGE_SD: Length = Length::mm(0.2);
 
-/// Readings that are reckoned with at most when planning how many more to take.
+/// Readings that are looked at, at most, when planning how many more to take.
 const MOST_MORE: usize = 200;
 
 /// Half-width of a 90 % interval in standard deviations.

@@ -16,7 +16,7 @@ const USUAL_SCATTER: f64 = 0.6;
 const SCATTER_DOUBT: f64 = 0.8;
 /// Scatter of groups expected before any is seen, as a fraction of that of readings. Assumption.
 const USUAL_BETWEEN: f64 = 0.5;
-/// Most scatter of groups that is reckoned with, over what is usual.
+/// Most scatter of groups that is looked at, over what is usual.
 const MOST_BETWEEN: f64 = 4.0;
 /// Grid points for each of σ and τ.
 const POINTS: u32 = 24;

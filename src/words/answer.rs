@@ -262,3 +262,46 @@ fn section_name(assessment: &Assessment, surface: usize, section: usize) -> Opti
     let surface = assessment.job.surfaces.get(surface)?;
     Some(surface.sections.get(section)?.name.as_str())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::{Catalog, demo_job};
+    use crate::measure::Units;
+
+    #[test]
+    fn the_demo_is_answered_in_plain_sentences() {
+        let found = crate::assess::assess(demo_job(), Catalog::built_in());
+        let words = Words::us_english(Units::Inches, "$");
+        let said = headline(&found, &words) + " " + &cause(&found, &words);
+        for part in
+            ["Reseal between ", " crew days.", "% of the joint length.", "Another callback within 2 years: "]
+        {
+            assert!(said.contains(part), "no “{part}” in: {said}");
+        }
+        // No argument was left out, and no sentence runs into the next.
+        assert!(!said.contains(['{', '}']) && !said.contains("  ") && !said.contains(".."), "{said}");
+        assert!(said.ends_with('.'), "{said}");
+    }
+
+    #[test]
+    fn every_missing_entry_is_an_order_without_a_period() {
+        let found = crate::assess::assess(demo_job(), Catalog::built_in());
+        let words = Words::us_english(Units::Inches, "$");
+        for entry in [
+            MissingEntry::Surface,
+            MissingEntry::WrongEntries(1),
+            MissingEntry::Gaps { surface: 0, section: 0, more: 2 },
+            MissingEntry::ForTheCause(InformativeReading::Gap { surface: 0, section: 0 }),
+            MissingEntry::ForTheCause(InformativeReading::Failures),
+            MissingEntry::Moisture,
+            MissingEntry::InstallDate,
+            MissingEntry::TimedSection,
+        ] {
+            let said = missing(&found, entry, &words);
+            assert!(said.starts_with(char::is_uppercase) && !said.ends_with('.'), "{said}");
+        }
+        let gaps = MissingEntry::Gaps { surface: 0, section: 0, more: 1 };
+        assert_eq!(missing(&found, gaps, &words), "Measure 1 more gap in South slope, section A");
+    }
+}

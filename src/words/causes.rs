@@ -4,6 +4,7 @@ use super::{Arg, Say, Words, say};
 use crate::assess::ClueEvidence;
 use crate::cause::{AgainstMarks, Cause, Mark};
 use crate::measure::Percent;
+use crate::survey::Failure;
 
 impl Say for Cause {
     /// As a label.
@@ -88,11 +89,45 @@ impl Say for ClueEvidence {
                 say!(words, "cause-clue-moisture-differs", now = now, room = room)
             }
             Self::Failures(counts) => {
-                let sentence = |&(failure, count): &(crate::survey::Failure, usize)| {
+                let sentence = |&(failure, count): &(Failure, usize)| {
                     say!(words, "cause-clue-failures", failure = Arg::Id(failure.key()), count = count)
                 };
                 counts.iter().map(sentence).collect::<Vec<_>>().join(" ")
             }
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::{Length, Units};
+
+    #[test]
+    fn chances_are_said_as_people_say_them() {
+        let words = Words::us_english(Units::Inches, "$");
+        let said = [0.99, 0.95, 0.62, 0.5, 0.1, 0.05, 0.01].map(|chance| chance_as_odds(chance, &words));
+        let expected = [
+            "all but certain",
+            "19 in 20",
+            "about 6 in 10",
+            "about even",
+            "about 1 in 10",
+            "about 1 in 20",
+            "unlikely",
+        ];
+        assert_eq!(said, expected);
+        let percent = [0.999, 0.437, 0.001].map(|chance| chance_as_percent(chance, &words));
+        assert_eq!(percent, ["over 99%", "44%", "under 1%"]);
+    }
+
+    #[test]
+    fn counted_beads_agree_in_number() {
+        let words = Words::us_english(Units::Inches, "$");
+        let noted = vec![(Failure::LetGoOneSide, 4), (Failure::PaintTorn, 1)];
+        let said = ClueEvidence::Failures(noted).say(&words);
+        assert_eq!(said, "4 beads lost adhesion on one side. The paint tore over 1 bead.");
+        let pattern = ClueEvidence::Pattern { measured: 18, closed: 0, widest: Length::inches(7.0 / 64.0) };
+        assert_eq!(pattern.say(&words), "Of 18 joints measured, none is closed; the widest is 7/64\".");
     }
 }

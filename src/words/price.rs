@@ -49,3 +49,24 @@ impl Say for CostDriver {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::{Hours, Money, Units};
+
+    #[test]
+    fn a_line_says_its_own_figures() {
+        let words = Words::us_english(Units::Inches, "$");
+        let labor = LineBasis::Labor {
+            hours: Hours::h(41.276),
+            rate: Money::cents(4_788),
+            wage: Money::cents(3_600),
+            burden: Percent::pct(33.0),
+        };
+        assert_eq!(labor.say(&words), "41.28 hours at $47.88: $36.00 wage and 33% labor burden");
+        let days = [1, 2].map(|days| LineBasis::Equipment { days, per_day: Money::cents(3_500) }.say(&words));
+        assert_eq!(days, ["1 crew day at $35.00", "2 crew days at $35.00"]);
+        assert_eq!(PriceLine::ALL.map(|line| line.say(&words))[0], "Labor");
+    }
+}

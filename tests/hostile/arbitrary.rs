@@ -1,6 +1,5 @@
 //! Jobs at random: every one valid enough to be typed, few of them likely.
 
-#![allow(dead_code, reason = "every test file uses a part of it")]
 #![allow(
     clippy::cast_possible_truncation,
     clippy::cast_possible_wrap,

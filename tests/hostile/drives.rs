@@ -6,8 +6,6 @@
 //! the size of files and a folder that is taken away stand in for them everywhere.
 
 #![cfg(unix)]
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 

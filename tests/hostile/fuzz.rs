@@ -5,8 +5,6 @@
 //! many assessments; by default it is a few hundred to a few thousand. A run that fails is named by its
 //! number: `GAPWRIGHT_FUZZ_FROM=123456` begins there.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::time::{Duration, Instant};
 
 use crate::arbitrary::{self, Dice};

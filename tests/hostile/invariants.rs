@@ -2,8 +2,6 @@
 //!
 //! `PROPTEST_CASES=10000 cargo test --release --test hostile invariants` tries more of them.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use crate::arbitrary::{self, Dice};
 use eframe::egui::Context;
 use gapwright::app::{App, Command, Edit};

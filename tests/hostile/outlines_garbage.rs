@@ -1,7 +1,5 @@
 //! Garbage, damaged files and files made to do harm: each is read or refused, soon and in words.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::fs;
 use std::path::Path;
 use std::time::{Duration, Instant};

@@ -1,7 +1,5 @@
 //! What comes after: figures kept with the job, later visits, rates learned from finished jobs.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::sync::Arc;
 
 use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, rates_taken};

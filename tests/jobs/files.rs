@@ -1,7 +1,5 @@
 //! Files of earlier programs open, those of newer ones are refused, and what is not known is kept.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use gapwright::assess::assess;
 use gapwright::job::{Catalog, Fault, FileFault, Severity, file};
 use gapwright::words::{Words, answer};

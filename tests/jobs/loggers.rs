@@ -1,8 +1,6 @@
 //! Loggers' files as they come: the forms that different makers write, and every fault that has
 //! been thought of.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::fmt::Write as _;
 
 use gapwright::air::{

@@ -1,8 +1,6 @@
 //! The ways to mend the joints, side by side: enough of them are possible, each is judged by what it
 //! is, and callbacks follow what the user says. Which way is best is in `directions.rs`.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use gapwright::assess::{Assessment, NotPossible, assess};
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, file};

@@ -1,7 +1,5 @@
 //! Sealant, paint and cans against what the trade and plain arithmetic say.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use gapwright::measure::{Hours, Length, Money, Percent, Volume};
 use gapwright::repair::{BeadShape, Paint, TreatedJoint, cheapest_cans, spread_rate, wet_sealant};
 use gapwright::wood::Kind;

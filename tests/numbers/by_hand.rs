@@ -1,7 +1,5 @@
 //! Prices and movements worked out by hand, so that a slip in the build-up shows.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::BTreeMap;
 
 use gapwright::assess::assess;

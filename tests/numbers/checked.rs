@@ -1,7 +1,6 @@
 //! Checks against published values, each with a line on the page `tests/NUMBERS.md`: it is made by the
 //! tests that hold them.
 
-#![allow(dead_code, reason = "every test file uses a part of it")]
 #![allow(
     clippy::cast_possible_truncation,
     clippy::cast_possible_wrap,

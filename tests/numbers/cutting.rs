@@ -2,8 +2,6 @@
 //!
 //! `cutting/cutting.py` says how `cutting/cutting.json` was computed.
 
-#![allow(clippy::unwrap_used, reason = "a test without its data must fail")]
-
 use gapwright::repair::{CuttingRules, StockLength, cutting_list};
 use serde::Deserialize;
 

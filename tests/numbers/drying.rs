@@ -5,8 +5,6 @@
 //! `computed/diffusion_*.csv`. The two-year cases with wood's own diffusivity and isotherm are
 //! solved by scipy in `drying/drying.py`, which says how; its results are `drying/drying.json`.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::f64::consts::{PI, TAU};
 use std::sync::LazyLock;
 

@@ -4,8 +4,6 @@
 //! is what it printed. Areas agree to 1e-6 m², lengths to 1e-6 m; totals over 500 m to two parts
 //! in a billion.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::BTreeMap;
 
 use gapwright::measure::{Angle, Length};

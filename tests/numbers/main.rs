@@ -1,5 +1,7 @@
 //! Figures against what others published, worked out by hand, or computed with other libraries.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
 mod amounts;
 mod by_hand;
 mod checked;

@@ -5,8 +5,6 @@
 //! odds are worked out: boards are drawn one by one, bonded ones hang in a row of springs that tears
 //! ([`Row`]), readings are rounded to the gauge and noted with slips.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear};
 use gapwright::cause::{Cause, GapEvidence, SectionInputs, odds};
 use gapwright::job::Catalog;

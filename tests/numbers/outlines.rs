@@ -1,7 +1,5 @@
 //! Drawings and tables of every kind, with areas worked by hand; what is written is read back.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::f64::consts::PI;
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -3,8 +3,6 @@
 //! The values lie in `published/*.csv`, copied from the source named in each row. They stand for
 //! what others have printed; where a row is quoted from memory, its file says so.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::BTreeMap;
 
 use gapwright::air::psychrometrics::saturation_pressure;

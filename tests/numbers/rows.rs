@@ -3,8 +3,6 @@
 //! `rows/rows.json` is made by `rows/rows.py` with scipy, which says how: equilibrium as a quadratic
 //! programme with contact constraints, tearing by bisection for each joint's turn.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use crate::checked::{self, Checked};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use proptest::prelude::*;

@@ -1,7 +1,5 @@
 //! Reading the tables of numbers.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::BTreeMap;
 
 pub type Row = BTreeMap<String, String>;

@@ -1,8 +1,6 @@
 //! Typical years from files: the published ones against their published means, and files with every
 //! fault that has been thought of.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::fmt::Write as _;
 use std::sync::LazyLock;
 use std::time::{Duration, Instant};

@@ -3,8 +3,6 @@
 //! The values lie in `published/*.csv`, copied from the source named in each row; where a row is
 //! quoted from memory, it says so.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::collections::{BTreeMap, BTreeSet};
 
 use gapwright::measure::{Angle, Humidity, Moisture, Temperature};

@@ -1,6 +1,6 @@
 //! A window that is driven by the names that a screen reader says.
 
-#![allow(dead_code, reason = "every test file uses a part of it")]
+#![allow(dead_code, reason = "every program uses a part of it")]
 
 use eframe::egui::{Key, Modifiers, Role, Theme};
 use egui_kittest::Harness;

@@ -5,8 +5,6 @@
 //! - Bad entries are told at their place and lose nothing.
 //! - Unsaved changes are asked about; an idle window rests.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use std::time::Duration;
 
 use crate::driven::{choose, click, enter, enter_path, window};

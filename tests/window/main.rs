@@ -1,5 +1,7 @@
 //! The window, driven by the names that a screen reader says.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
+
 #[path = "../shared/driven.rs"]
 mod driven;
 

@@ -1,8 +1,6 @@
 //! What can be done in the window besides entering: drawing, finding commands, showing the homeowner,
 //! the shelf, what comes afterwards.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 use crate::driven::{Window, choose, click, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;

@@ -14,8 +14,7 @@ pub(super) use fill::{mm, pct, plain, round};
 /// The whole assessment as `gapwright assess JOB --json` prints it.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Report {
-    /// Format of this report; a program that reads it need only ask whether it knows this number. It goes
-    /// up when a key changes its meaning or goes away.
+    /// Number of this form of the report; it goes up when a key changes its meaning or goes away.
     pub format: u32,
     /// Version of the program that wrote it.
     pub version: &'static str,

@@ -1,8 +1,6 @@
 //! Broken files, impossible entries and absurd sizes: each is told of at its place, the rest of the
 //! job still gives its answer, nothing panics, and saving never loses a file.
 
-#![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
-
 mod air_and_dates;
 mod broken_files;
 mod drawings;

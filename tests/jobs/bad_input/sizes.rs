@@ -28,7 +28,8 @@ fn in_time(what: &str, job: &Job) -> Assessment {
     // What it prints ends when it does; reading it also keeps the pipe from filling up.
     let mut printed = running.stdout.take().unwrap();
     let (ended, end) = mpsc::channel();
-    std::thread::spawn(move || ended.send(io::copy(&mut printed, &mut io::sink())));
+    let waits = std::thread::Builder::new().name(what.to_owned());
+    waits.spawn(move || ended.send(io::copy(&mut printed, &mut io::sink()))).unwrap();
     if end.recv_timeout(PATIENCE).is_err() {
         running.kill().unwrap();
         running.wait().unwrap();

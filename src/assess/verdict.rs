@@ -1,0 +1,184 @@
+//! The last stage: the answer out of everything else that was worked out.
+
+use super::Assessment;
+use super::answer::{
+    Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead, MissingEntry,
+    Quote, SealTime, Verdict,
+};
+use super::options::RepairOption;
+use super::sealing::ENOUGH_HOLDS;
+use crate::cause::Cause;
+use crate::job::{Job, Severity};
+use crate::measure::{Length, Moisture, Percent};
+use crate::repair::MethodId;
+
+/// With at most this chance of another callback a repair likely lasts.
+const LIKELY_LASTS: f64 = 0.25;
+
+/// A cause this likely needs no further reading.
+const SETTLED: f64 = 0.95;
+
+/// Readings of gaps in a section below which its mean is shaky.
+const FEW_GAPS: usize = 3;
+
+/// The answer; `job` is the sanitized one.
+pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
+    let missing = missing(job, assessment);
+    let first =
+        |step| Answer { verdict: Verdict::NothingYet(step), missing: missing.clone(), ..Answer::default() };
+    if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
+        return first(FirstStep::DrawBoards);
+    }
+    if !assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
+        return first(FirstStep::MeasureGaps);
+    }
+    let Some(chosen) = assessment.chosen() else {
+        return first(FirstStep::FixProblems);
+    };
+    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let wet = assessment.sections.iter().filter(|state| state.is_wetted());
+    Answer {
+        verdict: verdict(job, assessment, chosen),
+        when: seals(chosen.method).then(|| when(job, assessment)),
+        quote: Some(quote(chosen)),
+        callback: chosen
+            .callback
+            .as_ref()
+            .map(|risk| CallbackChance { chance: risk.chance, years: job.plan.warranty_years.max(1) }),
+        wet_sections: wet.map(|state| (state.surface, state.section)).collect(),
+        cause: cause(assessment),
+        cheaper: least.filter(|least| *least != chosen.method),
+        missing,
+        lasts: lasts(job, assessment, chosen),
+    }
+}
+
+/// Whether the time of sealing is the answer's to say.
+const fn seals(method: MethodId) -> bool {
+    matches!(method, MethodId::Reseal | MethodId::ResealOnTongue)
+}
+
+fn lasts(job: &Job, assessment: &Assessment, chosen: &RepairOption) -> bool {
+    chosen.not_possible.is_none()
+        && chosen.holds.is_none_or(|share| share >= ENOUGH_HOLDS)
+        && chosen.callback.as_ref().is_none_or(|risk| risk.chance <= LIKELY_LASTS)
+        && !(chosen.holds.is_some() && assessment.opens_wider_than(job.plan.callback.widest))
+}
+
+fn quote(option: &RepairOption) -> Quote {
+    let days = option.schedule.crew_days;
+    Quote { total: option.price.total, spread: option.price.spread, crew_days: (days > 0).then_some(days) }
+}
+
+fn verdict(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+    if let Some(reason) = option.not_possible {
+        return Verdict::NotPossible(reason);
+    }
+    match option.method {
+        method if seals(method) => reseal(job, assessment, option),
+        MethodId::Replace => Verdict::Replace {
+            dried_to: room_mean(assessment),
+            calendar_days: option.schedule.calendar_days,
+            opens_to: option.opens_to,
+        },
+        _ => Verdict::AsChosen,
+    }
+}
+
+fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+    let share = option.holds.unwrap_or(0.0);
+    // Down to whole per cents: 89.9 % is not nine tenths.
+    let holds = Percent::pct((share * 100.0).floor());
+    if share >= ENOUGH_HOLDS {
+        return Verdict::Reseal { holds };
+    }
+    if assessment.most_too_narrow() {
+        return Verdict::TooNarrow { narrowest: job.plan.narrowest };
+    }
+    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let instead = match (assessment.better_sealant, least.filter(|least| *least != MethodId::Reseal)) {
+        (Some(better), _) => Instead::Sealant(better),
+        (None, Some(least)) => Instead::Method(least),
+        (None, None) => Instead::Unknown,
+    };
+    Verdict::ResealFails { holds, instead }
+}
+
+fn when(job: &Job, assessment: &Assessment) -> SealTime {
+    match (job.plan.seal_on, &assessment.season) {
+        // A day that is past is no plan; then the best weeks count.
+        (Some(date), _) if date >= job.visited => SealTime::On(date),
+        (_, Some(season)) => SealTime::best(job, season),
+        (_, None) => SealTime::AnyTime,
+    }
+}
+
+/// Mean over the sections of the moisture that the room keeps.
+fn room_mean(assessment: &Assessment) -> Moisture {
+    let means: Vec<f64> = assessment.sections.iter().map(|state| state.settled.mean().to_pct()).collect();
+    let count = f64::from(u32::try_from(means.len()).unwrap_or(1).max(1));
+    Moisture::pct(means.iter().sum::<f64>() / count)
+}
+
+/// The likeliest account, then what the wood says of the install.
+fn cause(assessment: &Assessment) -> Option<CauseVerdict> {
+    let causes = assessment.causes.as_ref()?;
+    let (main, chance) = causes.main();
+    let section = causes.wetted_section.map(|at| &assessment.sections[at]);
+    Some(CauseVerdict {
+        main,
+        chance,
+        section: section.map(|state| (state.surface, state.section)),
+        bonded: causes.of(Cause::BondedGroups) > 0.5,
+        install: install(assessment, main, causes.of(Cause::WetAtInstall)),
+    })
+}
+
+/// What the gaps say of the install, with the main cause and the chance that boards were wet.
+fn install(assessment: &Assessment, main: Cause, wet: f64) -> Option<InstallFinding> {
+    let state = assessment.speaking_section()?;
+    let origin = state.origin?;
+    let figures =
+        InstallFigures { moisture: origin.moisture, interval: origin.interval, room: state.settled.mean() };
+    let contradicted = wet < 0.5 && origin.interval.low > state.settled.extremes().1;
+    Some(match main {
+        Cause::FramingMoved => InstallFinding::LineMoved,
+        _ if contradicted => InstallFinding::Contradicted(figures),
+        Cause::WettedAndDried => InstallFinding::OtherBoards(figures),
+        _ => InstallFinding::Boards(figures, state.against_marks),
+    })
+}
+
+/// What would make the answer firmer, most useful first.
+fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
+    let mut wanted = Vec::new();
+    if job.surfaces.is_empty() {
+        wanted.push(MissingEntry::Surface);
+    }
+    let errors = assessment.problems.iter().filter(|p| p.severity == Severity::Error).count();
+    if errors > 0 {
+        wanted.push(MissingEntry::WrongEntries(errors));
+    }
+    for state in &assessment.sections {
+        let enough = FEW_GAPS.min(state.gaps.joints);
+        if state.gaps.measured < enough {
+            let more = enough - state.gaps.measured;
+            wanted.push(MissingEntry::Gaps { surface: state.surface, section: state.section, more });
+        }
+    }
+    let unsettled = assessment.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
+    wanted.extend(unsettled.and_then(|causes| causes.most_informative).map(MissingEntry::ForTheCause));
+    if !job.surfaces.is_empty() {
+        if job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
+            wanted.push(MissingEntry::Moisture);
+        }
+        if job.installed.is_none() {
+            wanted.push(MissingEntry::InstallDate);
+        }
+    }
+    let timed = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
+    if !timed && assessment.treated_run() > Length::ZERO {
+        wanted.push(MissingEntry::TimedSection);
+    }
+    wanted
+}
