@@ -18,8 +18,8 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::rates_taken;
-use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::export::write_papers;
+use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{PaperWords, Papers, Templates};
 use crate::words::{Say as _, unreadable_file};
 
@@ -27,12 +27,11 @@ use crate::words::{Say as _, unreadable_file};
 const LONG: Duration = Duration::from_millis(400);
 
 /// What is to be done.
-#[derive(Debug)]
 pub(super) enum BackgroundTask {
     ReadWeather(PathBuf),
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
-    WritePapers(PathBuf, Arc<Job>, Templates),
+    WritePapers(PathBuf, Arc<Job>, Templates, PaperWords),
     Learn(PathBuf),
 }
 
@@ -120,8 +119,8 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
             let read = air_import::read(&import);
             Outcome::Logger(import, read)
         }
-        BackgroundTask::WritePapers(folder, job, templates) => {
-            let written = papers_to(&folder, &assess_job(job), templates, given_up);
+        BackgroundTask::WritePapers(folder, job, templates, words) => {
+            let written = papers_to(&folder, &assess_job(job), templates, &words, given_up);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {
@@ -137,10 +136,10 @@ fn papers_to(
     folder: &Path,
     assessment: &Assessment,
     templates: Templates,
+    words: &PaperWords,
     given_up: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
-    let words = PaperWords::us_english(&assessment.job);
-    let papers = Papers::with(assessment, templates, &words);
+    let papers = Papers::with(assessment, templates, words);
     let written = write_papers(&papers, folder, given_up).map_err(|error| error.say(&words.owner))?;
     Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }

@@ -4,12 +4,14 @@
 use std::path::PathBuf;
 
 use super::air_import::LoggerImport;
+use super::languages::Audience;
 use super::pick::Purpose;
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
 use crate::papers::Paper;
 use crate::surface::Point;
+use crate::words::Language;
 
 /// A named change of the job.
 pub struct Edit {
@@ -59,6 +61,8 @@ pub enum Command {
     Redo,
     /// Close the window.
     Quit,
+    /// Speak this language to those.
+    Language(Audience, &'static Language),
     /// Light to dark or back.
     SwitchTheme,
     /// Turn to a leaf.
@@ -137,6 +141,30 @@ pub enum Picture {
     Year,
     /// The cuts through a typical joint.
     Cuts,
+}
+
+impl Purpose {
+    /// What is done with the path that was asked for.
+    pub fn command(self, path: PathBuf) -> Command {
+        match self {
+            Self::Open => Command::OpenPath(path),
+            Self::Save => Command::SavePath(with_extension(path)),
+            Self::Papers => Command::WritePapersTo(path),
+            Self::Weather => Command::TakeWeather(path),
+            Self::Logger => Command::AskLogger(path),
+            Self::ImportPrices => Command::OfferPrices(path),
+            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
+            Self::Finished => Command::LearnFrom(path),
+            Self::Photo => Command::TakePhoto(path),
+            Self::Logo => Command::TakeLogo(path),
+            Self::Outlines => Command::TakeOutlines(path),
+        }
+    }
+}
+
+/// A job's file ends in `.ron`, unless another ending was typed.
+fn with_extension(path: PathBuf) -> PathBuf {
+    if path.extension().is_some() { path } else { path.with_extension("ron") }
 }
 
 /// What is to be done with a file that was dropped on the window, by its kind.

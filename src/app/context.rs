@@ -5,6 +5,7 @@ use eframe::egui::{RichText, Ui};
 
 use super::command::{Command, Edit};
 use super::icon::Icon;
+use super::languages::Languages;
 use super::services::Services;
 use super::session::Session;
 use super::theme::Palette;
@@ -26,6 +27,8 @@ pub(super) struct WindowContext<'a> {
     pub services: &'a Services,
     /// Settings.
     pub settings: &'a Settings,
+    /// The languages of the window and of the papers.
+    pub languages: &'a Languages,
     /// The words of the window.
     pub words: &'a Words,
     /// Colors.

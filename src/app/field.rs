@@ -7,7 +7,7 @@ use super::context::WindowContext;
 use super::entry::{entry, text_entry};
 use super::widgets::term;
 use crate::job::Job;
-use crate::job::fields::{At, Each, Field, Figure};
+use crate::job::fields::{At, Each, Field, Figure, Figures, Mending};
 use crate::measure::{Quantity, Units, date_text, parse_date};
 use crate::named::{Named, name_of, position};
 use crate::words::{Say as _, Words, say};
@@ -64,6 +64,25 @@ impl WindowContext<'_> {
         if let Some(value) = entry(ui, name, &shown, width, |text| read(figure, text, units, words)) {
             self.edit(format!("field-{}", field.id), move |job: &mut Job| (figure.write)(job, at, value));
         }
+    }
+
+    /// An entry of a list of figures, such as the minutes of one task, by the name a screen reader says;
+    /// `now` is its figure. Comes to what was typed: a figure, or `None` in it where the entry was emptied.
+    /// Only where a figure that cannot be is left out may it be emptied.
+    pub fn listed_figure(
+        &self,
+        ui: &mut Ui,
+        field: &'static Field,
+        now: Option<Quantity>,
+        name: &str,
+    ) -> Option<Option<Quantity>> {
+        let figures = field.figures()?;
+        let (units, words) = (self.units(), self.words);
+        let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
+        entry(ui, name, &shown, FIGURE_WIDTH, |text| match text.trim() {
+            "" if figures.mending == Mending::LeaveOut => Ok(None),
+            text => read_listed(figures, text, units, words).map(Some),
+        })
     }
 
     /// A row with a choice of a few, each with the message of its name.
@@ -171,6 +190,21 @@ impl WindowContext<'_> {
         });
         ui.end_row();
     }
+}
+
+/// Reads what was typed for a figure of a list, within its range.
+pub(super) fn read_listed(
+    figures: &Figures,
+    text: &str,
+    units: Units,
+    words: &Words,
+) -> Result<Quantity, String> {
+    let quantity = figures.low.read_alike(text, units).map_err(|error| error.say(words))?;
+    if figures.holds(quantity) {
+        return Ok(quantity);
+    }
+    let typed = text.trim().to_owned();
+    Err(say!(words, "entry-out-of-range", text = &typed, low = figures.low, high = figures.high))
 }
 
 /// Reads what was typed for a figure, within its range.

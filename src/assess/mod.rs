@@ -12,12 +12,16 @@ mod choice;
 mod cut;
 mod follow_up;
 mod materials;
+mod option_inputs;
 mod options;
 mod risk;
 mod rows;
 mod sealing;
+mod sealing_outlook;
+mod section_outlook;
 mod sections;
 mod verdict;
+mod work;
 
 pub use answer::{
     Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding, Instead,
@@ -30,7 +34,12 @@ pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
 pub use sealing::RatedSealant;
-pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
+pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
+pub use section_outlook::{Closing, DryingLeft};
+pub use sections::{
+    BeforeInstall, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age, visit_day,
+};
+pub use work::{TaskOutcome, TimedWork};
 
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -38,10 +47,10 @@ use std::sync::Arc;
 use crate::air::IndoorYear;
 use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
-use crate::measure::Length;
-use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
+use crate::measure::{Length, Volume};
+use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps};
+use crate::survey::{GapSurvey, SamplingPlan, SamplingRisks, joint_gaps, moisture_readings, sampling_plan};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -83,6 +92,8 @@ pub struct Assessment {
     pub options: Vec<RepairOption>,
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
+    /// How many boards of the next delivery to meter, at the usual risks; the same for every job.
+    pub delivery_check: Option<SamplingPlan>,
     /// Later visits, held against what was forecast.
     pub follow_up: Vec<VisitOutcome>,
     /// Cautions that apply.
@@ -158,6 +169,31 @@ impl Assessment {
         self.rows.iter().flatten().any(|row| row.widest > width)
     }
 
+    /// Wet sealant for the joints of a section that are sealed again, waste included; `None` without a
+    /// sealant in the plan.
+    pub fn wet_sealant(&self, section: usize) -> Option<Volume> {
+        let state = self.sections.get(section)?;
+        let board = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
+        let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let joints: Vec<TreatedJoint> = treated
+            .map(|joint| TreatedJoint {
+                length: self.layouts[joint.surface].joints[joint.joint].length(),
+                gap: joint.at_sealing,
+                v_leg: board.profile.v_leg(),
+            })
+            .collect();
+        Some(wet_sealant(&joints, &self.job.plan.bead, self.sealant.as_ref()?.solids))
+    }
+
+    /// How many meter readings were taken on the boards of this very section.
+    pub fn meter_readings(&self, state: &SectionState) -> usize {
+        let surface = self.job.surfaces.get(state.surface);
+        let section = surface.and_then(|surface| Some((surface, surface.sections.get(state.section)?)));
+        section.map_or(0, |(surface, section)| {
+            moisture_readings(&self.job.survey, &surface.name, &section.name).len()
+        })
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);
@@ -223,7 +259,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         .collect();
     let causes = causes::diagnosis(job, catalog, &layouts, &sections);
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
-    let mut options = options::options(&options::OptionInputs {
+    let mut options = options::options(&option_inputs::OptionInputs {
         job,
         catalog,
         layouts: &layouts,
@@ -266,6 +302,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         seal_day,
         options,
         choice,
+        delivery_check: sampling_plan(&SamplingRisks::default()),
         follow_up,
         cautions: cautions(job, catalog),
     };

@@ -1,16 +1,20 @@
 //! The repair options, worked out side by side.
 
+use jiff::ToSpan as _;
+use jiff::civil::Date;
+
 use super::materials::{cutting, quantities, trial_run};
+use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
-use crate::job::{Catalog, Job};
+use crate::job::Job;
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
+    MethodId, OldSealant, Outcome, Plan, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
     TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
     task_hours,
 };
-use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
+use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
 
 /// The finest joint that takes a wood spline. Common practice, no source.
@@ -65,6 +69,8 @@ pub struct RepairOption {
     pub materials: Vec<MaterialLine>,
     /// Days.
     pub schedule: Schedule,
+    /// The first day of work.
+    pub starts: Date,
     /// Price.
     pub price: Price,
     /// What labor and materials may turn out to cost.
@@ -84,20 +90,6 @@ pub struct RepairOption {
     pub callback: Option<Risk>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
-}
-
-/// What the options follow from.
-#[derive(Clone, Copy)]
-pub(super) struct OptionInputs<'a> {
-    pub job: &'a Job,
-    pub catalog: &'a Catalog,
-    pub layouts: &'a [SurfaceLayout],
-    pub sections: &'a [SectionState],
-    pub joints: &'a [JointState],
-    /// Days from the visit to the first day of sealing.
-    pub seal_day: usize,
-    /// Share of the boards' movement that is left where the room's humidity is held in a band.
-    pub held: f64,
 }
 
 /// Where the random sequences of the cost's trials start; any figure would do.
@@ -151,6 +143,7 @@ struct Work {
     tasks: Vec<TaskHours>,
     materials: Vec<MaterialLine>,
     schedule: Schedule,
+    starts: Date,
     buys_boards: bool,
     cutting: Option<CuttingList>,
 }
@@ -194,8 +187,10 @@ fn work(
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
-    let schedule = schedule(&method, &tasks, &crew(&method, inputs), &waits);
-    Some(Work { tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
+    let first = first_day(&method, inputs);
+    let schedule = schedule(&method, &tasks, &crew(first, plan), &waits);
+    let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
+    Some(Work { starts, tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
 }
 
 #[expect(clippy::cast_precision_loss, reason = "days of three years")]
@@ -203,12 +198,15 @@ const fn days(count: usize) -> f64 {
     count as f64
 }
 
-/// The crew as the schedule needs it. What is sealed begins on the day of sealing, all else after the
+/// The day on which the work may begin: what is sealed begins on the day of sealing, all else after the
 /// visit.
-fn crew(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Crew {
-    let plan = &inputs.job.plan;
+fn first_day(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Date {
     let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
-    let first = super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 });
+    super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 })
+}
+
+/// The crew as the schedule needs it, for work that may begin on `first`.
+fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
         people: plan.crew,
         day: plan.day,
@@ -219,7 +217,7 @@ fn crew(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, buys_boards, cutting } = work;
+    let Work { method, tasks, materials, schedule, starts, buys_boards, cutting } = work;
     let price = price(&PriceInputs {
         tasks: &tasks,
         materials: &materials,
@@ -243,6 +241,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         says: method.says,
         hours: tasks.iter().map(|task| task.hours.mean).sum(),
         schedule,
+        starts,
         price,
         cost,
         cutting,

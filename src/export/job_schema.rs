@@ -63,7 +63,9 @@ fn said_of(field: &Field, words: &Words) -> Map<String, Value> {
 
 /// Puts keywords into a part of the schema; a description goes after the one that is there.
 fn add(at: &mut Map<String, Value>, said: &Map<String, Value>) {
-    for (key, value) in said {
+    // A place may be found by its coordinates too: ids stand where text stands.
+    let text = at.get("type").is_some_and(|kind| kind == "string");
+    for (key, value) in said.iter().filter(|(key, _)| text || *key != "examples") {
         let before = at.get(key).and_then(Value::as_str).filter(|_| key == "description");
         let both = before.zip(value.as_str()).map(|(before, value)| {
             let stop = if before.ends_with(['.', '!', '?']) { "" } else { "." };
@@ -173,7 +175,7 @@ mod tests {
         assert_eq!((&crew["minimum"], &crew["maximum"]), (&json!(1), &json!(50)));
         let humidity = at("survey.rooms[].humidity");
         assert_eq!((&humidity["minimum"], &humidity["maximum"]), (&json!(0.0), &json!(1.0)));
-        let heat = at("air.FromClimate|FromWeather.house.heat_to");
+        let heat = at("air.FromClimate|FromPlace|FromWeather.house.heat_to");
         assert_eq!((&heat["minimum"], &heat["maximum"]), (&json!(-30.0), &json!(60.0)));
         let face = at("surfaces[].sections[].board.face_width");
         assert!(face["description"].as_str().is_some_and(|said| said.contains("1/4")), "{face}");

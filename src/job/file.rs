@@ -131,21 +131,29 @@ fn has_ending(path: &Path, ending: &str) -> bool {
 /// Jobs read at most from one folder.
 const MOST_JOBS: usize = 2_000;
 
-/// The job files of a folder, RON and JSON, in the order of their names, with those that cannot be read left
+/// The jobs of a folder, RON and JSON, in the order of their files' names, with those that cannot be read left
 /// out.
 ///
 /// # Errors
 /// If the folder itself cannot be read.
 pub fn jobs_in(folder: &Path) -> io::Result<Vec<(PathBuf, Job)>> {
+    let jobs = job_files_in(folder)?.into_iter().filter_map(|path| {
+        let job = load(&path).ok()?.job;
+        Some((path, job))
+    });
+    Ok(jobs.collect())
+}
+
+/// The files of a folder that are jobs by their ending, in the order of their names.
+///
+/// # Errors
+/// If the folder itself cannot be read.
+pub fn job_files_in(folder: &Path) -> io::Result<Vec<PathBuf>> {
     let mut paths: Vec<PathBuf> = fs::read_dir(folder)?
         .filter_map(|entry| Some(entry.ok()?.path()))
         .filter(|path| has_ending(path, "ron") || has_ending(path, "json"))
         .collect();
     paths.sort();
     paths.truncate(MOST_JOBS);
-    let jobs = paths.into_iter().filter_map(|path| {
-        let job = load(&path).ok()?.job;
-        Some((path, job))
-    });
-    Ok(jobs.collect())
+    Ok(paths)
 }

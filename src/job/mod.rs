@@ -29,7 +29,7 @@ pub use catalog::{Catalog, CatalogBoard};
 pub use check::{Checked, check};
 pub use demo::demo_job;
 pub use document::{Job, VERSION};
-pub use file::jobs_in;
+pub use file::{job_files_in, jobs_in};
 pub use learned_rates::{RateLearned, learn_rates};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
 pub use price_book::{BookList, Difference, PriceBook};

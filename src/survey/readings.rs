@@ -5,6 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{DateText, Humidity, Length, Moisture, Percent, Temperature};
+use crate::wood::emc;
 
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
@@ -143,6 +144,13 @@ pub struct RoomReading {
     /// When, if not on the day of the visit.
     #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
+}
+
+impl RoomReading {
+    /// The moisture that wood would settle at in this air.
+    pub fn equilibrium(&self) -> Moisture {
+        emc(self.temperature, self.humidity)
+    }
 }
 
 impl Default for RoomReading {

@@ -118,11 +118,31 @@ impl Figures {
         }
     }
 
+    /// A distance over land in whole miles or kilometers.
+    pub fn far(&self, length: Length) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-miles", self.number(length.to_feet() / 5280.0, 0)),
+            Units::Millimeters => self.with_unit("unit-kilometers", self.number(length.to_m() / 1000.0, 0)),
+        }
+    }
+
     /// Whole square feet, or square meters to the tenth.
     pub fn area(&self, area: Area) -> String {
         match self.units {
             Units::Inches => self.with_unit("unit-square-feet", self.number(area.to_m2() * SQUARE_FEET, 0)),
             Units::Millimeters => self.with_unit("unit-square-meters", self.number(area.to_m2(), 1)),
+        }
+    }
+
+    /// An area of the size of a joint: whole square inches, or whole square centimeters.
+    pub fn small_area(&self, area: Area) -> String {
+        match self.units {
+            Units::Inches => {
+                self.with_unit("unit-square-inches", self.number(area.to_m2() * SQUARE_FEET * 144.0, 0))
+            }
+            Units::Millimeters => {
+                self.with_unit("unit-square-centimeters", self.number(area.to_m2() * 1e4, 0))
+            }
         }
     }
 
@@ -153,9 +173,7 @@ impl Figures {
     /// Solid stuff by its volume: whole cubic feet, or cubic meters to the hundredth.
     pub fn bulk(&self, volume: Volume) -> String {
         match self.units {
-            Units::Inches => {
-                self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0))
-            }
+            Units::Inches => self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0)),
             Units::Millimeters => self.with_unit("unit-cubic-meters", self.number(volume.to_m3(), 2)),
         }
     }

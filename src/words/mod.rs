@@ -24,8 +24,12 @@ mod language;
 mod letter;
 pub mod options;
 mod outlines;
+pub mod places;
 mod price;
 mod problems;
+pub mod sealing;
+pub mod why;
+pub mod work;
 
 pub use arg::Arg;
 pub use figures::Figures;

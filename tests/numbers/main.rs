@@ -4,6 +4,7 @@
 
 mod amounts;
 mod by_hand;
+mod climate;
 mod checked;
 mod computed;
 mod cutting;

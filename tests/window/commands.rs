@@ -37,7 +37,7 @@ fn all_of_a_surface_is_shown_again() {
 #[test]
 fn the_demo_opens_from_the_menu_and_asks_about_what_is_unsaved() {
     let mut window = window(Job::default());
-    enter(&mut window, "Title", "Something else");
+    enter(&mut window, "Job name", "Something else");
     click(&mut window, "File");
     click(&mut window, "Open the demo");
     click(&mut window, "Cancel");
@@ -141,13 +141,13 @@ fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);
     window.get_by_role_and_label(field().0, field().1).type_text("We put them up too wet.");
     window.run();
-    click(&mut window, "Cause");
+    click(&mut window, "Why");
     let own = &window.state().job().wording;
     assert_eq!((own.len(), own[0].text.as_str()), (1, "We put them up too wet."));
     assert!(own[0].draft.contains("Wood gives off"));
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_none());
-    click(&mut window, "Survey");
+    click(&mut window, "Measure");
     enter(&mut window, "Face width", "4-1/8 in");
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_some());
@@ -163,10 +163,10 @@ fn a_template_of_ones_own_is_used_told_about_and_put_away() {
     click(&mut window, "Papers");
     click(&mut window, "Change the template…");
     let path = folder.path().join("letter.typ");
-    assert!(std::fs::read_to_string(&path).unwrap().contains("What we saw"));
+    assert!(std::fs::read_to_string(&path).unwrap().contains("= #d.headings.saw"));
     std::fs::write(&path, "= Mine\n#nonsense()\n").unwrap();
     click(&mut window, "Read it again");
-    assert!(window.query_by_label_contains("line 2 of the template: unknown variable").is_some());
+    assert!(window.query_by_label_contains("letter.typ, line 2: unknown variable").is_some());
     // The built-in one stands in.
     assert!(window.query_by_label_contains("page 1 of 2").is_some());
     std::fs::write(&path, "= Mine\n").unwrap();

@@ -2,6 +2,7 @@
 
 use eframe::egui::{Grid, RichText, Ui};
 
+use super::place::place;
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
@@ -9,6 +10,7 @@ use crate::app::widgets::remark;
 use crate::job::Job;
 use crate::job::fields::{self, At, Each};
 use crate::measure::{Humidity, Temperature};
+use crate::named::name_of;
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
 
@@ -31,7 +33,14 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     match &job.air {
-        IndoorAir::FromClimate { station, house } => climate(ui, context, station, house),
+        IndoorAir::FromClimate { station, house } => {
+            place(ui, context, name_of(&context.assessment.catalog.stations, station));
+            self::house(ui, context, house);
+        }
+        IndoorAir::FromPlace { site, house } => {
+            place(ui, context, &site.name);
+            self::house(ui, context, house);
+        }
         IndoorAir::FromWeather { weather, house } => {
             ui.label(say!(context.words, "room-weather-of", place = &weather.place));
             self::house(ui, context, house);
@@ -60,18 +69,6 @@ fn months_now(context: &WindowContext<'_>) -> [Air; 12] {
             humidity: Humidity::pct(middle.humidity.to_pct().round()),
         }
     })
-}
-
-fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
-    Grid::new("climate").num_columns(2).show(ui, |ui| {
-        let stations = &context.assessment.catalog.stations;
-        context.pick(ui, &fields::PLACE, station, stations, |job, id| {
-            if let IndoorAir::FromClimate { station, .. } = &mut job.air {
-                *station = id;
-            }
-        });
-    });
-    self::house(ui, context, house);
 }
 
 fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
@@ -130,7 +127,7 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let said = say!(context.words, "room-reading-humidity", number = number);
             context.figure(ui, &fields::ROOM_HUMIDITY, At::index(index), &said);
             ui.label("%");
-            let emc = crate::wood::emc(reading.temperature, reading.humidity);
+            let emc = reading.equilibrium();
             let text = say!(context.words, "room-reading-emc", moisture = emc);
             ui.label(RichText::new(text).small().color(context.palette.soft));
             let said = say!(context.words, "room-reading-remove", number = number);

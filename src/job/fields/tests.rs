@@ -16,7 +16,7 @@ use crate::surface::{Opening, Photo, Point};
 use crate::survey::{LaterGap, LaterVisit};
 
 /// A job with one of everything, its room's air from each source in turn.
-fn jobs() -> [Job; 3] {
+fn jobs() -> [Job; 4] {
     let mut job = demo_job();
     let surface = &mut job.surfaces[0];
     let corners = [(1.0, 1.0), (2.0, 1.0), (2.0, 2.0)].map(|(x, y)| Point::m(x, y)).to_vec();
@@ -53,9 +53,12 @@ fn jobs() -> [Job; 3] {
     };
     let station = "Chicago, IL".to_owned();
     let air = Air { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) };
+    let flagstaff = crate::air::places::find("Flagstaff, AZ", 1).unwrap().places.remove(0);
+    let site = flagstaff.site(Some(Length::feet(7000.0)));
     let weather = Weather::from_hours("here", |_| air);
     [
         IndoorAir::FromClimate { station, house: house.clone() },
+        IndoorAir::FromPlace { site, house: house.clone() },
         IndoorAir::FromWeather { weather, house },
         IndoorAir::Monthly([air; 12]),
     ]

@@ -5,7 +5,6 @@ use serde_json::{Value, json};
 use crate::assess::{Assessment, MissingEntry, SectionState};
 use crate::cause::Cause;
 use crate::measure::Percent;
-use crate::survey::moisture_readings;
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
@@ -61,9 +60,8 @@ fn section(assessment: &Assessment, state: &SectionState, words: &Words) -> Valu
             high = Percent::pct(high)
         )
     });
-    let readings = moisture_readings(&job.survey, &surface.name, &section.name).len();
-    let stamps =
-        state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
+    let readings = assessment.meter_readings(state);
+    let stamps = state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
     json!([
         surface.name,
         section.name,
@@ -98,9 +96,10 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             }
         }
     };
-    let clues = diagnosis.clues.iter().map(|clue| {
-        json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)])
-    });
+    let clues = diagnosis
+        .clues
+        .iter()
+        .map(|clue| json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)]));
     let next = diagnosis
         .most_informative
         .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
