@@ -76,20 +76,6 @@ impl<'a> WindowContext<'a> {
         })
     }
 
-    /// A field for a length of the size of a room: a bare number is feet there, where lengths are in
-    /// inches.
-    pub fn room_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Length,
-        range: std::ops::RangeInclusive<Length>,
-    ) -> Option<Length> {
-        let (units, words) = (self.units(), self.words);
-        let read = move |text: &str| read_room(text, units, &range, words);
-        super::entry::entry(ui, name, &value.show(units), 90.0, read)
-    }
-
     /// A field for a number within `range` that may be left empty.
     pub fn optional_entry(
         &self,
@@ -146,7 +132,7 @@ impl<'a> WindowContext<'a> {
         });
     }
 
-    /// Brings this place of a leaf into sight, if it was asked for.
+    /// Brings this place of a tab into sight, if it was asked for.
     pub fn scroll_if_requested(&self, ui: &Ui, place: EntryPlace) {
         if self.view.scroll_to.get() == Some(place) {
             self.view.scroll_to.set(None);
@@ -154,7 +140,7 @@ impl<'a> WindowContext<'a> {
         }
     }
 
-    /// The section whose story the year strip tells: the selected joint's, else the section of the
+    /// The section that the year chart is of: the selected joint's, else the section of the
     /// surface shown that was measured most.
     pub fn shown_section(&self) -> Option<&'a SectionState> {
         if let Some((_, state)) = self.selected() {
@@ -172,7 +158,7 @@ impl<'a> WindowContext<'a> {
         Some((index, self.assessment.joint(selected.surface, index)?))
     }
 
-    /// The day the drawing shows, held to what was worked out: from the visit on.
+    /// The day the drawing shows, kept within what was worked out: from the visit on.
     pub fn day(&self) -> usize {
         usize::try_from(self.view.time.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
     }

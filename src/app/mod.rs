@@ -1,4 +1,4 @@
-//! The window: an answer line, the drawing with its year strip, and four leaves.
+//! The window: the answer on top, and a tab for each question.
 //!
 //! [`App`] owns the document, the view and the workers. Each frame draws from shared references
 //! and collects [`Command`]s; after it they are applied, one by one, in [`App::apply`]. The job is
@@ -84,7 +84,7 @@ enum After {
     Do(Command),
 }
 
-/// What the window asks and tells, and what waits for the answer.
+/// What the window asks and says, and what waits for the answer.
 #[derive(Default)]
 struct Prompts {
     /// The question that is asked.
@@ -93,7 +93,7 @@ struct Prompts {
     toast: Option<Toast>,
     /// What to go on with once the job is saved.
     after_save: Option<After>,
-    /// What went wrong while a new job was made, to be told once it is shown.
+    /// What went wrong while a new job was made, to be said once it is shown.
     pending_fault: Option<String>,
 }
 

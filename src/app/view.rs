@@ -9,8 +9,7 @@ use serde::{Deserialize, Serialize};
 use super::air_import::{AirRemark, LoggerImport};
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
-use crate::measure::Length;
-use crate::surface::{Point, SurfaceKind};
+use crate::surface::{NewSurface, Point};
 
 /// A tab of the window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -20,7 +19,7 @@ pub enum Tab {
     Measure,
     /// What did it.
     Why,
-    /// The ways to mend it.
+    /// The ways to repair it.
     Options,
     /// Days, crew, money.
     Price,
@@ -116,33 +115,6 @@ impl Default for Camera {
     }
 }
 
-/// A surface that is being described before it is added.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Draft {
-    /// What it is.
-    pub kind: SurfaceKind,
-    /// Width, or length of the wall.
-    pub width: Length,
-    /// Height, or depth of the ceiling.
-    pub height: Length,
-    /// Height at the right end, if the top edge rakes.
-    pub right: Option<Length>,
-    /// Index into the usual patterns.
-    pub pattern: usize,
-}
-
-impl Default for Draft {
-    fn default() -> Self {
-        Self {
-            kind: SurfaceKind::Ceiling,
-            width: Length::feet(12.0),
-            height: Length::feet(10.0),
-            right: None,
-            pattern: 0,
-        }
-    }
-}
-
 /// A gap through the coming days as it was when it was kept.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ReferenceCurve {
@@ -201,7 +173,7 @@ pub struct Canvas {
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Drafts {
     /// A surface being described.
-    pub surface: Draft,
+    pub surface: NewSurface,
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// What was odd about the weather or logger's file that was read last.
@@ -267,7 +239,7 @@ pub struct Settings {
     pub recent: Vec<std::path::PathBuf>,
     /// Whether the dark theme is on.
     pub dark: bool,
-    /// The leaf that was open.
+    /// The tab that was open.
     pub tab: Tab,
     /// The sizes at which panes were left, by name.
     pub panes: HashMap<String, f32>,

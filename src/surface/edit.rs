@@ -20,7 +20,9 @@ impl Surface {
     /// A surface of this name with boards of the usual kind along an outline given in metres.
     pub fn from_outline(name: &str, ring: &[[f64; 2]]) -> Self {
         let outline: Vec<Point> = ring.iter().map(|[x, y]| Point::m(*x, *y)).collect();
-        let (sections, dividers) = Pattern::USUAL[0].fill(&outline, &BoardSpec::default());
+        // A straight run has no dividers to name.
+        let (sections, dividers) =
+            Pattern::USUAL[0].fill(&outline, &BoardSpec::default(), &|_number| String::new());
         Self { name: name.to_owned(), outline, sections, dividers, ..Self::default() }
     }
 
@@ -161,7 +163,8 @@ fn is_same(a: Point, b: Point) -> bool {
     apart.x.hypot(apart.y) < SAME
 }
 
-fn free_name(taken: &[String]) -> String {
+/// The first name of sections that is not taken.
+pub(super) fn free_name(taken: &[String]) -> String {
     (0..).map(section_name).find(|name| !taken.contains(name)).unwrap_or_default()
 }
 

@@ -153,9 +153,7 @@ impl Figures {
     /// Solid stuff by its volume: whole cubic feet, or cubic meters to the hundredth.
     pub fn bulk(&self, volume: Volume) -> String {
         match self.units {
-            Units::Inches => {
-                self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0))
-            }
+            Units::Inches => self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0)),
             Units::Millimeters => self.with_unit("unit-cubic-meters", self.number(volume.to_m3(), 2)),
         }
     }

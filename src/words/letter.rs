@@ -199,7 +199,11 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     }
     if option.method == MethodId::Replace {
         let opens = say!(words, "letter-new-joints", widest = option.opens_to);
-        return [say!(words, "letter-replace")].into_iter().chain(days(option, words)).chain([opens]).collect();
+        return [say!(words, "letter-replace")]
+            .into_iter()
+            .chain(days(option, words))
+            .chain([opens])
+            .collect();
     }
     let plan = &assessment.job.plan;
     if assessment.most_too_narrow() {

@@ -1,6 +1,5 @@
 //! What comes after: figures kept with the job, later visits, rates learned from finished jobs.
 
-
 use std::sync::Arc;
 
 use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, rates_taken};

@@ -1,7 +1,6 @@
 //! The ways to mend the joints, side by side: enough of them are possible, each is judged by what it
 //! is, and callbacks follow what the user says. Which way is best is in `directions.rs`.
 
-
 use gapwright::assess::{Assessment, NotPossible, assess};
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, file};

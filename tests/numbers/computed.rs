@@ -3,7 +3,6 @@
 //! Nobody printed the values in `computed/*.csv`: `computed/tables.py` works them out from the
 //! published formulas it names, and shares no code with the program.
 
-
 use gapwright::air::psychrometrics::{dew_point, saturation_pressure, vapor_pressure};
 use gapwright::joint::required_width;
 use gapwright::measure::{Humidity, Length, Percent, Temperature, ThreePoint};

@@ -8,7 +8,6 @@ mod follow_up;
 mod install;
 mod measure;
 mod odds;
-mod outline;
 mod papers;
 mod readings;
 mod repair;

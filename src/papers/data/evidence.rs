@@ -62,8 +62,7 @@ fn section(assessment: &Assessment, state: &SectionState, words: &Words) -> Valu
         )
     });
     let readings = moisture_readings(&job.survey, &surface.name, &section.name).len();
-    let stamps =
-        state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
+    let stamps = state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
     json!([
         surface.name,
         section.name,
@@ -98,9 +97,10 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             }
         }
     };
-    let clues = diagnosis.clues.iter().map(|clue| {
-        json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)])
-    });
+    let clues = diagnosis
+        .clues
+        .iter()
+        .map(|clue| json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)]));
     let next = diagnosis
         .most_informative
         .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));

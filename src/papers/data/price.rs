@@ -79,7 +79,8 @@ fn cost(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         eight = cost.at(0.8),
         nine = cost.at(0.9)
     );
-    let drivers = cost.drivers.iter().take(DRIVERS).map(|(driver, swing)| json!([driver.say(words), money(*swing)]));
+    let drivers =
+        cost.drivers.iter().take(DRIVERS).map(|(driver, swing)| json!([driver.say(words), money(*swing)]));
     json!({ "cost": chances, "cost_note": note, "swings": drivers.collect::<Vec<_>>() })
 }
 
@@ -97,13 +98,8 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         days = schedule.crew_days,
         closed = schedule.room_out
     );
-    let crew = say!(
-        words,
-        "paper-crew",
-        crew = plan.crew,
-        days = schedule.crew_days,
-        closed = schedule.room_out
-    );
+    let crew =
+        say!(words, "paper-crew", crew = plan.crew, days = schedule.crew_days, closed = schedule.room_out);
     let days = 1..=schedule.calendar_days.clamp(1, 31);
     json!({
         "labour_rate": money(plan.prices.hour()),
@@ -137,9 +133,10 @@ fn cutting(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
     let patterns = option.cutting.iter().flat_map(|list| &list.patterns);
     patterns
         .map(|pattern| {
-            let pieces = pattern.pieces.iter().map(|&(length, count)| {
-                say!(words, "paper-cut", count = count, length = Length::m(length))
-            });
+            let pieces = pattern
+                .pieces
+                .iter()
+                .map(|&(length, count)| say!(words, "paper-cut", count = count, length = Length::m(length)));
             json!([
                 stock.get(pattern.stock).map_or_else(String::new, |length| figures.run(*length)),
                 pattern.times,

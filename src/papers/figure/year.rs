@@ -71,9 +71,13 @@ impl<'a> Plot<'a> {
             drawing.add(self.curve(|day| self.moisture_y(day), WATER, 1.1).set("stroke-dasharray", "4 2.5"));
         let (y, right) = (self.top - 6.0, self.left + self.width);
         let (gap, moisture) = (say!(self.words, "figure-gap"), say!(self.words, "figure-moisture"));
-        drawing
-            .add(label(right - 100.0, y, &gap, "start", GAP))
-            .add(label(right + 46.0, y, &moisture, "end", WATER))
+        drawing.add(label(right - 100.0, y, &gap, "start", GAP)).add(label(
+            right + 46.0,
+            y,
+            &moisture,
+            "end",
+            WATER,
+        ))
     }
 
     fn moisture_y(&self, day: usize) -> f64 {
