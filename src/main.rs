@@ -16,7 +16,7 @@ use gapwright::job::{
 };
 use gapwright::measure::Units;
 use gapwright::papers::{PaperWords, Papers, Templates};
-use gapwright::words::{Say as _, Words, answer, learned_rate_source, unreadable_file};
+use gapwright::words::{Say as _, Words, answer, command_line, learned_rate_source, unreadable_file};
 use rayon::prelude::*;
 
 /// Why painted, caulked board joints opened, how they will move, and which repair lasts.
@@ -147,7 +147,8 @@ fn run(command: Command) -> Result<ExitCode, String> {
             let opened = Opened::load(&job)?;
             let lines = opened.problems().map(|problem| opened.line(problem) + "\n");
             let all: String = lines.collect();
-            print(if all.is_empty() { "Nothing wrong.\n" } else { &all })?;
+            let none = command_line::no_problems(&opened.words()) + "\n";
+            print(if all.is_empty() { &none } else { &all })?;
             Ok(opened.status())
         }
         Command::Joints { job, csv: _ } => {
@@ -182,12 +183,12 @@ fn run(command: Command) -> Result<ExitCode, String> {
 /// Assesses every job of a folder, side by side, and prints a table.
 fn assess_folder(folder: &Path) -> Result<ExitCode, String> {
     let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words(), folder, &error))?;
-    let done = AtomicUsize::new(0);
+    let (done, said) = (AtomicUsize::new(0), words());
     let line = |(path, job): &(PathBuf, Job)| {
         let assessment = assess(job.clone(), Catalog::built_in());
         let count = done.fetch_add(1, Ordering::Relaxed) + 1;
         if count.is_multiple_of(10) || count == jobs.len() {
-            eprintln!("{count} of {} jobs", jobs.len());
+            eprintln!("{}", command_line::progress(&said, count, jobs.len()));
         }
         let chosen = assessment.chosen();
         let errors = assessment.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
@@ -232,22 +233,15 @@ fn rates(folder: &Path, out: Option<&Path>) -> Result<ExitCode, String> {
     let taken: Vec<_> =
         jobs.iter().map(|(_, job)| rates_taken(job, catalog)).filter(|rates| !rates.is_empty()).collect();
     let learned = learn_rates(catalog, &taken);
-    print(&format!("{} of {} jobs say what their work took.\n", taken.len(), jobs.len()))?;
+    let said = words();
+    print(&(command_line::finished_jobs(&said, taken.len(), jobs.len()) + "\n"))?;
     for rate in &learned {
-        let (start, assessment) = (rate.start.mean(), rate.learned);
-        print(&format!(
-            "{:<12} {:>7.1} min a batch (start {start:.1}, {} jobs, weight {:.0} %)\n",
-            rate.id,
-            assessment.minutes.likely,
-            assessment.jobs,
-            100.0 * assessment.weight
-        ))?;
+        print(&(command_line::learned_rate(&said, rate) + "\n"))?;
     }
     if let Some(path) = out {
         let mut own = PriceBook::of(catalog, jiff::ZonedDateTime::now().date());
-        let words = words();
-        own.take_rates(&learned, |jobs| learned_rate_source(&words, jobs));
-        save_prices(&own, path).map_err(|error| error.say(&words))?;
+        own.take_rates(&learned, |jobs| learned_rate_source(&said, jobs));
+        save_prices(&own, path).map_err(|error| error.say(&said))?;
     }
     Ok(ExitCode::SUCCESS)
 }
@@ -333,10 +327,10 @@ impl Opened {
 /// Opens the window. Without a display it says so and prints the answer instead.
 fn open_window(path: Option<PathBuf>) -> Result<ExitCode, String> {
     if app::has_display() {
-        app::run(path).map_err(|error| format!("the window cannot be opened: {error}"))?;
+        app::run(path).map_err(|error| command_line::no_window(&words(), &error.to_string()))?;
         return Ok(ExitCode::SUCCESS);
     }
-    eprintln!("gapwright: there is no display to open a window on; here is the answer in words");
+    eprintln!("gapwright: {}", command_line::no_display(&words()));
     let opened = match path {
         Some(path) => Opened::load(&path)?,
         None => {

@@ -15,6 +15,7 @@ pub mod answer;
 mod arg;
 pub mod boards;
 pub mod causes;
+pub mod command_line;
 mod entry;
 mod fields;
 mod figures;
