@@ -2,8 +2,8 @@
 //!
 //! A carpenter or painter called back because boards opened at their joints enters the layout and
 //! a handful of readings; [`assess::assess`] gives back the cause, the season in which a new bead
-//! lasts, the repair options with hours, materials, days and price, and the answer that sums it
-//! up. The window, the papers and the command line only show what it found.
+//! lasts, the repair options with hours, materials, days and price, and what the answer is. Words make
+//! sentences of it; the window, the papers and the command line only show what it found.
 //!
 //! # The map
 //!
@@ -11,25 +11,27 @@
 //!
 //! | module | idea |
 //! |---|---|
-//! | [`measure`] | lengths, moisture, money: types with units, as people type and read them |
-//! | [`wood`] | equilibrium moisture, shrinkage, meter correction |
-//! | [`air`] | water in air, and the year of it indoors |
+//! | [`measure`] | lengths, moisture, money: types with units, as people type them |
+//! | [`wood`] | equilibrium moisture, shrinkage, meter correction, drying through the thickness |
+//! | [`air`] | water in air, places, and the year of it indoors |
 //! | [`surface`] | outlines, sections and patterns; boards, joints and areas out of them |
 //! | [`survey`] | readings, and what a few say of all joints |
 //! | [`joint`] | movement through the year, the bead and its limits, the week to seal in |
-//! | [`cause`] | the moisture at install, worked back |
-//! | [`repair`] | tasks, take-off, schedule, price |
-//! | [`job`] | the document, its file, its shelf, what is wrong with it |
-//! | [`assess`] | one pure function from job to answer, all of it data |
-//! | [`words`] | that answer in sentences, labels and figures for people |
-//! | [`papers`] | letter and price sheet, typeset |
-//! | [`export`] | JSON, tables, pictures and drawings for other programs |
+//! | [`cause`] | why joints opened: the odds of each cause, the moisture at install |
+//! | [`repair`] | tasks, take-off, schedule, price, the chance of a callback |
+//! | [`job`] | the document, its fields, its file, the catalog, what is wrong with it |
+//! | [`assess`] | one pure function from job to everything that follows |
+//! | [`words`] | results, labels and messages as sentences and figures for people |
+//! | [`papers`] | letter, price sheet, work order and the others, typeset |
+//! | [`export`] | JSON, CSV and drawings for other programs |
+//! | [`cli`] | the command line |
 //! | [`app`] | the window |
 
 pub mod air;
 pub mod app;
 pub mod assess;
 pub mod cause;
+pub mod cli;
 pub mod export;
 pub mod job;
 pub mod joint;

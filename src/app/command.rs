@@ -139,6 +139,30 @@ pub enum Picture {
     Cuts,
 }
 
+impl Purpose {
+    /// What is done with the path that was asked for.
+    pub fn command(self, path: PathBuf) -> Command {
+        match self {
+            Self::Open => Command::OpenPath(path),
+            Self::Save => Command::SavePath(with_extension(path)),
+            Self::Papers => Command::WritePapersTo(path),
+            Self::Weather => Command::TakeWeather(path),
+            Self::Logger => Command::AskLogger(path),
+            Self::ImportPrices => Command::OfferPrices(path),
+            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
+            Self::Finished => Command::LearnFrom(path),
+            Self::Photo => Command::TakePhoto(path),
+            Self::Logo => Command::TakeLogo(path),
+            Self::Outlines => Command::TakeOutlines(path),
+        }
+    }
+}
+
+/// A job's file ends in `.ron`, unless another ending was typed.
+fn with_extension(path: PathBuf) -> PathBuf {
+    if path.extension().is_some() { path } else { path.with_extension("ron") }
+}
+
 /// What is to be done with a file that was dropped on the window, by its kind.
 pub(super) fn for_dropped(path: PathBuf) -> Command {
     let extension = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();

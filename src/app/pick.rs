@@ -1,8 +1,4 @@
-//! Files and folders that are asked for: what each is for, which kinds fit, what is done with it.
-
-use std::path::PathBuf;
-
-use super::command::Command;
+//! Files and folders that are asked for: what each is for, which kinds fit: names, kinds, endings.
 
 /// What a path is asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -97,26 +93,4 @@ impl Purpose {
             Self::Logo => &["png", "jpg", "jpeg", "svg"],
         }
     }
-
-    /// What is done with the path.
-    pub fn command(self, path: PathBuf) -> Command {
-        match self {
-            Self::Open => Command::OpenPath(path),
-            Self::Save => Command::SavePath(with_extension(path)),
-            Self::Papers => Command::WritePapersTo(path),
-            Self::Weather => Command::TakeWeather(path),
-            Self::Logger => Command::AskLogger(path),
-            Self::ImportPrices => Command::OfferPrices(path),
-            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
-            Self::Finished => Command::LearnFrom(path),
-            Self::Photo => Command::TakePhoto(path),
-            Self::Logo => Command::TakeLogo(path),
-            Self::Outlines => Command::TakeOutlines(path),
-        }
-    }
-}
-
-/// A job's file ends in `.ron`, unless another ending was typed.
-fn with_extension(path: PathBuf) -> PathBuf {
-    if path.extension().is_some() { path } else { path.with_extension("ron") }
 }

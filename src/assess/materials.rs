@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::options::OptionInputs;
+use super::option_inputs::OptionInputs;
 use super::sections::JointState;
 use crate::measure::{Area, Length, Volume};
 use crate::repair::{

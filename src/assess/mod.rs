@@ -12,6 +12,7 @@ mod choice;
 mod cut;
 mod follow_up;
 mod materials;
+mod option_inputs;
 mod options;
 mod risk;
 mod rows;
@@ -38,10 +39,10 @@ use std::sync::Arc;
 use crate::air::IndoorYear;
 use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
-use crate::measure::Length;
-use crate::repair::{Caution, CautionWhen, MethodId, rates_of};
+use crate::measure::{Length, Volume};
+use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps};
+use crate::survey::{GapSurvey, joint_gaps, moisture_readings};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -153,6 +154,31 @@ impl Assessment {
         self.rows.iter().flatten().any(|row| row.widest > width)
     }
 
+    /// Wet sealant for the joints of a section that are sealed again, waste included; `None` without a
+    /// sealant in the plan.
+    pub fn wet_sealant(&self, section: usize) -> Option<Volume> {
+        let state = self.sections.get(section)?;
+        let board = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
+        let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let joints: Vec<TreatedJoint> = treated
+            .map(|joint| TreatedJoint {
+                length: self.layouts[joint.surface].joints[joint.joint].length(),
+                gap: joint.at_sealing,
+                v_leg: board.profile.v_leg(),
+            })
+            .collect();
+        Some(wet_sealant(&joints, &self.job.plan.bead, self.sealant.as_ref()?.solids))
+    }
+
+    /// How many meter readings were taken on the boards of this very section.
+    pub fn meter_readings(&self, state: &SectionState) -> usize {
+        let surface = self.job.surfaces.get(state.surface);
+        let section = surface.and_then(|surface| Some((surface, surface.sections.get(state.section)?)));
+        section.map_or(0, |(surface, section)| {
+            moisture_readings(&self.job.survey, &surface.name, &section.name).len()
+        })
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);
@@ -218,7 +244,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         .collect();
     let causes = causes::diagnosis(job, catalog, &layouts, &sections);
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
-    let mut options = options::options(&options::OptionInputs {
+    let mut options = options::options(&option_inputs::OptionInputs {
         job,
         catalog,
         layouts: &layouts,

@@ -1,8 +1,9 @@
 //! The repair options, worked out side by side.
 
 use super::materials::{cutting, quantities, trial_run};
+use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
-use crate::job::{Catalog, Job};
+use crate::job::Job;
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
@@ -10,7 +11,7 @@ use crate::repair::{
     TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
     task_hours,
 };
-use crate::surface::{Profile, SurfaceKind, SurfaceLayout};
+use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
 
 /// The finest joint that takes a wood spline. Common practice, no source.
@@ -84,20 +85,6 @@ pub struct RepairOption {
     pub callback: Option<Risk>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
-}
-
-/// What the options follow from.
-#[derive(Clone, Copy)]
-pub(super) struct OptionInputs<'a> {
-    pub job: &'a Job,
-    pub catalog: &'a Catalog,
-    pub layouts: &'a [SurfaceLayout],
-    pub sections: &'a [SectionState],
-    pub joints: &'a [JointState],
-    /// Days from the visit to the first day of sealing.
-    pub seal_day: usize,
-    /// Share of the boards' movement that is left where the room's humidity is held in a band.
-    pub held: f64,
 }
 
 /// Where the random sequences of the cost's trials start; any figure would do.

@@ -27,7 +27,7 @@ pub use document::{Job, VERSION};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
 pub use price_book::{CatalogBoard, Difference, EntryFault, EntryFigure, PriceBook};
 pub use price_file::{
-    PriceFileError, RateLearned, jobs_in, learn_rates, load_prices, read_prices, save_prices,
+    PriceFileError, RateLearned, job_files_in, jobs_in, learn_rates, load_prices, read_prices, save_prices,
 };
 pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,

@@ -60,17 +60,25 @@ const MOST_JOBS: usize = 2_000;
 /// # Errors
 /// If the folder itself cannot be read.
 pub fn jobs_in(folder: &Path) -> std::io::Result<Vec<(PathBuf, Job)>> {
+    let jobs = job_files_in(folder)?.into_iter().filter_map(|path| {
+        let job = file::load(&path).ok()?.job;
+        Some((path, job))
+    });
+    Ok(jobs.collect())
+}
+
+/// The files of a folder that are jobs by their ending, in the order of their names.
+///
+/// # Errors
+/// If the folder itself cannot be read.
+pub fn job_files_in(folder: &Path) -> std::io::Result<Vec<PathBuf>> {
     let mut paths: Vec<PathBuf> = fs::read_dir(folder)?
         .filter_map(|entry| Some(entry.ok()?.path()))
         .filter(|path| path.extension().is_some_and(|extension| extension == "ron"))
         .collect();
     paths.sort();
     paths.truncate(MOST_JOBS);
-    let jobs = paths.into_iter().filter_map(|path| {
-        let job = file::load(&path).ok()?.job;
-        Some((path, job))
-    });
-    Ok(jobs.collect())
+    Ok(paths)
 }
 
 /// What finished jobs teach of one task.

@@ -7,11 +7,13 @@
 
 use std::f64::consts::TAU;
 
-use super::motion::HORIZON;
 use crate::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use crate::air::{Air, DAYS, IndoorYear};
 use crate::measure::Moisture;
 use crate::wood::drying::{Drying, Exposure, Panel, Wood};
+
+/// Days from the visit over which movement is worked out: three years.
+pub const HORIZON: usize = 3 * crate::air::DAYS;
 
 /// Slices through the thickness.
 const CELLS: usize = 12;

@@ -1,12 +1,10 @@
 //! Movement of boards and joints, day by day from the visit.
 
-use super::moisture::BoardYears;
+use super::moisture::{BoardYears, HORIZON};
 use crate::measure::{Angle, Length, Moisture};
 use crate::surface::Joint;
 use crate::wood::{LENGTHWISE_PER_PCT, Species, shrinkage};
 
-/// Days from the visit over which movement is worked out: three years.
-pub const HORIZON: usize = 3 * crate::air::DAYS;
 
 /// How the boards of one build-up (species, ring angle, coating, present moisture) move.
 #[derive(Debug, Clone, PartialEq)]

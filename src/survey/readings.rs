@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Humidity, Length, Moisture, Percent, Temperature};
+use crate::wood::emc;
 
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
@@ -139,6 +140,13 @@ pub struct RoomReading {
     pub humidity: Humidity,
     /// When, if not on the day of the visit.
     pub date: Option<Date>,
+}
+
+impl RoomReading {
+    /// The moisture that wood would settle at in this air.
+    pub fn equilibrium(&self) -> Moisture {
+        emc(self.temperature, self.humidity)
+    }
 }
 
 impl Default for RoomReading {

@@ -15,7 +15,6 @@ pub mod answer;
 mod arg;
 pub mod boards;
 pub mod causes;
-pub mod command_line;
 mod entry;
 mod fields;
 mod figures;

@@ -359,6 +359,35 @@ fn papers_that_cannot_be_written_are_told() {
     assert_eq!(fs::read(&in_the_way).unwrap(), b"in the way");
 }
 
+#[test]
+fn templates_are_written_used_and_told_about() {
+    let folder = TempDir::new().unwrap();
+    let templates = folder.path().join("templates");
+    let output = run(["templates".as_ref(), "--out".as_ref(), templates.as_os_str()]);
+    let paths: Vec<PathBuf> = printed(&output).lines().map(PathBuf::from).collect();
+    assert_eq!(paths.len(), PAPERS.len() + 1);
+    assert!(paths.iter().all(|path| path.is_file()) && paths.contains(&templates.join("look.typ")));
+    let papers = folder.path().join("papers");
+    let with = |templates: &Path| {
+        let more = ["--out", papers.to_str().unwrap(), "--templates", templates.to_str().unwrap()];
+        on(&example("tea_room"), "papers", &more)
+    };
+    printed(&with(&templates));
+    // The built-in template is used where one has a fault, and the command does not end well.
+    fs::write(templates.join("letter.typ"), "Fine\n#nonsense").unwrap();
+    let output = with(&templates);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(err(&output).contains("letter.typ, line 2: "), "{}", err(&output));
+    assert_eq!(out(&output).lines().count(), PAPERS.len());
+    // A folder that is not there is not taken for an empty one.
+    fs::remove_dir_all(&papers).unwrap();
+    let missing = folder.path().join("nowhere");
+    let output = with(&missing);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(err(&output).contains(missing.to_str().unwrap()), "{}", err(&output));
+    assert!(out(&output).is_empty() && !papers.exists());
+}
+
 // How it ends.
 
 /// Every way to read a job, with its arguments after the job; papers go to `folder`.

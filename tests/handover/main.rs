@@ -4,3 +4,4 @@
 
 mod command_line;
 mod papers;
+mod templates;

@@ -163,10 +163,10 @@ fn a_template_of_ones_own_is_used_told_about_and_put_away() {
     click(&mut window, "Papers");
     click(&mut window, "Change the template…");
     let path = folder.path().join("letter.typ");
-    assert!(std::fs::read_to_string(&path).unwrap().contains("What we saw"));
+    assert!(std::fs::read_to_string(&path).unwrap().contains("= #d.headings.saw"));
     std::fs::write(&path, "= Mine\n#nonsense()\n").unwrap();
     click(&mut window, "Read it again");
-    assert!(window.query_by_label_contains("line 2 of the template: unknown variable").is_some());
+    assert!(window.query_by_label_contains("letter.typ, line 2: unknown variable").is_some());
     // The built-in one stands in.
     assert!(window.query_by_label_contains("page 1 of 2").is_some());
     std::fs::write(&path, "= Mine\n").unwrap();

@@ -1,20 +1,40 @@
-### What the command line says besides the answer.
+### The command line: help texts and what it prints.
 
+command-line = Why painted, caulked board joints opened, how they will move, and which repair lasts.
+command-line-gapwright =
+    .job = Job to open in the window; the demo if none is named
+command-line-assess = Print the answer
+    .job = Job file, or a folder of them: then a table with a line for each
+    .json = Print the whole assessment as JSON
+command-line-check = List what is wrong with a job
+    .job = Job file, or a folder of them
+command-line-joints = Print every joint: length, gap, movement, demand on the bead
+    .job = Job file
+    .csv = As CSV, the only form there is
+command-line-year = Print the coming year day by day: air, moisture, gaps
+    .job = Job file
+    .csv = As CSV, the only form there is
+command-line-export = Write everything for other programs: JSON, CSV, SVG, PNG, DXF
+    .job = Job file
+    .out = Folder to write to; made if it isn't there
+command-line-rates = Learn rates from the finished jobs in a folder
+    .folder = Folder of job files
+    .prices = Write a price file with these rates here
+command-line-papers = Write the papers as PDF
+    .job = Job file, or a folder of them: then a folder of papers for each
+    .out = Folder to write them to; made if it isn't there
+    .templates = Folder with your own templates; papers without one there use the built-in ones
+command-line-schema = Print the JSON Schema of “assess --json”
+command-line-templates = Write the built-in paper templates, so you can change them
+    .out = Folder to write them to; templates already there are left as they are
+
+command-line-no-window = the window can't be opened: { $error }
+command-line-no-display = there is no display to open a window on; here is the answer in words
 command-line-no-problems = No problems found.
-command-line-progress = { $done } of { $all ->
-    [one] 1 job
-   *[other] { $all } jobs
-}
-command-line-finished-jobs = { $finished } of { $all ->
-    [one] 1 job
-   *[other] { $all } jobs
-} { $finished ->
-    [one] says
-   *[other] say
-} what the work took.
-command-line-learned-rate = { $task }: { $minutes } a batch (catalog { $start }; { $jobs ->
+command-line-file = { $name }:
+command-line-progress = { $count } of { $all } jobs
+command-line-finished = { $finished } of { $all } jobs say how long their work took.
+command-line-rate = { $task }: { $minutes } min a batch (start { $start }, { $jobs ->
     [one] 1 job
    *[other] { $jobs } jobs
 }, weight { $weight })
-command-line-no-window = The window can't be opened: { $reason }
-command-line-no-display = There is no display to open a window on. Here is the answer in words:

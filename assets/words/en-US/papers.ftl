@@ -67,7 +67,7 @@ paper-labor = Labor: { $hours } hours, crew of { $crew }, { $days ->
     [one] 1 day
    *[other] { $closed } days
 }
-paper-task = Task
+paper-task = task
 paper-batches = batches
 paper-minutes-each = min each
 paper-hours = hours
@@ -77,7 +77,7 @@ paper-batch-note = { $units ->
    *[millimeters] A batch is 30.5 m of joints, 9.3 m² of surface, 3 m of trim, one section, or one visit, depending on the task.
 } Minutes are for one person, the average of best, likely, and worst case.
 paper-materials = Materials
-paper-item = Item
+paper-item = item
 paper-needed = needed
 paper-buy = buy
 paper-each = each

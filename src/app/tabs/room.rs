@@ -131,7 +131,7 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let said = say!(context.words, "room-reading-humidity", number = number);
             context.figure(ui, &fields::ROOM_HUMIDITY, At::index(index), &said);
             ui.label("%");
-            let emc = crate::wood::emc(reading.temperature, reading.humidity);
+            let emc = reading.equilibrium();
             let text = say!(context.words, "room-reading-emc", moisture = emc);
             ui.label(RichText::new(text).small().color(context.palette.soft));
             let said = say!(context.words, "room-reading-remove", number = number);

@@ -5,7 +5,6 @@ use serde_json::{Value, json};
 use crate::assess::{Assessment, MissingEntry, SectionState};
 use crate::cause::Cause;
 use crate::measure::Percent;
-use crate::survey::moisture_readings;
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
@@ -61,7 +60,7 @@ fn section(assessment: &Assessment, state: &SectionState, words: &Words) -> Valu
             high = Percent::pct(high)
         )
     });
-    let readings = moisture_readings(&job.survey, &surface.name, &section.name).len();
+    let readings = assessment.meter_readings(state);
     let stamps = state.against_marks.map(|against| causes::marks(against, &assessment.catalog.marks, words));
     json!([
         surface.name,

@@ -6,7 +6,7 @@ use serde_json::{Map, Value, json};
 use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::{Bar, Outcome, TreatedJoint, wet_sealant};
+use crate::repair::{Bar, Outcome};
 use crate::surface::Joint;
 use crate::words::{Arg, Say as _, Words, say};
 
@@ -59,13 +59,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     let typical = gaps.get(gaps.len() / 2).copied();
     let depth = typical.map(|gap| gap.max(job.plan.bead.least_depth));
-    let v_leg = section.board.profile.v_leg();
-    let joints: Vec<TreatedJoint> = treated
-        .iter()
-        .map(|joint| TreatedJoint { length: laid(assessment, joint).length(), gap: joint.at_sealing, v_leg })
-        .collect();
-    let sealant = assessment.sealant.as_ref().filter(|_| bead(assessment).is_some());
-    let sealant = sealant.map(|sealant| wet_sealant(&joints, &job.plan.bead, sealant.solids));
+    let sealant = assessment.wet_sealant(at).filter(|_| bead(assessment).is_some());
     let place = if state.is_wetted() {
         say!(words, "paper-place-wet", surface = &surface.name, section = &section.name)
     } else {
@@ -83,7 +77,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "depth": depth.map(|depth| figures.length(depth)),
         "depth_mm": depth.map(Length::to_mm),
         "bead": typical.zip(depth).map(|(gap, depth)| say!(words, "paper-bead-shape", gap = gap, depth = depth)),
-        "v_mm": v_leg.to_mm(),
+        "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
         "boards": figures.percent(moisture_on(state, assessment.seal_day).to_pct(), 1),

@@ -1,0 +1,199 @@
+//! The command line: the same answers as the window, in words, JSON, CSV and files.
+//!
+//! Exit status: 0 done; 1 a job has errors or could not be read; 2 wrong usage. What goes wrong is told
+//! once, on standard error.
+
+mod arguments;
+mod folder;
+mod opened;
+
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use arguments::{Arguments, Command};
+use folder::{assess_folder, rates};
+use opened::{Opened, file_name, job_files, plain_words};
+
+use crate::export::{
+    OutFolder, Report, WriteError, export, joints_csv, report_schema, write_papers, year_csv,
+};
+use crate::job::demo_job;
+use crate::papers::{PaperWords, Papers, Templates};
+use crate::words::{Arg, Say as _, Words, say};
+
+/// What the process came to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Outcome {
+    /// All was done.
+    Good,
+    /// A job has errors, or could not be read.
+    Faulty,
+}
+
+/// Opens the window on a job, or on the demo if none is named.
+pub type OpenWindow = fn(Option<PathBuf>) -> Result<(), String>;
+
+/// Runs the command that the arguments of the process name. Without one it opens the window; `window`
+/// is `None` where there is no display: then the answer is printed instead.
+pub fn run(window: Option<OpenWindow>) -> ExitCode {
+    let arguments = Arguments::read(&plain_words());
+    let outcome = match arguments.command {
+        None => open(arguments.job, window),
+        Some(command) => carry_out(command),
+    };
+    match outcome {
+        Ok(Outcome::Good) => ExitCode::SUCCESS,
+        Ok(Outcome::Faulty) => ExitCode::FAILURE,
+        Err(message) => {
+            eprintln!("gapwright: {message}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn open(job: Option<PathBuf>, window: Option<OpenWindow>) -> Result<Outcome, String> {
+    let words = plain_words();
+    if let Some(window) = window {
+        let opened = window(job);
+        opened.map_err(|error| say!(words, "command-line-no-window", error = &error))?;
+        return Ok(Outcome::Good);
+    }
+    eprintln!("gapwright: {}", words.text("command-line-no-display"));
+    let opened = match job {
+        Some(path) => Opened::load(&path)?,
+        None => Opened::of(demo_job()),
+    };
+    print(&opened.answer())?;
+    Ok(judged(&opened))
+}
+
+fn carry_out(command: Command) -> Result<Outcome, String> {
+    match command {
+        Command::Assess { job, json: false } if job.is_dir() => assess_folder(&job),
+        Command::Assess { job, json } => {
+            let opened = Opened::load(&job)?;
+            if json {
+                let report = Report::new(&opened.assessment, &opened.unread);
+                let text = serde_json::to_string_pretty(&report).map_err(|error| error.to_string())?;
+                print(&(text + "\n"))?;
+            } else {
+                print(&opened.answer())?;
+            }
+            Ok(judged(&opened))
+        }
+        Command::Check { job } => each(&job, |path, opened, several| check(path, opened, several)),
+        Command::Joints(table) => table_of(&table.job, |opened| joints_csv(&opened.assessment)),
+        Command::Year(table) => table_of(&table.job, |opened| year_csv(&opened.assessment)),
+        Command::Export { job, out } => {
+            let opened = Opened::load(&job)?;
+            let words = opened.words();
+            let files = export(&opened.assessment).map_err(|error| error.say(&words))?;
+            write_files(&out, files, &words)?;
+            Ok(judged(&opened))
+        }
+        Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
+        Command::Papers { job, out, templates } => {
+            let said = |error: crate::papers::PaperError| error.say(&plain_words());
+            let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
+            let templates = templates.unwrap_or_default();
+            each(&job, |path, opened, several| {
+                let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
+                let folder = if several { out.join(stem) } else { out.clone() };
+                papers(opened, &folder, templates.clone())
+            })
+        }
+        Command::Schema => {
+            print(&report_schema().map_err(|error| error.to_string())?)?;
+            Ok(Outcome::Good)
+        }
+        Command::Templates { out } => {
+            for path in Templates::write_all(&out).map_err(|error| error.say(&plain_words()))? {
+                print(&format!("{}\n", path.display()))?;
+            }
+            Ok(Outcome::Good)
+        }
+    }
+}
+
+/// Does the same with a job, or with every job of a folder. In a folder a job that cannot be read is
+/// told, and the others go on.
+fn each(
+    path: &Path,
+    act: impl Fn(&Path, &Opened, bool) -> Result<Outcome, String>,
+) -> Result<Outcome, String> {
+    if !path.is_dir() {
+        return act(path, &Opened::load(path)?, false);
+    }
+    let mut outcome = Outcome::Good;
+    for path in job_files(path)? {
+        let one = Opened::load(&path).and_then(|opened| act(&path, &opened, true));
+        match one {
+            Ok(Outcome::Good) => {}
+            Ok(Outcome::Faulty) => outcome = Outcome::Faulty,
+            Err(message) => {
+                eprintln!("{message}");
+                outcome = Outcome::Faulty;
+            }
+        }
+    }
+    Ok(outcome)
+}
+
+/// Lists what is wrong with a job; in a folder, under the name of its file.
+fn check(path: &Path, opened: &Opened, several: bool) -> Result<Outcome, String> {
+    let mut lines: Vec<String> = opened.problems().map(|problem| opened.line(problem)).collect();
+    if lines.is_empty() {
+        lines.push(opened.words().text("command-line-no-problems").into_owned());
+    }
+    if several {
+        let name = file_name(path);
+        lines.insert(0, say!(opened.words(), "command-line-file", name = Arg::Name(&name)));
+    }
+    print(&(lines.join("\n") + "\n"))?;
+    Ok(judged(opened))
+}
+
+fn table_of(path: &Path, table: impl Fn(&Opened) -> Result<String, csv::Error>) -> Result<Outcome, String> {
+    let opened = Opened::load(path)?;
+    print(&table(&opened).map_err(|error| error.to_string())?)?;
+    Ok(judged(&opened))
+}
+
+/// Writes all papers. A template of the user's own with a fault is told, and the built-in one stands in.
+fn papers(opened: &Opened, out: &Path, templates: Templates) -> Result<Outcome, String> {
+    let words = PaperWords::us_english(&opened.assessment.job);
+    let papers = Papers::with(&opened.assessment, templates, &words);
+    let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
+    for paper in &written {
+        if let Some(fault) = paper.fault_text(&words.owner) {
+            eprintln!("{fault}");
+        }
+        print(&format!("{}\n", paper.path.display()))?;
+    }
+    let good = written.iter().all(|paper| paper.fault.is_none());
+    Ok(if good { judged(opened) } else { Outcome::Faulty })
+}
+
+/// Writes files to a folder and prints where each is.
+fn write_files(out: &Path, files: Vec<(String, Vec<u8>)>, words: &Words) -> Result<(), String> {
+    let said = |error: WriteError| error.say(words);
+    let folder = OutFolder::create(out).map_err(said)?;
+    for (name, bytes) in files {
+        let path = folder.write(&name, &bytes).map_err(said)?;
+        print(&format!("{}\n", path.display()))?;
+    }
+    Ok(())
+}
+
+fn judged(opened: &Opened) -> Outcome {
+    if opened.errors() > 0 { Outcome::Faulty } else { Outcome::Good }
+}
+
+/// Prints to standard output. A reader that hangs up early, such as `head`, is no fault.
+fn print(text: &str) -> Result<(), String> {
+    match std::io::stdout().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(error.to_string()),
+        _ => Ok(()),
+    }
+}
