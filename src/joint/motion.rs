@@ -5,7 +5,6 @@ use crate::measure::{Angle, Length, Moisture};
 use crate::surface::Joint;
 use crate::wood::{LENGTHWISE_PER_PCT, Species, shrinkage};
 
-
 /// How the boards of one build-up (species, ring angle, coating, present moisture) move.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BoardMotion {

@@ -216,7 +216,8 @@ mod tests {
 
     fn room() -> Surface {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
-        let (sections, dividers) = Pattern::USUAL[3].fill(&outline, &crate::surface::BoardSpec::default());
+        let (sections, dividers) =
+            Pattern::USUAL[3].fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         Surface { name: "Ceiling".into(), outline, sections, dividers, ..Surface::default() }
     }
 
@@ -243,7 +244,8 @@ mod tests {
     #[test]
     fn a_divider_from_side_to_side_parts_a_section_and_one_that_ends_inside_does_not() {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
-        let (sections, _) = Pattern::USUAL[0].fill(&outline, &crate::surface::BoardSpec::default());
+        let (sections, _) =
+            Pattern::USUAL[0].fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         let mut surface = Surface { outline, sections, ..Surface::default() };
         let width = Length::mm(90.0);
         let divider = |x: f64, top: f64| Divider {

@@ -211,9 +211,8 @@ fn the_same_job_gives_the_same_bytes_with_its_title_in_the_metadata() {
 /// Papers in inches have nothing metric in them; where names and sources of the catalog have, it is not ours.
 #[test]
 fn papers_in_inches_are_in_us_units() {
-    const METRIC: [&str; 14] = [
-        "mm", "cm", "m", "m²", "m³", "mL", "ml", "L", "l", "°C", "g/m³", "kg", "metre", "metres",
-    ];
+    const METRIC: [&str; 14] =
+        ["mm", "cm", "m", "m²", "m³", "mL", "ml", "L", "l", "°C", "g/m³", "kg", "metre", "metres"];
     for text in EXAMPLES {
         let mut job = file::read(text).unwrap().job;
         job.units = Units::Inches;

@@ -15,9 +15,10 @@ use crate::words::{Arg, Say as _, say};
 /// Width of a name, in points.
 const NAME_WIDTH: f32 = 90.0;
 
-/// The two ends, each with the id that messages select by.
-const ENDS: [(&str, fn(&mut Divider) -> &mut Point); 2] =
-    [("from", |divider| &mut divider.from), ("to", |divider| &mut divider.to)];
+/// One of the two ends: the id that messages select by, and the end of a divider.
+type End = (&'static str, fn(&mut Divider) -> &mut Point);
+
+const ENDS: [End; 2] = [("from", |divider| &mut divider.from), ("to", |divider| &mut divider.to)];
 
 pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
     let (surface, words) = (&context.job.surfaces[on], context.words);
