@@ -51,7 +51,13 @@ impl App {
             Command::LearnFrom(folder) => self.send(BackgroundTask::Learn(folder)),
             Command::WritePapersTo(folder) => {
                 let (job, templates) = (Arc::clone(self.session.job()), self.services.templates.clone());
-                self.send(BackgroundTask::WritePapers(folder, job, templates));
+                let words = self.languages.paper_words(&job);
+                self.send(BackgroundTask::WritePapers(folder, job, templates, words));
+            }
+            Command::Language(audience, language) => {
+                self.languages.set(audience, language);
+                self.settings.languages = self.languages.tags();
+                self.services.previews.forget();
             }
             Command::SwitchTheme => {
                 self.settings.dark = !self.settings.dark;

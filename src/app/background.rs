@@ -27,12 +27,11 @@ use crate::words::{Say, Words, say, unreadable_file};
 const LONG: Duration = Duration::from_millis(400);
 
 /// What is to be done.
-#[derive(Debug)]
 pub(super) enum BackgroundTask {
     ReadWeather(PathBuf),
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
-    WritePapers(PathBuf, Arc<Job>, Templates),
+    WritePapers(PathBuf, Arc<Job>, Templates, PaperWords),
     Learn(PathBuf),
 }
 
@@ -121,8 +120,8 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
             let read = air_import::read(&import);
             Outcome::Logger(import, read)
         }
-        BackgroundTask::WritePapers(folder, job, templates) => {
-            let written = papers_to(&folder, &assess_job(job), templates, canceled);
+        BackgroundTask::WritePapers(folder, job, templates, words) => {
+            let written = papers_to(&folder, &assess_job(job), templates, &words, canceled);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {
@@ -138,10 +137,10 @@ fn papers_to(
     folder: &Path,
     assessment: &Assessment,
     templates: Templates,
+    words: &PaperWords,
     canceled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
-    let words = PaperWords::us_english(&assessment.job);
-    let papers = Papers::with(assessment, templates, &words);
+    let papers = Papers::with(assessment, templates, words);
     let written = write_papers(&papers, folder, canceled).map_err(|error| error.say(&words.owner))?;
     Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }

@@ -4,12 +4,14 @@
 use std::path::PathBuf;
 
 use super::air_import::LoggerImport;
+use super::languages::Audience;
 use super::pick::Purpose;
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
 use crate::papers::Paper;
 use crate::surface::Point;
+use crate::words::Language;
 
 /// A named change of the job.
 pub struct Edit {
@@ -59,6 +61,8 @@ pub enum Command {
     Redo,
     /// Close the window.
     Quit,
+    /// Speak this language to those.
+    Language(Audience, &'static Language),
     /// Light to dark or back.
     SwitchTheme,
     /// Turn to a tab.

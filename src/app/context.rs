@@ -5,13 +5,14 @@ use eframe::egui::{RichText, Ui};
 
 use super::command::{Command, Edit};
 use super::icon::Icon;
+use super::languages::Languages;
 use super::services::Services;
 use super::session::Session;
 use super::theme::Palette;
 use super::view::{Settings, View};
 use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
 use crate::job::{Job, Place, Severity};
-use crate::measure::{Length, Quantity, Units, parse_length, parse_number, parse_room_length, plain_number};
+use crate::measure::{Length, Quantity, Units, parse_number, parse_room_length, plain_number};
 use crate::words::{Say as _, Words, say};
 
 /// Everything a part of the window sees in one frame.
@@ -26,6 +27,8 @@ pub(super) struct WindowContext<'a> {
     pub services: &'a Services,
     /// Settings.
     pub settings: &'a Settings,
+    /// The languages of the window and of the papers.
+    pub languages: &'a Languages,
     /// The words of the window.
     pub words: &'a Words,
     /// Colors.
@@ -58,40 +61,6 @@ impl<'a> WindowContext<'a> {
             Units::Inches => "degrees-fahrenheit",
             Units::Millimeters => "degrees-celsius",
         }
-    }
-
-    /// A field for a length within `range`.
-    pub fn length_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Length,
-        range: std::ops::RangeInclusive<Length>,
-        width: f32,
-    ) -> Option<Length> {
-        let (units, words) = (self.units(), self.words);
-        super::entry::entry(ui, name, &value.show(units), width, move |text| {
-            let length = parse_length(text, units).map_err(|error| error.say(words))?;
-            length_in(text, length, &range, words)
-        })
-    }
-
-    /// A field for a number within `range` that may be left empty.
-    pub fn optional_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Option<f64>,
-        decimals: usize,
-        range: std::ops::RangeInclusive<f64>,
-        width: f32,
-    ) -> Option<Option<f64>> {
-        let shown = value.map_or_else(String::new, |value| plain_number(value, decimals));
-        let words = self.words;
-        super::entry::entry(ui, name, &shown, width, move |text| match text.trim() {
-            "" => Ok(None),
-            text => number_in(text, range, words).map(Some),
-        })
     }
 
     /// A field for a number within `range`.
@@ -172,16 +141,6 @@ pub(super) fn read_room(
     words: &Words,
 ) -> Result<Length, String> {
     let length = parse_room_length(text, units).map_err(|error| error.say(words))?;
-    length_in(text, length, range, words)
-}
-
-/// The length that was typed, if it lies within `range`.
-fn length_in(
-    text: &str,
-    length: Length,
-    range: &std::ops::RangeInclusive<Length>,
-    words: &Words,
-) -> Result<Length, String> {
     if range.contains(&length) {
         return Ok(length);
     }

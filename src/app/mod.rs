@@ -37,6 +37,7 @@ mod icon;
 mod joint_bar;
 mod joint_section;
 mod keys;
+mod languages;
 mod outlines;
 mod paper_commands;
 mod photos;
@@ -63,6 +64,7 @@ use autosave::Autosave;
 pub use command::{Command, Edit};
 use context::WindowContext;
 use dialog::{Dialog, NativeDialogs};
+use languages::Languages;
 use document::Document;
 use photos::Photos;
 use services::Services;
@@ -73,7 +75,7 @@ use view::{Settings, Tab, View};
 use crate::assess::Assessment;
 use crate::job::{Job, demo_job};
 use crate::papers::{Paper, Templates};
-use crate::words::Words;
+use crate::words::{Language, Words};
 
 /// Name of the program for the desktop.
 const APP_ID: &str = "org.gapwright.Gapwright";
@@ -112,6 +114,7 @@ struct WindowState {
 /// The window.
 pub struct App {
     session: Session,
+    languages: Languages,
     services: Services,
     view: View,
     settings: Settings,
@@ -198,12 +201,19 @@ impl App {
         ctx.options_mut(|options| options.quit_shortcuts.clear());
         Self {
             session: Session::new(Document::new(demo_job(), None, vec![]), threads, ctx),
+            languages: Languages::of(&settings.languages),
             services: Services::new(threads, ctx),
             view: View { tab: settings.tab, panes: settings.panes.clone(), ..View::default() },
             settings,
             prompts: Prompts::default(),
             window: WindowState { frames: 0, pending: None, closing: false, focused: true },
         }
+    }
+
+    /// Speaks one language in the window and on paper: for tests of a language.
+    pub fn speak(&mut self, language: &'static Language) {
+        self.languages = Languages::all(language);
+        self.services.previews.forget();
     }
 
     /// The open job.
@@ -213,8 +223,7 @@ impl App {
 
     /// The words of the window, in the units and the currency of the job.
     fn words(&self) -> Words {
-        let job = self.session.document.job();
-        Words::us_english(job.units, &job.plan.prices.currency)
+        self.languages.window_words(self.session.job())
     }
 
     /// The last assessment.
@@ -248,7 +257,8 @@ impl App {
         }
         if self.view.tab == Tab::Papers {
             let wanted = Paper::ALL[self.view.papers.index.min(Paper::ALL.len() - 1)];
-            self.services.previews.want(wanted, &self.session.assessed, &self.services.templates);
+            let words = self.languages.paper_words(&self.session.assessed.job);
+            self.services.previews.want(wanted, &self.session.assessed, &self.services.templates, &words);
         }
     }
 
@@ -288,6 +298,7 @@ impl App {
             session: &self.session,
             services: &self.services,
             settings: &self.settings,
+            languages: &self.languages,
             words,
             palette,
             view: &mut self.view,
@@ -298,7 +309,11 @@ impl App {
     fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
         let mut commands = Vec::new();
         let palette = theme::palette(ui);
-        let words = self.words();
+        let words = match self.view.presentation.page {
+            None => self.words(),
+            // The homeowner reads along.
+            Some(_) => self.languages.paper_words(self.session.job()).owner,
+        };
         let mut context = self.context(palette, &words, &mut commands);
         search::search(ui, &mut context);
         if context.view.presentation.page.is_some() {

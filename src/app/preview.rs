@@ -13,7 +13,7 @@ use crate::words::{Say as _, say};
 const SCALE: f64 = 1.5;
 
 /// What a preview is made from, and what comes out.
-type Input = (Paper, Arc<Assessment>, Templates);
+type Input = (Paper, Arc<Assessment>, Templates, PaperWords);
 type Output = (Paper, Arc<Assessment>, Result<Pages, String>);
 
 /// The pages of a paper as pictures, and what is wrong with the user's own template, if it is.
@@ -42,10 +42,10 @@ impl Previews {
     }
 
     /// Asks for a paper, unless it is the one asked for last.
-    pub fn want(&mut self, paper: Paper, assessment: &Arc<Assessment>, templates: &Templates) {
+    pub fn want(&mut self, paper: Paper, assessment: &Arc<Assessment>, templates: &Templates, words: &PaperWords) {
         if !self.is_asked(paper, assessment) {
             self.asked = Some((paper, Arc::clone(assessment)));
-            self.worker.ask((paper, Arc::clone(assessment), templates.clone()));
+            self.worker.ask((paper, Arc::clone(assessment), templates.clone(), words.clone()));
         }
     }
 
@@ -80,8 +80,7 @@ impl Previews {
 }
 
 /// Typesets a paper and makes pictures of it; the worker's work.
-fn typeset((paper, assessment, templates): Input) -> Output {
-    let words = PaperWords::us_english(&assessment.job);
+fn typeset((paper, assessment, templates, words): Input) -> Output {
     let text = |fault: &PaperError| {
         let (paper, fault) = (paper.say(&words.owner), fault.say(&words.owner));
         say!(words.owner, "paper-fault-built-in-used", paper = &paper, fault = &fault)

@@ -6,6 +6,7 @@ use super::command::Command;
 use super::commands::{COMMANDS, Menu, NamedCommand};
 use super::context::WindowContext;
 use super::icon::Icon;
+use super::languages;
 use super::view::Tab;
 use crate::measure::Units;
 use crate::words::{Arg, say};
@@ -64,6 +65,9 @@ fn menu(ui: &mut Ui, context: &mut WindowContext<'_>, menu: Menu, title: &str) {
             if ui.add_enabled((command.enabled)(context), button).clicked() {
                 context.push((command.make)());
             }
+        }
+        if menu == Menu::View {
+            languages::menu(ui, context);
         }
         if menu == Menu::File && !context.settings.recent.is_empty() {
             ui.separator();

@@ -7,6 +7,7 @@ use eframe::egui::{Rect, Vec2};
 use serde::{Deserialize, Serialize};
 
 use super::air_import::{AirRemark, LoggerImport};
+use super::languages::LanguageTags;
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
 use crate::surface::{NewSurface, Point};
@@ -239,6 +240,8 @@ pub struct Settings {
     pub recent: Vec<std::path::PathBuf>,
     /// Whether the dark theme is on.
     pub dark: bool,
+    /// The languages of the window and of the papers.
+    pub languages: LanguageTags,
     /// The tab that was open.
     pub tab: Tab,
     /// The sizes at which panes were left, by name.

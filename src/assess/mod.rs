@@ -17,8 +17,10 @@ mod options;
 mod risk;
 mod rows;
 mod sealing;
+mod section_outlook;
 mod sections;
 mod verdict;
+mod work;
 
 pub use answer::{
     Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding, Instead,
@@ -30,8 +32,12 @@ pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
-pub use sealing::RatedSealant;
-pub use sections::{BeforeInstall, JointState, SectionState, age, visit_day};
+pub use sealing::{GUIDED_JOINT, RatedSealant, SealingOutlook};
+pub use section_outlook::{Closing, DryingLeft};
+pub use sections::{
+    BeforeInstall, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age, visit_day,
+};
+pub use work::{TaskOutcome, TimedWork};
 
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -42,7 +48,7 @@ use crate::joint::{Sealant, Season};
 use crate::measure::{Length, Volume};
 use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps, moisture_readings};
+use crate::survey::{GapSurvey, SamplingPlan, SamplingRisks, joint_gaps, moisture_readings, sampling_plan};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -84,6 +90,8 @@ pub struct Assessment {
     pub options: Vec<RepairOption>,
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
+    /// How many boards of the next delivery to meter, at the usual risks; the same for every job.
+    pub delivery_check: Option<SamplingPlan>,
     /// Later visits, held against what was forecast.
     pub follow_up: Vec<VisitOutcome>,
     /// Cautions that apply.
@@ -287,6 +295,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         seal_day,
         options,
         choice,
+        delivery_check: sampling_plan(&SamplingRisks::default()),
         follow_up,
         cautions: cautions(job, catalog),
     };

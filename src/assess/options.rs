@@ -1,5 +1,8 @@
 //! The repair options, worked out side by side.
 
+use jiff::ToSpan as _;
+use jiff::civil::Date;
+
 use super::materials::{cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
@@ -7,7 +10,7 @@ use crate::job::Job;
 use crate::measure::{Area, Hours, Length, Money};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    MethodId, OldSealant, Outcome, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
+    MethodId, OldSealant, Outcome, Plan, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
     TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
     task_hours,
 };
@@ -66,6 +69,8 @@ pub struct RepairOption {
     pub materials: Vec<MaterialLine>,
     /// Days.
     pub schedule: Schedule,
+    /// The first day of work.
+    pub starts: Date,
     /// Price.
     pub price: Price,
     /// What labor and materials may turn out to cost.
@@ -138,6 +143,7 @@ struct Work {
     tasks: Vec<TaskHours>,
     materials: Vec<MaterialLine>,
     schedule: Schedule,
+    starts: Date,
     buys_boards: bool,
     cutting: Option<CuttingList>,
 }
@@ -181,8 +187,10 @@ fn work(
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
-    let schedule = schedule(&method, &tasks, &crew(&method, inputs), &waits);
-    Some(Work { tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
+    let first = first_day(&method, inputs);
+    let schedule = schedule(&method, &tasks, &crew(first, plan), &waits);
+    let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
+    Some(Work { starts, tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
 }
 
 #[expect(clippy::cast_precision_loss, reason = "days of three years")]
@@ -190,12 +198,15 @@ const fn days(count: usize) -> f64 {
     count as f64
 }
 
-/// The crew as the schedule needs it. What is sealed begins on the day of sealing, all else after the
+/// The day on which the work may begin: what is sealed begins on the day of sealing, all else after the
 /// visit.
-fn crew(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Crew {
-    let plan = &inputs.job.plan;
+fn first_day(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Date {
     let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
-    let first = super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 });
+    super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 })
+}
+
+/// The crew as the schedule needs it, for work that may begin on `first`.
+fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
         people: plan.crew,
         day: plan.day,
@@ -206,7 +217,7 @@ fn crew(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, buys_boards, cutting } = work;
+    let Work { method, tasks, materials, schedule, starts, buys_boards, cutting } = work;
     let price = price(&PriceInputs {
         tasks: &tasks,
         materials: &materials,
@@ -230,6 +241,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         says: method.says,
         hours: tasks.iter().map(|task| task.hours.mean).sum(),
         schedule,
+        starts,
         price,
         cost,
         cutting,

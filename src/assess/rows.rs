@@ -38,6 +38,14 @@ pub struct RowForecast {
     pub widest: Length,
 }
 
+impl RowForecast {
+    /// How many joints are expected to tear.
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    pub fn expected_torn(&self) -> f64 {
+        self.torn.to_fraction() * self.joints as f64
+    }
+}
+
 /// A joint of the row before its draw: bead or paint.
 struct Sealed {
     stiffness: f64,

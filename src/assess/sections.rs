@@ -104,6 +104,11 @@ impl SectionState {
     }
 }
 
+/// Most room that may be left at a joint of new boards for them to swell: 1/32 in. Common practice.
+pub const SWELLING_ROOM: Length = Length::inches(1.0 / 32.0);
+/// A sealed joint as it is usual between boards: 1/8 in. Common practice.
+pub const TYPICAL_SEALED_GAP: Length = Length::inches(0.125);
+
 /// What to check before the next install.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BeforeInstall {
@@ -124,22 +129,15 @@ fn before_install(
     year: &IndoorYear,
 ) -> BeforeInstall {
     let plan = &job.plan;
-    let target = target(
-        species,
-        board.ring_angle,
-        board.face_width,
-        years,
-        plan.callback.widest,
-        Length::inches(1.0 / 32.0),
-    );
+    let target =
+        target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
     let stack = stack(board, species, &catalog.films);
     let sealant = catalog.bead(plan);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
-        widest_board: sealant.and_then(|sealant| {
-            widest_board(species, board.ring_angle, years, &sealant, Length::inches(0.125))
-        }),
+        widest_board: sealant
+            .and_then(|sealant| widest_board(species, board.ring_angle, years, &sealant, TYPICAL_SEALED_GAP)),
     }
 }
 

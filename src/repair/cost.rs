@@ -251,12 +251,13 @@ mod tests {
 
     use super::*;
     use crate::measure::{Estimate, Hours};
-    use crate::repair::RateBasis;
+    use crate::repair::{RateBasis, TaskPer};
 
     fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
         TaskHours {
             id: id.to_owned(),
             name: id.to_owned(),
+            batch: (TaskPer::Visit, 1.0),
             batches,
             minutes: points,
             times: 1.0,

@@ -10,6 +10,7 @@ mod cost;
 mod cutting;
 mod done;
 mod methods;
+mod own;
 mod plan;
 mod price;
 mod quantities;
@@ -26,6 +27,7 @@ pub use methods::{
     Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
     RepairMethod, Step, Task, TaskPer, Wait,
 };
+pub use own::Payer;
 pub use plan::{
     BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
     TaxOn, Trial,

@@ -2,7 +2,7 @@
 
 use super::methods::{RepairMethod, Step, Wait};
 use super::tasks::TaskHours;
-use crate::measure::Hours;
+use crate::measure::{Hours, Span};
 
 /// Hour of the day at which work starts.
 const STARTS_AT: f64 = 8.0;
@@ -61,6 +61,18 @@ impl Bar {
     pub const fn is_wait(&self) -> bool {
         matches!(self.step, BarStep::Wait(_))
     }
+
+    /// The first and the last day that it touches; the first day of work is 1.
+    pub fn days(&self) -> Span<u32> {
+        let first = self.start.max(0.0).floor();
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "a job lasts far fewer days"
+        )]
+        let low = first as u32 + 1;
+        Span { low, high: low + days_touched(first, self.end).max(1) - 1 }
+    }
 }
 
 /// The repair's days.
@@ -74,6 +86,8 @@ pub struct Schedule {
     pub calendar_days: u32,
     /// Days on which the room cannot be used: from masking to clean-up of each visit.
     pub room_out: u32,
+    /// Days by which a weekend puts off the first day of work.
+    pub put_off: u32,
 }
 
 /// The task with which the room is closed, and the one after which it can be used again.
@@ -149,6 +163,15 @@ pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: 
         crew_days: clock.crew_days(),
         calendar_days: clock.calendar_days(),
         room_out: room_out.into_iter().map(|(from, to)| days_touched(from, to)).sum(),
+        put_off: days_off(crew),
+    }
+}
+
+/// Days until the crew works: up to two where the first day falls on a weekend that is free.
+const fn days_off(crew: &Crew) -> u32 {
+    match crew.first % 7 {
+        weekday if weekday > 4 && !crew.weekends => 7 - weekday,
+        _ => 0,
     }
 }
 
@@ -171,12 +194,10 @@ struct Clock {
 
 impl Clock {
     fn new(day: f64, crew: &Crew) -> Self {
-        let mut first = f64::from(crew.first % 7);
-        let mut late = 0.0;
         // Day 0 is the first day of work.
-        if first > 4.0 && !crew.weekends {
-            (late, first) = (7.0 - first, 0.0);
-        }
+        let put_off = days_off(crew);
+        let first = f64::from((crew.first + put_off) % 7);
+        let late = f64::from(put_off);
         Self { now: STARTS_AT, day, first: (!crew.weekends).then_some(first), late, worked: Vec::new() }
     }
 
@@ -256,12 +277,13 @@ impl Clock {
 mod tests {
     use super::*;
     use crate::measure::{Estimate, ThreePoint};
-    use crate::repair::{MethodId, Outcome, RateBasis};
+    use crate::repair::{MethodId, Outcome, RateBasis, TaskPer};
 
     fn task(id: &str, hours: f64) -> TaskHours {
         TaskHours {
             id: id.into(),
             name: id.into(),
+            batch: (TaskPer::Visit, 1.0),
             batches: 1.0,
             minutes: ThreePoint::exactly(hours * 60.0),
             times: 1.0,
@@ -316,6 +338,8 @@ mod tests {
             assert!((found.0 - expected.0).abs() < 1e-9 && (found.1 - expected.1).abs() < 1e-9);
         }
         assert_eq!((laid.crew_days, laid.calendar_days), (4, 4));
+        let days: Vec<(u32, u32)> = laid.bars.iter().map(|bar| (bar.days().low, bar.days().high)).collect();
+        assert_eq!(days, [(1, 1), (1, 2), (2, 2), (2, 2), (3, 3), (3, 3), (4, 4)]);
     }
 
     /// The same begun on a Thursday by a crew that rests on weekends: the second coat is on Monday, day
@@ -336,7 +360,8 @@ mod tests {
         let laid = schedule(&method(steps.clone()), &tasks, &crew(3), &waits);
         assert_eq!((laid.crew_days, laid.calendar_days, laid.room_out), (4, 6, 6));
         let begun_on_saturday = schedule(&method(steps), &tasks, &crew(5), &waits);
-        assert_eq!(begun_on_saturday.calendar_days, 4);
+        assert_eq!((begun_on_saturday.calendar_days, begun_on_saturday.put_off), (4, 2));
+        assert_eq!(laid.put_off, 0);
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! The hours of a method's tasks.
 
-use super::methods::{Circumstance, Condition, RepairMethod, Step, Task};
+use super::methods::{Circumstance, Condition, RepairMethod, Step, Task, TaskPer};
 use super::plan::Plan;
 use super::quantities::Quantities;
 use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
@@ -77,6 +77,8 @@ pub struct TaskHours {
     pub id: String,
     /// What is done.
     pub name: String,
+    /// What its time goes with, and how much of that, in its unit, makes a batch.
+    pub batch: (TaskPer, f64),
     /// How many batches there are.
     pub batches: f64,
     /// Minutes for a batch, conditions included.
@@ -115,7 +117,8 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
         mean: Hours::minutes(minutes.mean() * batches),
         sd: Hours::minutes(minutes.sd() * batches),
     };
-    TaskHours { id: task.id.clone(), name: task.name.clone(), batches, minutes, times, hours, basis }
+    let (id, name, batch) = (task.id.clone(), task.name.clone(), (task.per, task.batch));
+    TaskHours { id, name, batch, batches, minutes, times, hours, basis }
 }
 
 struct Rate {

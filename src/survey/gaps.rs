@@ -11,7 +11,7 @@ use statrs::statistics::Statistics as _;
 
 use super::hierarchy::{Hierarchy, Share};
 use super::readings::Survey;
-use crate::measure::{Area, Estimate, Length};
+use crate::measure::{Area, Estimate, Length, Percent};
 use crate::surface::{Joint, JointKind, Surface, SurfaceLayout};
 
 /// How well a gap gauge reads, one standard deviation: a 128th of an inch. Assumption.
@@ -71,6 +71,27 @@ pub struct GapSurvey {
     pub opening: Option<Estimate<Area>>,
     /// What to measure next, unless every joint was or the precision is reached.
     pub next: Option<NextReading>,
+}
+
+/// The opening of all joints together.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OpeningRange {
+    /// Gap times length of every joint between boards, measured or not.
+    pub opening: Area,
+    /// Half of the range around it in which it lies 9 times in 10.
+    pub within: Area,
+    /// That as a share of the opening; zero where there is no opening.
+    pub share: Percent,
+}
+
+impl GapSurvey {
+    /// The opening of all joints with its range, if anything was measured.
+    pub fn opening_range(&self) -> Option<OpeningRange> {
+        let opening = self.opening?;
+        let (mean, within) = (opening.mean.to_m2(), NINE_TENTHS * opening.sd.to_m2());
+        let share = if mean > 0.0 { 100.0 * within / mean } else { 0.0 };
+        Some(OpeningRange { opening: opening.mean, within: Area::m2(within), share: Percent::pct(share) })
+    }
 }
 
 /// Estimates the gap of every joint of every surface. `precision` is the half-width of the opening's

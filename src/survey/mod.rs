@@ -11,9 +11,9 @@ mod moisture;
 mod readings;
 mod sampling;
 
-pub use gaps::{GapEstimate, GapSurvey, NextReading, SectionGaps, joint_gaps};
+pub use gaps::{GapEstimate, GapSurvey, NextReading, OpeningRange, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
 pub use later::{LaterGap, LaterVisit};
 pub use moisture::{MoistureNow, board_moisture, moisture_readings};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};
-pub use sampling::{Risks, SamplingPlan, accepts, sampling_plan};
+pub use sampling::{SamplingPlan, SamplingRisks, accepts, sampling_plan};

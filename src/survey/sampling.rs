@@ -14,11 +14,13 @@ pub struct SamplingPlan {
     pub turned_away: f64,
     /// Risk that a bad delivery is taken.
     pub let_in: f64,
+    /// What counts as good and as bad, and the risks that were borne.
+    pub risks: SamplingRisks,
 }
 
 /// What a delivery must be to count as good and as bad, and the risks that are borne.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Risks {
+pub struct SamplingRisks {
     /// Share of boards out of limits in a good delivery.
     pub good: f64,
     /// Share in a bad one; above `good`.
@@ -29,7 +31,7 @@ pub struct Risks {
     pub let_in: f64,
 }
 
-impl Default for Risks {
+impl Default for SamplingRisks {
     /// One board in twenty is good enough, one in four is not; the usual risks.
     fn default() -> Self {
         Self { good: 0.05, bad: 0.25, turned_away: 0.05, let_in: 0.10 }
@@ -42,7 +44,7 @@ pub fn accepts(boards: u32, may_fail: u32, share: f64) -> f64 {
 }
 
 /// The plan with fewest boards that keeps both risks. `None` if 500 boards would not do.
-pub fn sampling_plan(risks: &Risks) -> Option<SamplingPlan> {
+pub fn sampling_plan(risks: &SamplingRisks) -> Option<SamplingPlan> {
     (1..=500).find_map(|boards| {
         // The more may fail, the fewer good deliveries are turned away: the first that suits decides.
         let may_fail = (0..boards).find(|&c| 1.0 - accepts(boards, c, risks.good) <= risks.turned_away)?;
@@ -52,6 +54,7 @@ pub fn sampling_plan(risks: &Risks) -> Option<SamplingPlan> {
             may_fail,
             turned_away: 1.0 - accepts(boards, may_fail, risks.good),
             let_in,
+            risks: *risks,
         })
     })
 }
@@ -63,7 +66,7 @@ mod tests {
     /// No plan with fewer boards keeps both risks, whatever it lets fail.
     #[test]
     fn the_plan_is_the_smallest() {
-        let risks = Risks::default();
+        let risks = SamplingRisks::default();
         let plan = sampling_plan(&risks).unwrap();
         assert!(plan.turned_away <= 0.05 && plan.let_in <= 0.10);
         let keeps = |boards: u32, c: u32| {

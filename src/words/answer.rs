@@ -126,7 +126,7 @@ fn price(verdict: &Verdict, quote: Quote, words: &Words) -> String {
 }
 
 /// A time of sealing as the key and the days that messages take.
-fn days(when: SealTime) -> (&'static str, Arg<'static>, Arg<'static>) {
+pub(super) fn days(when: SealTime) -> (&'static str, Arg<'static>, Arg<'static>) {
     let (from, to) = match when {
         SealTime::On(day) => (Arg::Date(day), Arg::Name("")),
         SealTime::Between(from, to) => (Arg::Date(from), Arg::Date(to)),

@@ -21,6 +21,8 @@ pub enum Arg<'a> {
     Run(Length),
     /// An area.
     Area(Area),
+    /// An area of the size of a joint.
+    SmallArea(Area),
     /// A volume.
     Volume(Volume),
     /// A share, in whole percent or with one decimal where it matters.
@@ -66,6 +68,7 @@ impl<'a> Arg<'a> {
             Self::Length(length) => figures.length(*length),
             Self::Run(length) => figures.run(*length),
             Self::Area(area) => figures.area(*area),
+            Self::SmallArea(area) => figures.small_area(*area),
             Self::Volume(volume) => figures.volume(*volume),
             Self::Percent(percent) => figures.percent(percent.to_pct(), 1),
             Self::Moisture(moisture) => figures.percent(moisture.to_pct(), 1),

@@ -46,7 +46,7 @@ pub fn chance_as_percent(chance: f64, words: &Words) -> String {
 
 /// What messages with a chance in percent take: whether it is `over` or `under` a figure or `plain`, and
 /// the figure.
-pub(super) fn percent(chance: f64) -> (Arg<'static>, Percent) {
+pub fn percent(chance: f64) -> (Arg<'static>, Percent) {
     let (band, percent) = match 100.0 * chance {
         percent if percent > 99.0 => ("over", 99.0),
         percent if percent < 1.0 => ("under", 1.0),

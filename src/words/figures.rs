@@ -126,6 +126,18 @@ impl Figures {
         }
     }
 
+    /// An area of the size of a joint: whole square inches, or whole square centimeters.
+    pub fn small_area(&self, area: Area) -> String {
+        match self.units {
+            Units::Inches => {
+                self.with_unit("unit-square-inches", self.number(area.to_m2() * SQUARE_FEET * 144.0, 0))
+            }
+            Units::Millimeters => {
+                self.with_unit("unit-square-centimeters", self.number(area.to_m2() * 1e4, 0))
+            }
+        }
+    }
+
     /// US gallons or fluid ounces, or liters or milliliters, whichever reads better.
     pub fn volume(&self, volume: Volume) -> String {
         let ml = volume.to_ml();

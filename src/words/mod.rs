@@ -27,6 +27,9 @@ pub mod options;
 mod outlines;
 mod price;
 mod problems;
+pub mod sealing;
+pub mod why;
+pub mod work;
 
 pub use arg::Arg;
 pub use figures::Figures;

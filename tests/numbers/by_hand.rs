@@ -9,7 +9,7 @@ use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
     CostInputs, MaterialLine, Need, OfferBasis, Payers, Plan, Price, PriceInputs, PriceLine, Prices,
-    RateBasis, RoundTo, Shares, TaskHours, TaxOn, cost_spreads, price,
+    RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -18,6 +18,7 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
     TaskHours {
         id: "bead".into(),
         name: "bead".into(),
+        batch: (TaskPer::Visit, 1.0),
         batches: 60.0 * hours / minutes.mean(),
         minutes,
         times: 1.0,

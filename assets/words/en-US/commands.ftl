@@ -186,3 +186,6 @@ pick-logo = Choose a logo
     .kind = Logo
 units-millimeters = mm
 units-inches = inches
+language-window = Language
+language-owner = Language of the owner's papers
+language-crew = Language of the crew's papers

@@ -1,3 +1,104 @@
-### The room of the price: days, crew, money, tasks, materials.
+### The Price room: days, crew, money, tasks, materials.
 
 price-tax-remark = Sales tax rules differ from state to state. Check with your bookkeeper.
+
+price-heading = Price: { $total }
+price-days-heading = Days: { $crew } of work over { $calendar }
+price-crew-heading = Room and crew
+price-tasks-heading = Tasks: { $hours }
+price-materials-heading = Materials
+price-spread-heading = What the cost may turn out to be
+price-payers-heading = Who pays
+price-rates-heading = Pricing
+
+## The build-up
+
+price-total = Total
+price-total-range = 80% range: { $low } to { $high }
+price-deposit = Deposit
+price-deposit-share = { $share } of the total, before work starts
+price-margin = A markup of { $markup } on cost is a margin of { $margin } of the price before tax.
+
+price-spread = Labor and materials should cost about { $mean }. In { $trials } simulated jobs the cost stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
+price-spread-common = Half of the scatter of each task’s time is the crew’s and the room’s, the same for all tasks.
+price-drivers = What drives the cost: how much it rises when each of these alone goes from a good day to a bad one, the 10th to the 90th percentile.
+
+## Who pays
+
+price-homeowner-pays = Homeowner pays
+price-courtesy = The letter says that you cover { $amount } as a courtesy.
+price-split-column-line = line
+price-split-column-contractor = contractor
+price-split-column-supplier = supplier
+price-split-share =
+    { $payer ->
+        [contractor] Contractor’s share: { price-line }
+       *[supplier] Supplier’s share: { price-line }
+    }
+price-split-remove = Remove split: { price-line }
+price-split-add = Split a line differently
+
+## The days
+
+price-no-schedule = Without a crew and working hours there is no schedule.
+price-days-legend = Filled: the crew works. Outlined: something dries or cures.
+price-room-out =
+    { $days ->
+        [0] The room stays in use.
+        [one] The room can’t be used for 1 day.
+       *[other] The room can’t be used for { $days } days.
+    }
+# Only on waits of several days.
+price-bar-wait = { $days } days
+price-bar-days =
+    { $span ->
+        [one_day] Day { $from }
+       *[days] Day { $from } to day { $to }
+    }
+price-bar-days-waiting =
+    { $span ->
+        [one_day] Waiting on day { $from }
+       *[days] Waiting from day { $from } to day { $to }
+    }
+
+## The tasks
+
+price-tasks-column-task = task
+price-tasks-column-batches = batches
+price-tasks-column-minutes = likely min
+    .hint = Minutes of one person for a batch, the most likely figure
+price-tasks-column-hours = hours
+price-task-minutes = Minutes: { $task }
+price-tasks-remark = Hover a task to see what a batch is and where its rate comes from. Empty a field to use the catalog’s rate.
+price-task-batch =
+    { $per ->
+        [visit] A batch is one visit.
+        [section] { $sections ->
+            [one] A batch is one section.
+           *[other] A batch is { $sections } sections.
+        }
+        [joint_run] A batch is { $run } of joint.
+        [painted_area] A batch is { $area } to paint.
+        [coated_area] A batch is one coat on { $area }.
+        [boarded_area] A batch is { $area } of boards.
+       *[outline_run] A batch is { $run } around the surfaces.
+    }
+price-timed-none = none
+price-timed-work = { $task } takes { $all } in total, { $left } of it still to come. 80% range of the total: { $low } to { $high }.
+
+## The materials
+
+price-materials-column-what = material
+price-materials-column-needed = needed
+price-materials-column-buy = buy
+price-materials-column-each = each
+price-materials-column-amount = amount
+price-own-price = Price: { $material }
+price-materials-remark = Empty a price to use the catalog’s.
+price-cutting = Cutting list
+price-cutting-column-boards = boards
+price-cutting-column-stock = of
+price-cutting-column-pieces = cut into
+price-cutting-column-offcut = left over
+price-cutting-piece = { $count } × { $length }
+price-cutting-waste = { $waste } of the length you buy ends up as waste: end trim, kerfs, defects, and offcuts. No cutting list can be more than { $cheaper } cheaper.

@@ -4,69 +4,70 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark, term};
-use crate::measure::{Moisture, show_number};
-use crate::survey::{Risks, sampling_plan};
+use crate::assess::{BeforeInstall, SWELLING_ROOM, TYPICAL_SEALED_GAP};
+use crate::job::fields::{self, At};
+use crate::measure::Percent;
+use crate::survey::SamplingPlan;
+use crate::words::{Words, say};
 
 pub(super) fn before_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(state) = context.shown_section() else { return };
-    let units = context.units();
-    let before = state.before_install.clone();
-    let target = before.target;
-    heading(ui, "Before the next install");
+    let (words, before) = (context.words, &state.before_install);
+    heading(ui, &words.text("install-heading"));
     Grid::new("install").num_columns(2).show(ui, |ui| {
-        let mut row = |name: &str, why: &str, value: String| {
-            term(ui, name, why);
-            ui.add(Label::new(RichText::new(value).strong()).wrap());
-            ui.end_row();
-        };
-        row("Boards at", "The moisture that this room keeps such boards at over the year.", target.moisture.show());
-        row(
-            "Allowed",
-            "Wetter, and joints open past what the eye forgives at the year's driest; drier, and they need more than 1/32 in of room at its dampest.",
-            target.allowed.map_or_else(
-                || "no moisture suits: boards this wide move too much for this room".to_owned(),
-                |allowed| format!("{} to {}", allowed.low.show(), allowed.high.show()),
-            ),
-        );
-        row("Gap to leave", "What boards at that moisture swell by at the year's dampest.", target.gap.show(units));
-        if let Some(widest) = before.widest_board {
-            row(
-                "Widest board",
-                "Whose joint, 1/8 in wide and sealed at the year's mean, stays within the chosen sealant's class all year.",
-                format!("{} for {}", widest.show(units), context.job.plan.sealant),
-            );
+        boards(ui, context, before);
+        if let Some(plan) = &context.assessment.delivery_check {
+            check(ui, words, plan);
         }
-        if let Some(plan) = sampling_plan(&Risks::default()) {
-            row(
-                "Measure",
-                "A sampling plan: a delivery with 1 board in 20 out of limits is sent back, one with 1 in 4 taken, with the risks named.",
-                format!(
-                    "{} boards; take them if at most {} are out of limits (risks {} % and {} %)",
-                    plan.boards,
-                    plan.may_fail,
-                    show_number(100.0 * plan.turned_away, 0),
-                    show_number(100.0 * plan.let_in, 0)
-                ),
-            );
-        }
+        context.field(ui, &fields::DELIVERED_AT, At::ONCE);
     });
-    ui.horizontal(|ui| {
-        term(ui, "Delivered at, %", "What the meter shows when the boards come.");
-        let delivered = context.job.plan.delivered_at.to_pct();
-        if let Some(pct) = context.number_entry(ui, "Delivered at", delivered, 1, 2.0..=60.0, 50.0) {
-            context.edit("Moisture at delivery", move |job| job.plan.delivered_at = Moisture::pct(pct));
-        }
-        let words = match before.acclimation {
-            Some(0) => "they are there already".to_owned(),
-            Some(1) => "1 day on stickers in the room".to_owned(),
-            Some(days) => format!("{days} days on stickers in the room"),
-            None => "the room does not bring them there within a year".to_owned(),
-        };
-        ui.label(words);
-    });
-    remark(
-        ui,
-        context.palette,
-        "From the day of the visit, bare, open to the room on both faces, until they are within what is allowed. Measure before they go up: the days are a guide, the meter decides.",
+    let acclimation = match before.acclimation {
+        Some(days) => say!(words, "install-acclimation", days = days),
+        None => say!(words, "install-acclimation-never"),
+    };
+    ui.add(Label::new(acclimation).wrap());
+    remark(ui, context.palette, words.text("install-remark"));
+}
+
+/// What the boards must be.
+fn boards(ui: &mut Ui, context: &WindowContext<'_>, before: &BeforeInstall) {
+    let (words, target) = (context.words, &before.target);
+    let moisture = words.figures().percent(target.moisture.to_pct(), 1);
+    row(ui, &words.text("install-moisture"), &words.text("install-moisture.hint"), moisture);
+    let hint = say!(words, "install-allowed.hint", room = SWELLING_ROOM);
+    let allowed = match target.allowed {
+        Some(allowed) => say!(words, "install-allowed-range", low = allowed.low, high = allowed.high),
+        None => say!(words, "install-allowed-none"),
+    };
+    row(ui, &words.text("install-allowed"), &hint, allowed);
+    let gap = words.figures().length(target.gap);
+    row(ui, &words.text("install-gap"), &words.text("install-gap.hint"), gap);
+    if let Some(widest) = before.widest_board {
+        let hint = say!(words, "install-widest.hint", joint = TYPICAL_SEALED_GAP);
+        let sealant = &context.assessment.job.plan.sealant;
+        let value = say!(words, "install-widest-value", width = widest, sealant = sealant);
+        row(ui, &words.text("install-widest"), &hint, value);
+    }
+}
+
+/// How many boards of a delivery to meter.
+fn check(ui: &mut Ui, words: &Words, plan: &SamplingPlan) {
+    let share = |share: f64| Percent::pct((100.0 * share).round());
+    let (good, bad) = (share(plan.risks.good), share(plan.risks.bad));
+    let hint = say!(words, "install-check.hint", good = good, bad = bad);
+    let value = say!(
+        words,
+        "install-check-value",
+        boards = plan.boards,
+        may_fail = plan.may_fail,
+        turned_away = share(plan.turned_away),
+        let_in = share(plan.let_in)
     );
+    row(ui, &words.text("install-check"), &hint, value);
+}
+
+fn row(ui: &mut Ui, label: &str, hint: &str, value: String) {
+    term(ui, label, hint);
+    ui.add(Label::new(RichText::new(value).strong()).wrap());
+    ui.end_row();
 }

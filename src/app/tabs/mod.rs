@@ -3,15 +3,15 @@
 mod air_files;
 mod boards;
 mod catalog;
-mod cause;
 mod follow_up;
 mod install;
 mod measure;
-mod odds;
+mod options;
 mod papers;
+mod price;
 mod readings;
-mod repair;
 mod room;
+mod why;
 mod wording;
 
 use eframe::egui::{Frame, Id, Margin, ScrollArea, Ui, vec2};
@@ -21,7 +21,7 @@ use super::theme;
 use super::view::Tab;
 
 pub(super) use papers::pages;
-pub(super) use repair::money;
+pub(super) use price::money;
 
 /// The list of a tab, which scrolls by itself.
 pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
@@ -33,9 +33,9 @@ pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
             ui.set_max_width(ui.available_width());
             match tab {
                 Tab::Measure => measure::measure(ui, context),
-                Tab::Why => cause::cause(ui, context),
-                Tab::Options => repair::options(ui, context),
-                Tab::Price => repair::price(ui, context),
+                Tab::Why => why::why(ui, context),
+                Tab::Options => options::options(ui, context),
+                Tab::Price => price::price(ui, context),
                 Tab::Papers => papers::papers(ui, context),
                 Tab::FollowUp => follow_up::follow_up(ui, context),
                 Tab::Catalog => catalog::catalog(ui, context),

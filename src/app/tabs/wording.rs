@@ -12,20 +12,20 @@ pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     CollapsingHeader::new(words.text("wording-edit")).id_salt("wording").show(ui, |ui| {
         remark(ui, context.palette, fields::WORDING.hint(words).unwrap_or_default());
-        let drafts = LetterText::drafts(context.assessment, words);
+        let letter = context.languages.paper_words(context.job).owner;
+        let drafts = LetterText::drafts(context.assessment, &letter);
         for part in LetterPart::ALL {
-            one(ui, context, part, drafts.text(part));
+            one(ui, context, part, &part.say(&letter), drafts.text(part));
         }
     });
 }
 
-/// A part of the letter: its heading, and its sentences in a field.
-fn one(ui: &mut Ui, context: &mut WindowContext<'_>, part: LetterPart, draft: String) {
+/// A part of the letter: its heading, and its sentences in a field, both in the letter's language.
+fn one(ui: &mut Ui, context: &mut WindowContext<'_>, part: LetterPart, heading: &str, draft: String) {
     let words = context.words;
-    let heading = part.say(words);
     let own = context.job.wording.iter().find(|own| own.part == part);
     ui.horizontal(|ui| {
-        ui.label(RichText::new(&heading).strong());
+        ui.label(RichText::new(heading).strong());
         if own.is_none() {
             return;
         }
@@ -40,7 +40,7 @@ fn one(ui: &mut Ui, context: &mut WindowContext<'_>, part: LetterPart, draft: St
         context.problem(ui, Severity::Warning, &[&changed, draft.as_str()].join(" "));
     }
     let shown = own.map_or(&draft, |own| &own.text).clone();
-    if let Some(text) = multiline(ui, &heading, &shown) {
+    if let Some(text) = multiline(ui, heading, &shown) {
         context.edit("field-wording", move |job| set(job, part, text, draft));
     }
 }

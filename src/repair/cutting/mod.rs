@@ -79,6 +79,14 @@ pub struct CuttingList {
     pub waste: f64,
 }
 
+impl CuttingList {
+    /// The share of its price that a cheaper list could save at most, 0 to 1.
+    #[expect(clippy::cast_precision_loss, reason = "cents of a job")]
+    pub fn could_save(&self) -> f64 {
+        (1.0 - self.bound / (self.price as f64).max(1.0)).max(0.0)
+    }
+}
+
 /// Why there is no cutting list.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 pub enum CannotCut {

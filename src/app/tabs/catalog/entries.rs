@@ -8,7 +8,7 @@ use jiff::civil::Date;
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
-use crate::app::tabs::repair::read_money;
+use crate::app::tabs::price::read_money;
 use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;

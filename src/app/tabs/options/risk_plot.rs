@@ -1,17 +1,18 @@
-//! Price against the chance of a callback, a dot for each way.
+//! The chance of a callback by price, a dot for each option.
 
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::app::context::WindowContext;
 use crate::assess::{Choice, RepairOption};
-use crate::words::Words;
-use crate::words::causes::chance_as_percent;
+use crate::measure::Money;
+use crate::words::causes::percent;
+use crate::words::{Arg, Words, say};
 
 /// Room for the figures beside and under the plot.
 const LEFT: f32 = 44.0;
 const BELOW: f32 = 18.0;
 
-/// The plot, with the ways that no other beats joined by a line.
+/// The plot, with the options that no other beats joined by a line.
 pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choice) {
     let options: Vec<(usize, &RepairOption)> = context
         .assessment
@@ -46,36 +47,37 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
         dot(&painter, context, choice, place(option), *at, option, &mut labels);
     }
     hover(&response, &options, place, context.words);
-    let names = options.iter().map(|(at, option)| format!("{} {}", at + 1, option.name)).collect::<Vec<_>>();
+    let words = context.words;
+    let name = |(at, option): &(usize, &RepairOption)| {
+        say!(words, "options-name", number = at + 1, option = &option.name)
+    };
+    let names: Vec<String> = options.iter().map(name).collect();
     response.widget_info(|| {
-        let words = format!("Price against chance of a callback: {}", names.join(", "));
-        eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Image, true, words)
+        let names = names.iter().map(String::as_str).collect();
+        let said = say!(words, "options-plot", options = Arg::Names(names));
+        eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Image, true, said)
     });
-    crate::app::widgets::remark(
-        ui,
-        context.palette,
-        "Numbers are those of the list above. The line joins the ways that no other beats in both price and chance; the ringed one costs least with callbacks.",
-    );
+    crate::app::widgets::remark(ui, context.palette, words.text("options-plot-legend"));
 }
 
 fn axes(painter: &Painter, context: &WindowContext<'_>, rect: Rect, plot: Rect, most: f64) {
     let (font, soft) = (FontId::proportional(10.5), context.palette.soft);
-    painter.text(rect.min, Align2::LEFT_TOP, "chance of a callback, against the price", font.clone(), soft);
+    let (words, figures) = (context.words, context.words.figures());
+    painter.text(rect.min, Align2::LEFT_TOP, words.text("options-plot-title"), font.clone(), soft);
     for share in [0.0, 0.5, 1.0_f32] {
         let y = plot.bottom() - plot.height() * share;
         painter.hline(plot.x_range(), y, Stroke::new(0.5, context.palette.line));
-        let text = format!("{:.0} %", 100.0 * share);
+        let text = figures.percent(f64::from(100.0 * share), 0);
         painter.text(pos2(plot.left() - 5.0, y), Align2::RIGHT_CENTER, text, font.clone(), soft);
     }
     for share in [0.0, 0.5, 1.0] {
         let x = plot.left() + plot.width() * (share / 1.05) as f32;
-        let amount = crate::measure::Money::cents(100).times(most * share);
-        let text = amount.show_rough(&context.job.plan.prices.currency);
+        let text = figures.rough_money(Money::cents(100).times(most * share));
         painter.text(pos2(x, plot.bottom() + 3.0), Align2::CENTER_TOP, text, font.clone(), soft);
     }
 }
 
-/// A way as a dot with its number in the list; the number goes where no other stands.
+/// An option as a dot with its number in the list; the number goes where no other stands.
 fn dot(
     painter: &Painter,
     context: &WindowContext<'_>,
@@ -118,7 +120,7 @@ fn dot(
     );
 }
 
-/// Says which ways are under the pointer.
+/// Says which options are under the pointer.
 fn hover(
     response: &eframe::egui::Response,
     options: &[(usize, &RepairOption)],
@@ -130,7 +132,16 @@ fn hover(
     let lines: Vec<String> = near
         .map(|(at, option)| {
             let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
-            format!("{} {}: {}", at + 1, option.name, chance_as_percent(chance, words))
+            let (number, (band, percent)) = (at + 1, percent(chance));
+            let option = &option.name;
+            say!(
+                words,
+                "options-plot-point",
+                number = number,
+                option = option,
+                band = band,
+                percent = percent
+            )
         })
         .collect();
     if !lines.is_empty() {

@@ -8,10 +8,9 @@ use jiff::civil::Date;
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
-use crate::assess::{RepairOption, date_after};
-use crate::measure::show_date;
-use crate::repair::{Bar, Outcome};
-use crate::words::Say as _;
+use crate::assess::RepairOption;
+use crate::repair::Bar;
+use crate::words::{Arg, Say as _, say};
 
 /// Waits longer than this many days are drawn shorter.
 const LONG: f64 = 4.0;
@@ -22,37 +21,19 @@ const NAMES: f32 = 168.0;
 
 /// The schedule as bars, with the days over them.
 pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
-    let schedule = &option.schedule;
+    let (schedule, words) = (&option.schedule, context.words);
     if schedule.bars.is_empty() {
-        remark(ui, context.palette, "Without a crew and a working day there is no schedule.");
+        remark(ui, context.palette, words.text("price-no-schedule"));
         return;
     }
     let time = Time::new(&schedule.bars);
-    axis(ui, context, first_day(context, option), &time);
+    axis(ui, context, option.starts, &time);
     for bar in &schedule.bars {
-        one(ui, context, bar, &time);
+        row(ui, context, bar, &time);
     }
-    let out = match schedule.room_out {
-        0 => "The room stays in use.".to_owned(),
-        1 => "The room cannot be used on 1 day.".to_owned(),
-        days => format!("The room cannot be used on {days} days."),
-    };
-    remark(
-        ui,
-        context.palette,
-        format!("Filled: the crew works. Outlined: waiting for something to dry or cure. {out}"),
-    );
-}
-
-/// The day on which the schedule begins.
-fn first_day(context: &WindowContext<'_>, option: &RepairOption) -> Date {
-    let plan = &context.assessment.job.plan;
-    let seals = matches!(option.outcome, Outcome::Bead { .. }) && !plan.two_visits;
-    let mut day = date_after(&context.assessment.job, if seals { context.assessment.seal_day } else { 0 });
-    while !plan.weekends && day.weekday().to_monday_zero_offset() > 4 {
-        day = day.checked_add(1.days()).unwrap_or(day);
-    }
-    day
+    let closed = say!(words, "price-room-out", days = schedule.room_out);
+    remark(ui, context.palette, words.text("price-days-legend"));
+    remark(ui, context.palette, closed);
 }
 
 /// Days along the chart, long waits drawn short.
@@ -96,35 +77,29 @@ fn axis(ui: &mut Ui, context: &WindowContext<'_>, first: Date, time: &Time) {
             }
             free = x + 50.0;
             let date = first.checked_add(day.days()).unwrap_or(first);
-            let shown = show_date(date);
-            let text = shown.rsplit_once(' ').map_or(shown.as_str(), |(day, _)| day);
-            let font = FontId::proportional(10.5);
-            ui.painter().text(
-                pos2(x, rect.center().y),
-                Align2::LEFT_CENTER,
-                text,
-                font,
-                context.palette.soft,
-            );
+            let text = context.words.figures().short_date(date);
+            let (at, font) = (pos2(x, rect.center().y), FontId::proportional(10.5));
+            ui.painter().text(at, Align2::LEFT_CENTER, text, font, context.palette.soft);
         }
     });
 }
 
-fn one(ui: &mut Ui, context: &WindowContext<'_>, bar: &Bar, time: &Time) {
+/// A bar with its name, and its days on hover.
+fn row(ui: &mut Ui, context: &WindowContext<'_>, bar: &Bar, time: &Time) {
+    let (words, days) = (context.words, bar.days());
+    let span = Arg::Id(if days.low == days.high { "one_day" } else { "days" });
+    let when = match bar.is_wait() {
+        true => say!(words, "price-bar-days-waiting", span = span, from = days.low, to = days.high),
+        false => say!(words, "price-bar-days", span = span, from = days.low, to = days.high),
+    };
     ui.horizontal(|ui| {
         ui.allocate_ui_with_layout(vec2(NAMES, 16.0), Layout::left_to_right(Align::Center), |ui| {
             ui.set_min_width(NAMES);
-            ui.add(Label::new(RichText::new(bar.step.say(context.words)).size(11.5)).truncate());
+            ui.add(Label::new(RichText::new(bar.step.say(words)).size(11.5)).truncate());
         });
         let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 14.0), Sense::hover());
         draw(ui.painter(), context, bar, rect, time);
-        response.on_hover_text(format!(
-            "{}: day {} to day {}{}",
-            bar.step.say(context.words),
-            bar.start.floor() + 1.0,
-            bar.end.floor() + 1.0,
-            if bar.is_wait() { ", waiting" } else { "" }
-        ));
+        response.on_hover_text(when);
     });
 }
 
@@ -137,9 +112,9 @@ fn draw(painter: &Painter, context: &WindowContext<'_>, bar: &Bar, rect: Rect, t
     if bar.is_wait() {
         painter.rect_stroke(piece, 2, Stroke::new(1.0, context.palette.soft), StrokeKind::Inside);
         if bar.end - bar.start > LONG {
-            let days = format!("{:.0} days", bar.end - bar.start);
+            let text = say!(context.words, "price-bar-wait", days = Arg::Number(bar.end - bar.start, 0));
             let font = FontId::proportional(9.5);
-            painter.text(piece.center(), Align2::CENTER_CENTER, days, font, context.palette.soft);
+            painter.text(piece.center(), Align2::CENTER_CENTER, text, font, context.palette.soft);
         }
     } else {
         painter.rect_filled(piece, 2, context.palette.accent);

@@ -1,0 +1,29 @@
+### Before the next install: what boards must be, and how to check a delivery.
+
+install-heading = Before the next install
+install-moisture = Boards at
+    .hint = The moisture at which such boards settle in this room, on average over the year
+install-allowed = Allowed
+    .hint = Wetter boards open past your callback gap at the driest time of the year. Drier ones need more than { $room } of room at the most humid
+install-allowed-range = { $low } to { $high }
+install-allowed-none = no moisture works: boards this wide move too much for this room
+install-gap = Gap to leave
+    .hint = How much boards at that moisture swell at the most humid time of the year
+install-widest = Widest board
+    .hint = Its joint, { $joint } wide and sealed at the year’s average, stays within the sealant’s class all year
+install-widest-value = { $width } with { $sealant }
+install-check = Boards to meter
+    .hint = How many boards to meter, and the risk of rejecting a good load or accepting a bad one. A good load has { $good } of its boards out of limits, a bad one { $bad }
+install-check-value =
+    { $may_fail ->
+        [0] { $boards } boards. Accept the load if none is out of limits (risk { $turned_away } and { $let_in })
+       *[other] { $boards } boards. Accept the load if at most { $may_fail } are out of limits (risk { $turned_away } and { $let_in })
+    }
+install-acclimation =
+    { $days ->
+        [0] They are there already
+        [one] 1 day on stickers in the room
+       *[other] { $days } days on stickers in the room
+    }
+install-acclimation-never = The room does not bring them there within a year
+install-remark = Counted from the day of the visit, unpainted, open to the room on both faces, until they are within what is allowed. Meter them before they go up: the days are a guide, the meter decides.

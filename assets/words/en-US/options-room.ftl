@@ -1,0 +1,47 @@
+### The Options room: repairs side by side, the bead of the chosen one.
+
+# Where there is no figure to show.
+no-figure = –
+
+options-none = Draw the boards first. The repair options follow from them.
+options-heading = Repair options
+options-column-option = option
+options-column-price = price
+    .hint = Hover a price for its 80% range
+options-column-days = days
+    .hint = Crew days / days from first to last / days without the room
+options-column-callback = callback
+    .hint = Chance of a callback within the warranty
+options-column-total = total with callbacks
+    .hint = The price and the callbacks to expect over the warranty, at present value. The lowest is marked
+options-name = { $number }. { $option }
+options-not-here = not an option here
+options-price-range = 80% range: { $low } to { $high }
+options-days = { $crew } / { $calendar } / { $out }
+options-days-legend = Days: crew days / from first to last / without the room.
+options-no-callback = Nothing is repaired, so nothing can fail again
+options-afterward = Afterward: { $look }. Meanwhile: { $disruption }.
+options-chance = Chance of a callback
+options-total = Total with callbacks
+
+options-plot = Chance of a callback by price: { $options }
+options-plot-title = chance of a callback, by price
+options-plot-point = { $number }. { $option }: { chance-percent }
+options-plot-legend = The numbers are those of the list above. The line joins the options that no other beats in both price and chance. The ringed one costs least with callbacks.
+
+options-cautions = Cautions
+options-caution = { $title }. { $text }
+options-caution-source = { $source } ({ label-source-kind })
+
+## The bead
+
+sealing-heading = Sealing
+sealing-best = Best sealed { answer-best-weeks }: { $holds } of the joint length then stays within the sealant’s class.
+sealing-planned = Quantities and prices are for sealing on { $day }.
+sealing-typical = A typical bead is then stretched { $stretch } and squeezed { $squeeze }.
+sealing-never = { $run } of joint is too narrow to seal in any week.
+sealing-joint = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. The lowest class that takes it: { $sealant }.
+sealing-joint-none = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. No sealant in the catalog takes it.
+sealing-row = Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will.
+sealing-row-widest = Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will. The widest opens to { $widest }.
+sealing-guide = Sealing guides speak of joints from { $least } up, with backer rod behind. Joints between interior boards are narrower, and the tongue behind the bead holds it too. Take the shares as a guide, not a warranty.

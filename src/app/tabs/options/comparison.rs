@@ -1,0 +1,109 @@
+//! The repair options side by side.
+
+use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
+
+use crate::app::context::WindowContext;
+use crate::app::explain;
+use crate::app::widgets::remark;
+use crate::assess::RepairOption;
+use crate::words::causes::chance_as_percent;
+use crate::words::{self, Arg, Say as _, say};
+
+/// The columns, each with its message and that of its hint.
+const COLUMNS: [(&str, Option<&str>); 5] = [
+    ("options-column-option", None),
+    ("options-column-price", Some("options-column-price.hint")),
+    ("options-column-days", Some("options-column-days.hint")),
+    ("options-column-callback", Some("options-column-callback.hint")),
+    ("options-column-total", Some("options-column-total.hint")),
+];
+
+/// The options, a line each; the one with the least expected cost is marked.
+pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (words, assessment) = (context.words, context.assessment);
+    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
+        for (title, hint) in COLUMNS {
+            let label = ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
+            if let Some(hint) = hint {
+                label.on_hover_text(words.text(hint));
+            }
+        }
+        ui.end_row();
+        for (at, option) in assessment.options.iter().enumerate() {
+            line(ui, context, at + 1, option, least == Some(option.method));
+            ui.end_row();
+        }
+    });
+    if let Some(option) = super::planned(context) {
+        remark(ui, context.palette, words.text("options-days-legend"));
+        let (look, disruption) = (&option.look, &option.upset);
+        remark(ui, context.palette, say!(words, "options-afterward", look = look, disruption = disruption));
+    }
+    if let Some(choice) = &assessment.choice {
+        ui.add(Label::new(words::options::best(assessment, choice, words)).wrap());
+        for change in words::options::changes(assessment, choice, words) {
+            remark(ui, context.palette, change);
+        }
+        super::risk_plot::risk_plot(ui, context, choice);
+    }
+}
+
+fn line(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption, least: bool) {
+    let words = context.words;
+    name(ui, context, number, option);
+    if let Some(reason) = &option.not_possible {
+        ui.label(RichText::new(words.text("options-not-here")).small().color(context.palette.soft))
+            .on_hover_text(reason.say(words));
+        return;
+    }
+    let figures = words.figures();
+    let (low, high) = (option.price.spread.low, option.price.spread.high);
+    let (low, high) = (Arg::RoughMoney(low), Arg::RoughMoney(high));
+    ui.label(figures.rough_money(option.price.total)).on_hover_text(say!(
+        words,
+        "options-price-range",
+        low = low,
+        high = high
+    ));
+    let days = &option.schedule;
+    let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
+    ui.label(say!(words, "options-days", crew = crew, calendar = calendar, out = out));
+    match &option.callback {
+        None => {
+            ui.label(words.text("no-figure")).on_hover_text(words.text("options-no-callback"));
+        }
+        Some(risk) => {
+            let shown = RichText::new(chance_as_percent(risk.chance, words));
+            let what = words.text("options-chance");
+            explain::number(ui, context, &what, shown, || explain::chance(context, option));
+        }
+    }
+    let Some(expected) = option.expected else { return };
+    let expected = RichText::new(figures.rough_money(expected));
+    // The underline stands beside the color, for those who do not see it.
+    let shown = if least { expected.strong().underline().color(context.palette.good) } else { expected };
+    let what = words.text("options-total");
+    explain::number(ui, context, &what, shown, || explain::expected(context, option));
+}
+
+/// The option's name, with which it is chosen.
+fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption) {
+    let (method, chosen) = (option.method, context.job.plan.chosen == option.method);
+    let shown = say!(context.words, "options-name", number = number, option = &option.name);
+    let mut shown = RichText::new(shown);
+    if chosen {
+        shown = shown.strong();
+    }
+    if option.not_possible.is_some() {
+        shown = shown.color(context.palette.soft);
+    }
+    ui.scope(|ui| {
+        ui.set_max_width(205.0);
+        ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
+        let radio = ui.radio(chosen, shown).accessible_name(&option.name);
+        if radio.clicked() && !chosen {
+            context.edit("field-option", move |job| job.plan.chosen = method);
+        }
+    });
+}

@@ -1,0 +1,57 @@
+//! The bead: sealant, day, which joints, its shape, and what becomes of it.
+
+use eframe::egui::{Grid, Ui};
+
+use crate::app::context::WindowContext;
+use crate::app::widgets::remark;
+use crate::assess::GUIDED_JOINT;
+use crate::job::fields::{self, At};
+use crate::measure::date_text;
+use crate::repair::Scope;
+use crate::words::{say, sealing as sentences};
+
+pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let plan = &context.job.plan;
+    Grid::new("sealing").num_columns(2).show(ui, |ui| {
+        let names: Vec<&str> =
+            context.assessment.catalog.sealants.iter().map(|sealant| sealant.name.as_str()).collect();
+        context.pick(ui, &fields::SEALANT, &plan.sealant, &names, |job, name| job.plan.sealant = name);
+        let (units, words, visited) = (context.units(), context.words, context.job.visited);
+        let not_before = |date| match date < visited {
+            true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),
+            false => Ok(date),
+        };
+        context.date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| {
+            job.plan.seal_on = date;
+        });
+        let visits = [(false, "choice-visits-one"), (true, "choice-visits-two")];
+        context.choice(ui, &fields::TWO_VISITS, plan.two_visits, &visits, |job, two| {
+            job.plan.two_visits = two;
+        });
+        let scopes =
+            [(Scope::OpenJoints, "choice-scope-open"), (Scope::EveryBoardJoint, "choice-scope-every")];
+        context.choice(ui, &fields::SCOPE, plan.scope, &scopes, |job, scope| job.plan.scope = scope);
+        for field in
+            [&fields::OPEN_THRESHOLD, &fields::MIN_SEALABLE_GAP, &fields::BEAD_DEPTH, &fields::V_FILL]
+        {
+            context.field(ui, field, At::ONCE);
+        }
+    });
+    let (assessment, words) = (context.assessment, context.words);
+    for sentence in sentences::rows(assessment, words) {
+        remark(ui, context.palette, sentence);
+    }
+    if let Some(outlook) = assessment.sealing_outlook() {
+        let mut sentences = sentences::outlook(&outlook, words);
+        sentences.extend(selected_joint(context));
+        remark(ui, context.palette, sentences.join(" "));
+    }
+    remark(ui, context.palette, say!(words, "sealing-guide", least = GUIDED_JOINT));
+}
+
+/// What the selected joint asks of a bead laid on the planned day.
+fn selected_joint(context: &WindowContext<'_>) -> Option<String> {
+    let (_, state) = context.selected()?;
+    let label = &context.view.selection.joint.as_ref()?.joint;
+    sentences::joint(label, state, &context.assessment.catalog, context.words)
+}

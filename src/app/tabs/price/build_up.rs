@@ -1,0 +1,96 @@
+//! The price's build-up, and what it may turn out to be.
+
+use eframe::egui::{Align2, FontId, Grid, RichText, Sense, Stroke, Ui, pos2, vec2};
+
+use super::amount;
+use crate::app::context::WindowContext;
+use crate::app::widgets::remark;
+use crate::assess::RepairOption;
+use crate::measure::Money;
+use crate::words::{Arg, Say as _, say};
+
+/// How many drivers of the cost are shown.
+const DRIVERS: usize = 6;
+
+/// The build-up, line by line.
+pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (prices, price, words) = (&context.job.plan.prices, &option.price, context.words);
+    Grid::new("price").num_columns(3).striped(true).show(ui, |ui| {
+        let mut row = |name: &str, basis: &str, total: Money| {
+            ui.label(name);
+            ui.label(RichText::new(basis).small().color(context.palette.soft));
+            amount(ui, context, total);
+            ui.end_row();
+        };
+        for line in &price.lines {
+            row(&line.line.say(words), &line.basis.say(words), line.amount);
+        }
+        let (low, high) = (price.spread.low, price.spread.high);
+        let range = say!(words, "price-total-range", low = low, high = high);
+        row(&words.text("price-total"), &range, price.total);
+        if price.deposit > Money::ZERO {
+            let share = say!(words, "price-deposit-share", share = prices.deposit);
+            row(&words.text("price-deposit"), &share, price.deposit);
+        }
+    });
+    let (markup, margin) = (prices.profit, price.margin);
+    remark(ui, context.palette, say!(words, "price-margin", markup = markup, margin = margin));
+}
+
+/// What labor and materials may turn out to cost, and what drives it.
+pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (words, cost) = (context.words, &option.cost);
+    distribution(ui, context, option);
+    let [mean, half, eight, nine] =
+        [cost.mean, cost.at(0.5), cost.at(0.8), cost.at(0.9)].map(Arg::RoughMoney);
+    let trials = context.assessment.catalog.trials;
+    remark(
+        ui,
+        context.palette,
+        say!(words, "price-spread", mean = mean, trials = trials, half = half, eight = eight, nine = nine),
+    );
+    remark(ui, context.palette, words.text("price-spread-common"));
+    let most = cost.drivers.first().map_or(1.0, |(_, swing)| swing.to_units());
+    for (driver, swing) in cost.drivers.iter().take(DRIVERS) {
+        let name = driver.say(words);
+        ui.horizontal(|ui| {
+            let (place, label) = ui.allocate_exact_size(vec2(190.0, 16.0), Sense::hover());
+            let painter = ui.painter().with_clip_rect(place);
+            let font = FontId::proportional(11.5);
+            painter.text(place.left_center(), Align2::LEFT_CENTER, &name, font, context.palette.ink);
+            label.on_hover_text(&name);
+            let (bar, _) = ui.allocate_exact_size(vec2(130.0, 12.0), Sense::hover());
+            let width = bar.width() * (swing.to_units() / most) as f32;
+            ui.painter().rect_filled(bar.with_max_x(bar.left() + width.max(2.0)), 2, context.palette.accent);
+            ui.label(RichText::new(words.figures().rough_money(*swing)).small());
+        });
+    }
+    remark(ui, context.palette, words.text("price-drivers"));
+}
+
+/// The share of trials in which the cost stays under an amount, as a rising line.
+fn distribution(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width().min(430.0), 92.0), Sense::hover());
+    let plot = rect.shrink2(vec2(34.0, 14.0)).translate(vec2(0.0, -4.0));
+    let costs = option.cost.percentiles();
+    let (Some(first), Some(last)) = (costs.first(), costs.last()) else { return };
+    let (low, high) = (first.to_units(), last.to_units().max(first.to_units() + 0.01));
+    let x = |cost: Money| plot.left() + plot.width() * ((cost.to_units() - low) / (high - low)) as f32;
+    let y = |share: f32| plot.bottom() - plot.height() * share;
+    let (painter, figures) = (ui.painter(), context.words.figures());
+    let (font, soft) = (FontId::proportional(10.5), context.palette.soft);
+    for share in [0.1, 0.5, 0.9_f32] {
+        painter.hline(plot.x_range(), y(share), Stroke::new(0.5, context.palette.line));
+        let label = figures.percent(f64::from(100.0 * share), 0);
+        painter.text(pos2(plot.left() - 4.0, y(share)), Align2::RIGHT_CENTER, label, font.clone(), soft);
+    }
+    let line: Vec<_> =
+        costs.iter().enumerate().map(|(at, cost)| pos2(x(*cost), y(at as f32 / 100.0))).collect();
+    painter.line(line, Stroke::new(1.8, context.palette.accent));
+    for share in [0.1, 0.5, 0.9] {
+        let cost = option.cost.at(share);
+        let text = figures.rough_money(cost);
+        painter.vline(x(cost), plot.y_range(), Stroke::new(0.5, context.palette.line));
+        painter.text(pos2(x(cost), plot.bottom() + 2.0), Align2::CENTER_TOP, text, font.clone(), soft);
+    }
+}

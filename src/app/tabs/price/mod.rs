@@ -1,0 +1,79 @@
+//! The Price room: days, crew, tasks and materials; beside them the money.
+
+mod build_up;
+mod crew;
+mod days;
+mod materials;
+mod payers;
+mod tasks;
+
+use eframe::egui::{Align, CollapsingHeader, Layout, RichText, Ui, vec2};
+
+use super::options::planned;
+use crate::app::context::WindowContext;
+use crate::app::widgets::{heading, remark};
+use crate::measure::{Money, parse_money};
+use crate::words::{Say as _, Words, say};
+
+/// The main pane of the price: days, crew, tasks, materials.
+pub(super) fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
+    let Some(option) = planned(context) else {
+        remark(ui, context.palette, words.text("options-none"));
+        return;
+    };
+    let schedule = &option.schedule;
+    let (crew, calendar) = (schedule.crew_days, schedule.calendar_days);
+    let title = say!(words, "price-days-heading", crew = crew, calendar = calendar);
+    section(ui, "days", &title, |ui| days::days(ui, context, option));
+    section(ui, "crew", &words.text("price-crew-heading"), |ui| crew::crew(ui, context));
+    let title = say!(words, "price-tasks-heading", hours = option.hours);
+    section(ui, "tasks", &title, |ui| tasks::tasks(ui, context, option));
+    let title = words.text("price-materials-heading");
+    section(ui, "materials", &title, |ui| materials::materials(ui, context, option));
+}
+
+/// The pane of the money: price, spread, who pays, rates.
+pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let Some(option) = planned(context) else { return };
+    let words = context.words;
+    heading(ui, &say!(words, "price-heading", total = option.price.total));
+    build_up::price(ui, context, option);
+    section(ui, "spread", &words.text("price-spread-heading"), |ui| build_up::spread(ui, context, option));
+    section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, option));
+    section(ui, "rates", &words.text("price-rates-heading"), |ui| crew::money(ui, context));
+}
+
+/// A part of the tab that folds away. Its title may carry figures that change; the fold goes by `id`.
+fn section(ui: &mut Ui, id: &str, title: &str, show: impl FnOnce(&mut Ui)) {
+    CollapsingHeader::new(title).id_salt(id).default_open(true).show(ui, show);
+}
+
+/// The heads of a table's columns.
+fn columns(ui: &mut Ui, context: &WindowContext<'_>, messages: &[&str]) {
+    for message in messages {
+        let text = match *message {
+            "" => String::new().into(),
+            message => context.words.text(message),
+        };
+        ui.label(RichText::new(text).small().color(context.palette.soft));
+    }
+    ui.end_row();
+}
+
+/// An amount of money, so that cents stand under cents.
+fn amount(ui: &mut Ui, context: &WindowContext<'_>, amount: Money) {
+    let layout = Layout::right_to_left(Align::Center);
+    ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| {
+        ui.label(context.words.figures().money(amount));
+    });
+}
+
+/// Reads an amount that is not negative.
+pub(super) fn read_money(text: &str, words: &Words) -> Result<Money, String> {
+    let amount = parse_money(text).map_err(|error| error.say(words))?;
+    if amount < Money::ZERO {
+        return Err(say!(words, "entry-negative-amount", text = &text.trim().to_owned()));
+    }
+    Ok(amount)
+}

@@ -1,0 +1,107 @@
+//! Tasks with their rates, and the section that was timed.
+
+use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
+
+use super::columns;
+use crate::app::context::WindowContext;
+use crate::app::widgets::{remark, term};
+use crate::assess::{EntryPlace, RepairOption};
+use crate::job::fields::{self, At};
+use crate::measure::{Minutes, Quantity};
+use crate::repair::{TaskHours, Trial};
+use crate::words::{Say as _, say, work};
+
+pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
+    let words = context.words;
+    timed_section(ui, context);
+    if let Some(timed) = context.assessment.timed_work(option) {
+        remark(ui, context.palette, timed.say(words));
+        remark(ui, context.palette, timed.task.basis.say(words));
+    }
+    Grid::new("tasks").num_columns(4).striped(true).show(ui, |ui| {
+        columns(
+            ui,
+            context,
+            &[
+                "price-tasks-column-task",
+                "price-tasks-column-batches",
+                "price-tasks-column-minutes",
+                "price-tasks-column-hours",
+            ],
+        );
+        for (index, task) in option.tasks.iter().enumerate() {
+            row(ui, context, index, task);
+            ui.end_row();
+        }
+    });
+    context.field_problems(ui, &fields::OWN_MINUTES, At::ONCE);
+    remark(ui, context.palette, words.text("price-tasks-remark"));
+}
+
+/// A task with its batches, minutes and hours.
+fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHours) {
+    let (words, figures) = (context.words, context.words.figures());
+    ui.push_id(index, |ui| {
+        ui.set_max_width(190.0);
+        let name = Label::new(RichText::new(&task.name).small()).wrap();
+        ui.add(name).on_hover_text(work::batch(task, words) + " " + &task.basis.say(words));
+    });
+    ui.label(figures.number(task.batches, 1));
+    let name = say!(words, "price-task-minutes", task = &task.name);
+    let likely = Quantity::Minutes(Minutes::of(task.minutes.likely));
+    let typed = ui.push_id(("minutes", index), |ui| {
+        context.listed_figure(ui, &fields::OWN_MINUTES, Some(likely), &name)
+    });
+    if let Some(typed) = typed.inner {
+        let (id, rate) = (task.id.clone(), task.minutes);
+        let likely = match typed {
+            Some(Quantity::Minutes(minutes)) => Some(minutes),
+            _ => None,
+        };
+        context.edit("field-own-minutes", move |job| job.plan.set_own_minutes(&id, rate, likely));
+    }
+    ui.label(figures.number(task.hours.mean.to_h(), 1));
+}
+
+/// One section, scraped against the clock.
+fn timed_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (job, words) = (context.job, context.words);
+    let label = fields::TIMED_SECTION.label(words);
+    context.scroll_if_requested(ui, EntryPlace::TimedSection);
+    ui.horizontal(|ui| {
+        term(ui, &label, &fields::TIMED_SECTION.hint(words).unwrap_or_default());
+        let shown = job.plan.trial.as_ref().map(|timed| format!("{} {}", timed.surface, timed.section));
+        let shown = shown.unwrap_or_else(|| words.text("price-timed-none").into_owned());
+        let combo = ComboBox::from_id_salt("timed section").selected_text(shown).width(130.0);
+        let response = combo.show_ui(ui, |ui| section_choice(ui, context));
+        response.response.accessible_name(&label);
+        if job.plan.trial.is_some() {
+            let label = fields::TIMED_MINUTES.label(words);
+            context.figure(ui, &fields::TIMED_MINUTES, At::ONCE, &label);
+            term(ui, &label, &fields::TIMED_MINUTES.hint(words).unwrap_or_default());
+        }
+    });
+    for field in [&fields::TIMED_SECTION, &fields::TIMED_MINUTES] {
+        context.field_problems(ui, field, At::ONCE);
+    }
+}
+
+/// The sections of all surfaces, to choose the timed one from.
+fn section_choice(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let job = context.job;
+    let now = job.plan.trial.as_ref();
+    if ui.selectable_label(now.is_none(), context.words.text("price-timed-none")).clicked() {
+        context.edit("field-timed-section", |job| job.plan.trial = None);
+    }
+    for surface in &job.surfaces {
+        for section in &surface.sections {
+            let on = now.is_some_and(|timed| timed.surface == surface.name && timed.section == section.name);
+            if ui.selectable_label(on, format!("{} {}", surface.name, section.name)).clicked() {
+                let (surface, section) = (surface.name.clone(), section.name.clone());
+                let minutes = now.and_then(|timed| timed.minutes);
+                let timed = Trial { surface, section, minutes };
+                context.edit("field-timed-section", move |job| job.plan.trial = Some(timed));
+            }
+        }
+    }
+}

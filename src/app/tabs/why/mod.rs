@@ -1,0 +1,47 @@
+//! The Why room: what opened the joints, with its odds, and section by section.
+
+mod odds;
+mod section;
+
+use eframe::egui::{Grid, Label, RichText, Ui};
+
+use crate::app::context::WindowContext;
+use crate::app::widgets::{heading, remark};
+use crate::words::{self, Arg, say};
+
+pub(super) fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (assessment, words) = (context.assessment, context.words);
+    let measured = assessment.sections.iter().any(|state| state.gaps.measured > 0);
+    if !measured {
+        remark(ui, context.palette, words.text("why-nothing-measured"));
+        return;
+    }
+    heading(ui, &words.text("why-heading"));
+    ui.add(Label::new(words::answer::cause(assessment, words)).wrap());
+    remark(ui, context.palette, words.text("why-method"));
+    if let Some(causes) = &assessment.causes {
+        odds::odds(ui, context, causes);
+    }
+    odds::all_joints(ui, context);
+    for state in &assessment.sections {
+        section::section(ui, context, state);
+    }
+    super::install::before_install(ui, context);
+    marks(ui, context);
+}
+
+/// How wet the stamps on lumber allow it to be.
+fn marks(ui: &mut Ui, context: &WindowContext<'_>) {
+    let words = context.words;
+    heading(ui, &words.text("why-marks"));
+    Grid::new("marks").num_columns(3).show(ui, |ui| {
+        for mark in &context.assessment.catalog.marks {
+            ui.label(RichText::new(&mark.name).strong());
+            ui.label(say!(words, "why-mark-most", most = mark.most));
+            let kind = Arg::Id(mark.kind.key());
+            let source = say!(words, "why-mark-source", source = &mark.source, kind = kind);
+            ui.add(Label::new(RichText::new(source).small().color(context.palette.soft)).wrap());
+            ui.end_row();
+        }
+    });
+}

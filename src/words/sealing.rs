@@ -1,0 +1,77 @@
+//! Sealing: the best weeks, what beads are asked, how many tear.
+
+use super::answer::days;
+use super::{Arg, Words, say};
+use crate::assess::{Assessment, JointState, SealingOutlook};
+use crate::job::Catalog;
+use crate::measure::{Length, Percent};
+
+/// The best weeks and what a bead is then asked, a sentence each.
+pub fn outlook(outlook: &SealingOutlook, words: &Words) -> Vec<String> {
+    let (when, from, to) = days(outlook.best);
+    let best = say!(words, "sealing-best", when = Arg::Id(when), from = from, to = to, holds = outlook.holds);
+    let mut sentences = vec![best, say!(words, "sealing-planned", day = outlook.planned)];
+    sentences.extend(outlook.typical.map(|asked| {
+        let (stretch, squeeze) = (whole(asked.stretch), whole(asked.squeeze));
+        say!(words, "sealing-typical", stretch = stretch, squeeze = squeeze)
+    }));
+    if outlook.never > Length::ZERO {
+        sentences.push(say!(words, "sealing-never", run = Arg::Run(outlook.never)));
+    }
+    sentences
+}
+
+/// What a joint asks of a bead, and the lowest class of the catalog that takes it; `None` where nothing
+/// is known of the joint.
+pub fn joint(label: &str, state: &JointState, catalog: &Catalog, words: &Words) -> Option<String> {
+    let asked = state.demand?;
+    let (joint, stretch, squeeze) = (Arg::Name(label), whole(asked.stretch), whole(asked.squeeze));
+    let shear = whole(asked.shear);
+    Some(match state.smallest_class.and_then(|at| catalog.sealants.get(at)) {
+        Some(sealant) => say!(
+            words,
+            "sealing-joint",
+            joint = joint,
+            stretch = stretch,
+            squeeze = squeeze,
+            shear = shear,
+            sealant = &sealant.name
+        ),
+        None => say!(
+            words,
+            "sealing-joint-none",
+            joint = joint,
+            stretch = stretch,
+            squeeze = squeeze,
+            shear = shear
+        ),
+    })
+}
+
+/// How many sealed joints of each section are expected to tear, a sentence each.
+pub fn rows(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let rows = assessment.sections.iter().zip(&assessment.rows);
+    let sentence = |(state, row): (&crate::assess::SectionState, &Option<crate::assess::RowForecast>)| {
+        let row = (*row)?;
+        let section = assessment.job.surfaces.get(state.surface)?.sections.get(state.section)?;
+        let torn = row.expected_torn().round();
+        let (section, shown) = (&section.name, Arg::Number(torn, 0));
+        Some(match torn < 1.0 {
+            true => say!(words, "sealing-row", section = section, torn = shown, joints = row.joints),
+            false => say!(
+                words,
+                "sealing-row-widest",
+                section = section,
+                torn = shown,
+                joints = row.joints,
+                widest = row.widest
+            ),
+        })
+    };
+    rows.filter_map(sentence).collect()
+}
+
+/// In whole per cents.
+fn whole(share: Percent) -> Percent {
+    Percent::pct(share.to_pct().round())
+}
