@@ -42,7 +42,13 @@ impl Previews {
     }
 
     /// Asks for a paper, unless it is the one asked for last.
-    pub fn want(&mut self, paper: Paper, assessment: &Arc<Assessment>, templates: &Templates, words: &PaperWords) {
+    pub fn want(
+        &mut self,
+        paper: Paper,
+        assessment: &Arc<Assessment>,
+        templates: &Templates,
+        words: &PaperWords,
+    ) {
         if !self.is_asked(paper, assessment) {
             self.asked = Some((paper, Arc::clone(assessment)));
             self.worker.ask((paper, Arc::clone(assessment), templates.clone(), words.clone()));
