@@ -2,10 +2,12 @@
 //!
 //! [`psychrometrics`] holds the relations. [`IndoorAir`] is what the user says of the room and
 //! [`IndoorYear`] turns it into 365 days of indoor temperature and humidity; [`read_weather`] reads
-//! the hours outdoors from a weather file, [`read_logger`] the room's own readings.
+//! the hours outdoors from a weather file, [`read_logger`] the room's own readings. [`places`] knows the
+//! climate of every town.
 
 mod file_text;
 mod logger;
+pub mod places;
 pub mod psychrometrics;
 mod weather;
 mod year;

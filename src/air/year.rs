@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::places::{MonthOutdoors, PlaceClimate, Site};
 use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapor_pressure};
 use super::{Air, DAYS, LoggedAir, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
@@ -10,6 +11,11 @@ use crate::wood::{Kind, equilibrium_humidity};
 /// Scatter from year to year of a season's outdoor vapour pressure, as a fraction: a season's dew
 /// point differs by about 1.2 °C, which is 8 %. Assumption.
 const OUTDOOR_SD: f64 = 0.08;
+
+/// What part of the scatter of single months is left in a season's mean: that of three months whose
+/// neighbors go together by 0.3, √(3 + 4·0.3 + 2·0.3²)/3. Boards follow the season, not the month.
+/// Assumption.
+const SEASON_OF_MONTH: f64 = 0.7;
 
 /// How well the house's moisture load is known, g/m³. Assumption.
 const LOAD_SD: f64 = 0.6;
@@ -97,6 +103,13 @@ pub enum IndoorAir {
         /// What the house does to the air.
         house: HouseModel,
     },
+    /// Worked out from the climate of any place and the house.
+    FromPlace {
+        /// The place.
+        site: Site,
+        /// What the house does to the air.
+        house: HouseModel,
+    },
     /// Worked out from an hourly weather file and the house.
     FromWeather {
         /// The year outdoors.
@@ -107,11 +120,29 @@ pub enum IndoorAir {
 }
 
 impl IndoorAir {
+    /// The place whose climate it is, if it is named so.
+    pub const fn site(&self) -> Option<&Site> {
+        match self {
+            Self::FromPlace { site, .. } => Some(site),
+            _ => None,
+        }
+    }
+
+    /// The same, to change.
+    pub const fn site_mut(&mut self) -> Option<&mut Site> {
+        match self {
+            Self::FromPlace { site, .. } => Some(site),
+            _ => None,
+        }
+    }
+
     /// The house, where one is reckoned with.
     pub const fn house(&self) -> Option<&HouseModel> {
         match self {
             Self::Monthly(_) => None,
-            Self::FromClimate { house, .. } | Self::FromWeather { house, .. } => Some(house),
+            Self::FromClimate { house, .. }
+            | Self::FromPlace { house, .. }
+            | Self::FromWeather { house, .. } => Some(house),
         }
     }
 
@@ -119,7 +150,9 @@ impl IndoorAir {
     pub const fn house_mut(&mut self) -> Option<&mut HouseModel> {
         match self {
             Self::Monthly(_) => None,
-            Self::FromClimate { house, .. } | Self::FromWeather { house, .. } => Some(house),
+            Self::FromClimate { house, .. }
+            | Self::FromPlace { house, .. }
+            | Self::FromWeather { house, .. } => Some(house),
         }
     }
 }
@@ -135,13 +168,14 @@ impl Default for IndoorAir {
 pub struct IndoorYear {
     /// The days as expected.
     pub days: Vec<Air>,
-    /// The same days in a year that is damper by one standard deviation.
+    /// The same days in a year that is wet_year by one standard deviation.
     pub wet_year: Vec<Air>,
 }
 
 impl IndoorYear {
     /// Works out the year from what the user said, with days that a logger saw in their place.
-    /// `None` if it names a station that is not in `stations`.
+    /// `None` if it names a station that is not in `stations`, or the program's own table of stations
+    /// is damaged.
     pub fn new(air: &IndoorAir, logged: Option<&LoggedAir>, stations: &[Station]) -> Option<Self> {
         let mut year = match air {
             IndoorAir::Monthly(months) => {
@@ -161,6 +195,7 @@ impl IndoorYear {
                 };
                 Self { days: indoors(0.0), wet_year: indoors(1.0) }
             }
+            IndoorAir::FromPlace { site, house } => Self::of_climate(&site.climate().ok()?, house),
             IndoorAir::FromWeather { weather, house } => {
                 let indoors = |wet_year: f64| {
                     let hours = weather.hours().chunks(24);
@@ -173,6 +208,12 @@ impl IndoorYear {
             year.take_over(logged);
         }
         Some(year)
+    }
+
+    /// The year in a house in this climate. The vapor pressure outdoors is used as it is.
+    pub fn of_climate(climate: &PlaceClimate, house: &HouseModel) -> Self {
+        let indoors = |wet_year| daily(&climate.months.map(|month| house.indoors_in_month(&month, wet_year)));
+        Self { days: indoors(0.0), wet_year: indoors(1.0) }
     }
 
     /// Puts a logger's days in place of the model's, and shifts the model's other days by what the
@@ -254,22 +295,36 @@ fn closed_windows(outside: Temperature) -> f64 {
 }
 
 impl HouseModel {
-    /// Indoor air when it is `outside` outdoors, in a year that is damper by `wet_year` standard
+    /// Indoor air when it is `outside` outdoors, in a year that is wet_year by `wet_year` standard
     /// deviations.
     ///
     /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus
     /// what living adds, less and less of it as windows are opened, or the class's humidity; held below the cooling's limit and above the
     /// humidifier's.
     pub fn indoors(&self, outside: Air, wet_year: f64) -> Air {
-        let inside = outside.temperature.max(self.heat_to).min(self.cool_to.max(self.heat_to));
-        let saturated = saturation_pressure(inside);
         let outdoors = vapor_pressure(outside.temperature, outside.humidity);
+        self.indoors_by_vapor(outside.temperature, outdoors, OUTDOOR_SD * outdoors, wet_year)
+    }
+
+    /// Indoor air in a month of a place's climate, likewise. The month's vapor pressure goes in as it
+    /// is; its scatter from year to year is the stations' where they have it.
+    fn indoors_in_month(&self, month: &MonthOutdoors, wet_year: f64) -> Air {
+        let outdoors = month.vapor_pressure;
+        let sd = month.vapor_pressure_sd.map_or(OUTDOOR_SD * outdoors, |sd| SEASON_OF_MONTH * sd);
+        self.indoors_by_vapor(month.temperature, outdoors, sd, wet_year)
+    }
+
+    /// Indoor air by the temperature outdoors and the vapor pressure there, in pascals, which differs
+    /// from year to year by `sd`.
+    fn indoors_by_vapor(&self, outside: Temperature, outdoors: f64, sd: f64, wet_year: f64) -> Air {
+        let inside = outside.max(self.heat_to).min(self.cool_to.max(self.heat_to));
+        let saturated = saturation_pressure(inside);
         let load = pressure_of_load(1.0, inside);
         let mut pressure = match self.class {
-            Some(class) => class.humidity(outside.temperature).to_fraction() * saturated,
-            None => outdoors + self.moisture_load * closed_windows(outside.temperature) * load,
+            Some(class) => class.humidity(outside).to_fraction() * saturated,
+            None => outdoors + self.moisture_load * closed_windows(outside) * load,
         };
-        pressure = (pressure + wet_year * (OUTDOOR_SD * outdoors).hypot(LOAD_SD * load)).max(0.0);
+        pressure = (pressure + wet_year * sd.hypot(LOAD_SD * load)).max(0.0);
         if let Some(limit) = self.dehumidified_to {
             pressure = pressure.min(limit.to_fraction() * saturated);
         }

@@ -77,7 +77,8 @@ fn link(context: &WindowContext<'_>, text: &str) -> Link {
 /// Turns to the tab, and to the joint, where something is entered.
 fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
     let tab = match missing.place() {
-        EntryPlace::TimedSection | EntryPlace::Options => Tab::Options,
+        EntryPlace::TimedSection => Tab::Price,
+        EntryPlace::Options => Tab::Options,
         _ => Tab::Measure,
     };
     context.push(Command::Tab(tab));

@@ -4,7 +4,7 @@ use super::view::Tab;
 use crate::job::fields::Field;
 
 /// The tab of every part of a job's file, by where its path begins; the longest that fits counts.
-const PARTS: [(&str, Tab); 19] = [
+const PARTS: [(&str, Tab); 27] = [
     ("title", Tab::Measure),
     ("owner", Tab::Measure),
     ("address", Tab::Measure),
@@ -18,7 +18,16 @@ const PARTS: [(&str, Tab); 19] = [
     ("survey", Tab::Measure),
     ("air", Tab::Measure),
     ("logged", Tab::Measure),
-    ("plan", Tab::Options),
+    ("plan", Tab::Price),
+    // What is chosen with the option and its bead.
+    ("plan.chosen", Tab::Options),
+    ("plan.sealant", Tab::Options),
+    ("plan.scope", Tab::Options),
+    ("plan.open_from", Tab::Options),
+    ("plan.narrowest", Tab::Options),
+    ("plan.seal_on", Tab::Options),
+    ("plan.bead", Tab::Options),
+    ("plan.two_visits", Tab::Options),
     // What new boards should be when they arrive is worked out beside the cause.
     ("plan.delivered_at", Tab::Why),
     ("wording", Tab::Papers),
@@ -54,6 +63,8 @@ mod tests {
             assert!(FIELDS.iter().any(|field| part_of(field) == Some(part)), "{} has no field", part.0);
         }
         assert_eq!(tab_of(&fields::DELIVERED_AT), Tab::Why);
+        assert_eq!(tab_of(&fields::V_FILL), Tab::Options);
+        assert_eq!(tab_of(&fields::WAGE), Tab::Price);
         assert_eq!(tab_of(&fields::LATER_GAP), Tab::FollowUp);
     }
 }

@@ -8,6 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use super::air_import::{AirRemark, LoggerImport};
 use super::languages::LanguageTags;
+use crate::air::places::Place;
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
 use crate::surface::{NewSurface, Point};
@@ -170,6 +171,15 @@ pub struct Canvas {
     pub area: Option<Rect>,
 }
 
+/// Places to choose from.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlaceChoices {
+    /// What is said of them.
+    pub lead: String,
+    /// The places, the likeliest first.
+    pub places: Vec<Place>,
+}
+
 /// What is being prepared and not yet part of the job.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Drafts {
@@ -177,6 +187,8 @@ pub struct Drafts {
     pub surface: NewSurface,
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
+    /// Places that may be meant by what was typed.
+    pub places: Option<PlaceChoices>,
     /// What was odd about the weather or logger's file that was read last.
     pub air_remarks: Vec<AirRemark>,
     /// Prices that are offered in place of the job's, with where they are from.

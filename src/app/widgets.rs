@@ -3,6 +3,7 @@
 use eframe::egui::{ComboBox, Label, RichText, TextEdit, Ui};
 
 use super::theme::Palette;
+use crate::words::Words;
 
 /// Width of a drop-down list, and the most height it opens to, in points.
 const CHOICE_WIDTH: f32 = 200.0;
@@ -17,6 +18,19 @@ pub(super) fn heading(ui: &mut Ui, text: &str) {
 /// Lesser text that wraps.
 pub(super) fn remark(ui: &mut Ui, palette: &Palette, text: impl Into<String>) {
     ui.add(Label::new(RichText::new(text).small().color(palette.soft)).wrap());
+}
+
+/// The heads of a table's columns by their messages, with their hints on hover; a column without a
+/// message has no head.
+pub(super) fn columns(ui: &mut Ui, palette: &Palette, words: &Words, messages: &[&str]) {
+    for message in messages {
+        let title = if message.is_empty() { "".into() } else { words.text(message) };
+        let label = ui.label(RichText::new(title).small().color(palette.soft));
+        if let Some(hint) = words.optional(&format!("{message}.hint")) {
+            label.on_hover_text(hint);
+        }
+    }
+    ui.end_row();
 }
 
 /// A label with an explanation on hover, in the first column of a form.

@@ -17,6 +17,7 @@ mod options;
 mod risk;
 mod rows;
 mod sealing;
+mod sealing_outlook;
 mod section_outlook;
 mod sections;
 mod verdict;
@@ -32,7 +33,8 @@ pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
-pub use sealing::{GUIDED_JOINT, RatedSealant, SealingOutlook};
+pub use sealing::RatedSealant;
+pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
 pub use section_outlook::{Closing, DryingLeft};
 pub use sections::{
     BeforeInstall, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age, visit_day,

@@ -1,53 +1,15 @@
 //! When to seal: the best weeks for the plan's sealant, and a sealant that would hold where that one
 //! does not.
 
-use jiff::civil::Date;
-
-use super::Assessment;
-use super::answer::{SealTime, date_after};
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::job::{Catalog, Job};
-use crate::joint::{Demand, HORIZON, SealedJoint, Season, season};
-use crate::measure::{Length, Percent};
+use crate::joint::{HORIZON, SealedJoint, Season, season};
+use crate::measure::Percent;
 use crate::surface::SurfaceLayout;
 
 /// With less than this share of the joint length within its class, a bead does not do.
 pub(super) const ENOUGH_HOLDS: f64 = 0.9;
-
-/// The narrowest joint that guides to sealing speak of (ASTM C1193, from memory): 1/4 in.
-pub const GUIDED_JOINT: Length = Length::inches(0.25);
-
-/// What there is to say of sealing with the plan's sealant.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SealingOutlook {
-    /// The best weeks.
-    pub best: SealTime,
-    /// The share of the joint length on which the bead then stays within its class, in whole per cents
-    /// down.
-    pub holds: Percent,
-    /// What half of the sealed length is then asked at most; `None` if nothing can be sealed.
-    pub typical: Option<Demand>,
-    /// Length of joint that is too narrow to seal in any week.
-    pub never: Length,
-    /// The day of sealing that quantities and prices are worked out for.
-    pub planned: Date,
-}
-
-impl Assessment {
-    /// What there is to say of sealing; `None` where there is nothing to seal.
-    pub fn sealing_outlook(&self) -> Option<SealingOutlook> {
-        let season = self.season.as_ref()?;
-        let week = season.best_week();
-        Some(SealingOutlook {
-            best: SealTime::best(&self.job, season),
-            holds: Percent::pct((season.share(week) * 100.0).floor()),
-            typical: week.typical,
-            never: season.never,
-            planned: date_after(&self.job, self.seal_day),
-        })
-    }
-}
 
 /// A sealant that would hold, by its index in the catalog.
 #[derive(Debug, Clone, Copy, PartialEq)]

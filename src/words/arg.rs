@@ -19,6 +19,8 @@ pub enum Arg<'a> {
     Length(Length),
     /// A total of lengths, in feet or meters.
     Run(Length),
+    /// A distance over land, in miles or kilometers.
+    Far(Length),
     /// An area.
     Area(Area),
     /// An area of the size of a joint.
@@ -67,6 +69,7 @@ impl<'a> Arg<'a> {
             Self::Number(value, decimals) => figures.number(*value, *decimals),
             Self::Length(length) => figures.length(*length),
             Self::Run(length) => figures.run(*length),
+            Self::Far(length) => figures.far(*length),
             Self::Area(area) => figures.area(*area),
             Self::SmallArea(area) => figures.small_area(*area),
             Self::Volume(volume) => figures.volume(*volume),

@@ -118,6 +118,14 @@ impl Figures {
         }
     }
 
+    /// A distance over land in whole miles or kilometers.
+    pub fn far(&self, length: Length) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-miles", self.number(length.to_feet() / 5280.0, 0)),
+            Units::Millimeters => self.with_unit("unit-kilometers", self.number(length.to_m() / 1000.0, 0)),
+        }
+    }
+
     /// Whole square feet, or square meters to the tenth.
     pub fn area(&self, area: Area) -> String {
         match self.units {

@@ -25,6 +25,7 @@ mod language;
 mod letter;
 pub mod options;
 mod outlines;
+pub mod places;
 mod price;
 mod problems;
 pub mod sealing;

@@ -5,6 +5,7 @@
 mod amounts;
 mod by_hand;
 mod checked;
+mod climate;
 mod computed;
 mod cutting;
 mod drying;

@@ -37,7 +37,7 @@ fn all_of_a_surface_is_shown_again() {
 #[test]
 fn the_demo_opens_from_the_menu_and_asks_about_what_is_unsaved() {
     let mut window = window(Job::default());
-    enter(&mut window, "Title", "Something else");
+    enter(&mut window, "Job name", "Something else");
     click(&mut window, "File");
     click(&mut window, "Open the demo");
     click(&mut window, "Cancel");
@@ -141,13 +141,13 @@ fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);
     window.get_by_role_and_label(field().0, field().1).type_text("We put them up too wet.");
     window.run();
-    click(&mut window, "Cause");
+    click(&mut window, "Why");
     let own = &window.state().job().wording;
     assert_eq!((own.len(), own[0].text.as_str()), (1, "We put them up too wet."));
     assert!(own[0].draft.contains("Wood gives off"));
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_none());
-    click(&mut window, "Survey");
+    click(&mut window, "Measure");
     enter(&mut window, "Face width", "4-1/8 in");
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_some());

@@ -43,17 +43,17 @@ fn from_nothing_to_a_priced_letter() {
         window.state().job().survey.gaps.iter().map(|gap| gap.joint.clone()).collect();
     assert_eq!(joints.len(), 5, "every gap went to a joint of its own");
 
-    click(&mut window, "Add moisture reading");
-    enter(&mut window, "Moisture reading 1", "9,5");
-    enter(&mut window, "Title", "Stair ceiling");
+    click(&mut window, "Add meter reading");
+    enter(&mut window, "Meter reading 1", "9,5");
+    enter(&mut window, "Job name", "Stair ceiling");
     enter(&mut window, "Homeowner", "A. Nowhere");
-    enter(&mut window, "Boards went up", "2025-06-01");
+    enter(&mut window, "Boards installed", "2025-06-01");
     assert!(window.state().assessment().answer.is_complete());
 
-    click(&mut window, "Repair");
-    enter(&mut window, "Contractor's share", "50");
+    click(&mut window, "Price");
+    enter(&mut window, "Contractor pays", "50");
     choose(&mut window, "Timed section", "Ceiling A");
-    enter(&mut window, "Minutes it took", "40");
+    enter(&mut window, "Timed minutes", "40");
     let found = window.state().assessment();
     let option = found.chosen().unwrap();
     assert!(option.price.total.to_cents() > 10_000);
@@ -78,12 +78,12 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
     enter(&mut window, "Face width", "6-1/8");
-    enter(&mut window, "Title", "Another");
+    enter(&mut window, "Job name", "Another");
     click(&mut window, "mm");
     assert_eq!(window.state().job().units, Units::Millimeters);
     assert_eq!(window.state().job().surfaces[0].sections[1].board.face_width, Length::inches(6.125));
     click(&mut window, "Undo: Units");
-    click(&mut window, "Undo: Title");
+    click(&mut window, "Undo: Job name");
     assert_eq!(window.state().job().title, before.title);
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
@@ -94,10 +94,10 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
 }
 
 #[test]
-fn tabbing_through_every_leaf_changes_nothing() {
+fn tabbing_through_every_tab_changes_nothing() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
-    for tab in ["Survey", "Cause", "Repair", "Papers", "Afterwards", "Shelf"] {
+    for tab in ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"] {
         click(&mut window, tab);
         for _ in 0..140 {
             window.key_press(Key::Tab);
@@ -148,9 +148,9 @@ fn a_bad_gap_stays_at_its_joint() {
 }
 
 #[test]
-fn another_way_is_chosen_from_the_list_and_the_answer_follows() {
+fn another_option_is_chosen_from_the_list_and_the_answer_follows() {
     let mut window = window(demo_job());
-    click(&mut window, "Repair");
+    click(&mut window, "Options");
     click(&mut window, "Replace with boards dried to the room");
     assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
     assert!(matches!(window.state().assessment().answer.verdict, Verdict::Replace { .. }));
@@ -159,7 +159,7 @@ fn another_way_is_chosen_from_the_list_and_the_answer_follows() {
 #[test]
 fn unsaved_changes_are_asked_about_before_closing_and_before_a_new_job() {
     let mut window = window(demo_job());
-    enter(&mut window, "Title", "Changed");
+    enter(&mut window, "Job name", "Changed");
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
     window.get_by_label("Keep the changes?");
@@ -195,7 +195,7 @@ fn a_broken_file_opens_with_what_was_read_and_is_not_saved_over() {
     enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
     assert_eq!(window.state().job().surfaces.len(), 2);
     window.get_by_label_contains("could not be read");
-    enter(&mut window, "Title", "Mended");
+    enter(&mut window, "Job name", "Mended");
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
     window.get_by_label("Save the job");
@@ -211,9 +211,9 @@ fn what_is_being_typed_is_saved_too() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
     enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
-    window.get_by_role_and_label(Role::TextInput, "Title").focus();
+    window.get_by_role_and_label(Role::TextInput, "Job name").focus();
     window.run();
-    window.get_by_role_and_label(Role::TextInput, "Title").type_text("Typed just now");
+    window.get_by_role_and_label(Role::TextInput, "Job name").type_text("Typed just now");
     window.run();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
@@ -225,7 +225,7 @@ fn saving_goes_on_with_what_it_stood_in_the_way_of() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("first.ron");
     let mut window = window(demo_job());
-    enter(&mut window, "Title", "First");
+    enter(&mut window, "Job name", "First");
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
     window.get_all_by_role_and_label(Role::Button, "Save").last().unwrap().click();
@@ -243,13 +243,13 @@ fn saving_goes_on_with_what_it_stood_in_the_way_of() {
 #[test]
 fn nothing_counts_before_it_is_typed() {
     let mut window = window(Job { plan: gapwright::repair::Plan::default(), ..demo_job() });
-    click(&mut window, "Add moisture reading");
+    click(&mut window, "Add meter reading");
     let before = window.state().assessment().sections.clone();
     let readings = window.state().job().survey.moistures.len();
     assert_eq!(window.state().job().survey.moistures[readings - 1].reading, None);
-    enter(&mut window, &format!("Moisture reading {readings}"), "30");
+    enter(&mut window, &format!("Meter reading {readings}"), "30");
     assert_ne!(window.state().assessment().sections, before);
-    click(&mut window, "Repair");
+    click(&mut window, "Price");
     choose(&mut window, "Timed section", "South slope A");
     let found = window.state().assessment();
     let option = found.chosen().unwrap();

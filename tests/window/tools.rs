@@ -132,11 +132,11 @@ fn every_command_is_found_by_its_name() {
     let mut window = window(demo_job());
     for (typed, label) in [
         ("go to shelf", "The figures of this job"),
-        ("go to afterwards", "Later visits"),
-        ("go to cause", "Why they opened"),
+        ("go to follow-up", "Later visits"),
+        ("go to why", "Why they opened"),
         ("go to papers", "Write PDFs…"),
-        ("go to repair", "The ways"),
-        ("go to survey", "Add moisture reading"),
+        ("go to options", "Repair options"),
+        ("go to measure", "Add meter reading"),
     ] {
         command(&mut window, typed);
         assert!(window.query_all_by_label(label).next().is_some(), "{typed}");
@@ -191,8 +191,8 @@ fn the_homeowner_sees_pages_and_prices_only_if_asked() {
 #[test]
 fn a_number_says_where_it_comes_from() {
     let mut window = window(demo_job());
-    click(&mut window, "Cause");
-    let asked = "Boards at install: where does this come from";
+    click(&mut window, "Why");
+    let asked = "Boards at install: where does this come from?";
     window.get_all_by_label(asked).next().unwrap().click();
     window.run();
     assert!(window.query_all_by_label_contains("ΔD = D · C").next().is_some());
@@ -203,7 +203,7 @@ fn a_number_says_where_it_comes_from() {
 #[test]
 fn the_price_on_the_screen_is_that_of_the_assessment() {
     let mut window = window(demo_job());
-    click(&mut window, "Repair");
+    click(&mut window, "Price");
     let price = window.state().assessment().chosen().unwrap().price.clone();
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
@@ -214,16 +214,16 @@ fn the_price_on_the_screen_is_that_of_the_assessment() {
 }
 
 #[test]
-fn a_line_of_the_price_is_shared_otherwise() {
+fn a_line_of_the_price_is_split_differently() {
     let mut window = window(demo_job());
-    click(&mut window, "Repair");
-    choose(&mut window, "Share a line otherwise", "Labour");
-    enter(&mut window, "Contractor's share of labour", "0");
-    enter(&mut window, "Supplier's share of labour", "100");
+    click(&mut window, "Price");
+    choose(&mut window, "Split a line differently", "Labor");
+    enter(&mut window, "Contractor’s share: Labor", "0");
+    enter(&mut window, "Supplier’s share: Labor", "100");
     let shares = window.state().job().plan.payers.of(PriceLine::Labor);
     assert!((shares.supplier.to_pct() - 100.0).abs() < 1e-9 && shares.contractor.to_pct() == 0.0);
-    enter(&mut window, "Supplier's share of labour", "130");
-    assert!(window.query_by_label_contains("is not between 0 and 100").is_some());
+    enter(&mut window, "Supplier’s share: Labor", "130");
+    assert!(window.query_by_label_contains("“130” is not between 0% and 100%").is_some());
 }
 
 #[test]
@@ -266,7 +266,7 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     click(&mut window, "Leave out: Scuff and dust");
     let own = window.state().job().price_book.clone().unwrap();
     assert_eq!(own.methods[0].name, "Quick reseal");
-    click(&mut window, "Repair");
+    click(&mut window, "Options");
     click(&mut window, "Quick reseal");
     assert_eq!(window.state().job().plan.chosen, MethodId::Own(1));
     let found = window.state().assessment();
@@ -277,18 +277,18 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
 #[test]
 fn hours_and_later_gaps_are_written_down() {
     let mut window = window(demo_job());
-    click(&mut window, "Afterwards");
-    enter(&mut window, "Hours taken: Scrape out the old sealant", "6,5");
+    click(&mut window, "Follow-up");
+    enter(&mut window, "Actual hours: Scrape out the old sealant", "6,5");
     let taken = window.state().job().done.hours.get("scrape").copied();
     assert_eq!(taken, Some(Hours::h(6.5)));
-    click(&mut window, "Add a visit");
-    enter(&mut window, "Day of visit 1", "2026-06-01");
+    click(&mut window, "Add visit");
+    enter(&mut window, "Date of visit 1", "2026-06-01");
     choose(&mut window, "Joint to measure again", "South slope A 2");
     assert_eq!(window.state().job().later[0].gaps[0].width, None);
     window.get_by_role_and_label(Role::TextInput, "Gap later: South slope A 2");
     enter(&mut window, "Gap later: South slope A 2", "3/32");
     assert_eq!(window.state().job().later[0].gaps[0].width, Some(Length::inches(3.0 / 32.0)));
-    assert!(window.query_by_label_contains("what was forecast, on average").is_some());
+    assert!(window.query_by_label_contains("inside the forecast range, on average").is_some());
 }
 
 #[test]
@@ -320,7 +320,7 @@ fn a_file_changed_by_someone_else_is_not_saved_over_unasked() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
     enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
-    enter(&mut window, "Title", "Mine");
+    enter(&mut window, "Job name", "Mine");
     let theirs = Job { title: "A much longer title by someone else".to_owned(), ..demo_job() };
     file::save(&theirs, &path).unwrap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);

@@ -108,8 +108,10 @@ field-room-date = Room reading date
 
 field-air-source = Room air from
     .hint = The local climate and the house, a weather file, or twelve months typed in
-field-place = Nearest place
-    .hint = The typical year outdoors of the nearest place in the catalog
+field-place = Town, ZIP or coordinates
+    .hint = The climate comes from the weather stations around it
+field-elevation = Elevation
+    .hint = Only if it is well above or below the towns around it. A bare number is feet where lengths are in inches
 field-weather-file = Weather file
     .hint = A year of hourly weather: EPW or TMY3
 field-heat-setpoint = Heat setpoint

@@ -31,3 +31,5 @@ unit-grains-per-cubic-foot = { $number } gr/cu ft
 unit-quarts = { $number } qt
 unit-cubic-feet = { $number } cu ft
 unit-cubic-meters = { $number } m³
+unit-miles = { $number } mi
+unit-kilometers = { $number } km

@@ -214,3 +214,6 @@ problem-pushes = In the humid season { $joints ->
        *[other] { $joints } measured joints close
     } and the boards push, most at { $most }, by { $push }.
     .fix = Expect tight joints there, perhaps crushed edges or popped nails, and leave them unsealed.
+
+problem-climate-unreadable = The climate of “{ $place }” can't be read: the program's own table is damaged.
+    .fix = Install the program again, or type twelve months. Until then, the room's year is not known.

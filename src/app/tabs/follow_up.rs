@@ -5,7 +5,7 @@ use eframe::egui::{CollapsingHeader, ComboBox, Grid, Label, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::icon::Icon;
-use crate::app::widgets::{heading, remark};
+use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
 use crate::job::fields::{self, At, Each};
 use crate::measure::{Percent, Quantity, date_text, parse_date};
@@ -44,13 +44,6 @@ fn done(ui: &mut Ui, context: &mut WindowContext<'_>) {
     remark(ui, context.palette, words.text("work-remark"));
 }
 
-fn columns(ui: &mut Ui, context: &WindowContext<'_>, messages: &[&str]) {
-    for message in messages {
-        ui.label(RichText::new(context.words.text(message)).small().color(context.palette.soft));
-    }
-    ui.end_row();
-}
-
 /// A name in the first column that wraps.
 fn small_name(ui: &mut Ui, name: &str, width: f32) {
     ui.scope(|ui| {
@@ -62,7 +55,7 @@ fn small_name(ui: &mut Ui, name: &str, width: f32) {
 fn hours(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     Grid::new("hours").num_columns(4).striped(true).show(ui, |ui| {
         let titles = ["work-column-task", "work-column-estimated-hours", "work-column-actual-hours"];
-        columns(ui, context, &titles);
+        columns(ui, context.palette, context.words, &titles);
         for task in context.assessment.task_outcomes(option) {
             task_hours(ui, context, task);
             ui.end_row();
@@ -100,7 +93,7 @@ fn task_hours(ui: &mut Ui, context: &mut WindowContext<'_>, task: TaskOutcome) {
 fn pieces(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     Grid::new("pieces").num_columns(3).striped(true).show(ui, |ui| {
         let titles = ["work-column-material", "work-column-estimated-pieces", "work-column-used-pieces"];
-        columns(ui, context, &titles);
+        columns(ui, context.palette, context.words, &titles);
         for line in &option.materials {
             pieces_used(ui, context, line);
             ui.end_row();
@@ -216,7 +209,7 @@ fn readings(
             true => ["visit-column-joint", "visit-column-opening", "visit-column-chance"],
             false => ["visit-column-joint", "visit-column-gap", "visit-column-forecast"],
         };
-        columns(ui, context, &titles);
+        columns(ui, context.palette, context.words, &titles);
         for (at, gap) in visit.gaps.iter().enumerate() {
             let (surface, joint) = (&gap.surface, &gap.joint);
             ui.label(RichText::new(format!("{surface} {joint}")).small());

@@ -8,6 +8,7 @@ mod install;
 mod measure;
 mod options;
 mod papers;
+mod place;
 mod price;
 mod readings;
 mod room;

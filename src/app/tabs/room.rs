@@ -2,6 +2,8 @@
 
 use eframe::egui::{Grid, RichText, Ui};
 
+use super::place::place;
+use crate::air::places::Site;
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
@@ -31,7 +33,11 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     match &job.air {
-        IndoorAir::FromClimate { station, house } => climate(ui, context, station, house),
+        IndoorAir::FromClimate { station: name, house }
+        | IndoorAir::FromPlace { site: Site { name, .. }, house } => {
+            place(ui, context, name);
+            self::house(ui, context, house);
+        }
         IndoorAir::FromWeather { weather, house } => {
             ui.label(say!(context.words, "room-weather-of", place = &weather.place));
             self::house(ui, context, house);
@@ -60,19 +66,6 @@ fn months_now(context: &WindowContext<'_>) -> [Air; 12] {
             humidity: Humidity::pct(middle.humidity.to_pct().round()),
         }
     })
-}
-
-fn climate(ui: &mut Ui, context: &mut WindowContext<'_>, station: &str, house: &HouseModel) {
-    Grid::new("climate").num_columns(2).show(ui, |ui| {
-        let names: Vec<&str> =
-            context.assessment.catalog.stations.iter().map(|known| known.name.as_str()).collect();
-        context.pick(ui, &fields::PLACE, station, &names, |job, name| {
-            if let IndoorAir::FromClimate { station, .. } = &mut job.air {
-                *station = name;
-            }
-        });
-    });
-    self::house(ui, context, house);
 }
 
 fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {

@@ -67,6 +67,11 @@ fn air(job: &Checked<'_>, problems: &mut Problems) {
         let listed = Listed::Place;
         problems.once(&fields::PLACE, Fault::NotInCatalog { listed, name: station.clone() });
     }
+    if let IndoorAir::FromPlace { site, .. } = &job.entered.air
+        && site.climate().is_err()
+    {
+        problems.once(&fields::PLACE, Fault::ClimateUnreadable { place: site.name.clone() });
+    }
     if let Some(house) = job.sanitized.air.house()
         && house.cool_to < house.heat_to
     {

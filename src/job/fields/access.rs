@@ -25,6 +25,7 @@ macro_rules! part {
 
 part!(job -> Job: |job, _| Some(job), Some(job));
 part!(house -> crate::air::HouseModel: |job, _| job.air.house(), job.air.house_mut());
+part!(site -> crate::air::places::Site: |job, _| job.air.site(), job.air.site_mut());
 part!(surface -> crate::surface::Surface: |job, at| job.surfaces.get(at.0), job.surfaces.get_mut(at.0));
 part!(divider -> crate::surface::Divider: |job, at| job.surfaces.get(at.0)?.dividers.get(at.1),
     job.surfaces.get_mut(at.0)?.dividers.get_mut(at.1));

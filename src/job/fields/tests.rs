@@ -53,9 +53,12 @@ fn jobs() -> [Job; 3] {
     };
     let station = "Chicago, IL".to_owned();
     let air = Air { temperature: Temperature::celsius(20.0), humidity: Humidity::pct(40.0) };
+    let flagstaff = crate::air::places::find("Flagstaff, AZ", 1).unwrap().places.remove(0);
+    let site = flagstaff.site(Some(Length::feet(7000.0)));
     let weather = Weather::from_hours("here", |_| air);
     [
         IndoorAir::FromClimate { station, house: house.clone() },
+        IndoorAir::FromPlace { site, house: house.clone() },
         IndoorAir::FromWeather { weather, house },
         IndoorAir::Monthly([air; 12]),
     ]

@@ -35,6 +35,11 @@ pub enum Fault {
         /// The name.
         name: String,
     },
+    /// The climate of a place cannot be read: the program's own table is damaged.
+    ClimateUnreadable {
+        /// The place.
+        place: String,
+    },
     /// The house is cooled to less than it is heated to.
     CoolsBelowHeat {
         /// The AC setpoint.
@@ -124,6 +129,7 @@ impl Fault {
             | Self::Plan(_)
             | Self::Book(_)
             | Self::NotInCatalog { .. }
+            | Self::ClimateUnreadable { .. }
             | Self::CoolsBelowHeat { .. } => Severity::Error,
         }
     }

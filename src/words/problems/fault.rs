@@ -24,6 +24,9 @@ pub(super) fn say(fault: &Fault, which: Part, words: &Words) -> String {
         Fault::NotInCatalog { listed, name } => {
             part!(which, words, "problem-not-in-catalog", listed = Arg::Id(listed.key()), name = name)
         }
+        Fault::ClimateUnreadable { place } => {
+            part!(which, words, "problem-climate-unreadable", place = place)
+        }
         Fault::CoolsBelowHeat { cool, heat } => {
             part!(which, words, "problem-cools-below-heat", cool = *cool, heat = *heat)
         }

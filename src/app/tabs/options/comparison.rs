@@ -4,18 +4,18 @@ use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::explain;
-use crate::app::widgets::remark;
+use crate::app::widgets::{columns, remark};
 use crate::assess::RepairOption;
 use crate::words::causes::chance_as_percent;
 use crate::words::{self, Arg, Say as _, say};
 
-/// The columns, each with its message and that of its hint.
-const COLUMNS: [(&str, Option<&str>); 5] = [
-    ("options-column-option", None),
-    ("options-column-price", Some("options-column-price.hint")),
-    ("options-column-days", Some("options-column-days.hint")),
-    ("options-column-callback", Some("options-column-callback.hint")),
-    ("options-column-total", Some("options-column-total.hint")),
+/// The columns.
+const COLUMNS: [&str; 5] = [
+    "options-column-option",
+    "options-column-price",
+    "options-column-days",
+    "options-column-callback",
+    "options-column-total",
 ];
 
 /// The options, a line each; the one with the least expected cost is marked.
@@ -23,13 +23,7 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
     let least = assessment.cheapest_with_callbacks().map(|option| option.method);
     Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
-        for (title, hint) in COLUMNS {
-            let label = ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
-            if let Some(hint) = hint {
-                label.on_hover_text(words.text(hint));
-            }
-        }
-        ui.end_row();
+        columns(ui, context.palette, words, &COLUMNS);
         for (at, option) in assessment.options.iter().enumerate() {
             line(ui, context, at + 1, option, least == Some(option.method));
             ui.end_row();

@@ -31,9 +31,13 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let scopes =
             [(Scope::OpenJoints, "choice-scope-open"), (Scope::EveryBoardJoint, "choice-scope-every")];
         context.choice(ui, &fields::SCOPE, plan.scope, &scopes, |job, scope| job.plan.scope = scope);
-        for field in
-            [&fields::OPEN_THRESHOLD, &fields::MIN_SEALABLE_GAP, &fields::BEAD_DEPTH, &fields::V_FILL]
-        {
+        for field in [
+            &fields::OPEN_THRESHOLD,
+            &fields::MIN_SEALABLE_GAP,
+            &fields::BEAD_DEPTH,
+            &fields::V_FILL,
+            &fields::SEALANT_WASTE,
+        ] {
             context.field(ui, field, At::ONCE);
         }
     });

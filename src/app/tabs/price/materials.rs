@@ -2,11 +2,11 @@
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
-use super::{amount, columns};
+use super::amount;
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::field::read_listed;
-use crate::app::widgets::remark;
+use crate::app::widgets::{columns, remark};
 use crate::assess::RepairOption;
 use crate::job::fields::{self, At, Figures};
 use crate::measure::{Length, Percent, Quantity, Units};
@@ -19,7 +19,8 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
     Grid::new("materials").num_columns(5).striped(true).show(ui, |ui| {
         columns(
             ui,
-            context,
+            context.palette,
+            words,
             &[
                 "price-materials-column-what",
                 "price-materials-column-needed",
@@ -75,7 +76,8 @@ fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {
     Grid::new("cutting").num_columns(4).striped(true).show(ui, |ui| {
         columns(
             ui,
-            context,
+            context.palette,
+            words,
             &[
                 "price-cutting-column-boards",
                 "price-cutting-column-stock",

@@ -7,7 +7,7 @@ mod materials;
 mod payers;
 mod tasks;
 
-use eframe::egui::{Align, CollapsingHeader, Layout, RichText, Ui, vec2};
+use eframe::egui::{Align, CollapsingHeader, Layout, Ui, vec2};
 
 use super::options::planned;
 use crate::app::context::WindowContext;
@@ -47,18 +47,6 @@ pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// A part of the tab that folds away. Its title may carry figures that change; the fold goes by `id`.
 fn section(ui: &mut Ui, id: &str, title: &str, show: impl FnOnce(&mut Ui)) {
     CollapsingHeader::new(title).id_salt(id).default_open(true).show(ui, show);
-}
-
-/// The heads of a table's columns.
-fn columns(ui: &mut Ui, context: &WindowContext<'_>, messages: &[&str]) {
-    for message in messages {
-        let text = match *message {
-            "" => String::new().into(),
-            message => context.words.text(message),
-        };
-        ui.label(RichText::new(text).small().color(context.palette.soft));
-    }
-    ui.end_row();
 }
 
 /// An amount of money, so that cents stand under cents.

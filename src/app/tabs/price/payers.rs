@@ -2,10 +2,10 @@
 
 use eframe::egui::{ComboBox, Grid, Ui};
 
-use super::{amount, columns};
+use super::amount;
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
-use crate::app::widgets::{remark, term};
+use crate::app::widgets::{columns, remark, term};
 use crate::assess::RepairOption;
 use crate::job::fields::{self, At};
 use crate::measure::{Money, Quantity};
@@ -52,7 +52,7 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
                 "price-split-column-supplier",
                 "",
             ];
-            columns(ui, context, &titles);
+            columns(ui, context.palette, words, &titles);
             for (&line, shares) in split {
                 ui.label(line.say(words));
                 for payer in Payer::ALL {

@@ -2,9 +2,8 @@
 
 use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 
-use super::columns;
 use crate::app::context::WindowContext;
-use crate::app::widgets::{remark, term};
+use crate::app::widgets::{columns, remark, term};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::job::fields::{self, At};
 use crate::measure::{Minutes, Quantity};
@@ -21,7 +20,8 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
     Grid::new("tasks").num_columns(4).striped(true).show(ui, |ui| {
         columns(
             ui,
-            context,
+            context.palette,
+            words,
             &[
                 "price-tasks-column-task",
                 "price-tasks-column-batches",

@@ -1,0 +1,23 @@
+### Finding a place, and what its climate is worth.
+
+place-choose = { $total ->
+    [one] One place fits. Choose it if it's the one:
+   *[other] { $total } places fit. Choose one:
+}
+place-nothing-typed = Type a town, a ZIP or coordinates, like Flagstaff, AZ or 55401.
+place-no-such-zip = There is no ZIP { $digits }. The nearest by number:
+place-no-such-town = No town is called “{ $text }”. Spelled much like it:
+place-no-town-at-all = No town is called “{ $text }”. Check the spelling, or type a larger town nearby.
+place-elsewhere = { $total ->
+    [one] There is one elsewhere:
+   *[other] There are { $total } elsewhere:
+}
+place-off-the-globe = Those coordinates are not on the globe. Type latitude, then longitude, like 44.98, -93.27.
+place-tables-damaged = The program's list of places is damaged. Install the program again, or type twelve months.
+place-population = { $place }, { $people } people
+
+place-stations = Climate from { $stations }; the nearest station is { $distance } away.
+place-far = The nearest weather station is { $distance } away. Take the climate as a rough guide, or read a weather file.
+place-above = This place is { $height } above the stations around it. A weather file would be surer.
+place-below = This place is { $height } below the stations around it. A weather file would be surer.
+place-height-unknown = The stations around it stand between { $lowest } and { $highest }. Type the elevation.

@@ -1,0 +1,81 @@
+//! Where the house stands: a town, a ZIP or coordinates, and what its climate is worth.
+
+use eframe::egui::{Grid, Ui};
+
+use crate::air::places::{self, Place};
+use crate::air::{HouseModel, IndoorAir};
+use crate::app::context::WindowContext;
+use crate::app::entry::entry;
+use crate::app::view::PlaceChoices;
+use crate::app::widgets::remark;
+use crate::job::Job;
+use crate::job::fields::{self, At};
+use crate::words::{places as words_of, say};
+
+/// Places offered at once.
+const OFFERED: usize = 8;
+
+/// The field for the place, the places to choose from, and where the climate is from.
+pub(super) fn place(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
+    Grid::new("place").num_columns(2).show(ui, |ui| {
+        let mut typed = None;
+        context.row(ui, &fields::PLACE, |_, ui, label| {
+            typed = entry(ui, label, name, 230.0, |text| Ok(text.trim().to_owned()));
+        });
+        if let Some(typed) = typed {
+            look_up(context, &typed);
+        }
+        if context.job.air.site().is_some() {
+            context.field(ui, &fields::ELEVATION, At::ONCE);
+        }
+    });
+    offers(ui, context);
+    if let Some(climate) = context.job.air.site().and_then(|site| site.climate().ok()) {
+        for line in words_of::provenance(&climate, context.words) {
+            remark(ui, context.palette, line);
+        }
+    }
+}
+
+/// Takes the place that is meant, or offers those that may be.
+fn look_up(context: &mut WindowContext<'_>, typed: &str) {
+    let words = context.words;
+    context.view.drafts.places = match places::find(typed, OFFERED) {
+        Ok(matches) => match matches.only() {
+            Some(place) => {
+                take(context, place);
+                None
+            }
+            None => Some(PlaceChoices {
+                lead: say!(words, "place-choose", total = matches.total),
+                places: matches.places,
+            }),
+        },
+        Err(error) => Some(PlaceChoices {
+            lead: words_of::not_found(&error, typed, words),
+            places: words_of::choices(error),
+        }),
+    };
+}
+
+/// The places to choose from, each a button.
+fn offers(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let Some(choices) = context.view.drafts.places.clone() else { return };
+    remark(ui, context.palette, choices.lead);
+    ui.horizontal_wrapped(|ui| {
+        for place in &choices.places {
+            if ui.button(words_of::choice(place, context.words)).clicked() {
+                take(context, place);
+                context.view.drafts.places = None;
+            }
+        }
+    });
+}
+
+fn take(context: &mut WindowContext<'_>, place: &Place) {
+    let site = place.site(None);
+    context.edit("field-place", move |job: &mut Job| {
+        let house: HouseModel = job.air.house().cloned().unwrap_or_default();
+        job.air = IndoorAir::FromPlace { site, house };
+    });
+}
