@@ -1,6 +1,7 @@
 //! Changes to a drawn surface: moving corners, setting an edge's length, parting sections.
 
 use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
 
 use geo::{
     Area as _, BooleanOps as _, BoundingRect as _, Coord, Distance as _, Euclidean, Line, LineString,
@@ -17,6 +18,9 @@ const SAME: f64 = 5e-4;
 const DUST: f64 = 1e-4;
 
 impl Surface {
+    /// How long an edge of an outline can be made: a jog at the least, and no room is longer.
+    pub const EDGES: RangeInclusive<Length> = Length::inches(0.375)..=Length::feet(330.0);
+
     /// A surface of this name with boards of the usual kind along an outline given in metres.
     pub fn from_outline(name: &str, ring: &[[f64; 2]]) -> Self {
         let outline: Vec<Point> = ring.iter().map(|[x, y]| Point::m(*x, *y)).collect();

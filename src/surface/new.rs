@@ -35,7 +35,7 @@ impl Default for NewSurface {
 }
 
 impl NewSurface {
-    /// How long its sides, and the edges of any outline, can be: no board is shorter, no room longer.
+    /// How long its sides can be: no board is narrower, no room longer.
     pub const SIDES: RangeInclusive<Length> = Length::inches(2.0)..=Length::feet(330.0);
 
     /// The surface under this name, filled with `board`; dividers are named as by [`Pattern::fill`].

@@ -13,7 +13,7 @@ use crate::app::command::Command;
 use crate::app::context::{WindowContext, read_room};
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
-use crate::surface::{Divider, DividerKind, NewSurface, Opening, Point, Surface};
+use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
 use crate::words::boards::{divider_name, opening_name};
 use crate::words::{Words, say};
 
@@ -328,7 +328,7 @@ fn type_length(
         let (units, words) = (context.units(), context.words);
         let name = say!(words, "edge-length", number = edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
-            read_room(text, units, &NewSurface::SIDES, words)
+            read_room(text, units, &Surface::EDGES, words)
         });
         if context.view.canvas.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.

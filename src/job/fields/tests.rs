@@ -16,7 +16,7 @@ use crate::surface::{Opening, Photo, Point};
 use crate::survey::{LaterGap, LaterVisit};
 
 /// A job with one of everything, its room's air from each source in turn.
-fn jobs() -> [Job; 3] {
+fn jobs() -> [Job; 4] {
     let mut job = demo_job();
     let surface = &mut job.surfaces[0];
     let corners = [(1.0, 1.0), (2.0, 1.0), (2.0, 2.0)].map(|(x, y)| Point::m(x, y)).to_vec();
