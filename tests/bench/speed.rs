@@ -121,7 +121,7 @@ fn speed(criterion: &mut Criterion) {
     let mut slow = criterion.benchmark_group("large");
     slow.sample_size(10);
     slow.bench_function(format!("assess {joints} joints"), |b| {
-        b.iter(|| assess(black_box(&hall).clone(), catalog))
+        b.iter(|| assess(black_box(&hall).clone(), catalog));
     });
     slow.finish();
     let found = assess(demo.clone(), catalog);

@@ -190,7 +190,7 @@ proptest! {
         prop_assert_eq!(&a.options, &b.options);
         let mut catalog = Catalog::clone(Catalog::built_in());
         catalog.methods.pop();
-        let fewer = assess(job.clone(), &std::sync::Arc::new(catalog));
+        let fewer = assess(job, &std::sync::Arc::new(catalog));
         for option in &fewer.options {
             let with_all = a.options.iter().find(|other| other.method == option.method).unwrap();
             prop_assert_eq!(&option.callback, &with_all.callback);

@@ -674,7 +674,7 @@ fn a_damper_year_is_damper_by_the_stations_scatter() {
     }
     let steady = IndoorYear::of_climate(&steady, &quiet);
     for ((day, damper), (same, less)) in
-        year.days.iter().zip(&year.damper).zip(steady.days.iter().zip(&steady.damper))
+        year.days.iter().zip(&year.wet_year).zip(steady.days.iter().zip(&steady.wet_year))
     {
         assert_eq!(day, same);
         assert!(damper.humidity > less.humidity && less.humidity > day.humidity);
@@ -711,7 +711,7 @@ fn a_job_in_a_place_is_assessed_and_kept() {
     let written = file::write(&job).unwrap();
     let again = file::read(&written).unwrap();
     assert_eq!((again.problems, &again.job), (vec![], &job), "{written}");
-    let found = assess(job.clone(), Catalog::built_in());
+    let found = assess(job, Catalog::built_in());
     assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{:?}", found.problems);
     let year = found.year.unwrap();
     let driest = year.days.iter().map(|day| day.humidity.to_pct()).fold(100.0, f64::min);
@@ -733,7 +733,7 @@ fn the_old_stations_stay_as_they_were() {
             let (t, rh) = station.months[month];
             let outside =
                 gapwright::air::Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) };
-            for (days, damper) in [(&year.days, 0.0), (&year.damper, 1.0)] {
+            for (days, damper) in [(&year.days, 0.0), (&year.wet_year, 1.0)] {
                 let inside = house.indoors(outside, damper);
                 assert!((days[day].humidity.to_pct() - inside.humidity.to_pct()).abs() < 1e-9);
                 assert!((days[day].temperature.to_celsius() - inside.temperature.to_celsius()).abs() < 1e-9);
