@@ -11,6 +11,7 @@
 //!
 //! | module | idea |
 //! |---|---|
+//! | [`named`] | what entries of the catalog are called: ids that stay, names that may change |
 //! | [`measure`] | lengths, moisture, money: types with units, as people type them |
 //! | [`wood`] | equilibrium moisture, shrinkage, meter correction, drying through the thickness |
 //! | [`air`] | water in air, places, and the year of it indoors |
@@ -36,6 +37,7 @@ pub mod export;
 pub mod job;
 pub mod joint;
 pub mod measure;
+pub mod named;
 pub mod papers;
 pub mod repair;
 pub mod surface;

@@ -22,6 +22,7 @@ pub use weather::{
 };
 pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station};
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Humidity, Moisture, Temperature};
@@ -34,7 +35,7 @@ pub const DAYS: usize = 365;
 const MONTH_DAYS: [u8; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /// Air: the mean of an hour, a day or a month.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Air {
     /// Temperature.
     pub temperature: Temperature,

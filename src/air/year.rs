@@ -1,11 +1,13 @@
 //! A year of indoor air, by hand or from the climate outside.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::places::{MonthOutdoors, PlaceClimate, Site};
 use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapor_pressure};
 use super::{Air, DAYS, LoggedAir, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
+use crate::named::{find, named};
 use crate::wood::{Kind, equilibrium_humidity};
 
 /// Scatter from year to year of a season's outdoor vapour pressure, as a fraction: a season's dew
@@ -27,8 +29,14 @@ const HAND_SD: f64 = 3.0;
 /// A place with its typical year outdoors.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Station {
+    /// By what jobs refer to it; it never changes.
+    #[serde(default)]
+    pub id: String,
     /// Place.
     pub name: String,
+    /// Names it has or had, by which files refer to it too.
+    #[serde(default)]
+    pub aliases: Vec<String>,
     /// How far to trust the figures.
     pub kind: Kind,
     /// Where the figures are from.
@@ -37,9 +45,11 @@ pub struct Station {
     pub months: [(f64, f64); 12],
 }
 
+named! { Station }
+
 /// The humidity classes of EN 15026 (annex C, from memory): indoor humidity as a straight line of the
 /// day's outdoor temperature between −10 and 20 °C.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum HumidityClass {
     /// Dwellings and offices: 30 to 60 %.
     Normal,
@@ -59,7 +69,7 @@ impl HumidityClass {
 }
 
 /// How the house turns outdoor air into indoor air.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct HouseModel {
     /// The rooms are heated to this.
@@ -92,13 +102,13 @@ impl Default for HouseModel {
 }
 
 /// What the user says of the room's air.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub enum IndoorAir {
     /// Twelve indoor months from January, entered by hand.
     Monthly([Air; 12]),
     /// Worked out from a place's climate and the house.
     FromClimate {
-        /// Name of the [`Station`].
+        /// The [`Station`], by its id.
         station: String,
         /// What the house does to the air.
         house: HouseModel,
@@ -159,7 +169,7 @@ impl IndoorAir {
 
 impl Default for IndoorAir {
     fn default() -> Self {
-        Self::FromClimate { station: "Chicago, IL".to_owned(), house: HouseModel::default() }
+        Self::FromClimate { station: "chicago-il".to_owned(), house: HouseModel::default() }
     }
 }
 
@@ -184,7 +194,7 @@ impl IndoorYear {
                 Self { days, wet_year }
             }
             IndoorAir::FromClimate { station, house } => {
-                let station = stations.iter().find(|known| known.name == *station)?;
+                let station = find(stations, station)?;
                 let indoors = |wet_year: f64| {
                     daily(&station.months.map(|(t, rh)| {
                         house.indoors(

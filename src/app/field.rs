@@ -9,6 +9,7 @@ use super::widgets::term;
 use crate::job::fields::{At, Each, Field, Figure, Figures, Mending};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units, date_text, parse_date};
+use crate::named::{Named, name_of, position};
 use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
@@ -112,22 +113,26 @@ impl WindowContext<'_> {
         });
     }
 
-    /// A row with a drop-down of names.
-    pub fn pick(
+    /// A row with a drop-down of entries of the catalog: shows their names, sets their ids. `now` is what
+    /// the job calls the present one.
+    pub fn pick<T: Named>(
         &mut self,
         ui: &mut Ui,
         field: &'static Field,
         now: &str,
-        names: &[&str],
+        entries: &[T],
         set: impl Fn(&mut Job, String) + Copy + 'static,
     ) {
         self.row(ui, field, |context, ui, label| {
-            let combo = ComboBox::from_id_salt(field.id).selected_text(now).width(PICK_WIDTH);
+            let combo =
+                ComboBox::from_id_salt(field.id).selected_text(name_of(entries, now)).width(PICK_WIDTH);
             let response = combo.show_ui(ui, |ui| {
-                for name in names {
-                    if ui.selectable_label(*name == now, *name).clicked() && *name != now {
-                        let name = (*name).to_owned();
-                        context.edit(format!("field-{}", field.id), move |job| set(job, name));
+                let present = position(entries, now);
+                for (place, entry) in entries.iter().enumerate() {
+                    let chosen = present == Some(place);
+                    if ui.selectable_label(chosen, entry.name()).clicked() && !chosen {
+                        let key = entry.key().to_owned();
+                        context.edit(format!("field-{}", field.id), move |job| set(job, key));
                     }
                 }
             });

@@ -101,6 +101,11 @@ pub struct Assessment {
 }
 
 impl Assessment {
+    /// Name of the plan's sealant; what the job says where the catalog has none that is called so.
+    pub fn sealant_name(&self) -> &str {
+        self.sealant.as_ref().map_or(&self.job.plan.sealant, |sealant| &sealant.name)
+    }
+
     /// The option the papers speak of.
     pub fn chosen(&self) -> Option<&RepairOption> {
         self.options.iter().find(|option| option.method == self.job.plan.chosen)

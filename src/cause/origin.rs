@@ -79,6 +79,8 @@ mod tests {
 
     fn pine() -> Species {
         Species {
+            id: String::new(),
+            aliases: Vec::new(),
             name: "pine".into(),
             specific_gravity: 0.35,
             coefficients: Some(Coefficients {

@@ -49,7 +49,10 @@ pub(super) enum Command {
         #[arg(long)]
         templates: Option<PathBuf>,
     },
-    Schema,
+    Schema {
+        #[arg(long)]
+        job: bool,
+    },
     Templates {
         #[arg(long)]
         out: PathBuf,

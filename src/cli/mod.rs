@@ -16,7 +16,7 @@ use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
 use crate::export::{
-    OutFolder, Report, WriteError, export, joints_csv, report_schema, write_papers, year_csv,
+    OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema, write_papers, year_csv,
 };
 use crate::job::demo_job;
 use crate::papers::{PaperWords, Papers, Templates};
@@ -103,8 +103,9 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
                 papers(opened, &folder, templates.clone())
             })
         }
-        Command::Schema => {
-            print(&report_schema().map_err(|error| error.to_string())?)?;
+        Command::Schema { job } => {
+            let schema = if job { job_schema() } else { report_schema() };
+            print(&schema.map_err(|error| error.to_string())?)?;
             Ok(Outcome::Good)
         }
         Command::Templates { out } => {

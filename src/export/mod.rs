@@ -1,16 +1,18 @@
 //! A job for other programs: the assessment as JSON, tables as CSV, pictures, the drawing as DXF, and the
-//! one writer of files to a folder, which command line and window share.
+//! one writer of files to a folder, which command line and window share; and the schema of job files.
 //!
 //! Keys of the JSON and columns of the tables are stable. What stands there in words is US English,
 //! whatever the language of the window or the papers.
 
 mod drawing;
 mod folder;
+mod job_schema;
 mod papers;
 mod report;
 mod tables;
 
 pub use folder::{OutFolder, WriteError};
+pub use job_schema::job_schema;
 pub use papers::{PapersError, WrittenPaper, write_papers};
 pub use report::{Report, report_schema};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};

@@ -1,19 +1,43 @@
-//! The shelf: everything a job draws on that is not the job's own, each value with its source.
+//! The catalog: everything a job draws on that is not the job's own, each value with its source.
 
 use std::sync::{Arc, LazyLock};
 
-use serde::Deserialize;
+use schemars::JsonSchema;
 use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
 
-use super::price_book::CatalogBoard;
 use crate::air::Station;
 use crate::cause::{CausePriors, Mark};
 use crate::joint::{Bonding, Coating, Films, Sealant};
+use crate::named::{Named, find};
 use crate::repair::{
     Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
 };
-use crate::surface::Finish;
+use crate::surface::{BoardSpec, Finish};
 use crate::wood::Species;
+
+/// Boards under a name.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, rename = "ShelfBoard")]
+pub struct CatalogBoard {
+    /// The name.
+    pub name: String,
+    /// The boards.
+    pub board: BoardSpec,
+}
+
+/// Boards go by their name.
+impl Named for CatalogBoard {
+    fn id(&self) -> &str {
+        ""
+    }
+    fn name(&self) -> &str {
+        &self.name
+    }
+    fn aliases(&self) -> &[String] {
+        &[]
+    }
+}
 
 /// Species, climates, sealants, paints, tasks, methods, materials, marks and cautions.
 #[derive(Debug, Clone, PartialEq)]
@@ -143,14 +167,19 @@ impl Catalog {
         &BUILT_IN
     }
 
-    /// The species of this name.
-    pub fn species(&self, name: &str) -> Option<&Species> {
-        self.species.iter().find(|species| species.name == name)
+    /// The species that a job calls so: by its id, its name, or a name it had.
+    pub fn species(&self, called: &str) -> Option<&Species> {
+        find(&self.species, called)
     }
 
-    /// The sealant of this name.
-    pub fn sealant(&self, name: &str) -> Option<&Sealant> {
-        self.sealants.iter().find(|sealant| sealant.name == name)
+    /// The place that a job calls so.
+    pub fn station(&self, called: &str) -> Option<&Station> {
+        find(&self.stations, called)
+    }
+
+    /// The sealant that a job calls so.
+    pub fn sealant(&self, called: &str) -> Option<&Sealant> {
+        find(&self.sealants, called)
     }
 
     /// Whether the plan's method lays its bead over a backer or bond breaker; one that lays none is
@@ -165,9 +194,9 @@ impl Catalog {
         Some(self.sealant(&plan.sealant)?.over(self.breaker(plan)))
     }
 
-    /// The primer or paint of this name.
-    pub fn paint(&self, name: &str) -> Option<&Paint> {
-        self.paints.iter().find(|paint| paint.name == name)
+    /// The primer or paint that a job calls so.
+    pub fn paint(&self, called: &str) -> Option<&Paint> {
+        find(&self.paints, called)
     }
 
     /// What this finish lets through.

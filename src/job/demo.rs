@@ -1,6 +1,7 @@
 //! The demo job.
 
-use super::{Job, file};
+use super::document::Job;
+use super::file;
 
 /// The demo: the tea room of the Alder Lane boathouse. Its people, prices and readings are invented.
 ///

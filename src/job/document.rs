@@ -1,12 +1,13 @@
 //! The job as the user entered it.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
 use crate::air::{IndoorAir, LoggedAir};
-use crate::measure::{DayOrMonth, Units};
+use crate::measure::{DateText, DayOrMonth, Units};
 use crate::repair::{Done, Plan};
 use crate::surface::{Joint, Surface, layout};
 use crate::survey::{LaterVisit, Survey};
@@ -15,7 +16,7 @@ use crate::survey::{LaterVisit, Survey};
 pub const VERSION: u32 = 1;
 
 /// A job. Every part may be missing in a file; then it is as in a new job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, rename = "Job", deny_unknown_fields)]
 pub struct Job {
     /// Version of the file format.
@@ -39,6 +40,7 @@ pub struct Job {
     /// When the boards were installed; the month alone if the day is not known.
     pub installed: Option<DayOrMonth>,
     /// The day of the visit, on which the readings were taken.
+    #[schemars(with = "DateText")]
     pub visited: Date,
     /// The boarded surfaces.
     pub surfaces: Vec<Surface>,

@@ -1,21 +1,23 @@
 //! Job files: loading what can be read, saving without ever losing the old file.
 
 use std::fs;
-use std::io::{self, Write as _};
+use std::io;
 use std::path::{Path, PathBuf};
 
 use serde::Deserialize;
 
+use super::catalog::Catalog;
 use super::document::{Job, VERSION};
 use super::json_text::{self, JSON, is_json};
 use super::lenient;
+use super::line_ids;
 use super::price_file::read_prices;
 use super::problem::{FileFault, Place, Problem};
 use super::ron_text::{self, RON, lenient};
+use super::storage::{read_text, save_text};
 use super::unknown;
 
-/// No job comes near this; a larger file is something else.
-const LARGEST: u64 = 8 * 1024 * 1024;
+pub use super::storage::{LoadError, SaveError, write_whole};
 
 /// A job that was loaded, with what could not be.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,63 +27,6 @@ pub struct Loaded {
     /// What could not be read, with its place in the file. If there is any, saving over the file
     /// would lose it.
     pub problems: Vec<Problem>,
-}
-
-/// Why a file could not be loaded at all. The sentences for people are made in `words`.
-#[derive(Debug, thiserror::Error)]
-pub enum LoadError {
-    /// The system would not read it.
-    #[error("{}: unreadable: {source}", path.display())]
-    Unreadable {
-        /// The file.
-        path: PathBuf,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// It is too large.
-    #[error("{}: {megabytes} MB are too large", path.display())]
-    TooLarge {
-        /// The file.
-        path: PathBuf,
-        /// Its size.
-        megabytes: u64,
-    },
-    /// It is not text.
-    #[error("{}: not text", path.display())]
-    NotText {
-        /// The file.
-        path: PathBuf,
-    },
-    /// It is a price book.
-    #[error("{}: a price book, not a job", path.display())]
-    PriceBook {
-        /// The file.
-        path: PathBuf,
-    },
-    /// A newer program wrote it.
-    #[error("{}: version {found}, newer than {VERSION}", path.display())]
-    Newer {
-        /// The file.
-        path: PathBuf,
-        /// Its version.
-        found: u32,
-    },
-}
-
-/// Why a job could not be saved. The file is as it was.
-#[derive(Debug, thiserror::Error)]
-pub enum SaveError {
-    /// The system would not write it.
-    #[error("{}: unwritable: {source}", path.display())]
-    Unwritable {
-        /// The file.
-        path: PathBuf,
-        /// What the system said.
-        source: io::Error,
-    },
-    /// It has no form in the file's format. No job that was typed gets here.
-    #[error("not serializable: {0}")]
-    Unserializable(#[from] ron::Error),
 }
 
 /// Loads a job.
@@ -98,17 +43,6 @@ pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     read(&text).map_err(|found| LoadError::Newer { path: path.to_owned(), found })
 }
 
-/// A file's text, if it is text and no larger than any job.
-pub(super) fn read_text(path: &Path) -> Result<String, LoadError> {
-    let unreadable = |source| LoadError::Unreadable { path: path.to_owned(), source };
-    let size = fs::metadata(path).map_err(unreadable)?.len();
-    if size > LARGEST {
-        return Err(LoadError::TooLarge { path: path.to_owned(), megabytes: size / 1_000_000 });
-    }
-    let bytes = fs::read(path).map_err(unreadable)?;
-    String::from_utf8(bytes).map_err(|_invalid| LoadError::NotText { path: path.to_owned() })
-}
-
 /// Reads a job from text.
 ///
 /// # Errors
@@ -122,6 +56,7 @@ pub fn read(text: &str) -> Result<Loaded, u32> {
     let (mut job, mut cuts) = lenient::read(text, format);
     // Whatever it was written by, in memory it is of the present form.
     job.version = VERSION;
+    line_ids::renew(&mut job, Catalog::built_in());
     // What a newer program or a hand has added is kept, and written again.
     let kept = cuts.extract_if(.., |cut| cut.unknown.is_some()).filter_map(|cut| cut.unknown);
     job.unknown = kept.flat_map(|field| unknown::read(&field)).collect();
@@ -184,59 +119,41 @@ pub fn write_json(job: &Job) -> Result<String, SaveError> {
 /// # Errors
 /// If the system refuses; the file is then as it was.
 pub fn save(job: &Job, path: &Path) -> Result<(), SaveError> {
-    let json = path.extension().is_some_and(|extension| extension.eq_ignore_ascii_case("json"));
-    let text = if json { write_json(job)? } else { write(job)? };
-    write_whole(text.as_bytes(), path, true)
-        .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
+    let text = if has_ending(path, "json") { write_json(job)? } else { write(job)? };
+    save_text(&text, path)
 }
 
-/// Writes a file whole or not at all; with `backup`, the version before is kept beside it as `NAME.bak`.
+/// Whether a file's name ends so, in capitals or not.
+fn has_ending(path: &Path, ending: &str) -> bool {
+    path.extension().is_some_and(|extension| extension.eq_ignore_ascii_case(ending))
+}
+
+/// Jobs read at most from one folder.
+const MOST_JOBS: usize = 2_000;
+
+/// The jobs of a folder, RON and JSON, in the order of their files' names, with those that cannot be read left
+/// out.
 ///
 /// # Errors
-/// If the system refuses; the file is then as it was.
-pub fn write_whole(bytes: &[u8], path: &Path, backup: bool) -> io::Result<()> {
-    let folder = match path.parent() {
-        Some(folder) if !folder.as_os_str().is_empty() => folder,
-        _ => Path::new("."),
-    };
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".gapwright-");
-    // A new file is as open to others as the user's other files, not private as temporary ones are.
-    #[cfg(unix)]
-    builder.permissions(std::os::unix::fs::PermissionsExt::from_mode(0o666));
-    let mut file = builder.tempfile_in(folder)?;
-    file.write_all(bytes)?;
-    file.as_file().sync_all()?;
-    if let Ok(old) = fs::metadata(path) {
-        file.as_file().set_permissions(old.permissions())?;
-        if backup {
-            keep_backup(path)?;
-        }
-    }
-    file.persist(path)?;
-    sync_folder(folder)
+/// If the folder itself cannot be read.
+pub fn jobs_in(folder: &Path) -> io::Result<Vec<(PathBuf, Job)>> {
+    let jobs = job_files_in(folder)?.into_iter().filter_map(|path| {
+        let job = load(&path).ok()?.job;
+        Some((path, job))
+    });
+    Ok(jobs.collect())
 }
 
-/// Keeps the present file under its backup name, by a second name for it where the file system
-/// can, so that there is no moment without a file of the job's own name.
-fn keep_backup(path: &Path) -> io::Result<()> {
-    let mut backup = path.as_os_str().to_owned();
-    backup.push(".bak");
-    let backup = PathBuf::from(backup);
-    match fs::remove_file(&backup) {
-        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
-        _ => {}
-    }
-    fs::hard_link(path, &backup).or_else(|_no_links| fs::copy(path, &backup).map(|_bytes| ()))
-}
-
-/// Forces the new name itself to disk, where folders can be opened.
-#[cfg(unix)]
-fn sync_folder(folder: &Path) -> io::Result<()> {
-    fs::File::open(folder)?.sync_all()
-}
-
-#[cfg(not(unix))]
-fn sync_folder(_folder: &Path) -> io::Result<()> {
-    Ok(())
+/// The files of a folder that are jobs by their ending, in the order of their names.
+///
+/// # Errors
+/// If the folder itself cannot be read.
+pub fn job_files_in(folder: &Path) -> io::Result<Vec<PathBuf>> {
+    let mut paths: Vec<PathBuf> = fs::read_dir(folder)?
+        .filter_map(|entry| Some(entry.ok()?.path()))
+        .filter(|path| has_ending(path, "ron") || has_ending(path, "json"))
+        .collect();
+    paths.sort();
+    paths.truncate(MOST_JOBS);
+    Ok(paths)
 }

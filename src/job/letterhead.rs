@@ -6,6 +6,7 @@ use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use image::ImageFormat;
 use image::imageops::FilterType;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// A logo that is larger than this, as it is kept, is refused: in bytes.
@@ -14,7 +15,7 @@ const LARGEST: usize = 300_000;
 const PIXELS: u32 = 800;
 
 /// Who writes the papers.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Contractor {
     /// Name of the firm.
@@ -28,7 +29,7 @@ pub struct Contractor {
 }
 
 /// A logo: the bytes of a PNG or an SVG, kept in the job so that it is never missing.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "String", into = "String")]
 pub struct Logo(Arc<[u8]>);
 
@@ -112,7 +113,7 @@ impl From<Logo> for String {
 }
 
 /// The parts of the letter whose wording can be edited.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize, JsonSchema)]
 pub enum LetterPart {
     /// What was seen.
     Saw,
@@ -134,7 +135,7 @@ impl LetterPart {
 }
 
 /// A part of the letter in the user's own words.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct OwnWords {
     /// Which part.

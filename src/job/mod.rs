@@ -1,9 +1,10 @@
-//! The document: what the user entered, its file, its shelf, and what is wrong with it.
+//! The document: what the user entered, its file, its price book, and what is wrong with it.
 //!
 //! [`Job`] is plain data that serialises as readable RON. [`mod@file`] loads it, mending what it can
 //! of a broken file and saying where, and saves it so that a crash leaves the old or the new file
 //! whole. [`check`] finds what is wrong with the entries. [`Catalog`] is the data that jobs draw on.
 
+mod book_entry;
 mod catalog;
 mod check;
 mod demo;
@@ -11,24 +12,28 @@ mod document;
 pub mod fields;
 pub mod file;
 mod json_text;
+mod learned_rates;
 mod lenient;
 mod letterhead;
+mod line_ids;
 mod price_book;
 mod price_file;
 mod problem;
 mod ron_text;
 mod sanitized;
+mod storage;
 mod unknown;
 
-pub use catalog::Catalog;
+pub use book_entry::{EntryFault, EntryFigure};
+pub use catalog::{Catalog, CatalogBoard};
 pub use check::{Checked, check};
 pub use demo::demo_job;
 pub use document::{Job, VERSION};
+pub use file::{job_files_in, jobs_in};
+pub use learned_rates::{RateLearned, learn_rates};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
-pub use price_book::{CatalogBoard, Difference, EntryFault, EntryFigure, PriceBook};
-pub use price_file::{
-    PriceFileError, RateLearned, job_files_in, jobs_in, learn_rates, load_prices, read_prices, save_prices,
-};
+pub use price_book::{BookList, Difference, PriceBook};
+pub use price_file::{PriceFileError, load_prices, read_prices, save_prices};
 pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,
     RangeFault, ReadingFault, SectionFault, Severity, Unread,

@@ -1,16 +1,24 @@
 //! What a joint asks of the sealant in it.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Hours, Length, Money, Percent, Volume};
+use crate::measure::{DateText, Hours, Length, Money, Percent, Volume};
+use crate::named::named;
 use crate::wood::Kind;
 
 /// A sealant of the catalog.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Sealant {
+    /// By what jobs refer to it; it never changes. Empty for an entry of the user's own.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub id: String,
     /// What it is, in general terms.
     pub name: String,
+    /// Names it has or had, by which files refer to it too.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub aliases: Vec<String>,
     /// Its class and standard, in words.
     pub class: String,
     /// How far a bead may be stretched, per cent of its width when sealed.
@@ -25,6 +33,7 @@ pub struct Sealant {
     pub packs: Vec<Pack>,
     /// The day of their prices.
     #[serde(default)]
+    #[schemars(with = "Option<DateText>")]
     pub priced: Option<Date>,
     /// Where class and limits are from.
     pub source: String,
@@ -32,8 +41,10 @@ pub struct Sealant {
     pub kind: Kind,
 }
 
+named! { Sealant }
+
 /// A pack of sealant.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Pack {
     /// What it is: cartridge, sausage.
     pub name: String,

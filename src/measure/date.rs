@@ -1,9 +1,11 @@
 //! Calendar dates as people type and read them, and months of which the day is not known.
 
+use std::borrow::Cow;
 use std::ops::RangeInclusive;
 
 use jiff::civil::Date;
 use jiff::fmt::strtime::{self, BrokenDownTime};
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::{EntryError, EntryRule, Units};
@@ -155,6 +157,37 @@ impl<'de> Deserialize<'de> for DayOrMonth {
         };
         let error = || de::Error::custom(EntryError::new(&text, EntryRule::NotADateOrMonth));
         date.or_else(month).ok_or_else(error)
+    }
+}
+
+impl JsonSchema for DayOrMonth {
+    fn schema_name() -> Cow<'static, str> {
+        "DayOrMonth".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "string",
+            "description": "A day, or a month where the day is not known, such as 2025-08-25 or 2025-08",
+            "pattern": "^-?[0-9]{4,6}-[0-9]{2}(-[0-9]{2})?$",
+        })
+    }
+}
+
+/// A date as the schema of files has it. Dates are of a library that does not know schemas.
+pub struct DateText;
+
+impl JsonSchema for DateText {
+    fn schema_name() -> Cow<'static, str> {
+        "Date".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "string",
+            "format": "date",
+            "description": "A day, such as 2026-02-14",
+        })
     }
 }
 

@@ -1,8 +1,10 @@
 //! Lengths: typed the way people write them, kept exactly, shown in 64ths or millimeters.
 
+use std::borrow::Cow;
 use std::iter::Sum;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::quantity::quantity;
@@ -152,6 +154,20 @@ impl<'de> Deserialize<'de> for Length {
             return Err(de::Error::custom(EntryError::new(&text, EntryRule::UnitMissing)));
         }
         parse_length(&text, Units::Millimeters).map_err(de::Error::custom)
+    }
+}
+
+impl JsonSchema for Length {
+    fn schema_name() -> Cow<'static, str> {
+        "Length".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "string",
+            "description": "A length with its unit, such as 5-1/8 in, 7 ft 3-1/2 in, or 130 mm",
+            "pattern": "[A-Za-z\"']",
+        })
     }
 }
 

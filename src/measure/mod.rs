@@ -16,7 +16,7 @@ mod money;
 mod number;
 mod quantity;
 
-pub use date::{DayOrMonth, date_text, day_of_year, parse_date, parse_month_or_date, show_date};
+pub use date::{DateText, DayOrMonth, date_text, day_of_year, parse_date, parse_month_or_date, show_date};
 pub use entry::{GRAINS, Quantity, parse_room_length};
 pub use error::{EntryError, EntryRule};
 pub use length::{Length, parse_length};
@@ -27,10 +27,11 @@ pub use quantity::{
     Volume, finite,
 };
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// The units a job is typed and shown in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Units {
     /// Feet, inches and 64ths; degrees Fahrenheit; US gallons and fluid ounces.
     #[default]

@@ -1,8 +1,10 @@
 //! Money: whole cents, so that totals add up to what is printed.
 
+use std::borrow::Cow;
 use std::iter::Sum;
 use std::ops::{Add, Sub};
 
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::{EntryError, EntryRule};
@@ -130,6 +132,20 @@ impl Serialize for Money {
 impl<'de> Deserialize<'de> for Money {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         parse_money(&String::deserialize(deserializer)?).map_err(de::Error::custom)
+    }
+}
+
+impl JsonSchema for Money {
+    fn schema_name() -> Cow<'static, str> {
+        "Money".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "string",
+            "description": "An amount of money without its currency, such as 12.50",
+            "pattern": "[0-9]",
+        })
     }
 }
 

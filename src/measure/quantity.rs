@@ -1,8 +1,10 @@
 //! The plain quantities: a number with one fixed unit each.
 
+use std::borrow::Cow;
 use std::iter::Sum;
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::{Units, number::show_number};
@@ -91,9 +93,10 @@ macro_rules! quantity {
 }
 pub(super) use quantity;
 
-/// Lets quantities stand in files as their bare number, refusing NaN and infinity.
+/// Lets quantities stand in files as their bare number, refusing NaN and infinity; with the unit as the
+/// schema of the files says it.
 macro_rules! written_as_number {
-    ($($name:ident)*) => {$(
+    ($($name:ident $said:literal)*) => {$(
         impl Serialize for $name {
             fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 serializer.serialize_f64(self.0)
@@ -105,9 +108,29 @@ macro_rules! written_as_number {
                 finite(deserializer).map(Self)
             }
         }
+
+        impl JsonSchema for $name {
+            fn schema_name() -> Cow<'static, str> {
+                stringify!($name).into()
+            }
+
+            fn json_schema(_: &mut SchemaGenerator) -> Schema {
+                json_schema!({ "type": "number", "description": $said })
+            }
+        }
     )*};
 }
-written_as_number! { Area Volume Moisture Temperature Humidity Percent Hours Minutes Angle }
+written_as_number! {
+    Area "Square meters"
+    Volume "Cubic meters"
+    Moisture "Percent of the oven-dry weight"
+    Temperature "Degrees Celsius"
+    Humidity "Relative humidity as a fraction: 0.5 is 50%"
+    Percent "Percent: 12.5 is 12.5%"
+    Hours "Hours"
+    Minutes "Minutes of one person"
+    Angle "Degrees, counterclockwise"
+}
 
 quantity! {
     /// An area, in square metres.
@@ -306,7 +329,7 @@ pub struct Estimate<T> {
 /// A judged quantity: the least, the likely and the most it will be, in one unit.
 ///
 /// Mean and spread by the PERT formulas, mean (a + 4m + b) / 6 and standard deviation (b − a) / 6.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 pub struct ThreePoint {
     /// Least.
     #[serde(deserialize_with = "finite")]

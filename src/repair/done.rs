@@ -3,17 +3,19 @@
 use std::collections::BTreeMap;
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::tasks::{TaskHours, doubt};
-use crate::measure::{Hours, ThreePoint};
+use crate::measure::{DateText, Hours, ThreePoint};
 use crate::wood::Kind;
 
 /// What the work took, as far as it was written down.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Done {
     /// The last day of the work.
+    #[schemars(with = "Option<DateText>")]
     pub finished: Option<Date>,
     /// Hours of one person by task.
     pub hours: BTreeMap<String, Hours>,

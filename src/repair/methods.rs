@@ -1,13 +1,15 @@
 //! What the catalog knows of repairing: methods, tasks, paints, materials, cautions.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Hours, Money, Percent, ThreePoint};
+use crate::measure::{DateText, Hours, Money, Percent, ThreePoint};
+use crate::named::named;
 use crate::wood::Kind;
 
 /// What a task's time goes with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum TaskPer {
     /// Once a visit.
     Visit,
@@ -41,7 +43,7 @@ impl TaskPer {
 }
 
 /// One thing to do.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Task {
     /// Name by which methods and the user's own rates refer to it.
     pub id: String,
@@ -59,8 +61,10 @@ pub struct Task {
     pub source: String,
 }
 
+named! { Task, no aliases }
+
 /// The methods that can be worked out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum MethodId {
     /// Scrape out and seal again over a backer or bond breaker.
     Reseal,
@@ -126,7 +130,7 @@ impl MethodId {
 }
 
 /// What a method leaves behind at the joints, which decides how they move and what shows.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub enum Outcome {
     /// A new bead; with `held` in air between 40 and 50 % humidity.
     Bead {
@@ -151,7 +155,7 @@ pub enum Outcome {
 }
 
 /// Something to wait for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum Wait {
     /// The primer dries.
     Primer,
@@ -179,7 +183,7 @@ impl Wait {
 }
 
 /// A step of a method.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub enum Step {
     /// Do the task of this id.
     Do(String),
@@ -232,7 +236,7 @@ pub struct Condition {
 }
 
 /// A repair method.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename = "Method")]
 pub struct RepairMethod {
     /// Which it is.
@@ -296,10 +300,16 @@ impl RepairMethod {
 }
 
 /// A primer or paint.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Paint {
+    /// By what jobs refer to it; it never changes. Empty for an entry of the user's own.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub id: String,
     /// What it is, in general terms.
     pub name: String,
+    /// Names it has or had, by which files refer to it too.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub aliases: Vec<String>,
     /// Solids by volume.
     pub solids: Percent,
     /// Dry film of one coat, micrometres.
@@ -312,6 +322,7 @@ pub struct Paint {
     pub cans: Vec<(f64, Money)>,
     /// The day of those prices.
     #[serde(default)]
+    #[schemars(with = "Option<DateText>")]
     pub priced: Option<Date>,
     /// Where the figures are from.
     pub source: String,
@@ -319,8 +330,10 @@ pub struct Paint {
     pub kind: Kind,
 }
 
+named! { Paint }
+
 /// What a material's amount goes with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum MaterialPer {
     /// The job.
     Job,
@@ -364,7 +377,7 @@ impl MaterialPer {
 }
 
 /// Something bought by the piece.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Material {
     /// Name by which the user's own prices refer to it.
     pub id: String,
@@ -378,12 +391,15 @@ pub struct Material {
     pub price: Money,
     /// The day of that price.
     #[serde(default)]
+    #[schemars(with = "Option<DateText>")]
     pub priced: Option<Date>,
     /// How far to trust it.
     pub kind: Kind,
     /// Where it is from.
     pub source: String,
 }
+
+named! { Material, no aliases }
 
 /// When a caution applies.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

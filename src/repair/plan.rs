@@ -3,14 +3,15 @@
 use std::collections::BTreeMap;
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::methods::MethodId;
 use super::risk::CallbackRule;
-use crate::measure::{Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
+use crate::measure::{DateText, Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
 
 /// Which joints are sealed again.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Scope {
     /// Those found or estimated open.
     #[default]
@@ -20,7 +21,7 @@ pub enum Scope {
 }
 
 /// What tax falls on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum TaxOn {
     /// Nothing.
     Nothing,
@@ -43,7 +44,7 @@ impl TaxOn {
 }
 
 /// A section scraped out against the clock.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Trial {
     /// Name of its surface.
@@ -55,7 +56,7 @@ pub struct Trial {
 }
 
 /// How the bead sits in the joint.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct BeadShape {
     /// The bead is as deep as the gap is wide, but at least this.
@@ -73,7 +74,7 @@ impl Default for BeadShape {
 }
 
 /// How high the work is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Height {
     /// Within reach from the floor or a step platform.
     #[default]
@@ -85,7 +86,7 @@ pub enum Height {
 }
 
 /// What the old sealant is like to cut out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum OldSealant {
     /// It cuts.
     #[default]
@@ -97,7 +98,7 @@ pub enum OldSealant {
 }
 
 /// What the crew finds in the room.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Site {
     /// How high the work is.
@@ -111,7 +112,7 @@ pub struct Site {
 }
 
 /// How new boards are bought and cut.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Stock {
     /// Lengths to be had.
@@ -133,7 +134,7 @@ impl Default for Stock {
 }
 
 /// To what step a price is rounded, in the customer's disfavour never by more than half of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum RoundTo {
     /// The cent.
     #[default]
@@ -159,7 +160,7 @@ impl RoundTo {
 }
 
 /// Rates that make a price of hours and materials.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Prices {
     /// Sign or letters of the currency.
@@ -219,7 +220,7 @@ impl Default for Prices {
 }
 
 /// A line of the price's build-up.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema)]
 pub enum PriceLine {
     /// Wages with the labor burden.
     #[serde(rename = "Labour")]
@@ -273,7 +274,7 @@ impl PriceLine {
 }
 
 /// What two of the three payers bear; the owner bears the rest.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Shares {
     /// The contractor's share.
@@ -290,7 +291,7 @@ impl Shares {
 }
 
 /// Who bears which share of the price.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Payers {
     /// The contractor's share.
@@ -314,16 +315,16 @@ impl Payers {
 }
 
 /// What the user decides about the repair.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Plan {
     /// The method the papers speak of.
     pub chosen: MethodId,
-    /// Sealant, by its name in the catalog.
+    /// Sealant, by its id in the catalog, or by a name it has or had there.
     pub sealant: String,
-    /// Primer, by its name in the catalog.
+    /// Primer, by its id in the catalog, or by a name it has or had there.
     pub primer: String,
-    /// Paint, by its name in the catalog.
+    /// Paint, by its id in the catalog, or by a name it has or had there.
     pub paint: String,
     /// Coats of paint.
     pub coats: u32,
@@ -334,6 +335,7 @@ pub struct Plan {
     /// A gap narrower than this cannot be filled.
     pub narrowest: Length,
     /// First day of the sealing, or `None` for the best week.
+    #[schemars(with = "Option<DateText>")]
     pub seal_on: Option<Date>,
     /// The bead.
     pub bead: BeadShape,
@@ -377,9 +379,9 @@ impl Default for Plan {
     fn default() -> Self {
         Self {
             chosen: MethodId::Reseal,
-            sealant: "Hybrid, paintable, class 50".to_owned(),
-            primer: "Stain-blocking primer".to_owned(),
-            paint: "Interior acrylic satin, sprayed".to_owned(),
+            sealant: "hybrid-50".to_owned(),
+            primer: "stain-blocking-primer".to_owned(),
+            paint: "interior-satin-sprayed".to_owned(),
             coats: 2,
             scope: Scope::default(),
             open_from: Length::inches(1.0 / 64.0),

@@ -10,6 +10,7 @@
 //! seed gives the same figures, on any number of cores.
 
 use rayon::prelude::*;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use statrs::distribution::{ContinuousCDF as _, Normal};
 
@@ -21,7 +22,7 @@ use crate::wood::Kind;
 const BATCH: u32 = 500;
 
 /// When the owner calls again.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct CallbackRule {
     /// With this share of the joint length open.

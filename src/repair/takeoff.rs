@@ -8,6 +8,7 @@ use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;
 use crate::measure::{Area, Length, Money, Percent, Volume};
+use crate::named::Named as _;
 use crate::wood::Kind;
 
 /// Width of bare wood to spot-prime along a scraped joint, metres. Assumption.
@@ -190,7 +191,7 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let sealant = inputs.sealant;
     let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, sealant.solids);
     let packs = sealant.packs.iter().map(|pack| Offer {
-        id: format!("{}, {}", sealant.name, pack.name),
+        id: format!("{}, {}", sealant.key(), pack.name),
         name: format!("{}, {}", sealant.name, pack.name),
         holds: None,
         litres: pack.holds.to_litres(),
@@ -204,7 +205,7 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
 fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
     let need = Volume::litres(area / spread_rate(paint).max(0.01));
     let cans = paint.cans.iter().map(|&(litres, price)| Offer {
-        id: format!("{}, {litres} l", paint.name),
+        id: format!("{}, {litres} l", paint.key()),
         name: paint.name.clone(),
         holds: Some(Volume::litres(litres)),
         litres,

@@ -1,12 +1,13 @@
 //! What a person enters of a boarded surface.
 
 use geo::{Coord, LineString, Polygon};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Angle, Length};
 
 /// A corner. In files: `("5 ft", "2-1/2 in")`.
-#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 pub struct Point(
     /// To the right.
     pub Length,
@@ -36,7 +37,7 @@ pub(crate) fn outline_polygon(surface: &Surface) -> Polygon {
 }
 
 /// What kind of surface it is: it sets the words and the labour, not the geometry.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum SurfaceKind {
     /// Flat ceiling.
     #[default]
@@ -62,7 +63,7 @@ impl SurfaceKind {
 }
 
 /// A hole in a surface: a window, a door, a skylight.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Opening {
     /// Name, unique in the surface.
@@ -72,7 +73,7 @@ pub struct Opening {
 }
 
 /// What a divider is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum DividerKind {
     /// A board that parts two sections.
     #[default]
@@ -95,7 +96,7 @@ impl DividerKind {
 }
 
 /// A straight board between sections, or along a ridge.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Divider {
     /// Name, unique in the surface.
@@ -130,7 +131,7 @@ impl Divider {
 }
 
 /// The edge profile of a board's face. Sizes are of one board's edge; a joint has two.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub enum Profile {
     /// Square edges.
     Square,
@@ -189,7 +190,7 @@ impl Profile {
 }
 
 /// Where a board is held across its width. Boards are laid groove first, tongue leading.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Fixing {
     /// Blind-nailed at the tongue: all movement shows at the groove.
     #[default]
@@ -236,7 +237,9 @@ impl Fixing {
 }
 
 /// What the boards' backs face.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema,
+)]
 pub enum Behind {
     /// Air: furring, joists, an attic.
     #[default]
@@ -259,7 +262,9 @@ impl Behind {
 }
 
 /// The coating that slows a board's moisture. How much is in the shelf.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize)]
+#[derive(
+    Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema,
+)]
 pub enum Finish {
     /// No coating.
     Bare,
@@ -273,10 +278,10 @@ pub enum Finish {
 }
 
 /// The boards of a section.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct BoardSpec {
-    /// Species, by its name in the shelf.
+    /// Species, by its id in the catalog, or by a name it has or had there.
     pub species: String,
     /// Thickness.
     pub thickness: Length,
@@ -302,7 +307,7 @@ impl Default for BoardSpec {
     /// A 1x6 tongue-and-groove V-joint board of eastern white pine. Ring angle for mixed boards.
     fn default() -> Self {
         Self {
-            species: "Pine, eastern white".to_owned(),
+            species: "pine-eastern-white".to_owned(),
             thickness: Length::inches(0.75),
             overall_width: Length::inches(5.375),
             face_width: Length::inches(5.125),
@@ -325,7 +330,7 @@ impl BoardSpec {
 }
 
 /// A part of a surface with one kind of board in one direction.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Section {
     /// Name, unique in the surface.
@@ -341,7 +346,7 @@ pub struct Section {
 }
 
 /// A photo pinned to a place. The file lies in a folder beside the job's.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Photo {
     /// Name of the file, without a folder.
@@ -360,7 +365,7 @@ impl Photo {
 }
 
 /// One boarded plane.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Surface {
     /// Name, unique in the job.

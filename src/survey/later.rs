@@ -1,17 +1,19 @@
 //! Readings of a later visit, to hold what was forecast against what came.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::readings::{GapReading, Survey};
-use crate::measure::Length;
+use crate::measure::{DateText, Length};
 
 /// A later visit. Before the work its gaps are those between the boards; after it they are openings
 /// of the new joint, nothing where it is whole.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct LaterVisit {
     /// The day.
+    #[schemars(with = "DateText")]
     pub on: Date,
     /// The readings.
     #[serde(default)]
@@ -35,7 +37,7 @@ impl LaterVisit {
 }
 
 /// One joint looked at again.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct LaterGap {
     /// Name of the surface.

@@ -1,13 +1,14 @@
 //! The readings as they are written down.
 
 use jiff::civil::Date;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{Humidity, Length, Moisture, Percent, Temperature};
+use crate::measure::{DateText, Humidity, Length, Moisture, Percent, Temperature};
 use crate::wood::emc;
 
 /// How a joint failed.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Failure {
     /// It was not noted.
     #[default]
@@ -50,7 +51,7 @@ impl Failure {
 
 /// One gap, measured with a gauge. In files place and width must stand; a reading without them is
 /// none.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct GapReading {
     /// Name of the surface.
@@ -64,6 +65,7 @@ pub struct GapReading {
     pub width: Length,
     /// When, if not on the day of the visit.
     #[serde(default)]
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
     /// How the sealant failed there.
     #[serde(default)]
@@ -71,7 +73,7 @@ pub struct GapReading {
 }
 
 /// What the meter was set to.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum MeterSetting {
     /// To the boards' own species, or corrected for it.
     #[default]
@@ -97,7 +99,7 @@ impl MeterSetting {
 }
 
 /// One moisture reading with a pin meter.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct MoistureReading {
     /// Name of the surface.
@@ -113,6 +115,7 @@ pub struct MoistureReading {
     /// Temperature of the wood.
     pub wood: Temperature,
     /// When, if not on the day of the visit.
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
 }
 
@@ -131,7 +134,7 @@ impl Default for MoistureReading {
 }
 
 /// Air of the room, read off a hygrometer.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct RoomReading {
     /// Temperature.
@@ -139,6 +142,7 @@ pub struct RoomReading {
     /// Relative humidity; in files a fraction from 0 to 1.
     pub humidity: Humidity,
     /// When, if not on the day of the visit.
+    #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
 }
 
@@ -156,7 +160,7 @@ impl Default for RoomReading {
 }
 
 /// Everything measured.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Survey {
     /// How well the opening of all joints is to be known: half-width of its 90 % interval.

@@ -1,11 +1,13 @@
 //! Species and what the tables say of their shrinkage.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Angle, Moisture, Span};
+use crate::named::named;
 
 /// How far a value can be trusted, by where it comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum Kind {
     /// Printed in the named source.
     Published,
@@ -59,8 +61,14 @@ pub struct TotalShrinkage {
 /// C = (S/f) / (100 − S (f − 10)/f), with f the moisture under which shrinkage starts.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Species {
+    /// By what jobs refer to it; it never changes.
+    #[serde(default)]
+    pub id: String,
     /// Name as the handbook prints it.
     pub name: String,
+    /// Names it has or had, by which files refer to it too.
+    #[serde(default)]
+    pub aliases: Vec<String>,
     /// Oven-dry mass over the mass of water in the volume at 12 % moisture (Wood Handbook
     /// Table 5-3, from memory).
     pub specific_gravity: f64,
@@ -71,6 +79,8 @@ pub struct Species {
     /// The moisture in per cent under which the width starts to shrink.
     pub shrinks_below: f64,
 }
+
+named! { Species }
 
 /// Where a ring angle lies between the two cuts.
 pub(super) fn between(radial: f64, tangential: f64, ring: Angle) -> f64 {

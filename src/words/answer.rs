@@ -59,10 +59,11 @@ fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Str
     let answer = &assessment.answer;
     let when = answer.when.unwrap_or(SealTime::AnyTime);
     let (key, from, to) = days(when);
-    let (key, sealant) = (Arg::Id(key), &assessment.job.plan.sealant);
+    let (key, sealant) = (Arg::Id(key), assessment.sealant_name());
     match answer.verdict {
         Verdict::Reseal { holds } => {
-            let first = say!(words, "answer-reseal", when = key, from = from, to = to, sealant = sealant);
+            let first =
+                say!(words, "answer-reseal", when = key, from = from, to = to, sealant = Arg::Name(sealant));
             first + " " + &say!(words, "answer-holds", share = holds)
         }
         Verdict::ResealFails { holds, .. } => say!(
@@ -71,7 +72,7 @@ fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Str
             when = key,
             from = from,
             to = to,
-            sealant = sealant,
+            sealant = Arg::Name(sealant),
             share = holds
         ),
         Verdict::TooNarrow { narrowest } => {

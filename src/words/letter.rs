@@ -213,7 +213,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
         words,
         "letter-reseal",
         run = Arg::Run(assessment.treated_run()),
-        sealant = &plan.sealant,
+        sealant = Arg::Name(assessment.sealant_name()),
         coats = crate::job::sanitized(&assessment.job).plan.coats
     );
     let mut sentences = vec![reseal, when(assessment, words)];

@@ -412,7 +412,7 @@ fn changed(change: impl FnOnce(&str) -> String) -> (TempDir, PathBuf) {
 
 #[test]
 fn a_job_with_errors_is_worked_out_and_ends_with_1() {
-    let (folder, path) = changed(|text| text.replacen("Pine, western white", "Balsa", 1));
+    let (folder, path) = changed(|text| text.replacen("pine-western-white", "Balsa", 1));
     for (command, more) in commands(&folder.path().join("papers")) {
         let output = on(&path, command, &more);
         assert_eq!(output.status.code(), Some(1), "{command} {more:?}: {}", err(&output));

@@ -203,6 +203,9 @@ proptest! {
         let loaded = file::read(&file::write(&job).unwrap()).unwrap();
         prop_assert_eq!(loaded.problems, vec![]);
         prop_assert_eq!(&loaded.job, &job);
+        let as_json = file::read(&file::write_json(&job).unwrap()).unwrap();
+        prop_assert_eq!(as_json.problems, vec![]);
+        prop_assert_eq!(&as_json.job, &job);
         // And so is what it comes to.
         prop_assert_eq!(assessed(&loaded.job).options, assessed(&job).options);
     }

@@ -73,7 +73,7 @@ fn prices_older_than_a_year_are_told_and_figures_that_cannot_be_too() {
     let mut job = demo_job();
     assert!(!told(&job, "Older than a year"));
     let mut own = PriceBook::of(Catalog::built_in(), job.visited);
-    let sealant = own.sealants.iter_mut().find(|sealant| sealant.name == job.plan.sealant).unwrap();
+    let sealant = own.sealants.iter_mut().find(|sealant| sealant.id == job.plan.sealant).unwrap();
     sealant.priced = Some(date(2024, 1, 1));
     own.tasks[3].minutes = ThreePoint::exactly(0.0);
     own.materials[0].price = Money::cents(-1);

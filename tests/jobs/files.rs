@@ -5,7 +5,7 @@ use gapwright::job::{Catalog, Fault, FileFault, Severity, file};
 use gapwright::words::{Words, answer};
 
 /// A file of every form that was ever written; none is ever taken out.
-const EARLIER: [(&str, &str); 2] = [
+pub(crate) const EARLIER: [(&str, &str); 2] = [
     ("version 1 before values could be missing", include_str!("files/version-1-first.ron")),
     ("version 1", include_str!("files/version-1.ron")),
 ];

@@ -6,5 +6,14 @@ mod afterwards;
 mod bad_input;
 mod directions;
 mod files;
+mod ids;
+mod json;
 mod loggers;
 mod repair;
+
+/// The examples, each with its name.
+const EXAMPLES: [(&str, &str); 3] = [
+    ("tea_room", include_str!("../../examples/tea_room.ron")),
+    ("stair_hall", include_str!("../../examples/stair_hall.ron")),
+    ("porch_room", include_str!("../../examples/porch_room.ron")),
+];

@@ -25,6 +25,8 @@ fn paint_spreads_1604_square_feet_a_mil_and_gallon() {
 
 pub fn paint_spread() -> Checked {
     let paint = Paint {
+        id: String::new(),
+        aliases: Vec::new(),
         priced: None,
         name: String::new(),
         solids: Percent::pct(100.0),

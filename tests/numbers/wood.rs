@@ -94,8 +94,15 @@ pub fn white_fir() -> Checked {
 fn one_table(row: &Row, columns: [&str; 2], start: f64) -> Species {
     let [radial, tangential] = columns.map(|column| number(row, column).unwrap());
     let (name, kind, source) = (row["species"].clone(), kind_of(row), row["source"].clone());
-    let mut species =
-        Species { name, specific_gravity: 0.5, coefficients: None, shrinkage: None, shrinks_below: start };
+    let mut species = Species {
+        id: String::new(),
+        name,
+        aliases: Vec::new(),
+        specific_gravity: 0.5,
+        coefficients: None,
+        shrinkage: None,
+        shrinks_below: start,
+    };
     if columns[0].starts_with("C_R") {
         species.coefficients = Some(Coefficients { radial, tangential, kind, source });
     } else {

@@ -25,6 +25,7 @@ command-line-papers = Write the papers as PDF
     .out = Folder to write them to; made if it isn't there
     .templates = Folder with your own templates; papers without one there use the built-in ones
 command-line-schema = Print the JSON Schema of “assess --json”
+    .job = Print the one of job files instead
 command-line-templates = Write the built-in paper templates, so you can change them
     .out = Folder to write them to; templates already there are left as they are
 

@@ -6,3 +6,6 @@ export-table-failed = A table can’t be made: { $reason }.
 export-json-failed = The JSON can’t be made: { $reason }.
 export-picture-failed = A picture can’t be made: { $reason }.
 export-drawing-failed = The drawing can’t be made: { $reason }.
+
+# What a figure may be, in the schema of job files
+schema-range = From { $low } to { $high }

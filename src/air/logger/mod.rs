@@ -16,6 +16,7 @@ pub use read::read_logger;
 use std::borrow::Cow;
 
 use jiff::civil::Date;
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
 use super::{Air, DAYS};
@@ -71,7 +72,7 @@ pub struct LoggerGuess {
 }
 
 /// Daily means of a room's air, as stored in the job.
-#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "Stored")]
 pub struct LoggedAir {
     /// The room; empty if the file names none.
@@ -111,7 +112,7 @@ enum StoredError {
 }
 
 /// The log before its days were looked at together.
-#[derive(Deserialize)]
+#[derive(Deserialize, JsonSchema)]
 #[serde(rename = "LoggedAir", deny_unknown_fields)]
 struct Stored {
     name: String,
@@ -192,6 +193,19 @@ impl<'de> Deserialize<'de> for LoggedDay {
         let text = String::deserialize(deserializer)?;
         let error = || StoredError::Day(text.chars().take(60).collect());
         Self::from_text(&text).ok_or_else(error).map_err(de::Error::custom)
+    }
+}
+
+impl JsonSchema for LoggedDay {
+    fn schema_name() -> Cow<'static, str> {
+        "LoggedDay".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "string",
+            "description": "A day of a logger: date, degrees Celsius, percent, and hours with readings, such as 2026-01-05 20.3 41.5 24",
+        })
     }
 }
 

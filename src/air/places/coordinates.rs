@@ -3,12 +3,13 @@
 use std::fmt;
 
 use geo::{Distance as _, Haversine, Point};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::Length;
 
 /// A point on the globe; always in range.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "Typed", into = "Typed")]
 pub struct Coordinates {
     latitude: f64,
@@ -84,10 +85,14 @@ impl fmt::Display for Coordinates {
 }
 
 /// The form in files.
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize, Deserialize, JsonSchema)]
 #[serde(rename = "Coordinates")]
 struct Typed {
+    /// Degrees to the north.
+    #[schemars(range(min = -90.0, max = 90.0))]
     latitude: f64,
+    /// Degrees to the east.
+    #[schemars(range(min = -180.0, max = 180.0))]
     longitude: f64,
 }
 

@@ -1,5 +1,6 @@
 //! What a job keeps of a place.
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::climate::PlaceClimate;
@@ -10,7 +11,7 @@ use crate::measure::{Length, finite};
 
 /// Where a job is. The coordinates say what climate it has; the name says what to call it, and is kept as
 /// it was when the place was chosen.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Site {
     /// What the place is called.
     pub name: String,
@@ -23,6 +24,7 @@ pub struct Site {
         serialize_with = "write_meters",
         deserialize_with = "read_meters"
     )]
+    #[schemars(with = "Option<f64>")]
     pub elevation: Option<Length>,
 }
 

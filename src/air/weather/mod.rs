@@ -18,6 +18,7 @@ use std::sync::Arc;
 
 use jiff::ToSpan as _;
 use jiff::civil::{Date, date};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use statrs::statistics::Statistics as _;
 
@@ -39,7 +40,7 @@ const TMY3_COLUMNS: [&str; 4] = ["Date (MM/DD/YYYY)", "Time (HH:MM)", "Dry-bulb 
 const EPW_PLACES: [usize; 5] = [1, 2, 3, 6, 8];
 
 /// An outdoor year, hour by hour from 1 January, 8 760 hours. Cheap to clone.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "Stored", into = "Stored")]
 pub struct Weather {
     /// The place it is of; empty if the file names none.
@@ -388,7 +389,7 @@ pub fn date_of_hour(hour: usize) -> Date {
 
 /// A year as it stands in a file: a line of text for each day, as `10 77, 10.2 80.5, …`, with the
 /// temperature in °C and the humidity in percent of each hour.
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, rename = "Weather")]
 struct Stored {
     place: String,

@@ -8,7 +8,7 @@ use crate::assess::{BeforeInstall, SWELLING_ROOM, TYPICAL_SEALED_GAP};
 use crate::job::fields::{self, At};
 use crate::measure::Percent;
 use crate::survey::SamplingPlan;
-use crate::words::{Words, say};
+use crate::words::{Arg, Words, say};
 
 pub(super) fn before_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(state) = context.shown_section() else { return };
@@ -44,7 +44,7 @@ fn boards(ui: &mut Ui, context: &WindowContext<'_>, before: &BeforeInstall) {
     row(ui, &words.text("install-gap"), &words.text("install-gap.hint"), gap);
     if let Some(widest) = before.widest_board {
         let hint = say!(words, "install-widest.hint", joint = TYPICAL_SEALED_GAP);
-        let sealant = &context.assessment.job.plan.sealant;
+        let sealant = Arg::Name(context.assessment.sealant_name());
         let value = say!(words, "install-widest-value", width = widest, sealant = sealant);
         row(ui, &words.text("install-widest"), &hint, value);
     }

@@ -3,7 +3,6 @@
 use eframe::egui::{Grid, RichText, Ui};
 
 use super::place::place;
-use crate::air::places::Site;
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
@@ -11,6 +10,7 @@ use crate::app::widgets::remark;
 use crate::job::Job;
 use crate::job::fields::{self, At, Each};
 use crate::measure::{Humidity, Temperature};
+use crate::named::name_of;
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
 
@@ -33,9 +33,12 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     match &job.air {
-        IndoorAir::FromClimate { station: name, house }
-        | IndoorAir::FromPlace { site: Site { name, .. }, house } => {
-            place(ui, context, name);
+        IndoorAir::FromClimate { station, house } => {
+            place(ui, context, name_of(&context.assessment.catalog.stations, station));
+            self::house(ui, context, house);
+        }
+        IndoorAir::FromPlace { site, house } => {
+            place(ui, context, &site.name);
             self::house(ui, context, house);
         }
         IndoorAir::FromWeather { weather, house } => {

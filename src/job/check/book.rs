@@ -3,8 +3,8 @@
 use jiff::civil::Date;
 
 use super::{Checked, Problems};
-use crate::job::fields;
-use crate::job::price_book::PriceBook;
+use crate::job::fields::{self, Field};
+use crate::job::price_book::{BookList, PriceBook};
 use crate::job::problem::BookFault;
 use crate::repair::Step;
 
@@ -12,8 +12,8 @@ use crate::repair::Step;
 const OLD: i32 = 366;
 
 pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
-    for (field, entry, fault) in job.entered.price_book.iter().flat_map(PriceBook::faults) {
-        problems.once(field, BookFault::BookEntry { entry, fault });
+    for (list, entry, fault) in job.entered.price_book.iter().flat_map(PriceBook::faults) {
+        problems.once(field_of(list), BookFault::BookEntry { entry, fault });
     }
     for method in job.catalog.methods.iter().filter(|method| method.id.is_own()) {
         let unknown = method.steps.iter().find_map(|step| match step {
@@ -33,6 +33,17 @@ pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
     }
 }
 
+/// The field of a list of the price book.
+const fn field_of(list: BookList) -> &'static Field {
+    match list {
+        BookList::Sealants => &fields::BOOK_SEALANTS,
+        BookList::Paints => &fields::BOOK_PAINTS,
+        BookList::Materials => &fields::BOOK_MATERIALS,
+        BookList::Tasks => &fields::BOOK_TASKS,
+        BookList::Methods => &fields::BOOK_METHODS,
+    }
+}
+
 /// What of the chosen option was priced more than a year before the visit.
 fn old_prices(job: &Checked<'_>) -> Vec<String> {
     let (plan, catalog) = (&job.entered.plan, job.catalog);
@@ -41,8 +52,10 @@ fn old_prices(job: &Checked<'_>) -> Vec<String> {
     let bought = |id: &String| method.is_some_and(|method| method.materials.contains(id));
     let materials =
         catalog.materials.iter().filter(|m| bought(&m.id) && !plan.own_prices.contains_key(&m.id));
-    let paints = catalog.paints.iter().filter(|p| p.name == plan.paint || p.name == plan.primer);
-    let sealants = catalog.sealants.iter().filter(|s| s.name == plan.sealant);
+    let used = [catalog.paint(&plan.primer), catalog.paint(&plan.paint)];
+    let once = if used[0] == used[1] { &used[..1] } else { &used[..] };
+    let paints = once.iter().copied().flatten();
+    let sealants = catalog.sealant(&plan.sealant).into_iter();
     let names = materials
         .filter(|material| old(material.priced))
         .map(|material| &material.name)

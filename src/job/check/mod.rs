@@ -62,7 +62,7 @@ impl Problems {
 /// The air of the room and the house.
 fn air(job: &Checked<'_>, problems: &mut Problems) {
     if let IndoorAir::FromClimate { station, .. } = &job.entered.air
-        && !job.catalog.stations.iter().any(|known| known.name == *station)
+        && job.catalog.station(station).is_none()
     {
         let listed = Listed::Place;
         problems.once(&fields::PLACE, Fault::NotInCatalog { listed, name: station.clone() });

@@ -1,6 +1,6 @@
 //! Faults of what entries make together: surfaces, the plan, the price book, the state of a section.
 
-use crate::job::price_book::EntryFault;
+use crate::job::book_entry::EntryFault;
 use crate::measure::{Length, Moisture, Percent, ThreePoint};
 use crate::repair::PriceLine;
 

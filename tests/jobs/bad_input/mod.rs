@@ -23,13 +23,9 @@ use gapwright::measure::Units;
 use gapwright::words::{Say, Words, answer};
 use tempfile::TempDir;
 
-const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
+use super::EXAMPLES;
 
-const EXAMPLES: [(&str, &str); 3] = [
-    ("tea_room", TEA_ROOM),
-    ("stair_hall", include_str!("../../../examples/stair_hall.ron")),
-    ("porch_room", include_str!("../../../examples/porch_room.ron")),
-];
+const TEA_ROOM: &str = include_str!("../../../examples/tea_room.ron");
 
 /// The longest that anything may take here, on a busy machine and without optimisation.
 const PATIENCE: Duration = Duration::from_secs(60);

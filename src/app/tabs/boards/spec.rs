@@ -8,6 +8,7 @@ use crate::app::widgets::{choose, remark};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Percent, Quantity};
+use crate::named::{Named as _, name_of, position};
 use crate::surface::{Behind, BoardSpec, Finish, Fixing};
 use crate::words::{Say as _, Words, say};
 
@@ -158,11 +159,13 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
         let catalog = &context.assessment.catalog;
         let mut chosen = None;
         let combo =
-            ComboBox::from_id_salt("species").selected_text(&board.species).width(200.0).height(320.0);
+            ComboBox::from_id_salt("species").selected_text(name_of(&catalog.species, &board.species));
+        let combo = combo.width(200.0).height(320.0);
         let response = combo.show_ui(ui, |ui| {
-            for species in &catalog.species {
-                if ui.selectable_label(species.name == board.species, &species.name).clicked() {
-                    chosen = Some(species.name.clone());
+            let present = position(&catalog.species, &board.species);
+            for (place, species) in catalog.species.iter().enumerate() {
+                if ui.selectable_label(present == Some(place), &species.name).clicked() {
+                    chosen = Some(species.key().to_owned());
                 }
             }
         });

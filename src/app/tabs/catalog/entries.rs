@@ -13,72 +13,55 @@ use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
 use crate::measure::{Hours, Money, Percent, Units, Volume};
+use crate::named::{Named, find, name_of, place_of, position};
 use crate::repair::{Material, Paint, Task};
 use crate::words::{Arg, Say as _, say};
 
-/// Finds an entry of the job's figures by its key.
-type Find<T> = fn(&mut PriceBook) -> &mut Vec<T>;
-
 /// A kind of entry: how it is named and where it is kept.
-trait InCatalog: Clone + 'static {
-    const LIST: Find<Self>;
-    fn key(&self) -> &str;
+trait InCatalog: Clone + Named + 'static {
+    /// The list of the job's own entries.
+    const LIST: fn(&mut PriceBook) -> &mut Vec<Self>;
+    /// The list that comes with the program.
+    const BUILT_IN: fn(&Catalog) -> &[Self];
+    /// Makes it an entry of the user's own under this name.
     fn rename(&mut self, name: String);
     /// The entry as it comes with the program, if it does.
-    fn built_in(&self) -> Option<Self>;
+    fn built_in(&self) -> Option<Self> {
+        find((Self::BUILT_IN)(Catalog::built_in()), self.key()).cloned()
+    }
 }
 
 impl InCatalog for Sealant {
-    const LIST: Find<Self> = |own| &mut own.sealants;
-    fn key(&self) -> &str {
-        &self.name
-    }
+    const LIST: fn(&mut PriceBook) -> &mut Vec<Self> = |own| &mut own.sealants;
+    const BUILT_IN: fn(&Catalog) -> &[Self] = |catalog| &catalog.sealants;
     fn rename(&mut self, name: String) {
-        self.name = name;
-    }
-    fn built_in(&self) -> Option<Self> {
-        Catalog::built_in().sealant(&self.name).cloned()
+        (self.id, self.name, self.aliases) = (String::new(), name, Vec::new());
     }
 }
 
 impl InCatalog for Paint {
-    const LIST: Find<Self> = |own| &mut own.paints;
-    fn key(&self) -> &str {
-        &self.name
-    }
+    const LIST: fn(&mut PriceBook) -> &mut Vec<Self> = |own| &mut own.paints;
+    const BUILT_IN: fn(&Catalog) -> &[Self] = |catalog| &catalog.paints;
     fn rename(&mut self, name: String) {
-        self.name = name;
-    }
-    fn built_in(&self) -> Option<Self> {
-        Catalog::built_in().paint(&self.name).cloned()
+        (self.id, self.name, self.aliases) = (String::new(), name, Vec::new());
     }
 }
 
 impl InCatalog for Material {
-    const LIST: Find<Self> = |own| &mut own.materials;
-    fn key(&self) -> &str {
-        &self.id
-    }
+    const LIST: fn(&mut PriceBook) -> &mut Vec<Self> = |own| &mut own.materials;
+    const BUILT_IN: fn(&Catalog) -> &[Self] = |catalog| &catalog.materials;
     fn rename(&mut self, name: String) {
         self.id.clone_from(&name);
         self.name = name;
-    }
-    fn built_in(&self) -> Option<Self> {
-        Catalog::built_in().materials.iter().find(|material| material.id == self.id).cloned()
     }
 }
 
 impl InCatalog for Task {
-    const LIST: Find<Self> = |own| &mut own.tasks;
-    fn key(&self) -> &str {
-        &self.id
-    }
+    const LIST: fn(&mut PriceBook) -> &mut Vec<Self> = |own| &mut own.tasks;
+    const BUILT_IN: fn(&Catalog) -> &[Self] = |catalog| &catalog.tasks;
     fn rename(&mut self, name: String) {
         self.id.clone_from(&name);
         self.name = name;
-    }
-    fn built_in(&self) -> Option<Self> {
-        Catalog::built_in().tasks.iter().find(|task| task.id == self.id).cloned()
     }
 }
 
@@ -92,8 +75,8 @@ fn change<T: InCatalog>(
     let of = of.clone();
     edit(context, name, move |own| {
         let list = T::LIST(own);
-        match list.iter_mut().find(|known| known.key() == of.key()) {
-            Some(known) => set(known),
+        match place_of(list, &of) {
+            Some(known) => set(&mut list[known]),
             None => {
                 let mut changed = of;
                 set(&mut changed);
@@ -108,10 +91,10 @@ fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
     ui.horizontal(|ui| {
         if ui.button(context.words.text("entry-copy")).clicked() {
             let mut copy = of.clone();
-            copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.key())));
+            copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.name())));
             edit(context, "entry-copy", move |own| {
                 let list = T::LIST(own);
-                if !list.iter().any(|known| known.key() == copy.key()) {
+                if place_of(list, &copy).is_none() {
                     list.push(copy);
                 }
             });
@@ -139,7 +122,7 @@ fn name_entry<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T
     }
     let label = context.words.text("entry-name");
     ui.label(label.as_ref());
-    if let Some(name) = text_entry(ui, &label, of.key(), 240.0).filter(|name| !name.is_empty()) {
+    if let Some(name) = text_entry(ui, &label, of.name(), 240.0).filter(|name| !name.is_empty()) {
         let old = of.key().to_owned();
         context.edit("entry-name", move |job| {
             let plan = &mut job.plan;
@@ -150,7 +133,7 @@ fn name_entry<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T
             }
             if let Some(own) = &mut job.price_book {
                 let list = T::LIST(own);
-                if list.iter().any(|known| known.key() == name) {
+                if position(list, &name).is_some() {
                     return;
                 }
                 if let Some(entry) = list.iter_mut().find(|known| known.key() == old) {
@@ -394,7 +377,8 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     for named in &context.assessment.catalog.boards {
         let (board, name) = (&named.board, named.name.clone());
-        let (species, wide, thick) = (&board.species, board.face_width, board.thickness);
+        let species = Arg::Name(name_of(&context.assessment.catalog.species, &board.species));
+        let (wide, thick) = (board.face_width, board.thickness);
         let source = say!(context.words, "entry-board", species = species, wide = wide, thick = thick);
         one(ui, &named.name, &source, |ui| {
             ui.label(&source);
@@ -427,7 +411,8 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 .clicked()
             {
                 let board = section.board.clone();
-                let name = format!("{}, {}", board.species, context.words.figures().length(board.face_width));
+                let species = name_of(&context.assessment.catalog.species, &board.species);
+                let name = format!("{species}, {}", context.words.figures().length(board.face_width));
                 edit(context, "undo-keep-boards", move |own| {
                     own.boards.retain(|known| known.name != name);
                     own.boards.push(CatalogBoard { name, board });

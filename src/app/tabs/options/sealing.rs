@@ -13,9 +13,8 @@ use crate::words::{say, sealing as sentences};
 pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let plan = &context.job.plan;
     Grid::new("sealing").num_columns(2).show(ui, |ui| {
-        let names: Vec<&str> =
-            context.assessment.catalog.sealants.iter().map(|sealant| sealant.name.as_str()).collect();
-        context.pick(ui, &fields::SEALANT, &plan.sealant, &names, |job, name| job.plan.sealant = name);
+        let sealants = &context.assessment.catalog.sealants;
+        context.pick(ui, &fields::SEALANT, &plan.sealant, sealants, |job, id| job.plan.sealant = id);
         let (units, words, visited) = (context.units(), context.words, context.job.visited);
         let not_before = |date| match date < visited {
             true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),

@@ -44,10 +44,9 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         let days = [(false, "choice-workdays-weekdays"), (true, "choice-workdays-weekends")];
         context.choice(ui, &fields::WORKDAYS, plan.weekends, &days, |job, on| job.plan.weekends = on);
-        let paints: Vec<&str> =
-            context.assessment.catalog.paints.iter().map(|paint| paint.name.as_str()).collect();
-        context.pick(ui, &fields::PRIMER, &plan.primer, &paints, |job, name| job.plan.primer = name);
-        context.pick(ui, &fields::PAINT, &plan.paint, &paints, |job, name| job.plan.paint = name);
+        let paints = &context.assessment.catalog.paints;
+        context.pick(ui, &fields::PRIMER, &plan.primer, paints, |job, id| job.plan.primer = id);
+        context.pick(ui, &fields::PAINT, &plan.paint, paints, |job, id| job.plan.paint = id);
     });
 }
 

@@ -10,7 +10,7 @@ fields! {
     /// Whose weather the house stands in.
     PLACE = "place", "air.FromClimate|FromPlace.station|site", Job, Kind::Catalog;
     /// How high a place lies: the climate's stations may lie much lower or higher.
-    ELEVATION = "elevation", "air.FromPlace.site.elevation", Job,
+    ELEVATION = "elevation", "air.FromPlace.site.elevation_m", Job,
         optional!(site, elevation, RoomLength, Length::m(-500.0), Length::m(6000.0), LeaveOut);
     /// The hours of a weather file.
     WEATHER_FILE = "weather-file", "air.FromWeather.weather", Job, Kind::File;

@@ -1,0 +1,163 @@
+//! Jobs name entries of the catalog by ids: a name may be reworded without any file losing its entry.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use gapwright::air::IndoorAir;
+use gapwright::assess::{Assessment, assess};
+use gapwright::job::{Catalog, Fault, Job, PriceBook, file, load_prices, read_prices, save_prices};
+use gapwright::measure::Money;
+use gapwright::named::{Named, find, position};
+use gapwright::words::{Words, answer};
+use jiff::civil::date;
+
+use super::files::EARLIER;
+
+const OLD_PRICES: &str = include_str!("files/shelf.ron");
+
+/// The catalog with every name in other words; the names of today are left to the aliases.
+fn reworded() -> Arc<Catalog> {
+    let mut catalog = Catalog::clone(Catalog::built_in());
+    let other = |id: &str| format!("Other words for {id}");
+    catalog.species.iter_mut().for_each(|entry| entry.name = other(&entry.id));
+    catalog.stations.iter_mut().for_each(|entry| entry.name = other(&entry.id));
+    catalog.sealants.iter_mut().for_each(|entry| entry.name = other(&entry.id));
+    catalog.paints.iter_mut().for_each(|entry| entry.name = other(&entry.id));
+    Arc::new(catalog)
+}
+
+fn not_in_catalog(found: &Assessment) -> Vec<&Fault> {
+    let faults = found.problems.iter().map(|problem| &problem.fault);
+    faults.filter(|fault| matches!(fault, Fault::NotInCatalog { .. })).collect()
+}
+
+#[track_caller]
+fn well_named<T: Named>(entries: &[T]) {
+    let mut ids = BTreeSet::new();
+    for (place, entry) in entries.iter().enumerate() {
+        assert!(ids.insert(entry.id()), "{} stands twice", entry.id());
+        let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+        assert!(!entry.id().is_empty() && entry.id().chars().all(plain), "{}", entry.id());
+        for called in entry.calls() {
+            assert_eq!(position(entries, called), Some(place), "“{called}” means another entry too");
+        }
+    }
+}
+
+#[test]
+fn every_entry_has_an_id_and_no_two_share_a_name() {
+    let catalog = Catalog::built_in();
+    well_named(&catalog.species);
+    well_named(&catalog.stations);
+    well_named(&catalog.sealants);
+    well_named(&catalog.paints);
+}
+
+#[test]
+fn a_new_job_says_ids() {
+    let catalog = Catalog::built_in();
+    let job = Job::default();
+    assert!(catalog.sealants.iter().any(|sealant| sealant.id == job.plan.sealant));
+    for paint in [&job.plan.primer, &job.plan.paint] {
+        assert!(catalog.paints.iter().any(|known| known.id == *paint));
+    }
+    let board = gapwright::surface::BoardSpec::default();
+    assert!(catalog.species.iter().any(|species| species.id == board.species));
+    let IndoorAir::FromClimate { station, .. } = &job.air else { panic!("{:?}", job.air) };
+    assert!(catalog.stations.iter().any(|known| known.id == *station));
+}
+
+/// Files with the names of their day come to the same whatever the entries are called now, and show what
+/// they are called now.
+#[test]
+fn files_with_earlier_names_mean_the_same_entries_after_a_rewording() {
+    let catalog = reworded();
+    for (name, text) in EARLIER {
+        let job = file::read(text).unwrap().job;
+        assert_eq!(job.plan.sealant, "Hybrid, paintable, class 50", "{name}: the job keeps what was written");
+        let (before, after) = (assess(job.clone(), Catalog::built_in()), assess(job.clone(), &catalog));
+        assert_eq!(not_in_catalog(&after), Vec::<&Fault>::new(), "{name}");
+        assert_eq!(after.year, before.year, "{name}");
+        assert_eq!(after.season, before.season, "{name}");
+        let totals = |found: &Assessment| found.options.iter().map(|o| o.price.total).collect::<Vec<_>>();
+        assert_eq!(totals(&after), totals(&before), "{name}");
+        assert_eq!(after.sealant_name(), "Other words for hybrid-50");
+        let said = answer::headline(&after, &Words::of_job(&job));
+        assert!(!said.contains("Hybrid, paintable"), "{name}: {said}");
+    }
+}
+
+/// A price file from before there were ids differs from the catalog in no sealant or paint, and its figures
+/// go before the catalog's for the entries it names.
+#[test]
+fn a_price_file_with_earlier_names_is_about_the_same_entries() {
+    for catalog in [Catalog::built_in().clone(), reworded()] {
+        let own = read_prices(OLD_PRICES).unwrap();
+        let now = PriceBook::of(&catalog, date(2026, 11, 25));
+        for differences in [now.differences(&own), own.differences(&now)] {
+            let whole: Vec<_> = differences.iter().filter(|difference| difference.field.is_empty()).collect();
+            assert!(whole.is_empty(), "{whole:?}");
+            let named = |entry: &str| {
+                find(&catalog.sealants, entry).is_some() || find(&catalog.paints, entry).is_some()
+            };
+            let changed = differences.iter().filter(|d| named(&d.entry) && d.field != "class").count();
+            assert_eq!(changed, 0, "{differences:?}");
+        }
+        let dearer = OLD_PRICES.replace("\"13.50\"", "\"99.00\"");
+        assert_ne!(dearer, OLD_PRICES);
+        let own = read_prices(&dearer).unwrap();
+        let with = catalog.with(Some(&own));
+        assert_eq!(with.sealants.len(), catalog.sealants.len());
+        assert_eq!(with.paints.len(), catalog.paints.len());
+        for called in ["hybrid-50", "Hybrid, paintable, class 50"] {
+            let sealant = with.sealant(called).unwrap();
+            assert_eq!(sealant.packs[0].price, Money::cents(99_00));
+            assert_eq!(sealant.name, catalog.sealant("hybrid-50").unwrap().name);
+        }
+    }
+}
+
+/// What a user calls an entry of the catalog is kept, and an entry of the user's own goes by its name.
+#[test]
+fn own_wordings_and_own_entries_stay() {
+    let mut own = PriceBook::of(Catalog::built_in(), date(2026, 5, 1));
+    let hybrid = own.sealants.iter_mut().find(|sealant| sealant.id == "hybrid-50").unwrap();
+    hybrid.name = "The tube on the van".into();
+    let mut mine = hybrid.clone();
+    (mine.id, mine.name, mine.aliases) = (String::new(), "My own".into(), Vec::new());
+    own.sealants.push(mine);
+    let path = tempfile::tempdir().unwrap().keep().join("prices.ron");
+    save_prices(&own, &path).unwrap();
+    assert!(!std::fs::read_to_string(&path).unwrap().contains("id: \"\""));
+    let own = load_prices(&path).unwrap();
+    std::fs::remove_dir_all(path.parent().unwrap()).unwrap();
+    let catalog = reworded();
+    let with = catalog.with(Some(&own));
+    assert_eq!(with.sealant("hybrid-50").unwrap().name, "The tube on the van");
+    assert_eq!(with.sealant("Hybrid, paintable, class 50").unwrap().id, "hybrid-50");
+    assert_eq!(with.sealant("My own").unwrap().id, "");
+    let mut job = file::read(EARLIER[1].1).unwrap().job;
+    job.price_book = Some(own);
+    job.plan.sealant = "My own".into();
+    let found = assess(job, &catalog);
+    assert_eq!(not_in_catalog(&found), Vec::<&Fault>::new());
+    assert_eq!(found.sealant_name(), "My own");
+}
+
+/// A price that a job of old has for a line of the buying list, by the words of the line.
+#[test]
+fn own_prices_by_earlier_names_still_count() {
+    let text = EARLIER[1].1.replacen(
+        "    plan: (\n",
+        "    plan: (\n        own_prices: {\"Hybrid, paintable, class 50, cartridge\": \"0.01\", \"Hybrid, paintable, class 50, sausage\": \"99.00\"},\n",
+        1,
+    );
+    assert_ne!(text, EARLIER[1].1);
+    let loaded = file::read(&text).unwrap();
+    assert_eq!(loaded.problems, vec![]);
+    let found = assess(loaded.job, Catalog::built_in());
+    let own: Vec<_> =
+        found.chosen().unwrap().materials.iter().filter(|line| line.own_price).cloned().collect();
+    assert_eq!(own.len(), 1, "{own:?}");
+    assert_eq!((own[0].id.as_str(), own[0].price), ("hybrid-50, cartridge", Money::cents(1)));
+}
