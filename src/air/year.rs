@@ -178,7 +178,7 @@ impl Default for IndoorAir {
 pub struct IndoorYear {
     /// The days as expected.
     pub days: Vec<Air>,
-    /// The same days in a year that is wet_year by one standard deviation.
+    /// The same days in a year that is damper by one standard deviation.
     pub wet_year: Vec<Air>,
 }
 
@@ -305,7 +305,7 @@ fn closed_windows(outside: Temperature) -> f64 {
 }
 
 impl HouseModel {
-    /// Indoor air when it is `outside` outdoors, in a year that is wet_year by `wet_year` standard
+    /// Indoor air when it is `outside` outdoors, in a year that is damper by `wet_year` standard
     /// deviations.
     ///
     /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus

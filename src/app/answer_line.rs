@@ -52,7 +52,7 @@ fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         if let Some(option) = words::answer::cheaper(context.assessment) {
             ui.add(soft(&context.words.text("answer-costs-less")));
-            if ui.add(link(context, &option)).on_hover_text(context.words.text("cmd-tab-options")).clicked() {
+            if ui.add(link(context, option)).on_hover_text(context.words.text("cmd-tab-options")).clicked() {
                 context.commands.push(Command::Tab(Tab::Options));
                 context.commands.push(Command::ScrollTo(EntryPlace::Options));
             }

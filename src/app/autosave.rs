@@ -1,5 +1,5 @@
 //! Nothing typed is lost: unsaved work is kept beside the settings and offered again after a crash,
-//! and a file that is open in two windows or was changed by someone else is noticed.
+//! and the window knows when a file is open in another one or was changed by someone else.
 
 use std::fs::{self, File};
 use std::hash::{DefaultHasher, Hash as _, Hasher as _};
@@ -83,7 +83,7 @@ impl PartialEq for Work {
 /// Keeps unsaved work, and knows who else has the job's file open.
 pub(super) struct Autosave {
     folder: PathBuf,
-    /// This window's file; its lock is held as long as the window lives.
+    /// This window's file; its lock lasts as long as the window lives.
     file: PathBuf,
     _alive: Option<File>,
     writing: Worker<(PathBuf, Option<Kept>), Option<String>>,
@@ -105,7 +105,7 @@ impl Autosave {
         let file = folder.join(format!("{}-{started}.ron", std::process::id()));
         let alive = locked(&file.with_extension("lock"));
         Self {
-            writing: Worker::start("keep", ctx, write),
+            writing: Worker::start("autosave", ctx, write),
             kept: None,
             last: Instant::now(),
             waiting: None,
@@ -123,7 +123,7 @@ impl Autosave {
         let files = entries.filter_map(|entry| Some(entry.ok()?.path()));
         let mut lost: Vec<Lost> = files
             .filter(|file| file.extension().is_some_and(|e| e == "ron") && *file != self.file)
-            // A window that lives holds its lock.
+            // A window that lives has locked it.
             .filter(|file| locked(&file.with_extension("lock")).is_some())
             .filter_map(|file| {
                 let kept: Kept = ron::from_str(&fs::read_to_string(&file).ok()?).ok()?;
@@ -139,10 +139,10 @@ impl Autosave {
     /// Looks at the job once a frame: keeps it when it is time. Returns what went wrong last.
     pub fn look(&mut self, ctx: &Context, document: &Document) -> Option<String> {
         let work = Work { job: Arc::clone(document.job()), typing: typing(ctx) };
-        self.scroll_to(ctx, work, document.path.as_deref(), document.is_unsaved())
+        self.keep(ctx, work, document.path.as_deref(), document.is_unsaved())
     }
 
-    fn scroll_to(&mut self, ctx: &Context, work: Work, path: Option<&Path>, unsaved: bool) -> Option<String> {
+    fn keep(&mut self, ctx: &Context, work: Work, path: Option<&Path>, unsaved: bool) -> Option<String> {
         let fault = self.writing.latest().flatten();
         if !unsaved && work.typing.is_none() {
             if self.kept.take().is_some() {
@@ -217,7 +217,7 @@ fn write((file, kept): (PathBuf, Option<Kept>)) -> Option<String> {
     done.err().map(|error| error.to_string())
 }
 
-/// The file, held alone; `None` if another process holds it. Where locks cannot be had it counts as
+/// The file, locked; `None` if another process has locked it. Where locks cannot be had it counts as
 /// free.
 fn locked(path: &Path) -> Option<File> {
     let file = File::options().create(true).append(true).open(path).ok()?;
@@ -253,7 +253,7 @@ mod tests {
         first.last = Instant::now().checked_sub(AT_MOST).expect("a clock that runs");
         let typing = Some(Typing { field: "Title".to_owned(), text: "Half a ti".to_owned() });
         let work = Work { job: Arc::clone(&job), typing: typing.clone() };
-        first.scroll_to(&ctx, work, Some(Path::new("a.ron")), true);
+        first.keep(&ctx, work, Some(Path::new("a.ron")), true);
         wait(|| first.file.exists());
         // While the first window lives, its work is not lost.
         let second = Autosave { file: folder.path().join("other.ron"), ..autosave(folder.path()) };
@@ -275,14 +275,14 @@ mod tests {
         let job = Arc::new(Job::default());
         let mut autosave = autosave(folder.path());
         autosave.last = Instant::now().checked_sub(AT_MOST).expect("a clock that runs");
-        autosave.scroll_to(&ctx, Work { job: Arc::clone(&job), typing: None }, None, true);
+        autosave.keep(&ctx, Work { job: Arc::clone(&job), typing: None }, None, true);
         wait(|| autosave.file.exists());
-        autosave.scroll_to(&ctx, Work { job, typing: None }, None, false);
+        autosave.keep(&ctx, Work { job, typing: None }, None, false);
         wait(|| !autosave.file.exists());
     }
 
     #[test]
-    fn two_windows_on_a_file_and_a_change_by_someone_else_are_noticed() {
+    fn two_windows_on_a_file_and_a_change_by_someone_else_are_found_out() {
         let folder = tempfile::tempdir().expect("a folder");
         let path = folder.path().join("job.ron");
         fs::write(&path, "one").expect("written");

@@ -1,6 +1,6 @@
-//! Errands that may take a while and must not hold up the window: reading files of weather and
-//! loggers, writing the papers, learning from finished jobs. One at a time, told when it takes long,
-//! and given up when asked.
+//! Tasks that may take a while and must not hold up the window: reading files of weather and loggers,
+//! writing the papers, learning from finished jobs. One at a time, shown when it takes long, and canceled
+//! when asked.
 
 use std::io;
 use std::path::{Path, PathBuf};
@@ -21,9 +21,9 @@ use crate::assess::rates_taken;
 use crate::export::write_papers;
 use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
 use crate::papers::{PaperWords, Papers, Templates};
-use crate::words::{Say as _, unreadable_file};
+use crate::words::{Say, Words, say, unreadable_file};
 
-/// An errand that takes longer is told, with a way to give it up.
+/// A task that takes longer is shown, with a button to cancel it.
 const LONG: Duration = Duration::from_millis(400);
 
 /// What is to be done.
@@ -35,15 +35,17 @@ pub(super) enum BackgroundTask {
     Learn(PathBuf),
 }
 
-impl BackgroundTask {
-    /// What is told while it lasts.
-    fn words(&self) -> String {
+impl Say for BackgroundTask {
+    /// What is shown while it lasts.
+    fn say(&self, words: &Words) -> String {
         let name = air_import::name_of;
         match self {
-            Self::ReadWeather(path) | Self::GuessLogger(path) => format!("Reading {}…", name(path)),
-            Self::ReadLogger(import) => format!("Reading {}…", import.name),
-            Self::WritePapers(..) => "Writing the papers…".to_owned(),
-            Self::Learn(folder) => format!("Reading the jobs in {}…", name(folder)),
+            Self::ReadWeather(path) | Self::GuessLogger(path) => {
+                say!(words, "task-read-file", name = &name(path))
+            }
+            Self::ReadLogger(import) => say!(words, "task-read-file", name = &import.name),
+            Self::WritePapers(..) => say!(words, "task-write-papers"),
+            Self::Learn(folder) => say!(words, "task-read-jobs", name = &name(folder)),
         }
     }
 }
@@ -57,10 +59,10 @@ pub(super) enum Outcome {
     Learned(PathBuf, io::Result<(usize, Vec<RateLearned>)>),
 }
 
-/// The errand under way.
+/// The task under way.
 pub(super) struct Background {
     worker: Worker<(u64, BackgroundTask), (u64, Outcome)>,
-    /// The number of the errand whose outcome is wanted; another one is given up.
+    /// The number of the task whose outcome is wanted; the outcome of another is dropped.
     wanted: Arc<AtomicU64>,
     now: Option<(String, Instant)>,
     /// The job it is for, by its number among those opened.
@@ -68,19 +70,18 @@ pub(super) struct Background {
 }
 
 impl Background {
-    /// Done on a thread of their own, or at once for tests.
+    /// Tasks done on a thread of their own, or at once for tests.
     pub fn new(threads: bool, ctx: &Context) -> Self {
         let wanted = Arc::<AtomicU64>::default();
         let known = Arc::clone(&wanted);
-        let worker =
-            Worker::new(threads, "errands", ctx, move |background_task| run(background_task, &known));
+        let worker = Worker::new(threads, "background", ctx, move |task| run(task, &known));
         Self { worker, wanted, now: None, job: 0 }
     }
 
-    fn ask(&mut self, background_task: BackgroundTask) {
+    fn ask(&mut self, task: BackgroundTask, words: &Words) {
         let number = self.wanted.fetch_add(1, Ordering::SeqCst) + 1;
-        self.now = Some((background_task.words(), Instant::now()));
-        self.worker.ask((number, background_task));
+        self.now = Some((task.say(words), Instant::now()));
+        self.worker.ask((number, task));
     }
 
     fn outcome(&mut self) -> Option<Outcome> {
@@ -91,28 +92,28 @@ impl Background {
         })
     }
 
-    /// What is told of an errand that takes long.
+    /// What is shown of a task that takes long.
     pub fn shown(&self, ctx: &Context) -> Option<&str> {
-        let (words, since) = self.now.as_ref()?;
+        let (text, since) = self.now.as_ref()?;
         let left = LONG.saturating_sub(since.elapsed());
         if left > Duration::ZERO {
             ctx.request_repaint_after(left);
             return None;
         }
-        Some(words)
+        Some(text)
     }
 
-    /// Gives the errand up: what still comes of it is dropped.
+    /// Cancels the task: what still comes of it is dropped.
     pub fn cancel(&mut self) {
         self.wanted.fetch_add(1, Ordering::SeqCst);
         self.now = None;
     }
 }
 
-/// Runs an errand; the worker's work.
-fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outcome) {
-    let given_up = || wanted.load(Ordering::SeqCst) != number;
-    let outcome = match background_task {
+/// Runs a task; the worker's work.
+fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outcome) {
+    let canceled = || wanted.load(Ordering::SeqCst) != number;
+    let outcome = match task {
         BackgroundTask::ReadWeather(path) => Outcome::Weather(air_import::weather_in(&path)),
         BackgroundTask::GuessLogger(path) => Outcome::Guess(air_import::guess_in(&path)),
         BackgroundTask::ReadLogger(import) => {
@@ -120,7 +121,7 @@ fn run((number, background_task): (u64, BackgroundTask), wanted: &AtomicU64) -> 
             Outcome::Logger(import, read)
         }
         BackgroundTask::WritePapers(folder, job, templates, words) => {
-            let written = papers_to(&folder, &assess_job(job), templates, &words, given_up);
+            let written = papers_to(&folder, &assess_job(job), templates, &words, canceled);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {
@@ -137,10 +138,10 @@ fn papers_to(
     assessment: &Assessment,
     templates: Templates,
     words: &PaperWords,
-    given_up: impl Fn() -> bool + Sync,
+    canceled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
     let papers = Papers::with(assessment, templates, words);
-    let written = write_papers(&papers, folder, given_up).map_err(|error| error.say(&words.owner))?;
+    let written = write_papers(&papers, folder, canceled).map_err(|error| error.say(&words.owner))?;
     Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }
 
@@ -153,13 +154,14 @@ fn learn(folder: &Path) -> io::Result<(usize, Vec<RateLearned>)> {
 }
 
 impl App {
-    /// Has an errand done.
-    pub(super) fn send(&mut self, background_task: BackgroundTask) {
+    /// Has a task done.
+    pub(super) fn send(&mut self, task: BackgroundTask) {
+        let words = self.words();
         self.services.background.job = self.session.opened;
-        self.services.background.ask(background_task);
+        self.services.background.ask(task, &words);
     }
 
-    /// Takes what came of an errand.
+    /// Takes what came of a task.
     pub(super) fn take_background(&mut self, ctx: &Context) {
         let Some(outcome) = self.services.background.outcome() else { return };
         // What was read for a job that is no longer open is not another one's.
@@ -199,7 +201,7 @@ impl App {
     fn take_weather(&mut self, ctx: &Context, read: WeatherRead) {
         self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Weather).collect();
         let weather = read.weather;
-        self.edit(ctx, "Weather file", move |job| {
+        self.edit(ctx, "field-weather-file", move |job| {
             let house = job.air.house().cloned().unwrap_or_default();
             job.air = IndoorAir::FromWeather { weather, house };
         });
@@ -208,7 +210,7 @@ impl App {
     fn take_logger(&mut self, ctx: &Context, read: LoggerRead) {
         self.view.drafts.air_remarks = read.remarks.into_iter().map(AirRemark::Logger).collect();
         let logged = read.logged;
-        self.edit(ctx, "Logger's readings", move |job| job.logged = Some(logged));
+        self.edit(ctx, "field-logger", move |job| job.logged = Some(logged));
     }
 
     fn edit(&mut self, ctx: &Context, name: &str, change: impl FnOnce(&mut Job) + 'static) {
@@ -221,11 +223,11 @@ impl App {
         written: Result<Vec<String>, String>,
     ) -> Result<(), String> {
         let faults = written?;
-        let text = format!("The papers are in {}", folder.display());
+        let text = say!(self.words(), "papers-written", path = &folder.display().to_string());
         self.settings.papers = Some(folder);
         match faults.as_slice() {
             [] => self.prompts.toast = Some(Toast::good(text)),
-            faults => self.fault(format!("{text}. {}", faults.join(" "))),
+            faults => self.fault([&[text], faults].concat().join(" ")),
         }
         Ok(())
     }

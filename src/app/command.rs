@@ -47,7 +47,7 @@ pub enum Command {
     ExportPricesTo(PathBuf),
     /// Offer the figures of this file.
     OfferPrices(PathBuf),
-    /// Offer the user's own shelf, or the program's where there is none.
+    /// Offer the user's own prices, or the program's where there are none.
     OfferMyPrices,
     /// Keep the job's figures for new jobs.
     KeepPrices,
@@ -65,7 +65,7 @@ pub enum Command {
     Language(Audience, &'static Language),
     /// Light to dark or back.
     SwitchTheme,
-    /// Turn to a leaf.
+    /// Turn to a tab.
     Tab(Tab),
     /// Show a surface.
     Surface(usize),
@@ -126,7 +126,7 @@ pub enum Table {
     Joints,
     /// The coming year.
     Year,
-    /// The tasks of the chosen way.
+    /// The tasks of the selected option.
     Tasks,
     /// Its buying list.
     Materials,

@@ -12,7 +12,7 @@ use super::theme::Palette;
 use super::view::{Settings, View};
 use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
 use crate::job::{Job, Place, Severity};
-use crate::measure::{Length, Quantity, Units, parse_length, parse_number, parse_room_length, plain_number};
+use crate::measure::{Length, Quantity, Units, parse_number, parse_room_length, plain_number};
 use crate::words::{Say as _, Words, say};
 
 /// Everything a part of the window sees in one frame.
@@ -63,54 +63,6 @@ impl<'a> WindowContext<'a> {
         }
     }
 
-    /// A field for a length within `range`.
-    pub fn length_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Length,
-        range: std::ops::RangeInclusive<Length>,
-        width: f32,
-    ) -> Option<Length> {
-        let (units, words) = (self.units(), self.words);
-        super::entry::entry(ui, name, &value.show(units), width, move |text| {
-            let length = parse_length(text, units).map_err(|error| error.say(words))?;
-            length_in(text, length, &range, words)
-        })
-    }
-
-    /// A field for a length of the size of a room: a bare number is feet there, where lengths are in
-    /// inches.
-    pub fn room_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Length,
-        range: std::ops::RangeInclusive<Length>,
-    ) -> Option<Length> {
-        let (units, words) = (self.units(), self.words);
-        let read = move |text: &str| read_room(text, units, &range, words);
-        super::entry::entry(ui, name, &value.show(units), 90.0, read)
-    }
-
-    /// A field for a number within `range` that may be left empty.
-    pub fn optional_entry(
-        &self,
-        ui: &mut Ui,
-        name: &str,
-        value: Option<f64>,
-        decimals: usize,
-        range: std::ops::RangeInclusive<f64>,
-        width: f32,
-    ) -> Option<Option<f64>> {
-        let shown = value.map_or_else(String::new, |value| plain_number(value, decimals));
-        let words = self.words;
-        super::entry::entry(ui, name, &shown, width, move |text| match text.trim() {
-            "" => Ok(None),
-            text => number_in(text, range, words).map(Some),
-        })
-    }
-
     /// A field for a number within `range`.
     pub fn number_entry(
         &self,
@@ -149,7 +101,7 @@ impl<'a> WindowContext<'a> {
         });
     }
 
-    /// Brings this place of a leaf into sight, if it was asked for.
+    /// Brings this place of a tab into sight, if it was asked for.
     pub fn scroll_if_requested(&self, ui: &Ui, place: EntryPlace) {
         if self.view.scroll_to.get() == Some(place) {
             self.view.scroll_to.set(None);
@@ -157,7 +109,7 @@ impl<'a> WindowContext<'a> {
         }
     }
 
-    /// The section whose story the year strip tells: the selected joint's, else the section of the
+    /// The section that the year chart is of: the selected joint's, else the section of the
     /// surface shown that was measured most.
     pub fn shown_section(&self) -> Option<&'a SectionState> {
         if let Some((_, state)) = self.selected() {
@@ -175,7 +127,7 @@ impl<'a> WindowContext<'a> {
         Some((index, self.assessment.joint(selected.surface, index)?))
     }
 
-    /// The day the drawing shows, held to what was worked out: from the visit on.
+    /// The day the drawing shows, kept within what was worked out: from the visit on.
     pub fn day(&self) -> usize {
         usize::try_from(self.view.time.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
     }
@@ -189,16 +141,6 @@ pub(super) fn read_room(
     words: &Words,
 ) -> Result<Length, String> {
     let length = parse_room_length(text, units).map_err(|error| error.say(words))?;
-    length_in(text, length, range, words)
-}
-
-/// The length that was typed, if it lies within `range`.
-fn length_in(
-    text: &str,
-    length: Length,
-    range: &std::ops::RangeInclusive<Length>,
-    words: &Words,
-) -> Result<Length, String> {
     if range.contains(&length) {
         return Ok(length);
     }

@@ -40,7 +40,7 @@ impl Document {
     /// A document that holds unsaved work; `saved` is what stands in its file.
     pub fn recovered(job: Job, path: Option<PathBuf>, saved: Job) -> Self {
         let mut document = Self::new(saved, path, vec![]);
-        document.edit("Recover unsaved work".to_owned(), move |now| *now = job);
+        document.edit("undo-recover".to_owned(), move |now| *now = job);
         document
     }
 

@@ -6,8 +6,8 @@ use jiff::civil::Date;
 use super::context::WindowContext;
 use super::entry::{entry, text_entry};
 use super::widgets::term;
-use crate::job::Job;
 use crate::job::fields::{At, Each, Field, Figure, Figures, Mending};
+use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units, date_text, parse_date};
 use crate::named::{Named, name_of, position};
 use crate::words::{Say as _, Words, say};
@@ -53,17 +53,25 @@ impl WindowContext<'_> {
     /// The entry alone, by the name a screen reader says.
     pub fn figure(&mut self, ui: &mut Ui, field: &'static Field, at: At, name: &str) {
         let Some(figure) = field.figure() else { return };
-        let units = self.units();
-        let now = (figure.read)(self.job, at);
-        let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
-        let width = match figure.low {
-            Quantity::Length(_) | Quantity::RoomLength(_) => LENGTH_WIDTH,
-            _ => FIGURE_WIDTH,
-        };
-        let words = self.words;
-        if let Some(value) = entry(ui, name, &shown, width, |text| read(figure, text, units, words)) {
+        if let Some(value) = self.typed_figure(ui, field, at, name) {
             self.edit(format!("field-{}", field.id), move |job: &mut Job| (figure.write)(job, at, value));
         }
+    }
+
+    /// The entry alone, for whoever writes what was typed elsewhere than `at`. Comes to what was typed: a
+    /// figure, or `None` in it where the entry was emptied.
+    pub fn typed_figure(
+        &self,
+        ui: &mut Ui,
+        field: &'static Field,
+        at: At,
+        name: &str,
+    ) -> Option<Option<Quantity>> {
+        let figure = field.figure()?;
+        let (units, words) = (self.units(), self.words);
+        let now = (figure.read)(self.job, at);
+        let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
+        entry(ui, name, &shown, entry_width(figure.low), |text| read(figure, text, units, words))
     }
 
     /// An entry of a list of figures, such as the minutes of one task, by the name a screen reader says;
@@ -79,7 +87,7 @@ impl WindowContext<'_> {
         let figures = field.figures()?;
         let (units, words) = (self.units(), self.words);
         let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
-        entry(ui, name, &shown, FIGURE_WIDTH, |text| match text.trim() {
+        entry(ui, name, &shown, entry_width(figures.low), |text| match text.trim() {
             "" if figures.mending == Mending::LeaveOut => Ok(None),
             text => read_listed(figures, text, units, words).map(Some),
         })
@@ -182,13 +190,43 @@ impl WindowContext<'_> {
 
     /// A row of a two-column grid: a field's label, what `add` draws, and what is wrong with the field.
     pub fn row(&mut self, ui: &mut Ui, field: &'static Field, add: impl FnOnce(&mut Self, &mut Ui, &str)) {
+        self.row_where(ui, field, |place| place.field().is_some_and(|(of, _)| of == field), add);
+    }
+
+    /// [`Self::row`] for one entry of a field that stands more than once.
+    pub fn row_at(
+        &mut self,
+        ui: &mut Ui,
+        field: &'static Field,
+        at: At,
+        add: impl FnOnce(&mut Self, &mut Ui, &str),
+    ) {
+        self.row_where(ui, field, |place| place.is(field, at), add);
+    }
+
+    /// [`Self::row`] with what is wrong at the places for which `here` says so.
+    pub fn row_where(
+        &mut self,
+        ui: &mut Ui,
+        field: &'static Field,
+        here: impl Fn(&Place) -> bool,
+        add: impl FnOnce(&mut Self, &mut Ui, &str),
+    ) {
         let label = field.label(self.words);
         term(ui, &label, &field.hint(self.words).unwrap_or_default());
         ui.vertical(|ui| {
             add(self, ui, &label);
-            self.problems(ui, |place| place.field().is_some_and(|(of, _)| of == field));
+            self.problems(ui, here);
         });
         ui.end_row();
+    }
+}
+
+/// The width of an entry, by what it takes.
+const fn entry_width(like: Quantity) -> f32 {
+    match like {
+        Quantity::Length(_) | Quantity::RoomLength(_) => LENGTH_WIDTH,
+        _ => FIGURE_WIDTH,
     }
 }
 

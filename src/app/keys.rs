@@ -6,22 +6,22 @@ use eframe::egui::{Context, Event, Key, Plugin, RawInput, Ui};
 /// Holds back what comes after Enter, Tab, Esc or a shortcut, for the next frame.
 #[derive(Debug, Default)]
 pub(super) struct OneStepAFrame {
-    held: Vec<Event>,
+    waiting: Vec<Event>,
 }
 
 impl Plugin for OneStepAFrame {
     fn debug_name(&self) -> &'static str {
-        "one step of the keyboard a frame"
+        "one-step-a-frame"
     }
 
     fn input_hook(&mut self, _: &Context, input: &mut RawInput) {
-        self.held.append(&mut input.events);
-        let end = self.held.iter().position(sends_keyboard_on).map_or(self.held.len(), |at| at + 1);
-        input.events = self.held.drain(..end).collect();
+        self.waiting.append(&mut input.events);
+        let end = self.waiting.iter().position(sends_keyboard_on).map_or(self.waiting.len(), |at| at + 1);
+        input.events = self.waiting.drain(..end).collect();
     }
 
     fn on_end_pass(&mut self, ui: &mut Ui) {
-        if !self.held.is_empty() {
+        if !self.waiting.is_empty() {
             ui.ctx().request_repaint();
         }
     }

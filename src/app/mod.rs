@@ -1,4 +1,4 @@
-//! The window: an answer line, the drawing with its year strip, and four leaves.
+//! The window: the answer on top, and a tab for each question.
 //!
 //! [`App`] owns the document, the view and the workers. Each frame draws from shared references
 //! and collects [`Command`]s; after it they are applied, one by one, in [`App::apply`]. The job is
@@ -64,8 +64,8 @@ use autosave::Autosave;
 pub use command::{Command, Edit};
 use context::WindowContext;
 use dialog::{Dialog, NativeDialogs};
-use languages::Languages;
 use document::Document;
+use languages::Languages;
 use photos::Photos;
 use services::Services;
 use session::Session;
@@ -86,7 +86,7 @@ enum After {
     Do(Command),
 }
 
-/// What the window asks and tells, and what waits for the answer.
+/// What the window asks and says, and what waits for the answer.
 #[derive(Default)]
 struct Prompts {
     /// The question that is asked.
@@ -95,7 +95,7 @@ struct Prompts {
     toast: Option<Toast>,
     /// What to go on with once the job is saved.
     after_save: Option<After>,
-    /// What went wrong while a new job was made, to be told once it is shown.
+    /// What went wrong while a new job was made, to be said once it is shown.
     pending_fault: Option<String>,
 }
 
@@ -309,7 +309,11 @@ impl App {
     fn draw(&mut self, ui: &mut Ui) -> Vec<Command> {
         let mut commands = Vec::new();
         let palette = theme::palette(ui);
-        let words = self.words();
+        let words = match self.view.presentation.page {
+            None => self.words(),
+            // The homeowner reads along.
+            Some(_) => self.languages.paper_words(self.session.job()).owner,
+        };
         let mut context = self.context(palette, &words, &mut commands);
         search::search(ui, &mut context);
         if context.view.presentation.page.is_some() {

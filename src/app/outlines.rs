@@ -20,13 +20,6 @@ fn read(path: &Path, words: &Words) -> Result<OutlinesRead, String> {
     read_outlines(&name, &bytes, assume).map_err(|error| error.say(words))
 }
 
-/// A name that no surface has yet.
-fn free_name(job: &Job, wanted: &str) -> String {
-    let taken = |name: &str| job.surfaces.iter().any(|surface| surface.name == name);
-    let numbered = (2..).map(|number| format!("{wanted} {number}"));
-    std::iter::once(wanted.to_owned()).chain(numbered).find(|name| !taken(name)).unwrap_or_default()
-}
-
 impl App {
     /// Adds a surface for each outline of a file.
     pub(super) fn take_outlines(&mut self, ctx: &Context, path: &Path) {
@@ -37,7 +30,7 @@ impl App {
                 let outlines = read.outlines;
                 let change = move |job: &mut Job| {
                     for outline in outlines {
-                        let name = free_name(job, &outline.name);
+                        let name = job.free_surface_name(&outline.name);
                         job.surfaces.push(Surface::from_outline(&name, &outline.ring));
                     }
                 };

@@ -1,4 +1,4 @@
-//! What the window does with papers: previews, templates of the user's own, the logo.
+//! What the window does with papers: previews, the user's own templates, the logo.
 
 use std::path::{Path, PathBuf};
 
@@ -8,25 +8,22 @@ use super::command::{Command, Edit};
 use super::{App, Toast};
 use crate::job::{Job, Logo};
 use crate::papers::{Paper, Templates};
-use crate::words::{Say as _, unreadable_file};
+use crate::words::{Say as _, say, unreadable_file};
 
 impl App {
-    /// Takes templates of the user's own from this folder.
+    /// Takes the user's own templates from this folder.
     pub fn templates_in(&mut self, folder: PathBuf) {
         self.services.templates = Templates::in_folder(folder);
     }
 
-    /// Lays out a template of the user's own for a paper, and says where it is.
+    /// Makes the user a template for a paper, and says where it is.
     pub(super) fn own_template(&mut self, paper: Paper) {
         match self.services.templates.make_own(paper) {
             Ok(Some(path)) => {
-                let text = format!(
-                    "The template is in {}. Change it with any text editor; what can stand in it is told at its top.",
-                    path.display()
-                );
+                let text = say!(self.words(), "papers-template-made", path = &path.display().to_string());
                 self.prompts.toast = Some(Toast::good(text));
             }
-            Ok(None) => self.fault("This system has no place for templates of your own".to_owned()),
+            Ok(None) => self.fault(self.words().text("papers-template-no-place").into_owned()),
             Err(error) => self.fault(error.say(&self.words())),
         }
         self.services.previews.forget();
@@ -38,7 +35,8 @@ impl App {
         match (self.services.templates.put_away(paper), own) {
             (Err(error), _) => self.fault(error.say(&self.words())),
             (Ok(()), Some(path)) => {
-                let text = format!("Yours is kept as {}", path.with_extension("typ.old").display());
+                let kept = path.with_extension("typ.old").display().to_string();
+                let text = say!(self.words(), "papers-template-kept", path = &kept);
                 self.prompts.toast = Some(Toast::good(text));
             }
             (Ok(()), None) => {}
@@ -63,7 +61,10 @@ impl App {
         match logo {
             Ok(logo) => {
                 let change = move |job: &mut Job| job.contractor.logo = Some(logo);
-                self.apply(ctx, Command::Edit(Edit { name: "Logo".to_owned(), change: Box::new(change) }));
+                self.apply(
+                    ctx,
+                    Command::Edit(Edit { name: "field-logo".to_owned(), change: Box::new(change) }),
+                );
             }
             Err(error) => self.fault(error),
         }

@@ -1,4 +1,4 @@
-//! For the homeowner who looks on: large, calm, a page at a time, and no prices unless asked for.
+//! The homeowner's pages: large, calm, one at a time, and no prices unless asked for.
 
 use eframe::egui::{
     Align, CentralPanel, Frame, Key, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui, vec2,
@@ -8,12 +8,13 @@ use super::command::Command;
 use super::context::WindowContext;
 use super::{drawing, theme, time_line};
 use crate::assess::RepairOption;
+use crate::job::LetterPart;
 use crate::papers::compared_options;
-use crate::words::LetterText;
-use crate::words::causes::chance_as_odds;
+use crate::words::causes::odds;
+use crate::words::{LetterText, Say as _, say};
 
-/// The pages.
-const PAGES: [&str; 4] = ["What happened", "The year", "The ways", "The plan"];
+/// Messages of the pages' names.
+const PAGES: [&str; 4] = ["homeowner-happened", "homeowner-year", "homeowner-options", "homeowner-plan"];
 /// Surfaces drawn one under the other; more would be too small to see.
 const MOST_DRAWN: usize = 3;
 /// Size of the text.
@@ -30,7 +31,7 @@ pub(super) fn presentation(ui: &mut Ui, context: &mut WindowContext<'_>) {
     CentralPanel::default().frame(sheet).show(ui, |ui| match page {
         0 => happened(ui, context, &letter),
         1 => year(ui, context, &letter),
-        2 => ways(ui, context),
+        2 => options(ui, context),
         _ => plan(ui, context, &letter),
     });
 }
@@ -49,23 +50,26 @@ fn keys(ui: &Ui, context: &mut WindowContext<'_>) {
 
 fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
     ui.horizontal(|ui| {
-        for (at, name) in PAGES.into_iter().enumerate() {
-            if ui.selectable_label(at == page, RichText::new(name).size(16.0)).clicked() {
+        for (at, message) in PAGES.into_iter().enumerate() {
+            let name = RichText::new(context.words.text(message)).size(16.0);
+            if ui.selectable_label(at == page, name).clicked() {
                 context.push(Command::Show(Some(at)));
             }
         }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if ui.button("Back to work").on_hover_text("Esc").clicked() {
+            let back = ui.button(context.words.text("cmd-leave-homeowner"));
+            if back.on_hover_text(context.words.text("homeowner-leave-key")).clicked() {
                 context.push(Command::Show(None));
             }
-            ui.checkbox(&mut context.view.presentation.prices, "prices");
+            let prices = context.words.text("homeowner-prices");
+            ui.checkbox(&mut context.view.presentation.prices, prices);
         });
     });
 }
 
 /// Sentences, large.
-fn say(ui: &mut Ui, sentences: &[String]) {
-    for sentence in sentences {
+fn sentences(ui: &mut Ui, all: &[String]) {
+    for sentence in all {
         ui.add(Label::new(RichText::new(sentence).size(TEXT)).wrap());
         ui.add_space(8.0);
     }
@@ -91,12 +95,13 @@ fn beside(ui: &mut Ui, words: impl FnOnce(&mut Ui), picture: impl FnOnce(&mut Ui
 }
 
 fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
-    let told = |ui: &mut Ui| {
-        title(ui, "What happened");
-        say(ui, &letter.saw);
-        say(ui, &letter.why);
+    let words = context.words;
+    let text = |ui: &mut Ui| {
+        title(ui, &words.text("homeowner-happened"));
+        sentences(ui, &letter.saw);
+        sentences(ui, &letter.why);
     };
-    beside(ui, told, |ui| {
+    beside(ui, text, |ui| {
         let surfaces = context.assessment.job.surfaces.len().min(MOST_DRAWN);
         let height = ui.available_height() / surfaces.max(1) as f32 - 24.0;
         for (index, surface) in context.assessment.job.surfaces.iter().take(surfaces).enumerate() {
@@ -110,24 +115,25 @@ fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
 }
 
 fn year(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
-    title(ui, "How it goes through the year");
-    say(ui, &letter.moves);
+    title(ui, &context.words.text("homeowner-year-title"));
+    sentences(ui, &letter.moves);
     time_line::time_line(ui, context);
 }
 
-fn ways(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    title(ui, "What can be done");
+fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    title(ui, &context.words.text("homeowner-options-title"));
     let options = compared_options(context.assessment);
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         ui.columns(2, |columns| {
             for (at, option) in options.into_iter().enumerate() {
-                way(&mut columns[at % 2], context, option);
+                card(&mut columns[at % 2], context, option);
             }
         });
     });
 }
 
-fn way(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+/// A repair option.
+fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let chosen = option.method == context.assessment.job.plan.chosen;
     let edge = if chosen { context.palette.accent } else { context.palette.line };
     let card = Frame::new()
@@ -138,52 +144,56 @@ fn way(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     card.show(ui, |ui| {
         ui.set_width(ui.available_width());
         if chosen {
-            ui.label(RichText::new("what we propose").size(14.0).color(context.palette.accent));
+            let proposed = RichText::new(context.words.text("homeowner-proposed")).size(14.0);
+            ui.label(proposed.color(context.palette.accent));
         }
         ui.add(Label::new(RichText::new(&option.name).size(TEXT).family(theme::strong_family())).wrap());
-        let again = option.callback.as_ref().map_or_else(String::new, |risk| {
-            let years = context.assessment.job.plan.warranty_years.max(1);
-            let within = if years == 1 { "a year".to_owned() } else { format!("{years} years") };
-            format!("Another callback within {within}: {}.", chance_as_odds(risk.chance, context.words))
-        });
-        let days = option.schedule.room_out;
-        let days = format!("The room is closed for {days} {}.", if days == 1 { "day" } else { "days" });
-        let lines =
-            [format!("Afterwards: {}.", option.look), format!("Meanwhile: {}.", option.upset), again, days];
-        for line in lines.iter().filter(|line| !line.is_empty()) {
+        for line in what_it_means(context, option) {
             ui.add(Label::new(RichText::new(line).size(16.0)).wrap());
         }
         if context.view.presentation.prices {
-            let price = option.price.total.show(&context.assessment.job.plan.prices.currency);
+            let price = context.words.figures().money(option.price.total);
             ui.label(RichText::new(price).size(TEXT));
         }
     });
     ui.add_space(12.0);
 }
 
-/// The one caution that is the homeowner's: what this is not.
-fn remark(ui: &mut Ui, context: &WindowContext<'_>) {
-    let words = "This is an estimate from a few readings. It does not say that the building is safe or sound; local codes and licensed trades come first.";
-    ui.add(Label::new(RichText::new(words).size(14.0).color(context.palette.soft)).wrap());
+/// What an option means for those who live there, a sentence each.
+fn what_it_means(context: &WindowContext<'_>, option: &RepairOption) -> Vec<String> {
+    let words = context.words;
+    let mut lines = Vec::new();
+    if !option.look.is_empty() {
+        lines.push(say!(words, "homeowner-look", look = &option.look));
+    }
+    if !option.upset.is_empty() {
+        lines.push(say!(words, "homeowner-meanwhile", upset = &option.upset));
+    }
+    if let Some(risk) = &option.callback {
+        let years = context.assessment.job.plan.warranty_years.max(1);
+        let (odds, tenths) = odds(risk.chance);
+        lines.push(say!(words, "answer-callback", years = years, odds = odds, tenths = tenths));
+    }
+    lines.push(say!(words, "homeowner-room-closed", days = option.schedule.room_out));
+    lines
 }
 
 fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {
+    let words = context.words;
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-        title(ui, "What we will do");
-        say(ui, &letter.plan);
+        title(ui, &LetterPart::Plan.say(words));
+        sentences(ui, &letter.plan);
         if context.view.presentation.prices
             && let Some(option) = context.assessment.chosen()
         {
-            let money =
-                |amount: crate::measure::Money| amount.show(&context.assessment.job.plan.prices.currency);
-            say(
-                ui,
-                &[format!("It costs {}; you pay {}.", money(option.price.total), money(option.price.owner))],
-            );
+            let (total, owner) = (option.price.total, option.price.owner);
+            sentences(ui, &[say!(words, "homeowner-cost", total = total, owner = owner)]);
         }
         ui.add_space(8.0);
-        title(ui, "What we ask of you");
-        say(ui, &letter.asks);
-        remark(ui, context);
+        title(ui, &LetterPart::Asks.say(words));
+        sentences(ui, &letter.asks);
+        // The one caution that is the homeowner's: what this is not.
+        let caution = RichText::new(words.text("homeowner-caution")).size(14.0);
+        ui.add(Label::new(caution.color(context.palette.soft)).wrap());
     });
 }

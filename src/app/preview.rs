@@ -7,7 +7,7 @@ use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
 use super::worker::Worker;
 use crate::assess::Assessment;
 use crate::papers::{PageImage, Paper, PaperError, PaperWords, Papers, Templates};
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 /// Points of the screen for a point of paper: pages are read on screens of twice the density, too.
 const SCALE: f64 = 1.5;
@@ -42,7 +42,13 @@ impl Previews {
     }
 
     /// Asks for a paper, unless it is the one asked for last.
-    pub fn want(&mut self, paper: Paper, assessment: &Arc<Assessment>, templates: &Templates, words: &PaperWords) {
+    pub fn want(
+        &mut self,
+        paper: Paper,
+        assessment: &Arc<Assessment>,
+        templates: &Templates,
+        words: &PaperWords,
+    ) {
         if !self.is_asked(paper, assessment) {
             self.asked = Some((paper, Arc::clone(assessment)));
             self.worker.ask((paper, Arc::clone(assessment), templates.clone(), words.clone()));
@@ -81,10 +87,13 @@ impl Previews {
 
 /// Typesets a paper and makes pictures of it; the worker's work.
 fn typeset((paper, assessment, templates, words): Input) -> Output {
-    let text = |fault: &PaperError| fault.say(&words.owner);
+    let text = |fault: &PaperError| {
+        let (paper, fault) = (paper.say(&words.owner), fault.say(&words.owner));
+        say!(words.owner, "paper-fault-built-in-used", paper = &paper, fault = &fault)
+    };
     let typeset = Papers::with(&assessment, templates, &words).typeset(paper);
     let pages = typeset
         .map(|typeset| Pages { images: typeset.images(SCALE), fault: typeset.fault().map(text) })
-        .map_err(|error| text(&error));
+        .map_err(|error| error.say(&words.owner));
     (paper, assessment, pages)
 }

@@ -11,8 +11,7 @@ use super::languages::LanguageTags;
 use crate::air::places::Place;
 use crate::assess::EntryPlace;
 use crate::job::{PriceBook, RateLearned};
-use crate::measure::Length;
-use crate::surface::{Point, SurfaceKind};
+use crate::surface::{NewSurface, Point};
 
 /// A tab of the window.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
@@ -22,7 +21,7 @@ pub enum Tab {
     Measure,
     /// What did it.
     Why,
-    /// The ways to mend it.
+    /// The ways to repair it.
     Options,
     /// Days, crew, money.
     Price,
@@ -118,33 +117,6 @@ impl Default for Camera {
     }
 }
 
-/// A surface that is being described before it is added.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Draft {
-    /// What it is.
-    pub kind: SurfaceKind,
-    /// Width, or length of the wall.
-    pub width: Length,
-    /// Height, or depth of the ceiling.
-    pub height: Length,
-    /// Height at the right end, if the top edge rakes.
-    pub right: Option<Length>,
-    /// Index into the usual patterns.
-    pub pattern: usize,
-}
-
-impl Default for Draft {
-    fn default() -> Self {
-        Self {
-            kind: SurfaceKind::Ceiling,
-            width: Length::feet(12.0),
-            height: Length::feet(10.0),
-            right: None,
-            pattern: 0,
-        }
-    }
-}
-
 /// A gap through the coming days as it was when it was kept.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ReferenceCurve {
@@ -212,7 +184,7 @@ pub struct PlaceChoices {
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Drafts {
     /// A surface being described.
-    pub surface: Draft,
+    pub surface: NewSurface,
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// Places that may be meant by what was typed.

@@ -1,9 +1,13 @@
 //! Small pieces that every tab is made of.
 
-use eframe::egui::{Label, RichText, TextEdit, Ui};
+use eframe::egui::{ComboBox, Label, RichText, TextEdit, Ui};
 
 use super::theme::Palette;
 use crate::words::Words;
+
+/// Width of a drop-down list, and the most height it opens to, in points.
+const CHOICE_WIDTH: f32 = 200.0;
+const CHOICE_HEIGHT: f32 = 320.0;
 
 /// A heading with space over it.
 pub(super) fn heading(ui: &mut Ui, text: &str) {
@@ -35,6 +39,27 @@ pub(super) fn term(ui: &mut Ui, text: &str, explanation: &str) {
     if !explanation.is_empty() {
         label.on_hover_text(explanation);
     }
+}
+
+/// A drop-down list called `name` with `now` chosen; what was newly chosen.
+pub(super) fn choose<T: Copy + PartialEq>(
+    ui: &mut Ui,
+    name: &str,
+    now: T,
+    choices: &[(T, String)],
+) -> Option<T> {
+    let shown = choices.iter().find(|(choice, _)| *choice == now).map_or("", |(_, label)| label);
+    let mut chosen = None;
+    let combo = ComboBox::from_id_salt(name).selected_text(shown).width(CHOICE_WIDTH).height(CHOICE_HEIGHT);
+    let response = combo.show_ui(ui, |ui| {
+        for (choice, label) in choices {
+            if ui.selectable_label(*choice == now, label).clicked() {
+                chosen = Some(*choice);
+            }
+        }
+    });
+    response.response.accessible_name(name);
+    chosen.filter(|choice| *choice != now)
 }
 
 /// A field of several lines called `name`; what was typed, when it is left.

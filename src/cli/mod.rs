@@ -82,7 +82,7 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             }
             Ok(judged(&opened))
         }
-        Command::Check { job } => each(&job, |path, opened, several| check(path, opened, several)),
+        Command::Check { job } => each(&job, check),
         Command::Joints(table) => table_of(&table.job, |opened| joints_csv(&opened.assessment)),
         Command::Year(table) => table_of(&table.job, |opened| year_csv(&opened.assessment)),
         Command::Export { job, out } => {

@@ -146,6 +146,13 @@ impl Job {
         }
     }
 
+    /// A name that no surface has yet: the wanted one, or else with the first number from 2 that is free.
+    pub fn free_surface_name(&self, wanted: &str) -> String {
+        let taken = |name: &str| self.surfaces.iter().any(|surface| surface.name == name);
+        let numbered = (2..).map(|number| format!("{wanted} {number}"));
+        std::iter::once(wanted.to_owned()).chain(numbered).find(|name| !taken(name)).unwrap_or_default()
+    }
+
     /// Renames a surface and the readings and trial that refer to it.
     pub fn rename_surface(&mut self, surface: usize, name: &str) {
         let Some(renamed) = self.surfaces.get_mut(surface) else { return };

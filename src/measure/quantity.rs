@@ -310,7 +310,7 @@ pub struct Span<T> {
     pub high: T,
 }
 
-impl<T: PartialOrd> Span<T> {
+impl<T: PartialOrd + Copy> Span<T> {
     /// Whether a value lies in the range, its ends included.
     pub fn holds(&self, value: T) -> bool {
         self.low <= value && value <= self.high

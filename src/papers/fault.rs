@@ -21,6 +21,9 @@ pub enum PaperError {
         /// What the typesetter says, in US English.
         reason: String,
     },
+    /// The typesetter made no page of it.
+    #[error("{} has no page", .0.display())]
+    NoPage(PathBuf),
     /// A template is larger than any is.
     #[error("{} has {size} kB of at most {most}", .file.display())]
     TemplateTooLarge {
@@ -83,6 +86,9 @@ impl Say for PaperError {
                 file = Arg::Name(&file.to_string_lossy()),
                 reason = reason
             ),
+            Self::NoPage(file) => {
+                say!(words, "paper-fault-no-page", file = Arg::Name(&file.to_string_lossy()))
+            }
             Self::TemplateTooLarge { file, size, most } => say!(
                 words,
                 "paper-fault-template-size",

@@ -1,6 +1,7 @@
 //! Changes to a drawn surface: moving corners, setting an edge's length, parting sections.
 
 use std::collections::BTreeSet;
+use std::ops::RangeInclusive;
 
 use geo::{
     Area as _, BooleanOps as _, BoundingRect as _, Coord, Distance as _, Euclidean, Line, LineString,
@@ -17,10 +18,15 @@ const SAME: f64 = 5e-4;
 const DUST: f64 = 1e-4;
 
 impl Surface {
+    /// How long an edge of an outline can be made: a jog at the least, and no room is longer.
+    pub const EDGES: RangeInclusive<Length> = Length::inches(0.375)..=Length::feet(330.0);
+
     /// A surface of this name with boards of the usual kind along an outline given in metres.
     pub fn from_outline(name: &str, ring: &[[f64; 2]]) -> Self {
         let outline: Vec<Point> = ring.iter().map(|[x, y]| Point::m(*x, *y)).collect();
-        let (sections, dividers) = Pattern::USUAL[0].fill(&outline, &BoardSpec::default());
+        // A straight run has no dividers to name.
+        let (sections, dividers) =
+            Pattern::USUAL[0].fill(&outline, &BoardSpec::default(), &|_number| String::new());
         Self { name: name.to_owned(), outline, sections, dividers, ..Self::default() }
     }
 
@@ -161,7 +167,8 @@ fn is_same(a: Point, b: Point) -> bool {
     apart.x.hypot(apart.y) < SAME
 }
 
-fn free_name(taken: &[String]) -> String {
+/// The first name of sections that is not taken.
+pub(super) fn free_name(taken: &[String]) -> String {
     (0..).map(section_name).find(|name| !taken.contains(name)).unwrap_or_default()
 }
 
@@ -213,7 +220,8 @@ mod tests {
 
     fn room() -> Surface {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
-        let (sections, dividers) = Pattern::USUAL[3].fill(&outline, &crate::surface::BoardSpec::default());
+        let (sections, dividers) =
+            Pattern::USUAL[3].fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         Surface { name: "Ceiling".into(), outline, sections, dividers, ..Surface::default() }
     }
 
@@ -240,7 +248,8 @@ mod tests {
     #[test]
     fn a_divider_from_side_to_side_parts_a_section_and_one_that_ends_inside_does_not() {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
-        let (sections, _) = Pattern::USUAL[0].fill(&outline, &crate::surface::BoardSpec::default());
+        let (sections, _) =
+            Pattern::USUAL[0].fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         let mut surface = Surface { outline, sections, ..Surface::default() };
         let width = Length::mm(90.0);
         let divider = |x: f64, top: f64| Divider {

@@ -273,7 +273,8 @@ mod tests {
     fn quarters() -> Surface {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
         let pattern = Pattern::QuartersAtDividers { divider: Length::mm(90.0) };
-        let (sections, dividers) = pattern.fill(&outline, &BoardSpec::default());
+        let (sections, dividers) =
+            pattern.fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         Surface { outline, sections, dividers, ..Surface::default() }
     }
 

@@ -126,6 +126,13 @@ pub struct SurfaceLayout {
     pub outline_length: Length,
 }
 
+impl SurfaceLayout {
+    /// Length of all joints together.
+    pub fn joint_run(&self) -> Length {
+        self.joints.iter().map(Joint::length).sum()
+    }
+}
+
 /// Courses past this number are a slip in a width, not a room.
 const MOST_COURSES: f64 = 20_000.0;
 

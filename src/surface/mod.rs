@@ -9,15 +9,18 @@
 //! x to the right, y up, metres. Within a section, *along* is the direction the boards run and
 //! *across* is 90° counter-clockwise from it; courses are counted across, from the low side.
 
+mod additions;
 mod boundary;
 mod courses;
 mod edit;
 mod faults;
 mod layout;
 mod model;
+mod new;
 pub mod outlines;
 pub mod pattern;
 
+pub use additions::add_corner;
 pub use faults::{Fault, FaultKind, Part, faults};
 pub use layout::{Board, Joint, JointKind, SectionLayout, SurfaceLayout, layout};
 pub(crate) use model::outline_polygon;
@@ -25,3 +28,4 @@ pub use model::{
     Behind, BoardSpec, Divider, DividerKind, Finish, Fixing, Opening, Photo, Point, Profile, Section,
     Surface, SurfaceKind,
 };
+pub use new::NewSurface;

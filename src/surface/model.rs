@@ -48,6 +48,20 @@ pub enum SurfaceKind {
     Slope,
 }
 
+impl SurfaceKind {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 3] = [Self::Ceiling, Self::Slope, Self::Wall];
+
+    /// As a key, to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Ceiling => "ceiling",
+            Self::Slope => "slope",
+            Self::Wall => "wall",
+        }
+    }
+}
+
 /// A hole in a surface: a window, a door, a skylight.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
@@ -68,6 +82,19 @@ pub enum DividerKind {
     Ridge,
 }
 
+impl DividerKind {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 2] = [Self::Dividing, Self::Ridge];
+
+    /// As a key, to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Dividing => "dividing",
+            Self::Ridge => "ridge",
+        }
+    }
+}
+
 /// A straight board between sections, or along a ridge.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
@@ -85,6 +112,9 @@ pub struct Divider {
 }
 
 impl Divider {
+    /// The width of a new divider: a nominal 1x4.
+    pub const USUAL_WIDTH: Length = Length::inches(3.5);
+
     /// The divider's rectangle, or `None` if it has no length.
     pub(crate) fn rectangle(&self) -> Option<Polygon> {
         let (from, to) = (self.from.coord(), self.to.coord());
@@ -118,6 +148,29 @@ impl Default for Profile {
 }
 
 impl Profile {
+    /// All of them, in the order offered: with the size of this one, or the usual size where it has none.
+    pub fn alternatives(self) -> [Self; 3] {
+        let size = self.size().or(Self::default().size()).unwrap_or(Length::ZERO);
+        [Self::VGroove(size), Self::Bead(size), Self::Square]
+    }
+
+    /// Leg of the chamfer or width of the bead; `None` for square edges.
+    pub const fn size(self) -> Option<Length> {
+        match self {
+            Self::Square => None,
+            Self::VGroove(size) | Self::Bead(size) => Some(size),
+        }
+    }
+
+    /// As a key without its size, to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Square => "square",
+            Self::VGroove(_) => "v_groove",
+            Self::Bead(_) => "bead",
+        }
+    }
+
     /// How much more face than plan one metre of board-to-board joint has, in metres.
     pub fn developed_extra(self) -> Length {
         match self {
@@ -151,6 +204,19 @@ pub enum Fixing {
 }
 
 impl Fixing {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 4] = [Self::Tongue, Self::Middle, Self::Groove, Self::BothEdges];
+
+    /// As a key, to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Tongue => "tongue",
+            Self::Middle => "middle",
+            Self::Groove => "groove",
+            Self::BothEdges => "both_edges",
+        }
+    }
+
     /// Share of a board's movement that shows at its groove edge.
     pub const fn at_groove(self) -> f64 {
         match self {
@@ -175,11 +241,24 @@ impl Fixing {
     Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default, Serialize, Deserialize, JsonSchema,
 )]
 pub enum Behind {
-    /// Air: strapping, joists, an attic.
+    /// Air: furring, joists, an attic.
     #[default]
     Cavity,
-    /// Gypsum board, plaster or another face that they lie tight against.
+    /// Drywall, plaster or another face that they lie tight against.
     Tight,
+}
+
+impl Behind {
+    /// All of them, in the order offered.
+    pub const ALL: [Self; 2] = [Self::Cavity, Self::Tight];
+
+    /// As a key, to select a message by.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Cavity => "cavity",
+            Self::Tight => "tight",
+        }
+    }
 }
 
 /// The coating that slows a board's moisture. How much is in the shelf.

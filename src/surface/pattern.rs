@@ -37,26 +37,32 @@ impl Pattern {
         Self::StraightRun { direction: Angle::ZERO },
         Self::StraightRun { direction: Angle::degrees(45.0) },
         Self::QuartersOnDiagonals,
-        Self::QuartersAtDividers { divider: Length::inches(3.5) },
+        Self::QuartersAtDividers { divider: Divider::USUAL_WIDTH },
         Self::Chevron { stripes: 2, rise: Angle::degrees(45.0) },
         Self::Wainscot,
     ];
 
-    /// Its name.
-    pub const fn name(self) -> &'static str {
+    /// As a key, to select a message by. A straight run is `diagonal` at any angle but level.
+    pub const fn key(self) -> &'static str {
         match self {
-            Self::StraightRun { direction } if direction.to_degrees() == 0.0 => "Straight run",
-            Self::StraightRun { .. } => "Diagonal",
-            Self::QuartersOnDiagonals => "Quarters on the diagonals",
-            Self::QuartersAtDividers { .. } => "Quarters at crossing dividers",
-            Self::Chevron { .. } => "Chevron",
-            Self::Wainscot => "Upright (wainscot)",
+            Self::StraightRun { direction } if direction.to_degrees() == 0.0 => "straight",
+            Self::StraightRun { .. } => "diagonal",
+            Self::QuartersOnDiagonals => "quarters",
+            Self::QuartersAtDividers { .. } => "quarters_at_dividers",
+            Self::Chevron { .. } => "chevron",
+            Self::Wainscot => "upright",
         }
     }
 
-    /// The sections and dividers that fill `outline` with `board` in this pattern. Nothing for an
+    /// The sections and dividers that fill `outline` with `board` in this pattern. Sections are named by
+    /// [`section_name`], dividers by `divider_name`, which is given their number from 0. Nothing for an
     /// outline without corners.
-    pub fn fill(self, outline: &[Point], board: &BoardSpec) -> (Vec<Section>, Vec<Divider>) {
+    pub fn fill(
+        self,
+        outline: &[Point],
+        board: &BoardSpec,
+        divider_name: &dyn Fn(usize) -> String,
+    ) -> (Vec<Section>, Vec<Divider>) {
         let Some(bounds) = polygon(outline).bounding_rect() else { return (vec![], vec![]) };
         let (low, high) = (bounds.min(), bounds.max());
         let middle = (low + high) / 2.0;
@@ -73,31 +79,31 @@ impl Pattern {
             Point::m(high.x, high.y),
             Point::m(low.x, high.y),
         ];
-        let centre = Point::m(middle.x, middle.y);
+        let center = Point::m(middle.x, middle.y);
         match self {
             Self::StraightRun { direction } => (vec![section(0, None, direction.to_degrees())], vec![]),
             Self::Wainscot => (vec![section(0, None, 90.0)], vec![]),
             Self::QuartersOnDiagonals => {
-                let triangle = |n: usize| Some(vec![corner[n], corner[(n + 1) % 4], centre]);
+                let triangle = |n: usize| Some(vec![corner[n], corner[(n + 1) % 4], center]);
                 let degrees = [0.0, 90.0, 0.0, 90.0];
                 ((0..4).map(|n| section(n, triangle(n), degrees[n])).collect(), vec![])
             }
             Self::QuartersAtDividers { divider } => {
                 let quarter = |n: usize| {
                     let far = corner[n];
-                    vec![far, Point(centre.0, far.1), centre, Point(far.0, centre.1)]
+                    vec![far, Point(center.0, far.1), center, Point(far.0, center.1)]
                 };
                 let degrees = [45.0, 135.0, 45.0, 135.0];
                 let sections = (0..4).map(|n| section(n, Some(quarter(n)), degrees[n])).collect();
-                let board = |name: &str, from, to| Divider {
-                    name: name.to_owned(),
+                let board = |number, from, to| Divider {
+                    name: divider_name(number),
                     kind: DividerKind::Dividing,
                     from,
                     to,
                     width: divider,
                 };
-                let upright = board("upright", Point(centre.0, corner[0].1), Point(centre.0, corner[2].1));
-                let level = board("level", Point(corner[0].0, centre.1), Point(corner[1].0, centre.1));
+                let upright = board(0, Point(center.0, corner[0].1), Point(center.0, corner[2].1));
+                let level = board(1, Point(corner[0].0, center.1), Point(corner[1].0, center.1));
                 (sections, vec![upright, level])
             }
             Self::Chevron { stripes, rise } => {

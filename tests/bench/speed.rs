@@ -29,7 +29,8 @@ use serde::Deserialize;
 fn hall() -> Job {
     let outline = rectangle(Length::m(60.0), Length::m(65.0));
     let board = BoardSpec { longest: Some(Length::m(5.5)), ..BoardSpec::default() };
-    let (sections, dividers) = Pattern::StraightRun { direction: Angle::ZERO }.fill(&outline, &board);
+    let (sections, dividers) =
+        Pattern::StraightRun { direction: Angle::ZERO }.fill(&outline, &board, &|number| number.to_string());
     let surface = Surface { name: "Hall".into(), outline, sections, dividers, ..Surface::default() };
     let mut job = Job { surfaces: vec![surface], ..Job::default() };
     for course in [3, 90, 200, 310, 420] {
@@ -120,7 +121,7 @@ fn speed(criterion: &mut Criterion) {
     let mut slow = criterion.benchmark_group("large");
     slow.sample_size(10);
     slow.bench_function(format!("assess {joints} joints"), |b| {
-        b.iter(|| assess(black_box(&hall).clone(), catalog))
+        b.iter(|| assess(black_box(&hall).clone(), catalog));
     });
     slow.finish();
     let found = assess(demo.clone(), catalog);
@@ -182,7 +183,8 @@ fn growth(criterion: &mut Criterion) {
     group.sample_size(10);
     for side in [4.0, 8.0, 16.0, 32.0] {
         let outline = rectangle(Length::m(side), Length::m(side));
-        let (sections, dividers) = Pattern::USUAL[1].fill(&outline, &BoardSpec::default());
+        let (sections, dividers) =
+            Pattern::USUAL[1].fill(&outline, &BoardSpec::default(), &|number| number.to_string());
         let surface = Surface { name: "Hall".into(), outline, sections, dividers, ..Surface::default() };
         let boards = layout(&surface).boards.len();
         group

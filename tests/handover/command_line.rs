@@ -85,7 +85,7 @@ fn check_prints_a_line_for_each_problem() {
         let (checked, report) = (on(&example(name), "check", &[]), report(name));
         let problems = items(&report["problems"]);
         if problems.is_empty() {
-            assert_eq!(printed(&checked), "Nothing wrong.\n", "{name}");
+            assert_eq!(printed(&checked), "No problems found.\n", "{name}");
             continue;
         }
         let lines: Vec<&str> = printed(&checked).lines().collect();

@@ -100,7 +100,8 @@ fn surface(dice: &mut Dice, name: &str) -> Surface {
     };
     let outline: Vec<Point> = outline.into_iter().map(|(x, y)| Point::m(x, y)).collect();
     let board = board(dice);
-    let (sections, dividers) = dice.one_of(&Pattern::USUAL).fill(&outline, &board);
+    let (sections, dividers) =
+        dice.one_of(&Pattern::USUAL).fill(&outline, &board, &|number| number.to_string());
     let kind = dice.one_of(&[SurfaceKind::Ceiling, SurfaceKind::Wall, SurfaceKind::Slope]);
     let trim = if dice.chance(0.3) { dice.mm(10.0, 80.0) } else { Length::ZERO };
     let mut surface =

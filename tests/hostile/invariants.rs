@@ -130,7 +130,7 @@ proptest! {
         let board = BoardSpec { face_width: Length::mm(face), overall_width: Length::mm(face + 6.0), fixing, ..BoardSpec::default() };
         let outline = rectangle(Length::m(width), Length::m(height));
         let direction = Angle::degrees(if upright { 90.0 } else { 0.0 });
-        let (sections, dividers) = Pattern::StraightRun { direction }.fill(&outline, &board);
+        let (sections, dividers) = Pattern::StraightRun { direction }.fill(&outline, &board, &|number| number.to_string());
         let laid = layout(&Surface { outline, sections, dividers, ..Surface::default() });
         let shown: f64 = laid.joints.iter().map(|joint| joint.length().to_m() * joint.moves_across.to_m()).sum();
         let wood: f64 = laid.plan_area.to_m2();
@@ -155,7 +155,7 @@ proptest! {
     fn splitting_a_section_changes_no_total(width in 1.0..6.0_f64, height in 0.5..4.0_f64, part in 0.2..0.8_f64, face in 60.0..200.0_f64) {
         let board = BoardSpec { face_width: Length::mm(face), overall_width: Length::mm(face + 6.0), ..BoardSpec::default() };
         let outline = rectangle(Length::m(width), Length::m(height));
-        let (sections, dividers) = Pattern::USUAL[0].fill(&outline, &board);
+        let (sections, dividers) = Pattern::USUAL[0].fill(&outline, &board, &|number| number.to_string());
         let whole = Surface { outline, sections, dividers, ..Surface::default() };
         let cut = width * part;
         let half = |name: &str, from: f64, to: f64| {
@@ -190,7 +190,7 @@ proptest! {
         prop_assert_eq!(&a.options, &b.options);
         let mut catalog = Catalog::clone(Catalog::built_in());
         catalog.methods.pop();
-        let fewer = assess(job.clone(), &std::sync::Arc::new(catalog));
+        let fewer = assess(job, &std::sync::Arc::new(catalog));
         for option in &fewer.options {
             let with_all = a.options.iter().find(|other| other.method == option.method).unwrap();
             prop_assert_eq!(&option.callback, &with_all.callback);

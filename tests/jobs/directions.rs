@@ -20,7 +20,7 @@ const EXAMPLES: [(&str, &str); 3] = [
 fn after(text: &str, change: impl FnOnce(&mut Job)) -> Assessment {
     let mut job = file::read(text).unwrap().job;
     change(&mut job);
-    assess(job.clone(), Catalog::built_in())
+    assess(job, Catalog::built_in())
 }
 
 fn best(found: &Assessment) -> MethodId {

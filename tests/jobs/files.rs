@@ -59,7 +59,7 @@ fn what_is_not_known_is_kept() {
     }
     let again = file::read(&written).unwrap();
     assert_eq!(again, loaded);
-    let found = assess(again.job.clone(), Catalog::built_in());
+    let found = assess(again.job, Catalog::built_in());
     let notes = found
         .problems
         .iter()

@@ -10,7 +10,7 @@ use gapwright::repair::{BarStep, MethodId};
 fn after(change: impl FnOnce(&mut Job)) -> Assessment {
     let mut job = demo_job();
     change(&mut job);
-    assess(job.clone(), Catalog::built_in())
+    assess(job, Catalog::built_in())
 }
 
 fn chance(found: &Assessment, method: MethodId) -> f64 {

@@ -14,7 +14,7 @@ use gapwright::air::places::{
 use gapwright::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear};
 use gapwright::assess::assess;
-use gapwright::job::{Severity, Catalog, file};
+use gapwright::job::{Catalog, Severity, file};
 use gapwright::measure::{Humidity, Length, Temperature};
 use proptest::prelude::*;
 
@@ -711,7 +711,7 @@ fn a_job_in_a_place_is_assessed_and_kept() {
     let written = file::write(&job).unwrap();
     let again = file::read(&written).unwrap();
     assert_eq!((again.problems, &again.job), (vec![], &job), "{written}");
-    let found = assess(job.clone(), Catalog::built_in());
+    let found = assess(job, Catalog::built_in());
     assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{:?}", found.problems);
     let year = found.year.unwrap();
     let driest = year.days.iter().map(|day| day.humidity.to_pct()).fold(100.0, f64::min);

@@ -4,8 +4,8 @@
 
 mod amounts;
 mod by_hand;
-mod climate;
 mod checked;
+mod climate;
 mod computed;
 mod cutting;
 mod drying;

@@ -120,7 +120,7 @@ fn a_word_of_the_trade_is_explained() {
 #[test]
 fn walls_with_windows_are_marked_and_follow_their_corners() {
     let mut window = window(demo_job());
-    click(&mut window, "Outline, trim and openings");
+    click(&mut window, "Outline, trim, windows and doors");
     click(&mut window, "edge 2");
     let marked = |window: &Window| window.state().job().surfaces[0].window_edges();
     assert_eq!(marked(&window).into_iter().collect::<Vec<_>>(), [1]);
@@ -134,7 +134,7 @@ fn walls_with_windows_are_marked_and_follow_their_corners() {
 fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     let mut window = window(demo_job());
     click(&mut window, "Papers");
-    click(&mut window, "Word it otherwise");
+    click(&mut window, "Edit wording");
     let field = || (Role::MultilineTextInput, "What happened");
     window.get_by_role_and_label(field().0, field().1).focus();
     window.run();
@@ -151,7 +151,7 @@ fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     enter(&mut window, "Face width", "4-1/8 in");
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_some());
-    click(&mut window, "Take the draft");
+    click(&mut window, "Restore draft");
     assert!(window.state().job().wording.is_empty());
 }
 
@@ -161,18 +161,18 @@ fn a_template_of_ones_own_is_used_told_about_and_put_away() {
     let mut window = window(demo_job());
     window.state_mut().templates_in(folder.path().to_owned());
     click(&mut window, "Papers");
-    click(&mut window, "Change the template…");
+    click(&mut window, "Edit template…");
     let path = folder.path().join("letter.typ");
     assert!(std::fs::read_to_string(&path).unwrap().contains("= #d.headings.saw"));
     std::fs::write(&path, "= Mine\n#nonsense()\n").unwrap();
-    click(&mut window, "Read it again");
+    click(&mut window, "Reload");
     assert!(window.query_by_label_contains("letter.typ, line 2: unknown variable").is_some());
     // The built-in one stands in.
     assert!(window.query_by_label_contains("page 1 of 2").is_some());
     std::fs::write(&path, "= Mine\n").unwrap();
-    click(&mut window, "Read it again");
+    click(&mut window, "Reload");
     assert!(window.query_by_label_contains("page 1 of 1").is_some());
-    click(&mut window, "Back to the built-in one");
+    click(&mut window, "Use built-in template");
     assert!(window.query_by_label_contains("page 1 of 2").is_some());
     assert!(!path.exists() && folder.path().join("letter.typ.old").exists());
 }

@@ -60,7 +60,7 @@ fn from_nothing_to_a_priced_letter() {
     assert!(option.tasks.iter().any(|task| task.basis.is_timed()));
 
     click(&mut window, "Papers");
-    click(&mut window, "Write the PDFs…");
+    click(&mut window, "Write PDFs…");
     enter_path(&mut window, "Folder for the PDFs", folder.path().join("papers").to_str().unwrap(), "Write");
     let letter = std::fs::read(folder.path().join("papers/letter.pdf")).unwrap();
     assert!(letter.starts_with(b"%PDF"));

@@ -134,7 +134,7 @@ fn every_command_is_found_by_its_name() {
         ("go to shelf", "The figures of this job"),
         ("go to follow-up", "Later visits"),
         ("go to why", "Why they opened"),
-        ("go to papers", "Write the PDFs…"),
+        ("go to papers", "Write PDFs…"),
         ("go to options", "Repair options"),
         ("go to measure", "Add meter reading"),
     ] {
@@ -172,12 +172,12 @@ fn the_homeowner_sees_pages_and_prices_only_if_asked() {
     assert!(window.query_all_by_label("What happened").count() == 2);
     window.key_press(Key::ArrowRight);
     window.run();
-    window.get_by_label("How it goes through the year");
+    window.get_by_label("How your joints move over the year");
     window.key_press(Key::ArrowRight);
     window.run();
     window.get_by_label("What can be done");
     assert!(window.query_by_label_contains(&total).is_none());
-    click(&mut window, "prices");
+    click(&mut window, "Show prices");
     assert!(window.query_all_by_label_contains(&total).next().is_some());
     window.key_press(Key::ArrowRight);
     window.run();
@@ -471,8 +471,8 @@ fn tables_are_copied_and_north_is_marked() {
         command(&mut window, typed);
         assert!(window.query_by_label_contains("lines copied").is_some(), "{typed}: {head}");
     }
-    click(&mut window, "Outline, trim and openings");
-    enter(&mut window, "North at", "90");
+    click(&mut window, "Outline, trim, windows and doors");
+    enter(&mut window, "North", "90");
     let north = window.state().job().surfaces[0].north.unwrap();
     assert!((north.to_degrees() - 90.0).abs() < 1e-9);
 }

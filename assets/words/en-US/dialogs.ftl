@@ -44,3 +44,9 @@ prices-from-program = the program
 undo-keep-prices = Keep prices with the job
 photo-save-first = Save the job first: its photos are kept in a folder beside it.
 undo-pin-photo = Pin photo
+undo-recover = Recover unsaved work
+
+task-read-file = Reading { $name }…
+task-write-papers = Writing the papers…
+task-read-jobs = Reading the jobs in { $name }…
+papers-written = The papers are in { $path }.

@@ -45,6 +45,5 @@ entry-year-out-of-range = “{ $text }” is not from { $first } to { $last }. T
 entry-negative-amount = “{ $text }” can't be negative. Type 0 if it costs nothing.
 entry-negative-gap = “{ $text }” can't be negative. Type 0 for a closed joint.
 entry-gap-too-wide = “{ $text }” is more than { $limit }; no joint opens that wide. Check the figure and its unit.
-entry-board-too-short = “{ $text }” is less than { $limit }. Type the stock length.
 entry-before-visit = “{ $text }” is before the visit on { $visited }. Type a later date.
 entry-year-built = “{ $text }” is not a year from { $first } to { $last }. Type it like 1962, or leave it empty.

@@ -230,6 +230,7 @@ paper-how-damp = Call us right away if a spot looks or feels damp.
 paper-fault-no-folder = There is no folder “{ $path }” to take templates from. Name a folder that is there, or write the built-in templates to it first.
 paper-fault-template = { $file }, line { $line }: { $reason }. Fix the template, or go back to the built-in one.
 paper-fault-template-no-line = { $file }: { $reason }. Fix the template, or go back to the built-in one.
+paper-fault-no-page = { $file } comes out without a page.
 paper-fault-template-size = { $file } has { $size } kB; a template can have { $most } kB at most. Shorten it, or go back to the built-in one.
 paper-fault-pdf = The PDF can’t be made: { $reason }
 paper-fault-built-in-used = { $paper }: the built-in template was used. { $fault }

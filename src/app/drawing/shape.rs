@@ -14,14 +14,13 @@ use crate::app::context::{WindowContext, read_room};
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
+use crate::words::boards::{divider_name, opening_name};
 use crate::words::{Words, say};
 
 /// How close in points a corner catches.
 const REACH: f32 = 9.0;
 /// A step of the grid is at least this many points.
 const STEP: f32 = 7.0;
-/// A new divider's width.
-const DIVIDER: Length = Length::inches(3.5);
 
 pub(super) fn shape(
     ui: &mut Ui,
@@ -48,7 +47,7 @@ pub(super) fn shape(
     }
 }
 
-fn held(
+fn snapped_at(
     ui: &Ui,
     context: &WindowContext<'_>,
     sheet: &Sheet,
@@ -58,7 +57,7 @@ fn held(
     own: Option<Point>,
 ) -> Snapped {
     let point = sheet.meters(at);
-    // With Alt held, nothing holds.
+    // With the Alt key down, nothing snaps.
     if ui.input(|input| input.modifiers.alt) {
         return Snapped { at: point, guides: vec![] };
     }
@@ -131,7 +130,7 @@ fn handles(
         if response.dragged()
             && let Some(pointer) = response.interact_pointer_pos()
         {
-            let snapped = held(ui, context, sheet, surface, pointer, None, Some(corner));
+            let snapped = snapped_at(ui, context, sheet, surface, pointer, None, Some(corner));
             guides(painter, context, sheet, &snapped);
             shown = sheet.at(snapped.at);
             context.view.canvas.drag = Some(Drag { from: corner, to: point(snapped.at) });
@@ -329,7 +328,7 @@ fn type_length(
         let (units, words) = (context.units(), context.words);
         let name = say!(words, "edge-length", number = edge + 1);
         let entered = crate::app::entry::entry_with_id(ui, id, &name, &length.show(units), 84.0, |text| {
-            read_room(text, units, &(Length::mm(10.0)..=Length::m(100.0)), words)
+            read_room(text, units, &Surface::EDGES, words)
         });
         if context.view.canvas.focus_edge {
             // The area is measured before it is shown; only then can the field take the focus.
@@ -380,14 +379,14 @@ fn draw_new(
     let Some(pointer) = response.interact_pointer_pos().or_else(|| response.hover_pos()) else { return };
     let start = context.view.canvas.drag.map(|drag| drag.from.coord());
     let line = context.view.canvas.tool == Tool::Divider;
-    let snapped = held(ui, context, sheet, surface, pointer, start.filter(|_| line), None);
+    let snapped = snapped_at(ui, context, sheet, surface, pointer, start.filter(|_| line), None);
     guides(painter, context, sheet, &snapped);
     painter.circle_filled(sheet.at(snapped.at), 4.0, context.palette.accent);
     let at = point(snapped.at);
     if response.drag_started_by(PointerButton::Primary) {
         // The drag is noticed a few points after the press.
         let pressed = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer);
-        let from = point(held(ui, context, sheet, surface, pressed, None, None).at);
+        let from = point(snapped_at(ui, context, sheet, surface, pressed, None, None).at);
         context.view.canvas.drag = Some(Drag { from, to: at });
     }
     let Some(drag) = context.view.canvas.drag.as_mut() else { return };
@@ -424,16 +423,16 @@ fn put_down(context: &mut WindowContext<'_>, on: usize, line: bool, drag: Drag) 
     if line {
         context.edit("undo-draw-divider", move |job| {
             job.redraw(on, |surface| {
-                let letter = char::from(b'a' + (surface.dividers.len() % 26) as u8);
-                let name = say!(words, "divider-new-name", letter = &letter.to_string());
-                surface.part_along(Divider { name, kind: DividerKind::Dividing, from, to, width: DIVIDER });
+                let name = divider_name(&words, surface.dividers.len());
+                let (kind, width) = (DividerKind::Dividing, Divider::USUAL_WIDTH);
+                surface.part_along(Divider { name, kind, from, to, width });
             });
         });
     } else {
         let corners = rectangle_between(from, to).to_vec();
         context.edit("undo-draw-opening", move |job| {
             job.redraw(on, |surface| {
-                let name = say!(words, "opening-new-name", number = surface.openings.len() + 1);
+                let name = opening_name(&words, surface.openings.len());
                 surface.openings.push(Opening { name, corners });
             });
         });

@@ -7,7 +7,6 @@ mod follow_up;
 mod install;
 mod measure;
 mod options;
-mod outline;
 mod papers;
 mod place;
 mod price;

@@ -10,7 +10,7 @@ use crate::app::pick::Purpose;
 use crate::app::widgets::{heading, remark};
 use crate::job::Severity;
 use crate::papers::Paper;
-use crate::words::Say as _;
+use crate::words::{Say as _, say};
 
 pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal_wrapped(|ui| {
@@ -21,11 +21,14 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     ui.horizontal(|ui| {
-        if ui.button("Write the PDFs…").clicked() {
+        if ui.button(context.words.text("papers-write")).clicked() {
             context.push(Command::Pick(Purpose::Papers));
         }
         if let Some(folder) = &context.settings.papers
-            && ui.button("Write again").on_hover_text(folder.display().to_string()).clicked()
+            && ui
+                .button(context.words.text("papers-write-again"))
+                .on_hover_text(folder.display().to_string())
+                .clicked()
         {
             context.commands.push(Command::WritePapersTo(folder.clone()));
         }
@@ -33,32 +36,29 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let wanted = Paper::ALL[context.view.papers.index.min(Paper::ALL.len() - 1)];
     template(ui, context, wanted);
     if let Some(error) = &context.services.previews.error {
-        context.problem(ui, Severity::Error, &format!("{error} The built-in template stands in."));
+        context.problem(ui, Severity::Error, error);
     }
     if wanted == Paper::Letter {
         wording::wording(ui, context);
     }
-    heading(ui, "What they are made of");
-    remark(
-        ui,
-        context.palette,
-        "Every figure comes from the answer on the other leaves. Names, addresses and the logo are under Survey, The job.",
-    );
+    heading(ui, &context.words.text("papers-figures"));
+    remark(ui, context.palette, context.words.text("papers-figures-from"));
 }
 
 /// The pages of the paper that is looked at.
 pub(in crate::app) fn pages(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let wanted = Paper::ALL[context.view.papers.index.min(Paper::ALL.len() - 1)];
     if context.services.previews.shown != Some(wanted) {
-        ui.label(RichText::new("Setting type…").color(context.palette.soft));
+        ui.label(RichText::new(context.words.text("papers-typesetting")).color(context.palette.soft));
         return;
     }
     let pages = context.services.previews.pages.len();
     for (index, page) in context.services.previews.pages.iter().enumerate() {
         let width = ui.available_width() - 2.0;
-        let name = format!("{}, page {} of {pages}", wanted.say(context.words), index + 1);
+        let paper = wanted.say(context.words);
+        let name = say!(context.words, "papers-page", paper = &paper, page = index + 1, pages = pages);
         let small = ui.add(Image::new(page).max_width(width).alt_text(&name).sense(Sense::CLICK));
-        if small.on_hover_text("Click to read it").clicked() {
+        if small.on_hover_text(context.words.text("papers-enlarge")).clicked() {
             context.view.papers.page = Some(index);
         }
         ui.add_space(8.0);
@@ -77,7 +77,7 @@ fn read_page(ui: &Ui, context: &mut WindowContext<'_>) {
         ScrollArea::vertical().max_height(room.y - 120.0).show(ui, |ui| {
             ui.add(Image::new(page).max_width((room.x - 120.0).min(page.size_vec2().x)));
         });
-        ui.button("Back").clicked()
+        ui.button(context.words.text("close")).clicked()
     });
     if window.inner || window.should_close() {
         context.view.papers.page = None;
@@ -86,22 +86,22 @@ fn read_page(ui: &Ui, context: &mut WindowContext<'_>) {
 
 /// Whose template the paper is made by.
 fn template(ui: &mut Ui, context: &mut WindowContext<'_>, paper: Paper) {
-    let own = context.services.templates.own(paper);
+    let (own, words) = (context.services.templates.own(paper), context.words);
+    let button = |ui: &mut Ui, message: &str, hint: &str| {
+        ui.button(words.text(message)).on_hover_text(words.text(hint)).clicked()
+    };
     ui.horizontal_wrapped(|ui| match &own {
         None => {
-            let button = ui.button("Change the template…");
-            let words = "Lays a copy of the template beside your settings, for a text editor.";
-            if button.on_hover_text(words).clicked() {
+            if button(ui, "papers-template-edit", "papers-template-edit.hint") {
                 context.push(Command::OwnTemplate(paper));
             }
         }
         Some(path) => {
-            ui.label("By your own template").on_hover_text(path.display().to_string());
-            if ui.button("Read it again").clicked() {
+            ui.label(words.text("papers-template-own")).on_hover_text(path.display().to_string());
+            if ui.button(words.text("papers-template-reload")).clicked() {
                 context.push(Command::ReadTemplates);
             }
-            let back = ui.button("Back to the built-in one");
-            if back.on_hover_text("Yours is kept beside it, ending in .old").clicked() {
+            if button(ui, "papers-template-built-in", "papers-template-built-in.hint") {
                 context.push(Command::BuiltInTemplate(paper));
             }
         }

@@ -1,48 +1,48 @@
-//! The letter's sentences, to be worded otherwise.
+//! The letter's sentences, to be put into the contractor's own words.
 
 use eframe::egui::{CollapsingHeader, RichText, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::widgets::{multiline, remark};
+use crate::job::fields;
 use crate::job::{Job, LetterPart, OwnWords, Severity};
 use crate::words::{LetterText, Say as _};
 
 pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    CollapsingHeader::new("Word it otherwise").show(ui, |ui| {
-        remark(
-            ui,
-            context.palette,
-            "A line for each sentence or point. Figures that you type over no longer follow the answer.",
-        );
-        let drafts = LetterText::drafts(context.assessment, context.words);
+    let words = context.words;
+    CollapsingHeader::new(words.text("wording-edit")).id_salt("wording").show(ui, |ui| {
+        remark(ui, context.palette, fields::WORDING.hint(words).unwrap_or_default());
+        let letter = context.languages.paper_words(context.job).owner;
+        let drafts = LetterText::drafts(context.assessment, &letter);
         for part in LetterPart::ALL {
-            let heading = part.say(context.words);
-            let draft = drafts.text(part);
-            let own = context.job.wording.iter().find(|own| own.part == part);
-            ui.horizontal(|ui| {
-                ui.label(RichText::new(&heading).strong());
-                if own.is_some() {
-                    ui.label(RichText::new("in your words").small().color(context.palette.accent));
-                }
-                if own.is_some() && ui.button("Take the draft").clicked() {
-                    context.edit(format!("Draft: {heading}"), move |job| {
-                        job.wording.retain(|own| own.part != part);
-                    });
-                }
-            });
-            if own.is_some_and(|own| own.draft != draft) {
-                context.problem(
-                    ui,
-                    Severity::Warning,
-                    &format!("The draft has changed since. It now says: {draft}"),
-                );
-            }
-            let shown = own.map_or(&draft, |own| &own.text).clone();
-            if let Some(text) = multiline(ui, &heading, &shown) {
-                context.edit(format!("Wording: {heading}"), move |job| set(job, part, text, draft));
-            }
+            one(ui, context, part, &part.say(&letter), drafts.text(part));
         }
     });
+}
+
+/// A part of the letter: its heading, and its sentences in a field, both in the letter's language.
+fn one(ui: &mut Ui, context: &mut WindowContext<'_>, part: LetterPart, heading: &str, draft: String) {
+    let words = context.words;
+    let own = context.job.wording.iter().find(|own| own.part == part);
+    ui.horizontal(|ui| {
+        ui.label(RichText::new(heading).strong());
+        if own.is_none() {
+            return;
+        }
+        let mark = RichText::new(words.text("wording-own")).small();
+        ui.label(mark.color(context.palette.accent));
+        if ui.button(words.text("wording-restore")).clicked() {
+            context.edit("wording-restore", move |job| job.wording.retain(|own| own.part != part));
+        }
+    });
+    if own.is_some_and(|own| own.draft != draft) {
+        let changed = words.text("wording-draft-changed");
+        context.problem(ui, Severity::Warning, &[&changed, draft.as_str()].join(" "));
+    }
+    let shown = own.map_or(&draft, |own| &own.text).clone();
+    if let Some(text) = multiline(ui, heading, &shown) {
+        context.edit("field-wording", move |job| set(job, part, text, draft));
+    }
 }
 
 fn set(job: &mut Job, part: LetterPart, text: String, draft: String) {

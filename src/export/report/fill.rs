@@ -13,7 +13,7 @@ use crate::cause::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money};
 use crate::repair::{CutPattern, CuttingList, PriceLine};
-use crate::words::{Say, Words, answer, causes as cause_words, options as option_words};
+use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
 const FORMAT: u32 = 1;

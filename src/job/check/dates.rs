@@ -16,7 +16,7 @@ pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
             problems.once(&fields::SEALING_DATE, DateFault::SealsBeforeVisit { date, visited });
         }
         Some(date) if date > last => {
-            problems.once(&fields::SEALING_DATE, DateFault::SealsTooLate { date, last })
+            problems.once(&fields::SEALING_DATE, DateFault::SealsTooLate { date, last });
         }
         _ => {}
     }

@@ -9,7 +9,6 @@ use crate::surface::Point;
 macro_rules! part {
     ($part:ident -> $type:ty: |$job:ident, $at:pat_param| $get:expr, $get_mut:expr) => {
         pub(super) mod $part {
-            #[expect(clippy::wildcard_imports, reason = "what the parts are made of")]
             use super::*;
 
             pub fn read($job: &Job, $at: At) -> Option<&$type> {

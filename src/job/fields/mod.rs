@@ -112,6 +112,9 @@ pub struct Figure {
     pub write: fn(&mut Job, At, Option<Quantity>),
 }
 
+/// What is used in place of a figure; `None` leaves it out.
+pub type Mend<'a> = &'a dyn Fn(Quantity) -> Option<Quantity>;
+
 /// Figures in a list, such as the corners of an outline or the hours of tasks.
 #[derive(Debug)]
 pub struct Figures {
@@ -127,7 +130,7 @@ pub struct Figures {
     pub read: fn(&Job, At) -> Vec<(Item, Quantity)>,
     /// Puts in place of each figure what it becomes, and leaves out the items of those that become
     /// nothing and all items past the given number.
-    pub mend: fn(&mut Job, At, usize, &dyn Fn(Quantity) -> Option<Quantity>),
+    pub mend: fn(&mut Job, At, usize, Mend<'_>),
 }
 
 /// An item of a list.

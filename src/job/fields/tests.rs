@@ -92,7 +92,7 @@ fn entries() -> Vec<(&'static Field, At, Job)> {
             jobs.iter().find(reads).unwrap_or_else(|| panic!("{}: nothing at {}", field.id, field.path));
         (*field, field.each.entries(job)[0], job.clone())
     };
-    FIELDS.iter().map(|field| entry(&field)).collect()
+    FIELDS.iter().map(entry).collect()
 }
 
 #[test]

@@ -17,6 +17,5 @@ pub fn picture(name: &str, svg: &str) -> Result<PageImage, PaperError> {
     files.add(name, Bytes::from_string(svg.to_owned()));
     let typeset = Typeset::new(&page, &files).map_err(|error| error.of(Path::new(name)))?;
     let mut pages = typeset.images(4.0).into_iter();
-    let empty = || PaperError::Template { file: name.into(), line: None, reason: "no page".to_owned() };
-    pages.next().ok_or_else(empty)
+    pages.next().ok_or_else(|| PaperError::NoPage(name.into()))
 }

@@ -65,13 +65,13 @@ fn shares_over_the_whole_are_told_and_still_add_up() {
         assert_eq!(price.total, sound.price.total);
     }
     planned(&fields::SUPPLIER_SHARE, "-20% is not between 0% and 100%", |job| {
-        job.plan.payers.supplier = Percent::pct(-20.0)
+        job.plan.payers.supplier = Percent::pct(-20.0);
     });
     planned(&fields::OVERHEAD, "900% is not between 0% and 200%", |job| {
-        job.plan.prices.overhead = Percent::pct(900.0)
+        job.plan.prices.overhead = Percent::pct(900.0);
     });
     planned(&fields::TAX, "1,000% is not between 0% and 50%", |job| {
-        job.plan.prices.tax = Percent::pct(1000.0)
+        job.plan.prices.tax = Percent::pct(1000.0);
     });
     planned(&fields::WASTE_FACTOR, "90% is used", |job| job.plan.board_waste = Percent::pct(1e308));
     planned(&fields::SEALANT_WASTE, "-150% is not between", |job| job.plan.bead.waste = Percent::pct(-150.0));
@@ -117,7 +117,7 @@ fn what_is_not_on_the_shelf_is_told_and_the_boards_are_assessed() {
 fn negative_money_is_told_and_never_paid_out() {
     for found in [
         planned(&fields::WAGE, "-$48.00 is not between $0.00 and $10,000.00", |job| {
-            job.plan.prices.labor = Money::cents(-48_00)
+            job.plan.prices.labor = Money::cents(-48_00);
         }),
         planned(&fields::OWN_PRICES, "-$9,000.00 is not between", |job| {
             let sealant = job.plan.sealant.clone();
@@ -166,7 +166,7 @@ fn boards_too_long_for_any_stock_are_told_and_the_other_ways_stand() {
     assert!(option(MethodId::Reseal).not_possible.is_none());
     planned(&fields::STOCK_LENGTHS, "no stock lengths", |job| job.plan.stock.lengths.clear());
     planned(&fields::STOCK_LENGTHS, "is not between 1' and 50'", |job| {
-        job.plan.stock.lengths.push(Length::m(99.0))
+        job.plan.stock.lengths.push(Length::m(99.0));
     });
     planned(&fields::KERF, "0\" is used", |job| job.plan.stock.kerf = Length::m(-1.0));
 }
@@ -180,7 +180,7 @@ fn rates_of_money_that_cannot_be_are_told_and_the_price_stands() {
         job.plan.prices.contingency = Some(Percent::pct(20.0));
     });
     planned(&fields::EQUIPMENT, "-$1.00 is not between", |job| {
-        job.plan.prices.equipment = Money::cents(-100)
+        job.plan.prices.equipment = Money::cents(-100);
     });
     planned(&fields::MINIMUM_CHARGE, "$0.00 is used", |job| job.plan.prices.minimum = Money::cents(-100));
     let shares = Shares { contractor: Percent::pct(70.0), supplier: Percent::pct(60.0) };

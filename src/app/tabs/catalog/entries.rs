@@ -229,10 +229,10 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     |s, n| s.squeeze = Percent::pct(n),
                 );
                 number(ui, context, sealant, "entry-solids", (sealant.solids.to_pct(), 0, SOLIDS), |s, n| {
-                    s.solids = Percent::pct(n)
+                    s.solids = Percent::pct(n);
                 });
                 number(ui, context, sealant, "entry-cure", (sealant.cure.to_h(), 1, 0.0..=2000.0), |s, n| {
-                    s.cure = Hours::h(n)
+                    s.cure = Hours::h(n);
                 });
                 for (at, pack) in sealant.packs.iter().enumerate() {
                     let label =
@@ -273,7 +273,7 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
                 number(ui, context, paint, "entry-solids", (paint.solids.to_pct(), 0, SOLIDS), |p, n| {
-                    p.solids = Percent::pct(n)
+                    p.solids = Percent::pct(n);
                 });
                 number(
                     ui,
@@ -284,10 +284,10 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     move |p, n| p.film = n * micron,
                 );
                 number(ui, context, paint, "entry-transfer", (paint.transfer.to_pct(), 0, SOLIDS), |p, n| {
-                    p.transfer = Percent::pct(n)
+                    p.transfer = Percent::pct(n);
                 });
                 number(ui, context, paint, "entry-recoat", (paint.recoat.to_h(), 1, 0.0..=500.0), |p, n| {
-                    p.recoat = Hours::h(n)
+                    p.recoat = Hours::h(n);
                 });
                 for (at, &(litres, cost)) in paint.cans.iter().enumerate() {
                     let label = say!(context.words, "entry-can-price", holds = Volume::litres(litres));
@@ -314,7 +314,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 name_entry(ui, context, material);
                 let unit = material.per.say(context.words);
                 number(ui, context, material, "entry-piece-for", (material.holds, 2, 1e-4..=1e6), |m, n| {
-                    m.holds = n
+                    m.holds = n;
                 });
                 let holds = Arg::Number(material.holds, 2);
                 let label = say!(context.words, "entry-piece-price", holds = holds, unit = &unit);

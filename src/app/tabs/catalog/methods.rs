@@ -71,7 +71,7 @@ fn change(
 
 fn own_method(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMethod) {
     let id = method.id;
-    Grid::new("way").num_columns(2).show(ui, |ui| {
+    Grid::new("method").num_columns(2).show(ui, |ui| {
         /// A text of a repair: the message of its label, value, and how it is set.
         type Text<'a> = (&'static str, &'a str, fn(&mut RepairMethod, String));
         let texts: [Text<'_>; 4] = [

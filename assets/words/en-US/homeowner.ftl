@@ -1,0 +1,20 @@
+### The homeowner's pages.
+
+homeowner-happened = What happened
+homeowner-year = The year
+homeowner-options = Options
+homeowner-plan = The plan
+homeowner-leave-key = Esc
+homeowner-prices = Show prices
+homeowner-year-title = How your joints move over the year
+homeowner-options-title = What can be done
+homeowner-proposed = What we propose
+homeowner-look = Afterward: { $look }.
+homeowner-meanwhile = During the work: { $upset }.
+homeowner-room-closed = { $days ->
+    [0] The room stays open.
+    [one] The room is closed for 1 day.
+   *[other] The room is closed for { $days } days.
+}
+homeowner-cost = It costs { $total }; you pay { $owner }.
+homeowner-caution = This is an estimate from a few readings. It doesn’t mean the building is safe or sound; local codes and licensed trades come first.

@@ -1,0 +1,24 @@
+### The Papers room: previews, templates, the wording of the letter.
+
+papers-write = Write PDFs…
+papers-write-again = Write again
+papers-figures = Where the figures come from
+papers-figures-from = Every figure follows the other tabs. Names, addresses and the logo are under Measure, in the Job part.
+papers-typesetting = Typesetting…
+papers-page = { $paper }, page { $page } of { $pages }
+papers-enlarge = Click to enlarge
+
+papers-template-edit = Edit template…
+    .hint = Puts a copy of the template next to your settings, for any text editor
+papers-template-own = Your template
+papers-template-reload = Reload
+papers-template-built-in = Use built-in template
+    .hint = Your template stays next to it, ending in .old
+papers-template-made = The template is in { $path }. Edit it with any text editor; the notes at its top list what it can show.
+papers-template-no-place = This system has no place for your own templates.
+papers-template-kept = Your template is kept as { $path }.
+
+wording-edit = Edit wording
+wording-own = your wording
+wording-restore = Restore draft
+wording-draft-changed = The draft has changed since. It now says:
