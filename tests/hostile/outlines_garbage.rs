@@ -120,7 +120,7 @@ fn drawings_that_fill_the_limit() {
     refusal("a.dxf", &filled(start, "0\nLINE\n", ""), "corners");
     refusal("a.dxf", &filled("", "0\nSECTION\n", ""), "no closed outline");
     refusal("a.dxf", &filled("", "\n", "x"), "Line 1");
-    refusal("a.dxf", &filled(start, "1", ""), "is not a code");
+    refusal("a.dxf", &filled(start, "1", ""), "is not a group code");
     let arcs = "10\n0\n20\n0\n42\n0.9\n10\n900000\n20\n0\n42\n0.9\n".repeat(9_000);
     refusal("a.dxf", format!("{start}0\nLWPOLYLINE\n70\n1\n{arcs}{ring}").as_bytes(), "corners");
     let with = |start: &str, piece: &str, end: &str| {

@@ -71,16 +71,16 @@ fn prices_older_than_a_year_are_told_and_figures_that_cannot_be_too() {
         found(job).problems.iter().any(|p| p.what(&words).contains(text) && of_book(&p.place))
     };
     let mut job = demo_job();
-    assert!(!told(&job, "Older than a year"));
+    assert!(!told(&job, "more than a year old"));
     let mut own = PriceBook::of(Catalog::built_in(), job.visited);
     let sealant = own.sealants.iter_mut().find(|sealant| sealant.id == job.plan.sealant).unwrap();
     sealant.priced = Some(date(2024, 1, 1));
     own.tasks[3].minutes = ThreePoint::exactly(0.0);
     own.materials[0].price = Money::cents(-1);
     job.price_book = Some(own);
-    assert!(told(&job, "Older than a year"));
+    assert!(told(&job, "more than a year old"));
     assert!(told(&job, "a price of -$0.01 is not between"));
-    assert!(told(&job, "the minutes 0, 0, 0 do not rise"));
+    assert!(told(&job, "the minutes 0, 0, 0 must be above 0"));
     // Until they are put right the program's own are reckoned with.
     assert_eq!(found(&job).options.len(), found(&demo_job()).options.len());
     let price = |job: &Job| found(job).chosen().unwrap().price.total;

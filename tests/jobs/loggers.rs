@@ -290,7 +290,7 @@ fn remarks_name_the_values_and_the_line() {
         (LoggerRemark::LinesWithoutTime(LINE), "1 line without a time was left out: line 31."),
         (
             humidity(100.0),
-            "1 humidity below 1% or above 99.9% was left out as a sensor fault: 100% on line 31.",
+            "1 humidity value below 1% or above 99.9% was left out as a sensor fault: 100% on line 31.",
         ),
         (
             temperature(-127.0),

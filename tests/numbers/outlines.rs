@@ -169,7 +169,7 @@ fn what_cannot_be_written_is_told() {
     let broken = |rule| OutlineError::NoShape { layer: "Loft".to_owned(), rule };
     let two = refusal(Shape::Ring(vec![[0.0, 0.0], [1.0, 0.0]]));
     assert_eq!(two, broken(ShapeRule::Corners));
-    assert!(said(&two).contains("layer “Loft” can't be written because a ring needs three corners"));
+    assert!(said(&two).contains("layer “Loft” can't be written because an outline needs three corners"));
     let endless = refusal(Shape::Line([0.0, 0.0], [f64::NAN, 0.0]));
     assert_eq!(endless, broken(ShapeRule::Measurable));
 }
@@ -205,7 +205,7 @@ fn errors_say_where_and_what() {
     let error = read_outlines("a.csv", b"x,y\n1,2\n3,4m\n", FileUnit::Meters).unwrap_err();
     let rule = LineRule::Coordinate;
     assert_eq!(error, OutlineError::Line { line: 3, found: "4m".to_owned(), rule });
-    let expected = "Line 3: “4m” is not a coordinate. Type digits alone, like 3200 or 12.5, without a unit.";
+    let expected = "Line 3: “4m” is not a coordinate. Type digits only, like 3200 or 12.5, without a unit.";
     assert_eq!(said(&error), expected);
     let broken = read_outlines("a.svg", b"<svg>\n<g>\n</svg>", FileUnit::Meters).unwrap_err();
     assert!(said(&broken).contains("at line 3"), "{broken}");

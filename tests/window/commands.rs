@@ -11,7 +11,7 @@ use gapwright::job::demo_job;
 fn the_theme_is_switched_by_button_key_and_name() {
     let mut window = window(Job::default());
     assert_eq!(window.ctx.theme(), Theme::Light);
-    click(&mut window, "Switch light and dark");
+    click(&mut window, "Switch between light and dark");
     assert_eq!(window.ctx.theme(), Theme::Dark);
     window.key_press_modifiers(Modifiers::COMMAND, Key::D);
     window.run();
@@ -120,7 +120,7 @@ fn a_word_of_the_trade_is_explained() {
 #[test]
 fn walls_with_windows_are_marked_and_follow_their_corners() {
     let mut window = window(demo_job());
-    click(&mut window, "Outline, trim, windows and doors");
+    click(&mut window, "Outline, trim, windows, and doors");
     click(&mut window, "edge 2");
     let marked = |window: &Window| window.state().job().surfaces[0].window_edges();
     assert_eq!(marked(&window).into_iter().collect::<Vec<_>>(), [1]);
@@ -189,10 +189,10 @@ fn a_logo_is_chosen_and_what_is_none_is_told() {
     window.get_by_label("Choose a logo…").scroll_to_me();
     window.run();
     click(&mut window, "Choose a logo…");
-    enter_path(&mut window, "PNG, JPEG or SVG file", bad.to_str().unwrap(), "Read");
+    enter_path(&mut window, "PNG, JPEG, or SVG file", bad.to_str().unwrap(), "Read");
     assert!(window.query_by_label_contains("is no logo: it is neither PNG").is_some());
     click(&mut window, "Choose a logo…");
-    enter_path(&mut window, "PNG, JPEG or SVG file", good.to_str().unwrap(), "Read");
+    enter_path(&mut window, "PNG, JPEG, or SVG file", good.to_str().unwrap(), "Read");
     assert!(window.state().job().contractor.logo.is_some());
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("page 1 of 2").is_some());

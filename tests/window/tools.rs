@@ -288,7 +288,7 @@ fn hours_and_later_gaps_are_written_down() {
     window.get_by_role_and_label(Role::TextInput, "Gap later: South slope A 2");
     enter(&mut window, "Gap later: South slope A 2", "3/32");
     assert_eq!(window.state().job().later[0].gaps[0].width, Some(Length::inches(3.0 / 32.0)));
-    assert!(window.query_by_label_contains("inside the forecast range, on average").is_some());
+    assert!(window.query_by_label_contains("in the forecast range; on average").is_some());
 }
 
 #[test]
@@ -471,7 +471,7 @@ fn tables_are_copied_and_north_is_marked() {
         command(&mut window, typed);
         assert!(window.query_by_label_contains("lines copied").is_some(), "{typed}: {head}");
     }
-    click(&mut window, "Outline, trim, windows and doors");
+    click(&mut window, "Outline, trim, windows, and doors");
     enter(&mut window, "North", "90");
     let north = window.state().job().surfaces[0].north.unwrap();
     assert!((north.to_degrees() - 90.0).abs() < 1e-9);

@@ -8,7 +8,7 @@ air-file-binary = The file is not plain text. Save it as CSV in UTF-8; workbooks
 
 weather-neither-format = The file starts with “{ $line }”, so it is neither an EPW nor a TMY3 weather file. Choose an EPW file, which starts with LOCATION, or a TMY3 file, whose second line names Date, Time, Dry-bulb, and RHum.
 weather-no-data-periods = The EPW file has no DATA PERIODS line, so its hours can't be found. Download it again.
-weather-records-an-hour = The EPW file has “{ $records }” records an hour; only hourly files can be read. Choose the hourly file for the place.
+weather-records-an-hour = The EPW file has “{ $records }” records an hour; only hourly files can be read. Choose the hourly file for this place.
 weather-no-column = The TMY3 file has no column “{ $missing }”. Its columns are { $found }. Keep that column when you trim the file.
 weather-incomplete = { $missing } of the year's 8,760 hours have no usable values; up to 876 can be filled in. Choose a file that covers a whole year.
 weather-incomplete-unread = { $count ->
@@ -32,18 +32,18 @@ weather-extreme-temperatures = { $count ->
    *[other] { $count } temperatures below { $low } or above { $high } were treated as missing, starting with line { $first }.
 }
 weather-dry-air = { $count ->
-    [one] 1 humidity of 0% or less was treated as missing: line { $first }.
-   *[other] { $count } humidities of 0% or less were treated as missing, starting with line { $first }.
+    [one] 1 humidity value of 0% or less was treated as missing: line { $first }.
+   *[other] { $count } humidity values of 0% or less were treated as missing, starting with line { $first }.
 }
 weather-wild-humidity = { $count ->
-    [one] 1 humidity above 110% was treated as missing: line { $first }.
-   *[other] { $count } humidities above 110% were treated as missing, starting with line { $first }.
+    [one] 1 humidity value above 110% was treated as missing: line { $first }.
+   *[other] { $count } humidity values above 110% were treated as missing, starting with line { $first }.
 }
 weather-fog = { $count ->
-    [one] 1 humidity from 100% to 110% was taken as 100%: line { $first }.
-   *[other] { $count } humidities from 100% to 110% were taken as 100%, starting with line { $first }.
+    [one] 1 humidity value from 100% to 110% was taken as 100%: line { $first }.
+   *[other] { $count } humidity values from 100% to 110% were taken as 100%, starting with line { $first }.
 }
-weather-hours-from-zero = The hours are numbered 0 to 23, so each was taken as the hour that starts then.
+weather-hours-from-zero = The hours are numbered 0 to 23, so each was read as the hour that starts at that time.
 weather-starts-with = The file starts on { $date }; its hours were put in calendar order.
 weather-sorted = The hours were out of order and were sorted.
 weather-repeated-hours = { $count ->
@@ -90,7 +90,7 @@ logger-doubt-several-rooms = { $named ->
    *[no] The file holds { $count } rooms or sensors. The first will be used unless you choose another.
 }
 logger-doubt-no-headings = There are no column headings. Check that temperature and humidity are the right columns.
-logger-doubt-repeated-times = { $repeated } of { $lines } lines have a time that comes up more than once. Are two sensors in the file?
+logger-doubt-repeated-times = { $repeated } of { $lines } lines have a time that comes up more than once. Does the file hold two sensors?
 logger-doubt-temperature-unit = Temperatures around { $typical } could be °C or °F. Choose which.
 
 ## Why a logger's file could not be used
@@ -98,7 +98,7 @@ logger-doubt-temperature-unit = Temperatures around { $typical } could be °C or
 logger-no-readings = No line has a time and a number separated by a comma, semicolon, tab, or bar. The file starts with “{ $line }”. Export the readings as CSV, with the time on every line.
 logger-no-humidity = No column looks like the relative humidity. The columns are { $columns }. Export the humidity too, under a heading like RH.
 logger-no-humidity-unnamed = No column looks like the relative humidity. Export it too, under a heading like RH.
-logger-wrong-layout = No line can be read this way. Choose other columns, or another date order.
+logger-wrong-layout = No line can be read this way. Choose different columns or a different date order.
 logger-no-days = No day has 6 hours of readings; the fullest has { $fullest }. One reading counts for 2 hours at most, so choose a longer record, or one with more readings a day.
 
 ## What was odd about a logger's file
@@ -112,8 +112,8 @@ logger-lines-without-value = { $count ->
    *[other] { $count } lines without a value were left out, starting with line { $first }.
 }
 logger-humidity-faults = { $count ->
-    [one] 1 humidity below { $low } or above { $high } was left out as a sensor fault: { $worst } on line { $first }.
-   *[other] { $count } humidities below { $low } or above { $high } were left out as sensor faults, starting with line { $first }; the worst is { $worst }.
+    [one] 1 humidity value below { $low } or above { $high } was left out as a sensor fault: { $worst } on line { $first }.
+   *[other] { $count } humidity values below { $low } or above { $high } were left out as sensor faults, starting with line { $first }; the worst is { $worst }.
 }
 logger-temperature-faults = { $count ->
     [one] 1 temperature below { $low } or above { $high } was left out as a sensor fault: { $worst } on line { $first }.
@@ -133,10 +133,10 @@ logger-spikes = { $count ->
 }
 logger-gaps = { $count ->
     [one] There are no readings from { $from } to { $to }.
-   *[other] { $count } times there are no readings for more than a day; the longest gap is from { $from } to { $to }.
+   *[other] Readings are missing for more than a day { $count } times; the longest stretch is from { $from } to { $to }.
 }
 logger-short-days = { $count ->
-    [one] 1 day with less than 6 hours of readings was left out: { $days }.
-   *[other] { $count } days with less than 6 hours of readings were left out: { $days }.
+    [one] 1 day with fewer than 6 hours of readings was left out: { $days }.
+   *[other] { $count } days with fewer than 6 hours of readings were left out: { $days }.
 }
-logger-short-days-more = { $count } days with less than 6 hours of readings were left out, the first ones { $days }.
+logger-short-days-more = { $count } days with fewer than 6 hours of readings were left out, starting with { $days }.

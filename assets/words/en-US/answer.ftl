@@ -7,8 +7,8 @@ answer-fix-problems = No repair can be worked out yet. Fix the entries marked in
 
 answer-water-first =
     { $count ->
-        [one] First find the water that gets into section { $sections }, and let the boards dry.
-       *[other] First find the water that gets into sections { $sections }, and let the boards dry.
+        [one] First find where water is getting into section { $sections }, and let the boards dry.
+       *[other] First find where water is getting into sections { $sections }, and let the boards dry.
     }
 
 answer-reseal =
@@ -25,14 +25,14 @@ answer-reseal-fails =
        *[any_time] Resealing with { $sealant } would hold on only { $share } of the joint length, whenever it is done.
     }
 answer-instead-sealant = { $sealant } would hold on { $share } in its best weeks.
-answer-instead-option = Cheapest with callbacks counted: { $option }.
+answer-instead-option = Cheapest with callbacks included: { $option }.
 answer-instead-unknown = No sealant in the catalog would hold on enough of it. Compare replacing the boards.
 answer-too-narrow =
     { $when ->
-        [between] Most open joints are narrower than { $narrowest } even in their best weeks, { $from } to { $to }, so a bead has nothing to hold to. Leave them unsealed and paint the V, or open them up first.
-       *[other] Most open joints are narrower than { $narrowest } all year, so a bead has nothing to hold to. Leave them unsealed and paint the V, or open them up first.
+        [between] Most open joints are narrower than { $narrowest } even in their best weeks, { $from } to { $to }, so a bead has nothing to grip. Leave them unsealed and paint the V, or open them up first.
+       *[other] Most open joints are narrower than { $narrowest } all year, so a bead has nothing to grip. Leave them unsealed and paint the V, or open them up first.
     }
-answer-replace = Replace the boards with boards dried to { $moisture } moisture. In the driest weeks of the year their joints open to { $opens }.
+answer-replace = Replace the boards with new ones dried to { $moisture } moisture. In the driest weeks of the year, their joints will open to { $opens }.
 answer-as-chosen = { $option }. Afterward: { $look }.
 answer-not-possible = { $option }: not an option here.
 
@@ -52,7 +52,7 @@ answer-callback =
         [one] Another callback within 1 year: { chance-odds }.
        *[other] Another callback within { $years } years: { chance-odds }.
     }
-answer-cheaper = Another option costs less with callbacks counted.
+answer-cheaper = Another option costs less with callbacks included.
 
 answer-best-weeks =
     { $when ->
@@ -65,8 +65,8 @@ answer-cause = { cause-label }: { chance-odds }.
 answer-cause-in-section = { cause-label }, section { $section }: { chance-odds }.
 answer-cause-bonded = Some boards are likely stuck together in groups, too.
 
-answer-install-line-moved = The line that moved counts in the average of its section; the joints beside it show what the wood did.
-answer-install-contradicted = By their width alone, the gaps would take boards at { $moisture } moisture ({ $low } to { $high }) when installed, but the other readings argue against that. Wood in this room settles near { $room }.
+answer-install-line-moved = The joint that moved counts in the average of its section; the joints beside it show what the wood did.
+answer-install-contradicted = By width alone, the gaps point to boards at { $moisture } moisture ({ $low } to { $high }) when installed, but the other readings say otherwise. Wood in this room settles near { $room }.
 answer-install-other-boards = The other boards were at about { $moisture } moisture ({ $low } to { $high }) when installed. Wood in this room settles near { $room }.
 answer-install-boards = The boards were at about { $moisture } moisture ({ $low } to { $high }) when installed. Wood in this room settles near { $room }.
 

@@ -14,8 +14,8 @@ boards-title = Boards
 boards-of-all = Boards in all sections
 boards-different-here = Different boards here
 boards-sections = Sections
-boards-outline = Outline, trim, windows and doors
-boards-dividers = Trim breaks and ridge
+boards-outline = Outline, trim, windows, and doors
+boards-dividers = Trim breaks and ridge board
 
 ## A surface to be added
 
@@ -25,12 +25,12 @@ new-surface-depth = Depth
 new-surface-wall-length = Length
 new-surface-wall-height = Height
 new-surface-right = Height at the right
-    .hint = Only for a wall with a raking top edge. Leave empty otherwise
+    .hint = Only for a wall with a raking top edge. Leave empty otherwise.
 new-surface-width-entry = Width of the new surface
 new-surface-height-entry = Height of the new surface
 new-surface-right-entry = Height of the new surface at the right
 new-surface-pattern = Pattern of the new surface
-new-surface-outlines = Adds a surface for each closed outline in a DXF, SVG or CSV file
+new-surface-outlines = Adds a surface for each closed outline in a DXF, SVG, or CSV file
 new-surface-add = Add surface
 
 ## What surfaces and boards are

@@ -1,7 +1,7 @@
 ### The Catalog room: prices and rates, each with its source.
 
 catalog-heading = Prices and rates of this job
-catalog-kept-since = Kept with the job since { $date }: a newer program or price file doesn't change it. Hover over a name to see where its figures come from.
+catalog-kept-since = Kept with the job since { $date }. A newer program or price file won't change them. Hover over a name to see where its figures come from.
 catalog-not-kept = These are the program's own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
 catalog-sealants = Sealants
 catalog-paints = Primers and paints
@@ -9,7 +9,7 @@ catalog-materials = Other materials
 catalog-tasks = Tasks and their minutes
 catalog-boards = Boards
 catalog-methods = Your own repair options
-catalog-money-elsewhere = Wages, tax and currency are under Price. They are kept for new jobs too.
+catalog-money-elsewhere = Wages, tax, and currency are under Price. They are kept for new jobs along with these.
 
 offer-from = Prices from { $from }
 offer-same = They are the same as the job's.
@@ -18,12 +18,12 @@ offer-take = Use these prices
 offer-leave = Leave the job as it is
 
 learned-jobs = { $count ->
-    [0] No job there has actual hours. Enter hours under Follow-up first.
+    [0] No job in that folder has actual hours. Enter hours under Follow-up first.
     [one] From 1 finished job
    *[other] From { $count } finished jobs
 }
 learned-column-task = task
-learned-column-start = start, min
+learned-column-start = catalog, min
 learned-column-yours = yours, min
 learned-column-jobs = jobs
 learned-column-weight = their weight
@@ -31,9 +31,9 @@ learned-use = Use these rates
 learned-leave = Leave the rates as they are
 
 entry-name = Name in the catalog
-entry-copy = Copy under another name
+entry-copy = Copy under a new name
 entry-copy-name = { $name } (copy)
-entry-restore = Back to the program's figures
+entry-restore = Restore built-in figures
 entry-remove = Remove
 entry-price = Price in the catalog
 entry-priced = Priced on { $date }.
@@ -43,7 +43,7 @@ entry-stretch = Stretch limit, %
 entry-squeeze = Squeeze limit, %
     .hint = Of its width when sealed
 entry-solids = Solids, %
-    .hint = By volume: what is left when it has cured
+    .hint = What is left once it has cured, by volume
 entry-cure = Cure time, h
     .hint = Before it can be painted
 entry-pack-price = Price of a { $pack }, { $holds }
@@ -57,7 +57,7 @@ entry-recoat = Recoat after, h
 entry-can-price = Price of { $holds }
 entry-piece-for = One piece covers
 entry-piece-price = Price for { $holds } { $unit }
-entry-minutes = Minutes of one person for a batch: low, likely and high.
+entry-minutes = Minutes for one person per batch: low, likely, and high.
 entry-least = Low, min
 entry-likely = Likely, min
 entry-most = High, min
@@ -78,18 +78,18 @@ entry-keep-boards = Keep the boards of…
 entry-section = section { $section }
 undo-keep-boards = Keep the boards of a section
 
-own-none = None yet. Start from the option chosen under Options and change its steps.
-own-add = Add an option like the chosen one
+own-none = None yet. Start from the option selected under Options and change its steps.
+own-add = Add an option like the selected one
 own-name = { $name } (mine)
 own-remove = Remove this option
 own-field-name = Option name
 own-field-look = Looks like afterward
-own-field-living = For those who live there
-own-field-letter = The letter says
-own-leaves = Leaves
+own-field-living = During the work
+own-field-letter = What the letter says
+own-leaves = Result at the joints
 own-outcome-breaker = a bead over a bond breaker
 own-outcome-tongue = a bead on the tongue
-own-outcome-held = a bead, with the room held at 40 to 50% humidity
+own-outcome-held = a bead, with the room held at 40% to 50% humidity
 own-outcome-line = open lines by design
 own-outcome-covered = strips over the joints
 own-outcome-glued = boards glued together
@@ -101,9 +101,9 @@ own-wait-sealant = wait for the sealant
 own-wait-paint = wait for the paint
 own-wait-acclimation = wait for boards to acclimate
 own-wait-season = wait for the best weeks
-own-materials = Materials besides sealant and paint
+own-materials = Materials other than sealant and paint
 own-step-coats = { $task } (with a wait after each)
-own-step-earlier = Earlier: { $step }
+own-step-earlier = Move up: { $step }
 own-step-remove = Remove: { $step }
 own-step-add = Add a step…
 undo-move-step = Move step

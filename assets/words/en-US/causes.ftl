@@ -11,10 +11,10 @@ cause-label =
     }
 cause-explained =
     { $cause ->
-        [wet_at_install] The boards dried to what the room keeps them at, and each one left a gap as wide as it shrank.
+        [wet_at_install] The boards dried to match the room, and each one left a gap as wide as it shrank.
         [seasonal] Boards that were dry enough at install narrow in the dry months and widen again in the humid ones.
-        [weak_sealant] The movement is what any good bead takes, but this one failed at small openings.
-        [framing_moved] One line stands open far more than the ones beside it: what carries the boards moved.
+        [weak_sealant] Any good bead takes this much movement, but this one failed at small openings.
+        [framing_moved] One joint is open far more than the ones beside it: the framing or the fastening behind it moved.
         [wetted_and_dried] Boards that get wet swell, crush each other’s edges, and leave wider gaps when they dry.
        *[bonded_groups] Paint or sealant holds boards together: the movement of several shows at one joint, and the rest stay shut.
     }
@@ -42,8 +42,8 @@ cause-clue-pattern =
         [one] Of { $measured } joints measured, 1 is closed; the widest is { $widest }.
        *[other] Of { $measured } joints measured, { $closed } are closed; the widest is { $widest }.
     }
-cause-clue-moisture = The boards are at { $now } moisture, as this room makes them.
-cause-clue-moisture-differs = The boards are at { $now } moisture; this room would make them { $room }.
+cause-clue-moisture = The boards are at { $now } moisture, about where this room keeps them.
+cause-clue-moisture-differs = The boards are at { $now } moisture; this room would bring them to { $room }.
 cause-clue-failures =
     { $failure ->
         [one_side] { $count ->

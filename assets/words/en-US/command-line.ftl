@@ -4,7 +4,7 @@ command-line = Why painted, caulked board joints opened, how they will move, and
 command-line-gapwright =
     .job = Job to open in the window; the demo if none is named
 command-line-assess = Print the answer
-    .job = Job file, or a folder of them: then a table with a line for each
+    .job = Job file, or a folder of them for a table with one line per job
     .json = Print the whole assessment as JSON
 command-line-check = List what is wrong with a job
     .job = Job file, or a folder of them
@@ -16,16 +16,16 @@ command-line-year = Print the coming year day by day: air, moisture, gaps
     .csv = As CSV, the only form there is
 command-line-export = Write everything for other programs: JSON, CSV, SVG, PNG, DXF
     .job = Job file
-    .out = Folder to write to; made if it isn't there
+    .out = Folder to write to; created if missing
 command-line-rates = Learn rates from the finished jobs in a folder
     .folder = Folder of job files
     .prices = Write a price file with these rates here
 command-line-papers = Write the papers as PDF
-    .job = Job file, or a folder of them: then a folder of papers for each
-    .out = Folder to write them to; made if it isn't there
-    .templates = Folder with your own templates; papers without one there use the built-in ones
+    .job = Job file, or a folder of them for one folder of papers per job
+    .out = Folder to write them to; created if missing
+    .templates = Folder with your own templates; papers without one use the built-in template
 command-line-schema = Print the JSON Schema of “assess --json”
-    .job = Print the one of job files instead
+    .job = Print the schema of job files instead
 command-line-templates = Write the built-in paper templates, so you can change them
     .out = Folder to write them to; templates already there are left as they are
 
@@ -34,8 +34,8 @@ command-line-no-display = there is no display to open a window on; here is the a
 command-line-no-problems = No problems found.
 command-line-file = { $name }:
 command-line-progress = { $count } of { $all } jobs
-command-line-finished = { $finished } of { $all } jobs say how long their work took.
-command-line-rate = { $task }: { $minutes } min a batch (start { $start }, { $jobs ->
+command-line-finished = { $finished } of { $all } jobs have actual hours.
+command-line-rate = { $task }: { $minutes } min per batch (catalog { $start }, { $jobs ->
     [one] 1 job
    *[other] { $jobs } jobs
 }, weight { $weight })

@@ -4,7 +4,7 @@ cancel = Cancel
 dismiss = Dismiss
 
 lost-title = Unsaved work found
-lost-text = A window didn't close properly. What was typed in it is still here:
+lost-text = Gapwright didn't close properly last time. What you typed is still here:
 lost-recover = Recover
 lost-holds = { $surfaces ->
     [one] 1 surface
@@ -29,11 +29,14 @@ unsaved-discard = Don't save
 file-partly-read = Parts of “{ $path }” couldn't be read; they are listed under Measure. The file stays as it is: save under another name.
 file-was-typing = “{ $text }” was being typed into “{ $field }” and is not in the job yet.
 file-open-twice = “{ $path }” is open in another window too. The last one saved wins: save under another name to keep both.
-file-changed = “{ $path }” was changed by someone else since you opened it here. Open it again to see their job, or save yours under another name.
+file-changed = Someone else changed “{ $path }” since you opened it here. Open it again to see their job, or save yours under another name.
 file-saved = Saved to { $path }
 autosave-failed = Unsaved work can't be backed up right now. Save the job soon.
 
-copied-lines = { $count } lines copied
+copied-lines = { $count ->
+    [one] 1 line copied
+   *[other] { $count } lines copied
+}
 copied-picture = Picture copied, { $width } by { $height } pixels
 copy-no-surface = There is no surface to copy yet. Add one under Measure.
 

@@ -24,7 +24,7 @@ entry-not-an-amount = “{ $text }” is not an amount of money. Type it like 12
 entry-amount-too-large = “{ $text }” is not below { $limit }. Check the amount.
 
 entry-not-a-number = “{ $text }” is not a number. Type digits, like 12 or 12.5.
-entry-not-whole = “{ $text }” is not a whole number. Type digits alone, like 12.
+entry-not-whole = “{ $text }” is not a whole number. Type digits only, like 12.
 
 entry-not-a-date = { $units ->
     [millimeters] “{ $text }” is not a date. Type it like 2026-02-14 or 14.2.2026.

@@ -12,7 +12,7 @@ explain-mean-gap = The average of the joints you measured, pulled toward the ave
 explain-joints-measured = joints measured
 explain-scatter = scatter from joint to joint
 
-explain-now = The meter readings, corrected for the wood's temperature and weighed against what the room's year would lead to.
+explain-now = The meter readings, corrected for the wood's temperature and weighed against what the room's air over the year would bring it to.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010); drying by implicit finite volumes, checked against Crank, The Mathematics of Diffusion
 explain-readings = readings
 explain-expected-today = expected from the room today
@@ -21,28 +21,28 @@ explain-install = The moisture from which drying to today's moisture narrows a b
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5
 explain-gap-today = gap today
 explain-width-at-joint = width that shows at a joint, D
-explain-coefficient = C, for each percent
+explain-coefficient = C, per percent of moisture
 explain-moisture-today = moisture today
 
-explain-settled = The driest and wettest of a year after the boards have forgotten how they arrived: the room's air, day by day, dried through the boards' thickness and paint.
-    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 4-5 for the equilibrium; room air from the climate, a weather file or a logger
+explain-settled = The driest and wettest the boards get in a year, once what they arrived with no longer matters: the room's air, day by day, dried through the boards' thickness and paint.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 4-5 for the equilibrium; room air from the climate, a weather file, or a logger
 explain-room-humidity = room humidity
 explain-mean-of-year = average over the year
 
 explain-widest = Today's gap, plus what the boards still shrink by the driest weeks of the coming year.
-    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2; the days are on the time line
-explain-driest = driest of a settled year
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2; the days are on the timeline
+explain-driest = driest in a settled year
 
-explain-chance = In this share of { $trials } simulations the owner calls within { $years ->
+explain-chance = In this share of { $trials } simulations, the homeowner calls back within { $years ->
     [one] 1 year
    *[other] { $years } years
-}: with { $share } of the length open, or one gap of { $gap }.
+} because { $share } of the joint length is open, or one gap over { $gap }.
     .source = Monte Carlo with the same draws for every option; Wilson's interval
 explain-interval = 95% interval
 explain-converged = after a quarter and half of them
 explain-opens-again = opens again on average
 explain-drawn = varied
-explain-drawn-what = weather of the years, lot of boards, lot of sealant, readings, workmanship
+explain-drawn-what = weather from year to year, lot of boards, lot of sealant, readings, workmanship
 explain-capability = a bead takes
 explain-times-class = { $times } times its class ({ $kind ->
     [published] published
@@ -51,6 +51,6 @@ explain-times-class = { $times } times its class ({ $kind ->
    *[assumption] assumption
 })
 
-explain-expected = The price, plus for each warranty year the chance of a callback times a visit's share of the price (15%, an assumption) and what opens, at present value.
+explain-expected = The price, plus the callbacks to expect in each warranty year: the chance of one times the cost of the visit (15% of the price, an assumption), and the share of the work that opens and is redone. At present value.
     .source = Present value: ASTM E917
 explain-price = price

@@ -1,4 +1,4 @@
-### Why a job, a price book, a logo or another file could not be read or written.
+### Why a job, a price file, a logo or another file could not be read or written.
 
 # $cause is what kept the system from reading; $system is what the system itself says.
 file-unreadable = { $cause ->
@@ -18,11 +18,11 @@ file-unwritable = { $cause ->
 
 file-too-large = “{ $path }” is { $megabytes } MB, too large for a job. Choose a job file (.ron).
 file-not-text = “{ $path }” is not a text file. Choose a job file (.ron).
-file-price-book = “{ $path }” is a price book, not a job. Import it in the Catalog tab.
+file-price-book = “{ $path }” is a price file, not a job. Import it under Catalog.
 file-newer = “{ $path }” was written by a newer version of Gapwright (file version { $found }; this program reads up to version { $known }). It is unchanged. Open it with the newer version.
 file-unserializable = The job can't be written: { $reason }. The old file is unchanged.
 
-file-not-a-price-book = “{ $path }” is not a price book: { $reason }. Choose a price book that was exported from Gapwright.
+file-not-a-price-book = “{ $path }” is not a price file: { $reason }. Choose a price file that was exported from Gapwright.
 file-learned-rate = { $count ->
     [one] 1 finished job of your own
    *[other] { $count } finished jobs of your own

@@ -3,7 +3,7 @@
 work-heading = What the work took
 work-hours = Hours
 work-pieces = Pieces used
-work-remark = Hours of finished jobs turn into your own rates: in the catalog, learn from the folder they are in.
+work-remark = Hours of finished jobs turn into your own rates: under Catalog, choose “Learn from finished jobs…” and the folder they are in.
 work-column-task = task
 work-column-estimated-hours = estimated hours
 work-column-actual-hours = actual hours
@@ -19,7 +19,7 @@ work-over =
     }
 
 visits-heading = Later visits
-visits-remark = Measure some of the same joints again, before the work or after it. The forecast stands beside them, and readings from before the work correct the odds of the causes.
+visits-remark = Measure some of the same joints again, before the work or after it. The forecast is shown beside each one, and readings taken before the work update the odds of the causes.
 visit-add = Add visit
 visit-on = Visit on
 visit-day = Date of visit { $number }
@@ -37,6 +37,6 @@ visit-column-forecast = forecast
 visit-column-chance = chance it opens
 visit-gap = Gap later: { $surface } { $joint }
 visit-forecast = { $expected } ({ $low } to { $high })
-    .hint = Nine readings in ten should be in this range
+    .hint = Nine readings in ten should fall in this range
 visit-inside = in range
 visit-outside = out of range

@@ -6,8 +6,8 @@ follow-up-out-of-range = This visit is before the first one or more than three y
 follow-up-no-forecast = Nothing was forecast for these joints.
 follow-up-forecast =
     { $side ->
-        [narrower] { $inside } of { $of } gaps are inside the forecast range, on average { $off } narrower than forecast.
-       *[wider] { $inside } of { $of } gaps are inside the forecast range, on average { $off } wider than forecast.
+        [narrower] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } narrower than forecast.
+       *[wider] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } wider than forecast.
     }
 follow-up-forecast-holds = The forecast holds.
 follow-up-forecast-fails = The forecast does not hold: look for water, for a change in the heating, or for the wrong species.
@@ -24,6 +24,6 @@ follow-up-opened-expected =
 follow-up-surprise =
     { $surprise ->
         [too_many] That is more than chance explains. Find out why before sealing again.
-        [fewer] That is fewer than feared.
+        [fewer] That is fewer than expected.
        *[as_expected] That is about as expected.
     }

@@ -1,19 +1,19 @@
 ### Before the next install: what boards must be, and how to check a delivery.
 
 install-heading = Before the next install
-install-moisture = Boards at
+install-moisture = Dry boards to
     .hint = The moisture at which such boards settle in this room, on average over the year
 install-allowed = Allowed
-    .hint = Wetter boards open past your callback gap at the driest time of the year. Drier ones need more than { $room } of room at the most humid
+    .hint = Wetter boards open past your callback gap in the driest weeks. Drier ones need more than { $room } of room to swell in the most humid weeks.
 install-allowed-range = { $low } to { $high }
 install-allowed-none = no moisture works: boards this wide move too much for this room
 install-gap = Gap to leave
-    .hint = How much boards at that moisture swell at the most humid time of the year
+    .hint = How much boards at that moisture swell in the most humid weeks
 install-widest = Widest board
     .hint = Its joint, { $joint } wide and sealed at the year’s average, stays within the sealant’s class all year
 install-widest-value = { $width } with { $sealant }
 install-check = Boards to meter
-    .hint = How many boards to meter, and the risk of rejecting a good load or accepting a bad one. A good load has { $good } of its boards out of limits, a bad one { $bad }
+    .hint = How many boards to meter, and the risk of rejecting a good load or accepting a bad one. A good load has { $good } of its boards out of limits; a bad one has { $bad }.
 install-check-value =
     { $may_fail ->
         [0] { $boards } boards. Accept the load if none is out of limits (risk { $turned_away } and { $let_in })
@@ -21,9 +21,9 @@ install-check-value =
     }
 install-acclimation =
     { $days ->
-        [0] They are there already
+        [0] Ready now
         [one] 1 day on stickers in the room
        *[other] { $days } days on stickers in the room
     }
-install-acclimation-never = The room does not bring them there within a year
-install-remark = Counted from the day of the visit, unpainted, open to the room on both faces, until they are within what is allowed. Meter them before they go up: the days are a guide, the meter decides.
+install-acclimation-never = This room won’t get them there within a year
+install-remark = Days are counted from the visit, for unpainted boards with both faces open to the room, until they are in the allowed range. Meter them before you install them: the days are a guide; the meter decides.

@@ -73,11 +73,11 @@ letter-reopening = { $band ->
     [over] The chance that joints open again during the warranty is over { $chance }.
    *[plain] The chance that joints open again during the warranty is about { $chance }.
 }
-letter-days = The work takes us { $days ->
+letter-days = The work will take us { $days ->
     [one] 1 day
    *[other] { $days } days
 }.
-letter-days-closed = The work takes us { $days ->
+letter-days-closed = The work will take us { $days ->
     [one] 1 day
    *[other] { $days } days
 }, and we need the room closed for { $closed ->
@@ -87,7 +87,7 @@ letter-days-closed = The work takes us { $days ->
 
 ## What we ask of you
 
-letter-ask-humidity = Keep the room between about 35% and 55% humidity year-round; a small hygrometer shows it.
+letter-ask-humidity = Keep the room between about 35% and 55% humidity year-round; a small hygrometer will show you.
 letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp.
 letter-ask-visit = { $years ->
     [0] Let us take another look after the first full year.

@@ -5,9 +5,9 @@ measure-moisture = Moisture of the boards
 measure-room = Room
 measure-job = Job
 
-job-more = Firm's address, logo and notes
+job-more = Company address, logo, and notes
 job-logo = Logo
-    .hint = Goes at the head of the papers. PNG, JPEG or SVG.
+    .hint = Goes at the top of the papers. PNG, JPEG, or SVG.
 job-logo-choose = Choose a logo…
 job-logo-another = Change the logo…
 job-logo-remove = Remove the logo

@@ -3,17 +3,17 @@
 option-not-possible =
     { $reason ->
         [no_open_joints] No joint is known to be open.
-        [past_tongue] Joints open to { $widest }, past the tongue: there would be a hole behind the line.
-        [too_fine_for_spline] The widest joint, { $widest }, is too fine for a spline.
+        [past_tongue] Joints open to { $widest }, past the tongue: an open line would be a hole.
+        [too_fine_for_spline] The widest gap, { $widest }, is too narrow for a spline.
         [glued_wet] The boards are wet: glued now, they tear apart as they dry.
         [relaid_wet] The boards are wet: laid tight now, they open again as they dry.
-       *[stock_too_short] No stock length is long enough for the longest board. Add one under Materials.
+       *[stock_too_short] No stock length is long enough for the longest board. Add a longer one under Price, in Materials.
     }
 
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
-option-margin = “{ $next }” would cost less if the first got { $amount } ({ $share }) more expensive.
-option-margin-or-slower = “{ $next }” would cost less if the first got { $amount } ({ $share }) more expensive, or if “{ $task }” took { $times } times as long.
+option-margin = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more.
+option-margin-or-slower = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.
 option-other-warranty =
     { $span ->
         [longer] { $years ->
@@ -30,7 +30,7 @@ option-rate-own = Your own rate.
 option-rate-source = { $source } ({ label-source-kind }).
 option-rate-no-source = Catalog rate ({ label-source-kind }).
 option-rate-condition = { $condition }: time × { $factor }.
-option-rate-timed = Your timed section { $section }: { $minutes } a batch, weight { $weight }. Catalog rate: { $start } a batch, weight { $rest }.
+option-rate-timed = Your timed section { $section }: { $minutes } per batch, weight { $weight }. Catalog rate: { $start } per batch, weight { $rest }.
 
 option-step-coat = Coat { $number }
 option-step-wait =

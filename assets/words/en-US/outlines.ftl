@@ -52,17 +52,17 @@ outline-too-deep = The drawing has groups inside groups more than { $limit } dee
 
 outline-row-too-long = Line { $line } is too long for a row: “{ $found }”. Put one corner on each row.
 outline-columns = Line { $line } has neither the two columns x, y nor the three columns outline, x, y: “{ $found }”. If you use decimal commas, put semicolons between the columns.
-outline-same-columns = Line { $line } has other columns than the first row: “{ $found }”. Give every row the same columns.
+outline-same-columns = Line { $line } has different columns from the first row: “{ $found }”. Give every row the same columns.
 outline-one-unit = Line { $line } gives x and y different units: “{ $found }”. Use one unit for both.
-outline-coordinate = Line { $line }: “{ $found }” is not a coordinate. Type digits alone, like 3200 or 12.5, without a unit.
+outline-coordinate = Line { $line }: “{ $found }” is not a coordinate. Type digits only, like 3200 or 12.5, without a unit.
 outline-number-too-large = Line { $line }: “{ $found }” is too large. Draw with numbers below 1,000,000,000.
-outline-code = Line { $line }: “{ $found }” is not a code, as every other line of a DXF is. Save it again as an ASCII DXF.
+outline-code = Line { $line }: “{ $found }” is not a group code, which every other line of a DXF must be. Save it again as an ASCII DXF.
 outline-length-or-angle = Line { $line }: “{ $found }” is not a length or an angle. Save the drawing again as an ASCII DXF.
 outline-whole = Line { $line }: “{ $found }” is not a whole number. Save the drawing again as an ASCII DXF.
 
 ## Writing
 
-outline-shape-corners = A shape on layer “{ $layer }” can't be written because a ring needs three corners or more. Leave it out, or fix it first.
+outline-shape-corners = A shape on layer “{ $layer }” can't be written because an outline needs three corners or more. Leave it out, or fix it first.
 outline-shape-measurable = A shape on layer “{ $layer }” can't be written because a corner is too far away. Leave it out, or fix it first.
 outline-unwritten = The drawing can't be written: { $reason }. Nothing was saved.
 

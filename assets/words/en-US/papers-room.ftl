@@ -3,7 +3,7 @@
 papers-write = Write PDFs…
 papers-write-again = Write again
 papers-figures = Where the figures come from
-papers-figures-from = Every figure follows the other tabs. Names, addresses and the logo are under Measure, in the Job part.
+papers-figures-from = Every figure follows the other tabs. Names, addresses, and the logo are under Measure, in Job.
 papers-typesetting = Typesetting…
 papers-page = { $paper }, page { $page } of { $pages }
 papers-enlarge = Click to enlarge
@@ -14,7 +14,7 @@ papers-template-own = Your template
 papers-template-reload = Reload
 papers-template-built-in = Use built-in template
     .hint = Your template stays next to it, ending in .old
-papers-template-made = The template is in { $path }. Edit it with any text editor; the notes at its top list what it can show.
+papers-template-made = The template is in { $path }. Edit it with any text editor; the notes at the top list what it can show.
 papers-template-no-place = This system has no place for your own templates.
 papers-template-kept = Your template is kept as { $path }.
 

@@ -57,7 +57,7 @@ paper-contractor-pays = We cover
 paper-supplier-pays = Requested from the supplier
 paper-owner-pays = Homeowner pays
 paper-margin = Profit is { $margin } of the price before tax.
-paper-cost-spread = What it may end up costing
+paper-cost-spread = What the job may end up costing
 paper-cost-chances = In { $trials } simulated jobs, labor and materials before overhead stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
 paper-cost-drivers = What moves the cost most, from best to worst case:
 paper-labor = Labor: { $hours } hours, crew of { $crew }, { $days ->
@@ -227,10 +227,10 @@ paper-how-damp = Call us right away if a spot looks or feels damp.
 
 ## What can go wrong
 
-paper-fault-no-folder = There is no folder “{ $path }” to take templates from. Name a folder that is there, or write the built-in templates to it first.
+paper-fault-no-folder = There is no folder “{ $path }” to take templates from. Choose a folder that exists, or write the built-in templates to it first.
 paper-fault-template = { $file }, line { $line }: { $reason }. Fix the template, or go back to the built-in one.
 paper-fault-template-no-line = { $file }: { $reason }. Fix the template, or go back to the built-in one.
-paper-fault-no-page = { $file } comes out without a page.
-paper-fault-template-size = { $file } has { $size } kB; a template can have { $most } kB at most. Shorten it, or go back to the built-in one.
+paper-fault-no-page = { $file } doesn’t make a page. Fix the template, or go back to the built-in one.
+paper-fault-template-size = { $file } is { $size } kB; the limit for a template is { $most } kB. Shorten it, or go back to the built-in one.
 paper-fault-pdf = The PDF can’t be made: { $reason }
 paper-fault-built-in-used = { $paper }: the built-in template was used. { $fault }

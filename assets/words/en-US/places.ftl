@@ -4,9 +4,9 @@ place-choose = { $total ->
     [one] One place fits. Choose it if it's the one:
    *[other] { $total } places fit. Choose one:
 }
-place-nothing-typed = Type a town, a ZIP or coordinates, like Flagstaff, AZ or 55401.
-place-no-such-zip = There is no ZIP { $digits }. The nearest by number:
-place-no-such-town = No town is called “{ $text }”. Spelled much like it:
+place-nothing-typed = Type a town, a ZIP code, or coordinates, like Flagstaff, AZ or 55401.
+place-no-such-zip = There is no ZIP code { $digits }. The closest numbers:
+place-no-such-town = No town is called “{ $text }”. Similar names:
 place-no-town-at-all = No town is called “{ $text }”. Check the spelling, or type a larger town nearby.
 place-elsewhere = { $total ->
     [one] There is one elsewhere:
@@ -18,6 +18,6 @@ place-population = { $place }, { $people } people
 
 place-stations = Climate from { $stations }; the nearest station is { $distance } away.
 place-far = The nearest weather station is { $distance } away. Take the climate as a rough guide, or read a weather file.
-place-above = This place is { $height } above the stations around it. A weather file would be surer.
-place-below = This place is { $height } below the stations around it. A weather file would be surer.
-place-height-unknown = The stations around it stand between { $lowest } and { $highest }. Type the elevation.
+place-above = This place is { $height } above the stations around it. A weather file would be more accurate.
+place-below = This place is { $height } below the stations around it. A weather file would be more accurate.
+place-height-unknown = The elevation of this place isn’t known; the stations around it are at { $lowest } to { $highest }. Type the elevation.

@@ -7,7 +7,7 @@ price-days-heading = Days: { $crew } of work over { $calendar }
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
 price-materials-heading = Materials
-price-spread-heading = What the cost may turn out to be
+price-spread-heading = What the job may end up costing
 price-payers-heading = Who pays
 price-rates-heading = Pricing
 
@@ -20,7 +20,7 @@ price-deposit-share = { $share } of the total, before work starts
 price-margin = A markup of { $markup } on cost is a margin of { $margin } of the price before tax.
 
 price-spread = Labor and materials should cost about { $mean }. In { $trials } simulated jobs the cost stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
-price-spread-common = Half of the scatter of each task’s time is the crew’s and the room’s, the same for all tasks.
+price-spread-common = Half of the spread in each task’s time comes from the crew and the room, and is the same for all tasks.
 price-drivers = What drives the cost: how much it rises when each of these alone goes from a good day to a bad one, the 10th to the 90th percentile.
 
 ## Who pays
@@ -66,10 +66,10 @@ price-bar-days-waiting =
 price-tasks-column-task = task
 price-tasks-column-batches = batches
 price-tasks-column-minutes = likely min
-    .hint = Minutes of one person for a batch, the most likely figure
+    .hint = Minutes for one person per batch, the most likely figure
 price-tasks-column-hours = hours
 price-task-minutes = Minutes: { $task }
-price-tasks-remark = Hover a task to see what a batch is and where its rate comes from. Empty a field to use the catalog’s rate.
+price-tasks-remark = Hover over a task to see what a batch is and where its rate comes from. Empty a field to use the catalog’s rate.
 price-task-batch =
     { $per ->
         [visit] A batch is one visit.

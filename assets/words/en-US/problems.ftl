@@ -56,7 +56,7 @@ problem-left-out = { $reason ->
         [trailing] Something follows the end of the job
        *[other] { $about }
     }. “{ $text }” was left out.
-    .fix = Enter it again, or correct the file and open it again.
+    .fix = Enter it again, or fix the file and open it again.
 problem-unknown-entry = “{ $name }” is not known to this program.
     .fix = It is kept as it is. A newer Gapwright may know it.
 
@@ -148,7 +148,7 @@ problem-seals-too-late = { $date } is after { $last }, the last day that is work
 ## The plan
 
 problem-shares-over-whole = { $line ->
-        [none] The contractor's { $contractor } and the supplier's { $supplier } come to more than the whole price.
+        [none] The contractor's { $contractor } and the supplier's { $supplier } add up to more than the whole price.
         [labour] Labor: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
         [materials] Materials: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
         [equipment] Equipment: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
@@ -164,10 +164,10 @@ problem-stock-too-short = The longest board is { $board }, and only { $good } of
     .fix = Add a longer stock length, or give the section a max length. Until then, options with new boards are not worked out.
 problem-no-stock = There are no stock lengths to buy.
     .fix = Type the lengths boards are sold in. Until then, options with new boards are not worked out.
-problem-minutes-out-of-order = Your minutes for “{ $task }” ({ $least }, { $likely }, { $most }) do not rise from least to most above 0.
+problem-minutes-out-of-order = Your minutes for “{ $task }” ({ $least }, { $likely }, { $most }) must be above 0 and go from low to high.
     .fix = Put them in order. Until then, the catalog's are used.
 problem-no-timed-minutes = The minutes are not typed yet.
-    .fix = Type what it took one person. Until then, the catalog's rate is used.
+    .fix = Type how long it took one person. Until then, the catalog's rate is used.
 problem-no-such-timed-section = There is no section “{ $section }” on “{ $surface }”.
     .fix = Choose the section that was timed. Until then, the catalog's rate is used.
 
@@ -183,13 +183,13 @@ problem-book-figure = “{ $entry }”: { $figure ->
         [film] dry film of { $value } µm
         [pack] a pack or can of { $value }
         [price] a price of { $value }
-        [coverage] coverage of { $value } for each piece
+        [coverage] coverage of { $value } per piece
        *[batch] a batch of { $value }
     } is not between { $low } and { $high }.
     .fix = Correct it under Catalog. Until then, it is not used.
 problem-book-no-pack = “{ $entry }” is sold in no pack or can.
     .fix = Add one. Until then, it is not used.
-problem-book-minutes = “{ $entry }”: the minutes { $least }, { $likely }, { $most } do not rise from least to most above 0.
+problem-book-minutes = “{ $entry }”: the minutes { $least }, { $likely }, { $most } must be above 0 and go from low to high.
     .fix = Put them in order. Until then, it is not used.
 problem-book-no-task = “{ $entry }” has no task among its steps.
     .fix = Add the tasks it takes. Until then, it is not used.
@@ -197,23 +197,23 @@ problem-book-too-few-tasks = “{ $entry }” closes the joints in fewer than th
     .fix = Add the tasks it takes, from opening the joints to cleaning up. Until then, it is not used.
 problem-unknown-step = “{ $method }” has a step “{ $step }”, which is not a task in the catalog.
     .fix = Remove the step, or add such a task. Until then, the step is skipped.
-problem-old-prices = Older than a year on the day of the visit: the prices of { $names }.
+problem-old-prices = These prices were more than a year old on the day of the visit: { $names }.
     .fix = Get new prices and enter them under Catalog.
 
 ## What follows from the entries
 
 problem-beyond-drying = An average gap of { $gap } is more than drying from green explains.
-    .fix = Look for another cause: a leak, boards wetted and crushed, boards bonded in groups, framing that moved.
-problem-sealed-off = The paint lets no moisture through and the backs lie tight, so by these entries the boards never change.
+    .fix = Look for another cause: a leak, boards that got wet and crushed each other, boards stuck together in groups, framing that moved.
+problem-sealed-off = The paint lets no moisture through and the backs are tight to drywall or plaster, so by these entries the boards never change.
     .fix = Check the paint and the backing. No paint is that tight.
-problem-opens-past-tongue = In the driest weeks the joints open to { $gap }, past the { $tongue } of the tongue.
+problem-opens-past-tongue = In the driest weeks the joints open to { $gap }, past the { $tongue } tongue.
     .fix = Compare replacing the boards. They come apart there, and sealant alone won't fix it.
 problem-wetted = The boards are at { $moisture }, wetter than the { $wettest } this room brings them to.
     .fix = Find where the water comes from before sealing, and seal when they are dry.
 problem-pushes = In the humid season { $joints ->
         [one] 1 measured joint closes
        *[other] { $joints } measured joints close
-    } and the boards push, most at { $most }, by { $push }.
+    } and the boards push on each other, most at { $most }, where they would swell { $push } past closed.
     .fix = Expect tight joints there, perhaps crushed edges or popped nails, and leave them unsealed.
 
 problem-climate-unreadable = The climate of “{ $place }” can't be read: the program's own table is damaged.

@@ -8,7 +8,7 @@ why-method = Worked back from the gap: the width that shrank and today’s moist
 
 why-causes = How likely each cause is
 why-cause-chance = { cause-label }: { chance-percent }
-why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How often each cause is expected before anything is measured is an assumption of the catalog.
+why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How often each cause is expected before anything is measured is an assumption in the catalog.
 why-clues = What points to it
 why-clue-for =
     { $size ->
@@ -20,7 +20,7 @@ why-clue-against =
         [over] Against: { cause-label } (odds ÷ over { $factor })
        *[plain] Against: { cause-label } (odds ÷ { $factor })
     }
-why-clue-neither = Points to none of them in particular.
+why-clue-neither = Points to none of the causes in particular.
 
 ## All joints together
 
@@ -28,8 +28,8 @@ why-all-joints = All joints together
 why-opening = Total opening
     .hint = Gap times length of every joint between boards, measured or not, with its 90% range
 why-opening-range = { $opening } ± { $within }
-why-known-to = Known to
-    .hint = Half of that range. More readings narrow it
+why-known-to = Known within
+    .hint = Half of that range. More readings narrow it.
 why-known-within = ± { $share }
 why-readings-enough = You have measured enough gaps for that.
 why-readings-more =
@@ -49,7 +49,7 @@ why-boards-today = Boards today
     .hint = Their moisture content
 why-boards-today-value =
     { $readings ->
-        [0] about { $moisture }, from the room’s year: no reading
+        [0] about { $moisture } from the room’s air over the year; no readings
         [one] { $moisture } ± { $error }, 1 reading
        *[other] { $moisture } ± { $error }, { $readings } readings
     }
@@ -58,15 +58,15 @@ why-boards-at-install = Boards at install
 why-boards-at-install-value = { $moisture } ({ $low } to { $high })
 why-beyond-drying = no moisture explains this gap
 why-room-range = Range in this room
-    .hint = The moisture that the room’s air leads to over a year
+    .hint = The driest and wettest this room makes boards over a year
 why-room-range-value = { $driest } to { $wettest }
-why-closes = Closes by itself
+why-closes = Closes on its own
     .hint = How much of today’s gap closes in the coming humid season
 why-closes-none = none of it: it is narrowest today
 why-closes-part = { $share }, down to { $left } by { $by }
 why-closes-whole = all of it, by { $by }
 why-drying = Drying left
-    .hint = Today’s moisture above what the room makes it at this season, and how long nine tenths of it take to go
+    .hint = How far today’s moisture is above what the room would bring it to at this season, and how long nine tenths of that take to dry
 why-drying-value =
     { $left ->
         [dries] { $within ->
@@ -80,7 +80,7 @@ why-drying-value =
        *[settled] none: they have settled
     }
 why-lag = Lag behind room humidity
-    .hint = How many days the boards’ yearly swing comes after that of the air. Paint and thickness slow it
+    .hint = How many days the boards follow behind the yearly swing of the air. Paint and thickness slow it.
 why-lag-value =
     { $days ->
         [one] 1 day
