@@ -55,17 +55,17 @@ pub enum BookList {
     Methods,
 }
 
-/// One figure that differs between two price books.
-#[derive(Debug, Clone, PartialEq)]
+/// One figure that differs between two price books, or an entry that only one of them has.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Difference {
-    /// Name of the entry.
+    /// The entry.
     pub entry: String,
-    /// What of it; nothing where the whole entry is new or gone.
-    pub field: String,
-    /// As it is now.
-    pub now: String,
-    /// As it would be.
-    pub then: String,
+    /// The figure, by its key in files; `None` if it is the whole entry.
+    pub field: Option<String>,
+    /// What it is now; empty for a whole entry, `None` where there is none.
+    pub now: Option<String>,
+    /// What it would be then, likewise.
+    pub then: Option<String>,
 }
 
 impl PriceBook {
@@ -114,20 +114,20 @@ impl PriceBook {
 }
 
 fn compare<T: Entry>(now: &[T], then: &[T], found: &mut Vec<Difference>) {
-    let whole = |entry: &T, now: &str, then: &str| Difference {
+    let whole = |entry: &T, is_now: bool| Difference {
         entry: entry.name().to_owned(),
-        field: String::new(),
-        now: now.to_owned(),
-        then: then.to_owned(),
+        field: None,
+        now: is_now.then(String::new),
+        then: (!is_now).then(String::new),
     };
     for entry in now {
         match entry.place_in(then) {
-            None => found.push(whole(entry, "on the shelf", "not on the shelf")),
+            None => found.push(whole(entry, true)),
             Some(other) => figures(entry, &then[other], found),
         }
     }
     let new = then.iter().filter(|entry| entry.place_in(now).is_none());
-    found.extend(new.map(|entry| whole(entry, "not on the shelf", "new")));
+    found.extend(new.map(|entry| whole(entry, false)));
 }
 
 /// The figures of one entry that differ. Files older than ids and new names differ in neither.
@@ -144,7 +144,7 @@ fn figures<T: Entry>(now: &T, then: &T, found: &mut Vec<Difference>) {
         if figure && value != other {
             found.push(Difference {
                 entry: now.name().to_owned(),
-                field: field.replace('_', " "),
+                field: Some(field.replace('_', " ")),
                 now: plain(value),
                 then: plain(other),
             });
@@ -153,13 +153,14 @@ fn figures<T: Entry>(now: &T, then: &T, found: &mut Vec<Difference>) {
 }
 
 /// A figure as people read it.
-fn plain(value: &Value) -> String {
+fn plain(value: &Value) -> Option<String> {
+    let joined = |text: Vec<String>, between: &str| Some(text.join(between));
     match value {
-        Value::String(text) => text.clone(),
-        Value::Null => "none".to_owned(),
-        Value::Array(values) => values.iter().map(plain).collect::<Vec<_>>().join(", "),
-        Value::Object(fields) => fields.values().map(plain).collect::<Vec<_>>().join(" · "),
-        other => other.to_string(),
+        Value::String(text) => Some(text.clone()),
+        Value::Null => None,
+        Value::Array(values) => joined(values.iter().filter_map(plain).collect(), ", "),
+        Value::Object(fields) => joined(fields.values().filter_map(plain).collect(), " · "),
+        other => Some(other.to_string()),
     }
 }
 
@@ -205,9 +206,9 @@ mod tests {
         assert_eq!(with.tasks[0].minutes, ThreePoint::exactly(77.0));
         assert!(with.sealant("My own").is_some());
         let differences = PriceBook::of(catalog, jiff::civil::date(2026, 3, 1)).differences(&own);
-        let told: Vec<(&str, &str)> =
-            differences.iter().map(|d| (d.entry.as_str(), d.field.as_str())).collect();
-        assert_eq!(told, [("My own", ""), (own.tasks[0].name.as_str(), "minutes")]);
+        let told: Vec<(&str, Option<&str>)> =
+            differences.iter().map(|d| (d.entry.as_str(), d.field.as_deref())).collect();
+        assert_eq!(told, [("My own", None), (own.tasks[0].name.as_str(), Some("minutes"))]);
     }
 
     #[test]

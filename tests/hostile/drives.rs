@@ -107,7 +107,7 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     let mut window = window(Job::default());
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
-    enter_path(&mut window, "Job file", path.to_str().unwrap(), "Open");
+    enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
     enter(&mut window, "Title", "Typed before it happened");
     mishap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
@@ -117,7 +117,7 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     let elsewhere = folder.join("elsewhere.ron");
     window.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
     window.run();
-    enter_path(&mut window, "Save to", elsewhere.to_str().unwrap(), "Save");
+    enter_path(&mut window, "Save as", elsewhere.to_str().unwrap(), "Save");
     let saved = file::load(&elsewhere).unwrap().job;
     assert_eq!(&saved, window.state().job());
     assert_eq!((saved.title.as_str(), &saved.survey), ("Typed after it happened", &demo_job().survey));

@@ -22,6 +22,12 @@ pub fn click(window: &mut Window, name: &str) {
     window.run();
 }
 
+/// Opens the room of this name; a tool or a heading may be called the same, but the bar comes first.
+pub fn room(window: &mut Window, name: &str) {
+    window.get_all_by_label(name).next().expect("the room is in the bar").click();
+    window.run();
+}
+
 /// Types into the field of this name and leaves it by Enter.
 pub fn enter(window: &mut Window, name: &str, text: &str) {
     let field = window.get_by_role_and_label(Role::TextInput, name);

@@ -1,7 +1,7 @@
 //! Commands of the window that are neither drawing nor entering: found by their names, and by what they
 //! leave behind.
 
-use crate::driven::{Window, click, command, enter, enter_path, find, window};
+use crate::driven::{Window, click, command, enter, enter_path, find, room, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::Job;
@@ -30,7 +30,7 @@ fn all_of_a_surface_is_shown_again() {
     window.run();
     let close = window.get_by_label_contains("Joint A 3,").rect();
     assert!(close.center().distance(whole.center()) > 1.0, "zoomed: {whole:?} {close:?}");
-    click(&mut window, "Show all of it");
+    click(&mut window, "Show the whole surface");
     assert_eq!(window.get_by_label_contains("Joint A 3,").rect(), whole);
 }
 
@@ -39,11 +39,11 @@ fn the_demo_opens_from_the_menu_and_asks_about_what_is_unsaved() {
     let mut window = window(Job::default());
     enter(&mut window, "Job name", "Something else");
     click(&mut window, "File");
-    click(&mut window, "Open the demo");
+    click(&mut window, "Open the demo job");
     click(&mut window, "Cancel");
     assert_eq!(window.state().job().title, "Something else");
     command(&mut window, "open demo");
-    click(&mut window, "Discard");
+    click(&mut window, "Don't save");
     assert_eq!(window.state().job(), &demo_job());
 }
 
@@ -76,13 +76,13 @@ fn what_is_missing_leads_to_where_it_is_entered() {
     window.get_by_label_contains("a moisture reading of the boards").click_accesskit();
     window.run();
     assert!(window.query_by_label("Moisture of the boards").is_some());
-    window.get_by_label_contains("3 more gaps in North slope C").click_accesskit();
+    window.get_by_label_contains("3 more gaps in North slope, section C").click_accesskit();
     window.run();
     // The first joint of that section is at hand, its field ready to be typed into.
     let field = window.get_by_role_and_label(Role::TextInput, "Gap of the joint");
     assert!(field.accesskit_node().is_focused());
     assert!(window.query_all_by_label_contains("Joint C 1").next().is_some());
-    window.get_by_label_contains("one timed trial section").click_accesskit();
+    window.get_by_label_contains("Time one section").click_accesskit();
     window.run();
     assert!(window.query_all_by_label("Timed section").next().is_some());
 }
@@ -106,7 +106,7 @@ fn pictures_are_copied() {
         let [width, height] = copied.unwrap_or_default();
         assert!(width > 1000 && height > 200, "{typed}: {width} by {height}");
         window.run();
-        click(&mut window, "Put the message away");
+        click(&mut window, "Dismiss");
     }
 }
 
@@ -144,10 +144,10 @@ fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     click(&mut window, "Why");
     let own = &window.state().job().wording;
     assert_eq!((own.len(), own[0].text.as_str()), (1, "We put them up too wet."));
-    assert!(own[0].draft.contains("Wood gives off"));
+    assert!(own[0].draft.contains("gives off moisture"));
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_none());
-    click(&mut window, "Measure");
+    room(&mut window, "Measure");
     enter(&mut window, "Face width", "4-1/8 in");
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_some());
@@ -185,14 +185,14 @@ fn a_logo_is_chosen_and_what_is_none_is_told() {
     std::fs::write(&good, svg).unwrap();
     std::fs::write(&bad, "no picture").unwrap();
     let mut window = window(demo_job());
-    click(&mut window, "Contractor's address and notes");
+    click(&mut window, "Address and phone");
     window.get_by_label("Choose a logo…").scroll_to_me();
     window.run();
     click(&mut window, "Choose a logo…");
-    enter_path(&mut window, "PNG, JPEG, or SVG file", bad.to_str().unwrap(), "Read");
-    assert!(window.query_by_label_contains("is no logo: it is neither PNG").is_some());
+    enter_path(&mut window, "PNG, JPEG, or SVG file", bad.to_str().unwrap(), "Choose");
+    assert!(window.query_by_label_contains("is not a PNG, JPEG, or SVG picture").is_some());
     click(&mut window, "Choose a logo…");
-    enter_path(&mut window, "PNG, JPEG, or SVG file", good.to_str().unwrap(), "Read");
+    enter_path(&mut window, "PNG, JPEG, or SVG file", good.to_str().unwrap(), "Choose");
     assert!(window.state().job().contractor.logo.is_some());
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("page 1 of 2").is_some());
@@ -204,10 +204,10 @@ fn a_logo_is_chosen_and_what_is_none_is_told() {
 fn figures_are_kept_for_new_jobs_and_compared_with_later() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window(demo_job());
-    command(&mut window, "keep figures");
-    assert!(window.query_by_label_contains("no place for a shelf of your own").is_some());
+    command(&mut window, "keep prices");
+    assert!(window.query_by_label_contains("no place for your own prices").is_some());
     window.state_mut().prices_in(folder.path());
-    command(&mut window, "keep figures");
+    command(&mut window, "keep prices");
     assert!(folder.path().join("shelf.ron").exists());
     let rate = window.state().job().plan.prices.labor;
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
@@ -215,6 +215,6 @@ fn figures_are_kept_for_new_jobs_and_compared_with_later() {
     // A new job starts with the prices and the letterhead.
     assert_eq!(window.state().job().plan.prices.labor, rate);
     assert_eq!(window.state().job().contractor, demo_job().contractor);
-    command(&mut window, "compare shelf");
+    command(&mut window, "compare prices");
     assert!(window.query_all_by_label_contains("shelf.ron").next().is_some());
 }

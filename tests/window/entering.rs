@@ -7,7 +7,7 @@
 
 use std::time::Duration;
 
-use crate::driven::{choose, click, enter, enter_path, window};
+use crate::driven::{choose, click, enter, enter_path, room, window};
 use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
@@ -68,7 +68,7 @@ fn from_nothing_to_a_priced_letter() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
     let path = folder.path().join("stair");
-    enter_path(&mut window, "Save to", path.to_str().unwrap(), "Save");
+    enter_path(&mut window, "Save as", path.to_str().unwrap(), "Save");
     let saved = file::load(&path.with_extension("ron")).unwrap();
     assert_eq!(&saved.job, window.state().job());
 }
@@ -98,7 +98,7 @@ fn tabbing_through_every_tab_changes_nothing() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
     for tab in ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"] {
-        click(&mut window, tab);
+        room(&mut window, tab);
         for _ in 0..140 {
             window.key_press(Key::Tab);
             window.run();
@@ -162,16 +162,16 @@ fn unsaved_changes_are_asked_about_before_closing_and_before_a_new_job() {
     enter(&mut window, "Job name", "Changed");
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
-    window.get_by_label("Keep the changes?");
+    window.get_by_label("Save your changes?");
     click(&mut window, "Cancel");
     assert_eq!(window.state().job().title, "Changed");
     window.input_mut().viewports.get_mut(&ViewportId::ROOT).unwrap().events.push(ViewportEvent::Close);
     window.run();
-    window.get_by_label("Keep the changes?");
+    window.get_by_label("Save your changes?");
     click(&mut window, "Cancel");
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
-    click(&mut window, "Discard");
+    click(&mut window, "Don't save");
     assert_eq!(window.state().job().title, "");
 }
 
@@ -192,9 +192,9 @@ fn a_broken_file_opens_with_what_was_read_and_is_not_saved_over() {
     let mut window = window(Job::default());
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
-    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
     assert_eq!(window.state().job().surfaces.len(), 2);
-    window.get_by_label_contains("could not be read");
+    window.get_by_label_contains("couldn't be read");
     enter(&mut window, "Job name", "Mended");
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
@@ -210,7 +210,7 @@ fn what_is_being_typed_is_saved_too() {
     let mut window = window(Job::default());
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
-    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
     window.get_by_role_and_label(Role::TextInput, "Job name").focus();
     window.run();
     window.get_by_role_and_label(Role::TextInput, "Job name").type_text("Typed just now");
@@ -232,7 +232,7 @@ fn saving_goes_on_with_what_it_stood_in_the_way_of() {
     window.run();
     // Enter in the path field is as good as its button.
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    window.get_by_role_and_label(Role::TextInput, "Save to").type_text(path.to_str().unwrap());
+    window.get_by_role_and_label(Role::TextInput, "Save as").type_text(path.to_str().unwrap());
     window.run();
     window.key_press(Key::Enter);
     window.run();
@@ -273,7 +273,7 @@ fn a_logger_is_confirmed_then_read_and_can_be_undone() {
     let path = logger_file(folder.path());
     let mut window = window(demo_job());
     let before = window.state().assessment().year.clone();
-    click(&mut window, "Logger's file…");
+    click(&mut window, "Logger file…");
     enter(&mut window, "CSV file", path.to_str().unwrap());
     assert_eq!(window.state().job().logged, None, "nothing is taken before it is confirmed");
     click(&mut window, "Use these readings");
@@ -281,7 +281,7 @@ fn a_logger_is_confirmed_then_read_and_can_be_undone() {
     assert_eq!(logged.days.len(), 7);
     let year = window.state().assessment().year.clone().unwrap();
     assert!((year.days[33].temperature.to_celsius() - 18.5).abs() < 0.1, "3 February is the logger's");
-    click(&mut window, "Undo: Logger's readings");
+    click(&mut window, "Undo: Data logger");
     assert_eq!(window.state().job().logged, None);
     assert_eq!(window.state().assessment().year, before);
 }

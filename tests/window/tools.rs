@@ -42,7 +42,7 @@ fn a_corner_is_dragged_and_the_step_can_be_undone() {
     // What lay on the corner went along.
     let region = window.state().job().surfaces[0].sections[1].region.clone().unwrap();
     assert!(region.contains(&moved));
-    click(&mut window, "Undo: Move a corner");
+    click(&mut window, "Undo: Move corner");
     assert_eq!(window.state().job(), &before);
 }
 
@@ -93,12 +93,12 @@ fn a_divider_that_is_drawn_parts_a_section_and_an_opening_is_cut_out() {
     let [low, high] =
         ["Corner 1 of the outline", "Corner 3 of the outline"].map(|name| centre(&window, name));
     assert!(canvas.contains(low) && canvas.contains(high));
-    click(&mut window, "Divider");
+    click(&mut window, "Trim break");
     let x = low.x + (high.x - low.x) / 3.0;
     drag(&mut window, Pos2::new(x, low.y), Pos2::new(x, high.y), Modifiers::NONE);
     let surface = window.state().job().surfaces[0].clone();
     assert_eq!((surface.sections.len(), surface.dividers.len()), (2, 1));
-    click(&mut window, "Opening");
+    click(&mut window, "Window/door");
     let inside = Pos2::new(x + 40.0, (low.y + high.y) / 2.0);
     drag(&mut window, inside, inside + vec2(50.0, 40.0), Modifiers::NONE);
     assert_eq!(window.state().job().surfaces[0].openings.len(), 1);
@@ -123,7 +123,7 @@ fn joints_in_a_rope_are_set_together() {
         let gap = gaps.iter().rfind(|gap| gap.surface == "South slope" && gap.joint == joint).unwrap();
         assert_eq!(gap.width, Length::inches(0.0625), "{joint}");
     }
-    click(&mut window, "Undo: Gap of 4 joints");
+    click(&mut window, "Undo: Gap");
     assert_eq!(window.state().job(), &demo_job());
 }
 
@@ -131,7 +131,7 @@ fn joints_in_a_rope_are_set_together() {
 fn every_command_is_found_by_its_name() {
     let mut window = window(demo_job());
     for (typed, label) in [
-        ("go to shelf", "The figures of this job"),
+        ("go to catalog", "Prices and rates of this job"),
         ("go to follow-up", "Later visits"),
         ("go to why", "Why they opened"),
         ("go to papers", "Write PDFs…"),
@@ -151,13 +151,13 @@ fn every_command_is_found_by_its_name() {
     assert_eq!(window.state().job(), &demo_job());
     command(&mut window, "tool shape");
     assert!(window.query_by_label_contains("Corner 1 of the outline").is_some());
-    for typed in ["import a shelf", "learn from", "weather file", "logger", "open a job", "save under"] {
+    for typed in ["import prices", "learn from", "weather file", "logger", "open job", "save as"] {
         command(&mut window, typed);
         window.get_by_label("Cancel").click();
         window.run();
     }
     command(&mut window, "nothing of this name");
-    window.get_by_label("Nothing of that name.");
+    window.get_by_label("Nothing found. Try another word.");
     window.key_press(Key::Escape);
     window.run();
     assert_eq!(window.state().job(), &demo_job());
@@ -184,7 +184,7 @@ fn the_homeowner_sees_pages_and_prices_only_if_asked() {
     window.get_by_label("What we ask of you");
     window.key_press(Key::Escape);
     window.run();
-    window.get_by_label("Survey");
+    assert!(window.query_all_by_label("Measure").next().is_some());
     assert_eq!(window.state().job(), &demo_job());
 }
 
@@ -231,39 +231,39 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("mine.ron");
     let mut window = window(demo_job());
-    click(&mut window, "Shelf");
+    click(&mut window, "Catalog");
     click(&mut window, "Other materials");
     click(&mut window, "Masking film, roll");
-    enter(&mut window, "Price, for 37 m² covered", "20,50");
+    enter(&mut window, "Price for 37 m² covered", "20,50");
     let own = window.state().job().price_book.clone().unwrap();
     let film = own.materials.iter().find(|material| material.id == "film").unwrap();
     assert_eq!(film.price, Money::cents(2050));
     click(&mut window, "Export…");
-    enter_path(&mut window, "Shelf file (.ron)", path.to_str().unwrap(), "Write");
+    enter_path(&mut window, "Price file (.ron)", path.to_str().unwrap(), "Export");
     assert_eq!(load_prices(&path).unwrap().materials, own.materials);
     // In another job the difference is shown before anything changes.
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
     assert_eq!(window.state().job(), &demo_job());
     click(&mut window, "Import…");
-    enter_path(&mut window, "Shelf file (.ron)", path.to_str().unwrap(), "Read");
+    enter_path(&mut window, "Price file (.ron)", path.to_str().unwrap(), "Import");
     assert!(window.query_all_by_label("20.50").next().is_some());
     assert_eq!(window.state().job(), &demo_job());
-    click(&mut window, "Take these figures");
+    click(&mut window, "Use these prices");
     assert_eq!(window.state().job().price_book.as_ref().unwrap().materials, own.materials);
-    click(&mut window, "Undo: Take another shelf");
+    click(&mut window, "Undo: Use these prices");
     assert_eq!(window.state().job(), &demo_job());
 }
 
 #[test]
 fn a_way_of_ones_own_is_made_changed_and_chosen() {
     let mut window = window(demo_job());
-    click(&mut window, "Shelf");
-    click(&mut window, "Ways of your own");
-    click(&mut window, "Add a way like the chosen one");
+    click(&mut window, "Catalog");
+    click(&mut window, "Your own repair options");
+    click(&mut window, "Add an option like the selected one");
     click(&mut window, "Reseal over a bond breaker (mine)");
-    enter(&mut window, "Name of the way", "Quick reseal");
-    click(&mut window, "Leave out: Scuff and dust");
+    enter(&mut window, "Option name", "Quick reseal");
+    click(&mut window, "Remove: Scuff and dust");
     let own = window.state().job().price_book.clone().unwrap();
     assert_eq!(own.methods[0].name, "Quick reseal");
     click(&mut window, "Options");
@@ -301,7 +301,7 @@ fn what_a_crash_left_is_offered_and_recovered() {
     let ctx = window.ctx.clone();
     window.state_mut().autosave_in(&ctx, folder.path().to_owned());
     window.run();
-    window.get_by_label("Unsaved work was found");
+    window.get_by_label("Unsaved work found");
     click(&mut window, "Recover");
     assert_eq!(window.state().job().title, "Almost lost");
     assert!(window.query_by_label("not saved").is_some());
@@ -319,7 +319,7 @@ fn a_file_changed_by_someone_else_is_not_saved_over_unasked() {
     window.state_mut().autosave_in(&ctx, folder.path().join("kept"));
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
-    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
     enter(&mut window, "Job name", "Mine");
     let theirs = Job { title: "A much longer title by someone else".to_owned(), ..demo_job() };
     file::save(&theirs, &path).unwrap();
@@ -357,7 +357,7 @@ fn a_photo_is_pinned_where_it_was_taken_once_the_job_has_a_file() {
     window.get_by_label_contains("Save the job first");
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
-    enter_path(&mut window, "Save to", path.to_str().unwrap(), "Save");
+    enter_path(&mut window, "Save as", path.to_str().unwrap(), "Save");
     window.event(button(true));
     window.event(button(false));
     window.run();
@@ -382,7 +382,7 @@ fn the_year_plays_to_its_end_and_rests() {
         window.step();
     }
     window.run();
-    window.get_by_label_contains("14 Feb 2028: ");
+    window.get_by_label_contains("Feb 14, 2028: ");
     window.get_by_label("Play the year");
 }
 
@@ -410,7 +410,7 @@ fn a_divider_leaves_readings_at_their_place() {
     click(&mut window, "Shape");
     let [low, high] =
         ["Corner 1 of the outline", "Corner 3 of the outline"].map(|name| centre(&window, name));
-    click(&mut window, "Divider");
+    click(&mut window, "Trim break");
     let y = low.y + 0.6 * (high.y - low.y);
     drag(&mut window, Pos2::new(low.x, y), Pos2::new(high.x, y), Modifiers::NONE);
     assert_eq!(window.state().job().surfaces[0].sections.len(), 2);

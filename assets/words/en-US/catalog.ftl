@@ -12,6 +12,8 @@ catalog-methods = Your own repair options
 catalog-money-elsewhere = Wages, tax, and currency are under Price. They are kept for new jobs along with these.
 
 offer-from = Prices from { $from }
+offer-entry = in the list
+offer-none = not there
 offer-same = They are the same as the job's.
 offer-more = and { $count } more
 offer-take = Use these prices

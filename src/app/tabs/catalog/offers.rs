@@ -27,7 +27,13 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         Grid::new("differences").num_columns(4).striped(true).show(ui, |ui| {
             for difference in differences.iter().take(MOST) {
-                for text in [&difference.entry, &difference.field, &difference.now, &difference.then] {
+                let side = |side: &Option<String>| match side {
+                    Some(_) if difference.field.is_none() => words.text("offer-entry").into_owned(),
+                    Some(figure) => figure.clone(),
+                    None => words.text("offer-none").into_owned(),
+                };
+                let field = difference.field.clone().unwrap_or_default();
+                for text in [&difference.entry, &field, &side(&difference.now), &side(&difference.then)] {
                     ui.scope(|ui| {
                         ui.set_max_width(104.0);
                         ui.add(Label::new(RichText::new(text).small()).wrap());
