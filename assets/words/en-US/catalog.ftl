@@ -1,8 +1,8 @@
 ### The Catalog room: prices and rates, each with its source.
 
 catalog-heading = Prices and rates of this job
-catalog-kept-since = Kept with the job since { $date }. A newer program or price file won't change them. Hover over a name to see where its figures come from.
-catalog-not-kept = These are the program's own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
+catalog-kept-since = Kept with the job since { $date }. A newer program or price file won’t change them. Hover over a name to see where its figures come from.
+catalog-not-kept = These are the program’s own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
 catalog-sealants = Sealants
 catalog-paints = Primers and paints
 catalog-materials = Other materials
@@ -12,7 +12,7 @@ catalog-methods = Your own repair options
 catalog-money-elsewhere = Wages, tax, and currency are under Price. They are kept for new jobs along with these.
 
 offer-from = Prices from { $from }
-offer-same = They are the same as the job's.
+offer-same = They are the same as the job’s.
 offer-more = and { $count } more
 offer-take = Use these prices
 offer-leave = Leave the job as it is
