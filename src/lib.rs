@@ -1,27 +1,27 @@
 //! Why painted, caulked board joints opened, how they will move, and which repair lasts.
 //!
-//! A carpenter or painter called back because boards opened at their joints enters the layout and
-//! a handful of readings; [`assess::assess`] gives back the cause, the season in which a new bead
-//! lasts, the repair options with hours, materials, days and price, and what the answer is. Words make
-//! sentences of it; the window, the papers and the command line only show what it found.
+//! A carpenter or painter, called back because boards opened at their joints, enters the layout and a few
+//! readings. [`assess::assess`] returns the cause, the weeks in which a new bead lasts, the repair options
+//! with hours, materials, days and price, and the answer that follows. [`words`] turns all of that into
+//! sentences; the window, the papers and the command line only show it.
 //!
 //! # The map
 //!
-//! In the order to read them; each uses only those above it.
+//! In the order to read them. Each module uses only those above it.
 //!
 //! | module | idea |
 //! |---|---|
-//! | [`named`] | what entries of the catalog are called: ids that stay, names that may change |
+//! | [`named`] | how entries of the catalog are named: ids that stay, names that may change |
 //! | [`measure`] | lengths, moisture, money: types with units, as people type them |
 //! | [`wood`] | equilibrium moisture, shrinkage, meter correction, drying through the thickness |
-//! | [`air`] | water in air, places, and the year of it indoors |
-//! | [`surface`] | outlines, sections and patterns; boards, joints and areas out of them |
+//! | [`air`] | humidity, places and their climate, weather and logger files, the room's year |
+//! | [`surface`] | outlines, sections and patterns, and the boards, joints and areas they give |
 //! | [`survey`] | readings, and what a few say of all joints |
-//! | [`joint`] | movement through the year, the bead and its limits, the week to seal in |
+//! | [`joint`] | movement through the year, the bead and its limits, the best weeks to seal |
 //! | [`cause`] | why joints opened: the odds of each cause, the moisture at install |
-//! | [`repair`] | tasks, take-off, schedule, price, the chance of a callback |
-//! | [`job`] | the document, its fields, its file, the catalog, what is wrong with it |
-//! | [`assess`] | one pure function from job to everything that follows |
+//! | [`repair`] | tasks, takeoff, schedule, price, the chance of a callback |
+//! | [`job`] | the document, its fields, its files, its price book and the catalog, its problems |
+//! | [`assess`] | one pure function from a job to everything that follows from it |
 //! | [`words`] | results, labels and messages as sentences and figures for people |
 //! | [`papers`] | letter, price sheet, work order and the others, typeset |
 //! | [`export`] | JSON, CSV and drawings for other programs |

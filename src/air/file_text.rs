@@ -1,5 +1,7 @@
 //! What every file from elsewhere must pass before it is read, and counting what is odd in it.
 
+use std::borrow::Cow;
+
 /// More than this is no year of hours and no room's log, in bytes.
 const LARGEST: usize = 20_000_000;
 
@@ -17,12 +19,12 @@ pub enum TextError {
     Binary,
 }
 
-/// The text without its byte order mark.
+/// The text without its byte order mark, every line ending in `\n` alone, so that lines are counted alike.
 ///
 /// # Errors
 /// If it is empty, has more than 20 MB, or more than a twentieth of its first 4000 characters are none
 /// that text has. A few are let pass: a name may be written in another encoding.
-pub(super) fn plain_text(text: &str) -> Result<&str, TextError> {
+pub(super) fn plain_text(text: &str) -> Result<Cow<'_, str>, TextError> {
     let text = text.trim_start_matches('\u{feff}');
     if text.len() > LARGEST {
         return Err(TextError::TooLarge(text.len().div_ceil(1_000_000)));
@@ -33,7 +35,10 @@ pub(super) fn plain_text(text: &str) -> Result<&str, TextError> {
     let no_text = |c: &char| *c == '\u{fffd}' || c.is_control() && !c.is_whitespace();
     let (seen, odd) =
         text.chars().take(4000).fold((0, 0), |(seen, odd), c| (seen + 1, odd + usize::from(no_text(&c))));
-    if text.contains('\0') || odd * 20 > seen { Err(TextError::Binary) } else { Ok(text) }
+    if text.contains('\0') || odd * 20 > seen {
+        return Err(TextError::Binary);
+    }
+    Ok(if text.contains('\r') { text.replace("\r\n", "\n").replace('\r', "\n").into() } else { text.into() })
 }
 
 /// How many lines of a file something was met in, and where first.
@@ -66,7 +71,7 @@ mod tests {
 
     #[test]
     fn only_plain_text_passes() {
-        assert_eq!(plain_text("\u{feff}a,b\r\n"), Ok("a,b\r\n"));
+        assert_eq!(plain_text("\u{feff}a,b\r\n"), Ok("a,b\n".into()));
         assert_eq!(plain_text(" \r\n\t"), Err(TextError::Empty));
         assert_eq!(plain_text("PK\u{3}\u{4}\u{14}\0\u{6}"), Err(TextError::Binary));
         assert_eq!(plain_text(&"\u{fffd}\u{1}a".repeat(50)), Err(TextError::Binary));

@@ -34,7 +34,9 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: 
             }
         };
         // What does not fit in the answer's room scrolls in it; the rooms below never move.
-        ScrollArea::vertical().id_salt("answer").auto_shrink(false).show(ui, |ui| all(ui, context));
+        ScrollArea::vertical().id_salt("answer").auto_shrink(false).show(ui, |ui| {
+            ui.vertical(|ui| all(ui, context));
+        });
     });
 }
 

@@ -7,12 +7,6 @@ use eframe::egui::{Button, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, 
 /// An icon.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Icon {
-    /// An empty sheet.
-    New,
-    /// A folder.
-    Open,
-    /// An arrow into a tray.
-    Save,
     /// An arrow bending back.
     Undo,
     /// An arrow bending forward.
@@ -54,19 +48,6 @@ impl Icon {
                 .collect()
         };
         match self {
-            Self::New => vec![
-                line(&[(0.25, 0.1), (0.6, 0.1), (0.78, 0.28), (0.78, 0.9), (0.25, 0.9), (0.25, 0.1)]),
-                line(&[(0.6, 0.1), (0.6, 0.28), (0.78, 0.28)]),
-            ],
-            Self::Open => vec![
-                line(&[(0.1, 0.8), (0.1, 0.22), (0.38, 0.22), (0.48, 0.34), (0.82, 0.34), (0.82, 0.46)]),
-                line(&[(0.1, 0.8), (0.26, 0.46), (0.95, 0.46), (0.8, 0.8), (0.1, 0.8)]),
-            ],
-            Self::Save => vec![
-                line(&[(0.5, 0.1), (0.5, 0.6)]),
-                line(&[(0.3, 0.42), (0.5, 0.62), (0.7, 0.42)]),
-                line(&[(0.12, 0.6), (0.12, 0.88), (0.88, 0.88), (0.88, 0.6)]),
-            ],
             Self::Play => vec![line(&[(0.28, 0.16), (0.8, 0.5), (0.28, 0.84), (0.28, 0.16)])],
             Self::Photo => vec![
                 line(&[(0.08, 0.3), (0.3, 0.3), (0.38, 0.18), (0.62, 0.18), (0.7, 0.3), (0.92, 0.3)]),

@@ -1,6 +1,6 @@
 //! The bar on top: menus, history, units, theme.
 
-use eframe::egui::{Align, Button, Layout, RichText, Ui};
+use eframe::egui::{Align, Button, Label, Layout, RichText, Ui, vec2};
 
 use super::command::Command;
 use super::commands::{COMMANDS, Menu, NamedCommand};
@@ -11,35 +11,38 @@ use super::view::Tab;
 use crate::measure::Units;
 use crate::words::{Arg, say};
 
+/// Most room for the title.
+const TITLE: f32 = 170.0;
+/// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
+const EXTRAS: f32 = 190.0;
+/// The title is left out of a narrower window.
+const TITLED: f32 = 1240.0;
+
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         menu(ui, context, Menu::File, "menu-file");
         menu(ui, context, Menu::Edit, "menu-edit");
         menu(ui, context, Menu::View, "menu-view");
-        ui.separator();
-        for (icon, id) in [(Icon::New, "new"), (Icon::Open, "open"), (Icon::Save, "save")] {
-            let command = NamedCommand::of(id);
-            if icon.button(ui, &context.words.text(&command.message()), true).clicked() {
-                context.push((command.make)());
-            }
-        }
-        ui.separator();
         history(ui, context);
         ui.separator();
-        title(ui, context);
-        ui.separator();
+        if ui.ctx().content_rect().width() >= TITLED {
+            title(ui, context);
+            ui.separator();
+        }
         tabs(ui, context);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let homeowner = NamedCommand::of("homeowner");
+            if ui.button(context.words.text(&homeowner.message())).clicked() {
+                context.push((homeowner.make)());
+            }
+            if ui.available_width() < EXTRAS {
+                return;
+            }
             let theme = NamedCommand::of("theme");
             if Icon::Theme.button(ui, &context.words.text(&theme.message()), true).clicked() {
                 context.push((theme.make)());
             }
             units(ui, context);
-            ui.separator();
-            let homeowner = NamedCommand::of("homeowner");
-            if ui.button(context.words.text(&homeowner.message())).clicked() {
-                context.push((homeowner.make)());
-            }
         });
     });
 }
@@ -106,7 +109,14 @@ fn history(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn title(ui: &mut Ui, context: &WindowContext<'_>) {
     let untitled = context.words.text("title-new-job");
     let title = if context.job.title.is_empty() { &untitled } else { context.job.title.as_str() };
-    ui.label(RichText::new(title).strong());
+    let label = Label::new(RichText::new(title).strong()).truncate();
+    ui.allocate_ui_with_layout(
+        vec2(TITLE, ui.available_height()),
+        Layout::left_to_right(Align::Center),
+        |ui| {
+            ui.add(label).on_hover_text(title);
+        },
+    );
     let state = match (&context.session.document.path, context.session.document.is_unsaved()) {
         (_, true) => Some("title-unsaved"),
         (Some(_), false) => Some("title-saved"),

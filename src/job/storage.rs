@@ -122,7 +122,10 @@ fn keep_backup(path: &Path) -> io::Result<()> {
     backup.push(".bak");
     let backup = PathBuf::from(backup);
     match fs::remove_file(&backup) {
-        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
+        Err(error) if error.kind() != io::ErrorKind::NotFound => {
+            // Else one would look for what is wrong with the job's own file.
+            return Err(io::Error::other(format!("{}: {error}", backup.display())));
+        }
         _ => {}
     }
     fs::hard_link(path, &backup).or_else(|_no_links| fs::copy(path, &backup).map(|_bytes| ()))

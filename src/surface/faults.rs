@@ -274,7 +274,7 @@ mod tests {
         let outline = rectangle(Length::m(4.0), Length::m(3.0));
         let pattern = Pattern::QuartersAtDividers { divider: Length::mm(90.0) };
         let (sections, dividers) =
-            pattern.fill(&outline, &BoardSpec::default(), &|number| number.to_string());
+            pattern.fill(&outline, &BoardSpec::default(), &|number| format!("divider {number}"));
         Surface { outline, sections, dividers, ..Surface::default() }
     }
 

@@ -17,11 +17,8 @@ use crate::measure::{Area, GRAINS, Hours, Length, Minutes, Money, Quantity, Temp
 
 /// Square feet of a square meter.
 const SQUARE_FEET: f64 = 1.0 / 0.092_903_04;
-/// Milliliters of a US gallon.
-const GALLON_ML: f64 = 3_785.411_784;
-
 /// Milliliters of a US quart.
-const QUART_ML: f64 = GALLON_ML / 4.0;
+const QUART_ML: f64 = 3_785.411_784 / 4.0;
 /// Cubic meters of a cubic foot.
 const CUBIC_FOOT: f64 = 0.028_316_846_592;
 
@@ -146,28 +143,19 @@ impl Figures {
         }
     }
 
-    /// US gallons or fluid ounces, or liters or milliliters, whichever reads better.
+    /// US gallons, quarts or fluid ounces, or liters or milliliters, whichever reads better.
     pub fn volume(&self, volume: Volume) -> String {
         let ml = volume.to_ml();
+        let quarts = ml / QUART_ML;
         let (unit, number) = match self.units {
-            Units::Inches if ml >= GALLON_ML / 4.0 => ("unit-gallons", self.number(ml / GALLON_ML, 1)),
-            Units::Inches => ("unit-fluid-ounces", self.number(ml / (GALLON_ML / 128.0), 1)),
+            // Cans hold whole quarts and gallons but for the rounding of the milliliters on their labels.
+            Units::Inches if quarts >= 3.99 => ("unit-gallons", self.number(quarts / 4.0, 1)),
+            Units::Inches if quarts >= 0.99 => ("unit-quarts", self.number(quarts, 1)),
+            Units::Inches => ("unit-fluid-ounces", self.number(quarts * 32.0, 1)),
             Units::Millimeters if ml >= 1000.0 => ("unit-liters", self.number(ml / 1000.0, 1)),
             Units::Millimeters => ("unit-milliliters", self.number(ml, 0)),
         };
         self.with_unit(unit, number)
-    }
-
-    /// What a can or a pail holds: quarts below a gallon, gallons above; or liters.
-    pub fn container(&self, volume: Volume) -> String {
-        let quarts = volume.to_ml() / QUART_ML;
-        match self.units {
-            // Cans hold whole quarts but for the rounding of the milliliters on their labels.
-            Units::Inches if (0.99..3.99).contains(&quarts) => {
-                self.with_unit("unit-quarts", self.number(quarts, 1))
-            }
-            _ => self.volume(volume),
-        }
     }
 
     /// Solid stuff by its volume: whole cubic feet, or cubic meters to the hundredth.
@@ -383,9 +371,9 @@ mod tests {
         assert_eq!(inches.run(Length::feet(1200.0)), "1,200 ft");
         assert_eq!(inches.length(Length::inches(7.0 / 64.0)), "7/64\"");
         assert_eq!(inches.list(&["A", "B", "C"]), "A, B, and C");
-        assert_eq!(inches.volume(Volume::litres(0.946_352_946)), "32 fl oz");
-        assert_eq!(inches.container(Volume::litres(0.946)), "1 qt");
-        assert_eq!(inches.container(Volume::litres(3.785)), "1 gal");
+        assert_eq!(inches.volume(Volume::litres(0.298)), "10.1 fl oz");
+        assert_eq!(inches.volume(Volume::litres(0.946)), "1 qt");
+        assert_eq!(inches.volume(Volume::litres(3.785)), "1 gal");
         assert_eq!(inches.bulk(Volume::m3(1.0)), "35 cu ft");
         assert_eq!(inches.short_month(date(2025, 8, 1)), "Aug 2025");
         // The blank before AM and PM must not break.
@@ -398,7 +386,7 @@ mod tests {
         assert_eq!(metric.date(date(2026, 2, 14)), "2026-02-14");
         assert_eq!(metric.length(Length::mm(2.84)), "2.8 mm");
         assert_eq!(metric.number(-3.0, 1), "-3");
-        assert_eq!(metric.container(Volume::litres(3.785)), "3.8 L");
+        assert_eq!(metric.volume(Volume::litres(3.785)), "3.8 L");
         assert_eq!(metric.bulk(Volume::m3(1.0)), "1 m³");
         assert_eq!(metric.time(time(16, 30, 0, 0)), "16:30");
         let other = Figures::new(Language::us_english(), Units::Millimeters, "CHF");

@@ -142,7 +142,7 @@ impl Say for MaterialLine {
     fn say(&self, words: &Words) -> String {
         match (self.holds, self.long) {
             (Some(size), _) => {
-                let size = words.figures().container(size);
+                let size = words.figures().volume(size);
                 say!(words, "option-material-can", name = &self.name, size = &size)
             }
             (None, Some(length)) => {

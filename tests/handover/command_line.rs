@@ -93,7 +93,7 @@ fn check_prints_a_line_for_each_problem() {
         for (line, problem) in lines.iter().zip(problems) {
             let expected = ["severity", "place", "what", "fix"].map(|key| text(&problem[key]));
             let [severity, place, what, fix] = expected;
-            assert_eq!(*line, format!("{severity}: {place}: {what}. {fix}."), "{name}");
+            assert_eq!(*line, format!("{severity}: {place}: {what} {fix}"), "{name}");
         }
     }
 }
@@ -420,7 +420,7 @@ fn a_job_with_errors_is_worked_out_and_ends_with_1() {
     }
     for command in ["assess", "check"] {
         let words = on(&path, command, &[]);
-        assert!(out(&words).contains("error: South slope, section A: Species “Balsa”"), "{}", out(&words));
+        assert!(out(&words).contains("error: South slope, section A: Species: “Balsa”"), "{}", out(&words));
     }
 }
 
@@ -429,7 +429,7 @@ fn a_warning_is_no_error() {
     let (_folder, path) = changed(|text| text.replacen("Some(8.5)", "Some(35.0)", 1));
     let output = on(&path, "check", &[]);
     assert_eq!(output.status.code(), Some(0));
-    assert!(out(&output).contains("warning: moisture reading 1: "), "{}", out(&output));
+    assert!(out(&output).contains("warning: Moisture reading 1: "), "{}", out(&output));
 }
 
 #[test]

@@ -15,6 +15,8 @@ use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
 use gapwright::job::file::LoadError;
 use gapwright::job::{Job, file};
+use gapwright::measure::Units;
+use gapwright::words::{Say as _, Words};
 
 /// The part a child plays, and the folder it plays it in.
 const PART: &str = "GAPWRIGHT_DRIVE_PART";
@@ -91,7 +93,8 @@ fn the_part_of_the_child() {
         }
         "no room for a file" => {
             let long = Job { notes: "so it goes on ".repeat(4000), ..demo_job() };
-            println!("{}", file::save(&long, &folder.join("job.ron")).unwrap_err());
+            let error = file::save(&long, &folder.join("job.ron")).unwrap_err();
+            println!("{}", error.say(&Words::us_english(Units::Inches, "$")));
         }
         other => panic!("no part {other}"),
     }
@@ -104,7 +107,7 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     let mut window = window(Job::default());
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
-    enter_path(&mut window, "Job file (.ron)", path.to_str().unwrap(), "Open");
+    enter_path(&mut window, "Job file", path.to_str().unwrap(), "Open");
     enter(&mut window, "Title", "Typed before it happened");
     mishap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);

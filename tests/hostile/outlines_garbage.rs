@@ -140,7 +140,7 @@ fn tables_that_fill_the_limit() {
     refusal("a.csv", &filled("", ";\"", ""), "no closed outline");
     refusal("a.csv", &filled("x,y\n", "1,", ""), "too long");
     refusal("a.csv", &filled("", "1", ""), "too long");
-    refusal("a.csv", &filled("\"", "1,2\n", ""), "is not the two columns");
+    refusal("a.csv", &filled("\"", "1,2\n", ""), "has neither the two columns");
     refusal("a.csv", &filled("x,y\n1,1", "0", ""), "too long");
     refusal("a.csv", &filled("x,y\n0,0\n", "\n", "1,z"), "is not a coordinate");
     refusal("a.csv", &filled("sep=,\n", "\nsep=;", ""), "no closed outline");

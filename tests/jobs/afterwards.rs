@@ -60,7 +60,7 @@ fn a_shelf_survives_its_file_and_a_job_its_shelf() {
     assert_eq!(read.job, job);
     std::fs::write(&path, "(sealants: 3)").unwrap();
     let told = load_prices(&path).unwrap_err().to_string();
-    assert!(told.contains("is no shelf") && told.contains("1:"), "{told}");
+    assert!(told.contains("not a price book") && told.contains("1:"), "{told}");
 }
 
 #[test]

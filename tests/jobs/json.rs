@@ -60,9 +60,14 @@ fn numbers_come_back_to_the_last_bit() {
     }
 }
 
-/// The text of the tea room as JSON, with the first `from` made `to`.
+/// The text of the tea room as JSON.
+fn tea_room() -> String {
+    file::write_json(&read(EXAMPLES[0].1).job).unwrap()
+}
+
+/// The same with the first `from` made `to`.
 fn changed(from: &str, to: &str) -> String {
-    let text = file::write_json(&read(EXAMPLES[0].1).job).unwrap();
+    let text = tea_room();
     assert!(text.contains(from), "“{from}” is not in {text}");
     text.replacen(from, to, 1)
 }
@@ -83,14 +88,14 @@ fn what_is_broken_is_told_with_its_place_and_the_rest_is_read() {
             panic!("{problem:?}")
         };
         assert!(reason.as_ref().is_none_or(|reason| reason == met), "{to}: {met:?}");
-        let line = 1 + text[..text.find(to).unwrap()].lines().count();
+        let line = 1 + text[..text.find(to).unwrap()].matches('\n').count();
         let Place::File { line: told, .. } = problem.place else { panic!("{problem:?}") };
         assert!(told.abs_diff(line) <= 1, "{to}: told on line {told}, stands on {line}");
         assert_eq!(loaded.job.surfaces, whole.surfaces, "{to}");
         assert!(loaded.job.survey.gaps.len() + 1 >= whole.survey.gaps.len(), "{to}");
         assert_eq!(loaded.job.survey.moistures, whole.survey.moistures, "{to}");
     }
-    let text = changed("\"version\"", "\"version\"");
+    let text = tea_room();
     let half = read(&text[..text.find("\"moistures\"").unwrap()]);
     assert!(!half.problems.is_empty());
     assert_eq!(half.job.survey.gaps, whole.survey.gaps);
@@ -116,8 +121,8 @@ fn what_is_not_known_is_kept() {
         assert_eq!(written["color"], serde_json::json!({"a": [1, 2.5, null], "b: c": "d"}));
         assert_eq!(written["flag"], Value::Bool(true));
     }
-    let ron = EXAMPLES[0].1.replacen("    title:", "    later: Some(Thing(x: 1.5)),\n    title:", 1);
-    let from_ron = read(&ron.replacen("    later:", "    idea:", 1));
+    let ron = EXAMPLES[0].1.replacen("    title:", "    idea: Some(Thing(x: 1.5)),\n    title:", 1);
+    let from_ron = read(&ron);
     assert_eq!(from_ron.job.unknown, ["idea: Some(Thing(x: 1.5))"]);
     let through_json = read(&file::write_json(&from_ron.job).unwrap());
     assert_eq!(through_json, from_ron);

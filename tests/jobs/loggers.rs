@@ -231,7 +231,7 @@ fn what_is_unclear_is_doubted() {
     let assumed = Temperature::celsius(20.0);
     assert_eq!(doubts(&humid), [LoggerDoubt::NoTemperature(assumed)]);
     assert_eq!(both(&humid).1.remarks, [LoggerRemark::NoTemperature(assumed)]);
-    let order = hourly("Time,T °C,RH\n", 12, |t, _| format!("{},20,40", t.strftime("%m/01/%Y %R")));
+    let order = hourly("Time,T °C,RH\n", 12, |t, _| format!("{},20,40", t.strftime("%m/02/%Y %R")));
     let example = order.lines().nth(1).unwrap().split(',').next().unwrap().to_owned();
     let (taken, other) = (DateOrder::MonthFirst, DateOrder::DayFirst);
     let expected = LoggerDoubt::DateOrder { example: example.clone(), taken, other };

@@ -326,8 +326,8 @@ fn the_makers_draw_the_patterns_of_the_oracle() {
         ("chevron", Pattern::Chevron { stripes: 3, rise: Angle::degrees(38.0) }),
     ] {
         let surface = case(name).surface;
-        let (sections, dividers) =
-            pattern.fill(&surface.outline, &surface.sections[0].board, &|number| number.to_string());
+        let names = |number: usize| ["upright", "level"][number].to_owned();
+        let (sections, dividers) = pattern.fill(&surface.outline, &surface.sections[0].board, &names);
         assert_eq!(sections.len(), surface.sections.len(), "{name}");
         assert_eq!(dividers.len(), surface.dividers.len(), "{name}");
         for (made, stored) in sections.iter().zip(&surface.sections) {

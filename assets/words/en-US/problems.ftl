@@ -15,6 +15,7 @@ place-surface = { $surface }: { $field }
 place-opening = { $surface }, { $opening }: { $field }
 place-divider = { $surface }, { $divider }: { $field }
 place-section = { $surface }, section { $section }: { $field }
+place-whole-section = { $surface }, section { $section }
 place-gap = Gap reading { $number }, { $surface } { $joint }: { $field }
 place-moisture = Moisture reading { $number }: { $field }
 place-room = Room reading { $number }: { $field }

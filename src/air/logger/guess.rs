@@ -37,7 +37,7 @@ const OTHER: [&str; 16] = [
 /// # Errors
 /// If the text is none, no line has a time and a number, or no column is the humidity.
 pub fn guess_logger(text: &str) -> Result<LoggerGuess, LoggerError> {
-    let text = plain_text(text)?;
+    let text = &*plain_text(text)?;
     let count = |delimiter: &char| rows(text, *delimiter).take(SAMPLE).filter(is_reading).count();
     // Of equals the last is taken: a comma, which also stands inside other files' numbers, must win
     // outright.

@@ -39,7 +39,7 @@ pub(super) const ASSUMED_TEMPERATURE: f64 = 20.0;
 /// # Errors
 /// If the text is none, no line can be read in this layout, or no day has enough readings.
 pub fn read_logger(text: &str, format: &LoggerFormat) -> Result<LoggerRead, LoggerError> {
-    let text = plain_text(text)?;
+    let text = &*plain_text(text)?;
     let mut found = Found::default();
     for row in rows(text, format.delimiter).skip(format.first_row) {
         found.take(&row, format);

@@ -64,8 +64,8 @@ pub struct WeatherRead {
 /// # Errors
 /// If the text is of neither format, or lacks more than a tenth of the year or three days in a row.
 pub fn read_weather(text: &str) -> Result<WeatherRead, WeatherError> {
-    let text = plain_text(text)?;
-    let mut lines = text.split(['\r', '\n']).filter(|line| !line.trim().is_empty());
+    let text = &*plain_text(text)?;
+    let mut lines = text.split('\n').filter(|line| !line.trim().is_empty());
     let first = lines.next().unwrap_or_default();
     if starts_with(first, "LOCATION") {
         read_epw(text)

@@ -1,7 +1,7 @@
 //! Where a problem is.
 
 use super::super::{Arg, Words, say};
-use crate::job::fields::{At, Each, Field};
+use crate::job::fields::{self, At, Each, Field};
 use crate::job::{Job, Place};
 use crate::survey::LaterVisit;
 
@@ -21,6 +21,8 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
     let surface_name = || surface.map_or("", |surface| &surface.name);
     match field.each {
         Each::Job => label.clone(),
+        // What is wrong with the whole of it stands at its name.
+        Each::Surface if *field == fields::SURFACE_NAME => surface_name().to_owned(),
         Each::Surface => say!(words, "place-surface", surface = Arg::Name(surface_name()), field = label),
         Each::Opening => {
             let opening = surface.and_then(|surface| surface.openings.get(inner));
@@ -47,6 +49,10 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
         Each::Section => {
             let section = surface.and_then(|surface| surface.sections.get(inner));
             let section = Arg::Name(section.map_or("", |section| &section.name));
+            if *field == fields::SECTION_NAME {
+                let surface = Arg::Name(surface_name());
+                return say!(words, "place-whole-section", surface = surface, section = section);
+            }
             say!(
                 words,
                 "place-section",

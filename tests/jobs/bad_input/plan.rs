@@ -48,7 +48,7 @@ fn without_crew_or_hours_the_repair_is_worked_out_with_what_is_said() {
     assert_eq!(planned(&fields::CREW_SIZE, "1 is used", |job| job.plan.crew = 0).options, one);
     let half = with(|job| job.plan.day = Hours::h(0.5));
     for day in [Hours::ZERO, Hours::h(-8.0)] {
-        let found = planned(&fields::HOURS_PER_DAY, "30 min is used", |job| job.plan.day = day);
+        let found = planned(&fields::HOURS_PER_DAY, "0.5 h is used", |job| job.plan.day = day);
         assert_eq!(found.options, half);
     }
 }
@@ -165,7 +165,7 @@ fn boards_too_long_for_any_stock_are_told_and_the_other_ways_stand() {
     }
     assert!(option(MethodId::Reseal).not_possible.is_none());
     planned(&fields::STOCK_LENGTHS, "no stock lengths", |job| job.plan.stock.lengths.clear());
-    planned(&fields::STOCK_LENGTHS, "is not between 1' and 50'", |job| {
+    planned(&fields::STOCK_LENGTHS, "is not between 12\" and 50'", |job| {
         job.plan.stock.lengths.push(Length::m(99.0));
     });
     planned(&fields::KERF, "0\" is used", |job| job.plan.stock.kerf = Length::m(-1.0));

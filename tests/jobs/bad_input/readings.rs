@@ -68,7 +68,7 @@ fn gaps_that_cannot_be_do_not_count() {
             job.survey.gaps.push(again);
         }
     };
-    does_not_count(place, "-1/8\" is not between 0\" and 2\"", add(Length::inches(-0.125)));
+    does_not_count(place, "−1/8\" is not between 0\" and 2\"", add(Length::inches(-0.125)));
     does_not_count(place, "3' is not between", add(Length::feet(3.0)));
     does_not_count(place, "is not between", add(Length::m(999.0)));
 }

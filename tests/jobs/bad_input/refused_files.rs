@@ -28,8 +28,8 @@ fn a_newer_version_is_refused_with_both_versions() {
     for text in [whole, half, foreign] {
         let (error, words) = refused(text.as_bytes());
         assert!(matches!(error, LoadError::Newer { found, .. } if found == newer), "{words}");
-        assert!(words.contains(&format!("version {newer}")), "{words}");
-        assert!(words.contains(&format!("up to {VERSION}")), "{words}");
+        assert!(words.contains(&format!("file version {newer}")), "{words}");
+        assert!(words.contains(&format!("up to version {VERSION}")), "{words}");
     }
     assert_eq!(file::read("Job(version: 4294967295)"), Err(u32::MAX));
 }
