@@ -88,7 +88,7 @@ mod tests {
             (refused(parse_date("1066-10-14", INCHES).err()), ["“1066-10-14”", "1900 to 2199", "Type"]),
             (refused(parse_date("Aug 2025", INCHES).err()), ["“Aug 2025”", "without a day", "Feb 14, 2026"]),
             (refused(parse_month_or_date("fall", INCHES).err()), ["“fall”", "not a date", "like Aug 2025"]),
-            (refused(parse_date("", INCHES).err()), ["can't be left empty", "Type a date", "2/14/2026"]),
+            (refused(parse_date("", INCHES).err()), ["can’t be left empty", "Type a date", "2/14/2026"]),
         ] {
             for part in parts {
                 assert!(said.contains(part), "{part}: {said}");

@@ -53,7 +53,9 @@ mod tests {
                 let label = field.label(&words);
                 assert!(!label.is_empty() && !label.ends_with('.'), "{label}");
                 let hint = field.hint(&words).unwrap_or_default();
-                assert!(!hint.ends_with('.') && !hint.contains(['{', '}']), "{hint}");
+                // A hint of one sentence goes without its period.
+                assert_eq!(hint.contains(". "), hint.ends_with('.'), "{hint}");
+                assert!(!hint.contains(['{', '}']), "{hint}");
                 // Two fields of one kind of entry must not go by one name.
                 assert!(seen.insert((field.each, label.clone())), "{label} stands twice");
             }

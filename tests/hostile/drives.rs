@@ -112,7 +112,7 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     mishap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
-    window.get_by_label_contains("can't be saved");
+    window.get_by_label_contains("can’t be saved");
     enter(&mut window, "Title", "Typed after it happened");
     let elsewhere = folder.join("elsewhere.ron");
     window.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
@@ -149,7 +149,7 @@ fn a_file_that_may_not_grow_is_told_and_the_old_job_is_whole() {
     let limited = ["-c", "trap '' XFSZ; ulimit -f 32; exec \"$0\" \"$@\""];
     let output = child("sh", &limited, "no room for a file", folder.path());
     let said = String::from_utf8_lossy(&output.stdout);
-    assert!(said.contains("can't be saved") && said.contains("The old file is unchanged"), "{said}");
+    assert!(said.contains("can’t be saved") && said.contains("The old file is unchanged"), "{said}");
     assert_eq!(std::fs::read(&path).unwrap(), before);
     // `drive` is the child's.
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 2, "something was left lying about");

@@ -299,7 +299,7 @@ fn remarks_name_the_values_and_the_line() {
         (spike(95.0, 20.5), "1 reading far from those around it was left out: 95% and 20.5°C on 2026-01-21."),
         (
             LoggerRemark::ShortDays(vec![date(2026, 1, 29); 5]),
-            "5 days with less than 6 hours of readings were left out, the first ones \
+            "5 days with fewer than 6 hours of readings were left out, starting with \
              2026-01-29, 2026-01-29, and 2026-01-29.",
         ),
     ] {

@@ -169,7 +169,7 @@ fn what_cannot_be_written_is_told() {
     let broken = |rule| OutlineError::NoShape { layer: "Loft".to_owned(), rule };
     let two = refusal(Shape::Ring(vec![[0.0, 0.0], [1.0, 0.0]]));
     assert_eq!(two, broken(ShapeRule::Corners));
-    assert!(said(&two).contains("layer “Loft” can't be written because an outline needs three corners"));
+    assert!(said(&two).contains("layer “Loft” can’t be written because an outline needs three corners"));
     let endless = refusal(Shape::Line([0.0, 0.0], [f64::NAN, 0.0]));
     assert_eq!(endless, broken(ShapeRule::Measurable));
 }

@@ -262,7 +262,7 @@ fn too_little_of_a_year_is_refused_with_its_count() {
     let few = error(|h| h.retain(|hour| hour.2 % 8 != 0));
     assert_eq!(few, WeatherError::Incomplete { missing: 1095, unread: Tally::default() });
     let none = error(Vec::clear);
-    assert!(said(&none).starts_with("8,760 of the year's 8,760 hours"), "{}", said(&none));
+    assert!(said(&none).starts_with("8,760 of the year’s 8,760 hours"), "{}", said(&none));
     let wrong = error(|h| h.iter_mut().for_each(|h| h.0 = 13));
     let unread = Tally { count: 8760, first: 9 };
     assert_eq!(wrong, WeatherError::Incomplete { missing: 8760, unread });

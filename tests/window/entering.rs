@@ -143,7 +143,7 @@ fn a_bad_gap_stays_at_its_joint() {
     window.run();
     window.key_press(Key::Enter);
     window.run();
-    window.get_by_label_contains("can't be negative");
+    window.get_by_label_contains("can’t be negative");
     assert!(window.get_all_by_label("Joint A 3").next().is_some(), "the joint is still selected");
 }
 

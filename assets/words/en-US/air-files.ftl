@@ -2,15 +2,15 @@
 
 air-file-empty = The file is empty. Choose another, or save it again where it was made.
 air-file-too-large = The file is { $megabytes } MB; the limit is 20 MB. Cut it down to the days you need.
-air-file-binary = The file is not plain text. Save it as CSV in UTF-8; workbooks, pictures, and archives can't be read.
+air-file-binary = The file is not plain text. Save it as CSV in UTF-8; workbooks, pictures, and archives can’t be read.
 
 ## Why a weather file could not be used
 
 weather-neither-format = The file starts with “{ $line }”, so it is neither an EPW nor a TMY3 weather file. Choose an EPW file, which starts with LOCATION, or a TMY3 file, whose second line names Date, Time, Dry-bulb, and RHum.
-weather-no-data-periods = The EPW file has no DATA PERIODS line, so its hours can't be found. Download it again.
+weather-no-data-periods = The EPW file has no DATA PERIODS line, so its hours can’t be found. Download it again.
 weather-records-an-hour = The EPW file has “{ $records }” records an hour; only hourly files can be read. Choose the hourly file for this place.
 weather-no-column = The TMY3 file has no column “{ $missing }”. Its columns are { $found }. Keep that column when you trim the file.
-weather-incomplete = { $missing } of the year's 8,760 hours have no usable values; up to 876 can be filled in. Choose a file that covers a whole year.
+weather-incomplete = { $missing } of the year’s 8,760 hours have no usable values; up to 876 can be filled in. Choose a file that covers a whole year.
 weather-incomplete-unread = { $count ->
     [one] 1 line could not be read as an hour: line { $first }.
    *[other] { $count } lines could not be read as an hour, starting with line { $first }.

@@ -1,8 +1,8 @@
 ### The Catalog room: prices and rates, each with its source.
 
 catalog-heading = Prices and rates of this job
-catalog-kept-since = Kept with the job since { $date }. A newer program or price file won't change them. Hover over a name to see where its figures come from.
-catalog-not-kept = These are the program's own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
+catalog-kept-since = Kept with the job since { $date }. A newer program or price file won’t change them. Hover over a name to see where its figures come from.
+catalog-not-kept = These are the program’s own. They are kept with the job when it is first saved. Hover over a name to see where its figures come from.
 catalog-sealants = Sealants
 catalog-paints = Primers and paints
 catalog-materials = Other materials
@@ -14,7 +14,7 @@ catalog-money-elsewhere = Wages, tax, and currency are under Price. They are kep
 offer-from = Prices from { $from }
 offer-entry = in the list
 offer-none = not there
-offer-same = They are the same as the job's.
+offer-same = They are the same as the job’s.
 offer-more = and { $count } more
 offer-take = Use these prices
 offer-leave = Leave the job as it is
@@ -46,7 +46,7 @@ entry-squeeze = Squeeze limit, %
     .hint = Of its width when sealed
 entry-solids = Solids, %
     .hint = What is left once it has cured, by volume
-entry-cure = Cure time, h
+entry-cure = Cure time, hr
     .hint = Before it can be painted
 entry-pack-price = Price of a { $pack }, { $holds }
 entry-pack-holds = Pack size
@@ -55,7 +55,7 @@ entry-film = Dry film of one coat
     .hint = Mils, or microns when lengths are in millimeters
 entry-transfer = Transfer efficiency, %
     .hint = How much of the paint ends up on the wood; less with a sprayer
-entry-recoat = Recoat after, h
+entry-recoat = Recoat after, hr
 entry-can-price = Price of { $holds }
 entry-piece-for = One piece covers
 entry-piece-price = Price for { $holds } { $unit }

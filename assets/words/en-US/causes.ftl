@@ -63,8 +63,8 @@ cause-clue-failures =
            *[other] { $count } beads were squeezed out.
         }
        *[whole] { $count ->
-            [one] 1 bead is whole.
-           *[other] { $count } beads are whole.
+            [one] 1 bead is intact.
+           *[other] { $count } beads are intact.
         }
     }
 

@@ -29,7 +29,7 @@ command-line-schema = Print the JSON Schema of “assess --json”
 command-line-templates = Write the built-in paper templates, so you can change them
     .out = Folder to write them to; templates already there are left as they are
 
-command-line-no-window = the window can't be opened: { $error }
+command-line-no-window = the window can’t be opened: { $error }
 command-line-no-display = there is no display to open a window on; here is the answer in words
 command-line-no-problems = No problems found.
 command-line-file = { $name }:

@@ -187,5 +187,5 @@ pick-logo = Choose a logo
 units-millimeters = mm
 units-inches = inches
 language-window = Language
-language-owner = Language of the homeowner's papers
-language-crew = Language of the crew's papers
+language-owner = Language of the homeowner’s papers
+language-crew = Language of the crew’s papers

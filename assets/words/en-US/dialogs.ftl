@@ -4,7 +4,7 @@ cancel = Cancel
 dismiss = Dismiss
 
 lost-title = Unsaved work found
-lost-text = Gapwright didn't close properly last time. What you typed is still here:
+lost-text = Gapwright didn’t close properly last time. What you typed is still here:
 lost-recover = Recover
 lost-holds = { $surfaces ->
     [one] 1 surface
@@ -24,14 +24,14 @@ changed-open-theirs = Open theirs
 
 unsaved-title = Save your changes?
 unsaved-text = This job has unsaved changes.
-unsaved-discard = Don't save
+unsaved-discard = Don’t save
 
-file-partly-read = Parts of “{ $path }” couldn't be read; they are listed under Measure. The file stays as it is: save under another name.
+file-partly-read = Parts of “{ $path }” couldn’t be read; they are listed under Measure. The file stays as it is: save under another name.
 file-was-typing = “{ $text }” was being typed into “{ $field }” and is not in the job yet.
 file-open-twice = “{ $path }” is open in another window too. The last one saved wins: save under another name to keep both.
 file-changed = Someone else changed “{ $path }” since you opened it here. Open it again to see their job, or save yours under another name.
 file-saved = Saved to { $path }
-autosave-failed = Unsaved work can't be backed up right now. Save the job soon.
+autosave-failed = Unsaved work can’t be backed up right now. Save the job soon.
 
 copied-lines = { $count ->
     [one] 1 line copied

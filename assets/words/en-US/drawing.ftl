@@ -23,9 +23,9 @@ photo-name-note = Photo { $number }: { $note }
 photo-note = Note
 photo-note-field = Note on the photo
 photo-unpin = Unpin
-    .hint = The file stays in the job's folder
+    .hint = The file stays in the job’s folder
 photo-unsaved-job = Save the job first: photos are kept beside its file.
-photo-unreadable = “{ $path }” can't be shown. Pin it again, or choose another photo.
+photo-unreadable = “{ $path }” can’t be shown. Pin it again, or choose another photo.
 photo-loading = loading…
 close = Close
 

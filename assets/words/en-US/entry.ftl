@@ -4,12 +4,12 @@ entry-out-of-range = “{ $text }” is not between { $low } and { $high }. Chec
 
 # $wanted is what the field holds.
 entry-empty = { $wanted ->
-    [length] This can't be left empty. Type a length like 5-1/8, 7' 3-1/2", or 130 mm.
-    [amount] This can't be left empty. Type an amount like 12.50.
-    [number] This can't be left empty. Type a number like 12 or 12.5.
+    [length] This can’t be left empty. Type a length like 5-1/8, 7' 3-1/2", or 130 mm.
+    [amount] This can’t be left empty. Type an amount like 12.50.
+    [number] This can’t be left empty. Type a number like 12 or 12.5.
    *[date] { $units ->
-        [millimeters] This can't be left empty. Type a date like 2026-02-14.
-       *[inches] This can't be left empty. Type a date like Feb 14, 2026 or 2/14/2026.
+        [millimeters] This can’t be left empty. Type a date like 2026-02-14.
+       *[inches] This can’t be left empty. Type a date like Feb 14, 2026 or 2/14/2026.
     }
 }
 
@@ -42,8 +42,8 @@ entry-year-out-of-range = “{ $text }” is not from { $first } to { $last }. T
 
 ## Figures that can be read, but not be what the field holds
 
-entry-negative-amount = “{ $text }” can't be negative. Type 0 if it costs nothing.
-entry-negative-gap = “{ $text }” can't be negative. Type 0 for a closed joint.
+entry-negative-amount = “{ $text }” can’t be negative. Type 0 if it costs nothing.
+entry-negative-gap = “{ $text }” can’t be negative. Type 0 for a closed joint.
 entry-gap-too-wide = “{ $text }” is more than { $limit }; no joint opens that wide. Check the figure and its unit.
 entry-before-visit = “{ $text }” is before the visit on { $visited }. Type a later date.
 entry-year-built = “{ $text }” is not a year from { $first } to { $last }. Type it like 1962, or leave it empty.

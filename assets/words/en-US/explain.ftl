@@ -12,24 +12,24 @@ explain-mean-gap = The average of the joints you measured, pulled toward the ave
 explain-joints-measured = joints measured
 explain-scatter = scatter from joint to joint
 
-explain-now = The meter readings, corrected for the wood's temperature and weighed against what the room's air over the year would bring it to.
+explain-now = The meter readings, corrected for the wood’s temperature and weighed against what the room’s air over the year would bring it to.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010); drying by implicit finite volumes, checked against Crank, The Mathematics of Diffusion
 explain-readings = readings
 explain-expected-today = expected from the room today
 
-explain-install = The moisture from which drying to today's moisture narrows a board by today's gap: ΔD = D · C · (M₂ − M₁) between 6% and 14%, and by total shrinkage from fiber saturation beyond that.
+explain-install = The moisture from which drying to today’s moisture narrows a board by today’s gap: ΔD = D · C · (M₂ − M₁) between 6% and 14%, and by total shrinkage from fiber saturation beyond that.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5
 explain-gap-today = gap today
 explain-width-at-joint = width that shows at a joint, D
 explain-coefficient = C, per percent of moisture
 explain-moisture-today = moisture today
 
-explain-settled = The driest and wettest the boards get in a year, once what they arrived with no longer matters: the room's air, day by day, dried through the boards' thickness and paint.
+explain-settled = The driest and wettest the boards get in a year, once what they arrived with no longer matters: the room’s air, day by day, dried through the boards’ thickness and paint.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 4-5 for the equilibrium; room air from the climate, a weather file, or a logger
 explain-room-humidity = room humidity
 explain-mean-of-year = average over the year
 
-explain-widest = Today's gap, plus what the boards still shrink by the driest weeks of the coming year.
+explain-widest = Today’s gap, plus what the boards still shrink by the driest weeks of the coming year.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2; the days are on the timeline
 explain-driest = driest in a settled year
 
@@ -37,7 +37,7 @@ explain-chance = In this share of { $trials } simulations, the homeowner calls b
     [one] 1 year
    *[other] { $years } years
 } because { $share } of the joint length is open, or one gap over { $gap }.
-    .source = Monte Carlo with the same draws for every option; Wilson's interval
+    .source = Monte Carlo with the same draws for every option; Wilson’s interval
 explain-interval = 95% interval
 explain-converged = after a quarter and half of them
 explain-opens-again = opens again on average

@@ -17,7 +17,7 @@ unit-percent = { $number }%
 unit-fahrenheit = { $number }°F
 unit-celsius = { $number }°C
 unit-minutes = { $number } min
-unit-hours = { $number } h
+unit-hours = { $number } hr
 
 money-sign = { $currency }{ $amount }
 money-sign-negative = -{ $currency }{ $amount }

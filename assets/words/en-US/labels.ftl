@@ -12,7 +12,7 @@ label-coefficient-worked-out = worked out from { $source } ({ label-source-kind 
 label-failure =
     { $failure ->
         [not_noted] not noted
-        [whole] whole
+        [whole] intact
         [one_side] lost adhesion on one side
         [split] split in the middle
         [paint_torn] paint torn

@@ -24,24 +24,24 @@ outline-kind = “{ $name }” is not a kind of file that can be read. Choose a 
 outline-empty = The file is empty. Choose another, or save it again where it was made.
 outline-too-large = The file is { $megabytes } MB; the limit is 20 MB. Save only the outlines of the rooms.
 outline-not-text = { $kind ->
-    [dwg] The file is a DWG drawing, which can't be read. Save it as DXF.
-    [binary-dxf] The file is a binary DXF, which can't be read. Save it as an ASCII DXF.
+    [dwg] The file is a DWG drawing, which can’t be read. Save it as DXF.
+    [binary-dxf] The file is a binary DXF, which can’t be read. Save it as an ASCII DXF.
     [compressed] The file is compressed. Unpack it, or save it as plain SVG, DXF, or CSV.
-    [utf16] The file is in UTF-16, which can't be read. Save it in UTF-8.
+    [utf16] The file is in UTF-16, which can’t be read. Save it in UTF-8.
    *[binary] The file is not plain text. Save it as DXF, SVG, or CSV.
 }
 outline-too-many-corners = The file has more than { $limit } corners. Keep only the outlines of the rooms in it.
 outline-too-many-outlines = The file has more than { $limit } outlines. Keep only those of the rooms in it.
 outline-none = There is no closed outline in the file. Draw each room as one closed line.
 outline-broken = { $format ->
-    [csv] The table can't be read: { $reason }. Save it again as CSV.
-    [dxf] The drawing can't be read: { $reason }. Save it again as an ASCII DXF, or give the corners as a .csv table.
-   *[svg] The drawing can't be read: { $reason }. Save it again as plain SVG, or give the corners as a .csv table.
+    [csv] The table can’t be read: { $reason }. Save it again as CSV.
+    [dxf] The drawing can’t be read: { $reason }. Save it again as an ASCII DXF, or give the corners as a .csv table.
+   *[svg] The drawing can’t be read: { $reason }. Save it again as plain SVG, or give the corners as a .csv table.
 }
 outline-broken-line = { $format ->
-    [csv] The table can't be read at line { $line }: { $reason }. Save it again as CSV.
-    [dxf] The drawing can't be read at line { $line }: { $reason }. Save it again as an ASCII DXF, or give the corners as a .csv table.
-   *[svg] The drawing can't be read at line { $line }: { $reason }. Save it again as plain SVG, or give the corners as a .csv table.
+    [csv] The table can’t be read at line { $line }: { $reason }. Save it again as CSV.
+    [dxf] The drawing can’t be read at line { $line }: { $reason }. Save it again as an ASCII DXF, or give the corners as a .csv table.
+   *[svg] The drawing can’t be read at line { $line }: { $reason }. Save it again as plain SVG, or give the corners as a .csv table.
 }
 outline-no-drawing = There is no SVG drawing in the file. Save it again as plain SVG, or give the corners as a .csv table.
 outline-truncated = The drawing stops in the middle. Save it again as plain SVG, or give the corners as a .csv table.
@@ -62,18 +62,18 @@ outline-whole = Line { $line }: “{ $found }” is not a whole number. Save the
 
 ## Writing
 
-outline-shape-corners = A shape on layer “{ $layer }” can't be written because an outline needs three corners or more. Leave it out, or fix it first.
-outline-shape-measurable = A shape on layer “{ $layer }” can't be written because a corner is too far away. Leave it out, or fix it first.
-outline-unwritten = The drawing can't be written: { $reason }. Nothing was saved.
+outline-shape-corners = A shape on layer “{ $layer }” can’t be written because an outline needs three corners or more. Leave it out, or fix it first.
+outline-shape-measurable = A shape on layer “{ $layer }” can’t be written because a corner is too far away. Leave it out, or fix it first.
+outline-unwritten = The drawing can’t be written: { $reason }. Nothing was saved.
 
 ## What was taken for granted or left out
 
 outline-unknown-unit = { $unit ->
-    [mm] The drawing's unit can't be read, so its lengths were taken as millimeters. Check one length.
-    [cm] The drawing's unit can't be read, so its lengths were taken as centimeters. Check one length.
-    [m] The drawing's unit can't be read, so its lengths were taken as meters. Check one length.
-    [in] The drawing's unit can't be read, so its lengths were taken as inches. Check one length.
-   *[ft] The drawing's unit can't be read, so its lengths were taken as feet. Check one length.
+    [mm] The drawing’s unit can’t be read, so its lengths were taken as millimeters. Check one length.
+    [cm] The drawing’s unit can’t be read, so its lengths were taken as centimeters. Check one length.
+    [m] The drawing’s unit can’t be read, so its lengths were taken as meters. Check one length.
+    [in] The drawing’s unit can’t be read, so its lengths were taken as inches. Check one length.
+   *[ft] The drawing’s unit can’t be read, so its lengths were taken as feet. Check one length.
 }
 outline-no-size = The drawing has no size in mm, cm, or in with a viewBox, so 96 of its units were taken as one inch. Check one length.
 

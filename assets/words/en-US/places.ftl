@@ -1,7 +1,7 @@
 ### Finding a place, and what its climate is worth.
 
 place-choose = { $total ->
-    [one] One place fits. Choose it if it's the one:
+    [one] One place fits. Choose it if it’s the one:
    *[other] { $total } places fit. Choose one:
 }
 place-nothing-typed = Type a town, a ZIP code, or coordinates, like Flagstaff, AZ or 55401.
@@ -13,7 +13,7 @@ place-elsewhere = { $total ->
    *[other] There are { $total } elsewhere:
 }
 place-off-the-globe = Those coordinates are not on the globe. Type latitude, then longitude, like 44.98, -93.27.
-place-tables-damaged = The program's list of places is damaged. Install the program again, or type twelve months.
+place-tables-damaged = The program’s list of places is damaged. Install the program again, or type twelve months.
 place-population = { $place }, { $people } people
 
 place-stations = Climate from { $stations }; the nearest station is { $distance } away.

@@ -22,7 +22,7 @@ price-basis-equipment =
        *[other] { $days } crew days at { $per_day }
     }
 price-basis-overhead = { $share } of labor, materials, and equipment
-price-basis-contingency = for a { $share } chance of covering the cost
+price-basis-contingency = { $share } chance of covering the cost
 price-basis-profit = { $share } markup on all lines above
 price-basis-minimum = the minimum charge is { $amount }
 price-basis-tax =

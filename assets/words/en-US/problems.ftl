@@ -102,7 +102,7 @@ problem-profile-too-wide = A profile of { $size } on each edge does not fit the 
 problem-not-in-catalog = “{ $name }” is not in the catalog.
     .fix = { $listed ->
         [species] Choose a species from the list. Until then, the section is not worked out.
-        [place] Choose the nearest place from the list, or type twelve months. Until then, the room's year is not known.
+        [place] Choose the nearest place from the list, or type twelve months. Until then, the room’s year is not known.
        *[other] Choose one from the list. Until then, the repair is not worked out.
     }
 
@@ -113,14 +113,14 @@ problem-no-such-joint = There is no joint “{ $joint }” on “{ $surface }”
 problem-no-such-section = There is no section “{ $section }” on “{ $surface }”.
     .fix = Choose the section again. Until then, the reading counts only for sections without readings of their own.
 problem-near-tongue = A gap of { $width } is about as wide as the tongue is long ({ $tongue }).
-    .fix = Check whether the boards have come apart. Sealant alone won't fix this joint.
+    .fix = Check whether the boards have come apart. Sealant alone won’t fix this joint.
 problem-gaps-differ = { $joint } was measured as { $earlier } and as { $later }.
     .fix = Measure again and remove the wrong one. Until then, the average is used.
 problem-moistures-differ = The same board was read as { $earlier } and as { $later }.
     .fix = Read again, with the pins along the grain. Until then, the average is used.
 problem-no-reading = There is no figure yet.
     .fix = Type what the meter shows. Until then, the reading is not used.
-problem-meter-unsure = A pin meter can't be trusted at { $reading }, only from { $low } to { $high }.
+problem-meter-unsure = A pin meter can’t be trusted at { $reading }, only from { $low } to { $high }.
     .fix = It is used as it is. Weigh and oven-dry a piece if it matters.
 problem-dated-after-visit = { $date } is after the visit on { $visited }.
     .fix = Correct the date, or the visit date. Until then, the reading counts as taken at the visit.
@@ -148,28 +148,28 @@ problem-seals-too-late = { $date } is after { $last }, the last day that is work
 ## The plan
 
 problem-shares-over-whole = { $line ->
-        [none] The contractor's { $contractor } and the supplier's { $supplier } add up to more than the whole price.
-        [labour] Labor: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [materials] Materials: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [equipment] Equipment: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [overhead] Overhead: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [contingency] Contingency: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [profit] Profit: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [minimum] Minimum charge: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-        [tax] Tax: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
-       *[rounding] Rounding: the contractor's { $contractor } and the supplier's { $supplier } come to more than the whole.
+        [none] The contractor’s { $contractor } and the supplier’s { $supplier } add up to more than the whole price.
+        [labour] Labor: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [materials] Materials: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [equipment] Equipment: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [overhead] Overhead: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [contingency] Contingency: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [profit] Profit: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [minimum] Minimum charge: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+        [tax] Tax: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
+       *[rounding] Rounding: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
     }
-    .fix = Lower one of the two. The homeowner pays the rest. Until then, the supplier's share is { $used }.
+    .fix = Lower one of the two. The homeowner pays the rest. Until then, the supplier’s share is { $used }.
 problem-stock-too-short = The longest board is { $board }, and only { $good } of the longest stock of { $stock } is good after end trim and waste.
     .fix = Add a longer stock length, or give the section a max length. Until then, options with new boards are not worked out.
 problem-no-stock = There are no stock lengths to buy.
     .fix = Type the lengths boards are sold in. Until then, options with new boards are not worked out.
 problem-minutes-out-of-order = Your minutes for “{ $task }” ({ $least }, { $likely }, { $most }) must be above 0 and go from low to high.
-    .fix = Put them in order. Until then, the catalog's are used.
+    .fix = Put them in order. Until then, the catalog’s are used.
 problem-no-timed-minutes = The minutes are not typed yet.
-    .fix = Type how long it took one person. Until then, the catalog's rate is used.
+    .fix = Type how long it took one person. Until then, the catalog’s rate is used.
 problem-no-such-timed-section = There is no section “{ $section }” on “{ $surface }”.
-    .fix = Choose the section that was timed. Until then, the catalog's rate is used.
+    .fix = Choose the section that was timed. Until then, the catalog’s rate is used.
 
 ## The price book
 
@@ -207,7 +207,7 @@ problem-beyond-drying = An average gap of { $gap } is more than drying from gree
 problem-sealed-off = The paint lets no moisture through and the backs are tight to drywall or plaster, so by these entries the boards never change.
     .fix = Check the paint and the backing. No paint is that tight.
 problem-opens-past-tongue = In the driest weeks the joints open to { $gap }, past the { $tongue } tongue.
-    .fix = Compare replacing the boards. They come apart there, and sealant alone won't fix it.
+    .fix = Compare replacing the boards. They come apart there, and sealant alone won’t fix it.
 problem-wetted = The boards are at { $moisture }, wetter than the { $wettest } this room brings them to.
     .fix = Find where the water comes from before sealing, and seal when they are dry.
 problem-pushes = In the humid season { $joints ->
@@ -216,5 +216,5 @@ problem-pushes = In the humid season { $joints ->
     } and the boards push on each other, most at { $most }, where they would swell { $push } past closed.
     .fix = Expect tight joints there, perhaps crushed edges or popped nails, and leave them unsealed.
 
-problem-climate-unreadable = The climate of “{ $place }” can't be read: the program's own table is damaged.
-    .fix = Install the program again, or type twelve months. Until then, the room's year is not known.
+problem-climate-unreadable = The climate of “{ $place }” can’t be read: the program’s own table is damaged.
+    .fix = Install the program again, or type twelve months. Until then, the room’s year is not known.

@@ -6,4 +6,4 @@ answer-not-yet = There is not enough to go on yet.
 answer-costs-less = Costs less with callbacks included:
 answer-more-sure = To be more sure:
 answer-missing = Still missing:
-answer-go = Go to where it's entered
+answer-go = Go to where it’s entered

@@ -84,7 +84,7 @@ fn a_corner_far_out_is_drawn_without_a_panic() {
         others_stand(&found, &[(0, 0), (0, 1)]);
     }
     let (_, found) = after(|job| job.surfaces[0].outline[0].0 = Length::feet(-4000.0));
-    told_at(&found, &fields::OUTLINE, At::index(0), "−3000' is not between");
+    told_at(&found, &fields::OUTLINE, At::index(0), "−4000' is not between");
 }
 
 #[test]

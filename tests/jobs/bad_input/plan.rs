@@ -55,7 +55,7 @@ fn without_crew_or_hours_the_repair_is_worked_out_with_what_is_said() {
 
 #[test]
 fn shares_over_the_whole_are_told_and_still_add_up() {
-    let found = planned(&fields::SUPPLIER_SHARE, "the supplier's share is 20%", |job| {
+    let found = planned(&fields::SUPPLIER_SHARE, "the supplier’s share is 20%", |job| {
         job.plan.payers.contractor = Percent::pct(80.0);
         job.plan.payers.supplier = Percent::pct(70.0);
     });
@@ -184,7 +184,7 @@ fn rates_of_money_that_cannot_be_are_told_and_the_price_stands() {
     });
     planned(&fields::MINIMUM_CHARGE, "$0.00 is used", |job| job.plan.prices.minimum = Money::cents(-100));
     let shares = Shares { contractor: Percent::pct(70.0), supplier: Percent::pct(60.0) };
-    let found = planned(&fields::LINE_SPLIT, "Materials: the contractor's 70%", move |job| {
+    let found = planned(&fields::LINE_SPLIT, "Materials: the contractor’s 70%", move |job| {
         job.plan.payers.lines.insert(PriceLine::Materials, shares);
     });
     for option in &found.options {
