@@ -33,13 +33,17 @@ pub fn job_schema() -> serde_json::Result<String> {
     Ok(serde_json::to_string_pretty(&schema)? + "\n")
 }
 
+/// Sentences in a line; a hint of one sentence comes without its period.
+fn joined(sentences: &[String]) -> String {
+    let ended = sentences.iter().map(|sentence| format!("{}.", sentence.trim_end_matches('.')));
+    ended.collect::<Vec<_>>().join(" ")
+}
+
 /// What the table of fields says of one, as keywords of a schema.
 fn said_of(field: &Field, words: &Words) -> Map<String, Value> {
     let mut said = Map::new();
-    let label = format!("field-{}", field.id);
-    said.insert("title".to_owned(), words.text(&label).into_owned().into());
-    let mut sentences: Vec<String> =
-        words.optional(&format!("{label}.hint")).into_iter().map(Into::into).collect();
+    said.insert("title".to_owned(), field.label(words).into());
+    let mut sentences: Vec<String> = field.hint(words).into_iter().collect();
     let range = |low, high| say!(words, "schema-range", low = low, high = high);
     match &field.kind {
         Kind::Figure(figure) => match bounds(figure) {
@@ -56,7 +60,7 @@ fn said_of(field: &Field, words: &Words) -> Map<String, Value> {
         Kind::Text | Kind::Date | Kind::Choice | Kind::File | Kind::List => {}
     }
     if !sentences.is_empty() {
-        said.insert("description".to_owned(), sentences.join(". ").into());
+        said.insert("description".to_owned(), joined(&sentences).into());
     }
     said
 }

@@ -43,7 +43,7 @@ fn the_demo_opens_from_the_menu_and_asks_about_what_is_unsaved() {
     click(&mut window, "Cancel");
     assert_eq!(window.state().job().title, "Something else");
     command(&mut window, "open demo");
-    click(&mut window, "Don't save");
+    click(&mut window, "Don’t save");
     assert_eq!(window.state().job(), &demo_job());
 }
 

@@ -171,7 +171,7 @@ fn unsaved_changes_are_asked_about_before_closing_and_before_a_new_job() {
     click(&mut window, "Cancel");
     window.key_press_modifiers(Modifiers::COMMAND, Key::N);
     window.run();
-    click(&mut window, "Don't save");
+    click(&mut window, "Don’t save");
     assert_eq!(window.state().job().title, "");
 }
 
@@ -194,7 +194,7 @@ fn a_broken_file_opens_with_what_was_read_and_is_not_saved_over() {
     window.run();
     enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
     assert_eq!(window.state().job().surfaces.len(), 2);
-    window.get_by_label_contains("couldn't be read");
+    window.get_by_label_contains("couldn’t be read");
     enter(&mut window, "Job name", "Mended");
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
