@@ -5,11 +5,14 @@ use eframe::egui::{Label, Link, RichText, ScrollArea, Stroke, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
+use super::field_place::tab_of;
 use super::glossary;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Selected, Tab};
 use crate::assess::{EntryPlace, MissingEntry};
+use crate::job::Severity;
+use crate::job::fields::{At, Each};
 use crate::words;
 
 /// The answer in its fixed room; `folded` leaves its first line.
@@ -78,6 +81,9 @@ fn link(context: &WindowContext<'_>, text: &str) -> Link {
 
 /// Turns to the tab, and to the joint, where something is entered.
 fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
+    if matches!(missing, MissingEntry::WrongEntries(_)) {
+        return go_to_first_error(context);
+    }
     let tab = match missing.place() {
         EntryPlace::TimedSection => Tab::Price,
         EntryPlace::Options => Tab::Options,
@@ -105,6 +111,20 @@ fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
         }
         place => Command::ScrollTo(place),
     });
+}
+
+/// Turns to the first entry marked in red: its tab, its surface, its field.
+fn go_to_first_error(context: &mut WindowContext<'_>) {
+    let mut errors = context.assessment.problems.iter().filter(|problem| problem.severity == Severity::Error);
+    let found = errors.find_map(|problem| problem.place.field());
+    let (tab, id) = found.map_or((Tab::Measure, ""), |(field, _)| (tab_of(field), field.id));
+    context.push(Command::GoToField(tab, id));
+    if let Some((field, At(surface, _))) = found
+        && matches!(field.each, Each::Surface | Each::Opening | Each::Divider | Each::Section)
+    {
+        context.push(Command::Surface(surface));
+    }
+    context.push(Command::ScrollTo(EntryPlace::Problems));
 }
 
 /// Where a section of a surface stands among those of all surfaces.

@@ -189,7 +189,27 @@ fn wanted_id() -> Id {
 
 /// Gives the keyboard to the field of this name, once it is drawn.
 pub fn focus_named(ctx: &Context, name: &str) {
-    ctx.data_mut(|data| data.insert_temp(wanted_id(), name.to_owned()));
+    let since = ctx.cumulative_pass_nr();
+    ctx.data_mut(|data| {
+        data.insert_temp(wanted_id(), name.to_owned());
+        data.insert_temp(wanted_id(), since);
+    });
+}
+
+/// Whether a field is to take the keyboard but has not been drawn yet. What is no field that can take
+/// it, such as a list of choices, is given up after some passes.
+pub fn is_sought(ctx: &Context) -> bool {
+    /// Folds have opened by then.
+    const PASSES: u64 = 30;
+    let now = ctx.cumulative_pass_nr();
+    let sought = ctx.data(|data| {
+        data.get_temp::<String>(wanted_id()).is_some()
+            && data.get_temp::<u64>(wanted_id()).is_some_and(|since| now < since + PASSES)
+    });
+    if sought {
+        ctx.request_repaint();
+    }
+    sought
 }
 
 /// What was typed in this frame.

@@ -31,6 +31,7 @@ mod explain;
 mod field;
 mod field_place;
 mod files;
+mod fold;
 mod frame;
 mod glossary;
 mod icon;

@@ -1,9 +1,10 @@
 //! The Follow-up room: what the work took, and later visits held against what was forecast.
 
-use eframe::egui::{CollapsingHeader, ComboBox, Grid, Label, RichText, Ui};
+use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
+use crate::app::fold::fold;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
@@ -38,9 +39,9 @@ fn done(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
     let Some(option) = context.assessment.chosen() else { return };
     let title = words.text("work-hours");
-    CollapsingHeader::new(title).default_open(true).show(ui, |ui| hours(ui, context, option));
+    fold(ui, "work-hours", title, true, |ui| hours(ui, context, option));
     let title = words.text("work-pieces");
-    CollapsingHeader::new(title).default_open(false).show(ui, |ui| pieces(ui, context, option));
+    fold(ui, "work-pieces", title, false, |ui| pieces(ui, context, option));
     remark(ui, context.palette, words.text("work-remark"));
 }
 

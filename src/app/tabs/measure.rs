@@ -1,11 +1,12 @@
 //! What was measured and noted: the job's names and dates, the boards, the readings, the room.
 
-use eframe::egui::{CollapsingHeader, Grid, Ui};
+use eframe::egui::{Grid, Ui};
 
 use super::{boards, readings, room};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
+use crate::app::fold::fold;
 use crate::app::pick::Purpose;
 use crate::app::widgets::{heading, multiline, remark, term};
 use crate::assess::EntryPlace;
@@ -53,7 +54,7 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         context.field_problems(ui, field, At::ONCE);
     }
     context.problems(ui, |place| *place == Place::WholeFile);
-    CollapsingHeader::new(context.words.text("job-more")).id_salt("job more").show(ui, |ui| {
+    fold(ui, "job more", context.words.text("job-more"), false, |ui| {
         let details = context.words.text("field-firm-details");
         remark(ui, context.palette, details.as_ref());
         if let Some(text) = multiline(ui, &details, &job.contractor.details) {

@@ -1,8 +1,9 @@
 //! The letter's sentences, to be put into the contractor's own words.
 
-use eframe::egui::{CollapsingHeader, RichText, Ui};
+use eframe::egui::{RichText, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::{multiline, remark};
 use crate::job::fields;
 use crate::job::{Job, LetterPart, OwnWords, Severity};
@@ -10,7 +11,7 @@ use crate::words::{LetterText, Say as _};
 
 pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
-    CollapsingHeader::new(words.text("wording-edit")).id_salt("wording").show(ui, |ui| {
+    fold(ui, "wording", words.text("wording-edit"), false, |ui| {
         remark(ui, context.palette, fields::WORDING.hint(words).unwrap_or_default());
         let letter = context.languages.paper_words(context.job).owner;
         let drafts = LetterText::drafts(context.assessment, &letter);

@@ -8,12 +8,13 @@ mod part;
 mod sections;
 mod spec;
 
-use eframe::egui::{CollapsingHeader, ComboBox, RichText, Ui};
+use eframe::egui::{ComboBox, RichText, Ui};
 
 use self::part::part;
 use self::spec::BoardsOf;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Each, Field};
 use crate::job::{Job, Place};
@@ -30,9 +31,9 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let shown = context.view.surface.min(context.job.surfaces.len() - 1);
     // Fields of one surface must not show what was typed for another.
     ui.push_id(shown, |ui| surface(ui, context, shown));
-    CollapsingHeader::new(context.words.text("boards-add-another"))
-        .id_salt("another surface")
-        .show(ui, |ui| new_surface::new_surface(ui, context));
+    fold(ui, "another surface", context.words.text("boards-add-another"), false, |ui| {
+        new_surface::new_surface(ui, context);
+    });
 }
 
 fn surface(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {

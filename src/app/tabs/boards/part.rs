@@ -1,8 +1,9 @@
 //! A part of the list that can be folded away.
 
-use eframe::egui::{CollapsingHeader, Ui};
+use eframe::egui::Ui;
 
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::job::Place;
 
 /// A part under a title. While it is folded away, what is wrong at the places for which `here` says so
@@ -16,8 +17,7 @@ pub(super) fn part(
     here: impl Fn(&Place) -> bool,
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
-    let header = CollapsingHeader::new(title).id_salt(salt).default_open(open);
-    let shown = header.show(ui, |ui| add(ui, context));
+    let shown = fold(ui, salt, title, open, |ui| add(ui, context));
     if shown.body_response.is_none() {
         context.problems(ui, here);
     }

@@ -2,12 +2,13 @@
 
 use std::ops::RangeInclusive;
 
-use eframe::egui::{CollapsingHeader, ComboBox, Grid, Ui};
+use eframe::egui::{ComboBox, Grid, Ui};
 use jiff::civil::Date;
 
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
+use crate::app::fold::fold;
 use crate::app::tabs::price::read_money;
 use crate::app::widgets::{remark, term};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
@@ -191,8 +192,7 @@ fn priced(ui: &mut Ui, context: &WindowContext<'_>, day: Option<Date>) {
 
 /// One entry in a fold of its own.
 fn one(ui: &mut Ui, title: &str, source: &str, show: impl FnOnce(&mut Ui)) {
-    let fold = CollapsingHeader::new(title).id_salt(("entry", title)).show(ui, show);
-    fold.header_response.on_hover_text(source);
+    fold(ui, ("entry", title), title, false, show).header_response.on_hover_text(source);
 }
 
 /// Milliliters of a US fluid ounce, and microns of a mil.

@@ -1,10 +1,11 @@
 //! Repair options of the user's own, made of tasks.
 
-use eframe::egui::{CollapsingHeader, ComboBox, Grid, Ui};
+use eframe::egui::{ComboBox, Grid, Ui};
 
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
+use crate::app::fold::fold;
 use crate::app::icon::Icon;
 use crate::app::widgets::remark;
 use crate::job::PriceBook;
@@ -38,9 +39,7 @@ pub(super) fn methods(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, context.words.text("own-none"));
     }
     for method in &own {
-        CollapsingHeader::new(&method.name)
-            .id_salt(method.id.key())
-            .show(ui, |ui| own_method(ui, context, method));
+        fold(ui, method.id.key(), &method.name, false, |ui| own_method(ui, context, method));
     }
     let free = (1..=u8::MAX).find(|number| !own.iter().any(|method| method.id == MethodId::Own(*number)));
     if let (Some(number), true) = (free, ui.button(context.words.text("own-add")).clicked())
@@ -103,7 +102,7 @@ fn own_method(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMetho
         ui.end_row();
     });
     steps(ui, context, method);
-    CollapsingHeader::new(context.words.text("own-materials")).show(ui, |ui| {
+    fold(ui, "own-materials", context.words.text("own-materials"), false, |ui| {
         for material in &context.assessment.catalog.materials {
             let mut used = method.materials.contains(&material.id);
             if ui.checkbox(&mut used, &material.name).changed() {

@@ -4,10 +4,11 @@ mod entries;
 mod methods;
 mod offers;
 
-use eframe::egui::{CollapsingHeader, Ui};
+use eframe::egui::Ui;
 
 use crate::app::commands::NamedCommand;
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::{heading, remark};
 use crate::job::{Catalog, Place, PriceBook};
 use crate::words::say;
@@ -32,17 +33,23 @@ pub(super) fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let book = |place: &Place| place.field().is_some_and(|(field, _)| field.path.starts_with("shelf"));
     context.problems(ui, book);
     offers::offers(ui, context);
-    fold(ui, &words.text("catalog-sealants"), |ui| entries::sealants(ui, context));
-    fold(ui, &words.text("catalog-paints"), |ui| entries::paints(ui, context));
-    fold(ui, &words.text("catalog-materials"), |ui| entries::materials(ui, context));
-    fold(ui, &words.text("catalog-tasks"), |ui| entries::tasks(ui, context));
-    fold(ui, &words.text("catalog-boards"), |ui| entries::boards(ui, context));
-    fold(ui, &words.text("catalog-methods"), |ui| methods::methods(ui, context));
+    list(ui, context, "catalog-sealants", entries::sealants);
+    list(ui, context, "catalog-paints", entries::paints);
+    list(ui, context, "catalog-materials", entries::materials);
+    list(ui, context, "catalog-tasks", entries::tasks);
+    list(ui, context, "catalog-boards", entries::boards);
+    list(ui, context, "catalog-methods", methods::methods);
     remark(ui, context.palette, words.text("catalog-money-elsewhere"));
 }
 
-fn fold(ui: &mut Ui, title: &str, show: impl FnOnce(&mut Ui)) {
-    CollapsingHeader::new(title).show(ui, show);
+fn list(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    title: &str,
+    show: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
+) {
+    let words = context.words;
+    fold(ui, title, words.text(title), false, |ui| show(ui, context));
 }
 
 /// Changes the job's own prices and rates; before the first change they are those of the catalog.

@@ -7,10 +7,11 @@ mod materials;
 mod payers;
 mod tasks;
 
-use eframe::egui::{Align, CollapsingHeader, Layout, Ui, vec2};
+use eframe::egui::{Align, Layout, Ui, vec2};
 
 use super::options::planned;
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
 use crate::words::{Say as _, Words, say};
@@ -46,7 +47,7 @@ pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// A part of the tab that folds away. Its title may carry figures that change; the fold goes by `id`.
 fn section(ui: &mut Ui, id: &str, title: &str, show: impl FnOnce(&mut Ui)) {
-    CollapsingHeader::new(title).id_salt(id).default_open(true).show(ui, show);
+    fold(ui, id, title, true, show);
 }
 
 /// An amount of money, so that cents stand under cents.

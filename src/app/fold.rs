@@ -1,0 +1,40 @@
+//! Parts of a room that fold away, and open by themselves for a field that is led to.
+
+use eframe::egui::collapsing_header::CollapsingState;
+use eframe::egui::{AsIdSalt, CollapsingHeader, CollapsingResponse, IdSalt, Ui, WidgetText};
+
+use super::entry;
+
+/// A fold that goes by `salt`, since its title may carry figures that change; `open` at first or not.
+///
+/// While a field is being led to, folds open so that it is drawn; those that turn out not to hold it
+/// close again.
+pub(super) fn fold(
+    ui: &mut Ui,
+    salt: impl AsIdSalt,
+    title: impl Into<WidgetText>,
+    open: bool,
+    show: impl FnOnce(&mut Ui),
+) -> CollapsingResponse<()> {
+    let salt = IdSalt::new(salt);
+    let id = ui.make_persistent_id(salt);
+    let sought = entry::is_sought(ui.ctx());
+    let was_open = CollapsingState::load_with_default_open(ui.ctx(), id, open).is_open();
+    let tried_id = id.with("opened for a field");
+    let tried = ui.data(|data| data.get_temp::<()>(tried_id)).is_some();
+    if sought && !was_open {
+        ui.data_mut(|data| data.insert_temp(tried_id, ()));
+    }
+    let header = CollapsingHeader::new(title).id_salt(salt).default_open(open);
+    let shown = header.open((sought || tried).then_some(true)).show(ui, show);
+    if tried && !sought {
+        ui.data_mut(|data| data.remove::<()>(tried_id));
+        let focused = ui.memory(|memory| memory.focused()).and_then(|id| ui.ctx().read_response(id));
+        let body = shown.body_response.as_ref();
+        let holds = body.zip(focused).is_some_and(|(body, field)| body.rect.intersects(field.rect));
+        let mut state = CollapsingState::load_with_default_open(ui.ctx(), id, open);
+        state.set_open(holds);
+        state.store(ui.ctx());
+    }
+    shown
+}
