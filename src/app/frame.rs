@@ -9,8 +9,8 @@ use super::context::WindowContext;
 use super::view::Tab;
 use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
 
-/// Room for three lines of the answer.
-const ANSWER: f32 = 84.0;
+/// Room for four lines of the answer.
+const ANSWER: f32 = 102.0;
 /// Room for one line of it, on a small screen or zoomed in.
 const FOLDED_ANSWER: f32 = 34.0;
 /// Below this height of the window the answer folds to one line.

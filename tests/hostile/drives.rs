@@ -108,12 +108,12 @@ fn told_and_saved_elsewhere(folder: &Path, drive: &Path, mishap: impl FnOnce()) 
     window.key_press_modifiers(Modifiers::COMMAND, Key::O);
     window.run();
     enter_path(&mut window, "Job file (.ron or .json)", path.to_str().unwrap(), "Open");
-    enter(&mut window, "Title", "Typed before it happened");
+    enter(&mut window, "Job name", "Typed before it happened");
     mishap();
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();
     window.get_by_label_contains("can’t be saved");
-    enter(&mut window, "Title", "Typed after it happened");
+    enter(&mut window, "Job name", "Typed after it happened");
     let elsewhere = folder.join("elsewhere.ron");
     window.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
     window.run();

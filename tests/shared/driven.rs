@@ -22,9 +22,9 @@ pub fn click(window: &mut Window, name: &str) {
     window.run();
 }
 
-/// Opens the room of this name; a tool or a heading may be called the same, but the bar comes first.
-pub fn room(window: &mut Window, name: &str) {
-    window.get_all_by_label(name).next().expect("the room is in the bar").click();
+/// Clicks the first of several of this name, such as a room's in the bar before a tool's of that name.
+pub fn click_first(window: &mut Window, name: &str) {
+    window.get_all_by_label(name).next().expect("it is there").click();
     window.run();
 }
 

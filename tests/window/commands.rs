@@ -1,7 +1,7 @@
 //! Commands of the window that are neither drawing nor entering: found by their names, and by what they
 //! leave behind.
 
-use crate::driven::{Window, click, command, enter, enter_path, find, room, window};
+use crate::driven::{Window, click, click_first, command, enter, enter_path, find, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::Job;
@@ -90,7 +90,7 @@ fn what_is_missing_leads_to_where_it_is_entered() {
 #[test]
 fn pictures_are_copied() {
     let mut window = window(demo_job());
-    for typed in ["copy drawing picture", "copy year picture", "copy cuts picture"] {
+    for typed in ["copy drawing picture", "copy year picture", "joint sections picture"] {
         find(&mut window, typed);
         // One event a frame, so that what each puts out is seen.
         window.key_down(Key::Enter);
@@ -147,7 +147,7 @@ fn the_letter_is_worded_otherwise_and_says_when_the_draft_has_changed() {
     assert!(own[0].draft.contains("gives off moisture"));
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_none());
-    room(&mut window, "Measure");
+    click_first(&mut window, "Measure");
     enter(&mut window, "Face width", "4-1/8 in");
     click(&mut window, "Papers");
     assert!(window.query_by_label_contains("The draft has changed since").is_some());
@@ -185,7 +185,7 @@ fn a_logo_is_chosen_and_what_is_none_is_told() {
     std::fs::write(&good, svg).unwrap();
     std::fs::write(&bad, "no picture").unwrap();
     let mut window = window(demo_job());
-    click(&mut window, "Address and phone");
+    click(&mut window, "Company address, logo, and notes");
     window.get_by_label("Choose a logo…").scroll_to_me();
     window.run();
     click(&mut window, "Choose a logo…");

@@ -7,7 +7,7 @@
 
 use std::time::Duration;
 
-use crate::driven::{choose, click, enter, enter_path, room, window};
+use crate::driven::{choose, click, click_first, enter, enter_path, window};
 use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
@@ -98,7 +98,7 @@ fn tabbing_through_every_tab_changes_nothing() {
     let mut window = window(demo_job());
     let before = window.state().job().clone();
     for tab in ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"] {
-        room(&mut window, tab);
+        click_first(&mut window, tab);
         for _ in 0..140 {
             window.key_press(Key::Tab);
             window.run();

@@ -1,7 +1,7 @@
 //! What can be done in the window besides entering: drawing, finding commands, showing the homeowner,
 //! the shelf, what comes afterwards.
 
-use crate::driven::{Window, choose, click, command, enter, enter_path, window};
+use crate::driven::{Window, choose, click, click_first, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
@@ -145,7 +145,7 @@ fn every_command_is_found_by_its_name() {
     assert!(window.query_by_label_contains("Joint C 2,").is_some());
     command(&mut window, "joint c 7");
     assert!(window.query_all_by_label("Joint C 7").next().is_some());
-    command(&mut window, "show in mm");
+    command(&mut window, "use millimeters");
     assert_eq!(window.state().job().units, gapwright::measure::Units::Millimeters);
     command(&mut window, "undo");
     assert_eq!(window.state().job(), &demo_job());
@@ -238,14 +238,14 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     let own = window.state().job().price_book.clone().unwrap();
     let film = own.materials.iter().find(|material| material.id == "film").unwrap();
     assert_eq!(film.price, Money::cents(2050));
-    click(&mut window, "Export…");
+    click(&mut window, "Export prices…");
     enter_path(&mut window, "Price file (.ron)", path.to_str().unwrap(), "Export");
     assert_eq!(load_prices(&path).unwrap().materials, own.materials);
     // In another job the difference is shown before anything changes.
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
     assert_eq!(window.state().job(), &demo_job());
-    click(&mut window, "Import…");
+    click(&mut window, "Import prices…");
     enter_path(&mut window, "Price file (.ron)", path.to_str().unwrap(), "Import");
     assert!(window.query_all_by_label("20.50").next().is_some());
     assert_eq!(window.state().job(), &demo_job());
@@ -267,7 +267,8 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     let own = window.state().job().price_book.clone().unwrap();
     assert_eq!(own.methods[0].name, "Quick reseal");
     click(&mut window, "Options");
-    click(&mut window, "Quick reseal");
+    // Its row of the list comes before whatever else speaks of it.
+    click_first(&mut window, "Quick reseal");
     assert_eq!(window.state().job().plan.chosen, MethodId::Own(1));
     let found = window.state().assessment();
     let price = |id| found.options.iter().find(|option| option.method == id).unwrap().price.total;
@@ -377,7 +378,8 @@ fn a_photo_is_pinned_where_it_was_taken_once_the_job_has_a_file() {
 #[test]
 fn the_year_plays_to_its_end_and_rests() {
     let mut window = window(demo_job());
-    window.get_by_label("Play the year").click();
+    click(&mut window, "Why");
+    click(&mut window, "Play the year");
     for _ in 0..400 {
         window.step();
     }

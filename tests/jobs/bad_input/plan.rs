@@ -48,7 +48,7 @@ fn without_crew_or_hours_the_repair_is_worked_out_with_what_is_said() {
     assert_eq!(planned(&fields::CREW_SIZE, "1 is used", |job| job.plan.crew = 0).options, one);
     let half = with(|job| job.plan.day = Hours::h(0.5));
     for day in [Hours::ZERO, Hours::h(-8.0)] {
-        let found = planned(&fields::HOURS_PER_DAY, "0.5 h is used", |job| job.plan.day = day);
+        let found = planned(&fields::HOURS_PER_DAY, "0.5 hr is used", |job| job.plan.day = day);
         assert_eq!(found.options, half);
     }
 }
