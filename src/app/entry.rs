@@ -200,7 +200,7 @@ pub fn focus_named(ctx: &Context, name: &str) {
 /// it, such as a list of choices, is given up after some passes.
 pub fn is_sought(ctx: &Context) -> bool {
     /// Folds have opened by then.
-    const PASSES: u64 = 30;
+    const PASSES: u64 = 3;
     let now = ctx.cumulative_pass_nr();
     let sought = ctx.data(|data| {
         data.get_temp::<String>(wanted_id()).is_some()

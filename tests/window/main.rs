@@ -7,4 +7,5 @@ mod driven;
 
 mod commands;
 mod entering;
+mod made_up;
 mod tools;

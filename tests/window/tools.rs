@@ -1,7 +1,7 @@
 //! What can be done in the window besides entering: drawing, finding commands, showing the homeowner,
 //! the shelf, what comes afterwards.
 
-use crate::driven::{Window, choose, click, click_first, command, enter, enter_path, window};
+use crate::driven::{Window, choose, click, command, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
@@ -267,8 +267,9 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     let own = window.state().job().price_book.clone().unwrap();
     assert_eq!(own.methods[0].name, "Quick reseal");
     click(&mut window, "Options");
-    // Its row of the list comes before whatever else speaks of it.
-    click_first(&mut window, "Quick reseal");
+    // The answer may speak of it too.
+    window.get_by_role_and_label(Role::RadioButton, "Quick reseal").click();
+    window.run();
     assert_eq!(window.state().job().plan.chosen, MethodId::Own(1));
     let found = window.state().assessment();
     let price = |id| found.options.iter().find(|option| option.method == id).unwrap().price.total;
@@ -379,7 +380,7 @@ fn a_photo_is_pinned_where_it_was_taken_once_the_job_has_a_file() {
 fn the_year_plays_to_its_end_and_rests() {
     let mut window = window(demo_job());
     click(&mut window, "Why");
-    click(&mut window, "Play the year");
+    window.get_by_label("Play the year").click();
     for _ in 0..400 {
         window.step();
     }

@@ -54,7 +54,7 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         context.field_problems(ui, field, At::ONCE);
     }
     context.problems(ui, |place| *place == Place::WholeFile);
-    fold(ui, "job more", context.words.text("job-more"), false, |ui| {
+    fold(ui, "job-more", context.words.text("job-more"), false, |ui| {
         let details = context.words.text("field-firm-details");
         remark(ui, context.palette, details.as_ref());
         if let Some(text) = multiline(ui, &details, &job.contractor.details) {

@@ -31,7 +31,7 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let shown = context.view.surface.min(context.job.surfaces.len() - 1);
     // Fields of one surface must not show what was typed for another.
     ui.push_id(shown, |ui| surface(ui, context, shown));
-    fold(ui, "another surface", context.words.text("boards-add-another"), false, |ui| {
+    fold(ui, "another-surface", context.words.text("boards-add-another"), false, |ui| {
         new_surface::new_surface(ui, context);
     });
 }
