@@ -109,13 +109,6 @@ impl Sealant {
         let kept = |limit: Percent| Percent::pct(limit.to_pct() * share.to_fraction());
         Self { stretch: kept(self.stretch), squeeze: kept(self.squeeze), ..self.clone() }
     }
-
-    /// Depth of a bead once it has cured, laid `wet` deep between sides that keep their distance: all
-    /// of the lost volume comes out of its depth. The class is that of cured specimens, so curing
-    /// takes nothing from it.
-    pub fn cured_depth(&self, wet: Length) -> Length {
-        wet * self.solids.to_fraction()
-    }
 }
 
 /// The lowest class among `sealants` that takes this demand, as its index.

@@ -199,11 +199,6 @@ pub fn date_text(date: Date, units: Units) -> String {
     }
 }
 
-/// Shows `14 Feb 2026`.
-pub fn show_date(date: Date) -> String {
-    date.strftime("%-d %b %Y").to_string()
-}
-
 /// Day of the year as an index from 0 (1 January) to 364. 29 February counts as the 28th, so that
 /// every year has the same 365 days.
 pub fn day_of_year(date: Date) -> usize {

@@ -59,14 +59,6 @@ impl Length {
         }
     }
 
-    /// Shows a total, such as all the joints of a room: feet or meters.
-    pub fn show_run(self, units: Units) -> String {
-        match units {
-            Units::Inches => format!("{} ft", show_number(self.to_feet(), 0)),
-            Units::Millimeters => format!("{} m", show_number(self.to_m(), 1)),
-        }
-    }
-
     /// A round length at or over this one whose quarters are round too: for the axis of a plot.
     /// A quarter of a 16th of an inch at least, and at most a meter.
     #[must_use]

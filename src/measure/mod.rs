@@ -16,7 +16,7 @@ mod money;
 mod number;
 mod quantity;
 
-pub use date::{DateText, DayOrMonth, date_text, day_of_year, parse_date, parse_month_or_date, show_date};
+pub use date::{DateText, DayOrMonth, date_text, day_of_year, parse_date, parse_month_or_date};
 pub use entry::{GRAINS, Quantity, parse_room_length};
 pub use error::{EntryError, EntryRule};
 pub use length::{Length, parse_length};

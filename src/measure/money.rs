@@ -68,21 +68,6 @@ impl Money {
         let all = self.0.unsigned_abs();
         format!("{sign}{}.{:02}", all / 100, all % 100)
     }
-
-    /// Shows the amount to three figures or whole units: for sentences, not for sums.
-    pub fn show_rough(self, currency: &str) -> String {
-        let units = self.to_units();
-        let step = if units.abs() >= 10_000.0 {
-            100.0
-        } else if units.abs() >= 1000.0 {
-            10.0
-        } else {
-            1.0
-        };
-        let rounded = (units / step).round() * step;
-        let sign = if rounded < 0.0 { "−" } else { "" };
-        format!("{sign}{currency}{}", group(&format!("{:.0}", rounded.abs())))
-    }
 }
 
 fn with_thousands(units: u64) -> String {
@@ -214,10 +199,9 @@ mod tests {
     }
 
     #[test]
-    fn amounts_are_shown_to_the_cent_and_roughly() {
+    fn amounts_are_shown_to_the_cent() {
         assert_eq!(Money::cents(123_450).show("$"), "$1,234.50");
         assert_eq!(Money::cents(-5).show("$"), "−$0.05");
-        assert_eq!(Money::cents(248_449).show_rough("$"), "$2,480");
     }
 
     #[test]

@@ -7,8 +7,6 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 
-use super::{Units, number::show_number};
-
 /// A number from a file that is NaN or infinite.
 #[derive(Debug, thiserror::Error)]
 #[error("{0} is not a finite number: write an ordinary one, such as 12.5")]
@@ -178,16 +176,6 @@ pub fn finite<'de, D: Deserializer<'de>>(deserializer: D) -> Result<f64, D::Erro
     if value.is_finite() { Ok(value) } else { Err(de::Error::custom(NotFinite(value))) }
 }
 
-impl Area {
-    /// Shows square feet or square metres.
-    pub fn show(self, units: Units) -> String {
-        match units {
-            Units::Inches => format!("{} ft²", show_number(self.0 / 0.092_903_04, 0)),
-            Units::Millimeters => format!("{} m²", show_number(self.0, 1)),
-        }
-    }
-}
-
 impl Volume {
     /// Cubic metres of one millilitre.
     const ML: f64 = 1e-6;
@@ -206,38 +194,12 @@ impl Volume {
     pub const fn to_ml(self) -> f64 {
         self.0 / Self::ML
     }
-
-    /// Shows US gallons or fluid ounces, or litres or millilitres, whichever reads better.
-    pub fn show(self, units: Units) -> String {
-        const GALLON_ML: f64 = 3_785.411_784;
-        let ml = self.to_ml();
-        match units {
-            Units::Inches if ml >= GALLON_ML / 4.0 => {
-                format!("{} gal", show_number(ml / GALLON_ML, 1))
-            }
-            Units::Inches => format!("{} fl oz", show_number(ml / (GALLON_ML / 128.0), 1)),
-            Units::Millimeters if ml >= 1000.0 => format!("{} L", show_number(ml / 1000.0, 1)),
-            Units::Millimeters => format!("{} mL", show_number(ml, 0)),
-        }
-    }
-}
-
-impl Moisture {
-    /// Shows per cent with one decimal.
-    pub fn show(self) -> String {
-        format!("{} %", show_number(self.0, 1))
-    }
 }
 
 impl Percent {
     /// The share as a fraction: 12.5 % is 0.125.
     pub const fn to_fraction(self) -> f64 {
         self.0 / 100.0
-    }
-
-    /// Shows per cent with no more decimals than needed, at most one.
-    pub fn show(self) -> String {
-        format!("{} %", show_number(self.0, 1))
     }
 }
 
@@ -251,14 +213,6 @@ impl Temperature {
     pub const fn to_fahrenheit(self) -> f64 {
         self.0 * 1.8 + 32.0
     }
-
-    /// Shows whole degrees Fahrenheit or tenths of a degree Celsius.
-    pub fn show(self, units: Units) -> String {
-        match units {
-            Units::Inches => format!("{} °F", show_number(self.to_fahrenheit(), 0)),
-            Units::Millimeters => format!("{} °C", show_number(self.0, 1)),
-        }
-    }
 }
 
 impl Humidity {
@@ -271,26 +225,12 @@ impl Humidity {
     pub const fn to_pct(self) -> f64 {
         self.0 * 100.0
     }
-
-    /// Shows whole per cent.
-    pub fn show(self) -> String {
-        format!("{} %", show_number(self.to_pct(), 0))
-    }
 }
 
 impl Hours {
     /// Makes working time from minutes.
     pub const fn minutes(minutes: f64) -> Self {
         Self::h(minutes / 60.0)
-    }
-
-    /// Shows hours with one decimal, or minutes below one hour.
-    pub fn show(self) -> String {
-        if self.0 > 0.0 && self.0 < 0.995 {
-            format!("{} min", show_number(self.0 * 60.0, 0))
-        } else {
-            format!("{} h", show_number(self.0, 1))
-        }
     }
 }
 

@@ -23,7 +23,7 @@ fn required_widths() -> Checked {
         let open = number(&row, "f_(fraction of total range already open at install)").unwrap();
         let width = required_width(Length::mm(1.0), open, class).to_mm();
         (
-            format!("class {}, {open} open", class.show()),
+            format!("class {} %, {open} open", class.to_pct()),
             number(&row, "W_at_install / total_range_M").unwrap(),
             width,
         )
