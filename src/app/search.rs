@@ -23,12 +23,14 @@ struct Hit {
     /// Everyday words by which it is found as well.
     also: String,
     keys: String,
+    /// Whether it leads to a field rather than doing something.
+    leads: bool,
     make: Box<dyn FnOnce() -> Command>,
 }
 
 impl Hit {
     fn new(name: String, make: impl FnOnce() -> Command + 'static) -> Self {
-        Self { name, also: String::new(), keys: String::new(), make: Box::new(make) }
+        Self { name, also: String::new(), keys: String::new(), leads: false, make: Box::new(make) }
     }
 }
 
@@ -41,13 +43,19 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
             let message = command.message();
             let also = words.optional(&format!("{message}.search")).unwrap_or_default().into_owned();
             let keys = command.keys.map_or_else(String::new, |keys| ctx.format_shortcut(&keys));
-            Hit { name: words.text(&message).into_owned(), also, keys, make: Box::new(command.make) }
+            Hit {
+                name: words.text(&message).into_owned(),
+                also,
+                keys,
+                leads: false,
+                make: Box::new(command.make),
+            }
         })
         .collect();
     all.extend(FIELDS.iter().map(|field| {
         let label = field.label(words);
         let name = say!(words, "search-field-result", label = Arg::Name(&label));
-        Hit::new(name, move || Command::GoToField(tab_of(field), field.id))
+        Hit { leads: true, ..Hit::new(name, move || Command::GoToField(tab_of(field), field.id)) }
     }));
     for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
         let name = say!(words, "search-show-surface", surface = &surface.name);
@@ -69,12 +77,13 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
 }
 
 /// How well what was typed fits: all of its words must be found, in any order. Lower is better: first
-/// what starts with it, then what has it in its name, then what is found by an everyday word.
+/// what starts with it and does something, then what has it in its name, then what is found by an
+/// everyday word.
 fn rank(hit: &Hit, typed: &str) -> Option<u8> {
     let (name, also, typed) = (hit.name.to_lowercase(), hit.also.to_lowercase(), typed.to_lowercase());
     let words = || typed.split_whitespace();
     if words().all(|word| name.contains(word)) {
-        return Some(if name.starts_with(typed.trim()) { 0 } else { 1 });
+        return Some(u8::from(hit.leads || !name.starts_with(typed.trim())));
     }
     words().all(|word| name.contains(word) || also.contains(word)).then_some(2)
 }

@@ -151,7 +151,7 @@ fn every_command_is_found_by_its_name() {
     assert_eq!(window.state().job(), &demo_job());
     command(&mut window, "tool shape");
     assert!(window.query_by_label_contains("Corner 1 of the outline").is_some());
-    for typed in ["import prices", "learn from", "weather file", "logger file", "open job", "save as"] {
+    for typed in ["import prices", "learn from", "weather file", "logger", "open job", "save as"] {
         command(&mut window, typed);
         window.get_by_label("Cancel").click();
         window.run();
