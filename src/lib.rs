@@ -13,6 +13,7 @@
 //! |---|---|
 //! | [`named`] | how entries of the catalog are named: ids that stay, names that may change |
 //! | [`measure`] | lengths, moisture, money: types with units, as people type them |
+//! | [`bead`] | a bead of sealant as laid across the V, strained by finite elements; what a class means there |
 //! | [`wood`] | equilibrium moisture, shrinkage, meter correction, drying through the thickness |
 //! | [`air`] | humidity, places and their climate, weather and logger files, the room's year |
 //! | [`surface`] | outlines, sections and patterns, and the boards, joints and areas they give |
@@ -31,6 +32,7 @@
 pub mod air;
 pub mod app;
 pub mod assess;
+pub mod bead;
 pub mod cause;
 pub mod cli;
 pub mod export;

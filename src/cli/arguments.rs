@@ -10,6 +10,7 @@ use std::path::PathBuf;
 
 use clap::{ArgMatches, Args, Command as Clap, CommandFactory as _, FromArgMatches as _, Parser, Subcommand};
 
+use super::bead::BeadArguments;
 use crate::words::Words;
 
 #[derive(Parser)]
@@ -27,6 +28,7 @@ pub(super) enum Command {
         #[arg(long)]
         json: bool,
     },
+    Bead(BeadArguments),
     Check {
         job: PathBuf,
     },

@@ -4,6 +4,7 @@
 //! once, on standard error.
 
 mod arguments;
+mod bead;
 mod folder;
 mod opened;
 
@@ -81,6 +82,11 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
                 print(&opened.answer())?;
             }
             Ok(judged(&opened))
+        }
+        Command::Bead(bead) => {
+            let (printed, good) = bead.run().map_err(|error| error.to_string())?;
+            print(&printed)?;
+            Ok(if good { Outcome::Good } else { Outcome::Faulty })
         }
         Command::Check { job } => each(&job, check),
         Command::Joints(table) => table_of(&table.job, |opened| joints_csv(&opened.assessment)),

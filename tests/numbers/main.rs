@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 mod amounts;
+mod bead;
 mod by_hand;
 mod checked;
 mod climate;

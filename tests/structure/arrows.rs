@@ -7,8 +7,8 @@ use std::path::{Path, PathBuf};
 use super::{code, files, root};
 
 /// The modules, each of which may use only those before it.
-const ORDER: [&str; 16] = [
-    "named", "measure", "wood", "air", "surface", "survey", "joint", "cause", "repair", "job", "assess",
+const ORDER: [&str; 17] = [
+    "named", "measure", "bead", "wood", "air", "surface", "survey", "joint", "cause", "repair", "job", "assess",
     "words", "papers", "export", "cli", "app",
 ];
 

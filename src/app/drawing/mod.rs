@@ -122,7 +122,7 @@ struct Sheet {
 impl Sheet {
     /// The bounds fitted into a rectangle of the screen, as the camera looks at them.
     fn fit(rect: Rect, bounds: geo::Rect, camera: Camera) -> Self {
-        let room = rect.shrink2(vec2(24.0, 34.0));
+        let room = rect.shrink2(vec2(46.0, 34.0));
         let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
         let scale = (room.width() / width).min(room.height() / height).max(0.1) * camera.zoom;
         let centre = bounds.center();
