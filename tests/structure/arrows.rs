@@ -8,8 +8,8 @@ use super::{code, files, root};
 
 /// The modules, each of which may use only those before it.
 const ORDER: [&str; 17] = [
-    "named", "measure", "bead", "wood", "air", "surface", "survey", "joint", "cause", "repair", "job", "assess",
-    "words", "papers", "export", "cli", "app",
+    "named", "measure", "bead", "wood", "air", "surface", "survey", "joint", "cause", "repair", "job",
+    "assess", "words", "papers", "export", "cli", "app",
 ];
 
 /// The files of a module with their code.
