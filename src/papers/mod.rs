@@ -1,6 +1,6 @@
 //! What is handed over: the homeowner's letter, the price sheet, the crew's papers, the evidence.
 //!
-//! A paper is a typst template in `assets/papers`, or one of the user's own, filled from [`data`], with
+//! A paper is a typst template in `assets/papers`, or one of the user's own, filled from `data`, with
 //! drawings from [`figure`]. Nothing is computed here: every figure comes from the assessment, every
 //! heading, label and sentence from the catalogs of [`crate::words`]. Papers for the owner and papers for
 //! the crew may be in different languages: see [`PaperWords`].
