@@ -1,7 +1,8 @@
 //! Which option to choose, and what would change that.
 
+use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
-use super::risk::{RiskInputs, YearlyShare, with_callbacks};
+use super::risk::{YearlyShare, with_callbacks};
 use crate::measure::{Hours, Money, Percent};
 use crate::repair::{MethodId, TaxOn};
 
@@ -50,7 +51,7 @@ pub struct OtherWarranty {
 
 /// Chooses among the options whose chances are known; `None` if there are none.
 pub(super) fn choose(
-    inputs: &RiskInputs<'_>,
+    inputs: &OptionInputs<'_>,
     options: &[RepairOption],
     yearly: &[YearlyShare],
 ) -> Option<Choice> {
@@ -85,7 +86,7 @@ fn front(known: &[&RepairOption]) -> Vec<MethodId> {
 }
 
 /// How much dearer the best may become, and what that means for the time of its longest task.
-fn margin(inputs: &RiskInputs<'_>, best: &RepairOption, next: &RepairOption) -> PriceMargin {
+fn margin(inputs: &OptionInputs<'_>, best: &RepairOption, next: &RepairOption) -> PriceMargin {
     let prices = &inputs.job.plan.prices;
     let [low, high] = [best, next].map(|option| option.expected.unwrap_or_default());
     // What is expected grows with the price itself.
@@ -109,7 +110,7 @@ fn margin(inputs: &RiskInputs<'_>, best: &RepairOption, next: &RepairOption) -> 
 
 /// The nearest warranty with which another option would cost least.
 fn other_warranty(
-    inputs: &RiskInputs<'_>,
+    inputs: &OptionInputs<'_>,
     options: &[RepairOption],
     yearly: &[YearlyShare],
     best: &RepairOption,

@@ -2,8 +2,9 @@
 
 use jiff::civil::Date;
 
+use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
-use super::risk::{RING_SCATTER, RiskInputs, is_sealed};
+use super::risk::{RING_SCATTER, is_sealed};
 use super::sections::{JointState, motion, visit_day};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Span, day_of_year};
@@ -110,11 +111,11 @@ impl Surprise {
     }
 }
 
-pub(super) fn follow_up(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
+pub(super) fn follow_up(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
     inputs.job.later.iter().map(|visit| outcome(visit, inputs, options)).collect()
 }
 
-fn outcome(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
+fn outcome(visit: &LaterVisit, inputs: &OptionInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
     let finished = inputs.job.done.finished;
     let after_work = finished.is_some_and(|finished| visit.on > finished);
     let days = (visit.on - inputs.job.visited).get_days();
@@ -142,7 +143,7 @@ fn outcome(visit: &LaterVisit, inputs: &RiskInputs<'_>, options: &[RepairOption]
 
 /// Whether the driest day of the settled year has passed between the end of the work and a visit: what
 /// opens, opens then.
-fn dry_weeks_came(on: Date, inputs: &RiskInputs<'_>) -> bool {
+fn dry_weeks_came(on: Date, inputs: &OptionInputs<'_>) -> bool {
     let Some(finished) = inputs.job.done.finished else { return false };
     let (Some(state), days) = (inputs.sections.first(), (on - finished).get_days()) else { return true };
     let driest =
@@ -152,7 +153,7 @@ fn dry_weeks_came(on: Date, inputs: &RiskInputs<'_>) -> bool {
 }
 
 /// The joint of a reading, with its place among the assessment's joints.
-fn place<'a>(gap: &LaterGap, inputs: &RiskInputs<'a>) -> Option<(usize, &'a JointState)> {
+fn place<'a>(gap: &LaterGap, inputs: &OptionInputs<'a>) -> Option<(usize, &'a JointState)> {
     let surface = inputs.job.surfaces.iter().position(|surface| surface.name == gap.surface)?;
     let joint = inputs.layouts[surface].joints.iter().position(|joint| joint.label == gap.joint)?;
     inputs.joints.iter().enumerate().find(|(_, state)| state.surface == surface && state.joint == joint)
@@ -162,7 +163,7 @@ fn place<'a>(gap: &LaterGap, inputs: &RiskInputs<'a>) -> Option<(usize, &'a Join
 ///
 /// What nobody knew at the visit adds up as variances: the gap itself, how much these boards move,
 /// how wet they were, how the year's weather turned out, and the gauge.
-fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(Length, Span<Length>)> {
+fn forecast(state: &JointState, inputs: &OptionInputs<'_>, day: usize) -> Option<(Length, Span<Length>)> {
     let joint = &inputs.layouts[state.surface].joints[state.joint];
     let section = &inputs.sections[state.section?];
     let motion = motion(joint, state, inputs.sections)?;
@@ -187,7 +188,7 @@ fn forecast(state: &JointState, inputs: &RiskInputs<'_>, day: usize) -> Option<(
 }
 
 /// The chance with which a sealed joint was expected to open, by the chosen option.
-fn chance(at: usize, inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Option<f64> {
+fn chance(at: usize, inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Option<f64> {
     let chosen = options.iter().find(|option| option.method == inputs.job.plan.chosen)?;
     if !matches!(chosen.outcome, Outcome::Bead { .. }) || !is_sealed(&inputs.joints[at]) {
         return None;

@@ -259,7 +259,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         .collect();
     let causes = causes::diagnosis(job, catalog, &layouts, &sections);
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
-    let mut options = options::options(&option_inputs::OptionInputs {
+    let inputs = option_inputs::OptionInputs {
         job,
         catalog,
         layouts: &layouts,
@@ -267,16 +267,8 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         joints: &joints,
         seal_day,
         held,
-    });
-    let inputs = risk::RiskInputs {
-        job,
-        catalog,
-        layouts: &layouts,
-        sections: &sections,
-        joints: &joints,
-        held,
-        seal_day,
     };
+    let mut options = options::options(&inputs);
     let tried = risk::tried(&inputs, &options);
     let yearly = risk::chances(&inputs, &mut options, &tried);
     let choice = choice::choose(&inputs, &options, &yearly);

@@ -1,10 +1,10 @@
-//! What the repair options follow from.
+//! What the repair options, their chances and the later visits follow from.
 
 use super::sections::{JointState, SectionState};
 use crate::job::{Catalog, Job};
 use crate::surface::SurfaceLayout;
 
-/// What the options follow from.
+/// What the options, their chances and the later visits follow from.
 #[derive(Clone, Copy)]
 pub(super) struct OptionInputs<'a> {
     pub job: &'a Job,

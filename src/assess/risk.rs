@@ -1,12 +1,13 @@
 //! The chance of a callback for each repair option.
 
+use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Catalog, Job};
 use crate::joint::HORIZON;
 use crate::measure::{Length, Moisture, Money};
 use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, SectionMovement, present_value, risks};
-use crate::surface::{JointKind, SurfaceLayout};
+use crate::surface::JointKind;
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
 
@@ -25,24 +26,11 @@ const VISIT: f64 = 0.15;
 /// Scatter of ring angles adds about this much to that of species, relative. Assumption.
 pub(super) const RING_SCATTER: f64 = 0.08;
 
-/// What the chances follow from.
-#[derive(Clone, Copy)]
-pub(super) struct RiskInputs<'a> {
-    pub job: &'a Job,
-    pub catalog: &'a Catalog,
-    pub layouts: &'a [SurfaceLayout],
-    pub sections: &'a [SectionState],
-    pub joints: &'a [JointState],
-    /// Share of the room's yearly swing that is left where its humidity is held in a band.
-    pub held: f64,
-    pub seal_day: usize,
-}
-
 /// An option by its index, as the trials see it.
 pub(super) type Tried = (usize, RiskOption);
 
 /// The options that can be put to the trials.
-pub(super) fn tried(inputs: &RiskInputs<'_>, options: &[RepairOption]) -> Vec<Tried> {
+pub(super) fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<Tried> {
     (0..options.len())
         .filter(|&at| options[at].not_possible.is_none())
         .filter_map(|at| Some((at, risk_option(inputs, &options[at])?)))
@@ -56,7 +44,7 @@ pub(super) type YearlyShare = (usize, f64);
 /// Fills in the options' chances, and what they cost with callbacks. Returns what a year of warranty
 /// costs each.
 pub(super) fn chances(
-    inputs: &RiskInputs<'_>,
+    inputs: &OptionInputs<'_>,
     options: &mut [RepairOption],
     tried: &[Tried],
 ) -> Vec<YearlyShare> {
@@ -93,7 +81,7 @@ pub(super) fn with_callbacks(job: &Job, total: Money, yearly_share: f64, years: 
 }
 
 /// How an option's joints are put to the trials; `None` where nothing is mended.
-fn risk_option(inputs: &RiskInputs<'_>, option: &RepairOption) -> Option<RiskOption> {
+fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption) -> Option<RiskOption> {
     let callback = &inputs.job.plan.callback;
     Some(match option.outcome {
         Outcome::Bead { held, breaker } => reseal(inputs, if held { inputs.held } else { 1.0 }, breaker),
@@ -129,8 +117,8 @@ pub(super) const fn is_sealed(state: &JointState) -> bool {
 
 /// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
 /// its swing.
-fn reseal(inputs: &RiskInputs<'_>, held: f64, breaker: bool) -> RiskOption {
-    let RiskInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
+fn reseal(inputs: &OptionInputs<'_>, held: f64, breaker: bool) -> RiskOption {
+    let OptionInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
     let swing = |state: &SectionState| {
         let from = seal_day.min(HORIZON - 1);
         let then = state.motion.narrowing[from];
@@ -196,7 +184,7 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
 
 /// Boards about the room's mean moisture, which move by `moves` of what wood does, with no bead
 /// between them; a joint counts as open from `open_from` on.
-fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOption {
+fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length) -> RiskOption {
     let swing = |state: &SectionState| {
         let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.catalog, state), weather(state));
         let (driest, dampest) = state.settled.extremes();
@@ -231,7 +219,7 @@ fn unsealed(inputs: &RiskInputs<'_>, moves: f64, open_from: Length) -> RiskOptio
 
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
 /// the grain before it splits.
-fn glued(inputs: &RiskInputs<'_>) -> RiskOption {
+fn glued(inputs: &OptionInputs<'_>) -> RiskOption {
     let mut option = unsealed(inputs, 1.0, inputs.job.plan.callback.seen_from);
     for joint in &mut option.joints {
         joint.bead = Some(joint.across);
