@@ -19,7 +19,7 @@
 //! | [`surface`] | outlines, sections and patterns, and the boards, joints and areas they give |
 //! | [`survey`] | readings, and what a few say of all joints |
 //! | [`joint`] | movement through the year, the bead and its limits, the best weeks to seal |
-//! | [`cause`] | why joints opened: the odds of each cause, the moisture at install |
+//! | [`belief`] | plausible worlds, weighed by every reading: causes, install, past and future of the boards |
 //! | [`repair`] | tasks, takeoff, schedule, price, the chance of a callback |
 //! | [`job`] | the document, its fields, its files, its price book and the catalog, its problems |
 //! | [`assess`] | one pure function from a job to everything that follows from it |
@@ -33,7 +33,7 @@ pub mod air;
 pub mod app;
 pub mod assess;
 pub mod bead;
-pub mod cause;
+pub mod belief;
 pub mod cli;
 pub mod export;
 pub mod job;

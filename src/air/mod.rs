@@ -7,6 +7,7 @@
 
 mod file_text;
 mod logger;
+mod outdoors;
 pub mod places;
 pub mod psychrometrics;
 mod weather;
@@ -17,10 +18,11 @@ pub use logger::{
     DateOrder, LoggedAir, LoggedDay, LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, LoggerRead,
     LoggerRemark, Room, guess_logger, read_logger,
 };
+pub use outdoors::{OutdoorDay, OutdoorYear};
 pub use weather::{
     Gap, HOURS, Weather, WeatherError, WeatherRead, WeatherRemark, date_of_hour, read_weather,
 };
-pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station};
+pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station, daily};
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -3,28 +3,11 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::places::{MonthOutdoors, PlaceClimate, Site};
-use super::psychrometrics::{pressure_of_load, relative_humidity, saturation_pressure, vapor_pressure};
-use super::{Air, DAYS, LoggedAir, MONTH_DAYS, Weather};
+use super::places::Site;
+use super::{Air, DAYS, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Temperature, finite};
-use crate::named::{find, named};
-use crate::wood::{Kind, equilibrium_humidity};
-
-/// Scatter from year to year of a season's outdoor vapour pressure, as a fraction: a season's dew
-/// point differs by about 1.2 °C, which is 8 %. Assumption.
-const OUTDOOR_SD: f64 = 0.08;
-
-/// What part of the scatter of single months is left in a season's mean: that of three months whose
-/// neighbors go together by 0.3, √(3 + 4·0.3 + 2·0.3²)/3. Boards follow the season, not the month.
-/// Assumption.
-const SEASON_OF_MONTH: f64 = 0.7;
-
-/// How well the house's moisture load is known, g/m³. Assumption.
-const LOAD_SD: f64 = 0.6;
-
-/// How well humidities by hand or from one logged year stand for other years, points of relative
-/// humidity. Assumption.
-const HAND_SD: f64 = 3.0;
+use crate::named::named;
+use crate::wood::Kind;
 
 /// A place with its typical year outdoors.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -173,88 +156,14 @@ impl Default for IndoorAir {
     }
 }
 
-/// A year of indoor air: 365 days, from 1 January, repeating.
+/// A year of indoor air: 365 days, from January 1, repeating.
 #[derive(Debug, Clone, PartialEq)]
 pub struct IndoorYear {
     /// The days as expected.
     pub days: Vec<Air>,
-    /// The same days in a year that is damper by one standard deviation.
-    pub wet_year: Vec<Air>,
 }
 
 impl IndoorYear {
-    /// Works out the year from what the user said, with days that a logger saw in their place.
-    /// `None` if it names a station that is not in `stations`, or the program's own table of stations
-    /// is damaged.
-    pub fn new(air: &IndoorAir, logged: Option<&LoggedAir>, stations: &[Station]) -> Option<Self> {
-        let mut year = match air {
-            IndoorAir::Monthly(months) => {
-                let days = daily(months);
-                let wet_year = days.iter().map(|day| damped(*day, HAND_SD)).collect();
-                Self { days, wet_year }
-            }
-            IndoorAir::FromClimate { station, house } => {
-                let station = find(stations, station)?;
-                let indoors = |wet_year: f64| {
-                    daily(&station.months.map(|(t, rh)| {
-                        house.indoors(
-                            Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) },
-                            wet_year,
-                        )
-                    }))
-                };
-                Self { days: indoors(0.0), wet_year: indoors(1.0) }
-            }
-            IndoorAir::FromPlace { site, house } => Self::of_climate(&site.climate().ok()?, house),
-            IndoorAir::FromWeather { weather, house } => {
-                let indoors = |wet_year: f64| {
-                    let hours = weather.hours().chunks(24);
-                    hours.map(|day| day_mean(day.iter().map(|hour| house.indoors(*hour, wet_year)))).collect()
-                };
-                Self { days: indoors(0.0), wet_year: indoors(1.0) }
-            }
-        };
-        if let Some(logged) = logged {
-            year.take_over(logged);
-        }
-        Some(year)
-    }
-
-    /// The year in a house in this climate. The vapor pressure outdoors is used as it is.
-    pub fn of_climate(climate: &PlaceClimate, house: &HouseModel) -> Self {
-        let indoors = |wet_year| daily(&climate.months.map(|month| house.indoors_in_month(&month, wet_year)));
-        Self { days: indoors(0.0), wet_year: indoors(1.0) }
-    }
-
-    /// Puts a logger's days in place of the model's, and shifts the model's other days by what the
-    /// two differ in the mean, vapour pressure and temperature.
-    fn take_over(&mut self, logged: &LoggedAir) {
-        let seen = logged.by_day_of_year();
-        let pairs = || seen.iter().zip(&self.days).filter_map(|(seen, model)| Some(((*seen)?, *model)));
-        let count = pairs().count();
-        if count == 0 {
-            return;
-        }
-        #[expect(clippy::cast_precision_loss, reason = "at most 365 days")]
-        let mean = |value: fn(Air) -> f64| {
-            pairs().map(|(seen, model)| value(seen) - value(model)).sum::<f64>() / count as f64
-        };
-        let warmer = mean(|air| air.temperature.to_celsius());
-        let moister = mean(|air| vapor_pressure(air.temperature, air.humidity));
-        let shifted = |air: &Air| {
-            let temperature = Temperature::celsius(air.temperature.to_celsius() + warmer);
-            let pressure = (vapor_pressure(air.temperature, air.humidity) + moister).max(0.0);
-            Air { temperature, humidity: relative_humidity(temperature, pressure) }
-        };
-        let replace = |days: &mut Vec<Air>, wet_year: f64| {
-            for (day, seen) in days.iter_mut().zip(&seen) {
-                *day = seen.map_or_else(|| shifted(day), |seen| damped(seen, wet_year));
-            }
-        };
-        replace(&mut self.days, 0.0);
-        replace(&mut self.wet_year, HAND_SD);
-    }
-
     /// The part of the year's swing of equilibrium moisture that is left if the air is held between 40
     /// and 50 % humidity, 0 to 1.
     pub fn humidity_control_share(&self) -> f64 {
@@ -280,96 +189,45 @@ impl IndoorYear {
     }
 }
 
-/// Air whose humidity is higher by `sd` points of relative humidity.
-fn damped(air: Air, sd: f64) -> Air {
-    Air { humidity: Humidity::pct((air.humidity.to_pct() + sd).clamp(0.0, 100.0)), ..air }
-}
-
-/// The mean of a day's hours as wood feels it: equilibrium moisture is convex in humidity, so the
-/// day's humidity is the one that gives the mean of the hours' equilibrium moistures.
-fn day_mean(hours: impl Iterator<Item = Air>) -> Air {
-    let (mut temperature, mut moisture, mut count) = (0.0, 0.0, 0.0);
-    for hour in hours {
-        temperature += hour.temperature.to_celsius();
-        moisture += hour.emc().to_pct();
-        count += 1.0;
-    }
-    let temperature = Temperature::celsius(temperature / count);
-    Air { temperature, humidity: equilibrium_humidity(temperature, Moisture::pct(moisture / count)) }
-}
-
-/// The part of the moisture load that stays in the house: all of it up to 0 °C outdoors, none from
-/// 20 °C on, when windows stand open (EN ISO 13788 annex A, from memory).
-fn closed_windows(outside: Temperature) -> f64 {
-    (1.0 - outside.to_celsius() / 20.0).clamp(0.0, 1.0)
-}
-
 impl HouseModel {
-    /// Indoor air when it is `outside` outdoors, in a year that is damper by `wet_year` standard
-    /// deviations.
-    ///
-    /// The temperature outdoors held between the two set points; the vapour pressure outdoors plus
-    /// what living adds, less and less of it as windows are opened, or the class's humidity; held below the cooling's limit and above the
-    /// humidifier's.
-    pub fn indoors(&self, outside: Air, wet_year: f64) -> Air {
-        let outdoors = vapor_pressure(outside.temperature, outside.humidity);
-        self.indoors_by_vapor(outside.temperature, outdoors, OUTDOOR_SD * outdoors, wet_year)
-    }
-
-    /// Indoor air in a month of a place's climate, likewise. The month's vapor pressure goes in as it
-    /// is; its scatter from year to year is the stations' where they have it.
-    fn indoors_in_month(&self, month: &MonthOutdoors, wet_year: f64) -> Air {
-        let outdoors = month.vapor_pressure;
-        let sd = month.vapor_pressure_sd.map_or(OUTDOOR_SD * outdoors, |sd| SEASON_OF_MONTH * sd);
-        self.indoors_by_vapor(month.temperature, outdoors, sd, wet_year)
-    }
-
-    /// Indoor air by the temperature outdoors and the vapor pressure there, in pascals, which differs
-    /// from year to year by `sd`.
-    fn indoors_by_vapor(&self, outside: Temperature, outdoors: f64, sd: f64, wet_year: f64) -> Air {
-        let inside = outside.max(self.heat_to).min(self.cool_to.max(self.heat_to));
-        let saturated = saturation_pressure(inside);
-        let load = pressure_of_load(1.0, inside);
-        let mut pressure = match self.class {
-            Some(class) => class.humidity(outside).to_fraction() * saturated,
-            None => outdoors + self.moisture_load * closed_windows(outside) * load,
-        };
-        pressure = (pressure + wet_year * sd.hypot(LOAD_SD * load)).max(0.0);
-        if let Some(limit) = self.dehumidified_to {
-            pressure = pressure.min(limit.to_fraction() * saturated);
-        }
-        if let Some(limit) = self.humidified_to {
-            pressure = pressure.max(limit.to_fraction() * saturated);
-        }
-        Air { temperature: inside, humidity: relative_humidity(inside, pressure) }
+    /// How warm the rooms are when it is `outside` outdoors: that, held between the set points.
+    pub fn room_temperature(&self, outside: Temperature) -> Temperature {
+        outside.max(self.heat_to).min(self.cool_to.max(self.heat_to))
     }
 }
 
 /// Days from months: the monthly mean stands at mid-month, straight lines between, December
 /// running on into January.
+pub fn daily(months: &[Air; 12]) -> Vec<Air> {
+    between_months(|month, next, part| {
+        let mix = |a: f64, b: f64| a + (b - a) * part;
+        let (a, b) = (&months[month], &months[next]);
+        Air {
+            temperature: Temperature::celsius(mix(a.temperature.to_celsius(), b.temperature.to_celsius())),
+            humidity: Humidity::fraction(mix(a.humidity.to_fraction(), b.humidity.to_fraction())),
+        }
+    })
+}
+
+/// For each day of the year what `mixed` makes of the months whose middles it lies between, and of how
+/// far it is from the first to the second, 0 to 1.
 #[expect(clippy::cast_precision_loss, reason = "day numbers up to 365")]
-fn daily(months: &[Air; 12]) -> Vec<Air> {
+pub(super) fn between_months<T>(mixed: impl Fn(usize, usize, f64) -> T) -> Vec<T> {
     let mut middles = [0.0; 12];
     let mut start = 0.0;
     for (middle, length) in middles.iter_mut().zip(MONTH_DAYS.map(f64::from)) {
         *middle = start + length / 2.0;
         start += length;
     }
-    let day_air = |day: usize| {
+    let of_day = |day: usize| {
         let at = day as f64 + 0.5;
         let next = middles.iter().position(|&middle| middle > at).unwrap_or(0);
         let last = (next + 11) % 12;
         let year = DAYS as f64;
         let gap = (middles[next] - middles[last]).rem_euclid(year);
-        let part = (at - middles[last]).rem_euclid(year) / gap;
-        let mix = |a: f64, b: f64| a + (b - a) * part;
-        let (a, b) = (&months[last], &months[next]);
-        Air {
-            temperature: Temperature::celsius(mix(a.temperature.to_celsius(), b.temperature.to_celsius())),
-            humidity: Humidity::fraction(mix(a.humidity.to_fraction(), b.humidity.to_fraction())),
-        }
+        mixed(last, next, (at - middles[last]).rem_euclid(year) / gap)
     };
-    (0..DAYS).map(day_air).collect()
+    (0..DAYS).map(of_day).collect()
 }
 
 #[cfg(test)]
@@ -383,31 +241,18 @@ mod tests {
     #[test]
     fn a_steady_year_is_steady_and_mid_months_are_met() {
         let mut months = [air(20.0, 40.0); 12];
-        let year = IndoorYear::new(&IndoorAir::Monthly(months), None, &[]).unwrap();
-        assert!(year.days.iter().all(|d| (d.humidity.to_pct() - 40.0).abs() < 1e-9));
+        assert!(daily(&months).iter().all(|d| (d.humidity.to_pct() - 40.0).abs() < 1e-9));
         months[6] = air(24.0, 60.0);
-        let year = IndoorYear::new(&IndoorAir::Monthly(months), None, &[]).unwrap();
-        let mid_july = year.days[196]; // noon of 16 July
+        let days = daily(&months);
+        let mid_july = days[196]; // noon of July 16
         assert!((mid_july.humidity.to_pct() - 60.0).abs() < 1e-9);
-        assert!((year.days[0].humidity.to_pct() - 40.0).abs() < 1e-9);
+        assert!((days[0].humidity.to_pct() - 40.0).abs() < 1e-9);
     }
 
     #[test]
-    fn the_house_heats_cools_and_limits() {
+    fn the_house_is_as_warm_as_it_is_outside_between_its_set_points() {
         let house = HouseModel::default();
-        let winter = house.indoors(air(-5.0, 70.0), 0.0);
-        assert_eq!(winter.temperature, house.heat_to);
-        assert!(winter.humidity.to_pct() < 40.0);
-        let summer = house.indoors(air(30.0, 80.0), 0.0);
-        assert_eq!(summer.temperature, house.cool_to);
-        assert!((summer.humidity.to_pct() - 60.0).abs() < 1e-9);
-        let humidified = HouseModel { humidified_to: Some(Humidity::pct(40.0)), ..house };
-        let winter = humidified.indoors(air(-5.0, 70.0), 0.0);
-        assert!((winter.humidity.to_pct() - 40.0).abs() < 1e-9);
-    }
-
-    #[test]
-    fn an_unknown_station_gives_no_year() {
-        assert_eq!(IndoorYear::new(&IndoorAir::default(), None, &[]), None);
+        let inside = |outside: f64| house.room_temperature(Temperature::celsius(outside)).to_celsius();
+        assert_eq!([inside(-5.0), inside(22.0), inside(31.0)], [20.0, 22.0, 25.0]);
     }
 }

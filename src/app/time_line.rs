@@ -120,13 +120,13 @@ impl Curves {
             Some(joint) => context.assessment.gap_on(joint, day).unwrap_or_default().to_mm(),
             None => state.mean_gap_on(day).to_mm(),
         };
-        let sd = match selected.and_then(|joint| joint.gap) {
-            Some(gap) => gap.gap.sd,
-            None => state.gaps.error_of_mean,
+        let band_on = |day: usize| match &selected {
+            Some(joint) => context.assessment.gap_band_on(joint, day).unwrap_or_default(),
+            None => state.mean_gap_band(day),
         };
-        let reach = 1.645 * sd.to_mm();
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
+        let bands: Vec<_> = ahead.iter().map(|&day| band_on(day)).collect();
         let limits = limits(context, &gap_on);
         let reference_curve = context
             .view
@@ -135,7 +135,8 @@ impl Curves {
             .iter()
             .flat_map(|reference_curve| &reference_curve.gap)
             .map(|[_, gap]| *gap);
-        let widest = gaps.iter().copied().chain(reference_curve).fold(0.0, f64::max) + reach;
+        let highs = bands.iter().map(|band| band.high.to_mm());
+        let widest = gaps.iter().copied().chain(reference_curve).chain(highs).fold(0.0, f64::max);
         let top_gap = (Length::mm(widest) * 1.05).axis_top(context.units()).to_mm();
         let days: Vec<f64> = ahead.iter().map(|&day| day as f64).collect();
         let moisture = |day: i64| state.moisture_on(visit, day).to_pct() / MOISTURE_TOP;
@@ -148,26 +149,27 @@ impl Curves {
                 .and_then(|year| year.days.get(index))
                 .map_or(0.0, |air| air.humidity.to_fraction())
         };
-        let scatter = |day: i64| {
+        let humidity_band = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            context.assessment.year.as_ref().map_or(0.0, |year| {
-                1.645 * (year.wet_year[index].humidity - year.days[index].humidity).to_fraction().abs()
-            })
+            let belief = context.assessment.belief.as_ref();
+            belief
+                .and_then(|belief| belief.humidity.get(index))
+                .map_or([0.0; 2], |band| [band.low.to_fraction(), band.high.to_fraction()])
         };
         let all = || (start..=AHEAD).step_by(STEP);
         Self {
             band: (
                 days.clone(),
-                gaps.iter().map(|gap| ((gap - reach) / top_gap).max(0.0)).collect(),
-                gaps.iter().map(|gap| (gap + reach) / top_gap).collect(),
+                bands.iter().map(|band| band.low.to_mm() / top_gap).collect(),
+                bands.iter().map(|band| band.high.to_mm() / top_gap).collect(),
             ),
             gap: days.iter().zip(&gaps).map(|(&day, gap)| [day, gap / top_gap]).collect(),
             moisture: all().map(|day| [day as f64, moisture(day)]).collect(),
             humidity: all().map(|day| [day as f64, humidity(day)]).collect(),
             air_band: (
                 all().map(|day| day as f64).collect(),
-                all().map(|day| (humidity(day) - scatter(day)).max(0.0)).collect(),
-                all().map(|day| (humidity(day) + scatter(day)).min(1.0)).collect(),
+                all().map(|day| humidity_band(day)[0]).collect(),
+                all().map(|day| humidity_band(day)[1]).collect(),
             ),
             limits: limits.map(|(day, low, high)| (day, low / top_gap, high / top_gap)),
             top_gap,

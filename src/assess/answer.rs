@@ -3,7 +3,7 @@
 use jiff::{ToSpan as _, civil::Date};
 
 use super::{InformativeReading, NotPossible, RatedSealant};
-use crate::cause::{AgainstMarks, Cause};
+use crate::belief::{AgainstMarks, Cause};
 use crate::job::Job;
 use crate::joint::Season;
 use crate::measure::{Length, Moisture, Money, Percent, Span};
@@ -236,6 +236,7 @@ impl MissingEntry {
             }
             Self::Moisture | Self::ForTheCause(InformativeReading::Moisture { .. }) => EntryPlace::Moisture,
             Self::ForTheCause(InformativeReading::Failures) => EntryPlace::Failures,
+            Self::ForTheCause(InformativeReading::Room) => EntryPlace::Room,
             Self::InstallDate => EntryPlace::Dates,
             Self::TimedSection => EntryPlace::TimedSection,
         }
@@ -247,6 +248,8 @@ impl MissingEntry {
 pub enum EntryPlace {
     /// Among the surfaces.
     Surfaces,
+    /// At the hygrometer's readings.
+    Room,
     /// At the entries marked as wrong.
     Problems,
     /// At the joints of this section: indices of surface and section.

@@ -1,16 +1,12 @@
 //! Why the joints opened: the odds of the causes, the clues with their figures, the reading that would
 //! settle most.
 
-use statrs::statistics::Statistics as _;
-
-use super::sections::{SectionState, visit_day};
-use crate::cause::{
-    Cause, Clue, ClueKind, GapEvidence, LaterGaps, Odds, OtherCause, Reading, SectionInputs, odds,
-};
+use super::beliefs::Beliefs;
+use super::sections::SectionState;
+use crate::belief::{Cause, Clue, ClueKind, Hypothesis, OtherCause, Reading};
 use crate::job::{Catalog, Job};
-use crate::measure::{Length, Moisture};
-use crate::surface::{JointKind, SurfaceLayout};
-use crate::survey::{Failure, GapReading, LaterVisit, moisture_readings};
+use crate::measure::{Humidity, Length, Moisture};
+use crate::survey::{Failure, moisture_readings};
 use crate::wood::shrinkage;
 
 /// A clue argues for or against a cause if it changes its odds by at least this factor.
@@ -41,15 +37,20 @@ pub enum ClueEvidence {
         /// The widest gap.
         widest: Length,
     },
-    /// How wet the boards are, in the section that is farthest off.
+    /// What the meter says, in the section in which it is farthest off.
     Moisture {
-        /// Their moisture.
+        /// Mean of the meter's readings.
         now: Moisture,
-        /// What the room makes them, where they differ from it by 1.5 % or more.
+        /// What the room makes of boards, where they differ from it by 1.5 % or more.
         room: Option<Moisture>,
     },
     /// How the beads failed: how many in each way, those that nobody saw left out.
     Failures(Vec<(Failure, usize)>),
+    /// The room's air, as it was read.
+    Room {
+        /// Humidity in the mean of the readings.
+        humidity: Humidity,
+    },
 }
 
 /// A clue, with what it argues for.
@@ -83,13 +84,17 @@ pub enum InformativeReading {
     },
     /// How the beads failed at the joints that were measured.
     Failures,
+    /// The room's humidity.
+    Room,
 }
 
 /// What opened the joints.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Diagnosis {
-    /// The odds.
-    pub odds: Odds,
+    /// The probability that each cause plays a part, in the order of [`Cause::ALL`].
+    pub odds: [f64; 6],
+    /// The likeliest account, and its probability.
+    pub account: (Hypothesis, f64),
     /// The clues.
     pub clues: Vec<ClueFinding>,
     /// The reading that would settle most; `None` where nothing is left to settle.
@@ -101,32 +106,31 @@ pub struct Diagnosis {
 impl Diagnosis {
     /// The cause it is called by, with the probability that it plays a part.
     pub fn main(&self) -> (Cause, f64) {
-        let main = self.odds.account.0.main();
+        let main = self.account.0.main();
         (main, self.of(main))
     }
 
     /// The probability that a cause plays a part, 0 to 1.
     pub fn of(&self, cause: Cause) -> f64 {
         let at = Cause::ALL.iter().position(|known| *known == cause).unwrap_or(0);
-        self.odds.causes[at]
+        self.odds[at]
     }
 }
 
+/// `None` while no gap is known.
 pub(super) fn diagnosis(
     job: &Job,
     catalog: &Catalog,
-    layouts: &[SurfaceLayout],
+    beliefs: &Beliefs,
     sections: &[SectionState],
 ) -> Option<Diagnosis> {
+    let belief = &beliefs.belief;
     let told: Vec<usize> = (0..sections.len()).filter(|&at| sections[at].across > Length::ZERO).collect();
-    let inputs: Vec<SectionInputs<'_>> =
-        told.iter().filter_map(|&at| section_inputs(job, catalog, layouts, &sections[at])).collect();
-    if inputs.len() < told.len() {
+    if told.iter().all(|&at| sections[at].gaps.measured == 0) {
         return None;
     }
-    let odds = odds(&inputs, &catalog.causes)?;
-    let most_informative = odds.most_informative_reading.map(|(reading, _)| {
-        let place = |at: usize| (sections[told[at]].surface, sections[told[at]].section);
+    let most_informative = belief.most_informative.map(|(reading, _)| {
+        let place = |at: usize| (sections[at].surface, sections[at].section);
         match reading {
             Reading::Gap(at) => {
                 let (surface, section) = place(at);
@@ -137,93 +141,18 @@ pub(super) fn diagnosis(
                 InformativeReading::Moisture { surface, section }
             }
             Reading::Failures => InformativeReading::Failures,
+            Reading::Room => InformativeReading::Room,
         }
     });
-    let clues = odds.clues.iter().filter_map(|clue| finding(clue, job, catalog, sections, &inputs));
-    let clues = clues.collect();
+    let clues = belief.clues.iter().filter_map(|clue| finding(clue, job, catalog, sections));
     let wetted_section =
-        (odds.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
-    Some(Diagnosis { odds, clues, most_informative, wetted_section })
-}
-
-fn section_inputs<'a>(
-    job: &Job,
-    catalog: &'a Catalog,
-    layouts: &[SurfaceLayout],
-    state: &'a SectionState,
-) -> Option<SectionInputs<'a>> {
-    let surface = &job.surfaces[state.surface];
-    let section = &surface.sections[state.section];
-    let edges: Vec<&str> = layouts[state.surface]
-        .joints
-        .iter()
-        .filter(|joint| joint.section == state.section && joint.kind == JointKind::BoardEdge)
-        .map(|joint| joint.label.as_str())
-        .collect();
-    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
-    let along = |at: usize| (at as f64 + 0.5) / edges.len() as f64;
-    let gaps = edges.iter().enumerate().filter_map(|(at, label)| {
-        // A joint that was read twice is still one joint.
-        let own: Vec<&GapReading> = job
-            .survey
-            .gaps
-            .iter()
-            .filter(|gap| gap.surface == surface.name && gap.joint == *label && gap.width >= Length::ZERO)
-            .collect();
-        let widths: Vec<f64> = own.iter().map(|gap| gap.width.to_m()).collect();
-        let noted = own.iter().map(|gap| gap.failed).rfind(|failed| *failed != Failure::NotNoted);
-        (!own.is_empty()).then(|| GapEvidence {
-            place: along(at),
-            width: Length::m(widths.mean()),
-            failed: noted.unwrap_or_default(),
-        })
-    });
-    Some(SectionInputs {
-        species: catalog.species(&section.board.species)?,
-        ring: section.board.ring_angle,
-        across: state.across,
-        years: &state.settled,
-        visit: visit_day(job),
-        joints: edges.len(),
-        gaps: gaps.collect(),
-        moistures: moisture_readings(&job.survey, &surface.name, &section.name),
-        later: job
-            .later
-            .iter()
-            .filter_map(|visit| later_gaps(job, visit, &surface.name, &edges, state))
-            .collect(),
-    })
-}
-
-/// How the joints of a section that were measured at the visit had changed by a later one, before
-/// anything was done to them.
-fn later_gaps(
-    job: &Job,
-    visit: &LaterVisit,
-    surface: &str,
-    edges: &[&str],
-    state: &SectionState,
-) -> Option<LaterGaps> {
-    let days = usize::try_from((visit.on - job.visited).get_days()).ok()?;
-    if days == 0 || job.done.finished.is_some_and(|finished| visit.on > finished) {
-        return None;
-    }
-    let mean = |widths: Vec<f64>| (!widths.is_empty()).then(|| widths.mean());
-    let then = |label: &str| {
-        let own = job.survey.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
-        mean(own.map(|gap| gap.width.to_m()).collect())
-    };
-    let later = |label: &str| {
-        let own = visit.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
-        mean(own.filter_map(|gap| gap.width).map(Length::to_m).collect())
-    };
-    let changes: Vec<f64> = edges.iter().filter_map(|label| Some(later(label)? - then(label)?)).collect();
-    let day = visit_day(job) + i64::try_from(days).ok()?;
-    (!changes.is_empty()).then(|| LaterGaps {
-        joints: changes.len(),
-        change: Length::m(changes.iter().mean()),
-        settled: state.settled.on(day),
-        left: state.settled.left_after(days, Moisture::pct(1.0)),
+        (belief.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
+    Some(Diagnosis {
+        odds: belief.causes,
+        account: belief.account,
+        clues: clues.collect(),
+        most_informative,
+        wetted_section,
     })
 }
 
@@ -239,13 +168,7 @@ fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
 }
 
 /// What a clue rests on, and what it argues for and against most.
-fn finding(
-    clue: &Clue,
-    job: &Job,
-    catalog: &Catalog,
-    sections: &[SectionState],
-    inputs: &[SectionInputs<'_>],
-) -> Option<ClueFinding> {
+fn finding(clue: &Clue, job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<ClueFinding> {
     let ranked = |better: fn(f64, f64) -> bool| {
         let causes = Cause::ALL.into_iter().zip(clue.factors);
         causes.reduce(|best, next| if better(next.1, best.1) { next } else { best })
@@ -253,9 +176,10 @@ fn finding(
     Some(ClueFinding {
         evidence: match clue.kind {
             ClueKind::MeanGap => mean_gap(job, catalog, sections)?,
-            ClueKind::Pattern => pattern(inputs),
-            ClueKind::Moisture => moisture(sections)?,
-            ClueKind::Failures => failures(inputs),
+            ClueKind::Pattern => pattern(job),
+            ClueKind::Moisture => moisture(job, sections)?,
+            ClueKind::Failures => failures(job),
+            ClueKind::Room => room(job)?,
         },
         argues_for: ranked(|a, b| a > b).filter(|(_, factor)| *factor > TELLING),
         argues_against: ranked(|a, b| a < b)
@@ -276,8 +200,8 @@ fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<C
     Some(ClueEvidence::MeanGap { mean: state.gaps.mean, of_dry_boards })
 }
 
-fn pattern(inputs: &[SectionInputs<'_>]) -> ClueEvidence {
-    let widths: Vec<Length> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.width).collect();
+fn pattern(job: &Job) -> ClueEvidence {
+    let widths: Vec<Length> = job.survey.gaps.iter().map(|gap| gap.width).collect();
     ClueEvidence::Pattern {
         measured: widths.len(),
         closed: widths.iter().filter(|width| **width <= CLOSED).count(),
@@ -285,20 +209,35 @@ fn pattern(inputs: &[SectionInputs<'_>]) -> ClueEvidence {
     }
 }
 
-/// The section whose boards are farthest from what the room makes them.
-fn moisture(sections: &[SectionState]) -> Option<ClueEvidence> {
-    let read = sections.iter().filter(|state| state.now.readings > 0);
-    let off = |state: &SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
-    let state = read.max_by(|a, b| off(a).total_cmp(&off(b)))?;
-    let differs = off(state) >= AS_THE_ROOM.to_pct();
-    Some(ClueEvidence::Moisture {
-        now: state.now.moisture.mean,
-        room: differs.then(|| state.expected_now.max(Moisture::ZERO)),
-    })
+/// The hygrometer's readings, else the logger's.
+fn room(job: &Job) -> Option<ClueEvidence> {
+    let rooms = job.survey.rooms.iter().map(|reading| reading.humidity.to_pct());
+    let logged = job.logged.iter().flat_map(|logged| &logged.days).map(|day| day.air.humidity.to_pct());
+    let read: Vec<f64> = if job.survey.rooms.is_empty() { logged.collect() } else { rooms.collect() };
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    let mean = read.iter().sum::<f64>() / read.len() as f64;
+    (!read.is_empty()).then(|| ClueEvidence::Room { humidity: Humidity::pct(mean) })
 }
 
-fn failures(inputs: &[SectionInputs<'_>]) -> ClueEvidence {
-    let noted: Vec<Failure> = inputs.iter().flat_map(|section| &section.gaps).map(|gap| gap.failed).collect();
+/// The section in which the meter is farthest from what the room makes of boards.
+fn moisture(job: &Job, sections: &[SectionState]) -> Option<ClueEvidence> {
+    let read = |state: &SectionState| -> Option<Moisture> {
+        let surface = job.surfaces.get(state.surface)?;
+        let section = surface.sections.get(state.section)?;
+        let own = moisture_readings(&job.survey, &surface.name, &section.name);
+        #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+        let mean = own.iter().map(|(pct, _)| pct).sum::<f64>() / own.len() as f64;
+        (!own.is_empty()).then(|| Moisture::pct(mean))
+    };
+    let each = sections.iter().filter_map(|state| Some((read(state)?, state.expected_now)));
+    let off = |(read, room): &(Moisture, Moisture)| (*read - *room).to_pct().abs();
+    let farthest = each.max_by(|a, b| off(a).total_cmp(&off(b)))?;
+    let differs = off(&farthest) >= AS_THE_ROOM.to_pct();
+    Some(ClueEvidence::Moisture { now: farthest.0, room: differs.then(|| farthest.1.max(Moisture::ZERO)) })
+}
+
+fn failures(job: &Job) -> ClueEvidence {
+    let noted: Vec<Failure> = job.survey.gaps.iter().map(|gap| gap.failed).collect();
     let counted = Failure::ALL.into_iter().filter(|kind| *kind != Failure::NotNoted);
     let counted = counted.map(|kind| (kind, noted.iter().filter(|seen| **seen == kind).count()));
     ClueEvidence::Failures(counted.filter(|(_, count)| *count > 0).collect())

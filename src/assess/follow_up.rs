@@ -5,9 +5,9 @@ use jiff::civil::Date;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::risk::{RING_SCATTER, is_sealed};
-use super::sections::{JointState, motion, visit_day};
+use super::sections::{JointState, motion};
 use crate::joint::HORIZON;
-use crate::measure::{Length, Moisture, Span, day_of_year};
+use crate::measure::{Length, Span, day_of_year};
 use crate::repair::Outcome;
 use crate::survey::{LaterGap, LaterVisit};
 use crate::wood::Species;
@@ -133,7 +133,10 @@ fn outcome(visit: &LaterVisit, inputs: &OptionInputs<'_>, options: &[RepairOptio
     let readings: Vec<LaterReading> = visit.gaps.iter().filter_map(one).collect();
     let verdict = match (day, after_work) {
         _ if readings.is_empty() => VisitVerdict::NothingMeasured,
-        (_, true) if !dry_weeks_came(visit.on, inputs) => VisitVerdict::TooSoon,
+        // What has opened has; only what is still shut may open yet.
+        (_, true) if !dry_weeks_came(visit.on, inputs) && readings.iter().all(|r| r.width < OPEN) => {
+            VisitVerdict::TooSoon
+        }
         (_, true) => opened(&readings),
         (None, false) => VisitVerdict::OutOfRange,
         (Some(_), false) => against_forecast(&readings),
@@ -162,22 +165,17 @@ fn place<'a>(gap: &LaterGap, inputs: &OptionInputs<'a>) -> Option<(usize, &'a Jo
 /// The gap that was forecast for a day, and where nine in ten should lie.
 ///
 /// What nobody knew at the visit adds up as variances: the gap itself, how much these boards move,
-/// how wet they were, how the year's weather turned out, and the gauge.
+/// what plausible worlds differ by, and the gauge.
 fn forecast(state: &JointState, inputs: &OptionInputs<'_>, day: usize) -> Option<(Length, Span<Length>)> {
     let joint = &inputs.layouts[state.surface].joints[state.joint];
     let section = &inputs.sections[state.section?];
     let motion = motion(joint, state, inputs.sections)?;
     let expected = motion.signed_gap_on(day);
-    let board = &inputs.job.surfaces[section.surface].sections[section.section].board;
-    let species = inputs.catalog.species(&board.species)?;
-    let per_pct = joint.moves_across.to_m() * species.coefficient(board.ring_angle);
     let moved = (expected - motion.signed_gap_on(0)).to_m() * Species::SCATTER.hypot(RING_SCATTER);
-    let read = per_pct * section.now.moisture.sd.to_pct();
-    let read = read * (1.0 - section.settled.left_after(day, Moisture::pct(1.0)));
-    let date = visit_day(inputs.job) + i64::try_from(day).unwrap_or(0);
-    let weather = per_pct * section.settled.wet_year_on(date).to_pct();
+    // How wet the boards were, how much the lot moves, the years' weather: what worlds differ by.
+    let worlds = joint.moves_across.to_m() * section.worlds.narrowing_sd(day);
     let known = state.gap?.gap.sd.to_m();
-    let variance: f64 = [known, moved, read, weather, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
+    let variance: f64 = [known, moved, worlds, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
     let reach = Length::m(NINE_IN_TEN * variance.sqrt());
     // Out to the next 64th, so that no reading looks inside and counts as outside.
     let step = |length: Length, round: fn(f64) -> f64| {

@@ -7,6 +7,7 @@
 //! their own.
 
 mod answer;
+mod beliefs;
 mod causes;
 mod choice;
 mod cut;
@@ -19,6 +20,7 @@ mod rows;
 mod sealing;
 mod sealing_outlook;
 mod section_outlook;
+mod section_worlds;
 mod sections;
 mod verdict;
 mod work;
@@ -36,18 +38,23 @@ pub use rows::RowForecast;
 pub use sealing::RatedSealant;
 pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
 pub use section_outlook::{Closing, DryingLeft};
+pub use section_worlds::{SectionWorlds, Swing};
 pub use sections::{
-    BeforeInstall, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age, visit_day,
+    BeforeInstall, InstallMoisture, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age,
+    visit_day,
 };
 pub use work::{TaskOutcome, TimedWork};
 
+use beliefs::Readings;
+use option_inputs::OptionInputs;
 use std::borrow::Cow;
 use std::sync::Arc;
 
 use crate::air::IndoorYear;
+use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
 use crate::joint::{Sealant, Season};
-use crate::measure::{Length, Volume};
+use crate::measure::{Length, Span, Volume};
 use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, SamplingPlan, SamplingRisks, joint_gaps, moisture_readings, sampling_plan};
@@ -73,6 +80,8 @@ pub struct Assessment {
     pub sections: Vec<SectionState>,
     /// Each section as a row after its joints were sealed, in the order of the sections.
     pub rows: Vec<Option<RowForecast>>,
+    /// What everything known says in plausible worlds; `None` without boards or a room.
+    pub belief: Option<Belief>,
     /// Why the joints opened, if any gap is known.
     pub causes: Option<Diagnosis>,
     /// The joints of all surfaces, in the order of the layouts.
@@ -150,6 +159,18 @@ impl Assessment {
     pub fn gap_on(&self, state: &JointState, day: usize) -> Option<Length> {
         let joint = self.layouts.get(state.surface)?.joints.get(state.joint)?;
         Some(sections::motion(joint, state, &self.sections)?.gap_on(day))
+    }
+
+    /// Where a joint's gap lies nine times in ten on a day counted from the visit, if anything says.
+    ///
+    /// What is not known of the gap today and what plausible worlds differ by add up as variances.
+    pub fn gap_band_on(&self, state: &JointState, day: usize) -> Option<Span<Length>> {
+        let joint = self.layouts.get(state.surface)?.joints.get(state.joint)?;
+        let section = self.sections.get(state.section?)?;
+        let expected = sections::motion(joint, state, &self.sections)?.signed_gap_on(day);
+        let worlds = joint.moves_across * section.worlds.narrowing_sd(day);
+        let reach = Length::m(1.645 * worlds.to_m().hypot(state.gap?.gap.sd.to_m()));
+        Some(Span { low: (expected - reach).max(Length::ZERO), high: (expected + reach).max(Length::ZERO) })
     }
 
     /// Whether most of the joint length to be sealed is too narrow to seal even in the best week.
@@ -239,10 +260,10 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let job = &sanitized(&entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
     let mut problems = check(&Checked { entered: &entered, sanitized: job, catalog, layouts: &layouts });
-    let year = IndoorYear::new(&job.air, job.logged.as_ref(), &catalog.stations);
-
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
-    let sections = sections::section_states(job, catalog, year.as_ref(), &gaps.sections);
+    let beliefs = beliefs::beliefs(job, catalog, &layouts, Readings::All);
+    let year = beliefs::room_year(job, catalog, beliefs.as_ref());
+    let sections = sections::section_states(job, catalog, year.as_ref(), beliefs.as_ref(), &gaps.sections);
     let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
     let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
@@ -257,9 +278,9 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
             rows::row_after(job, catalog, &layouts[state.surface], state, &own, seal_day)
         })
         .collect();
-    let causes = causes::diagnosis(job, catalog, &layouts, &sections);
+    let causes = beliefs.as_ref().and_then(|known| causes::diagnosis(job, catalog, known, &sections));
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
-    let inputs = option_inputs::OptionInputs {
+    let inputs = OptionInputs {
         job,
         catalog,
         layouts: &layouts,
@@ -269,10 +290,11 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         held,
     };
     let mut options = options::options(&inputs);
-    let tried = risk::tried(&inputs, &options);
-    let yearly = risk::chances(&inputs, &mut options, &tried);
+    let yearly = risk::chances(&inputs, &mut options);
     let choice = choice::choose(&inputs, &options, &yearly);
-    let follow_up = follow_up::follow_up(&inputs, &options);
+    let first = first_visit(job, catalog, &layouts, &gaps);
+    let before = OptionInputs { sections: first.as_deref().unwrap_or(&sections), ..inputs };
+    let follow_up = follow_up::follow_up(&before, &options);
     let chosen = options.iter().find(|option| option.method == job.plan.chosen);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
@@ -285,6 +307,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         gaps,
         sections,
         rows,
+        belief: beliefs.map(|known| known.belief),
         causes,
         joints,
         season,
@@ -300,6 +323,22 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     };
     assessment.answer = verdict::answer(job, &assessment);
     assessment
+}
+
+/// The sections by what was known on the first visit, where there were later ones: what was forecast
+/// then must not know what came after.
+fn first_visit(
+    job: &Job,
+    catalog: &Catalog,
+    layouts: &[SurfaceLayout],
+    gaps: &GapSurvey,
+) -> Option<Vec<SectionState>> {
+    if job.later.is_empty() {
+        return None;
+    }
+    let beliefs = beliefs::beliefs(job, catalog, layouts, Readings::FirstVisit)?;
+    let year = beliefs::room_year(job, catalog, Some(&beliefs));
+    Some(sections::section_states(job, catalog, year.as_ref(), Some(&beliefs), &gaps.sections))
 }
 
 /// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.

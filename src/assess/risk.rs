@@ -4,8 +4,7 @@ use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Catalog, Job};
-use crate::joint::HORIZON;
-use crate::measure::{Length, Moisture, Money};
+use crate::measure::{Length, Money};
 use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, SectionMovement, present_value, risks};
 use crate::surface::JointKind;
 use crate::survey::{GapEstimate, SectionGaps};
@@ -27,13 +26,13 @@ const VISIT: f64 = 0.15;
 pub(super) const RING_SCATTER: f64 = 0.08;
 
 /// An option by its index, as the trials see it.
-pub(super) type Tried = (usize, RiskOption);
+type Tried = (usize, RiskOption);
 
-/// The options that can be put to the trials.
-pub(super) fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<Tried> {
+/// The options that can be put to the trials, over so many years.
+fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption], years: u32) -> Vec<Tried> {
     (0..options.len())
         .filter(|&at| options[at].not_possible.is_none())
-        .filter_map(|at| Some((at, risk_option(inputs, &options[at])?)))
+        .filter_map(|at| Some((at, risk_option(inputs, &options[at], years)?)))
         .filter(|(_, option)| !option.joints.is_empty())
         .collect()
 }
@@ -43,20 +42,19 @@ pub(super) type YearlyShare = (usize, f64);
 
 /// Fills in the options' chances, and what they cost with callbacks. Returns what a year of warranty
 /// costs each.
-pub(super) fn chances(
-    inputs: &OptionInputs<'_>,
-    options: &mut [RepairOption],
-    tried: &[Tried],
-) -> Vec<YearlyShare> {
+pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -> Vec<YearlyShare> {
     let plan = &inputs.job.plan;
-    let tried_options: Vec<RiskOption> = tried.iter().map(|(_, option)| option.clone()).collect();
     let catalog = inputs.catalog;
-    let run = |years, trials| risks(&tried_options, &plan.callback, &catalog.capability, years, trials, SEED);
+    let run = |years, trials| {
+        let (at, tried): (Vec<usize>, Vec<RiskOption>) = tried(inputs, options, years).into_iter().unzip();
+        let found = risks(&tried, &plan.callback, &catalog.capability, trials, SEED);
+        at.into_iter().zip(tried).zip(found).collect::<Vec<_>>()
+    };
     // What a year costs is a sum over many trials: fewer of them tell it as well.
     let (term, one_year) = (run(plan.warranty_years, catalog.trials), run(1, catalog.trials * 2 / 5));
-    let share = |((at, option), risk): (&Tried, &Risk)| (*at, yearly_share(option, risk));
-    let shares: Vec<YearlyShare> = tried.iter().zip(&one_year).map(share).collect();
-    for (&(at, share), risk) in shares.iter().zip(term) {
+    let share = |((at, option), risk): &((usize, RiskOption), Risk)| (*at, yearly_share(option, risk));
+    let shares: Vec<YearlyShare> = one_year.iter().map(share).collect();
+    for (&(at, share), (_, risk)) in shares.iter().zip(term) {
         let option = &mut options[at];
         option.expected = Some(with_callbacks(inputs.job, option.price.total, share, plan.warranty_years));
         option.callback = Some(risk);
@@ -81,15 +79,18 @@ pub(super) fn with_callbacks(job: &Job, total: Money, yearly_share: f64, years: 
 }
 
 /// How an option's joints are put to the trials; `None` where nothing is mended.
-fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption) -> Option<RiskOption> {
+fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption, years: u32) -> Option<RiskOption> {
+    let days = crate::air::DAYS * years.max(1) as usize;
     let callback = &inputs.job.plan.callback;
     Some(match option.outcome {
-        Outcome::Bead { held, breaker } => reseal(inputs, if held { inputs.held } else { 1.0 }, breaker),
+        Outcome::Bead { held, breaker } => {
+            reseal(inputs, if held { inputs.held } else { 1.0 }, breaker, days)
+        }
         // A line is there by design; it is judged by how much it grows beyond what it is now.
-        Outcome::Line => unsealed(inputs, 1.0, callback.widest),
-        Outcome::Covered => unsealed(inputs, 1.0, OVERLAP),
-        Outcome::Glued => glued(inputs),
-        Outcome::Boards { moves } => unsealed(inputs, moves, callback.widest),
+        Outcome::Line => unsealed(inputs, 1.0, callback.widest, days),
+        Outcome::Covered => unsealed(inputs, 1.0, OVERLAP, days),
+        Outcome::Glued => glued(inputs, days),
+        Outcome::Boards { moves } => unsealed(inputs, moves, callback.widest, days),
         Outcome::Unchanged => return None,
     })
 }
@@ -100,15 +101,6 @@ fn per_pct(job: &Job, catalog: &Catalog, state: &SectionState) -> f64 {
     catalog.species(&board.species).map_or(0.0, |species| species.coefficient(board.ring_angle))
 }
 
-/// How much the driest and the dampest day of the year go with a damper year, per cent moisture.
-fn weather(state: &SectionState) -> (f64, f64) {
-    let days = 0_i64..365;
-    let settled = |day: &i64| state.settled.on(*day).to_pct();
-    let driest = days.clone().min_by(|a, b| settled(a).total_cmp(&settled(b))).unwrap_or(0);
-    let dampest = days.max_by(|a, b| settled(a).total_cmp(&settled(b))).unwrap_or(0);
-    (state.settled.wet_year_on(driest).to_pct(), state.settled.wet_year_on(dampest).to_pct())
-}
-
 /// Whether a joint gets a bead whose movement is known: those, in order, are the ones the trials of a
 /// bead see.
 pub(super) const fn is_sealed(state: &JointState) -> bool {
@@ -117,24 +109,9 @@ pub(super) const fn is_sealed(state: &JointState) -> bool {
 
 /// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
 /// its swing.
-fn reseal(inputs: &OptionInputs<'_>, held: f64, breaker: bool) -> RiskOption {
+fn reseal(inputs: &OptionInputs<'_>, held: f64, breaker: bool, days: usize) -> RiskOption {
     let OptionInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
-    let swing = |state: &SectionState| {
-        let from = seal_day.min(HORIZON - 1);
-        let then = state.motion.narrowing[from];
-        let later = &state.motion.narrowing[from..];
-        let most = later.iter().copied().fold(then, f64::max);
-        let least = later.iter().copied().fold(then, f64::min);
-        let (per_pct, (dry, damp)) = (per_pct(job, catalog, state), weather(state));
-        // Of a wrong reading only what is still left on the day of sealing shows afterwards.
-        let left = state.settled.left_after(seal_day, Moisture::pct(1.0));
-        SectionMovement {
-            narrows: held * (most - then),
-            widens: held * (then - least),
-            weather: (held * per_pct * dry, held * per_pct * damp),
-            reading: per_pct * state.now.moisture.sd.to_pct() * left,
-        }
-    };
+    let swing = |state: &SectionState| SectionMovement { worlds: state.worlds.swings(seal_day, days, held) };
     let one = |state: &JointState| {
         let joint = &layouts[state.surface].joints[state.joint];
         let section = state.section?;
@@ -184,16 +161,10 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
 
 /// Boards about the room's mean moisture, which move by `moves` of what wood does, with no bead
 /// between them; a joint counts as open from `open_from` on.
-fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length) -> RiskOption {
+fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length, days: usize) -> RiskOption {
     let swing = |state: &SectionState| {
-        let (per_pct, (dry, damp)) = (moves * per_pct(inputs.job, inputs.catalog, state), weather(state));
-        let (driest, dampest) = state.settled.extremes();
-        SectionMovement {
-            narrows: per_pct * (state.settled.mean() - driest).to_pct(),
-            widens: per_pct * (dampest - state.settled.mean()).to_pct(),
-            weather: (per_pct * dry, per_pct * damp),
-            reading: per_pct * DRIED_TO,
-        }
+        let per_pct = moves * per_pct(inputs.job, inputs.catalog, state);
+        SectionMovement { worlds: state.worlds.settled_swings(days, per_pct, DRIED_TO) }
     };
     let scatter = Species::SCATTER.hypot(RING_SCATTER);
     let edges = inputs.joints.iter().filter_map(|state| {
@@ -219,8 +190,8 @@ fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length) -> RiskOpt
 
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
 /// the grain before it splits.
-fn glued(inputs: &OptionInputs<'_>) -> RiskOption {
-    let mut option = unsealed(inputs, 1.0, inputs.job.plan.callback.seen_from);
+fn glued(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
+    let mut option = unsealed(inputs, 1.0, inputs.job.plan.callback.seen_from, days);
     for joint in &mut option.joints {
         joint.bead = Some(joint.across);
     }

@@ -4,20 +4,22 @@ use std::sync::Arc;
 
 use rayon::prelude::*;
 
+use super::beliefs::{Beliefs, KnownSection};
+use super::section_worlds::{SectionWorlds, Shut, week};
 use crate::air::IndoorYear;
-use crate::cause::{AgainstMarks, InstallMoisture, OriginInputs, against_marks, install_moisture};
+use crate::belief::{AgainstMarks, Course, against_marks};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
-    BoardMotion, BoardYears, Demand, JointMotion, Sealant, Target, acclimation, demand, panel,
+    BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Sealant, Target, acclimation, demand,
     smallest_class, stack, target, widest_board,
 };
-use crate::measure::{Estimate, Length, Moisture, day_of_year};
+use crate::measure::{Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
 use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
-use crate::survey::{GapEstimate, MoistureNow, SectionGaps, board_moisture};
-use crate::wood::Species;
+use crate::survey::{GapEstimate, MoistureNow, SectionGaps, readings_behind};
 use crate::wood::drying::Panel;
+use crate::wood::{Species, shrinkage};
 
 /// What is known of one section.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,8 +36,15 @@ pub struct SectionState {
     pub expected_now: Moisture,
     /// What their build-up's moisture does in the room's air; shared by sections alike.
     pub settled: Arc<BoardYears>,
-    /// Their motion from the visit on.
+    /// Their motion from the visit on: the mean over the worlds.
     pub motion: BoardMotion,
+    /// Their movement in every world.
+    pub worlds: Arc<SectionWorlds>,
+    /// Where their mean gap lies nine times in ten, by week from the visit.
+    bands: Vec<Span<Length>>,
+    /// Their mean moisture on the days before the visit, from the install on; `None` where the day of
+    /// the install is not known. Days are counted from the visit.
+    past: Option<Vec<(i64, Moisture)>>,
     /// Width of wood whose movement shows at a joint between two full boards.
     pub across: Length,
     /// The moisture they had at install, if any gap was measured.
@@ -73,8 +82,16 @@ impl SectionState {
 
     /// The section's mean gap on a day counted from the visit.
     pub fn mean_gap_on(&self, day: usize) -> Length {
-        let day = day.min(crate::joint::HORIZON - 1);
-        (self.gaps.mean + self.across * self.motion.narrowing[day]).max(Length::ZERO)
+        let moved = self.across * self.motion.narrowing[day.min(HORIZON - 1)];
+        Shut::new(self.gaps.mean, self.gaps.scatter).mean_after(moved)
+    }
+
+    /// Where that mean lies nine times in ten.
+    pub fn mean_gap_band(&self, day: usize) -> Span<Length> {
+        let (at, share) = week(day, self.bands.len());
+        let (before, after) = (self.bands[at], self.bands[(at + 1).min(self.bands.len() - 1)]);
+        let mix = |a: Length, b: Length| a + (b - a) * share;
+        Span { low: mix(before.low, after.low), high: mix(before.high, after.high) }
     }
 
     /// Whether the boards were measured clearly wetter than the room's air ever makes them: water
@@ -85,23 +102,34 @@ impl SectionState {
     }
 
     /// Moisture of the boards on a day counted from the visit; before it, as they dried from the
-    /// moisture at install, if that is known.
+    /// moisture at install, if that day is known.
     pub fn moisture_on(&self, visit: i64, day: i64) -> Moisture {
-        let Ok(before) = usize::try_from(-day) else {
-            return self.motion.moisture[usize::try_from(day).unwrap_or(0).min(crate::joint::HORIZON - 1)];
-        };
-        let origin = self.origin.map(|origin| origin.moisture);
-        let dried = |before: usize| self.settled.since_install(origin?, before);
-        match (dried(before), dried(0)) {
-            (Some(then), Some(meets)) => {
-                // The modelled past is drawn to the moisture that was measured, so that the two
-                // meet at the visit; what they differ by fades into the past as surpluses fade.
-                let differ = self.now.moisture.mean - meets;
-                then + differ * self.settled.left_after(before, differ)
+        if let Ok(day) = usize::try_from(day) {
+            return self.motion.moisture[day.min(HORIZON - 1)];
+        }
+        let Some(past) = &self.past else { return self.settled.on(visit + day) };
+        let next = past.partition_point(|(known, _)| *known <= day);
+        match (next.checked_sub(1).and_then(|at| past.get(at)), past.get(next)) {
+            (Some(&(from, before)), Some(&(to, after))) => {
+                #[expect(clippy::cast_precision_loss, reason = "a few days")]
+                let share = (day - from) as f64 / (to - from).max(1) as f64;
+                before + (after - before) * share
             }
-            _ => self.settled.on(visit + day),
+            (Some((_, only)), None) | (None, Some((_, only))) => *only,
+            (None, None) => self.settled.on(visit + day),
         }
     }
+}
+
+/// The moisture of boards when they went up.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct InstallMoisture {
+    /// The mean over all plausible worlds.
+    pub moisture: Moisture,
+    /// The interval it lies in nine times out of ten.
+    pub interval: Span<Moisture>,
+    /// Whether the gap is wider than any drying makes it.
+    pub beyond_drying: bool,
 }
 
 /// Most room that may be left at a joint of new boards for them to swell: 1/32 in. Common practice.
@@ -170,88 +198,92 @@ pub struct JointState {
     pub holds: bool,
 }
 
-/// The years of every section's build-up, `None` where species or coating are not in the catalog. One
-/// run of the drying for each distinct build-up.
-fn build_ups(job: &Job, catalog: &Catalog, year: &IndoorYear) -> Vec<Option<Arc<BoardYears>>> {
-    let sections = job.surfaces.iter().flat_map(|surface| &surface.sections);
-    let panels: Vec<Option<Panel>> = sections
-        .map(|section| {
-            let board = &section.board;
-            Some(panel(
-                board,
-                catalog.species(&board.species)?,
-                catalog.coating(board.finish)?,
-                &catalog.films,
-            ))
-        })
-        .collect();
-    let mut distinct: Vec<Panel> = Vec::new();
-    for panel in panels.iter().flatten() {
-        if !distinct.contains(panel) {
-            distinct.push(*panel);
-        }
-    }
-    let (visit, age) = (visit_day(job), age(job));
-    let years: Vec<Arc<BoardYears>> =
-        distinct.par_iter().map(|panel| Arc::new(BoardYears::new(*panel, year, visit, age))).collect();
-    let of =
-        |panel: Panel| distinct.iter().position(|known| *known == panel).map(|at| Arc::clone(&years[at]));
-    panels.into_iter().map(|panel| of(panel?)).collect()
-}
-
-/// States of all sections whose species, coating and year are known.
+/// States of all sections whose boards and year are known.
 pub(super) fn section_states(
     job: &Job,
     catalog: &Catalog,
     year: Option<&IndoorYear>,
+    beliefs: Option<&Beliefs>,
     gaps: &[Vec<SectionGaps>],
 ) -> Vec<SectionState> {
-    let Some(year) = year else { return vec![] };
+    let (Some(year), Some(beliefs)) = (year, beliefs) else { return vec![] };
     let visit = visit_day(job);
-    let mut build_ups = build_ups(job, catalog, year).into_iter();
-    let mut states = Vec::new();
-    for (surface_index, surface) in job.surfaces.iter().enumerate() {
-        for (section_index, section) in surface.sections.iter().enumerate() {
-            let board = &section.board;
-            let (Some(species), Some(settled)) =
-                (catalog.species(&board.species), build_ups.next().flatten())
-            else {
-                continue;
-            };
-            let now = board_moisture(&job.survey, &surface.name, &section.name, settled.on(visit));
-            let motion = BoardMotion::new(species, board.ring_angle, &settled, now.moisture.mean);
-            let gaps = gaps[surface_index][section_index];
-            let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
-            let measured = gaps.mean > Length::ZERO;
-            let origin = measured.then(|| {
-                install_moisture(&OriginInputs {
-                    species,
-                    ring: board.ring_angle,
-                    gap: Estimate { mean: gaps.mean, sd: gaps.error_of_mean },
-                    across,
-                    now: now.moisture,
-                })
-            });
-            let origin = origin.flatten();
-            let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
-            states.push(SectionState {
-                surface: surface_index,
-                section: section_index,
-                gaps,
-                now,
-                expected_now: settled.on(visit),
-                motion,
-                across,
-                origin,
-                against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
-                before_install: before_install(job, catalog, board, species, &settled, year),
-                settled,
-                year_gap,
-                narrowest_day,
-            });
-        }
-    }
-    states
+    let years: Vec<Arc<BoardYears>> = (beliefs.build_ups.par_iter().zip(&beliefs.belief.transfer))
+        .map(|(build_up, transfer)| {
+            let panel =
+                Panel { thickness: build_up.thickness, density: build_up.density, transfer: *transfer };
+            Arc::new(BoardYears::new(panel, year, visit))
+        })
+        .collect();
+    let of = |known: &KnownSection| {
+        let settled = Arc::clone(&years[known.build_up]);
+        section_state(job, catalog, year, beliefs, *known, settled, gaps[known.surface][known.section])
+    };
+    beliefs.sections.par_iter().filter_map(of).collect()
+}
+
+fn section_state(
+    job: &Job,
+    catalog: &Catalog,
+    year: &IndoorYear,
+    beliefs: &Beliefs,
+    known: KnownSection,
+    settled: Arc<BoardYears>,
+    gaps: SectionGaps,
+) -> Option<SectionState> {
+    let (surface, belief) = (&job.surfaces[known.surface], &beliefs.belief);
+    let section = &surface.sections[known.section];
+    let board = &section.board;
+    let species = catalog.species(&board.species)?;
+    let course = &belief.courses[known.build_up];
+    let now = MoistureNow {
+        moisture: course.on(0),
+        readings: readings_behind(&job.survey, &surface.name, &section.name),
+    };
+    let motion = mean_motion(species, board, course, belief.mean_lot());
+    let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
+    let origin = (gaps.measured > 0 && across > Length::ZERO).then(|| {
+        let (moisture, interval) = course.install();
+        let most = across * shrinkage(species, board.ring_angle, WETTEST, now.moisture.mean);
+        let beyond_drying = gaps.mean - gaps.error_of_mean * 2.0 > most * MOST_OVER_SPECIES;
+        InstallMoisture { moisture, interval, beyond_drying }
+    });
+    let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
+    let worlds = SectionWorlds::new(belief, known, species, board.ring_angle);
+    let past = age(job).map(|_| {
+        let before = course.days.iter().take_while(|day| **day <= 0);
+        before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()
+    });
+    Some(SectionState {
+        surface: known.surface,
+        section: known.section,
+        gaps,
+        now,
+        expected_now: settled.on(visit_day(job)),
+        motion,
+        bands: worlds.mean_gap_bands(&gaps, across),
+        worlds: Arc::new(worlds),
+        past,
+        across,
+        origin,
+        against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
+        before_install: before_install(job, catalog, board, species, &settled, year),
+        settled,
+        year_gap,
+        narrowest_day,
+    })
+}
+
+/// No board is put up wetter than this: it shrinks no more for it.
+const WETTEST: Moisture = Moisture::pct(30.0);
+/// How much more than its species a lot shrinks at most, two standard deviations out.
+const MOST_OVER_SPECIES: f64 = 1.3;
+
+/// The mean over the worlds of how boards move from the visit on.
+fn mean_motion(species: &Species, board: &BoardSpec, course: &Course, lot: f64) -> BoardMotion {
+    let days =
+        (0..HORIZON).map(|day| Moisture::pct(course.mean(course.index(i64::try_from(day).unwrap_or(0)))));
+    BoardMotion::new(species, board.ring_angle, days.collect(), lot)
 }
 
 /// Narrowest and widest mean gap of the coming year, and the day of the narrowest.

@@ -7,7 +7,7 @@ use super::answer::{
 };
 use super::options::RepairOption;
 use super::sealing::ENOUGH_HOLDS;
-use crate::cause::Cause;
+use crate::belief::Cause;
 use crate::job::{Job, Severity};
 use crate::measure::{Length, Moisture, Percent};
 use crate::repair::MethodId;

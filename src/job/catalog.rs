@@ -7,7 +7,7 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
 use crate::air::Station;
-use crate::cause::{CausePriors, Mark};
+use crate::belief::{CausePriors, Mark, Priors};
 use crate::joint::{Bonding, Coating, Films, Sealant};
 use crate::named::{Named, find};
 use crate::repair::{
@@ -70,6 +70,8 @@ pub struct Catalog {
     pub marks: Vec<Mark>,
     /// How often each cause is expected before anything is measured.
     pub causes: CausePriors,
+    /// What is expected of everything else that nobody measured.
+    pub priors: Priors,
     /// What holds boards to the framing and to each other.
     pub bonding: Bonding,
     /// Cautions.
@@ -155,6 +157,7 @@ static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
         materials: materials.materials,
         marks: marks.marks,
         causes: read!("causes.ron"),
+        priors: read!("belief.ron"),
         bonding: read!("bonding.ron"),
         cautions: cautions.cautions,
         trials: 10_000,

@@ -1,9 +1,9 @@
-//! Board moisture through the years, for one build-up.
+//! Board moisture through a usual year, for one build-up.
 //!
-//! [`BoardYears`] runs the drying of one build-up ([`Panel`]) through the room's year until it
-//! repeats, and keeps what everything else needs: the settled year, how a surplus of moisture fades
-//! from the visit on, how boards dried since the install, and what a damper year would change.
-//! Sections of the same build-up share one.
+//! [`BoardYears`] runs the drying of one build-up ([`Panel`]) through the room's year until it repeats:
+//! the settled year, how long a surplus of moisture takes to leave, how far the boards lag behind the air.
+//! Sections of the same build-up share one. What the boards of a job did and will do comes from the
+//! plausible worlds ([`crate::belief`]), not from here.
 
 use std::f64::consts::TAU;
 
@@ -23,26 +23,16 @@ const DAY: f64 = 86_400.0;
 const MOST_YEARS: usize = 30;
 /// The year repeats when its end is this near its start, kg/kg.
 const REPEATS: f64 = 2e-5;
-/// Surpluses in kg/kg whose fading is followed; between them it is mixed.
-const SURPLUSES: [f64; 2] = [0.02, 0.10];
-/// Moistures at install in per cent that are followed to the visit; between them it is mixed.
-const INSTALLS: [f64; 4] = [4.0, 10.0, 18.0, 30.0];
-/// Days since the install that are followed: older boards have settled.
-const MOST_DAYS_SINCE: i64 = 1825;
+/// A small surplus of moisture, kg/kg, whose leaving is followed.
+const SURPLUS: f64 = 0.02;
 
 /// What one build-up's moisture does in the room's air.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BoardYears {
     /// Settled moisture on each day of the year, per cent.
     settled: Vec<f64>,
-    /// How much wetter a year damper by one standard deviation keeps the boards, per cent.
-    wet_year: Vec<f64>,
-    /// Part left of each of [`SURPLUSES`] on the days from the visit on; nothing from its end on.
-    fading: [Vec<f64>; 2],
-    /// The visit's day of the year.
-    visit: i64,
-    /// Moisture on the days from the install to the visit, for each of [`INSTALLS`], per cent.
-    since: Option<[Vec<f64>; 4]>,
+    /// Days until nine tenths of a small surplus are gone, counted from the visit's season.
+    settles_in: Option<usize>,
     /// Whether neither face lets anything through.
     sealed_off: bool,
     /// Days by which the yearly wave of the boards is behind that of their equilibrium.
@@ -59,28 +49,17 @@ pub(super) fn exposure(air: &Air) -> Exposure {
 }
 
 impl BoardYears {
-    /// Follows `panel` through `year`. `visit` is the visit's day of the year, `age` the days from
-    /// install to visit if known.
-    pub fn new(panel: Panel, year: &IndoorYear, visit: i64, age: Option<i64>) -> Self {
+    /// Follows `panel` through `year`. `visit` is the visit's day of the year.
+    pub fn new(panel: Panel, year: &IndoorYear, visit: i64) -> Self {
         let days: Vec<Exposure> = year.days.iter().map(exposure).collect();
         let emc: Vec<f64> = year.days.iter().map(|air| air.emc().to_pct()).collect();
         let mean = emc.iter().sum::<f64>() / 100.0;
         #[expect(clippy::cast_precision_loss, reason = "365 days")]
         let mut board = Drying::uniform(Wood, panel, CELLS, mean / emc.len() as f64);
         let (settled, at_visit) = settle(&mut board, &days, visit);
-        let damper_days: Vec<Exposure> = year.wet_year.iter().map(exposure).collect();
-        let (wet_year, _) = settle(&mut board, &damper_days, visit);
-        let wet_year = wet_year.iter().zip(&settled).map(|(wet, usual)| wet - usual).collect();
-        let fading = SURPLUSES.map(|surplus| fade(&at_visit, surplus, &days, &settled, visit));
-        let since = age.map(|age| {
-            let followed = age.min(MOST_DAYS_SINCE);
-            INSTALLS.map(|start| {
-                let mut board = Drying::uniform(Wood, panel, CELLS, start / 100.0);
-                track(&mut board, &days, visit - followed, followed)
-            })
-        });
+        let settles_in = leaves(&at_visit, &days, &settled, visit);
         let sealed_off = panel.transfer.iter().all(|transfer| *transfer <= 0.0);
-        Self { lag: lag(&emc, &settled), sealed_off, settled, wet_year, fading, visit, since }
+        Self { lag: lag(&emc, &settled), sealed_off, settled, settles_in }
     }
 
     /// Whether neither face lets anything through: then the room's air says nothing of the boards.
@@ -91,11 +70,6 @@ impl BoardYears {
     /// Settled moisture on the day of the year with this index; any whole number, the year repeats.
     pub fn on(&self, day: i64) -> Moisture {
         Moisture::pct(self.settled[index(day)])
-    }
-
-    /// How much wetter boards are on that day in a year damper by one standard deviation.
-    pub fn wet_year_on(&self, day: i64) -> Moisture {
-        Moisture::pct(self.wet_year[index(day)])
     }
 
     /// Mean of the settled year.
@@ -111,45 +85,16 @@ impl BoardYears {
         (Moisture::pct(low), Moisture::pct(high))
     }
 
-    /// Moisture `days` after the visit of boards that were at `now` then.
-    pub fn after_visit(&self, now: Moisture, days: usize) -> Moisture {
-        let surplus = now - self.on(self.visit);
-        let ahead = i64::try_from(days).unwrap_or(0);
-        (self.on(self.visit + ahead) + surplus * self.left_after(days, surplus)).max(Moisture::ZERO)
-    }
-
-    /// The part of a surplus of moisture at the visit that is left `days` later.
-    pub fn left_after(&self, days: usize, surplus: Moisture) -> f64 {
-        let [small, large] = SURPLUSES;
-        let share = ((surplus.to_pct() / 100.0 - small) / (large - small)).clamp(0.0, 1.0);
-        let [slow, fast] = [0, 1].map(|which| self.fading[which].get(days).copied().unwrap_or(0.0));
-        slow + (fast - slow) * share
-    }
-
     /// Days until nine tenths of a small surplus of moisture are gone, counted from the visit's
     /// season; `None` if it takes more than three years.
-    pub fn days_to_settle(&self) -> Option<usize> {
-        let fading = &self.fading[0];
-        fading.iter().position(|left| *left <= 0.1).or((fading.len() < HORIZON).then_some(fading.len()))
+    pub const fn days_to_settle(&self) -> Option<usize> {
+        self.settles_in
     }
 
     /// Days by which the boards' yearly wave comes after that of the air, by their first harmonics;
     /// `None` where there is no wave.
     pub const fn lag(&self) -> Option<f64> {
         self.lag
-    }
-
-    /// Moisture `before` days before the visit of boards that were put up at `start`. `None` if the
-    /// day of the install is unknown or later.
-    pub fn since_install(&self, start: Moisture, before: usize) -> Option<Moisture> {
-        let tracks = self.since.as_ref()?;
-        let at = tracks[0].len().checked_sub(before + 1)?;
-        let start = start.to_pct();
-        let upper = INSTALLS.iter().position(|known| *known > start).unwrap_or(INSTALLS.len() - 1).max(1);
-        let (low, high) = (INSTALLS[upper - 1], INSTALLS[upper]);
-        let share = (start - low) / (high - low);
-        let [low, high] = [upper - 1, upper].map(|which| tracks[which][at]);
-        Some(Moisture::pct((low + (high - low) * share).max(0.0)))
     }
 }
 
@@ -179,31 +124,16 @@ fn settle(board: &mut Drying<Wood>, days: &[Exposure], visit: i64) -> (Vec<f64>,
     (year, at_visit)
 }
 
-/// Moisture in per cent on the day of the year `from` and on the `count` days after it.
-fn track(board: &mut Drying<Wood>, days: &[Exposure], from: i64, count: i64) -> Vec<f64> {
-    let mut track = vec![board.moisture().to_pct()];
-    for day in 0..count {
-        board.step(days[index(from + day)], DAY);
-        track.push(board.moisture().to_pct());
-    }
-    track
-}
-
-/// The part left of a surplus that was even through the thickness at the visit, day by day until
-/// nothing worth following is left.
-fn fade(at_visit: &Drying<Wood>, surplus: f64, days: &[Exposure], settled: &[f64], visit: i64) -> Vec<f64> {
+/// Days until nine tenths of a surplus are gone that was even through the thickness at the visit.
+fn leaves(at_visit: &Drying<Wood>, days: &[Exposure], settled: &[f64], visit: i64) -> Option<usize> {
     let mut board = at_visit.clone();
-    board.add(surplus);
-    let mut fading = Vec::with_capacity(HORIZON);
-    for day in 0..i64::try_from(HORIZON).unwrap_or(i64::MAX) {
-        let left = (board.moisture().to_pct() - settled[index(visit + day)]) / (100.0 * surplus);
-        if left < 1e-3 {
-            break;
-        }
-        fading.push(left);
-        board.step(days[index(visit + day)], DAY);
-    }
-    fading
+    board.add(SURPLUS);
+    (0..HORIZON).find(|&ahead| {
+        let day = visit + i64::try_from(ahead).unwrap_or(0);
+        let left = (board.moisture().to_pct() - settled[index(day)]) / (100.0 * SURPLUS);
+        board.step(days[index(day)], DAY);
+        left <= 0.1
+    })
 }
 
 /// Days by which the first harmonic of `follows` comes after that of `leads`; `None` where either has

@@ -1,6 +1,6 @@
 //! Movement of boards and joints, day by day from the visit.
 
-use super::moisture::{BoardYears, HORIZON};
+use super::moisture::HORIZON;
 use crate::measure::{Angle, Length, Moisture};
 use crate::surface::Joint;
 use crate::wood::{LENGTHWISE_PER_PCT, Species, shrinkage};
@@ -22,10 +22,11 @@ pub struct BoardMotion {
 }
 
 impl BoardMotion {
-    /// From the build-up's years and the boards' moisture `now`, at the visit.
-    pub fn new(species: &Species, ring: Angle, years: &BoardYears, now: Moisture) -> Self {
-        let moisture: Vec<Moisture> = (0..HORIZON).map(|day| years.after_visit(now, day)).collect();
-        let narrowing: Vec<f64> = moisture.iter().map(|&m| shrinkage(species, ring, now, m)).collect();
+    /// From the boards' moisture on each day from the visit, over [`HORIZON`], and how much their lot
+    /// shrinks against its species.
+    pub fn new(species: &Species, ring: Angle, moisture: Vec<Moisture>, lot: f64) -> Self {
+        let now = moisture.first().copied().unwrap_or_default();
+        let narrowing: Vec<f64> = moisture.iter().map(|&m| lot * shrinkage(species, ring, now, m)).collect();
         let shortening: Vec<f64> =
             moisture.iter().map(|&m| LENGTHWISE_PER_PCT * (now - m).to_pct()).collect();
         let mut to_come = vec![(0.0, 0.0); narrowing.len()];

@@ -242,7 +242,7 @@ impl Angle {
 }
 
 /// A range from `low` to `high`, both included.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Span<T> {
     /// Lower end.
     pub low: T,

@@ -1,18 +1,19 @@
 //! The chance that the joints open again: Monte Carlo over what nobody knows yet.
 //!
-//! A trial draws, for the whole job, how its lot of boards moves, how its lot of sealant stretches,
-//! how far off the moisture readings are and how dry and damp the years of the warranty turn out; and
-//! for each joint one normal number for its boards, its width and the hand that sealed it. A bead
+//! A trial takes one of the plausible worlds, with the movement that the boards make in it, and draws how
+//! the job's lot of sealant stretches; and for each joint one normal number for its boards, its width and the hand that sealed it. A bead
 //! fails when its movement passes what it takes; a joint without one shows what the boards give up.
 //! The owner calls when too much length is open or one gap is wider than the eye forgives.
 //!
 //! All options meet the same draws, so that their difference is theirs and not the dice's. The same
 //! seed gives the same figures, on any number of cores.
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use statrs::distribution::{ContinuousCDF as _, Normal};
+use statrs::distribution::{Beta, ContinuousCDF as _, Normal};
 
 use super::trials::{Draw, Ready, Tally};
 use crate::measure::{Length, Percent, Span};
@@ -59,17 +60,12 @@ pub struct Capability {
     pub kind: Kind,
 }
 
-/// How a section's boards move after the work, as fractions of their width.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
+/// How a section's boards move after the work in every plausible world, as fractions of their width.
+#[derive(Debug, Clone, PartialEq)]
 pub struct SectionMovement {
-    /// Most they narrow below the day of the work in the usual year.
-    pub narrows: f64,
-    /// Most they widen above it.
-    pub widens: f64,
-    /// Standard deviation of both that the years' weather adds, at the driest and at the dampest.
-    pub weather: (f64, f64),
-    /// Standard deviation of the narrowing still to come, from the moisture readings' doubt.
-    pub reading: f64,
+    /// By world: most they narrow below the day of the work, and most they widen above it. All sections
+    /// of a job have the same worlds in the same order.
+    pub worlds: Arc<[(f64, f64)]>,
 }
 
 /// A joint as a trial sees it.
@@ -110,7 +106,8 @@ pub struct RiskOption {
 pub struct Risk {
     /// Share of the trials with a callback.
     pub chance: f64,
-    /// Where that share lies with 95 % confidence, were there endless trials (Wilson's interval).
+    /// Where the chance lies nine times in ten, by what is not known of this house and these boards:
+    /// each plausible world has a chance of its own.
     pub interval: Span<f64>,
     /// The share after a quarter, a half and all of the trials: they should agree.
     pub converged: [f64; 3],
@@ -122,13 +119,12 @@ pub struct Risk {
     pub joints: Vec<f64>,
 }
 
-/// Puts every option through `trials` trials of `years` years with the same draws. Joints of all
+/// Puts every option through `trials` trials with the same draws, each in one of the plausible worlds. Joints of all
 /// options must be in the same order to share theirs; options may differ in number of joints.
 pub fn risks(
     options: &[RiskOption],
     rule: &CallbackRule,
     capability: &Capability,
-    years: u32,
     trials: u32,
     seed: u64,
 ) -> Vec<Risk> {
@@ -142,11 +138,13 @@ pub fn risks(
         }));
     }
     let ready: Vec<Ready> = distinct.iter().map(|option| Ready::new(option, rule, capability)).collect();
-    let draw = Draw { joints: ready.iter().map(Ready::places).max().unwrap_or(0), years, capability };
+    let worlds = ready.iter().map(Ready::worlds).max().unwrap_or(1).max(1);
+    let draw = Draw { joints: ready.iter().map(Ready::places).max().unwrap_or(0), worlds, capability };
     let batches: Vec<Vec<Tally>> = (0..trials.div_ceil(BATCH))
         .into_par_iter()
         .map(|batch| {
-            let trials = draw.batch(BATCH.min(trials - batch * BATCH), seed.wrapping_add(u64::from(batch)));
+            let count = BATCH.min(trials - batch * BATCH);
+            let trials = draw.batch(count, batch * BATCH, seed.wrapping_add(u64::from(batch)));
             ready.iter().map(|option| option.tried(&trials)).collect()
         })
         .collect();
@@ -171,11 +169,55 @@ fn summed(ready: &Ready, batches: &[Vec<Tally>], option: usize, trials: u32) -> 
     let if_called: f64 = batches.iter().map(|batch| batch[option].opens_if_called).sum();
     Risk {
         chance,
-        interval: wilson(chance, f64::from(trials.max(1))),
+        interval: interval(chance, &by_world(batches, option, trials), trials),
         converged: [share(all.div_ceil(4)), share(all.div_ceil(2)), chance],
         opens: mean(opens),
         opens_if_called: mean(if_called),
         joints: (0..ready.joints()).map(of_joint).collect(),
+    }
+}
+
+/// Trials and callbacks in each world.
+fn by_world(batches: &[Vec<Tally>], option: usize, trials: u32) -> Vec<(f64, f64)> {
+    let Some(first) = batches.first() else { return vec![] };
+    let mut called = vec![0_u32; first[option].called.len()];
+    for batch in batches {
+        for (sum, more) in called.iter_mut().zip(&batch[option].called) {
+            *sum += more;
+        }
+    }
+    let worlds = u32::try_from(called.len()).unwrap_or(1).max(1);
+    let tried = |world: usize| {
+        let extra = u32::try_from(world).unwrap_or(0) < trials % worlds;
+        f64::from(trials / worlds + u32::from(extra))
+    };
+    called.into_iter().enumerate().map(|(world, called)| (tried(world), f64::from(called))).collect()
+}
+
+/// Where the chance lies nine times in ten over the worlds. Their chances are taken as beta distributed,
+/// with what their shares scatter by beyond the dice; where they do not, the dice's own interval is left.
+fn interval(chance: f64, worlds: &[(f64, f64)], trials: u32) -> Span<f64> {
+    let dice = wilson(chance, f64::from(trials.max(1)));
+    let tried: Vec<&(f64, f64)> = worlds.iter().filter(|(tried, _)| *tried >= 2.0).collect();
+    if tried.len() < 20 || chance <= 0.0 || chance >= 1.0 {
+        return dice;
+    }
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    let count = tried.len() as f64;
+    let share = |(tried, called): &(f64, f64)| called / tried;
+    let scatter = tried.iter().map(|world| (share(world) - chance).powi(2)).sum::<f64>() / count;
+    let by_dice =
+        tried.iter().map(|world| share(world) * (1.0 - share(world)) / (world.0 - 1.0)).sum::<f64>() / count;
+    let between = (scatter - by_dice).clamp(0.0, 0.98 * chance * (1.0 - chance));
+    if between <= 1e-6 {
+        return dice;
+    }
+    let strength = chance * (1.0 - chance) / between - 1.0;
+    match Beta::new(chance * strength, (1.0 - chance) * strength) {
+        Ok(beta) => {
+            Span { low: beta.inverse_cdf(0.05).min(dice.low), high: beta.inverse_cdf(0.95).max(dice.high) }
+        }
+        Err(_) => dice,
     }
 }
 
@@ -197,7 +239,7 @@ mod tests {
     }
 
     fn option(bead: Option<Length>, takes: f64, scatter: f64) -> RiskOption {
-        let swing = SectionMovement { narrows: 0.01, widens: 0.0, weather: (0.0, 0.0), reading: 0.0 };
+        let swing = SectionMovement { worlds: [(0.01, 0.0)].into() };
         let joint = RiskJoint {
             section: 0,
             length: Length::m(1.0),
@@ -216,9 +258,8 @@ mod tests {
     #[test]
     fn one_joint_fails_as_often_as_the_normal_says() {
         let rule = CallbackRule::default();
-        let found =
-            &risks(&[option(Some(Length::mm(2.0)), 0.45, 0.2)], &rule, &capability(), 2, 40_000, 7)[0];
-        let sd = 0.2_f64.hypot(crate::wood::Species::SCATTER / 2.0);
+        let found = &risks(&[option(Some(Length::mm(2.0)), 0.45, 0.2)], &rule, &capability(), 40_000, 7)[0];
+        let sd = 0.2_f64;
         let exact = Normal::standard().cdf((1.0 / 0.9_f64).ln() / sd);
         assert!((found.chance - exact).abs() < 0.01, "{} against {exact}", found.chance);
         assert!(found.interval.low < exact && exact < found.interval.high);
@@ -230,11 +271,9 @@ mod tests {
     fn the_same_seed_gives_the_same_and_a_better_sealant_is_never_worse() {
         let rule = CallbackRule::default();
         let all = [0.25, 0.5, 1.0].map(|takes| option(Some(Length::mm(1.5)), takes, 0.4));
-        let found = risks(&all, &rule, &capability(), 2, 2_000, 3);
-        assert_eq!(found, risks(&all, &rule, &capability(), 2, 2_000, 3));
+        let found = risks(&all, &rule, &capability(), 2_000, 3);
+        assert_eq!(found, risks(&all, &rule, &capability(), 2_000, 3));
         assert!(found[0].chance >= found[1].chance && found[1].chance >= found[2].chance);
-        let longer = risks(&all, &rule, &capability(), 10, 2_000, 3);
-        assert_eq!(longer.len(), 3);
     }
 
     /// Wilson's interval for 4 of 20, 95 %: 0.0807 to 0.4160 (Newcombe 1998 gives the method; the

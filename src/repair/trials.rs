@@ -13,12 +13,6 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::risk::{CallbackRule, Capability, RiskJoint, RiskOption, SectionMovement};
-use crate::wood::Species;
-
-/// Years that are drawn one by one; of a longer warranty the driest of these many counts.
-const MOST_YEARS: usize = 10;
-/// Share of a year's scatter that is the house's own and the same every year. Assumption.
-const LASTING: f64 = 0.5;
 
 /// Joints that are looked at together.
 const LANES: usize = 8;
@@ -37,8 +31,8 @@ const fn single(value: f64) -> f32 {
 pub(super) struct Draw<'a> {
     /// Places for joints.
     pub joints: usize,
-    /// Years of the warranty.
-    pub years: u32,
+    /// Plausible worlds, taken in turn.
+    pub worlds: usize,
     /// How sealant scatters.
     pub capability: &'a Capability,
 }
@@ -58,43 +52,26 @@ pub(super) struct Trials {
 struct Trial {
     /// Where its stretch of the normals begins.
     from: usize,
-    /// How much drier than usual the driest year is, and how much damper the dampest, in standard
-    /// deviations.
-    driest: f64,
-    dampest: f64,
-    /// Logarithms: how much more the boards move, how much more the sealant takes.
-    lot: f64,
+    /// The world it is in.
+    world: usize,
+    /// Logarithm of how much more the sealant takes.
     sealant: f64,
-    /// How much wetter the boards were than read, in standard deviations.
-    reading: f64,
 }
 
 impl Draw<'_> {
-    /// Draws `count` trials; the same seed gives the same.
-    pub fn batch(&self, count: u32, seed: u64) -> Trials {
+    /// Draws `count` trials, `before` of them having been drawn already; the same seed gives the same.
+    pub fn batch(&self, count: u32, before: u32, seed: u64) -> Trials {
         let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
         let apart = (8 * self.joints).max(4096);
         let normals = (0..apart + self.joints).map(|_| StandardNormal.sample(&mut random)).collect();
-        let trials = (0..count).map(|_| self.trial(&mut random, apart)).collect();
+        let world = |at: u32| usize::try_from(before + at).unwrap_or(0) % self.worlds;
+        let trials = (0..count).map(|at| self.trial(&mut random, apart, world(at))).collect();
         Trials { normals, trials }
     }
 
-    fn trial(&self, random: &mut Xoshiro256PlusPlus, apart: usize) -> Trial {
-        let mut normal = || -> f64 { StandardNormal.sample(random) };
-        let house = LASTING.sqrt() * normal();
-        let (mut driest, mut dampest) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
-        for _ in 0..usize::try_from(self.years).unwrap_or(MOST_YEARS).clamp(1, MOST_YEARS) {
-            let year = house + (1.0 - LASTING).sqrt() * normal();
-            (driest, dampest) = (driest.max(-year), dampest.max(year));
-        }
-        Trial {
-            driest,
-            dampest,
-            lot: Species::SCATTER / 2.0 * normal(),
-            sealant: self.capability.lot * normal(),
-            reading: normal(),
-            from: random.random_range(0..apart),
-        }
+    fn trial(&self, random: &mut Xoshiro256PlusPlus, apart: usize, world: usize) -> Trial {
+        let normal: f64 = StandardNormal.sample(random);
+        Trial { world, sealant: self.capability.lot * normal, from: random.random_range(0..apart) }
     }
 }
 
@@ -178,7 +155,7 @@ impl Ready {
         for section in option.joints.chunk_by(|one, next| one.section == next.section) {
             let swing = &option.movements[section[0].section];
             let swing = swings.iter().position(|known| known == swing).unwrap_or_else(|| {
-                swings.push(*swing);
+                swings.push(swing.clone());
                 swings.len() - 1
             });
             for joints in section.chunks(LANES) {
@@ -210,6 +187,11 @@ impl Ready {
         }
     }
 
+    /// Number of plausible worlds.
+    pub fn worlds(&self) -> usize {
+        self.swings.iter().map(|swing| swing.worlds.len()).max().unwrap_or(0)
+    }
+
     /// Number of joints.
     pub const fn joints(&self) -> usize {
         self.places.len()
@@ -236,12 +218,14 @@ impl Ready {
                 look(simd, blocks, &normals[one.from..], *asked, openings, one);
             }));
         }
-        let mut tally = Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, openings };
+        let called = vec![0; self.worlds()];
+        let mut tally = Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, openings, called };
         for one in &tried {
             let length: f32 = one.length.iter().sum();
             tally.opens += f64::from(length);
             if length > self.most_open || one.wide {
                 tally.callbacks += 1;
+                tally.called[one.world] += 1;
                 tally.opens_if_called += f64::from(length);
             }
         }
@@ -252,11 +236,10 @@ impl Ready {
     fn begun(&self, trial: &Trial, asked: &mut Vec<Asked>) -> Option<Tried> {
         let sealant = single(trial.sealant);
         let begins = asked.len();
-        let log = |share: f64| single(share.max(1e-9).ln() + trial.lot);
+        let log = |share: f64| single(share.max(1e-9).ln());
         asked.extend(self.swings.iter().map(|swing| {
-            let dry = swing.narrows + swing.weather.0 * trial.driest + swing.reading * trial.reading;
-            let narrows = log(dry);
-            let widens = log(swing.widens + swing.weather.1 * trial.dampest);
+            let (narrows, widens) = swing.worlds.get(trial.world).copied().unwrap_or_default();
+            let (narrows, widens) = (log(narrows), log(widens));
             Asked { narrows, widens, sealant, widest: self.widest - narrows }
         }));
         let farthest = |asked: &Asked| (self.weakest.0 + asked.narrows).max(self.weakest.1 + asked.widens);
@@ -264,7 +247,7 @@ impl Ready {
             asked.truncate(begins);
             return None;
         }
-        Some(Tried { from: trial.from, length: [0.0; LANES], wide: false })
+        Some(Tried { from: trial.from, world: trial.world, length: [0.0; LANES], wide: false })
     }
 }
 
@@ -284,6 +267,8 @@ struct Asked {
 struct Tried {
     /// Where its normals begin.
     from: usize,
+    /// The world it is in.
+    world: usize,
     /// Open length, lane by lane, m.
     length: [f32; LANES],
     /// Whether one opening is too wide.
@@ -329,6 +314,8 @@ pub(super) struct Tally {
     pub opens: f64,
     /// The same of the trials with a callback.
     pub opens_if_called: f64,
+    /// Trials with a callback in each world.
+    pub called: Vec<u32>,
     /// How often each place opened; whole numbers.
     openings: Vec<[f32; LANES]>,
 }

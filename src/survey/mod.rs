@@ -1,7 +1,7 @@
 //! What was measured in the room, and what a few readings say of every joint.
 //!
 //! [`Survey`] is what a person writes down. [`joint_gaps`] carries gap readings over to the joints
-//! nobody measured, with the uncertainty that comes of it; [`board_moisture`] puts meter readings
+//! nobody measured, with the uncertainty that comes of it; [`readings_behind`] puts meter readings
 //! right and averages them. [`sampling_plan`] says how many boards of a delivery to measure.
 
 mod gaps;
@@ -14,6 +14,6 @@ mod sampling;
 pub use gaps::{GapEstimate, GapSurvey, NextReading, OpeningRange, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
 pub use later::{LaterGap, LaterVisit};
-pub use moisture::{MoistureNow, board_moisture, moisture_readings};
+pub use moisture::{MoistureNow, moisture_readings, readings_behind};
 pub use readings::{Failure, GapReading, MeterSetting, MoistureReading, RoomReading, Survey};
 pub use sampling::{SamplingPlan, SamplingRisks, accepts, sampling_plan};

@@ -1,7 +1,5 @@
 //! From meter readings to the present moisture of a section's boards.
 
-use statrs::statistics::Statistics as _;
-
 use super::readings::{MeterSetting, Survey};
 use crate::measure::{Estimate, Moisture};
 use crate::wood::correct_pin_meter;
@@ -10,36 +8,22 @@ use crate::wood::correct_pin_meter;
 const METER_SD: f64 = 1.0;
 /// The same where the setting is another species or not known. Assumption.
 const LOOSE_METER_SD: f64 = 2.0;
-/// One standard deviation of moisture taken from the room's modelled year alone. Assumption.
-const MODELLED_SD: f64 = 1.5;
 
 /// Present moisture of a section's boards.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct MoistureNow {
     /// The moisture with its uncertainty.
     pub moisture: Estimate<Moisture>,
-    /// Number of readings behind it; 0 if it comes from the modelled year.
+    /// Number of readings behind it; 0 if none were taken.
     pub readings: usize,
 }
 
-/// Present moisture of `section` of `surface`: the mean of its corrected readings, else of the
-/// job's, else `modelled`, what the room's year says.
-pub fn board_moisture(survey: &Survey, surface: &str, section: &str, modelled: Moisture) -> MoistureNow {
-    let own = corrected(survey, |s, c| s == surface && c == section);
-    let readings = if own.is_empty() { corrected(survey, |_, _| true) } else { own };
-    if readings.is_empty() {
-        let moisture = Estimate { mean: modelled, sd: Moisture::pct(MODELLED_SD) };
-        return MoistureNow { moisture, readings: 0 };
+/// How many meter readings speak for a section: its own, else all of the job's.
+pub fn readings_behind(survey: &Survey, surface: &str, section: &str) -> usize {
+    match corrected(survey, |s, c| s == surface && c == section).len() {
+        0 => corrected(survey, |_, _| true).len(),
+        own => own,
     }
-    let values = || readings.iter().map(|(value, _)| *value);
-    let scatter = if readings.len() > 1 { values().std_dev() } else { 0.0 };
-    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
-    let n = readings.len() as f64;
-    // The meter's error is common to its readings; averaging takes out only the scatter.
-    let meter = readings.iter().map(|(_, sd)| sd).sum::<f64>() / n;
-    let sd = meter.hypot(scatter / n.sqrt());
-    let moisture = Estimate { mean: Moisture::pct(values().mean()), sd: Moisture::pct(sd) };
-    MoistureNow { moisture, readings: readings.len() }
 }
 
 /// The corrected readings of a section's boards in per cent, each with its meter's standard deviation.

@@ -46,13 +46,23 @@ pub trait Material: Copy {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Wood;
 
-impl Material for Wood {
+impl Wood {
+    /// The diffusivity of dry wood in m²/s at a temperature, and the rate at which its logarithm rises
+    /// with moisture (kg/kg).
+    ///
     /// D = 8e-11·e^(4u) at 20 °C (Toratti 1992, from memory); with temperature by the activation
     /// energy of bound water, 38 500 − 29 000·u J/mol (Siau 1984, from memory).
-    fn diffusivity(&self, celsius: f64) -> impl Fn(f64) -> f64 {
+    pub fn diffusivity_law(celsius: f64) -> (f64, f64) {
         const GAS_CONSTANT: f64 = 8.314_462_618;
         let colder = (1.0 / (celsius + 273.15) - 1.0 / 293.15) / GAS_CONSTANT;
-        let (dry, rise) = (8e-11 * (-38_500.0 * colder).exp(), 4.0 + 29_000.0 * colder);
+        (8e-11 * (-38_500.0 * colder).exp(), 4.0 + 29_000.0 * colder)
+    }
+}
+
+impl Material for Wood {
+    /// By [`Wood::diffusivity_law`].
+    fn diffusivity(&self, celsius: f64) -> impl Fn(f64) -> f64 {
+        let (dry, rise) = Self::diffusivity_law(celsius);
         move |u| dry * (rise * u).exp()
     }
 

@@ -25,6 +25,11 @@ impl Isotherm {
         }
     }
 
+    /// Its coefficients: scale in per cent moisture, K, K1 and K2.
+    pub const fn coefficients(&self) -> [f64; 4] {
+        [self.scale, self.k, self.k1, self.k2]
+    }
+
     /// Moisture in per cent at relative humidity `h` (0 to 1), and how fast it rises with `h`.
     pub fn moisture_and_slope(&self, h: f64) -> (f64, f64) {
         let kh = self.k * h;

@@ -253,6 +253,7 @@ pub fn missing(assessment: &Assessment, entry: MissingEntry, words: &Words) -> S
         MissingEntry::ForTheCause(InformativeReading::Failures) => {
             say!(words, "answer-missing-failures-for-cause")
         }
+        MissingEntry::ForTheCause(InformativeReading::Room) => say!(words, "answer-missing-room-for-cause"),
         MissingEntry::Moisture => say!(words, "answer-missing-moisture"),
         MissingEntry::InstallDate => say!(words, "answer-missing-install-date"),
         MissingEntry::TimedSection => say!(words, "answer-missing-timed-section"),

@@ -2,7 +2,7 @@
 
 use super::{Arg, Say, Words, say};
 use crate::assess::ClueEvidence;
-use crate::cause::{AgainstMarks, Cause, Mark};
+use crate::belief::{AgainstMarks, Cause, Mark};
 use crate::measure::Percent;
 use crate::survey::Failure;
 
@@ -88,6 +88,7 @@ impl Say for ClueEvidence {
             &Self::Moisture { now, room: Some(room) } => {
                 say!(words, "cause-clue-moisture-differs", now = now, room = room)
             }
+            &Self::Room { humidity } => say!(words, "cause-clue-room", humidity = humidity),
             Self::Failures(counts) => {
                 let sentence = |&(failure, count): &(Failure, usize)| {
                     say!(words, "cause-clue-failures", failure = Arg::Id(failure.key()), count = count)

@@ -2,8 +2,9 @@
 
 use super::causes::percent;
 use super::{Arg, Say, Words, say};
+use crate::assess::InstallMoisture;
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
-use crate::cause::{Cause, InstallMoisture};
+use crate::belief::Cause;
 use crate::job::{Job, LetterPart};
 use crate::measure::{Length, Moisture, Percent};
 use crate::repair::MethodId;

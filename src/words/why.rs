@@ -3,7 +3,7 @@
 use super::causes::percent;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Closing, ClueFinding, DryingLeft, SectionState};
-use crate::cause::Cause;
+use crate::belief::Cause;
 use crate::measure::Moisture;
 
 /// Above this a factor on the odds is only known to be large.

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, rates_taken};
-use gapwright::cause::Cause;
+use gapwright::belief::Cause;
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, Place, PriceBook, file, jobs_in, learn_rates, load_prices, save_prices};
 use gapwright::measure::{Hours, Length, Money, ThreePoint, Units};

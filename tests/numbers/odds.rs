@@ -6,7 +6,7 @@
 //! ([`Row`]), readings are rounded to the gauge and noted with slips.
 
 use gapwright::air::{HouseModel, IndoorAir, IndoorYear};
-use gapwright::cause::{Cause, GapEvidence, SectionInputs, odds};
+use gapwright::belief::{Cause, GapEvidence, SectionInputs, odds};
 use gapwright::job::Catalog;
 use gapwright::joint::{BoardYears, Row, RowBoard, RowJoint, panel};
 use gapwright::measure::{Angle, Length, Moisture};

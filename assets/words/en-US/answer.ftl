@@ -83,6 +83,7 @@ answer-missing-gaps =
     }
 answer-missing-gap-for-cause = To settle the cause, measure one more gap in { $surface }, section { $section }
 answer-missing-moisture-for-cause = To settle the cause, take a moisture reading of the boards in { $surface }, section { $section }
+answer-missing-room-for-cause = To settle the cause, read a hygrometer in the room
 answer-missing-failures-for-cause = To settle the cause, note how the bead failed at the joints you measured
 answer-missing-moisture = Take a moisture reading of the boards
 answer-missing-install-date = Enter the date the boards were installed

@@ -42,8 +42,9 @@ cause-clue-pattern =
         [one] Of { $measured } joints measured, 1 is closed; the widest is { $widest }.
        *[other] Of { $measured } joints measured, { $closed } are closed; the widest is { $widest }.
     }
-cause-clue-moisture = The boards are at { $now } moisture, about where this room keeps them.
-cause-clue-moisture-differs = The boards are at { $now } moisture; this room would bring them to { $room }.
+cause-clue-moisture = The meter reads { $now } on average, about where this room keeps boards.
+cause-clue-moisture-differs = The meter reads { $now } on average; this room would bring boards to { $room }.
+cause-clue-room = The room’s air was read at { $humidity } humidity.
 cause-clue-failures =
     { $failure ->
         [one_side] { $count ->

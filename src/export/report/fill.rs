@@ -9,7 +9,7 @@ use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
     SealTime, VisitOutcome, date_after,
 };
-use crate::cause::Cause;
+use crate::belief::Cause;
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money};
 use crate::repair::{CutPattern, CuttingList, PriceLine};

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, MissingEntry, SectionState};
-use crate::cause::Cause;
+use crate::belief::Cause;
 use crate::measure::Percent;
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 

@@ -5,7 +5,7 @@ use eframe::egui::{Frame, Grid, Label, Margin, ProgressBar, RichText, Role, Ui, 
 use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark, term};
 use crate::assess::{ClueFinding, Diagnosis, MissingEntry};
-use crate::cause::Cause;
+use crate::belief::Cause;
 use crate::job::fields::{self, At};
 use crate::survey::NextReading;
 use crate::words::causes::{chance_as_percent, explained};

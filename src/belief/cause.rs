@@ -71,6 +71,9 @@ pub struct Hypothesis {
 }
 
 impl Hypothesis {
+    /// Boards that were dry enough, and nothing else.
+    pub const PLAIN: Self = Self { wet: false, bonded: false, other_cause: OtherCause::Nothing };
+
     /// All accounts.
     pub fn all() -> Vec<Self> {
         let other_cause =
@@ -123,9 +126,8 @@ pub struct CausePriors {
 }
 
 impl CausePriors {
-    /// How often this account is expected.
-    pub fn of(&self, hypothesis: &Hypothesis) -> f64 {
-        let wet = if hypothesis.wet { self.wet_at_install } else { 1.0 - self.wet_at_install };
+    /// How often this account is expected, whatever the boards were at install.
+    pub fn on_top(&self, hypothesis: &Hypothesis) -> f64 {
         let bonded = if hypothesis.bonded { self.bonded_groups } else { 1.0 - self.bonded_groups };
         let other_cause = match hypothesis.other_cause {
             OtherCause::WeakSealant => self.weak_sealant,
@@ -133,6 +135,6 @@ impl CausePriors {
             OtherCause::Wetted => self.wetted_and_dried,
             OtherCause::Nothing => 1.0 - self.weak_sealant - self.framing_moved - self.wetted_and_dried,
         };
-        wet * bonded * other_cause
+        bonded * other_cause
     }
 }

@@ -1,0 +1,222 @@
+//! From the job's entries to what is known ([`crate::belief`]), and back to its sections.
+
+use jiff::civil::Date;
+use statrs::statistics::Statistics as _;
+
+use super::sections::{age, visit_day};
+use crate::air::IndoorYear;
+use crate::belief::{
+    Belief, BuildUp, Evidence, GapEvidence, LaterGaps, MeterEvidence, RoomEvidence, SectionEvidence, believe,
+    usual_year,
+};
+use crate::job::{Catalog, Job};
+use crate::measure::Length;
+use crate::surface::{Finish, JointKind, SurfaceLayout};
+use crate::survey::{Failure, GapReading, LaterVisit, MeterSetting};
+use crate::wood::correct_pin_meter;
+
+/// What is believed of a job, with the sections it speaks of.
+#[derive(Debug)]
+pub(super) struct Beliefs {
+    /// What follows from the readings.
+    pub belief: Belief,
+    /// The sections whose boards are known, by surface and section, each with its build-up's index.
+    pub sections: Vec<KnownSection>,
+    /// The build-ups.
+    pub build_ups: Vec<BuildUp>,
+}
+
+/// A section whose boards are known.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct KnownSection {
+    /// Index of its surface.
+    pub surface: usize,
+    /// Its index on that surface.
+    pub section: usize,
+    /// Index of its build-up.
+    pub build_up: usize,
+}
+
+/// Which readings are taken in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Readings {
+    /// All there are.
+    All,
+    /// Those of the first visit and before it.
+    FirstVisit,
+}
+
+/// Weighs the worlds by what the job says. `None` without boards or a room.
+pub(super) fn beliefs(
+    job: &Job,
+    catalog: &Catalog,
+    layouts: &[SurfaceLayout],
+    readings: Readings,
+) -> Option<Beliefs> {
+    let (sections, build_ups) = known_sections(job, catalog);
+    let evidence: Vec<SectionEvidence<'_>> = sections
+        .iter()
+        .filter_map(|known| section_evidence(job, catalog, &layouts[known.surface], *known, readings))
+        .collect();
+    if evidence.len() < sections.len() {
+        return None;
+    }
+    let rooms: Vec<RoomEvidence> = job
+        .survey
+        .rooms
+        .iter()
+        .map(|reading| RoomEvidence { day: days_from_visit(job, reading.date), humidity: reading.humidity })
+        .collect();
+    let known = Evidence {
+        air: &job.air,
+        logged: job.logged.as_ref(),
+        stations: &catalog.stations,
+        visit: visit_day(job),
+        age: age(job),
+        build_ups: &build_ups,
+        sections: &evidence,
+        rooms: &rooms,
+    };
+    let belief = believe(&known, &catalog.causes, &catalog.priors)?;
+    Some(Beliefs { belief, sections, build_ups })
+}
+
+/// The room's usual year, by everything known.
+pub(super) fn room_year(job: &Job, catalog: &Catalog, beliefs: Option<&Beliefs>) -> Option<IndoorYear> {
+    let days = match beliefs {
+        Some(beliefs) => beliefs.belief.year.clone(),
+        None => usual_year(&job.air, job.logged.as_ref(), &catalog.stations, &catalog.priors)?,
+    };
+    Some(IndoorYear { days })
+}
+
+/// The sections whose species and coating are in the catalog, and the distinct build-ups they are of.
+fn known_sections(job: &Job, catalog: &Catalog) -> (Vec<KnownSection>, Vec<BuildUp>) {
+    let (mut sections, mut build_ups): (Vec<KnownSection>, Vec<BuildUp>) = (Vec::new(), Vec::new());
+    let mut names: Vec<(&str, Finish)> = Vec::new();
+    for (surface, of_surface) in job.surfaces.iter().enumerate() {
+        for (section, of_section) in of_surface.sections.iter().enumerate() {
+            let board = &of_section.board;
+            let (Some(species), Some(coating)) =
+                (catalog.species(&board.species), catalog.coating(board.finish))
+            else {
+                continue;
+            };
+            let own = BuildUp {
+                // Boards thinner than a millimeter count as one.
+                thickness: board.thickness.max(Length::mm(1.0)),
+                density: species.density(),
+                coating: coating.clone(),
+                films: catalog.films.clone(),
+                behind: board.behind,
+            };
+            let name = (species.name.as_str(), board.finish);
+            let same = |at: &usize| build_ups[*at] == own && names[*at] == name;
+            let build_up = (0..build_ups.len()).find(same).unwrap_or_else(|| {
+                build_ups.push(own);
+                names.push(name);
+                build_ups.len() - 1
+            });
+            sections.push(KnownSection { surface, section, build_up });
+        }
+    }
+    (sections, build_ups)
+}
+
+/// Days from the visit to the day of a reading; none if it was taken on the visit or before the
+/// install.
+fn days_from_visit(job: &Job, date: Option<Date>) -> i64 {
+    let days = date.map_or(0, |date| i64::from((date - job.visited).get_days()));
+    days.max(-age(job).unwrap_or(0))
+}
+
+fn section_evidence<'a>(
+    job: &Job,
+    catalog: &'a Catalog,
+    laid: &SurfaceLayout,
+    known: KnownSection,
+    readings: Readings,
+) -> Option<SectionEvidence<'a>> {
+    let surface = &job.surfaces[known.surface];
+    let section = &surface.sections[known.section];
+    let board = &section.board;
+    let edges: Vec<&str> = laid
+        .joints
+        .iter()
+        .filter(|joint| joint.section == known.section && joint.kind == JointKind::BoardEdge)
+        .map(|joint| joint.label.as_str())
+        .collect();
+    let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
+    // Boards held at both edges do not move a joint: their gaps say nothing of moisture.
+    let moves = across > Length::ZERO;
+    let meter = job
+        .survey
+        .moistures
+        .iter()
+        .filter(|reading| reading.surface == surface.name && reading.section == section.name);
+    let meter = meter.filter_map(|reading| {
+        let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
+        Some(MeterEvidence {
+            pct: moisture.to_pct(),
+            set_to_species: reading.setting == MeterSetting::ThisSpecies,
+            day: days_from_visit(job, reading.date),
+        })
+    });
+    let later = job.later.iter().filter(|_| moves && readings == Readings::All);
+    Some(SectionEvidence {
+        species: catalog.species(&board.species)?,
+        ring: board.ring_angle,
+        across,
+        build_up: known.build_up,
+        joints: edges.len(),
+        gaps: if moves { gaps(job, &surface.name, &edges) } else { Vec::new() },
+        meter: meter.collect(),
+        later: later.filter_map(|visit| later_gaps(job, visit, &surface.name, &edges)).collect(),
+    })
+}
+
+/// The joints of a section that were measured. A joint that was read twice is still one joint.
+fn gaps(job: &Job, surface: &str, edges: &[&str]) -> Vec<GapEvidence> {
+    #[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+    let along = |at: usize| (at as f64 + 0.5) / edges.len() as f64;
+    let of_joint = |(at, label): (usize, &&str)| {
+        let own: Vec<&GapReading> = job
+            .survey
+            .gaps
+            .iter()
+            .filter(|gap| gap.surface == surface && gap.joint == **label && gap.width >= Length::ZERO)
+            .collect();
+        let widths: Vec<f64> = own.iter().map(|gap| gap.width.to_m()).collect();
+        let noted = own.iter().map(|gap| gap.failed).rfind(|failed| *failed != Failure::NotNoted);
+        (!own.is_empty()).then(|| GapEvidence {
+            place: along(at),
+            width: Length::m(widths.mean()),
+            failed: noted.unwrap_or_default(),
+        })
+    };
+    edges.iter().enumerate().filter_map(of_joint).collect()
+}
+
+/// How the joints of a section that were measured at the visit had changed by a later one, before
+/// anything was done to them.
+fn later_gaps(job: &Job, visit: &LaterVisit, surface: &str, edges: &[&str]) -> Option<LaterGaps> {
+    let day = i64::from((visit.on - job.visited).get_days());
+    if day <= 0 || job.done.finished.is_some_and(|finished| visit.on > finished) {
+        return None;
+    }
+    let mean = |widths: Vec<f64>| (!widths.is_empty()).then(|| widths.mean());
+    let then = |label: &str| {
+        let own = job.survey.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
+        mean(own.map(|gap| gap.width.to_m()).collect())
+    };
+    let later = |label: &str| {
+        let own = visit.gaps.iter().filter(|gap| gap.surface == surface && gap.joint == label);
+        mean(own.filter_map(|gap| gap.width).map(Length::to_m).collect())
+    };
+    let changes: Vec<f64> = edges.iter().filter_map(|label| Some(later(label)? - then(label)?)).collect();
+    (!changes.is_empty()).then(|| LaterGaps {
+        day,
+        joints: changes.len(),
+        change: Length::m(changes.iter().mean()),
+    })
+}

@@ -1,0 +1,253 @@
+//! How likely a section's gaps are, as a function of how far its boards have opened.
+//!
+//! In every world a section's joints have an opening of their own on average. How single joints differ
+//! from it is not followed world by world: the scatter from board to board, what was left when the
+//! boards were laid, how many boards are bonded into one and which joints somebody chose to measure are
+//! integrated here, once for each opening of a grid, by a low-discrepancy sequence. The worlds then
+//! look their opening up. A gap reads as it is, give or take the gauge, and nothing where the boards
+//! touch; so a closed joint is as good a reading as an open one, and nothing jumps between them.
+
+use super::evidence::{GapEvidence, below, log_mean, log_normal};
+use super::priors::Priors;
+
+/// Openings of the grid run between these, mm.
+const OPENINGS: (f64, f64) = (-4.0, 26.0);
+/// Points of the grid.
+const POINTS: usize = 112;
+/// Sets of what joints differ by.
+const SETS: u32 = 40;
+/// A moved line opens by something between these more than its neighbors, mm. Assumption.
+const MOVED: (f64, f64) = (1.0, 20.0);
+/// One reading in a thousand is a slip: anything up to two inches. Assumption.
+const SLIP: f64 = 0.001;
+const SLIPS_TO: f64 = 50.0;
+/// Boards in a bonded group at most.
+const MOST_BONDED: u32 = 14;
+
+/// What happened to a section on top of drying: nothing, one of its lines moved, or it was wetted or a
+/// part of it.
+const ON_TOP: usize = 3;
+
+/// Log likelihoods at one opening: without and with bonded groups, by what happened [`ON_TOP`].
+type Node = [[f64; ON_TOP]; 2];
+
+/// The log likelihood of a section's gaps by its mean opening.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct GapTable {
+    nodes: Vec<Node>,
+}
+
+/// What joints of a section differ by, in one set.
+struct Set {
+    /// Scatter in proportion to the opening, and whatever the opening, mm.
+    relative: f64,
+    fixed: f64,
+    /// Gap left when the boards were laid, mm.
+    laid: f64,
+    /// Boards in a group on average, and whether groups are much alike.
+    group: f64,
+    alike: bool,
+    /// Whether wide joints were rather measured than others.
+    picked: f64,
+    /// Wetted part along the row, and by how much more it opened, mm.
+    wetted: (f64, f64, f64),
+}
+
+/// The additive-recurrence sequence of Roberts (2018) in nine dimensions: quantile `dimension` of
+/// set `index`.
+fn quantile(index: u32, dimension: i32) -> f64 {
+    // The positive root of x^10 = x + 1.
+    const ROOT: f64 = 1.075_766_066_086_837_1;
+    (0.5 + f64::from(index + 1) * ROOT.powi(-(dimension + 1))).fract().clamp(1e-6, 1.0 - 1e-6)
+}
+
+impl Set {
+    fn new(index: u32) -> Self {
+        let q = |dimension| quantile(index, dimension);
+        let (middle, half) = (q(6), if q(7) < 0.5 { 2.0 } else { (q(7) - 0.5) / 1.5 });
+        Self {
+            relative: 0.08 + 0.3 * q(0),
+            fixed: 0.05 + 0.4 * q(1) * q(1),
+            laid: -0.15 * (1.0 - q(2)).ln(),
+            group: 1.8 + 6.2 * q(3) * q(3),
+            alike: q(4) < 0.5,
+            picked: if q(5) < 0.5 { 0.0 } else { 1.0 },
+            // Half of the wettings take the whole section.
+            wetted: (middle - half, middle + half, 0.5 + 5.5 * q(8)),
+        }
+    }
+
+    /// How often a bonded group that shows at a joint has this many boards.
+    fn share(&self, boards: u32) -> f64 {
+        let n = f64::from(boards);
+        if self.alike {
+            let z = (n - self.group) / 0.9;
+            (-0.5 * z * z).exp()
+        } else {
+            (1.0 - 1.0 / self.group).powf(n - 1.0)
+        }
+    }
+}
+
+/// The density of reading `y` from a gap that is normal about `mean` and never below nothing.
+fn open(y: f64, mean: f64, sd: f64, gauge: f64) -> f64 {
+    let both = sd.hypot(gauge);
+    let middle = (mean * gauge * gauge + y * sd * sd) / (both * both);
+    let seen = log_normal(y, mean, both).exp() * below(middle * both / (sd * gauge));
+    seen + below(-mean / sd) * log_normal(y, 0.0, gauge).exp()
+}
+
+/// A joint's density for one set and opening, by whether boards are bonded.
+struct Density<'a> {
+    set: &'a Set,
+    opening: f64,
+    gauge: f64,
+    /// Groups of so many boards and how often they show.
+    groups: Vec<(f64, f64)>,
+}
+
+impl<'a> Density<'a> {
+    fn new(set: &'a Set, opening: f64, gauge: f64, bonded: bool) -> Self {
+        let groups = if bonded {
+            let all: f64 = (1..=MOST_BONDED).map(|n| set.share(n)).sum();
+            let shares = (1..=MOST_BONDED).map(|n| (f64::from(n), set.share(n) / all));
+            shares.filter(|(_, share)| *share > 0.004).collect()
+        } else {
+            vec![(1.0, 1.0)]
+        };
+        Self { set, opening, gauge, groups }
+    }
+
+    /// Of a joint that opened by `more` besides.
+    fn of(&self, y: f64, more: f64) -> f64 {
+        let set = self.set;
+        let (mut shows, mut boards) = (0.0, 0.0);
+        for &(n, share) in &self.groups {
+            let own = n * self.opening;
+            let sd = (n.sqrt() * set.relative * self.opening).hypot(set.fixed).hypot(0.35 * more);
+            shows += share * open(y, own + set.laid + more, sd, self.gauge);
+            boards += share * n;
+        }
+        let shut = log_normal(y, 0.0, self.gauge).exp();
+        let density = shows / boards + (1.0 - 1.0 / boards) * shut;
+        // Somebody who picks wide joints takes them in proportion to how wide they look.
+        let usual = self.opening.max(0.0) + set.laid + 0.3;
+        let picks = ((y + 0.3) / usual).powf(set.picked);
+        (1.0 - SLIP) * density * picks + SLIP / SLIPS_TO
+    }
+}
+
+impl GapTable {
+    /// Of a section with `joints` joints.
+    #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
+    pub fn new(gaps: &[GapEvidence], joints: usize, priors: &Priors) -> Self {
+        if gaps.is_empty() {
+            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; 2] };
+        }
+        let sets: Vec<Set> = (0..SETS)
+            .map(|index| {
+                let mut set = Set::new(index);
+                if gaps.len() >= joints {
+                    // Nobody picked who measured them all.
+                    set.picked = 0.0;
+                }
+                set
+            })
+            .collect();
+        let gauge = priors.gap_gauge.sd;
+        let unseen = 1.0 - gaps.len() as f64 / joints.max(gaps.len()) as f64;
+        let node = |point: usize| -> Node {
+            let opening = opening_of(point);
+            [false, true].map(|bonded| {
+                let logs: Vec<[f64; 3]> = sets
+                    .iter()
+                    .map(|set| of_set(gaps, set, &Density::new(set, opening, gauge, bonded), unseen))
+                    .collect();
+                [0, 1, 2].map(|on_top| log_mean(logs.iter().map(|log| log[on_top])))
+            })
+        };
+        Self { nodes: (0..POINTS).map(node).collect() }
+    }
+
+    /// The log likelihoods at this opening, mm: without and with bonded groups, each by what happened [`ON_TOP`].
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to the grid")]
+    pub fn at(&self, opening: f64) -> Node {
+        if self.nodes.len() < POINTS {
+            return self.nodes[0];
+        }
+        let at = place_of(opening);
+        let (below, share) = (at as usize, at.fract());
+        let (a, b) = (&self.nodes[below], &self.nodes[below + 1]);
+        std::array::from_fn(|bonded| {
+            std::array::from_fn(|on_top| a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share)
+        })
+    }
+}
+
+/// Log likelihoods by what happened [`ON_TOP`], for one set. `unseen` is the share of joints that were not measured.
+#[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
+    let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
+    for gap in gaps {
+        let y = gap.width.to_mm();
+        let usual = density.of(y, 0.0);
+        nothing += usual.ln();
+        let inside = set.wetted.0 <= gap.place && gap.place <= set.wetted.1;
+        wetted += if inside { density.of(y, set.wetted.2).ln() } else { usual.ln() };
+        let more = y - density.opening.max(0.0);
+        if more > MOVED.0 && more < MOVED.1 {
+            moved += 1.0 / (MOVED.1 - MOVED.0) / usual;
+        }
+    }
+    let one = unseen + (1.0 - unseen) * moved / gaps.len() as f64;
+    [nothing, nothing + one.max(1e-12).ln(), wetted]
+}
+
+/// Points of the grid lie closer where openings are small.
+#[expect(clippy::cast_precision_loss, reason = "a hundred points")]
+fn opening_of(point: usize) -> f64 {
+    let low = -(-OPENINGS.0).sqrt();
+    let root = low + (OPENINGS.1.sqrt() - low) * point as f64 / (POINTS - 1) as f64;
+    root * root.abs()
+}
+
+/// The place of an opening among the points.
+#[expect(clippy::cast_precision_loss, reason = "a hundred points")]
+fn place_of(opening: f64) -> f64 {
+    let low = -(-OPENINGS.0).sqrt();
+    let root = opening.signum() * opening.abs().sqrt();
+    let at = (root - low) / (OPENINGS.1.sqrt() - low) * (POINTS - 1) as f64;
+    at.clamp(0.0, (POINTS - 1) as f64 - 1e-9)
+}
+
+impl GapTable {
+    /// Of how wide a section's gaps are on average, alone.
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    pub fn of_mean(gaps: &[GapEvidence], priors: &Priors) -> Self {
+        if gaps.is_empty() {
+            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; 2] };
+        }
+        let count = gaps.len() as f64;
+        let mean = gaps.iter().map(|gap| gap.width.to_mm()).sum::<f64>() / count;
+        let gauge = priors.gap_gauge.sd;
+        let log = |opening: f64, bonded: bool, on_top: usize| {
+            log_mean((0..SETS).map(|index| {
+                let set = Set::new(index);
+                let group = if bonded { set.group } else { 1.0 };
+                let usual = opening.max(0.0) + set.laid;
+                let more = if on_top == 2 { set.wetted.2 * 0.5 } else { 0.0 };
+                let scatter = (set.relative * opening).hypot(set.fixed).hypot(more);
+                // Where few joints of a group open, the mean of some joints scatters more.
+                let groups = usual * (group - 1.0).max(0.0).sqrt();
+                let moved = if on_top == 1 { MOVED.1 / 3.0 / count } else { 0.0 };
+                let sd = (scatter.hypot(groups).hypot(gauge) / count.sqrt()).hypot(moved);
+                log_normal(mean, usual + more + moved, sd)
+            }))
+        };
+        let node = |point: usize| -> Node {
+            let opening = opening_of(point);
+            [false, true].map(|bonded| [0, 1, 2].map(|on_top| log(opening, bonded, on_top)))
+        };
+        Self { nodes: (0..POINTS).map(node).collect() }
+    }
+}

@@ -1,0 +1,362 @@
+//! Why the joints opened and how they will move: everything known, in one set of plausible worlds.
+//!
+//! A world is one full account of what nobody measured exactly: the moisture of the house, what is
+//! behind the boards, how much the paint lets through, how wet the boards came, how much the lot
+//! shrinks, the meter's offset, and what happened on top of drying. Every world runs the real physics
+//! from the install on; then every reading weighs the worlds, and whatever is said of cause, install,
+//! present and future is read off the same weights. So the answers cannot contradict each other.
+//!
+//! Read [`Evidence`] for what was seen, `world` and `ensemble` for the physics, `gaps` and `weigh` for how
+//! the readings count, [`Belief`] for what comes out.
+
+mod air;
+mod cause;
+mod clues;
+mod draws;
+mod ensemble;
+mod evidence;
+mod failures;
+mod gaps;
+mod marks;
+mod next_reading;
+mod particles;
+mod priors;
+mod surprise;
+mod weigh;
+mod world;
+
+pub use cause::{Cause, CausePriors, Hypothesis, OtherCause};
+pub use clues::{Clue, ClueKind};
+pub use evidence::{GapEvidence, LaterGaps, MeterEvidence, RoomEvidence, SectionEvidence};
+pub use marks::{AgainstMarks, Mark, against_marks};
+pub use next_reading::Reading;
+pub use particles::{Course, Particle};
+pub use priors::{Prior, Priors};
+pub use surprise::{Conflict, Doubted};
+pub use world::BuildUp;
+
+use rayon::prelude::*;
+
+use crate::air::{Air, DAYS, IndoorAir, LoggedAir, Station};
+use crate::measure::{Estimate, Humidity, Moisture, Span, Temperature};
+use air::RoomAir;
+use draws::Draws;
+use ensemble::LANES;
+use particles::{PARTICLES, choose, run_on};
+use weigh::{ACCOUNTS, Accounts, Counts, Scale, accounts};
+use world::{Maker, Span as Times, Worlds};
+
+/// Worlds of the first batch, and of each one after it.
+const FIRST: usize = 3072;
+const MORE: usize = 2048;
+/// Batches at most.
+const BATCHES: usize = 4;
+/// So many worlds must count in effect.
+pub const ENOUGH: f64 = 400.0;
+/// Days after the visit that worlds are followed: three years and the rest of a season.
+pub const HORIZON: usize = 3 * DAYS;
+/// Where the random sequences start; any figure would do.
+const SEED: u64 = 20_240_229;
+/// Boards of unknown age are taken to be this old, days.
+const USUAL_AGE: i64 = 400;
+
+/// What is known of a job.
+#[derive(Debug, Clone)]
+pub struct Evidence<'a> {
+    /// What the job says of the room's air.
+    pub air: &'a IndoorAir,
+    /// What a logger saw of it.
+    pub logged: Option<&'a LoggedAir>,
+    /// Places with their typical year.
+    pub stations: &'a [Station],
+    /// The visit's day of the year.
+    pub visit: i64,
+    /// Days from the install to the visit, if known.
+    pub age: Option<i64>,
+    /// The boards that dry alike.
+    pub build_ups: &'a [BuildUp],
+    /// The sections.
+    pub sections: &'a [SectionEvidence<'a>],
+    /// Readings of the room's hygrometer.
+    pub rooms: &'a [RoomEvidence],
+}
+
+/// What follows from everything known.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Belief {
+    /// How many worlds count in effect: (Σw)²/Σw².
+    pub effective: f64,
+    /// How many were tried.
+    pub tried: usize,
+    /// Probability that each cause plays a part, in the order of [`Cause::ALL`].
+    pub causes: [f64; 6],
+    /// The likeliest account, and its probability.
+    pub account: (Hypothesis, f64),
+    /// What each kind of reading argues for.
+    pub clues: Vec<Clue>,
+    /// The reading that would settle most of the doubt about the causes, with the share that it is
+    /// expected to remove.
+    pub most_informative: Option<(Reading, f64)>,
+    /// Readings that do not fit the rest.
+    pub conflicts: Vec<Conflict>,
+    /// The meter's offset, per cent moisture.
+    pub meter_offset: Estimate<Moisture>,
+    /// The worlds that count, each as much as any other.
+    pub particles: Vec<Particle>,
+    /// The moisture of each build-up in them.
+    pub courses: Vec<Course>,
+    /// The usual year of the room: mean over the worlds.
+    pub year: Vec<Air>,
+    /// Where its humidity lies nine times in ten, by day of the year.
+    pub humidity: Vec<Span<Humidity>>,
+    /// Transfer at face and back of each build-up, kg/(s·m²·Pa): geometric mean over the worlds.
+    pub transfer: Vec<[f64; 2]>,
+}
+
+/// Worlds with what they weigh.
+struct Weighed {
+    draws: Draws,
+    worlds: Worlds,
+    /// Log weights of the accounts, corrected for where worlds were drawn.
+    logs: Vec<Accounts>,
+    /// Weights of the worlds, adding up to 1.
+    weights: Vec<f64>,
+}
+
+/// Weighs worlds by everything known. `None` if the room's air cannot be worked out, or there are no
+/// boards.
+pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -> Option<Belief> {
+    if evidence.build_ups.is_empty() || evidence.sections.is_empty() {
+        return None;
+    }
+    let room = RoomAir::new(evidence.air, evidence.logged, evidence.stations, priors)?;
+    let last = evidence
+        .sections
+        .iter()
+        .flat_map(|section| {
+            let later = section.later.iter().map(|later| later.day);
+            later.chain(section.meter.iter().map(|reading| reading.day))
+        })
+        .chain(evidence.rooms.iter().map(|reading| reading.day))
+        .fold(0, i64::max);
+    let horizon = i64::try_from(HORIZON).unwrap_or(i64::MAX);
+    let span = Times {
+        visit: evidence.visit,
+        age: evidence.age.unwrap_or(USUAL_AGE).max(0),
+        last: last.clamp(0, horizon - 1),
+    };
+    let maker = Maker { room: &room, build_ups: evidence.build_ups, span, priors };
+    let scale = Scale::new(evidence.sections, evidence.rooms, &maker, causes);
+    let weighed = weigh_worlds(&maker, &scale, causes);
+    let particles = choose(&scale, &weighed.worlds, &weighed.weights);
+    let (courses, air) = run_on(&maker, &weighed.worlds, &particles, horizon, SEED + 99);
+    let odds = Odds::new(&weighed, &weighed.logs);
+    Some(Belief {
+        effective: effective(&weighed.weights),
+        tried: weighed.weights.len(),
+        causes: odds.causes,
+        account: odds.account,
+        clues: clues::clues(&scale, &weighed),
+        most_informative: next_reading::most_informative(&scale, &weighed, &odds),
+        conflicts: surprise::conflicts(&scale, &weighed, evidence),
+        meter_offset: meter_offset(&scale, &weighed),
+        year: year(&room, &air),
+        humidity: humidity(&room, &air),
+        transfer: transfer(&weighed.worlds, &particles),
+        particles,
+        courses,
+    })
+}
+
+/// The usual year of a room of which nothing was measured; `None` if it names a station that is not in
+/// `stations`, or the program's own table of stations is damaged.
+pub fn usual_year(
+    air: &IndoorAir,
+    logged: Option<&LoggedAir>,
+    stations: &[Station],
+    priors: &Priors,
+) -> Option<Vec<Air>> {
+    Some(RoomAir::new(air, logged, stations, priors)?.usual_year())
+}
+
+/// Draws worlds until enough of them count, or the last batch is drawn.
+fn weigh_worlds(maker: &Maker<'_>, scale: &Scale<'_>, causes: &CausePriors) -> Weighed {
+    let mut draws = Draws::expected(maker.dims(), FIRST, causes.wet_at_install, SEED);
+    let mut worlds = maker.follow(&draws, 0);
+    let mut own: Vec<Accounts> = Vec::new();
+    let mut batch = 1;
+    loop {
+        own.par_extend(
+            (own.len()..draws.len()).into_par_iter().map(|world| scale.weigh(&worlds, world, Counts::ALL)),
+        );
+        let weighed = corrected(&draws, &own);
+        let weights = normalized(&weighed);
+        if batch == BATCHES || effective(&weights) >= ENOUGH {
+            return Weighed { draws, worlds, logs: weighed, weights };
+        }
+        let from = draws.len();
+        draws.refine(&weights, MORE, SEED + batch as u64);
+        worlds.append(maker.follow(&draws, from));
+        batch += 1;
+    }
+}
+
+/// Log weights corrected for where the worlds were drawn.
+fn corrected(draws: &Draws, own: &[Accounts]) -> Vec<Accounts> {
+    let corrections = draws.log_corrections();
+    own.iter().zip(corrections).map(|(logs, correction)| logs.map(|log| log + correction)).collect()
+}
+
+/// Weights of worlds, adding up to 1.
+fn normalized(logs: &[Accounts]) -> Vec<f64> {
+    let each: Vec<f64> = logs.iter().map(|logs| evidence::log_sum(logs)).collect();
+    let all = evidence::log_sum(&each);
+    each.iter().map(|log| (log - all).exp()).collect()
+}
+
+/// How many worlds count in effect.
+fn effective(weights: &[f64]) -> f64 {
+    let sum: f64 = weights.iter().sum();
+    sum * sum / weights.iter().map(|weight| weight * weight).sum::<f64>().max(f64::MIN_POSITIVE)
+}
+
+/// What weights say of the causes.
+struct Odds {
+    causes: [f64; 6],
+    account: (Hypothesis, f64),
+    /// Probability of each account, boards right and wet.
+    of_accounts: [[f64; ACCOUNTS]; 2],
+}
+
+impl Odds {
+    fn new(weighed: &Weighed, logs: &[Accounts]) -> Self {
+        let all = evidence::log_sum(logs.as_flattened());
+        let mut of_accounts = [[0.0; ACCOUNTS]; 2];
+        for (world, logs) in logs.iter().enumerate() {
+            let own = &mut of_accounts[usize::from(weighed.draws.is_wet(world))];
+            for (sum, log) in own.iter_mut().zip(logs) {
+                *sum += (log - all).exp();
+            }
+        }
+        let each = || {
+            let of = |wet: bool| {
+                let own = of_accounts[usize::from(wet)];
+                accounts().into_iter().zip(own).map(move |(account, p)| (Hypothesis { wet, ..account }, p))
+            };
+            of(false).chain(of(true))
+        };
+        let causes =
+            Cause::ALL.map(|cause| each().filter(|(account, _)| account.has(cause)).map(|(_, p)| p).sum());
+        let account = each().max_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or((Hypothesis::PLAIN, 0.0));
+        Self { causes, account, of_accounts }
+    }
+}
+
+impl Belief {
+    /// How much the lot of boards shrinks against its species: mean over the worlds.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    pub fn mean_lot(&self) -> f64 {
+        self.particles.iter().map(|particle| particle.lot).sum::<f64>() / self.particles.len().max(1) as f64
+    }
+}
+
+fn meter_offset(scale: &Scale<'_>, weighed: &Weighed) -> Estimate<Moisture> {
+    let each = weighed.weights.par_iter().enumerate().filter(|(_, weight)| **weight > 1e-9).map(
+        |(world, weight)| {
+            let (mean, square) = scale.offset(&weighed.worlds, world);
+            (weight * mean, weight * square)
+        },
+    );
+    let each: Vec<(f64, f64)> = each.collect();
+    let (mean, square) = each.iter().fold((0.0, 0.0), |sum, own| (sum.0 + own.0, sum.1 + own.1));
+    Estimate { mean: Moisture::pct(mean), sd: Moisture::pct((square - mean * mean).max(0.0).sqrt()) }
+}
+
+/// The room's usual year: the mean of the worlds' vapor pressures, without seasons of their own.
+#[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+fn year(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Air> {
+    (0..DAYS)
+        .map(|day| {
+            let mut step = *room.day(day);
+            step.by_season = 0.0;
+            let each = air.iter().flat_map(|group| (0..LANES).map(|lane| step.vapor_in(group, lane)));
+            let mean = each.map(f64::from).sum::<f64>() / (air.len() * LANES) as f64;
+            Air {
+                temperature: Temperature::celsius(room.celsius(day)),
+                humidity: Humidity::fraction(mean / f64::from(step.saturation)),
+            }
+        })
+        .collect()
+}
+
+/// Where the room's humidity lies nine times in ten, a season's own weather included.
+fn humidity(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Span<Humidity>> {
+    (0..DAYS)
+        .map(|day| {
+            let mut step = *room.day(day);
+            // Each world's first season stands for a season's weather.
+            (step.season, step.into_season) = (0, 0.0);
+            let each = air.iter().flat_map(|group| (0..LANES).map(|lane| step.vapor_in(group, lane)));
+            let mut each: Vec<f64> = each.map(|vapor| f64::from(vapor / step.saturation)).collect();
+            let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
+            Span { low: Humidity::fraction(low), high: Humidity::fraction(high) }
+        })
+        .collect()
+}
+
+fn transfer(worlds: &Worlds, particles: &[Particle]) -> Vec<[f64; 2]> {
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    let count = particles.len() as f64;
+    let of = |followed: &world::Followed| {
+        [0, 1].map(|side| {
+            let logs = particles.iter().map(|p| {
+                let own = followed.boards[p.world / LANES].transfer[side][p.world % LANES];
+                f64::from(own).max(1e-15).ln()
+            });
+            (logs.sum::<f64>() / count).exp()
+        })
+    };
+    worlds.build_ups.iter().map(of).collect()
+}
+
+/// The value that a share `at` of the values is below; the values get sorted.
+#[expect(
+    clippy::cast_precision_loss,
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "hundreds of values"
+)]
+pub fn quantile(values: &mut [f64], at: f64) -> f64 {
+    if values.is_empty() {
+        return 0.0;
+    }
+    values.sort_unstable_by(f64::total_cmp);
+    let place = at.clamp(0.0, 1.0) * (values.len() - 1) as f64;
+    let (low, share) = (place as usize, place.fract());
+    let high = (low + 1).min(values.len() - 1);
+    values[low] + (values[high] - values[low]) * share
+}
+
+impl Course {
+    /// Moisture at install: mean and the interval that holds it nine times in ten.
+    pub fn install(&self) -> (Moisture, Span<Moisture>) {
+        let mut each = self.installed.clone();
+        #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+        let mean = each.iter().sum::<f64>() / each.len().max(1) as f64;
+        let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
+        (Moisture::pct(mean), Span { low: Moisture::pct(low), high: Moisture::pct(high) })
+    }
+
+    /// Moisture on a day counted from the visit: mean and standard deviation over the worlds.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    pub fn on(&self, day: i64) -> Estimate<Moisture> {
+        let own = &self.moisture[self.index(day)];
+        let count = own.len().max(1) as f64;
+        let mean = own.iter().map(|m| f64::from(*m)).sum::<f64>() / count;
+        let square = own.iter().map(|m| (f64::from(*m) - mean).powi(2)).sum::<f64>() / count;
+        Estimate { mean: Moisture::pct(mean), sd: Moisture::pct(square.sqrt()) }
+    }
+}
+
+/// Number of worlds that count.
+pub const COUNT: usize = PARTICLES;
