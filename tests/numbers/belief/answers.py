@@ -9,7 +9,8 @@ from pathlib import Path
 
 
 def run(binary, arguments):
-    """What the program prints; stops with its message if it fails."""
+    """What the program prints; stops with its message if it fails. Its exit code is 1 for a job with errors,
+    too, and houses.py writes none of these."""
     done = subprocess.run([binary, *arguments], capture_output=True, text=True, check=False)
     if done.returncode != 0 or not done.stdout:
         raise SystemExit(f"{' '.join(map(str, arguments))}: exit {done.returncode}\n{done.stderr[-2000:]}")

@@ -30,7 +30,8 @@ def house_entry(rng, world):
         entry |= {"cool_to": 30.0, "dehumidified_to": None}
     else:
         cap = round(20.0 * (house.humidity_cap + rng.normal(0.0, 0.04))) / 20.0
-        entry |= {"cool_to": float(round(house.cool_to + rng.normal(0.0, 0.7))), "dehumidified_to": round(cap, 2)}
+        cool_to = float(round(house.cool_to + rng.normal(0.0, 0.7)))
+        entry |= {"cool_to": max(cool_to, entry["heat_to"] + 1.0), "dehumidified_to": round(cap, 2)}
     if rng.random() < 0.5:
         entry["moisture_load"] = max(0.0, round(2.0 * (house.winter_excess + rng.normal(0.0, 0.7))) / 2.0)
     said = house.humidified_to
