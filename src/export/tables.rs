@@ -76,7 +76,7 @@ pub fn joints_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 }
 
 /// The year from the visit on as CSV, a line a day: the room's air and, for each section, the
-/// boards' moisture and the mean gap.
+/// boards' moisture and the mean gap, with the range that holds it nine times in ten.
 ///
 /// # Errors
 /// If a row cannot be written, which writing to memory does not bring about.
@@ -90,6 +90,8 @@ pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
         let name = format!("{}/{}", surface.name, surface.sections[state.section].name);
         header.push(format!("{name} moisture_pct"));
         header.push(format!("{name} mean_gap_mm"));
+        header.push(format!("{name} gap_low_mm"));
+        header.push(format!("{name} gap_high_mm"));
     }
     writer.write_record(&header)?;
     let Some(year) = &assessment.year else { return finish(writer) };
@@ -105,6 +107,8 @@ pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
         for state in &assessment.sections {
             row.push(pct(state.motion.moisture[day]).to_string());
             row.push(mm(state.mean_gap_on(day)).to_string());
+            let band = state.mean_gap_band(day);
+            row.extend([band.low, band.high].map(|gap| mm(gap).to_string()));
         }
         writer.write_record(&row)?;
     }
