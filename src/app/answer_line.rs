@@ -5,14 +5,13 @@ use eframe::egui::{Label, Link, RichText, ScrollArea, Stroke, Ui, vec2};
 
 use super::command::Command;
 use super::context::WindowContext;
-use super::field_place::tab_of;
 use super::glossary;
 use super::icon::Icon;
+use super::lead::Destination;
 use super::theme;
 use super::view::{Selected, Tab};
 use crate::assess::{EntryPlace, MissingEntry};
 use crate::job::Severity;
-use crate::job::fields::{At, Each};
 use crate::words;
 
 /// The answer in its fixed room; `folded` leaves its first line.
@@ -113,17 +112,11 @@ fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
     });
 }
 
-/// Turns to the first entry marked in red: its tab, its surface, its field.
+/// Turns to the first entry marked in red: its tab, its surface, its row.
 fn go_to_first_error(context: &mut WindowContext<'_>) {
     let mut errors = context.assessment.problems.iter().filter(|problem| problem.severity == Severity::Error);
-    let found = errors.find_map(|problem| problem.place.field());
-    let (tab, id) = found.map_or((Tab::Measure, ""), |(field, _)| (tab_of(field), field.id));
-    context.push(Command::GoToField(tab, id));
-    if let Some((field, At(surface, _))) = found
-        && matches!(field.each, Each::Surface | Each::Opening | Each::Divider | Each::Section)
-    {
-        context.push(Command::Surface(surface));
-    }
+    // What is wrong with the file itself stands in the first room.
+    context.push(errors.find_map(Destination::of).map_or(Command::Tab(Tab::Measure), Command::GoToField));
     context.push(Command::ScrollTo(EntryPlace::Problems));
 }
 

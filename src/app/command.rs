@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use super::air_import::LoggerImport;
 use super::languages::Audience;
+use super::lead::Destination;
 use super::pick::Purpose;
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
@@ -91,8 +92,8 @@ pub enum Command {
     TakeOutlines(PathBuf),
     /// Copy a table to the clipboard.
     Copy(Table),
-    /// Turn to this field, in the tab it stands in.
-    GoToField(Tab, &'static str),
+    /// Turn to this entry, in the tab and on the surface it stands in.
+    GoToField(Destination),
     /// Bring what is to be entered there into sight.
     ScrollTo(EntryPlace),
     /// Say this to the user.

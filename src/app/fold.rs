@@ -3,7 +3,7 @@
 use eframe::egui::collapsing_header::CollapsingState;
 use eframe::egui::{AsIdSalt, CollapsingHeader, CollapsingResponse, IdSalt, Ui, WidgetText};
 
-use super::entry;
+use super::lead;
 
 /// A fold that goes by `salt`, since its title may carry figures that change; `open` at first or not.
 ///
@@ -18,7 +18,7 @@ pub(super) fn fold(
 ) -> CollapsingResponse<()> {
     let salt = IdSalt::new(salt);
     let id = ui.make_persistent_id(salt);
-    let sought = entry::is_sought(ui.ctx());
+    let sought = lead::is_sought(ui.ctx());
     let was_open = CollapsingState::load_with_default_open(ui.ctx(), id, open).is_open();
     let tried_id = id.with("opened for a field");
     let tried = ui.data(|data| data.get_temp::<()>(tried_id)).is_some();

@@ -2,6 +2,7 @@
 
 use eframe::egui::{ComboBox, Label, RichText, TextEdit, Ui};
 
+use super::lead;
 use super::theme::Palette;
 use crate::words::Words;
 
@@ -58,7 +59,7 @@ pub(super) fn choose<T: Copy + PartialEq>(
             }
         }
     });
-    response.response.accessible_name(name);
+    lead::take_focus(&response.response.accessible_name(name));
     chosen.filter(|choice| *choice != now)
 }
 
@@ -68,6 +69,7 @@ pub(super) fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> 
     let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
     let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name(name);
+    lead::take_focus(&response);
     if response.has_focus() {
         ui.data_mut(|data| data.insert_temp(id, text));
         return None;

@@ -27,6 +27,7 @@ pub mod options;
 mod outlines;
 pub mod places;
 mod price;
+pub mod price_book;
 mod problems;
 pub mod sealing;
 pub mod why;
@@ -105,6 +106,11 @@ impl Words {
     /// The message `id`, if there is one: for messages that are optional, such as hints.
     pub fn optional(&self, id: &str) -> Option<Cow<'static, str>> {
         self.language.has(id).then(|| self.text(id))
+    }
+
+    /// The message `id`, which selects by the units in which figures are shown.
+    pub fn text_in_units(&self, id: &str) -> String {
+        self.text_with(id, &[("units", Arg::units(self.units()))])
     }
 
     /// All messages without arguments whose ids begin with `prefix`, each with its id: what a template

@@ -180,7 +180,7 @@ problem-book-figure = “{ $entry }”: { $figure ->
         [transfer] transfer efficiency of { $value }
         [cure] cure time of { $value }
         [recoat] recoat time of { $value }
-        [film] dry film of { $value } µm
+        [film] dry film of { $value }
         [pack] a pack or can of { $value }
         [price] a price of { $value }
         [coverage] coverage of { $value } per piece

@@ -6,6 +6,7 @@ use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
+use crate::app::lead;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Each};
@@ -50,9 +51,13 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
         }
     });
     let said = say!(words, "gap-reading", number = number);
-    context.figure(ui, &fields::GAP_WIDTH, At::index(index), &said);
+    // What has no entry of its own in the row is put right beginning here.
+    let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE]);
+    row.into_iter().for_each(|field| context.reach(ui, field, at, None));
+    context.figure(ui, &fields::GAP_WIDTH, at, &said);
     ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
     let said = say!(words, "gap-reading-date", number = number);
+    context.reach(ui, &fields::GAP_DATE, at, None);
     if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
         context.edit("field-gap-date", move |job| {
             if let Some(gap) = job.survey.gaps.get_mut(index) {
@@ -127,14 +132,18 @@ fn edit(
 fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &MoistureReading) {
     let (words, number) = (context.words, index + 1);
     section(ui, context, index, reading);
+    let at = At::index(index);
     let said = say!(words, "meter-reading-board", number = number);
+    context.reach(ui, &fields::METER_BOARD, at, None);
     if let Some(board) = text_entry(ui, &said, &reading.board, 84.0) {
         edit(context, "field-meter-board", index, move |reading| reading.board = board);
     }
     let said = say!(words, "meter-reading", number = number);
-    context.figure(ui, &fields::METER_READING, At::index(index), &said);
+    // The day of a reading has no entry of its own in the row.
+    context.reach(ui, &fields::METER_DATE, at, None);
+    context.figure(ui, &fields::METER_READING, at, &said);
     let said = say!(words, "meter-reading-temperature", number = number);
-    context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
+    context.figure(ui, &fields::WOOD_TEMPERATURE, at, &said);
     let combo =
         ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
@@ -144,7 +153,9 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
             }
         }
     });
-    response.response.accessible_name(say!(words, "meter-reading-setting", number = number));
+    context.reach(ui, &fields::METER_SETTING, at, None);
+    let said = say!(words, "meter-reading-setting", number = number);
+    lead::take_focus(&response.response.accessible_name(said));
     if Icon::Remove.button(ui, &say!(words, "meter-reading-remove", number = number), true).clicked() {
         context.edit("undo-remove-meter-reading", move |job| {
             if index < job.survey.moistures.len() {
@@ -173,5 +184,6 @@ fn section(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: 
         }
     });
     let said = say!(context.words, "meter-reading-section", number = index + 1);
-    response.response.accessible_name(said);
+    context.reach(ui, &fields::METER_SECTION, At::index(index), None);
+    lead::take_focus(&response.response.accessible_name(said));
 }

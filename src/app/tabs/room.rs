@@ -122,6 +122,8 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.horizontal(|ui| {
             ui.label(context.words.text("room-reading"));
             let said = say!(context.words, "room-reading-temperature", number = number);
+            // The day of a reading has no entry of its own in the row.
+            context.reach(ui, &fields::ROOM_DATE, At::index(index), None);
             context.figure(ui, &fields::ROOM_TEMPERATURE, At::index(index), &said);
             ui.label(context.words.text(context.degrees()));
             let said = say!(context.words, "room-reading-humidity", number = number);

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption};
-use crate::repair::{MaterialLine, Need};
+use crate::repair::{MaterialLine, Need, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
 
 /// From this volume on something is solid stuff by the load, not a liquid by the can, liters.
@@ -23,12 +23,15 @@ impl Aisle {
     /// All of them, in the order of the list.
     const ALL: [Self; 5] = [Self::Sealant, Self::Paint, Self::Lumber, Self::Supplies, Self::Other];
 
-    /// Where a line of the take-off is. Cans and boards show by what a piece holds or how long it is;
+    /// Where a line of the take-off is. Cans and boards show by their size;
     /// sealants go by the name that begins their ids; the rest by the ids of the catalog.
     fn of(line: &MaterialLine, sealant: Option<&str>) -> Self {
+        match line.size {
+            PieceSize::Can(_) => return Self::Paint,
+            PieceSize::Board(_) => return Self::Lumber,
+            PieceSize::One | PieceSize::Load(_) => {}
+        }
         match line.id.as_str() {
-            _ if line.holds.is_some() => Self::Paint,
-            _ if line.long.is_some() => Self::Lumber,
             "strip" | "spline" | "filler" | "nails" => Self::Lumber,
             "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" => Self::Supplies,
             id if sealant.is_some_and(|sealant| id.starts_with(sealant)) => Self::Sealant,

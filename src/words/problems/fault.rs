@@ -1,7 +1,7 @@
 //! What is wrong with the entries of a job.
 
-use super::{Part, book, drawing, part};
-use crate::job::fields::Item;
+use super::{Part, book, drawing, item_name, part};
+use crate::job::fields::{Field, Item};
 use crate::job::{
     DateFault, Dated, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
 };
@@ -9,16 +9,16 @@ use crate::measure::{DayOrMonth, Quantity};
 use crate::repair::PriceLine;
 use crate::words::{Arg, Words};
 
-/// A part of the message of a fault.
-pub(super) fn say(fault: &Fault, which: Part, words: &Words) -> String {
+/// A part of the message of a fault of a field.
+pub(super) fn say(fault: &Fault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
         Fault::File(fault) => file(fault, which, words),
-        Fault::Range(fault) => range(fault, which, words),
+        Fault::Range(fault) => range(fault, field, which, words),
         Fault::Drawing(kind) => drawing::say(kind, which, words),
         Fault::Layout(fault) => layout(fault, which, words),
         Fault::Reading(fault) => reading(fault, which, words),
         Fault::Date(fault) => date(fault, which, words),
-        Fault::Plan(fault) => plan(fault, which, words),
+        Fault::Plan(fault) => plan(fault, field, which, words),
         Fault::Book(fault) => book::say(fault, which, words),
         Fault::Section(fault) => section(fault, which, words),
         Fault::NotInCatalog { listed, name } => {
@@ -57,7 +57,7 @@ fn file(fault: &FileFault, which: Part, words: &Words) -> String {
 }
 
 /// Figures that cannot be.
-fn range(fault: &RangeFault, which: Part, words: &Words) -> String {
+fn range(fault: &RangeFault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
         RangeFault::OutOfRange { value, low, high, used } => match used {
             Some(used) => part!(
@@ -74,7 +74,7 @@ fn range(fault: &RangeFault, which: Part, words: &Words) -> String {
             }
         },
         RangeFault::ItemOutOfRange { item, value, low, high, used } => {
-            of_item(item, [*value, *low, *high], *used, which, words)
+            of_item((item, field), [*value, *low, *high], *used, which, words)
         }
         RangeFault::TooMany { count, most } => {
             part!(which, words, "problem-too-many", count = *count, most = *most)
@@ -84,7 +84,7 @@ fn range(fault: &RangeFault, which: Part, words: &Words) -> String {
 
 /// A figure of a list that is out of its range.
 fn of_item(
-    item: &Item,
+    (item, field): (&Item, Option<&Field>),
     [value, low, high]: [Quantity; 3],
     used: Option<Quantity>,
     which: Part,
@@ -114,7 +114,7 @@ fn of_item(
             which,
             words,
             "problem-item-out-of-range",
-            item = id,
+            item = Arg::Name(item_name(field, id)),
             value = value,
             low = low,
             high = high,
@@ -124,7 +124,7 @@ fn of_item(
             which,
             words,
             "problem-item-out-of-range-left-out",
-            item = id,
+            item = Arg::Name(item_name(field, id)),
             value = value,
             low = low,
             high = high
@@ -226,7 +226,7 @@ fn date(fault: &DateFault, which: Part, words: &Words) -> String {
 }
 
 /// The plan.
-fn plan(fault: &PlanFault, which: Part, words: &Words) -> String {
+fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
         PlanFault::SharesOverWhole { line, contractor, supplier, used } => part!(
             which,
@@ -245,7 +245,7 @@ fn plan(fault: &PlanFault, which: Part, words: &Words) -> String {
             which,
             words,
             "problem-minutes-out-of-order",
-            task = task,
+            task = Arg::Name(item_name(field, task)),
             least = Arg::Number(minutes.low, 2),
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)

@@ -144,7 +144,7 @@ fn negative_money_is_told_and_never_paid_out() {
 #[test]
 fn own_minutes_out_of_order_give_way_to_the_shelf() {
     for (low, likely, high) in [(5.0, 3.0, 1.0), (0.0, 0.0, 0.0), (-3.0, 1.0, 2.0), (1.0, 2.0, 1e300)] {
-        let found = planned(&fields::OWN_MINUTES, "“bead”", |job| {
+        let found = planned(&fields::OWN_MINUTES, "“Run the bead”", |job| {
             job.plan.own_minutes.insert("bead".to_owned(), ThreePoint { low, likely, high });
         });
         assert!(found.options == SOUND.1.options, "{low}, {likely}, {high} are used");

@@ -80,6 +80,7 @@ fn opening(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
     ui.horizontal(|ui| {
         ui.label(words.text("field-opening"));
         let label = fields::OPENING_NAME.label(words);
+        context.reach(ui, &fields::OPENING_NAME, at, None);
         if let Some(name) = text_entry(ui, &label, &opening.name, NAME_WIDTH) {
             context.edit("field-opening-name", move |job| {
                 let surface = job.surfaces.get_mut(on);
