@@ -49,7 +49,7 @@ fn keys(ui: &Ui, context: &mut WindowContext<'_>) {
 }
 
 fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for (at, message) in PAGES.into_iter().enumerate() {
             let name = RichText::new(context.words.text(message)).size(16.0);
             if ui.selectable_label(at == page, name).clicked() {

@@ -1,6 +1,6 @@
 //! The bar on top: menus, history, units, theme.
 
-use eframe::egui::{Align, Button, Label, Layout, RichText, Ui, vec2};
+use eframe::egui::{Align, Button, Label, Layout, RichText, TextStyle, Ui, vec2};
 
 use super::command::Command;
 use super::commands::{COMMANDS, Menu, NamedCommand};
@@ -8,6 +8,7 @@ use super::context::WindowContext;
 use super::icon::Icon;
 use super::languages;
 use super::view::Tab;
+use super::widgets::text_width;
 use crate::measure::Units;
 use crate::words::{Arg, say};
 
@@ -19,7 +20,8 @@ const EXTRAS: f32 = 190.0;
 const TITLED: f32 = 1240.0;
 
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    ui.horizontal(|ui| {
+    // What a narrow window or a language of long words leaves no room for goes on in a second row.
+    ui.horizontal_wrapped(|ui| {
         menu(ui, context, Menu::File, "menu-file");
         menu(ui, context, Menu::Edit, "menu-edit");
         menu(ui, context, Menu::View, "menu-view");
@@ -30,9 +32,14 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.separator();
         }
         tabs(ui, context);
+        let homeowner = NamedCommand::of("homeowner");
+        let text = context.words.text(&homeowner.message());
+        let padding = 2.0 * ui.spacing().button_padding.x;
+        if ui.available_size_before_wrap().x < text_width(ui, &text, &TextStyle::Button) + padding {
+            ui.end_row();
+        }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let homeowner = NamedCommand::of("homeowner");
-            if ui.button(context.words.text(&homeowner.message())).clicked() {
+            if ui.button(text).clicked() {
                 context.push((homeowner.make)());
             }
             if ui.available_width() < EXTRAS {

@@ -1,6 +1,9 @@
 //! Small pieces that every tab is made of.
 
-use eframe::egui::{ComboBox, Label, RichText, TextEdit, Ui};
+use std::sync::Arc;
+
+use eframe::egui::text::LayoutJob;
+use eframe::egui::{Color32, ComboBox, FontId, Galley, Label, Painter, RichText, TextEdit, TextStyle, Ui};
 
 use super::lead;
 use super::theme::Palette;
@@ -32,6 +35,26 @@ pub(super) fn columns(ui: &mut Ui, palette: &Palette, words: &Words, messages: &
         }
     }
     ui.end_row();
+}
+
+/// Painted text that keeps to a width: it goes on in further rows, up to `rows`, and ends in an ellipsis
+/// where they are full. Whoever paints it offers the whole text on hover.
+pub(super) fn fitted(
+    painter: &Painter,
+    text: impl Into<String>,
+    font: FontId,
+    color: Color32,
+    (width, rows): (f32, usize),
+) -> Arc<Galley> {
+    let mut job = LayoutJob::simple(text.into(), font, color, width.max(0.0));
+    (job.wrap.max_rows, job.wrap.break_anywhere) = (rows, rows == 1);
+    painter.layout_job(job)
+}
+
+/// How wide a text of a style is in one row.
+pub(super) fn text_width(ui: &Ui, text: &str, style: &TextStyle) -> f32 {
+    let font = style.resolve(ui.style());
+    ui.painter().layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER).size().x
 }
 
 /// A label with an explanation on hover, in the first column of a form.

@@ -18,6 +18,7 @@ use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Camera, Selected, Tool};
+use super::widgets::fitted;
 use crate::assess::JointState;
 use crate::measure::{Length, Units};
 use crate::surface::SurfaceLayout;
@@ -110,7 +111,9 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn empty(painter: &Painter, rect: Rect, context: &WindowContext<'_>) {
     let font = FontId::proportional(15.0);
     let words = context.words.text("drawing-empty");
-    painter.text(rect.center(), Align2::CENTER_CENTER, words, font, context.palette.soft);
+    let words = fitted(painter, words, font, context.palette.soft, (rect.width() - 24.0, 4));
+    let corner = Align2::CENTER_CENTER.anchor_size(rect.center(), words.size()).min;
+    painter.galley(corner, words, context.palette.soft);
 }
 
 /// Where metres lie on the screen.
@@ -324,7 +327,8 @@ fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sh
             painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, context.palette.air));
         }
         let at = start.lerp(end, 0.5) + out * 17.0;
-        painter.text(at, Align2::CENTER_CENTER, "windows", FontId::proportional(10.5), context.palette.air);
+        let (words, font) = (context.words.text("drawing-windows"), FontId::proportional(10.5));
+        painter.text(at, Align2::CENTER_CENTER, words, font, context.palette.air);
     }
 }
 
@@ -354,7 +358,8 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
     let words = say!(context.words, "drawing-legend", date = day, times = times);
     let font = FontId::proportional(11.5);
     let at = rect.right_bottom() + vec2(-14.0, -9.0);
-    let words = painter.layout_no_wrap(words, font, context.palette.ink);
+    // The scale is at the left.
+    let words = fitted(painter, words, font, context.palette.ink, (rect.width() * 0.6, 3));
     let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
     painter.rect_filled(rect, 4, context.palette.ground.gamma_multiply(0.85));
     painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);

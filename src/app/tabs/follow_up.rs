@@ -131,7 +131,7 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
     let (words, number) = (context.words, index + 1);
     ui.push_id(("later", index), |ui| {
         ui.add_space(6.0);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             ui.label(words.text("visit-on"));
             let units = context.units();
             let name = say!(words, "visit-day", number = number);

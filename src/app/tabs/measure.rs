@@ -115,7 +115,7 @@ fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The logo on the papers.
 fn logo(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         term(ui, &context.words.text("job-logo"), &context.words.text("job-logo.hint"));
         let there = context.job.contractor.logo.is_some();
         if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked()

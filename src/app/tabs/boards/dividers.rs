@@ -39,7 +39,7 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
 fn divider(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
     let (words, At(on, index)) = (context.words, at);
     let divider = &context.job.surfaces[on].dividers[index];
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let label = fields::DIVIDER_NAME.label(words);
         context.reach(ui, &fields::DIVIDER_NAME, at, None);
         if let Some(name) = text_entry(ui, &label, &divider.name, NAME_WIDTH) {

@@ -92,7 +92,7 @@ fn change<T: InCatalog>(
 
 /// What can be done with a whole entry: copy it, and take it away or back to the program's.
 fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         if ui.button(context.words.text("entry-copy")).clicked() {
             let mut copy = of.clone();
             copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.name())));
@@ -429,7 +429,7 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let source = say!(context.words, "entry-board", species = species, wide = wide, thick = thick);
         one(ui, context, &fields::BOOK_BOARDS, (&named.name, &source), |ui, context| {
             ui.label(&source);
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let spec = board.clone();
                 if ui.button(context.words.text("entry-lay-boards")).clicked() {
                     let surface = context.view.surface;

@@ -49,7 +49,7 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if differences.len() > MOST {
             remark(ui, context.palette, say!(words, "offer-more", count = differences.len() - MOST));
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let any = !differences.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new(words.text("offer-take"))).clicked() {
                 context.edit("offer-take", move |job| job.price_book = Some(offered));
@@ -92,7 +92,7 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             });
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let any = !learned.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new(words.text("learned-use"))).clicked() {
                 let words = context.words.clone();

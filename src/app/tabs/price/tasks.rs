@@ -70,7 +70,7 @@ fn timed_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     let label = fields::TIMED_SECTION.label(words);
     context.scroll_if_requested(ui, EntryPlace::TimedSection);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         term(ui, &label, &fields::TIMED_SECTION.hint(words).unwrap_or_default());
         let shown = job.plan.trial.as_ref().map(|timed| format!("{} {}", timed.surface, timed.section));
         let shown = shown.unwrap_or_else(|| words.text("price-timed-none").into_owned());
