@@ -59,22 +59,16 @@ fn file(fault: &FileFault, which: Part, words: &Words) -> String {
 /// Figures that cannot be.
 fn range(fault: &RangeFault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
-        RangeFault::OutOfRange { value, low, high, used } => match used {
-            Some(used) => part!(
-                which,
-                words,
-                "problem-out-of-range",
-                value = *value,
-                low = *low,
-                high = *high,
-                used = *used
-            ),
-            None => {
-                part!(which, words, "problem-out-of-range-left-out", value = *value, low = *low, high = *high)
-            }
-        },
+        RangeFault::OutOfRange { value, low, high, used } => {
+            out_of_range(("field", 0, ""), [*value, *low, *high], *used, which, words)
+        }
         RangeFault::ItemOutOfRange { item, value, low, high, used } => {
-            of_item((item, field), [*value, *low, *high], *used, which, words)
+            let of = match item {
+                Item::Number(number) => ("number", *number, ""),
+                Item::Id(id) => ("name", 0, item_name(field, id)),
+                Item::Line(line) => (line.key(), 0, ""),
+            };
+            out_of_range(of, [*value, *low, *high], *used, which, words)
         }
         RangeFault::TooMany { count, most } => {
             part!(which, words, "problem-too-many", count = *count, most = *most)
@@ -82,65 +76,28 @@ fn range(fault: &RangeFault, field: Option<&Field>, which: Part, words: &Words) 
     }
 }
 
-/// A figure of a list that is out of its range.
-fn of_item(
-    (item, field): (&Item, Option<&Field>),
+/// A figure that is out of its range: what it is of, as an id to select by, with the number or the name where
+/// it has one.
+fn out_of_range(
+    (of, number, name): (&'static str, usize, &str),
     [value, low, high]: [Quantity; 3],
     used: Option<Quantity>,
     which: Part,
     words: &Words,
 ) -> String {
-    match (item, used) {
-        (Item::Number(number), Some(used)) => part!(
-            which,
-            words,
-            "problem-numbered-out-of-range",
-            number = *number,
-            value = value,
-            low = low,
-            high = high,
-            used = used
-        ),
-        (Item::Number(number), None) => part!(
-            which,
-            words,
-            "problem-numbered-out-of-range-left-out",
-            number = *number,
-            value = value,
-            low = low,
-            high = high
-        ),
-        (Item::Id(id), Some(used)) => part!(
-            which,
-            words,
-            "problem-item-out-of-range",
-            item = Arg::Name(item_name(field, id)),
-            value = value,
-            low = low,
-            high = high,
-            used = used
-        ),
-        (Item::Id(id), None) => part!(
-            which,
-            words,
-            "problem-item-out-of-range-left-out",
-            item = Arg::Name(item_name(field, id)),
-            value = value,
-            low = low,
-            high = high
-        ),
-        // Shares are mended, never left out.
-        (Item::Line(line), used) => part!(
-            which,
-            words,
-            "problem-line-out-of-range",
-            line = Arg::Id(line.key()),
-            value = value,
-            low = low,
-            high = high,
-            used = used.unwrap_or(value)
-        ),
-    }
+    part!(
+        which,
+        words,
+        "problem-out-of-range",
+        of = Arg::Id(of),
+        number = number,
+        name = Arg::Name(name),
+        value = value,
+        low = low,
+        high = high,
+        mended = Arg::Id(if used.is_some() { "used" } else { "left-out" }),
+        used = used.unwrap_or(value)
+    )
 }
 
 /// Surfaces and their boards.
