@@ -13,7 +13,11 @@ use eframe::egui::{Key, Modifiers, Theme};
 use egui_kittest::kittest::Queryable as _;
 use egui_kittest::{Harness, SnapshotResults};
 use gapwright::app::App;
-use gapwright::job::demo_job;
+use gapwright::assess::assess;
+use gapwright::job::{Catalog, Job, demo_job};
+use gapwright::measure::Units;
+use gapwright::papers::{Paper, PaperWords, Papers, Templates};
+use gapwright::words::Words;
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
 
@@ -56,16 +60,39 @@ fn rooms_look_as_they_did() {
     }
 }
 
-/// Draws every room in the made-up language, in a small window and a usual one, to be looked at for text
-/// that is cut off or lies over other text. Into the folder that `GAPWRIGHT_PICTURES` names, else among
-/// cargo's own temporary files.
-#[test]
-#[ignore = "needs a Vulkan driver; .ci/run installs one"]
-fn rooms_in_the_made_up_language() {
+/// Where pictures to be looked at go: the folder that `GAPWRIGHT_PICTURES` names, else among cargo's own
+/// temporary files.
+fn folder() -> PathBuf {
     let folder = std::env::var_os("GAPWRIGHT_PICTURES")
         .map_or_else(|| Path::new(env!("CARGO_TARGET_TMPDIR")).join("made-up"), PathBuf::from);
     std::fs::create_dir_all(&folder).expect("the folder can be made");
-    let language = made_up::made_up();
+    folder
+}
+
+/// Typesets every paper in the made-up language, in inches and in millimeters, to be looked at likewise.
+#[test]
+#[ignore = "writes papers to look at"]
+fn papers_in_the_made_up_language() {
+    let (folder, language) = (folder(), made_up::made_up());
+    for (units, name) in [(Units::Inches, "inches"), (Units::Millimeters, "millimeters")] {
+        let found = assess(Job { units, ..demo_job() }, Catalog::built_in());
+        let words = || Words::new(language, units, "$");
+        let words = PaperWords { owner: words(), crew: words() };
+        let papers = Papers::with(&found, Templates::default(), &words);
+        for paper in Paper::ALL {
+            let pdf = papers.typeset(paper).and_then(|typeset| typeset.pdf()).expect("it is typeset");
+            let path = folder.join(format!("{}-{name}.pdf", paper.file_stem()));
+            std::fs::write(path, pdf).expect("the paper can be written");
+        }
+    }
+}
+
+/// Draws every room in the made-up language, in a small window and a usual one, to be looked at for text
+/// that is cut off or lies over other text.
+#[test]
+#[ignore = "needs a Vulkan driver; .ci/run installs one"]
+fn rooms_in_the_made_up_language() {
+    let (folder, language) = (folder(), made_up::made_up());
     for (width, height) in [(1024.0, 700.0), (1366.0, 768.0)] {
         let mut window = Harness::builder()
             .with_size([width, height])
