@@ -108,11 +108,6 @@ impl Words {
         self.language.has(id).then(|| self.text(id))
     }
 
-    /// The message `id`, which selects by the units in which figures are shown.
-    pub fn text_in_units(&self, id: &str) -> String {
-        self.text_with(id, &[("units", Arg::units(self.units()))])
-    }
-
     /// All messages without arguments whose ids begin with `prefix`, each with its id: what a template
     /// may pick from. In this language, or in US English where it lacks one.
     pub fn plain_texts(&self, prefix: &str) -> impl Iterator<Item = (&'static str, Cow<'static, str>)> {

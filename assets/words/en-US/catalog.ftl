@@ -91,7 +91,8 @@ entry-pack-size =
         [inches] Size of a { $pack }, fl oz
        *[millimeters] Size of a { $pack }, mL
     }
-entry-film =
+entry-film = Dry film of one coat
+entry-film-in =
     { $units ->
         [inches] Dry film of one coat, mils
        *[millimeters] Dry film of one coat, µm

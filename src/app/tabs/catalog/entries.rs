@@ -158,8 +158,7 @@ fn number<T: InCatalog>(
     (value, decimals, range): (f64, usize, RangeInclusive<f64>),
     set: impl FnOnce(&mut T, f64) + 'static,
 ) {
-    // Some labels name the unit.
-    let label = context.words.text_in_units(message);
+    let label = context.words.text(message);
     named_number(ui, context, of, (message, &label), (value, decimals, range), set);
 }
 
@@ -324,11 +323,12 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 number(ui, context, paint, "entry-solids", (paint.solids.to_pct(), 0, SOLIDS), |p, n| {
                     p.solids = Percent::pct(n);
                 });
-                number(
+                let label = say!(context.words, "entry-film-in", units = Arg::units(context.units()));
+                named_number(
                     ui,
                     context,
                     paint,
-                    "entry-film",
+                    ("entry-film", &label),
                     (paint.film / micron, 1, 0.03..=1000.0),
                     move |p, n| p.film = n * micron,
                 );
