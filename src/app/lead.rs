@@ -77,6 +77,13 @@ pub(super) fn is_sought(ctx: &Context) -> bool {
     sought
 }
 
+/// Whether an entry is still to take the keyboard, be it drawn next or nobody knows where.
+pub(super) fn is_pending(ctx: &Context) -> bool {
+    ctx.data(|data| {
+        data.get_temp::<Sought>(sought_id()).is_some() || data.get_temp::<()>(reached_id()).is_some()
+    })
+}
+
 /// Says that what is drawn next is an entry of `field`, of this item if it is one of a list, at a place for
 /// which `here` says so. Whether it is the one that is sought.
 pub(super) fn reach(
