@@ -152,11 +152,15 @@ impl Language {
             return Cow::Owned(id.to_owned());
         };
         let mut faults = Vec::new();
-        let text = self.bundle.format_pattern(pattern, arguments, &mut faults);
+        let text = match arguments {
+            // What has no arguments lasts as long as the catalogs: it need not be copied.
+            None => self.bundle.format_pattern(pattern, None, &mut faults),
+            Some(_) => Cow::Owned(self.bundle.format_pattern(pattern, arguments, &mut faults).into_owned()),
+        };
         if !faults.is_empty() {
             tracing::error!("message {id}: {faults:?}");
         }
-        Cow::Owned(text.into_owned())
+        text
     }
 }
 
