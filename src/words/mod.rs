@@ -29,6 +29,7 @@ pub mod places;
 mod price;
 mod problems;
 pub mod sealing;
+pub mod verdict;
 pub mod why;
 pub mod work;
 

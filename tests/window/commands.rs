@@ -73,6 +73,11 @@ fn what_is_missing_leads_to_where_it_is_entered() {
     job.survey.moistures.clear();
     job.plan.trial = None;
     let mut window = window(job);
+    let more = |window: &mut Window| {
+        window.get_by_label_contains(" more").click_accesskit();
+        window.run();
+    };
+    more(&mut window);
     window.get_by_label_contains("a moisture reading of the boards").click_accesskit();
     window.run();
     assert!(window.query_by_label("Moisture of the boards").is_some());
@@ -82,6 +87,7 @@ fn what_is_missing_leads_to_where_it_is_entered() {
     let field = window.get_by_role_and_label(Role::TextInput, "Gap of the joint");
     assert!(field.accesskit_node().is_focused());
     assert!(window.query_all_by_label_contains("Joint C 1").next().is_some());
+    more(&mut window);
     window.get_by_label_contains("Time one section").click_accesskit();
     window.run();
     assert!(window.query_all_by_label("Timed section").next().is_some());

@@ -8,4 +8,5 @@ mod driven;
 mod commands;
 mod entering;
 mod made_up;
+mod still;
 mod tools;

@@ -11,8 +11,10 @@ use geo::{
 
 mod pins;
 mod shape;
+mod sheet;
 mod snap;
 
+use self::sheet::Sheet;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
@@ -113,34 +115,6 @@ fn empty(painter: &Painter, rect: Rect, context: &WindowContext<'_>) {
     painter.text(rect.center(), Align2::CENTER_CENTER, words, font, context.palette.soft);
 }
 
-/// Where metres lie on the screen.
-struct Sheet {
-    origin: Pos2,
-    scale: f32,
-}
-
-impl Sheet {
-    /// The bounds fitted into a rectangle of the screen, as the camera looks at them.
-    fn fit(rect: Rect, bounds: geo::Rect, camera: Camera) -> Self {
-        let room = rect.shrink2(vec2(46.0, 34.0));
-        let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
-        let scale = (room.width() / width).min(room.height() / height).max(0.1) * camera.zoom;
-        let centre = bounds.center();
-        let offset = vec2(centre.x as f32 * scale, -(centre.y as f32) * scale);
-        Self { origin: room.center() + camera.shift - offset, scale }
-    }
-
-    /// The place in metres under a point of the screen.
-    fn meters(&self, at: Pos2) -> Coord {
-        let from = (at - self.origin) / self.scale;
-        Coord { x: f64::from(from.x), y: -f64::from(from.y) }
-    }
-
-    fn at(&self, point: Coord) -> Pos2 {
-        self.origin + vec2(point.x as f32 * self.scale, -(point.y as f32) * self.scale)
-    }
-}
-
 /// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
 fn look_around(
     ui: &Ui,
@@ -161,12 +135,10 @@ fn look_around(
         let (scroll, pinch) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
         let factor = pinch * (scroll * 0.004).exp();
         if (factor - 1.0).abs() > 1e-4 {
-            let zoom = (camera.zoom * factor).clamp(0.2, 80.0);
-            let from_centre = pointer - centre - camera.shift;
-            camera.shift += from_centre * (1.0 - zoom / camera.zoom);
-            camera.zoom = zoom;
+            *camera = camera.zoomed(factor, pointer - centre);
         }
     }
+    *camera = sheet::in_sight(*camera, response.rect, bounds);
     Sheet::fit(response.rect, bounds, *camera)
 }
 
