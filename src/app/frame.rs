@@ -9,10 +9,10 @@ use super::context::WindowContext;
 use super::view::Tab;
 use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
 
-/// Room for four lines of the answer.
-const ANSWER: f32 = 102.0;
+/// Room for three lines of the answer.
+const ANSWER: f32 = 94.0;
 /// Room for one line of it, on a small screen or zoomed in.
-const FOLDED_ANSWER: f32 = 34.0;
+const FOLDED_ANSWER: f32 = 42.0;
 /// Below this height of the window the answer folds to one line.
 const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.

@@ -16,6 +16,7 @@ mod materials;
 mod option_inputs;
 mod options;
 mod risk;
+mod room_readings;
 mod rows;
 mod sealing;
 mod sealing_outlook;
@@ -254,6 +255,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
+    problems.extend(room_readings::room_problems(job, catalog, year.as_ref()));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
     let rows = sections

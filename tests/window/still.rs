@@ -7,7 +7,7 @@
 //! - On a small screen, and zoomed in by four steps, the answer folds to its first line.
 
 use crate::driven::{Window, click, click_first, window, window_of};
-use eframe::egui::{Event, Key, Modifiers, MouseWheelUnit, Pos2, Rect, Role, TouchPhase, Vec2};
+use eframe::egui::{Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, Rect, Role, TouchPhase, Vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _, by};
 use gapwright::job::{Job, demo_job};
 
@@ -65,9 +65,8 @@ fn must_stay(rect: Rect, field: Rect, divider: Option<f32>) -> bool {
 fn is_still_there(place: &(Role, Rect), after: &[(Role, Rect)]) -> bool {
     let near = |a: Pos2, b: Pos2| (a - b).length() < 1.0;
     // A button whose text changes may change its width; where it begins counts.
-    after.iter().any(|(role, rect)| {
-        *role == place.0 && near(rect.left_top(), place.1.left_top())
-            || *role == place.0 && near(rect.right_top(), place.1.right_top())
+    after.iter().filter(|(role, _)| *role == place.0).any(|(_, rect)| {
+        near(rect.left_top(), place.1.left_top()) || near(rect.right_top(), place.1.right_top())
     })
 }
 
@@ -174,6 +173,7 @@ fn wheel(window: &mut Window, at: Pos2, notches: f32) {
         delta: Vec2::new(0.0, notches),
         modifiers: Modifiers::NONE,
         phase: TouchPhase::Move,
+        source: MouseWheelSource::Unknown,
     });
     // The wheel runs out smoothly.
     for _ in 0..8 {
