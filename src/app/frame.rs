@@ -3,11 +3,11 @@
 //! The bar and the answer keep their height whatever is entered. Each room arranges its panes for its
 //! question; the dividers between panes can be dragged, and where they were left is remembered.
 
-use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, ScrollArea, Ui, vec2};
+use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Ui, vec2};
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
+use super::{answer_line, drawing, joint_bar, joint_section, tabs, time_line, top_bar};
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 94.0;
@@ -16,7 +16,7 @@ const FOLDED_ANSWER: f32 = 42.0;
 /// Below this height of the window the answer folds to one line.
 const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.
-const NARROW: f32 = 760.0;
+pub(super) const NARROW: f32 = 760.0;
 
 /// Draws the window at work.
 pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -35,7 +35,8 @@ pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
         Tab::Options => options(ui, context),
         Tab::Price => price(ui, context),
         Tab::Papers => papers(ui, context),
-        Tab::FollowUp | Tab::Catalog => {
+        Tab::FollowUp => follow_up(ui, context),
+        Tab::Catalog => {
             CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
                 tabs::tab(ui, context, context.view.tab);
             });
@@ -71,7 +72,7 @@ fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
-/// The repairs side by side; under them the time line of the chosen one.
+/// The repairs side by side, and what belongs to the chosen one beside them; under both its time line.
 fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let palette = context.palette;
     let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
@@ -91,6 +92,11 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
     });
     keep(context, "options time line", shown.response.rect.height());
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "option detail", 0.42, |ui, context| {
+            tabs::pane(ui, context, "option detail", tabs::option_detail);
+        });
+    }
     CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::Options);
     });
@@ -99,7 +105,7 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// The days and the crew; beside them the money, tasks and materials.
 fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
     side_pane(ui, context, "price money", 0.5, |ui, context| {
-        scroll(ui, context, "price money", tabs::money);
+        tabs::pane(ui, context, "price money", tabs::money);
     });
     CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::Price);
@@ -110,7 +116,19 @@ fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     side_pane(ui, context, "papers list", 0.32, |ui, context| tabs::tab(ui, context, Tab::Papers));
     CentralPanel::default().frame(Frame::new().fill(context.palette.ground)).show(ui, |ui| {
-        scroll(ui, context, "pages", tabs::pages);
+        tabs::pane(ui, context, "pages", tabs::pages);
+    });
+}
+
+/// What the work took; beside it the later visits.
+fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "later visits", 0.5, |ui, context| {
+            tabs::pane(ui, context, "later visits", tabs::visits);
+        });
+    }
+    CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
+        tabs::tab(ui, context, Tab::FollowUp);
     });
 }
 
@@ -138,21 +156,4 @@ fn kept(context: &WindowContext<'_>, name: &str, usual: f32) -> f32 {
 /// Notes the size of a pane, if it was dragged to it.
 fn keep(context: &mut WindowContext<'_>, name: &'static str, size: f32) {
     context.view.panes.insert(name.to_owned(), size.round());
-}
-
-/// A list that scrolls by itself.
-fn scroll(
-    ui: &mut Ui,
-    context: &mut WindowContext<'_>,
-    name: &'static str,
-    add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
-) {
-    let salt = Id::unique((name, context.session.opened));
-    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
-        let margin = theme::margin() as i8;
-        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-            ui.set_max_width(ui.available_width());
-            add(ui, context);
-        });
-    });
 }

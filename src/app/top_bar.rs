@@ -16,20 +16,30 @@ const TITLE: f32 = 170.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
 const EXTRAS: f32 = 190.0;
 /// The title is left out of a narrower window.
-const TITLED: f32 = 1240.0;
+const TITLED: f32 = 1330.0;
+/// Undo and redo are left to the menu and the keyboard in a narrower window.
+const WITH_HISTORY: f32 = 940.0;
+/// The button for the homeowner is left to the menu and the keyboard in a narrower window.
+const WITH_HOMEOWNER: f32 = 840.0;
 
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         menu(ui, context, Menu::File, "menu-file");
         menu(ui, context, Menu::Edit, "menu-edit");
         menu(ui, context, Menu::View, "menu-view");
-        history(ui, context);
-        ui.separator();
-        if ui.ctx().content_rect().width() >= TITLED {
+        let width = ui.ctx().content_rect().width();
+        if width >= WITH_HISTORY {
+            history(ui, context);
+            ui.separator();
+        }
+        if width >= TITLED {
             title(ui, context);
             ui.separator();
         }
         tabs(ui, context);
+        if width < WITH_HOMEOWNER {
+            return;
+        }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let homeowner = NamedCommand::of("homeowner");
             if ui.button(context.words.text(&homeowner.message())).clicked() {

@@ -3,7 +3,7 @@
 
 use crate::driven::{Window, click, click_first, command, enter, enter_path, find, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role, Theme, ViewportCommand};
-use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::kittest::{AccessKitNode, NodeT as _, Queryable as _, by};
 use gapwright::job::Job;
 use gapwright::job::demo_job;
 
@@ -74,7 +74,8 @@ fn what_is_missing_leads_to_where_it_is_entered() {
     job.plan.trial = None;
     let mut window = window(job);
     let more = |window: &mut Window| {
-        window.get_by_label_contains(" more").click_accesskit();
+        let ends = |node: &AccessKitNode<'_>| node.label().is_some_and(|label| label.ends_with(" more"));
+        window.get(by().role(Role::Link).predicate(ends)).click_accesskit();
         window.run();
     };
     more(&mut window);

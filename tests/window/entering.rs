@@ -86,7 +86,7 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
     click(&mut window, "Undo: Job name");
     assert_eq!(window.state().job().title, before.title);
     assert_eq!(window.state().job().units, Units::Millimeters);
-    click(&mut window, "in");
+    click(&mut window, "inches");
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
     assert_eq!(window.state().job(), &before);

@@ -7,8 +7,10 @@
 //! - On a small screen, and zoomed in by four steps, the answer folds to its first line.
 
 use crate::driven::{Window, click, click_first, window, window_of};
-use eframe::egui::{Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, Rect, Role, TouchPhase, Vec2};
-use egui_kittest::kittest::{NodeT as _, Queryable as _, by};
+use eframe::egui::{
+    Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, Rect, Role, TouchPhase, Vec2,
+};
+use egui_kittest::kittest::{AccessKitNode, NodeT as _, Queryable as _, by};
 use gapwright::job::{Job, demo_job};
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
@@ -40,7 +42,7 @@ fn places(window: &Window) -> Vec<(Role, Rect)> {
 
 fn fields(window: &Window) -> Vec<(String, Rect)> {
     window
-        .get_all_by_role(Role::TextInput)
+        .query_all_by_role(Role::TextInput)
         .filter_map(|node| Some((node.accesskit_node().label()?, node.rect())))
         .collect()
 }
@@ -133,19 +135,17 @@ fn typing_in_one_pane_scrolls_no_other() {
     let before = still(&window);
     assert!(before.len() > 10, "{}", before.len());
     let mut seen = Vec::new();
-    for _ in 0..60 {
-        window.key_press(Key::Tab);
+    for (name, _) in fields(&window) {
+        window.query_all_by_role_and_label(Role::TextInput, &name).next().expect("it is there").focus();
         window.run_ok();
-        let focused = window.get_all_by_role(Role::TextInput).find(|node| node.accesskit_node().is_focused());
-        let Some(focused) = focused else { continue };
-        let rect = focused.rect();
+        let rect = window.get(by().role(Role::TextInput).predicate(is_focused)).rect();
         assert!(rect.top() >= 0.0 && rect.bottom() <= 700.0, "what is typed into is in sight: {rect:?}");
         seen.push(rect.top());
         window.event(Event::Text("7".to_owned()));
         window.run_ok();
         window.key_press(Key::Escape);
         window.run_ok();
-        assert_eq!(still(&window), before);
+        assert_eq!(still(&window), before, "{name}");
     }
     assert!(seen.len() > 15, "{} fields were come to", seen.len());
 }
@@ -166,6 +166,10 @@ fn units_and_theme_are_no_change_of_the_job() {
     assert_eq!(window.state().job().title, Job::default().title, "the new job is open");
 }
 
+fn is_focused(node: &AccessKitNode<'_>) -> bool {
+    node.is_focused()
+}
+
 fn wheel(window: &mut Window, at: Pos2, notches: f32) {
     window.hover_at(at);
     window.event(Event::MouseWheel {
@@ -184,7 +188,7 @@ fn wheel(window: &mut Window, at: Pos2, notches: f32) {
 #[test]
 fn the_wheel_zooms_at_the_pointer() {
     let mut window = window_of([1366.0, 768.0], demo_job());
-    let joint = "Joint A 5";
+    let joint = "Joint A 5,";
     let before = window.get_by_label_contains(joint).rect();
     let far = window.get_by_label_contains("Joint A 2,").rect();
     wheel(&mut window, before.center(), 3.0);
@@ -199,8 +203,11 @@ fn the_wheel_cannot_lose_the_surface() {
     let mut window = window_of([1366.0, 768.0], demo_job());
     let drawing = window.get_by_label("Drawing").rect();
     let corner = drawing.left_top() + Vec2::splat(12.0);
-    for notches in [-40.0, 60.0, -60.0, 25.0, -9.0] {
-        wheel(&mut window, corner, notches);
+    let other = drawing.right_bottom() - Vec2::splat(12.0);
+    for (at, notches) in [(corner, 0.0), (corner, 60.0), (other, 25.0), (other, 80.0), (corner, 4.0)] {
+        wheel(&mut window, at, notches);
+        // Far out again, where all joints have their places.
+        wheel(&mut window, corner, -90.0);
         let joints = window.query_all_by_label_contains("Joint ").map(|node| node.rect());
         let all = joints.reduce(Rect::union).expect("the joints are there");
         let seen = all.intersect(drawing);

@@ -10,8 +10,8 @@ use crate::app::view::Camera;
 const MARGIN: Vec2 = vec2(46.0, 34.0);
 /// The least and the most zoom over showing all of a surface.
 const ZOOM: (f32, f32) = (0.5, 80.0);
-/// So much of a surface stays in sight at least, in points; all of it where it is smaller.
-const KEPT: f32 = 80.0;
+/// So much of the drawing's room that a surface could take, by width and by height, it may leave empty.
+const LEFT_EMPTY: f32 = 0.35;
 
 /// Where meters lie on the screen.
 pub(super) struct Sheet {
@@ -63,7 +63,7 @@ impl Camera {
 pub(super) fn in_sight(camera: Camera, rect: Rect, bounds: geo::Rect) -> Camera {
     let scale = scale_of_all(rect, bounds) * camera.zoom;
     let size = vec2(bounds.width() as f32, bounds.height() as f32) * scale;
-    let most = |room: f32, size: f32| (0.5 * (room + size) - KEPT.min(size)).max(0.0);
+    let most = |room: f32, size: f32| 0.5 * (room - size).abs() + LEFT_EMPTY * room.min(size);
     let most = vec2(most(rect.width(), size.x), most(rect.height(), size.y));
     Camera { shift: camera.shift.clamp(-most, most), ..camera }
 }
@@ -106,7 +106,8 @@ mod tests {
             let shown =
                 Rect::from_two_pos(sheet.at(Coord { x: 0.0, y: 0.0 }), sheet.at(Coord { x: 4.2, y: 2.4 }));
             let seen = shown.intersect(SCREEN);
-            assert!(seen.width() > 60.0 && seen.height() > 60.0, "{step}: {shown:?}");
+            let most = shown.size().min(SCREEN.size());
+            assert!(seen.width() > 0.6 * most.x && seen.height() > 0.6 * most.y, "{step}: {shown:?}");
         }
     }
 }
