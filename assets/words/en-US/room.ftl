@@ -34,6 +34,7 @@ room-summer-dehumidified = Dehumidifier
 room-summer-not-cooled = Neither
 room-figures = Setpoints and moisture load
 room-weather-of = Hourly weather of { $place }
+room-year = Humidity in the room through the year: { $low } at its driest, { $high } at its most humid. Circles are what the hygrometer read.
 room-range = Wood in this room settles between { $driest } and { $wettest }, { $mean } on average.
 room-reading = Hygrometer today
     .hint = What it reads in the room, away from windows and vents

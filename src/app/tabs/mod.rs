@@ -12,6 +12,7 @@ mod place;
 mod price;
 mod readings;
 mod room;
+mod room_year;
 mod why;
 mod wording;
 

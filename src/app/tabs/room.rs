@@ -5,6 +5,7 @@ use std::sync::Arc;
 use eframe::egui::{Grid, RichText, Ui};
 
 use super::place::place;
+use super::room_year::room_year;
 use crate::air::{Air, HouseModel, Household, HumidityClass, IndoorAir, SummerAir, WinterAir};
 use crate::app::context::WindowContext;
 use crate::app::fold::fold;
@@ -18,7 +19,7 @@ use crate::survey::RoomReading;
 use crate::words::{Arg, say};
 
 /// Messages of the months' short names.
-const MONTHS: [&str; 12] = [
+pub(super) const MONTHS: [&str; 12] = [
     "month-1", "month-2", "month-3", "month-4", "month-5", "month-6", "month-7", "month-8", "month-9",
     "month-10", "month-11", "month-12",
 ];
@@ -50,8 +51,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         IndoorAir::Monthly(_) => by_hand(ui, context),
     }
-    super::air_files::air_files(ui, context);
-    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
+    room_year(ui, context);
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         let mean = state.settled.mean();
@@ -59,6 +59,8 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, text);
     }
     readings(ui, context);
+    super::air_files::air_files(ui, context);
+    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
 }
 
 /// The present year by months, so that switching to entry by hand changes nothing by much.
