@@ -3,7 +3,7 @@
 //! The bar and the answer keep their height whatever is entered. Each room arranges its panes for its
 //! question; the dividers between panes can be dragged, and where they were left is remembered.
 
-use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Ui, vec2};
+use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Pos2, Ui, vec2};
 
 use super::context::WindowContext;
 use super::view::Tab;
@@ -76,9 +76,10 @@ fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let palette = context.palette;
     let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
-    let size = kept(context, "options time line", (ui.available_height() * 0.3).clamp(150.0, 260.0));
+    let room = ui.available_height();
+    let size = (kept(context, "options time line", 0.3) * room).clamp(150.0, 400.0);
     let shown = Panel::bottom("options time line").frame(strip).resizable(true).default_size(size);
-    let shown = shown.size_range(130.0..=(ui.available_height() * 0.6).max(140.0)).show(ui, |ui| {
+    let shown = shown.size_range(130.0..=(room * 0.6).max(140.0)).show(ui, |ui| {
         ui.horizontal_top(|ui| {
             // Where there is no room for both, the section goes first.
             let section = if ui.available_width() < NARROW { 0.0 } else { 250.0 };
@@ -91,7 +92,10 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         });
     });
-    keep(context, "options time line", shown.response.rect.height());
+    let pane = shown.response.rect;
+    if is_dragged(ui, |pointer| (pointer.y - pane.top()).abs()) {
+        keep(context, "options time line", pane.height() / room);
+    }
     if ui.available_width() >= NARROW {
         side_pane(ui, context, "option detail", 0.42, |ui, context| {
             tabs::pane(ui, context, "option detail", tabs::option_detail);
@@ -141,19 +145,30 @@ fn side_pane(
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
     let room = ui.available_width();
-    let size = kept(context, name, (room * share).clamp(320.0, 760.0)).min(room - 240.0);
+    let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - 240.0);
     let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
     let pane = pane.default_size(size).size_range(280.0..=(room - 240.0).max(300.0));
     let shown = pane.show(ui, |ui| add(ui, context));
-    keep(context, name, shown.response.rect.width());
+    let pane = shown.response.rect;
+    if is_dragged(ui, |pointer| (pointer.x - pane.left()).abs()) {
+        keep(context, name, pane.width() / room);
+    }
 }
 
-/// The size at which a pane was left, or `usual`.
+/// The share of the room at which a pane was left, or `usual`.
 fn kept(context: &WindowContext<'_>, name: &str, usual: f32) -> f32 {
-    context.view.panes.get(name).copied().unwrap_or(usual)
+    // Sizes in points, which were kept once, are no shares.
+    context.view.panes.get(name).copied().filter(|share| (0.0..1.0).contains(share)).unwrap_or(usual)
 }
 
-/// Notes the size of a pane, if it was dragged to it.
-fn keep(context: &mut WindowContext<'_>, name: &'static str, size: f32) {
-    context.view.panes.insert(name.to_owned(), size.round());
+/// Whether a divider is being dragged, by how far the pointer is from it.
+fn is_dragged(ui: &Ui, distance: impl Fn(Pos2) -> f32) -> bool {
+    let pointer =
+        ui.input(|input| input.pointer.interact_pos().filter(|_| input.pointer.is_decidedly_dragging()));
+    pointer.is_some_and(|pointer| distance(pointer) < 12.0)
+}
+
+/// Notes the share of the room that a pane takes, so that it is alike in a window of another size.
+fn keep(context: &mut WindowContext<'_>, name: &'static str, share: f32) {
+    context.view.panes.insert(name.to_owned(), (share * 1000.0).round() / 1000.0);
 }

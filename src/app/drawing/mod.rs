@@ -29,6 +29,8 @@ use crate::words::{Arg, say};
 const MAGNIFIED: f32 = 10.0;
 /// A gap of this width has the far end of the colour scale.
 const WIDE: Length = Length::mm(4.0);
+/// Room that the scale takes beside the legend, in points.
+const BESIDE_SCALE: f32 = 240.0;
 /// How close to a joint a click must be, in points.
 const REACH: f32 = 10.0;
 /// Past this number of joints each one no longer gets a name of its own for screen readers.
@@ -51,6 +53,12 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_north(&painter, context, response.rect, surface);
+    if context.session.is_busy() {
+        // Painted, since a label that comes and goes would move what is under the pointer.
+        let words = context.words.text("drawing-working");
+        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), FontId::proportional(12.5));
+        painter.text(at, Align2::RIGHT_TOP, words, font, context.palette.soft);
+    }
     if context.view.canvas.tool == Tool::Measure {
         paint_legend(&painter, context, response.rect);
     }
@@ -102,9 +110,6 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     context.push(Command::Tool(tool));
                 }
             }
-        }
-        if context.session.is_busy() {
-            ui.label(eframe::egui::RichText::new(context.words.text("drawing-working")).small().weak());
         }
     });
 }
@@ -325,8 +330,10 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let words = say!(context.words, "drawing-legend", date = day, times = times);
     let font = FontId::proportional(11.5);
-    let at = rect.right_bottom() + vec2(-14.0, -9.0);
     let words = painter.layout_no_wrap(words, font, context.palette.ink);
+    // Beside the scale, or over it where there is no room.
+    let up = if rect.width() < words.size().x + BESIDE_SCALE { -30.0 } else { -9.0 };
+    let at = rect.right_bottom() + vec2(-14.0, up);
     let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
     painter.rect_filled(rect, 4, context.palette.ground.gamma_multiply(0.85));
     painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);
