@@ -84,11 +84,12 @@ fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     if ui.available_width() > REASON {
         ui.add(soft(context, &reason));
     }
-    let Some(most) = verdict.helps_most else { return };
-    ui.add(soft(context, &context.words.text("verdict-helps-most")));
-    entry_link(ui, context, most);
-    let others: Vec<MissingEntry> =
-        context.assessment.answer.missing.iter().copied().filter(|entry| *entry != most).collect();
+    if let Some(most) = verdict.helps_most {
+        ui.add(soft(context, &context.words.text("verdict-helps-most")));
+        entry_link(ui, context, most);
+    }
+    let missing = context.assessment.answer.missing.iter().copied();
+    let others: Vec<MissingEntry> = missing.filter(|entry| Some(*entry) != verdict.helps_most).collect();
     if others.is_empty() {
         return;
     }

@@ -152,10 +152,13 @@ impl Verdict {
             _ => None,
         };
         if let (None, Some(chosen)) = (step, chosen) {
+            let confidence = confidence(assessment);
+            // No entry helps where water has to be found first.
+            let leak = matches!(confidence, Confidence::Rough(Doubt::WaterGetsIn(_)));
             return Self {
                 recommended: Some(recommendation(assessment, chosen)),
-                confidence: confidence(assessment),
-                helps_most: answer.missing.first().copied(),
+                confidence,
+                helps_most: answer.missing.first().copied().filter(|_| !leak),
                 missing: vec![],
             };
         }

@@ -32,8 +32,17 @@ pub fn second(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Stri
     let Some(recommended) = &verdict.recommended else { return String::new() };
     let mut parts = Vec::new();
     if !recommended.wet_sections.is_empty() {
-        let option = Arg::Name(option_name(assessment, recommended.method));
-        parts.push(say!(words, "verdict-then", option = option));
+        let what_then = match recommended.advice {
+            // What does not hold is not what comes then.
+            Advice::ResealFails { .. } | Advice::NotPossible(_) | Advice::TooNarrow { .. } => {
+                to_do(assessment, recommended, words)
+            }
+            _ => {
+                let option = Arg::Name(option_name(assessment, recommended.method));
+                say!(words, "verdict-then", option = option)
+            }
+        };
+        parts.push(what_then);
     }
     match recommended.advice {
         Advice::NotPossible(reason) => parts.push(reason.say(words)),

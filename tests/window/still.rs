@@ -76,8 +76,11 @@ fn is_still_there(place: &(Role, Rect), after: &[(Role, Rect)]) -> bool {
 fn moved_by_typing(window: &mut Window, room: &str, moved: &mut Vec<String>) -> usize {
     let fields = fields(window);
     let count = fields.len();
-    for (name, field) in fields {
-        for text in TYPED {
+    for (at, (name, field)) in fields.into_iter().enumerate() {
+        // Long lists are alike: one of the texts each.
+        let long = at >= 24;
+        for (_, text) in TYPED.into_iter().enumerate().filter(|(turn, _)| !long || at % TYPED.len() == *turn)
+        {
             let before = places(window);
             let divider = divider(window);
             let job = window.state().job().clone();
@@ -111,12 +114,25 @@ fn moved_by_typing(window: &mut Window, room: &str, moved: &mut Vec<String>) -> 
     count
 }
 
+/// Opens what is folded away, all that there is at first.
+fn open_folds(window: &mut Window) {
+    let folds = window.query_all_by_role(Role::DisclosureTriangle);
+    let closed = folds.filter(|node| node.accesskit_node().data().is_expanded() != Some(true));
+    let names: Vec<String> = closed.filter_map(|node| node.accesskit_node().label()).collect();
+    for name in names {
+        let fold = window.query_all_by_role_and_label(Role::DisclosureTriangle, &name).next();
+        fold.expect("it is there").click_accesskit();
+        window.run_ok();
+    }
+}
+
 #[test]
 fn nothing_under_the_pointer_moves_because_of_an_entry() {
     let mut moved = Vec::new();
     for room in ROOMS {
         let mut window = window(demo_job());
         click_first(&mut window, room);
+        open_folds(&mut window);
         let count = moved_by_typing(&mut window, room, &mut moved);
         assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
     }
@@ -188,12 +204,13 @@ fn wheel(window: &mut Window, at: Pos2, notches: f32) {
 #[test]
 fn the_wheel_zooms_at_the_pointer() {
     let mut window = window_of([1366.0, 768.0], demo_job());
-    let joint = "Joint A 5,";
-    let before = window.get_by_label_contains(joint).rect();
-    let far = window.get_by_label_contains("Joint A 2,").rect();
+    // By the small button in the drawing: hovering a joint tells its name as well.
+    let joint = |window: &Window, name: &str| window.get(by().role(Role::Button).label_contains(name)).rect();
+    let before = joint(&window, "Joint A 5,");
+    let far = joint(&window, "Joint A 2,");
     wheel(&mut window, before.center(), 3.0);
-    let after = window.get_by_label_contains(joint).rect();
-    let moved = window.get_by_label_contains("Joint A 2,").rect();
+    let after = joint(&window, "Joint A 5,");
+    let moved = joint(&window, "Joint A 2,");
     assert!((after.center() - before.center()).length() < 2.0, "{before:?} to {after:?}");
     assert!((moved.center() - far.center()).length() > 10.0, "it was zoomed: {far:?} to {moved:?}");
 }

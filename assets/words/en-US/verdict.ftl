@@ -68,5 +68,5 @@ verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-o
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-install-date = No install date yet.
 verdict-doubt-hours = Hours are from the price book, not timed here.
-verdict-nothing-left = Nothing that’s missing would change this.
+verdict-nothing-left = Nothing left to measure would change this.
 verdict-helps-most = Would help most:

@@ -1,6 +1,6 @@
 //! Gap and moisture readings as lists.
 
-use eframe::egui::{Button, ComboBox, Grid, RichText, Ui};
+use eframe::egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
@@ -13,6 +13,9 @@ use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
+/// Most width of how a bead failed: on hover it is told whole.
+const FAILURE_WIDTH: f32 = 104.0;
+
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     if job.survey.gaps.is_empty() {
@@ -51,9 +54,13 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     });
     let said = say!(words, "gap-reading", number = number);
     context.figure(ui, &fields::GAP_WIDTH, At::index(index), &said);
-    ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
+    ui.scope(|ui| {
+        ui.set_max_width(FAILURE_WIDTH);
+        let failed = RichText::new(gap.failed.say(words)).small().color(context.palette.soft);
+        ui.add(Label::new(failed).truncate());
+    });
     let said = say!(words, "gap-reading-date", number = number);
-    if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
+    if let Some(date) = context.date_entry(ui, &said, gap.date, 78.0, Ok) {
         context.edit("field-gap-date", move |job| {
             if let Some(gap) = job.survey.gaps.get_mut(index) {
                 gap.date = date;
