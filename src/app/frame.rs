@@ -18,6 +18,9 @@ const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.
 pub(super) const NARROW: f32 = 760.0;
 
+/// Least width of the main pane beside another.
+const LEAST_MAIN: f32 = 200.0;
+
 /// Draws the window at work.
 pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let palette = context.palette;
@@ -108,9 +111,11 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The days and the crew; beside them the money, tasks and materials.
 fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    side_pane(ui, context, "price money", 0.5, |ui, context| {
-        tabs::pane(ui, context, "price money", tabs::money);
-    });
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "price money", 0.5, |ui, context| {
+            tabs::pane(ui, context, "price money", tabs::money);
+        });
+    }
     CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::Price);
     });
@@ -145,9 +150,9 @@ fn side_pane(
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
     let room = ui.available_width();
-    let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - 240.0);
+    let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - LEAST_MAIN);
     let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
-    let pane = pane.default_size(size).size_range(280.0..=(room - 240.0).max(300.0));
+    let pane = pane.default_size(size).size_range(280.0..=(room - LEAST_MAIN).max(300.0));
     let shown = pane.show(ui, |ui| add(ui, context));
     let pane = shown.response.rect;
     if is_dragged(ui, |pointer| (pointer.x - pane.left()).abs()) {
