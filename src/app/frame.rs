@@ -3,7 +3,7 @@
 //! The bar and the answer keep their height whatever is entered. Each room arranges its panes for its
 //! question; the dividers between panes can be dragged, and where they were left is remembered.
 
-use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Pos2, Ui, vec2};
+use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, Pos2, Ui, vec2};
 
 use super::context::WindowContext;
 use super::view::Tab;
@@ -19,7 +19,7 @@ const LOW: f32 = 560.0;
 pub(super) const NARROW: f32 = 760.0;
 
 /// Least width of the main pane beside another.
-const LEAST_MAIN: f32 = 200.0;
+const LEAST_MAIN: f32 = 180.0;
 
 /// Draws the window at work.
 pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -152,7 +152,12 @@ fn side_pane(
     let room = ui.available_width();
     let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - LEAST_MAIN);
     let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
-    let pane = pane.default_size(size).size_range(280.0..=(room - LEAST_MAIN).max(300.0));
+    // In a window of another size the pane keeps its share; otherwise it can be dragged.
+    let sized = Id::unique(("room beside", name));
+    let same = ui.data(|data| data.get_temp::<f32>(sized)).is_none_or(|before| (before - room).abs() < 0.5);
+    ui.data_mut(|data| data.insert_temp(sized, room));
+    let range = if same { 280.0..=(room - LEAST_MAIN).max(300.0) } else { size..=size };
+    let pane = pane.default_size(size).size_range(range);
     let shown = pane.show(ui, |ui| add(ui, context));
     let pane = shown.response.rect;
     if is_dragged(ui, |pointer| (pointer.x - pane.left()).abs()) {

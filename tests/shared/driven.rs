@@ -12,7 +12,7 @@ pub type Window = Harness<'static, App>;
 
 /// A window so high that nothing has to be scrolled to.
 pub fn window(job: Job) -> Window {
-    window_of([1280.0, 2400.0], job)
+    window_of([1280.0, 2900.0], job)
 }
 
 /// A window of this size in points.
