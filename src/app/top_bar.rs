@@ -12,9 +12,11 @@ use crate::measure::Units;
 use crate::words::{Arg, say};
 
 /// Most room for the title.
-const TITLE: f32 = 170.0;
+const TITLE: f32 = 140.0;
+/// Room for whether it is saved, whether that is said or not: the rooms beside it stay where they are.
+const STATE: f32 = 64.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
-const EXTRAS: f32 = 190.0;
+const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.
 const TITLED: f32 = 1330.0;
 /// Undo and redo are left to the menu and the keyboard in a narrower window.
@@ -124,6 +126,7 @@ fn title(ui: &mut Ui, context: &WindowContext<'_>) {
         vec2(TITLE, ui.available_height()),
         Layout::left_to_right(Align::Center),
         |ui| {
+            ui.set_min_width(TITLE);
             ui.add(label).on_hover_text(title);
         },
     );
@@ -132,9 +135,16 @@ fn title(ui: &mut Ui, context: &WindowContext<'_>) {
         (Some(_), false) => Some("title-saved"),
         (None, false) => None,
     };
-    if let Some(state) = state {
-        ui.label(RichText::new(context.words.text(state)).small().weak());
-    }
+    ui.allocate_ui_with_layout(
+        vec2(STATE, ui.available_height()),
+        Layout::left_to_right(Align::Center),
+        |ui| {
+            ui.set_min_width(STATE);
+            if let Some(state) = state {
+                ui.add(Label::new(RichText::new(context.words.text(state)).small().weak()).truncate());
+            }
+        },
+    );
 }
 
 fn units(ui: &mut Ui, context: &mut WindowContext<'_>) {

@@ -130,7 +130,8 @@ fn open_folds(window: &mut Window) {
 fn nothing_under_the_pointer_moves_because_of_an_entry() {
     let mut moved = Vec::new();
     for room in ROOMS {
-        let mut window = window(demo_job());
+        // So wide that the bar has room for all it can hold.
+        let mut window = window_of([1400.0, 2900.0], demo_job());
         click_first(&mut window, room);
         open_folds(&mut window);
         if room == "Catalog" {
