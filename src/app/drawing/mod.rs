@@ -1,8 +1,8 @@
 //! The drawing: the surface to scale, every joint at its place, its gap by colour and thickness.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
-    WidgetInfo, vec2,
+    Align2, Button, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui,
+    Vec2, WidgetInfo, vec2,
 };
 use geo::{
     BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
@@ -31,6 +31,8 @@ const MAGNIFIED: f32 = 10.0;
 const WIDE: Length = Length::mm(4.0);
 /// Room that the scale takes beside the legend, in points.
 const BESIDE_SCALE: f32 = 240.0;
+/// Size of the button of a surface.
+const SURFACE_TAB: [f32; 2] = [104.0, 26.0];
 /// How close to a joint a click must be, in points.
 const REACH: f32 = 10.0;
 /// Past this number of joints each one no longer gets a name of its own for screen readers.
@@ -91,7 +93,9 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.add_space(8.0);
         for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
             let on = context.view.surface == index;
-            if ui.selectable_label(on, &surface.name).clicked() {
+            // Of one width whatever it is called: the tools beside it stay where they are.
+            let name = Button::selectable(on, &surface.name).truncate();
+            if ui.add_sized(SURFACE_TAB, name).clicked() {
                 context.commands.push(Command::Surface(index));
             }
         }
