@@ -6,6 +6,7 @@
 //! climate of every town.
 
 mod file_text;
+mod household;
 mod logger;
 pub mod places;
 pub mod psychrometrics;
@@ -13,6 +14,9 @@ mod weather;
 mod year;
 
 pub use file_text::{Tally, TextError};
+pub use household::{
+    Household, HumidifierFigures, ReadingFigures, SummerAir, SummerFigures, WinterAir, WinterFigures,
+};
 pub use logger::{
     DateOrder, LoggedAir, LoggedDay, LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, LoggerRead,
     LoggerRemark, Room, guess_logger, read_logger,

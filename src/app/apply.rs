@@ -65,6 +65,10 @@ impl App {
                 self.settings.dark = !self.settings.dark;
                 ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
             }
+            Command::Units(units) => {
+                self.session.document.show_in(units);
+                self.reassess();
+            }
             Command::Tab(tab) => {
                 self.view.tab = tab;
                 self.settings.tab = tab;

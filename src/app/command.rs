@@ -10,6 +10,7 @@ use super::pick::Purpose;
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
+use crate::measure::Units;
 use crate::papers::Paper;
 use crate::surface::Point;
 use crate::words::Language;
@@ -66,6 +67,8 @@ pub enum Command {
     Language(Audience, &'static Language),
     /// Light to dark or back.
     SwitchTheme,
+    /// Show lengths and the rest in these units.
+    Units(Units),
     /// Turn to a tab.
     Tab(Tab),
     /// Show a surface.

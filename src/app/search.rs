@@ -6,7 +6,7 @@ use super::command::Command;
 use super::commands::COMMANDS;
 use super::context::WindowContext;
 use super::dialog::modal;
-use super::entry::typed_text;
+use super::entry::{leave_field, typed_text};
 use super::glossary;
 use super::lead::Destination;
 use super::view::Selected;
@@ -141,6 +141,11 @@ pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
         context.push(command);
     } else if window.should_close() {
         context.view.search = None;
+    }
+    if context.view.search.is_none() {
+        // A field that is gone keeps neither the keyboard nor the ring around it.
+        leave_field(ui.ctx());
+        ui.ctx().request_repaint();
     }
 }
 

@@ -30,6 +30,7 @@ mod price;
 pub mod price_book;
 mod problems;
 pub mod sealing;
+pub mod verdict;
 pub mod why;
 pub mod work;
 

@@ -11,4 +11,5 @@ mod commands;
 mod entering;
 mod leading;
 mod made_up;
+mod still;
 mod tools;

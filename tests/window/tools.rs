@@ -147,7 +147,7 @@ fn every_command_is_found_by_its_name() {
     assert!(window.query_all_by_label("Joint C 7").next().is_some());
     command(&mut window, "use millimeters");
     assert_eq!(window.state().job().units, gapwright::measure::Units::Millimeters);
-    command(&mut window, "undo");
+    command(&mut window, "use inches");
     assert_eq!(window.state().job(), &demo_job());
     command(&mut window, "tool shape");
     assert!(window.query_by_label_contains("Corner 1 of the outline").is_some());

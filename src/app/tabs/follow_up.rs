@@ -5,6 +5,7 @@ use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::fold::fold;
+use crate::app::frame::NARROW;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
@@ -19,6 +20,14 @@ pub(super) fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     heading(ui, &words.text("work-heading"));
     done(ui, context);
+    if ui.ctx().content_rect().width() < NARROW {
+        visits(ui, context);
+    }
+}
+
+/// Later visits, each held against what was forecast.
+pub(crate) fn visits(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
     heading(ui, &words.text("visits-heading"));
     remark(ui, context.palette, words.text("visits-remark"));
     for (index, visit) in context.job.later.iter().enumerate() {

@@ -1,6 +1,6 @@
 //! Gap and moisture readings as lists.
 
-use eframe::egui::{Button, ComboBox, Grid, RichText, Ui};
+use eframe::egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
@@ -14,6 +14,11 @@ use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
+/// Most width of how a bead failed, in points: on hover it is told whole.
+const FAILURE_WIDTH: f32 = 104.0;
+/// From this width of the list on, it takes twice that.
+const ROOMY: f32 = 580.0;
+
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     if job.survey.gaps.is_empty() {
@@ -22,13 +27,14 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(ui, context.palette, say!(words, "gaps-count", count = job.survey.gaps.len(), open = open));
+    let failure = if ui.available_width() < ROOMY { FAILURE_WIDTH } else { 2.0 * FAILURE_WIDTH };
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
         for title in ["gaps-column-joint", "gaps-column-gap", "gaps-column-caulk", "gaps-column-date"] {
             ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
         }
         ui.end_row();
         for index in 0..job.survey.gaps.len() {
-            gap(ui, context, index);
+            gap(ui, context, index, failure);
             ui.end_row();
         }
     });
@@ -38,7 +44,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 /// A gap reading as a row.
-fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
+fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: f32) {
     let (job, words, number) = (context.job, context.words, index + 1);
     let gap = &job.survey.gaps[index];
     ui.push_id(("gap", index), |ui| {
@@ -55,10 +61,14 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE]);
     row.into_iter().for_each(|field| context.reach(ui, field, at, None));
     context.figure(ui, &fields::GAP_WIDTH, at, &said);
-    ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
+    ui.scope(|ui| {
+        ui.set_max_width(failure);
+        let failed = RichText::new(gap.failed.say(words)).small().color(context.palette.soft);
+        ui.add(Label::new(failed).truncate());
+    });
     let said = say!(words, "gap-reading-date", number = number);
     context.reach(ui, &fields::GAP_DATE, at, None);
-    if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
+    if let Some(date) = context.date_entry(ui, &said, gap.date, 78.0, Ok) {
         context.edit("field-gap-date", move |job| {
             if let Some(gap) = job.survey.gaps.get_mut(index) {
                 gap.date = date;

@@ -131,7 +131,8 @@ impl Fault {
                 ReadingFault::NearTongue { .. }
                 | ReadingFault::GapsDiffer { .. }
                 | ReadingFault::MoisturesDiffer { .. }
-                | ReadingFault::MeterUnsure { .. },
+                | ReadingFault::MeterUnsure { .. }
+                | ReadingFault::NotThisRoom { .. },
             )
             | Self::Plan(PlanFault::StockTooShort { .. })
             | Self::Section(_) => Severity::Warning,

@@ -134,6 +134,9 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
         ReadingFault::MeterUnsure { reading, low, high } => {
             part!(which, words, "problem-meter-unsure", reading = *reading, low = *low, high = *high)
         }
+        ReadingFault::NotThisRoom { reading, low, high } => {
+            part!(which, words, "problem-not-this-room", reading = *reading, low = *low, high = *high)
+        }
         ReadingFault::ReadingDated { dated, date } => match *dated {
             Dated::AfterVisit(visited) => {
                 part!(which, words, "problem-dated-after-visit", date = *date, visited = visited)

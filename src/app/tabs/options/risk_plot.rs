@@ -27,7 +27,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
         return;
     }
     let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width().min(470.0), 168.0), Sense::hover());
+        ui.allocate_exact_size(vec2(ui.available_width().min(640.0), 168.0), Sense::hover());
     let plot = Rect::from_min_max(rect.min + vec2(LEFT, 18.0), rect.max - vec2(16.0, BELOW));
     let place = |option: &RepairOption| {
         let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
