@@ -4,11 +4,20 @@
 //! `cargo test --test pictures -- --ignored`. After a wanted change of the look:
 //! `UPDATE_SNAPSHOTS=1 cargo test --test pictures -- --ignored`.
 
+#[path = "shared/made_up.rs"]
+mod made_up;
+
+use std::path::{Path, PathBuf};
+
 use eframe::egui::{Key, Modifiers, Theme};
 use egui_kittest::kittest::Queryable as _;
 use egui_kittest::{Harness, SnapshotResults};
 use gapwright::app::App;
-use gapwright::job::demo_job;
+use gapwright::assess::assess;
+use gapwright::job::{Catalog, Job, demo_job};
+use gapwright::measure::Units;
+use gapwright::papers::{Paper, PaperWords, Papers, Templates};
+use gapwright::words::Words;
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
 
@@ -47,6 +56,70 @@ fn rooms_look_as_they_did() {
             window.key_press_modifiers(Modifiers::COMMAND, Key::H);
             window.run();
             results.add(window.try_snapshot(format!("homeowner-{name}")));
+        }
+    }
+}
+
+/// Where pictures to be looked at go: the folder that `GAPWRIGHT_PICTURES` names, else among cargo's own
+/// temporary files.
+fn folder() -> PathBuf {
+    let folder = std::env::var_os("GAPWRIGHT_PICTURES")
+        .map_or_else(|| Path::new(env!("CARGO_TARGET_TMPDIR")).join("made-up"), PathBuf::from);
+    std::fs::create_dir_all(&folder).expect("the folder can be made");
+    folder
+}
+
+/// Typesets every paper in the made-up language, in inches and in millimeters, to be looked at likewise.
+#[test]
+#[ignore = "writes papers to look at"]
+fn papers_in_the_made_up_language() {
+    let (folder, language) = (folder(), made_up::made_up());
+    for (units, name) in [(Units::Inches, "inches"), (Units::Millimeters, "millimeters")] {
+        let found = assess(Job { units, ..demo_job() }, Catalog::built_in());
+        let words = || Words::new(language, units, "$");
+        let words = PaperWords { owner: words(), crew: words() };
+        let papers = Papers::with(&found, Templates::default(), &words);
+        for paper in Paper::ALL {
+            let pdf = papers.typeset(paper).and_then(|typeset| typeset.pdf()).expect("it is typeset");
+            let path = folder.join(format!("{}-{name}.pdf", paper.file_stem()));
+            std::fs::write(path, pdf).expect("the paper can be written");
+        }
+    }
+}
+
+/// Draws every room in the made-up language, in a small window and a usual one, to be looked at for text
+/// that is cut off or lies over other text.
+#[test]
+#[ignore = "needs a Vulkan driver; .ci/run installs one"]
+fn rooms_in_the_made_up_language() {
+    let (folder, language) = (folder(), made_up::made_up());
+    for (width, height) in [(1024.0, 700.0), (1366.0, 768.0)] {
+        let mut window = Harness::builder()
+            .with_size([width, height])
+            .wgpu()
+            .build_eframe(|cc| App::for_test(&cc.egui_ctx, demo_job()));
+        window.ctx.set_theme(Theme::Light);
+        window.state_mut().speak(language);
+        window.run();
+        let draw = |window: &mut Harness<'_, App>, name: &str| {
+            window.remove_cursor();
+            window.run();
+            let picture = window.render().expect("it is drawn");
+            let path = folder.join(format!("{width}-{}.png", name.to_lowercase()));
+            picture.save(path).expect("the picture can be written");
+        };
+        for tab in ROOMS {
+            let bar = made_up::made_up_text(tab);
+            window.get_all_by_label(&bar).next().expect("the room is in the bar").click();
+            window.run();
+            draw(&mut window, tab);
+        }
+        window.key_press_modifiers(Modifiers::COMMAND, Key::H);
+        window.run();
+        for page in 1..=4 {
+            draw(&mut window, &format!("homeowner-{page}"));
+            window.key_press(Key::ArrowRight);
+            window.run();
         }
     }
 }

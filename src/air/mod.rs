@@ -6,6 +6,7 @@
 //! climate of every town.
 
 mod file_text;
+mod household;
 mod logger;
 mod outdoors;
 pub mod places;
@@ -14,6 +15,7 @@ mod weather;
 mod year;
 
 pub use file_text::{Tally, TextError};
+pub use household::{Household, HumidifierFigures, SummerAir, SummerFigures, WinterAir, WinterFigures};
 pub use logger::{
     DateOrder, LoggedAir, LoggedDay, LoggerDoubt, LoggerError, LoggerFormat, LoggerGuess, LoggerRead,
     LoggerRemark, Room, guess_logger, read_logger,

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::places::Site;
 use super::{Air, DAYS, MONTH_DAYS, Weather};
-use crate::measure::{Humidity, Moisture, Temperature, finite};
+use crate::measure::{Humidity, Moisture, Span, Temperature, finite};
 use crate::named::named;
 use crate::wood::Kind;
 
@@ -161,6 +161,8 @@ impl Default for IndoorAir {
 pub struct IndoorYear {
     /// The days as expected.
     pub days: Vec<Air>,
+    /// Where each day's humidity lies nine times in ten.
+    pub range: Vec<Span<Humidity>>,
 }
 
 impl IndoorYear {

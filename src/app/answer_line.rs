@@ -1,78 +1,123 @@
-//! The answer line: always in sight, one plain sentence, and what is still missing, each a link to
-//! where it is entered.
+//! The answer: always in sight, three lines of fixed height, with links to what would make it surer.
 
-use eframe::egui::{Label, Link, RichText, ScrollArea, Stroke, Ui, vec2};
+use eframe::egui::{Label, Link, Popup, RichText, Stroke, Ui};
 
 use super::command::Command;
 use super::context::WindowContext;
-use super::field_place::tab_of;
 use super::glossary;
 use super::icon::Icon;
+use super::lead::Destination;
 use super::theme;
 use super::view::{Selected, Tab};
-use crate::assess::{EntryPlace, MissingEntry};
+use crate::assess::{Confidence, EntryPlace, MissingEntry, Verdict};
 use crate::job::Severity;
-use crate::job::fields::{At, Each};
-use crate::words;
+use crate::words::{self, say};
 
-/// The answer in its fixed room; `folded` leaves its first line.
+/// Height of the second and the third line.
+const LINE: f32 = 20.0;
+/// Room that the option which costs less takes in the second line.
+const CHEAPER: f32 = 330.0;
+/// With less room than this the reason is told on hover alone.
+const REASON: f32 = 840.0;
+
+/// The verdict in its fixed room of three lines; `folded` leaves the first.
 pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
-    let answer = &context.assessment.answer;
+    let verdict = context.assessment.verdict();
     ui.horizontal_top(|ui| {
-        let (icon, color, says) = match (answer.is_complete(), answer.lasts) {
-            (true, true) => (Icon::Good, context.palette.good, "answer-will-last"),
-            (true, false) => (Icon::Warning, context.palette.warn, "answer-will-not-last"),
-            (false, _) => (Icon::Measure, context.palette.soft, "answer-not-yet"),
-        };
-        icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(context.words.text(says));
-        let all = |ui: &mut Ui, context: &mut WindowContext<'_>| {
-            ui.spacing_mut().item_spacing.y = 3.0;
-            let said = words::answer::headline(context.assessment, context.words);
-            let headline = RichText::new(&said).text_style(theme::answer_style());
-            let label = Label::new(headline);
-            let headline = ui.add(if folded { label.truncate() } else { label.wrap() });
+        mark(ui, context, &verdict);
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.y = 4.0;
+            let said = words::verdict::first(context.assessment, &verdict, context.words);
+            let headline = Label::new(RichText::new(&said).text_style(theme::answer_style())).truncate();
+            let headline = ui.add(headline);
             glossary::explain(headline, &said, context.words);
-            if !folded {
-                rest(ui, context);
+            if folded {
+                return;
             }
-        };
-        // What does not fit in the answer's room scrolls in it; the rooms below never move.
-        ScrollArea::vertical().id_salt("answer").auto_shrink(false).show(ui, |ui| {
-            ui.vertical(|ui| all(ui, context));
+            // Lines of text, not of buttons, and of one height whatever is in them.
+            ui.spacing_mut().interact_size.y = LINE;
+            if verdict.recommended.is_some() {
+                ui.horizontal(|ui| cost(ui, context, &verdict));
+                ui.horizontal(|ui| how_sure(ui, context, &verdict));
+            } else {
+                ui.horizontal(|ui| missing(ui, context, &verdict));
+            }
         });
     });
 }
 
-/// Why it happened, what would make the answer firmer, and whether another way costs less.
-fn rest(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let answer = &context.assessment.answer;
-    ui.horizontal_wrapped(|ui| {
-        // Rows of text, not of buttons.
-        ui.spacing_mut().interact_size.y = 0.0;
-        ui.spacing_mut().item_spacing = vec2(4.0, 2.0);
-        let soft = |text: &str| Label::new(RichText::new(text).color(context.palette.soft)).wrap();
-        let cause = words::answer::cause(context.assessment, context.words);
-        if !cause.is_empty() {
-            glossary::explain(ui.add(soft(&cause)), &cause, context.words);
-        }
-        if let Some(option) = words::answer::cheaper(context.assessment) {
-            ui.add(soft(&context.words.text("answer-costs-less")));
-            if ui.add(link(context, option)).on_hover_text(context.words.text("cmd-tab-options")).clicked() {
-                context.commands.push(Command::Tab(Tab::Options));
-                context.commands.push(Command::ScrollTo(EntryPlace::Options));
-            }
-        }
-        if !answer.missing.is_empty() {
-            let lead = if answer.is_complete() { "answer-more-sure" } else { "answer-missing" };
-            ui.add(soft(&context.words.text(lead)));
-        }
-        for missing in &answer.missing {
-            let said = words::answer::missing(context.assessment, *missing, context.words);
-            if ui.add(link(context, &said)).on_hover_text(context.words.text("answer-go")).clicked() {
-                go_to(context, *missing);
-            }
+/// A tick only for what will likely last and is at least fairly sure.
+fn mark(ui: &mut Ui, context: &WindowContext<'_>, verdict: &Verdict) {
+    let lasts = verdict.recommended.as_ref().map(|recommended| recommended.lasts);
+    let rough = matches!(verdict.confidence, Confidence::Rough(_));
+    let (icon, color, says) = match lasts {
+        Some(true) if rough => (Icon::Measure, context.palette.soft, "answer-rough"),
+        Some(true) => (Icon::Good, context.palette.good, "answer-will-last"),
+        Some(false) => (Icon::Warning, context.palette.warn, "answer-will-not-last"),
+        None => (Icon::Measure, context.palette.soft, "answer-not-yet"),
+    };
+    icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(context.words.text(says));
+}
+
+/// What it costs and the chance that it lasts; and whether another way costs less.
+fn cost(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
+    let said = words::verdict::second(context.assessment, verdict, context.words);
+    let cheaper = verdict.recommended.as_ref().and_then(|recommended| recommended.cheaper);
+    let cheaper = cheaper.and_then(|method| context.assessment.option(method));
+    let label = ui.add(Label::new(said.as_str()).truncate());
+    glossary::explain(label, &said, context.words);
+    let Some(option) = cheaper.filter(|_| ui.available_width() > CHEAPER) else { return };
+    ui.add(soft(context, &context.words.text("answer-costs-less")));
+    let name = ui.add(link(context, &option.name)).on_hover_text(context.words.text("cmd-tab-options"));
+    if name.clicked() {
+        context.commands.push(Command::Tab(Tab::Options));
+        context.commands.push(Command::ScrollTo(EntryPlace::Options));
+    }
+}
+
+/// How sure, and why not surer; what would help most, and what else would.
+fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
+    let reason = words::verdict::reason(context.assessment, verdict, context.words);
+    let word = words::verdict::confidence(verdict, context.words);
+    ui.label(RichText::new(word).strong()).on_hover_text(&reason);
+    if ui.available_width() > REASON {
+        ui.add(soft(context, &reason));
+    }
+    if let Some(most) = verdict.helps_most {
+        ui.add(soft(context, &context.words.text("verdict-helps-most")));
+        entry_link(ui, context, most);
+    }
+    let missing = context.assessment.answer.missing.iter().copied();
+    let others: Vec<MissingEntry> = missing.filter(|entry| Some(*entry) != verdict.helps_most).collect();
+    if others.is_empty() {
+        return;
+    }
+    let more = ui.add(link(context, &say!(context.words, "answer-more", count = others.len())));
+    Popup::from_toggle_button_response(&more).show(|ui| {
+        for entry in others {
+            entry_link(ui, context, entry);
         }
     });
+}
+
+/// What must be entered before there is a recommendation.
+fn missing(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
+    ui.add(soft(context, &context.words.text("answer-missing")));
+    for entry in &verdict.missing {
+        entry_link(ui, context, *entry);
+    }
+}
+
+/// What is missing, as a link to where it is entered.
+fn entry_link(ui: &mut Ui, context: &mut WindowContext<'_>, entry: MissingEntry) {
+    let said = words::answer::missing(context.assessment, entry, context.words);
+    if ui.add(link(context, &said)).on_hover_text(context.words.text("answer-go")).clicked() {
+        go_to(context, entry);
+    }
+}
+
+fn soft(context: &WindowContext<'_>, text: &str) -> Label {
+    Label::new(RichText::new(text).color(context.palette.soft)).truncate()
 }
 
 fn link(context: &WindowContext<'_>, text: &str) -> Link {
@@ -113,17 +158,11 @@ fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
     });
 }
 
-/// Turns to the first entry marked in red: its tab, its surface, its field.
+/// Turns to the first entry marked in red: its tab, its surface, its row.
 fn go_to_first_error(context: &mut WindowContext<'_>) {
     let mut errors = context.assessment.problems.iter().filter(|problem| problem.severity == Severity::Error);
-    let found = errors.find_map(|problem| problem.place.field());
-    let (tab, id) = found.map_or((Tab::Measure, ""), |(field, _)| (tab_of(field), field.id));
-    context.push(Command::GoToField(tab, id));
-    if let Some((field, At(surface, _))) = found
-        && matches!(field.each, Each::Surface | Each::Opening | Each::Divider | Each::Section)
-    {
-        context.push(Command::Surface(surface));
-    }
+    // What is wrong with the file itself stands in the first room.
+    context.push(errors.find_map(Destination::of).map_or(Command::Tab(Tab::Measure), Command::GoToField));
     context.push(Command::ScrollTo(EntryPlace::Problems));
 }
 

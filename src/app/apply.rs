@@ -6,12 +6,14 @@ use eframe::egui::{Context, Theme, ViewportCommand};
 
 use super::background::BackgroundTask;
 use super::command::Command;
+use super::field_place::tab_of;
+use super::lead::{self, Destination};
 use super::pick::Purpose;
 use super::toast::Toast;
 use super::view::Selected;
-use super::{App, entry, joint_bar, time_line};
+use super::{App, joint_bar, time_line};
 use crate::assess::EntryPlace;
-use crate::job::fields::Field;
+use crate::job::fields::{self, At};
 
 impl App {
     /// Applies a command. The one place where anything changes.
@@ -62,6 +64,10 @@ impl App {
             Command::SwitchTheme => {
                 self.settings.dark = !self.settings.dark;
                 ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
+            }
+            Command::Units(units) => {
+                self.session.document.show_in(units);
+                self.reassess();
             }
             Command::Tab(tab) => {
                 self.view.tab = tab;
@@ -119,17 +125,20 @@ impl App {
             Command::WantPhoto(path) => self.services.photos.want(path),
             Command::ScrollTo(place) => {
                 if place == EntryPlace::Dates {
-                    entry::focus_named(ctx, &self.words().text("field-installed"));
+                    lead::seek(ctx, Destination::any(&fields::INSTALLED));
                 }
                 self.view.scroll_to.set(Some(place));
                 // What is looked at is drawn in the next frame.
                 ctx.request_repaint();
             }
-            Command::GoToField(tab, id) => {
-                self.apply(ctx, Command::Tab(tab));
-                if let Some(field) = Field::of(id) {
-                    entry::focus_named(ctx, &field.label(&self.words()));
+            Command::GoToField(destination) => {
+                self.apply(ctx, Command::Tab(tab_of(destination.field)));
+                if let Some(At(surface, _)) =
+                    destination.at.filter(|_| destination.field.each.is_of_surface())
+                {
+                    self.apply(ctx, Command::Surface(surface));
                 }
+                lead::seek(ctx, destination);
                 ctx.request_repaint();
             }
             Command::Tell(text) => self.prompts.toast = Some(Toast::good(text)),

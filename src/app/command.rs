@@ -5,10 +5,12 @@ use std::path::PathBuf;
 
 use super::air_import::LoggerImport;
 use super::languages::Audience;
+use super::lead::Destination;
 use super::pick::Purpose;
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
+use crate::measure::Units;
 use crate::papers::Paper;
 use crate::surface::Point;
 use crate::words::Language;
@@ -65,6 +67,8 @@ pub enum Command {
     Language(Audience, &'static Language),
     /// Light to dark or back.
     SwitchTheme,
+    /// Show lengths and the rest in these units.
+    Units(Units),
     /// Turn to a tab.
     Tab(Tab),
     /// Show a surface.
@@ -91,8 +95,8 @@ pub enum Command {
     TakeOutlines(PathBuf),
     /// Copy a table to the clipboard.
     Copy(Table),
-    /// Turn to this field, in the tab it stands in.
-    GoToField(Tab, &'static str),
+    /// Turn to this entry, in the tab and on the surface it stands in.
+    GoToField(Destination),
     /// Bring what is to be entered there into sight.
     ScrollTo(EntryPlace),
     /// Say this to the user.

@@ -5,7 +5,7 @@
 
 use eframe::egui::{Key, KeyboardShortcut, Modifiers};
 
-use super::command::{Command, Edit, Picture, Table};
+use super::command::{Command, Picture, Table};
 use super::context::WindowContext;
 use super::pick::Purpose;
 use super::view::{Tab, Tool};
@@ -16,9 +16,9 @@ use crate::measure::Units;
 pub enum Menu {
     /// Jobs and papers.
     File,
-    /// History, units.
+    /// History, search.
     Edit,
-    /// What is looked at.
+    /// What is looked at, and how.
     View,
 }
 
@@ -50,10 +50,6 @@ const fn always(_: &WindowContext<'_>) -> bool {
 
 fn drawn(context: &WindowContext<'_>) -> bool {
     !context.assessment.job.surfaces.is_empty()
-}
-
-fn set_units(units: Units) -> Command {
-    Command::Edit(Edit { name: "field-units".to_owned(), change: Box::new(move |job| job.units = units) })
 }
 
 /// A row of the table.
@@ -91,12 +87,12 @@ pub static COMMANDS: [NamedCommand; 48] = [
         || Command::Redo,
     ),
     row("find", Some(Menu::Edit), key(Key::K), always, || Command::Search),
-    row("inches", Some(Menu::Edit), None, always, || set_units(Units::Inches)),
-    row("millimeters", Some(Menu::Edit), None, always, || set_units(Units::Millimeters)),
     row("homeowner", Some(Menu::View), key(Key::H), always, || Command::Show(Some(0))),
     row("next-joint", Some(Menu::View), key(Key::J), drawn, || Command::NextJoint),
     row("fit", Some(Menu::View), key(Key::F), drawn, || Command::Fit),
     row("theme", Some(Menu::View), key(Key::D), always, || Command::SwitchTheme),
+    row("inches", Some(Menu::View), None, always, || Command::Units(Units::Inches)),
+    row("millimeters", Some(Menu::View), None, always, || Command::Units(Units::Millimeters)),
     row("play", Some(Menu::View), None, drawn, || Command::Play),
     row("reference-curve", Some(Menu::View), None, drawn, || Command::ReferenceCurve),
     row("tab-measure", None, None, always, || Command::Tab(Tab::Measure)),

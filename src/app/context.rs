@@ -6,11 +6,13 @@ use eframe::egui::{RichText, Ui};
 use super::command::{Command, Edit};
 use super::icon::Icon;
 use super::languages::Languages;
+use super::lead;
 use super::services::Services;
 use super::session::Session;
 use super::theme::Palette;
 use super::view::{Settings, View};
 use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
+use crate::job::fields::{At, Field, Item};
 use crate::job::{Job, Place, Severity};
 use crate::measure::{Length, Quantity, Units, parse_number, parse_room_length, plain_number};
 use crate::words::{Say as _, Words, say};
@@ -76,6 +78,12 @@ impl<'a> WindowContext<'a> {
         let words = self.words;
         let shown = plain_number(value, decimals);
         super::entry::entry(ui, name, &shown, width, move |text| number_in(text, range, words))
+    }
+
+    /// Says that what is drawn next is this entry of a field, of this item if it is one of a list: a problem
+    /// leads there.
+    pub fn reach(&self, ui: &Ui, field: &'static Field, at: At, item: Option<&Item>) {
+        lead::reach(ui.ctx(), field, item, |place| place.is(field, at));
     }
 
     /// Shows what is wrong at this place of the job.

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use crate::job::{Job, Problem};
+use crate::measure::Units;
 
 /// Steps that can be taken back.
 const MOST_STEPS: usize = 500;
@@ -66,9 +67,21 @@ impl Document {
         true
     }
 
+    /// Shows the job in other units. That changes nothing of it: it is no step, and nothing to save.
+    pub fn show_in(&mut self, units: Units) {
+        let alike = Arc::ptr_eq(&self.job, &self.saved);
+        in_units(&mut self.job, units);
+        if alike {
+            self.saved = Arc::clone(&self.job);
+        } else {
+            in_units(&mut self.saved, units);
+        }
+    }
+
     /// Takes the last step back.
     pub fn undo(&mut self) {
-        if let Some(step) = self.undo.pop() {
+        if let Some(mut step) = self.undo.pop() {
+            in_units(&mut step.job, self.job.units);
             let after = std::mem::replace(&mut self.job, step.job);
             self.redo.push(Step { name: step.name, job: after });
         }
@@ -76,7 +89,8 @@ impl Document {
 
     /// Takes the last undone step again.
     pub fn redo(&mut self) {
-        if let Some(step) = self.redo.pop() {
+        if let Some(mut step) = self.redo.pop() {
+            in_units(&mut step.job, self.job.units);
             let before = std::mem::replace(&mut self.job, step.job);
             self.undo.push(Step { name: step.name, job: before });
         }
@@ -100,8 +114,16 @@ impl Document {
     /// Notes that `job` now stands in `path`.
     pub fn mark_saved(&mut self, job: Arc<Job>, path: PathBuf) {
         self.saved = job;
+        in_units(&mut self.saved, self.job.units);
         self.path = Some(path);
         self.unread.clear();
+    }
+}
+
+/// The same job in other units.
+fn in_units(job: &mut Arc<Job>, units: Units) {
+    if job.units != units {
+        Arc::make_mut(job).units = units;
     }
 }
 
@@ -125,6 +147,23 @@ mod tests {
         document.redo();
         document.redo();
         assert_eq!((document.job().title.as_str(), document.job().owner.as_str()), ("a", "b"));
+    }
+
+    #[test]
+    fn other_units_are_no_step_and_nothing_to_save() {
+        let mut document = Document::new(Job::default(), None, vec![]);
+        document.show_in(Units::Millimeters);
+        assert!(!document.is_unsaved() && document.undo_name().is_none());
+        document.edit("Title".into(), |job| job.title = "a".into());
+        document.show_in(Units::Inches);
+        document.undo();
+        assert_eq!(document.job().units, Units::Inches, "the units stay what was asked for");
+        assert!(!document.is_unsaved());
+        document.redo();
+        let (written, path) = (Arc::clone(document.job()), PathBuf::from("x.ron"));
+        document.show_in(Units::Millimeters);
+        document.mark_saved(written, path);
+        assert!(!document.is_unsaved());
     }
 
     #[test]

@@ -12,7 +12,7 @@ use eframe::egui::{
 
 use serde::{Deserialize, Serialize};
 
-use super::theme;
+use super::{lead, theme};
 
 /// Least width of what is told about a field, in points.
 const ERROR_WIDTH: f32 = 170.0;
@@ -93,12 +93,7 @@ pub fn entry_for<T>(
         tell_error(ui, &response, error);
     }
 
-    let wanted = ui.data(|data| data.get_temp::<String>(wanted_id())).is_some_and(|wanted| wanted == name);
-    if wanted {
-        ui.data_mut(|data| data.remove::<String>(wanted_id()));
-        response.request_focus();
-        response.scroll_to_me(Some(eframe::egui::Align::Center));
-    }
+    lead::take_focus(&response);
     // Begun is what was typed since the field was come to: it is not to be typed over.
     let begun = typed.error.is_none() && typed.text != typed.shown;
     if response.gained_focus() && !begun {
@@ -181,35 +176,6 @@ fn in_the_way(ui: &Ui, field: &Response, note: Rect) -> bool {
     let worked_on =
         focused.and_then(|id| ui.read_response(id)).is_some_and(|other| other.rect.intersects(note));
     pointed || worked_on
-}
-
-fn wanted_id() -> Id {
-    Id::unique("a field is to take the keyboard")
-}
-
-/// Gives the keyboard to the field of this name, once it is drawn.
-pub fn focus_named(ctx: &Context, name: &str) {
-    let since = ctx.cumulative_pass_nr();
-    ctx.data_mut(|data| {
-        data.insert_temp(wanted_id(), name.to_owned());
-        data.insert_temp(wanted_id(), since);
-    });
-}
-
-/// Whether a field is to take the keyboard but has not been drawn yet. What is no field that can take
-/// it, such as a list of choices, is given up after some passes.
-pub fn is_sought(ctx: &Context) -> bool {
-    /// Folds have opened by then.
-    const PASSES: u64 = 3;
-    let now = ctx.cumulative_pass_nr();
-    let sought = ctx.data(|data| {
-        data.get_temp::<String>(wanted_id()).is_some()
-            && data.get_temp::<u64>(wanted_id()).is_some_and(|since| now < since + PASSES)
-    });
-    if sought {
-        ctx.request_repaint();
-    }
-    sought
 }
 
 /// What was typed in this frame.

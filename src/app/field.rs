@@ -5,8 +5,9 @@ use jiff::civil::Date;
 
 use super::context::WindowContext;
 use super::entry::{entry, text_entry};
+use super::lead;
 use super::widgets::term;
-use crate::job::fields::{At, Each, Field, Figure, Figures, Mending};
+use crate::job::fields::{At, Each, Field, Figure, Figures, Item, Mending};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units, date_text, parse_date};
 use crate::named::{Named, name_of, position};
@@ -30,7 +31,9 @@ impl WindowContext<'_> {
             ui.horizontal(|ui| {
                 self.figure(ui, field, at, &label);
                 if let Some(figure) = field.figure() {
-                    ui.label(self.words.figures().unit(figure.low));
+                    // Beside an empty field stands the unit of many.
+                    let now = (figure.read)(self.job, at).unwrap_or(figure.high);
+                    ui.label(self.words.figures().unit(now));
                 }
             });
             self.field_problems(ui, field, at);
@@ -71,22 +74,25 @@ impl WindowContext<'_> {
         let (units, words) = (self.units(), self.words);
         let now = (figure.read)(self.job, at);
         let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
+        self.reach(ui, field, at, None);
         entry(ui, name, &shown, entry_width(figure.low), |text| read(figure, text, units, words))
     }
 
-    /// An entry of a list of figures, such as the minutes of one task, by the name a screen reader says;
-    /// `now` is its figure. Comes to what was typed: a figure, or `None` in it where the entry was emptied.
+    /// An entry of the list of figures at `at`, such as the minutes of one task, by the name a screen reader
+    /// says; `item` is what in the list it is of, and `now` its figure. Comes to what was typed: a figure, or `None` in it where the entry was emptied.
     /// Only where a figure that cannot be is left out may it be emptied.
     pub fn listed_figure(
         &self,
         ui: &mut Ui,
         field: &'static Field,
+        (at, item): (At, &Item),
         now: Option<Quantity>,
         name: &str,
     ) -> Option<Option<Quantity>> {
         let figures = field.figures()?;
         let (units, words) = (self.units(), self.words);
         let shown = now.map_or_else(String::new, |quantity| quantity.entry_text(units));
+        self.reach(ui, field, at, Some(item));
         entry(ui, name, &shown, entry_width(figures.low), |text| match text.trim() {
             "" if figures.mending == Mending::LeaveOut => Ok(None),
             text => read_listed(figures, text, units, words).map(Some),
@@ -105,7 +111,9 @@ impl WindowContext<'_> {
         self.row(ui, field, |context, ui, _| {
             ui.horizontal_wrapped(|ui| {
                 for &(choice, message) in all {
-                    if ui.radio(choice == now, context.words.text(message)).clicked() && choice != now {
+                    let radio = ui.radio(choice == now, context.words.text(message));
+                    lead::take_focus(&radio);
+                    if radio.clicked() && choice != now {
                         context.edit(format!("field-{}", field.id), move |job| set(job, choice));
                     }
                 }
@@ -136,7 +144,7 @@ impl WindowContext<'_> {
                     }
                 }
             });
-            response.response.accessible_name(label);
+            lead::take_focus(&response.response.accessible_name(label));
         });
     }
 
@@ -215,7 +223,9 @@ impl WindowContext<'_> {
         let label = field.label(self.words);
         term(ui, &label, &field.hint(self.words).unwrap_or_default());
         ui.vertical(|ui| {
+            lead::reach(ui.ctx(), field, None, &here);
             add(self, ui, &label);
+            lead::pass_by(ui.ctx());
             self.problems(ui, here);
         });
         ui.end_row();

@@ -3,7 +3,7 @@
 use eframe::egui::collapsing_header::CollapsingState;
 use eframe::egui::{AsIdSalt, CollapsingHeader, CollapsingResponse, IdSalt, Ui, WidgetText};
 
-use super::entry;
+use super::lead;
 
 /// A fold that goes by `salt`, since its title may carry figures that change; `open` at first or not.
 ///
@@ -18,7 +18,7 @@ pub(super) fn fold(
 ) -> CollapsingResponse<()> {
     let salt = IdSalt::new(salt);
     let id = ui.make_persistent_id(salt);
-    let sought = entry::is_sought(ui.ctx());
+    let sought = lead::is_sought(ui.ctx());
     let was_open = CollapsingState::load_with_default_open(ui.ctx(), id, open).is_open();
     let tried_id = id.with("opened for a field");
     let tried = ui.data(|data| data.get_temp::<()>(tried_id)).is_some();
@@ -27,11 +27,15 @@ pub(super) fn fold(
     }
     let header = CollapsingHeader::new(title).id_salt(salt).default_open(open);
     let shown = header.open((sought || tried).then_some(true)).show(ui, show);
+    let holds_id = id.with("holds the field");
+    if sought && (tried || !was_open) && !lead::is_pending(ui.ctx()) {
+        ui.data_mut(|data| data.insert_temp(holds_id, ()));
+    }
     if tried && !sought {
-        ui.data_mut(|data| data.remove::<()>(tried_id));
-        let focused = ui.memory(|memory| memory.focused()).and_then(|id| ui.ctx().read_response(id));
-        let body = shown.body_response.as_ref();
-        let holds = body.zip(focused).is_some_and(|(body, field)| body.rect.intersects(field.rect));
+        let holds = ui.data_mut(|data| {
+            data.remove::<()>(tried_id);
+            data.remove_temp::<()>(holds_id).is_some()
+        });
         let mut state = CollapsingState::load_with_default_open(ui.ctx(), id, open);
         state.set_open(holds);
         state.store(ui.ctx());

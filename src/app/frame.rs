@@ -3,20 +3,23 @@
 //! The bar and the answer keep their height whatever is entered. Each room arranges its panes for its
 //! question; the dividers between panes can be dragged, and where they were left is remembered.
 
-use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, ScrollArea, Ui, vec2};
+use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, Pos2, Ui, vec2};
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, drawing, joint_bar, joint_section, tabs, theme, time_line, top_bar};
+use super::{answer_line, drawing, joint_bar, joint_section, tabs, time_line, top_bar};
 
-/// Room for four lines of the answer.
-const ANSWER: f32 = 102.0;
+/// Room for three lines of the answer.
+const ANSWER: f32 = 94.0;
 /// Room for one line of it, on a small screen or zoomed in.
-const FOLDED_ANSWER: f32 = 34.0;
+const FOLDED_ANSWER: f32 = 42.0;
 /// Below this height of the window the answer folds to one line.
 const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.
-const NARROW: f32 = 760.0;
+pub(super) const NARROW: f32 = 760.0;
+
+/// Least width of the main pane beside another.
+const LEAST_MAIN: f32 = 180.0;
 
 /// Draws the window at work.
 pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -35,7 +38,8 @@ pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
         Tab::Options => options(ui, context),
         Tab::Price => price(ui, context),
         Tab::Papers => papers(ui, context),
-        Tab::FollowUp | Tab::Catalog => {
+        Tab::FollowUp => follow_up(ui, context),
+        Tab::Catalog => {
             CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
                 tabs::tab(ui, context, context.view.tab);
             });
@@ -71,13 +75,14 @@ fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
-/// The repairs side by side; under them the time line of the chosen one.
+/// The repairs side by side, and what belongs to the chosen one beside them; under both its time line.
 fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let palette = context.palette;
     let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
-    let size = kept(context, "options time line", (ui.available_height() * 0.3).clamp(150.0, 260.0));
+    let room = ui.available_height();
+    let size = (kept(context, "options time line", 0.3) * room).clamp(150.0, 400.0);
     let shown = Panel::bottom("options time line").frame(strip).resizable(true).default_size(size);
-    let shown = shown.size_range(130.0..=(ui.available_height() * 0.6).max(140.0)).show(ui, |ui| {
+    let shown = shown.size_range(130.0..=(room * 0.6).max(140.0)).show(ui, |ui| {
         ui.horizontal_top(|ui| {
             // Where there is no room for both, the section goes first.
             let section = if ui.available_width() < NARROW { 0.0 } else { 250.0 };
@@ -90,7 +95,15 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         });
     });
-    keep(context, "options time line", shown.response.rect.height());
+    let pane = shown.response.rect;
+    if is_dragged(ui, |pointer| (pointer.y - pane.top()).abs()) {
+        keep(context, "options time line", pane.height() / room);
+    }
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "option detail", 0.42, |ui, context| {
+            tabs::pane(ui, context, "option detail", tabs::option_detail);
+        });
+    }
     CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::Options);
     });
@@ -98,9 +111,11 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The days and the crew; beside them the money, tasks and materials.
 fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    side_pane(ui, context, "price money", 0.5, |ui, context| {
-        scroll(ui, context, "price money", tabs::money);
-    });
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "price money", 0.5, |ui, context| {
+            tabs::pane(ui, context, "price money", tabs::money);
+        });
+    }
     CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::Price);
     });
@@ -110,7 +125,19 @@ fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     side_pane(ui, context, "papers list", 0.32, |ui, context| tabs::tab(ui, context, Tab::Papers));
     CentralPanel::default().frame(Frame::new().fill(context.palette.ground)).show(ui, |ui| {
-        scroll(ui, context, "pages", tabs::pages);
+        tabs::pane(ui, context, "pages", tabs::pages);
+    });
+}
+
+/// What the work took; beside it the later visits.
+fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if ui.available_width() >= NARROW {
+        side_pane(ui, context, "later visits", 0.5, |ui, context| {
+            tabs::pane(ui, context, "later visits", tabs::visits);
+        });
+    }
+    CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
+        tabs::tab(ui, context, Tab::FollowUp);
     });
 }
 
@@ -123,36 +150,35 @@ fn side_pane(
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
     let room = ui.available_width();
-    let size = kept(context, name, (room * share).clamp(320.0, 760.0)).min(room - 240.0);
+    let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - LEAST_MAIN);
     let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
-    let pane = pane.default_size(size).size_range(280.0..=(room - 240.0).max(300.0));
+    // In a window of another size the pane keeps its share; otherwise it can be dragged.
+    let sized = Id::unique(("room beside", name));
+    let same = ui.data(|data| data.get_temp::<f32>(sized)).is_none_or(|before| (before - room).abs() < 0.5);
+    ui.data_mut(|data| data.insert_temp(sized, room));
+    let range = if same { 280.0..=(room - LEAST_MAIN).max(300.0) } else { size..=size };
+    let pane = pane.default_size(size).size_range(range);
     let shown = pane.show(ui, |ui| add(ui, context));
-    keep(context, name, shown.response.rect.width());
+    let pane = shown.response.rect;
+    if is_dragged(ui, |pointer| (pointer.x - pane.left()).abs()) {
+        keep(context, name, pane.width() / room);
+    }
 }
 
-/// The size at which a pane was left, or `usual`.
+/// The share of the room at which a pane was left, or `usual`.
 fn kept(context: &WindowContext<'_>, name: &str, usual: f32) -> f32 {
-    context.view.panes.get(name).copied().unwrap_or(usual)
+    // Sizes in points, which were kept once, are no shares.
+    context.view.panes.get(name).copied().filter(|share| (0.0..1.0).contains(share)).unwrap_or(usual)
 }
 
-/// Notes the size of a pane, if it was dragged to it.
-fn keep(context: &mut WindowContext<'_>, name: &'static str, size: f32) {
-    context.view.panes.insert(name.to_owned(), size.round());
+/// Whether a divider is being dragged, by how far the pointer is from it.
+fn is_dragged(ui: &Ui, distance: impl Fn(Pos2) -> f32) -> bool {
+    let pointer =
+        ui.input(|input| input.pointer.interact_pos().filter(|_| input.pointer.is_decidedly_dragging()));
+    pointer.is_some_and(|pointer| distance(pointer) < 12.0)
 }
 
-/// A list that scrolls by itself.
-fn scroll(
-    ui: &mut Ui,
-    context: &mut WindowContext<'_>,
-    name: &'static str,
-    add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
-) {
-    let salt = Id::unique((name, context.session.opened));
-    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
-        let margin = theme::margin() as i8;
-        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-            ui.set_max_width(ui.available_width());
-            add(ui, context);
-        });
-    });
+/// Notes the share of the room that a pane takes, so that it is alike in a window of another size.
+fn keep(context: &mut WindowContext<'_>, name: &'static str, share: f32) {
+    context.view.panes.insert(name.to_owned(), (share * 1000.0).round() / 1000.0);
 }

@@ -7,6 +7,7 @@ use geo::{Polygon, TriangulateEarcut as _};
 
 use super::context::WindowContext;
 use super::theme::{self, Palette};
+use super::widgets::fitted;
 use crate::joint::Cut;
 use crate::measure::Length;
 use crate::words::{Say as _, say};
@@ -38,14 +39,22 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
         None => (context.words.text("section-not-sealed").into_owned(), context.palette.soft),
     };
     let gap = context.words.figures().length(gap);
-    let text = |at, align, words: &str, font, color| painter.text(at, align, words, font, color);
+    let room = rect.width() - 20.0;
+    let text = |at, align: Align2, words: &str, font, color, size| {
+        let galley = fitted(&painter, words, font, color, size);
+        let place = align.anchor_size(at, galley.size());
+        painter.galley(place.min, galley, color);
+        place
+    };
     let strong = FontId::new(15.0, theme::strong_family());
-    text(rect.left_top() + vec2(10.0, 7.0), Align2::LEFT_TOP, &gap, strong, context.palette.ink);
+    let at = rect.left_top() + vec2(10.0, 7.0);
+    let left = text(at, Align2::LEFT_TOP, &gap, strong, context.palette.ink, (room, 1));
     let small = FontId::proportional(11.0);
     let title = context.words.text("section-title");
-    text(rect.right_top() + vec2(-10.0, 9.0), Align2::RIGHT_TOP, &title, small, context.palette.soft);
+    let (at, beside) = (rect.right_top() + vec2(-10.0, 9.0), room - left.width() - 8.0);
+    text(at, Align2::RIGHT_TOP, &title, small, context.palette.soft, (beside, 2));
     let font = FontId::proportional(12.0);
-    text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color);
+    text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color, (room, 3));
     let name = say!(context.words, "section-name", gap = &gap, state = &words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
     response.on_hover_text(context.words.text("section-view.hint"));

@@ -39,6 +39,7 @@ mod joint_bar;
 mod joint_section;
 mod keys;
 mod languages;
+mod lead;
 mod outlines;
 mod paper_commands;
 mod photos;

@@ -49,7 +49,7 @@ fn keys(ui: &Ui, context: &mut WindowContext<'_>) {
 }
 
 fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for (at, message) in PAGES.into_iter().enumerate() {
             let name = RichText::new(context.words.text(message)).size(16.0);
             if ui.selectable_label(at == page, name).clicked() {
@@ -141,7 +141,9 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         .stroke((if chosen { 2.5 } else { 1.0 }, edge))
         .corner_radius(10)
         .inner_margin(18);
-    card.show(ui, |ui| {
+    // Columns fill their width, which would space out the letters of a text to fill it too.
+    let text = Layout::top_down(Align::Min);
+    let lines = |ui: &mut Ui| {
         ui.set_width(ui.available_width());
         if chosen {
             let proposed = RichText::new(context.words.text("homeowner-proposed")).size(14.0);
@@ -155,7 +157,8 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
             let price = context.words.figures().money(option.price.total);
             ui.label(RichText::new(price).size(TEXT));
         }
-    });
+    };
+    card.show(ui, |ui| ui.with_layout(text, lines));
     ui.add_space(12.0);
 }
 

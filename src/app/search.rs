@@ -6,9 +6,9 @@ use super::command::Command;
 use super::commands::COMMANDS;
 use super::context::WindowContext;
 use super::dialog::modal;
-use super::entry::typed_text;
-use super::field_place::tab_of;
+use super::entry::{leave_field, typed_text};
 use super::glossary;
+use super::lead::Destination;
 use super::view::Selected;
 use crate::job::fields::FIELDS;
 use crate::words::{Arg, say};
@@ -55,7 +55,7 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
     all.extend(FIELDS.iter().map(|field| {
         let label = field.label(words);
         let name = say!(words, "search-field-result", label = Arg::Name(&label));
-        Hit { leads: true, ..Hit::new(name, move || Command::GoToField(tab_of(field), field.id)) }
+        Hit { leads: true, ..Hit::new(name, move || Command::GoToField(Destination::any(field))) }
     }));
     for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
         let name = say!(words, "search-show-surface", surface = &surface.name);
@@ -141,6 +141,11 @@ pub(super) fn search(ui: &Ui, context: &mut WindowContext<'_>) {
         context.push(command);
     } else if window.should_close() {
         context.view.search = None;
+    }
+    if context.view.search.is_none() {
+        // A field that is gone keeps neither the keyboard nor the ring around it.
+        leave_field(ui.ctx());
+        ui.ctx().request_repaint();
     }
 }
 

@@ -5,7 +5,7 @@
 //! The three curves have scales of their own, so all are drawn from 0 to 1: the gap over the axis
 //! on the left, moisture (0 to 20 %) and humidity (0 to 100 %) over the axis on the right.
 
-use eframe::egui::{self, RichText, Stroke, Ui};
+use eframe::egui::{self, Label, RichText, Stroke, TextStyle, Ui};
 use egui_plot::{
     AxisHints, FilledArea, GridMark, HPlacement, HoverPosition, Line, LineStyle, Plot, PlotPoint, PlotPoints,
     Span, Text, VLine,
@@ -14,6 +14,7 @@ use egui_plot::{
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
+use super::widgets::text_width;
 use crate::assess::{SectionState, age, date_after, visit_day};
 use crate::measure::Length;
 use crate::words::say;
@@ -151,10 +152,9 @@ impl Curves {
         };
         let humidity_band = |day: i64| {
             let index = (visit + day).rem_euclid(365) as usize;
-            let belief = context.assessment.belief.as_ref();
-            belief
-                .and_then(|belief| belief.humidity.get(index))
-                .map_or([0.0; 2], |band| [band.low.to_fraction(), band.high.to_fraction()])
+            let year = context.assessment.year.as_ref();
+            year.and_then(|year| year.range.get(index))
+                .map_or([0.0; 2], |range| [range.low.to_fraction(), range.high.to_fraction()])
         };
         let all = || (start..=AHEAD).step_by(STEP);
         Self {
@@ -211,17 +211,12 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         if Icon::ReferenceCurve.button(ui, &context.words.text(reference), true).clicked() {
             asked = Some(Command::ReferenceCurve);
         }
-        ui.label(RichText::new(name).strong());
+        ui.add(Label::new(RichText::new(name).strong()).truncate());
         let shown = date_after(job, context.day());
-        ui.label(say!(
-            context.words,
-            "time-line-day",
-            date = shown,
-            gap = &shown_section_gap(context, state)
-        ));
-        if ui.available_width() > 196.0 {
-            legend(ui, context);
-        }
+        let gap = shown_section_gap(context, state);
+        let day = say!(context.words, "time-line-day", date = shown, gap = &gap);
+        ui.add(Label::new(day).truncate());
+        legend(ui, context);
     });
     let (start_date, start) = (job.clone(), curves.start);
     let hover_date = job.clone();
@@ -344,6 +339,17 @@ fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
         ("time-line-moisture", palette.water, 1.5, 5.0),
         ("time-line-humidity", palette.air, 1.2, 2.0),
     ];
+    let words = context.words;
+    let between = ui.spacing().item_spacing.x;
+    let width_of = |message: &str, sample: f32| {
+        text_width(ui, &words.text(message), &TextStyle::Small) + sample + 2.0 * between
+    };
+    let curves: f32 = samples.iter().map(|(message, ..)| width_of(message, 16.0)).sum();
+    let weeks = width_of("time-line-best-weeks", 18.0);
+    // Either all of it or none: the axes say it too.
+    if ui.available_width() < curves {
+        return;
+    }
     for (message, color, width, dash) in samples {
         let (rect, _) = ui.allocate_exact_size(egui::vec2(16.0, 14.0), egui::Sense::hover());
         let ends = [rect.left_center(), rect.right_center()];
@@ -360,7 +366,7 @@ fn legend(ui: &mut Ui, context: &WindowContext<'_>) {
     }
     let narrow =
         context.assessment.season.as_ref().is_some_and(|season| season.best.high - season.best.low < 50);
-    if narrow && ui.available_width() > 90.0 {
+    if narrow && ui.available_width() > weeks {
         ui.add_space(4.0);
         let (rect, _) = ui.allocate_exact_size(egui::vec2(14.0, 12.0), egui::Sense::hover());
         ui.painter().rect_filled(rect, 2, palette.good.gamma_multiply(0.3));

@@ -1,6 +1,6 @@
 //! The bar on top: menus, history, units, theme.
 
-use eframe::egui::{Align, Button, Label, Layout, RichText, Ui, vec2};
+use eframe::egui::{Align, Button, Label, Layout, RichText, TextStyle, Ui, vec2};
 
 use super::command::Command;
 use super::commands::{COMMANDS, Menu, NamedCommand};
@@ -8,31 +8,50 @@ use super::context::WindowContext;
 use super::icon::Icon;
 use super::languages;
 use super::view::Tab;
+use super::widgets::text_width;
 use crate::measure::Units;
 use crate::words::{Arg, say};
 
 /// Most room for the title.
-const TITLE: f32 = 170.0;
+const TITLE: f32 = 140.0;
+/// Room for whether it is saved, whether that is said or not: the rooms beside it stay where they are.
+const STATE: f32 = 64.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
-const EXTRAS: f32 = 190.0;
+const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.
-const TITLED: f32 = 1240.0;
+const TITLED: f32 = 1330.0;
+/// Undo and redo are left to the menu and the keyboard in a narrower window.
+const WITH_HISTORY: f32 = 940.0;
+/// The button for the homeowner is left to the menu and the keyboard in a narrower window.
+const WITH_HOMEOWNER: f32 = 840.0;
 
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    ui.horizontal(|ui| {
+    // What a narrow window or a language of long words leaves no room for goes on in a second row.
+    ui.horizontal_wrapped(|ui| {
         menu(ui, context, Menu::File, "menu-file");
         menu(ui, context, Menu::Edit, "menu-edit");
         menu(ui, context, Menu::View, "menu-view");
-        history(ui, context);
-        ui.separator();
-        if ui.ctx().content_rect().width() >= TITLED {
+        let width = ui.ctx().content_rect().width();
+        if width >= WITH_HISTORY {
+            history(ui, context);
+            ui.separator();
+        }
+        if width >= TITLED {
             title(ui, context);
             ui.separator();
         }
         tabs(ui, context);
+        if width < WITH_HOMEOWNER {
+            return;
+        }
+        let homeowner = NamedCommand::of("homeowner");
+        let text = context.words.text(&homeowner.message());
+        let padding = 2.0 * ui.spacing().button_padding.x;
+        if ui.available_size_before_wrap().x < text_width(ui, &text, &TextStyle::Button) + padding {
+            ui.end_row();
+        }
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let homeowner = NamedCommand::of("homeowner");
-            if ui.button(context.words.text(&homeowner.message())).clicked() {
+            if ui.button(text).clicked() {
                 context.push((homeowner.make)());
             }
             if ui.available_width() < EXTRAS {
@@ -114,6 +133,7 @@ fn title(ui: &mut Ui, context: &WindowContext<'_>) {
         vec2(TITLE, ui.available_height()),
         Layout::left_to_right(Align::Center),
         |ui| {
+            ui.set_min_width(TITLE);
             ui.add(label).on_hover_text(title);
         },
     );
@@ -122,9 +142,16 @@ fn title(ui: &mut Ui, context: &WindowContext<'_>) {
         (Some(_), false) => Some("title-saved"),
         (None, false) => None,
     };
-    if let Some(state) = state {
-        ui.label(RichText::new(context.words.text(state)).small().weak());
-    }
+    ui.allocate_ui_with_layout(
+        vec2(STATE, ui.available_height()),
+        Layout::left_to_right(Align::Center),
+        |ui| {
+            ui.set_min_width(STATE);
+            if let Some(state) = state {
+                ui.add(Label::new(RichText::new(context.words.text(state)).small().weak()).truncate());
+            }
+        },
+    );
 }
 
 fn units(ui: &mut Ui, context: &mut WindowContext<'_>) {

@@ -238,7 +238,7 @@ pub struct View {
     pub papers: PaperView,
     /// What is typed to find a command, and which of those found is at hand.
     pub search: Option<(String, usize)>,
-    /// The sizes at which panes were left, by name.
+    /// The shares of the window at which panes were left, by name.
     pub panes: HashMap<String, f32>,
     /// What the tab is to bring into sight.
     pub scroll_to: Cell<Option<EntryPlace>>,
@@ -256,7 +256,7 @@ pub struct Settings {
     pub languages: LanguageTags,
     /// The tab that was open.
     pub tab: Tab,
-    /// The sizes at which panes were left, by name.
+    /// The shares of the window at which panes were left, by name.
     pub panes: HashMap<String, f32>,
     /// The folder papers were written to.
     pub papers: Option<std::path::PathBuf>,

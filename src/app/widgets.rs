@@ -1,7 +1,11 @@
 //! Small pieces that every tab is made of.
 
-use eframe::egui::{ComboBox, Label, RichText, TextEdit, Ui};
+use std::sync::Arc;
 
+use eframe::egui::text::LayoutJob;
+use eframe::egui::{Color32, ComboBox, FontId, Galley, Label, Painter, RichText, TextEdit, TextStyle, Ui};
+
+use super::lead;
 use super::theme::Palette;
 use crate::words::Words;
 
@@ -33,6 +37,26 @@ pub(super) fn columns(ui: &mut Ui, palette: &Palette, words: &Words, messages: &
     ui.end_row();
 }
 
+/// Painted text that keeps to a width: it goes on in further rows, up to `rows`, and ends in an ellipsis
+/// where they are full. Whoever paints it offers the whole text on hover.
+pub(super) fn fitted(
+    painter: &Painter,
+    text: impl Into<String>,
+    font: FontId,
+    color: Color32,
+    (width, rows): (f32, usize),
+) -> Arc<Galley> {
+    let mut job = LayoutJob::simple(text.into(), font, color, width.max(0.0));
+    (job.wrap.max_rows, job.wrap.break_anywhere) = (rows, rows == 1);
+    painter.layout_job(job)
+}
+
+/// How wide a text of a style is in one row.
+pub(super) fn text_width(ui: &Ui, text: &str, style: &TextStyle) -> f32 {
+    let font = style.resolve(ui.style());
+    ui.painter().layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER).size().x
+}
+
 /// A label with an explanation on hover, in the first column of a form.
 pub(super) fn term(ui: &mut Ui, text: &str, explanation: &str) {
     let label = ui.label(text);
@@ -58,7 +82,7 @@ pub(super) fn choose<T: Copy + PartialEq>(
             }
         }
     });
-    response.response.accessible_name(name);
+    lead::take_focus(&response.response.accessible_name(name));
     chosen.filter(|choice| *choice != now)
 }
 
@@ -68,6 +92,7 @@ pub(super) fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> 
     let mut text: String = ui.data(|data| data.get_temp(id)).unwrap_or_else(|| shown.to_owned());
     let field = TextEdit::multiline(&mut text).desired_rows(3).desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name(name);
+    lead::take_focus(&response);
     if response.has_focus() {
         ui.data_mut(|data| data.insert_temp(id, text));
         return None;

@@ -13,7 +13,7 @@ use crate::repair::MethodId;
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Answer {
     /// What to do.
-    pub verdict: Verdict,
+    pub advice: Advice,
     /// When to seal; `None` where nothing is sealed.
     pub when: Option<SealTime>,
     /// What the chosen repair option costs; `None` while there is none.
@@ -37,13 +37,13 @@ pub struct Answer {
 impl Answer {
     /// Whether there is an answer at all.
     pub const fn is_complete(&self) -> bool {
-        !matches!(self.verdict, Verdict::NothingYet(_))
+        !matches!(self.advice, Advice::NothingYet(_))
     }
 }
 
 /// What to do, with the figures that say so.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Verdict {
+pub enum Advice {
     /// There is nothing to go on yet: this comes first.
     NothingYet(FirstStep),
     /// Seal the joints again: the bead stays within its class on this share of the joint length, 90 % or
@@ -79,7 +79,7 @@ pub enum Verdict {
     NotPossible(NotPossible),
 }
 
-impl Default for Verdict {
+impl Default for Advice {
     fn default() -> Self {
         Self::NothingYet(FirstStep::DrawBoards)
     }

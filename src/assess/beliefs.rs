@@ -10,7 +10,7 @@ use crate::belief::{
     usual_year,
 };
 use crate::job::{Catalog, Job};
-use crate::measure::Length;
+use crate::measure::{Length, Span};
 use crate::surface::{Finish, JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, MeterSetting};
 use crate::wood::correct_pin_meter;
@@ -83,11 +83,12 @@ pub(super) fn beliefs(
 
 /// The room's usual year, by everything known.
 pub(super) fn room_year(job: &Job, catalog: &Catalog, beliefs: Option<&Beliefs>) -> Option<IndoorYear> {
-    let days = match beliefs {
-        Some(beliefs) => beliefs.belief.year.clone(),
-        None => usual_year(&job.air, job.logged.as_ref(), &catalog.stations, &catalog.priors)?,
-    };
-    Some(IndoorYear { days })
+    if let Some(Beliefs { belief, .. }) = beliefs {
+        return Some(IndoorYear { days: belief.year.clone(), range: belief.humidity.clone() });
+    }
+    let days = usual_year(&job.air, job.logged.as_ref(), &catalog.stations, &catalog.priors)?;
+    let range = days.iter().map(|day| Span { low: day.humidity, high: day.humidity }).collect();
+    Some(IndoorYear { days, range })
 }
 
 /// The sections whose species and coating are in the catalog, and the distinct build-ups they are of.

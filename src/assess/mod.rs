@@ -10,6 +10,8 @@ mod answer;
 mod beliefs;
 mod causes;
 mod choice;
+mod confidence;
+mod conflicts;
 mod cut;
 mod follow_up;
 mod materials;
@@ -26,11 +28,12 @@ mod verdict;
 mod work;
 
 pub use answer::{
-    Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding, Instead,
-    MissingEntry, Quote, SealTime, Verdict, date_after,
+    Advice, Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding,
+    Instead, MissingEntry, Quote, SealTime, date_after,
 };
 pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
+pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
 pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use options::{NotPossible, RepairOption};
@@ -113,6 +116,11 @@ impl Assessment {
     /// Name of the plan's sealant; what the job says where the catalog has none that is called so.
     pub fn sealant_name(&self) -> &str {
         self.sealant.as_ref().map_or(&self.job.plan.sealant, |sealant| &sealant.name)
+    }
+
+    /// The answer in three lines, as data.
+    pub fn verdict(&self) -> Verdict {
+        Verdict::of(self)
     }
 
     /// The option the papers speak of.
@@ -230,18 +238,18 @@ impl Assessment {
 /// # Example
 ///
 /// ```
-/// use gapwright::assess::{MissingEntry, Verdict, assess};
+/// use gapwright::assess::{Advice, MissingEntry, assess};
 /// use gapwright::job::{Catalog, Job, demo_job};
 /// use gapwright::words::{Words, answer};
 ///
 /// // An empty job has no answer yet, and says what is missing.
 /// let empty = assess(Job::default(), Catalog::built_in());
-/// assert!(matches!(empty.answer.verdict, Verdict::NothingYet(_)));
+/// assert!(matches!(empty.answer.advice, Advice::NothingYet(_)));
 /// assert_eq!(empty.answer.missing, [MissingEntry::Surface]);
 ///
 /// // The demo's joints can be sealed again, with a price and the chance of another callback.
 /// let found = assess(demo_job(), Catalog::built_in());
-/// assert!(matches!(found.answer.verdict, Verdict::Reseal { .. }));
+/// assert!(matches!(found.answer.advice, Advice::Reseal { .. }));
 /// let quote = found.answer.quote.expect("a repair is chosen");
 /// assert!(quote.spread.low < quote.total && quote.total < quote.spread.high);
 /// assert!((0.0..=1.0).contains(&found.answer.callback.expect("beads can fail").chance));
@@ -268,6 +276,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
+    problems.extend(conflicts::conflicts(job, beliefs.as_ref()));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
     let rows = sections

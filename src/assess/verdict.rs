@@ -2,8 +2,8 @@
 
 use super::Assessment;
 use super::answer::{
-    Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead, MissingEntry,
-    Quote, SealTime, Verdict,
+    Advice, Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead,
+    MissingEntry, Quote, SealTime,
 };
 use super::options::RepairOption;
 use super::sealing::ENOUGH_HOLDS;
@@ -25,7 +25,7 @@ const FEW_GAPS: usize = 3;
 pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     let missing = missing(job, assessment);
     let first =
-        |step| Answer { verdict: Verdict::NothingYet(step), missing: missing.clone(), ..Answer::default() };
+        |step| Answer { advice: Advice::NothingYet(step), missing: missing.clone(), ..Answer::default() };
     if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
         return first(FirstStep::DrawBoards);
     }
@@ -38,7 +38,7 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     let least = assessment.cheapest_with_callbacks().map(|option| option.method);
     let wet = assessment.sections.iter().filter(|state| state.is_wetted());
     Answer {
-        verdict: verdict(job, assessment, chosen),
+        advice: advice(job, assessment, chosen),
         when: seals(chosen.method).then(|| when(job, assessment)),
         quote: Some(quote(chosen)),
         callback: chosen
@@ -70,30 +70,30 @@ fn quote(option: &RepairOption) -> Quote {
     Quote { total: option.price.total, spread: option.price.spread, crew_days: (days > 0).then_some(days) }
 }
 
-fn verdict(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+fn advice(job: &Job, assessment: &Assessment, option: &RepairOption) -> Advice {
     if let Some(reason) = option.not_possible {
-        return Verdict::NotPossible(reason);
+        return Advice::NotPossible(reason);
     }
     match option.method {
         method if seals(method) => reseal(job, assessment, option),
-        MethodId::Replace => Verdict::Replace {
+        MethodId::Replace => Advice::Replace {
             dried_to: room_mean(assessment),
             calendar_days: option.schedule.calendar_days,
             opens_to: option.opens_to,
         },
-        _ => Verdict::AsChosen,
+        _ => Advice::AsChosen,
     }
 }
 
-fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict {
+fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Advice {
     let share = option.holds.unwrap_or(0.0);
     // Down to whole per cents: 89.9 % is not nine tenths.
     let holds = Percent::pct((share * 100.0).floor());
     if share >= ENOUGH_HOLDS {
-        return Verdict::Reseal { holds };
+        return Advice::Reseal { holds };
     }
     if assessment.most_too_narrow() {
-        return Verdict::TooNarrow { narrowest: job.plan.narrowest };
+        return Advice::TooNarrow { narrowest: job.plan.narrowest };
     }
     let least = assessment.cheapest_with_callbacks().map(|option| option.method);
     let instead = match (assessment.better_sealant, least.filter(|least| *least != MethodId::Reseal)) {
@@ -101,7 +101,7 @@ fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Verdict 
         (None, Some(least)) => Instead::Method(least),
         (None, None) => Instead::Unknown,
     };
-    Verdict::ResealFails { holds, instead }
+    Advice::ResealFails { holds, instead }
 }
 
 fn when(job: &Job, assessment: &Assessment) -> SealTime {

@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use super::ensemble::LANES;
 use super::weigh::{Accounts, Counts, Scale};
 use super::{Evidence, Weighed, corrected, normalized};
-use crate::measure::{Humidity, Moisture};
+use crate::measure::{Humidity, Moisture, Span};
 
 /// A reading is told that is farther off than three in a hundred would be, in standard deviations.
 const SURPRISING: f64 = 2.17;
@@ -21,8 +21,8 @@ pub enum Doubted {
         section: usize,
         /// Mean of the readings there.
         says: Moisture,
-        /// What the rest expects.
-        expected: Moisture,
+        /// Between what the rest expects it, but for three times in a hundred.
+        expected: Span<Moisture>,
     },
     /// The hygrometer's reading of this index.
     Room {
@@ -30,8 +30,8 @@ pub enum Doubted {
         reading: usize,
         /// What it says.
         says: Humidity,
-        /// What the rest expects.
-        expected: Humidity,
+        /// Between what the rest expects it, but for three times in a hundred.
+        expected: Span<Humidity>,
     },
 }
 
@@ -86,11 +86,19 @@ fn meter(scale: &Scale<'_>, weighed: &Weighed, weights: &[f64], section: usize) 
     let (mean, sd) = expected(weights, |world| followed.at(world, day));
     let offset = if set { priors.meter_offset.sd } else { priors.loose_meter_offset.sd };
     let scatter = priors.meter_reading.sd.hypot(priors.piece_moisture.sd) / count.sqrt();
-    let deviations = (says - mean) / sd.hypot(offset).hypot(scatter);
+    let doubt = sd.hypot(offset).hypot(scatter);
+    let deviations = (says - mean) / doubt;
     // Where meters lose the current, too low is no surprise.
     let low = says < 7.0 && mean < 7.5;
     (deviations.abs() > SURPRISING && !low).then(|| Conflict {
-        reading: Doubted::Meter { section, says: Moisture::pct(says), expected: Moisture::pct(mean) },
+        reading: Doubted::Meter {
+            section,
+            says: Moisture::pct(says),
+            expected: Span {
+                low: Moisture::pct((mean - SURPRISING * doubt).max(0.0)),
+                high: Moisture::pct(mean + SURPRISING * doubt),
+            },
+        },
         deviations,
     })
 }
@@ -112,7 +120,14 @@ fn room(
     let doubt = sd.hypot(priors.hygrometer.sd).hypot(priors.day_humidity.sd);
     let deviations = (own.humidity.to_pct() - mean) / doubt;
     (deviations.abs() > SURPRISING).then(|| Conflict {
-        reading: Doubted::Room { reading, says: own.humidity, expected: Humidity::pct(mean) },
+        reading: Doubted::Room {
+            reading,
+            says: own.humidity,
+            expected: Span {
+                low: Humidity::pct((mean - SURPRISING * doubt).max(0.0)),
+                high: Humidity::pct((mean + SURPRISING * doubt).min(100.0)),
+            },
+        },
         deviations,
     })
 }

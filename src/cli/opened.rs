@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::assess::{Assessment, assess};
 use crate::job::{Catalog, Job, Problem, Severity, file, job_files_in};
-use crate::words::{Say as _, Words, answer, unreadable_file};
+use crate::words::{Say as _, Words, answer, unreadable_file, verdict};
 
 /// A job with its assessment and what could not be read of it.
 pub(super) struct Opened {
@@ -56,14 +56,12 @@ impl Opened {
         Words::of_job(&self.assessment.job)
     }
 
-    /// The answer, why it happened, what is missing and what is wrong, a line each.
+    /// The verdict, why it happened, what is missing and what is wrong, a line each.
     pub fn answer(&self) -> String {
         let (assessment, words) = (&self.assessment, &self.words());
-        let mut lines = vec![
-            assessment.job.title.clone(),
-            answer::headline(assessment, words),
-            answer::cause(assessment, words),
-        ];
+        let mut lines = vec![assessment.job.title.clone()];
+        lines.extend(verdict::lines(assessment, &assessment.verdict(), words));
+        lines.push(answer::cause(assessment, words));
         let missing = assessment.answer.missing.iter();
         lines.extend(missing.map(|entry| format!("- {}", answer::missing(assessment, *entry, words))));
         lines.extend(assessment.problems.iter().map(|problem| self.line(problem)));

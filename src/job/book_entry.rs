@@ -1,15 +1,16 @@
 //! Entries of a price book: which of them are the same, and what keeps one from being used.
 
-use serde::Serialize;
-
+use super::book_figure::{
+    BookFigures, BookNames, of_board, of_material, of_method, of_paint, of_sealant, of_task,
+};
 use super::catalog::CatalogBoard;
 use crate::joint::Sealant;
-use crate::measure::{Money, ThreePoint};
+use crate::measure::{Dimension, Money, ThreePoint};
 use crate::named::{Named, place_of};
 use crate::repair::{Material, Outcome, Paint, RepairMethod, Step, Task};
 
 /// An entry of a price book.
-pub(super) trait Entry: Clone + Serialize {
+pub(super) trait Entry: Clone {
     /// What people read.
     fn name(&self) -> &str;
     /// The place in a list of the entry that this one stands for.
@@ -20,6 +21,8 @@ pub(super) trait Entry: Clone + Serialize {
     /// when there were no ids takes the id, and the present name if its own is one of the names that
     /// `known` had.
     fn in_place_of(&self, known: &Self) -> Self;
+    /// Its figures, but for its name. `book` has the names of the price book that it stands in.
+    fn figures(&self, book: BookNames<'_>) -> BookFigures;
     /// What keeps it from being used.
     fn fault(&self) -> Option<EntryFault>;
 }
@@ -101,10 +104,10 @@ pub enum EntryFigure {
     Pack,
     /// A price, units of money.
     Price,
-    /// What a piece is enough for, in the unit of the material.
-    Coverage,
-    /// What a batch of a task is, in the unit of the task.
-    Batch,
+    /// What a piece is enough for, in SI units.
+    Coverage(Dimension),
+    /// What a batch of a task is, in SI units.
+    Batch(Dimension),
 }
 
 impl EntryFigure {
@@ -120,8 +123,8 @@ impl EntryFigure {
             Self::Film => "film",
             Self::Pack => "pack",
             Self::Price => "price",
-            Self::Coverage => "coverage",
-            Self::Batch => "batch",
+            Self::Coverage(_) => "coverage",
+            Self::Batch(_) => "batch",
         }
     }
 
@@ -135,7 +138,7 @@ impl EntryFigure {
             Self::Film => (1.0, 1000.0),
             Self::Pack => (0.01, 1000.0),
             Self::Price => (0.0, 1e6),
-            Self::Coverage | Self::Batch => (1e-4, 1e6),
+            Self::Coverage(_) | Self::Batch(_) => (1e-4, 1e6),
         }
     }
 
@@ -152,6 +155,9 @@ impl Entry for CatalogBoard {
     fn in_place_of(&self, _known: &Self) -> Self {
         self.clone()
     }
+    fn figures(&self, _book: BookNames<'_>) -> BookFigures {
+        of_board(self)
+    }
     fn fault(&self) -> Option<EntryFault> {
         None
     }
@@ -160,6 +166,9 @@ impl Entry for CatalogBoard {
 impl Entry for Sealant {
     by_name! {}
     renamed! {}
+    fn figures(&self, _book: BookNames<'_>) -> BookFigures {
+        of_sealant(self)
+    }
     fn fault(&self) -> Option<EntryFault> {
         let pack = |pack: &crate::joint::Pack| {
             EntryFigure::Pack
@@ -179,6 +188,9 @@ impl Entry for Sealant {
 impl Entry for Paint {
     by_name! {}
     renamed! {}
+    fn figures(&self, _book: BookNames<'_>) -> BookFigures {
+        of_paint(self)
+    }
     fn fault(&self) -> Option<EntryFault> {
         let can = |(liters, price): &(f64, Money)| {
             EntryFigure::Pack.fault(*liters).or_else(|| EntryFigure::Price.fault(price.to_units()))
@@ -195,11 +207,14 @@ impl Entry for Paint {
 
 impl Entry for Material {
     by_name! {}
-    fn in_place_of(&self, _known: &Self) -> Self {
-        self.clone()
+    renamed! {}
+    fn figures(&self, _book: BookNames<'_>) -> BookFigures {
+        of_material(self)
     }
     fn fault(&self) -> Option<EntryFault> {
-        EntryFigure::Coverage.fault(self.holds).or_else(|| EntryFigure::Price.fault(self.price.to_units()))
+        EntryFigure::Coverage(self.per.dimension())
+            .fault(self.holds)
+            .or_else(|| EntryFigure::Price.fault(self.price.to_units()))
     }
 }
 
@@ -208,11 +223,14 @@ impl Entry for Task {
     fn in_place_of(&self, _known: &Self) -> Self {
         self.clone()
     }
+    fn figures(&self, _book: BookNames<'_>) -> BookFigures {
+        of_task(self)
+    }
     fn fault(&self) -> Option<EntryFault> {
         let rises = self.minutes.is_in_order() && self.minutes.likely > 0.0;
         (!rises)
             .then_some(EntryFault::MinutesOutOfOrder(self.minutes))
-            .or_else(|| EntryFigure::Batch.fault(self.batch))
+            .or_else(|| EntryFigure::Batch(self.per.dimension()).fault(self.batch))
     }
 }
 
@@ -228,6 +246,9 @@ impl Entry for RepairMethod {
     }
     fn in_place_of(&self, _known: &Self) -> Self {
         self.clone()
+    }
+    fn figures(&self, book: BookNames<'_>) -> BookFigures {
+        of_method(self, book)
     }
     fn fault(&self) -> Option<EntryFault> {
         let tasks = self.steps.iter().filter(|step| matches!(step, Step::Do(_) | Step::Coats(_)));

@@ -6,7 +6,7 @@ use schemars::JsonSchema;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
-use crate::air::Station;
+use crate::air::{Household, Station};
 use crate::belief::{CausePriors, Mark, Priors};
 use crate::joint::{Bonding, Coating, Films, Sealant};
 use crate::named::{Named, find};
@@ -48,6 +48,8 @@ pub struct Catalog {
     pub boards: Vec<CatalogBoard>,
     /// Places with their typical year.
     pub stations: Vec<Station>,
+    /// What stands for what people know of a room.
+    pub household: Household,
     /// How far each coating lets moisture through.
     pub finishes: Vec<Coating>,
     /// The air films on face and back.
@@ -146,6 +148,7 @@ static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
         species: species.species,
         boards: Vec::new(),
         stations: stations.stations,
+        household: read!("household.ron"),
         finishes: finishes.finishes,
         films: finishes.films,
         sealants: sealants.sealants,

@@ -5,6 +5,7 @@
 //! whole. [`check`] finds what is wrong with the entries. [`Catalog`] is the data that jobs draw on.
 
 mod book_entry;
+mod book_figure;
 mod catalog;
 mod check;
 mod demo;
@@ -25,6 +26,7 @@ mod storage;
 mod unknown;
 
 pub use book_entry::{EntryFault, EntryFigure};
+pub use book_figure::{BookField, BookValue};
 pub use catalog::{Catalog, CatalogBoard};
 pub use check::{Checked, check};
 pub use demo::demo_job;
@@ -32,7 +34,7 @@ pub use document::{Job, VERSION};
 pub use file::{job_files_in, jobs_in};
 pub use learned_rates::{RateLearned, learn_rates};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
-pub use price_book::{BookList, Difference, PriceBook};
+pub use price_book::{BookList, Difference, Differs, PriceBook};
 pub use price_file::{PriceFileError, load_prices, read_prices, save_prices};
 pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,

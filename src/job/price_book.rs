@@ -5,9 +5,9 @@ use std::borrow::Cow;
 use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 
 use super::book_entry::{Entry, EntryFault};
+use super::book_figure::{BookField, BookNames, BookValue};
 use super::catalog::{Catalog, CatalogBoard};
 use super::letterhead::Contractor;
 use crate::joint::Sealant;
@@ -56,16 +56,31 @@ pub enum BookList {
 }
 
 /// One figure that differs between two price books, or an entry that only one of them has.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Difference {
     /// The entry.
     pub entry: String,
-    /// The figure, by its key in files; `None` if it is the whole entry.
-    pub field: Option<String>,
-    /// What it is now; empty for a whole entry, `None` where there is none.
-    pub now: Option<String>,
-    /// What it would be then, likewise.
-    pub then: Option<String>,
+    /// What differs.
+    pub what: Differs,
+}
+
+/// What of an entry differs between two price books.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Differs {
+    /// The whole entry: only one of the two has it.
+    Entry {
+        /// Whether it is the one of now.
+        is_now: bool,
+    },
+    /// A figure.
+    Figure {
+        /// Which.
+        field: BookField,
+        /// What it is now; `None` where it is not known.
+        now: Option<BookValue>,
+        /// What it would be then, likewise.
+        then: Option<BookValue>,
+    },
 }
 
 impl PriceBook {
@@ -100,67 +115,65 @@ impl PriceBook {
             .collect()
     }
 
+    fn names(&self) -> BookNames<'_> {
+        BookNames { tasks: &self.tasks, materials: &self.materials }
+    }
+
     /// What differs from `then`, entry by entry and figure by figure.
     pub fn differences(&self, then: &Self) -> Vec<Difference> {
+        let (ours, theirs) = (self.names(), then.names());
         let mut found = Vec::new();
-        compare(&self.boards, &then.boards, &mut found);
-        compare(&self.sealants, &then.sealants, &mut found);
-        compare(&self.paints, &then.paints, &mut found);
-        compare(&self.materials, &then.materials, &mut found);
-        compare(&self.tasks, &then.tasks, &mut found);
-        compare(&self.methods, &then.methods, &mut found);
+        compare((ours, &self.boards), (theirs, &then.boards), &mut found);
+        compare((ours, &self.sealants), (theirs, &then.sealants), &mut found);
+        compare((ours, &self.paints), (theirs, &then.paints), &mut found);
+        compare((ours, &self.materials), (theirs, &then.materials), &mut found);
+        compare((ours, &self.tasks), (theirs, &then.tasks), &mut found);
+        compare((ours, &self.methods), (theirs, &then.methods), &mut found);
         found
     }
 }
 
-fn compare<T: Entry>(now: &[T], then: &[T], found: &mut Vec<Difference>) {
+/// A list of a price book, and what is called how in that book.
+type List<'a, T> = (BookNames<'a>, &'a [T]);
+
+fn compare<T: Entry>((book, now): List<'_, T>, (other, then): List<'_, T>, found: &mut Vec<Difference>) {
     let whole = |entry: &T, is_now: bool| Difference {
         entry: entry.name().to_owned(),
-        field: None,
-        now: is_now.then(String::new),
-        then: (!is_now).then(String::new),
+        what: Differs::Entry { is_now },
     };
     for entry in now {
         match entry.place_in(then) {
             None => found.push(whole(entry, true)),
-            Some(other) => figures(entry, &then[other], found),
+            Some(place) => figures((book, entry), (other, &then[place]), found),
         }
     }
     let new = then.iter().filter(|entry| entry.place_in(now).is_none());
     found.extend(new.map(|entry| whole(entry, false)));
 }
 
-/// The figures of one entry that differ. Files older than ids and new names differ in neither.
-fn figures<T: Entry>(now: &T, then: &T, found: &mut Vec<Difference>) {
-    let fields = |entry: &T| match serde_json::to_value(entry) {
-        Ok(Value::Object(fields)) => fields,
-        _ => serde_json::Map::new(),
+/// The figures of one entry that differ. A name that is another of the same entry's makes no difference.
+fn figures<T: Entry>(
+    (book, now): (BookNames<'_>, &T),
+    (other, then): (BookNames<'_>, &T),
+    found: &mut Vec<Difference>,
+) {
+    let name = |entry: &T| (BookField::Name, BookValue::Text(entry.name().to_owned()));
+    let all = |entry: &T, book| {
+        let named = (!now.shares_name(then)).then(|| name(entry));
+        named.into_iter().chain(entry.figures(book)).collect::<Vec<_>>()
     };
-    let renamed = !now.shares_name(then);
-    let (now_fields, then_fields) = (fields(now), fields(then));
-    for (field, value) in &now_fields {
-        let other = then_fields.get(field).unwrap_or(&Value::Null);
-        let figure = !matches!(field.as_str(), "id" | "aliases") && (field != "name" || renamed);
-        if figure && value != other {
-            found.push(Difference {
-                entry: now.name().to_owned(),
-                field: Some(field.replace('_', " ")),
-                now: plain(value),
-                then: plain(other),
-            });
+    let (now_figures, then_figures) = (all(now, book), all(then, other));
+    let of = |figures: &[(BookField, BookValue)], field: BookField| {
+        figures.iter().find(|(known, _)| *known == field).map(|(_, value)| value.clone())
+    };
+    let gone = |(field, _): &&(BookField, BookValue)| of(&now_figures, *field).is_none();
+    let fields = now_figures.iter().chain(then_figures.iter().filter(gone)).map(|(field, _)| *field);
+    for field in fields {
+        let (now_value, then_value) = (of(&now_figures, field), of(&then_figures, field));
+        if now_value != then_value {
+            let what = Differs::Figure { field, now: now_value, then: then_value };
+            found.push(Difference { entry: now.name().to_owned(), what });
         }
-    }
-}
-
-/// A figure as people read it.
-fn plain(value: &Value) -> Option<String> {
-    let joined = |text: Vec<String>, between: &str| Some(text.join(between));
-    match value {
-        Value::String(text) => Some(text.clone()),
-        Value::Null => None,
-        Value::Array(values) => joined(values.iter().filter_map(plain).collect(), ", "),
-        Value::Object(fields) => joined(fields.values().filter_map(plain).collect(), " · "),
-        other => Some(other.to_string()),
     }
 }
 
@@ -206,9 +219,19 @@ mod tests {
         assert_eq!(with.tasks[0].minutes, ThreePoint::exactly(77.0));
         assert!(with.sealant("My own").is_some());
         let differences = PriceBook::of(catalog, jiff::civil::date(2026, 3, 1)).differences(&own);
-        let told: Vec<(&str, Option<&str>)> =
-            differences.iter().map(|d| (d.entry.as_str(), d.field.as_deref())).collect();
-        assert_eq!(told, [("My own", None), (own.tasks[0].name.as_str(), Some("minutes"))]);
+        let minutes = |minutes: ThreePoint| Some(BookValue::Minutes(minutes));
+        let then = minutes(own.tasks[0].minutes);
+        let now = minutes(catalog.tasks[0].minutes);
+        assert_eq!(
+            differences,
+            [
+                Difference { entry: "My own".into(), what: Differs::Entry { is_now: false } },
+                Difference {
+                    entry: own.tasks[0].name.clone(),
+                    what: Differs::Figure { field: BookField::Minutes, now, then }
+                },
+            ]
+        );
     }
 
     #[test]

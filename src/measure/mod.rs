@@ -9,6 +9,7 @@
 //! the window only reads back what a person has really changed.
 
 mod date;
+mod dimension;
 mod entry;
 mod error;
 mod length;
@@ -17,6 +18,7 @@ mod number;
 mod quantity;
 
 pub use date::{DateText, DayOrMonth, date_text, day_of_year, parse_date, parse_month_or_date};
+pub use dimension::Dimension;
 pub use entry::{GRAINS, Quantity, parse_room_length};
 pub use error::{EntryError, EntryRule};
 pub use length::{Length, parse_length};

@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{DateText, Hours, Money, Percent, ThreePoint};
+use crate::measure::{DateText, Dimension, Hours, Money, Percent, ThreePoint};
 use crate::named::named;
 use crate::wood::Kind;
 
@@ -38,6 +38,15 @@ impl TaskPer {
             Self::CoatedArea => "coated_area",
             Self::BoardedArea => "boarded_area",
             Self::OutlineRun => "outline_run",
+        }
+    }
+
+    /// What its batches are measured in.
+    pub const fn dimension(self) -> Dimension {
+        match self {
+            Self::Visit | Self::Section => Dimension::Number,
+            Self::JointRun | Self::OutlineRun => Dimension::Length,
+            Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
         }
     }
 }
@@ -359,6 +368,30 @@ pub enum MaterialPer {
 }
 
 impl MaterialPer {
+    /// All of them.
+    pub const ALL: [Self; 10] = [
+        Self::Job,
+        Self::Visit,
+        Self::PaintedArea,
+        Self::CoveredArea,
+        Self::BoardedArea,
+        Self::OutlineRun,
+        Self::BoardRun,
+        Self::BoardVolume,
+        Self::Section,
+        Self::JointRun,
+    ];
+
+    /// What its amounts are measured in.
+    pub const fn dimension(self) -> Dimension {
+        match self {
+            Self::Job | Self::Visit | Self::Section => Dimension::Number,
+            Self::OutlineRun | Self::BoardRun | Self::JointRun => Dimension::Length,
+            Self::PaintedArea | Self::CoveredArea | Self::BoardedArea => Dimension::Area,
+            Self::BoardVolume => Dimension::Volume,
+        }
+    }
+
     /// Its key in message catalogs.
     pub const fn key(self) -> &'static str {
         match self {
@@ -383,6 +416,9 @@ pub struct Material {
     pub id: String,
     /// What it is.
     pub name: String,
+    /// Names it had, by which a price book of old still means it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub aliases: Vec<String>,
     /// What its amount goes with.
     pub per: MaterialPer,
     /// How much of that one piece is for.
@@ -399,7 +435,7 @@ pub struct Material {
     pub source: String,
 }
 
-named! { Material, no aliases }
+named! { Material }
 
 /// When a caution applies.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

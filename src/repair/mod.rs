@@ -37,7 +37,7 @@ pub use quantities::{Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, SectionMovement, risks, wilson};
 pub use schedule::{Bar, BarStep, Crew, Schedule, WaitTimes, schedule};
 pub use takeoff::{
-    Cans, MaterialLine, Need, OfferBasis, TakeoffInputs, board_price, cheapest_cans, spread_rate, takeoff,
-    wet_sealant,
+    Cans, MaterialLine, Need, OfferBasis, PieceSize, TakeoffInputs, board_price, cheapest_cans, spread_rate,
+    takeoff, wet_sealant,
 };
 pub use tasks::{CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, task_hours, weigh};

@@ -7,7 +7,7 @@ use super::methods::{Material, MaterialPer, Outcome, Paint, RepairMethod};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use crate::joint::Sealant;
-use crate::measure::{Area, Length, Money, Percent, Volume};
+use crate::measure::{Area, Dimension, Length, Money, Percent, Volume};
 use crate::named::Named as _;
 use crate::wood::Kind;
 
@@ -61,10 +61,8 @@ pub struct MaterialLine {
     pub id: String,
     /// What it is.
     pub name: String,
-    /// What one piece holds, where that tells pieces apart: cans of paint.
-    pub holds: Option<Volume>,
-    /// Length of one piece, of boards.
-    pub long: Option<Length>,
+    /// What one piece is, where its name does not say it all.
+    pub size: PieceSize,
     /// What is needed.
     pub need: Need,
     /// Whole pieces to buy.
@@ -77,6 +75,19 @@ pub struct MaterialLine {
     pub own_price: bool,
     /// Where its price is from.
     pub basis: OfferBasis,
+}
+
+/// What one piece of a line is, where its name does not say it all.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum PieceSize {
+    /// What its name says.
+    One,
+    /// A can that holds this.
+    Can(Volume),
+    /// A board of this length.
+    Board(Length),
+    /// A load of this loose volume.
+    Load(Volume),
 }
 
 /// How much of something is needed.
@@ -193,7 +204,7 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let packs = sealant.packs.iter().map(|pack| Offer {
         id: format!("{}, {}", sealant.key(), pack.name),
         name: format!("{}, {}", sealant.name, pack.name),
-        holds: None,
+        size: PieceSize::One,
         litres: pack.holds.to_litres(),
         price: pack.price,
     });
@@ -207,7 +218,7 @@ fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
     let cans = paint.cans.iter().map(|&(litres, price)| Offer {
         id: format!("{}, {litres} l", paint.key()),
         name: paint.name.clone(),
-        holds: Some(Volume::litres(litres)),
+        size: PieceSize::Can(Volume::litres(litres)),
         litres,
         price,
     });
@@ -220,7 +231,7 @@ fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
 struct Offer {
     id: String,
     name: String,
-    holds: Option<Volume>,
+    size: PieceSize,
     litres: f64,
     price: Money,
 }
@@ -235,8 +246,7 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &OfferBa
         MaterialLine {
             id: offer.id,
             name: offer.name,
-            holds: offer.holds,
-            long: None,
+            size: offer.size,
             need: Need::Volume(need),
             pieces,
             price,
@@ -283,8 +293,7 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
         MaterialLine {
             id: board_id(material, *length),
             name: material.name.clone(),
-            holds: None,
-            long: Some(*length),
+            size: PieceSize::Board(*length),
             need: Need::Run(inputs.quantities.board_run),
             pieces,
             price,
@@ -305,17 +314,15 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
     MaterialLine {
         id: material.id.clone(),
         name: material.name.clone(),
-        holds: None,
-        long: None,
-        need: match material.per {
-            MaterialPer::Job | MaterialPer::Visit | MaterialPer::Section => Need::Count(need),
-            MaterialPer::PaintedArea | MaterialPer::CoveredArea | MaterialPer::BoardedArea => {
-                Need::Area(Area::m2(need))
-            }
-            MaterialPer::OutlineRun | MaterialPer::BoardRun | MaterialPer::JointRun => {
-                Need::Run(Length::m(need))
-            }
-            MaterialPer::BoardVolume => Need::Volume(Volume::m3(need)),
+        size: match material.per {
+            MaterialPer::BoardVolume => PieceSize::Load(Volume::m3(material.holds)),
+            _ => PieceSize::One,
+        },
+        need: match material.per.dimension() {
+            Dimension::Number => Need::Count(need),
+            Dimension::Area => Need::Area(Area::m2(need)),
+            Dimension::Length => Need::Run(Length::m(need)),
+            Dimension::Volume => Need::Volume(Volume::m3(need)),
         },
         pieces,
         price,

@@ -3,8 +3,8 @@
 use super::causes::{marks, odds};
 use super::{Arg, Say, Words, say};
 use crate::assess::{
-    Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
-    MissingEntry, Quote, RepairOption, SealTime, Verdict,
+    Advice, Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
+    MissingEntry, Quote, RepairOption, SealTime,
 };
 use crate::measure::Percent;
 use crate::repair::MethodId;
@@ -12,7 +12,7 @@ use crate::repair::MethodId;
 /// The answer in a few sentences: what to do, when, the price, the chance of another callback.
 pub fn headline(assessment: &Assessment, words: &Words) -> String {
     let answer = &assessment.answer;
-    if let Verdict::NothingYet(step) = answer.verdict {
+    if let Advice::NothingYet(step) = answer.advice {
         return match step {
             FirstStep::DrawBoards => say!(words, "answer-draw-boards"),
             FirstStep::MeasureGaps => say!(words, "answer-measure-gaps"),
@@ -21,29 +21,29 @@ pub fn headline(assessment: &Assessment, words: &Words) -> String {
     }
     let mut sentences = Vec::new();
     sentences.extend(water_first(assessment, words));
-    sentences.extend(assessment.chosen().map(|chosen| verdict(assessment, chosen, words)));
-    if says_price(&answer.verdict) {
-        sentences.extend(answer.quote.map(|quote| price(&answer.verdict, quote, words)));
+    sentences.extend(assessment.chosen().map(|chosen| advice(assessment, chosen, words)));
+    if says_price(&answer.advice) {
+        sentences.extend(answer.quote.map(|quote| price(&answer.advice, quote, words)));
         sentences.extend(answer.callback.map(|callback| {
             let (odds, tenths) = odds(callback.chance);
             say!(words, "answer-callback", years = callback.years, odds = odds, tenths = tenths)
         }));
         sentences.extend(instead(assessment, words));
     }
-    if answer.cheaper.is_some_and(|cheaper| !names(&answer.verdict, cheaper)) {
+    if answer.cheaper.is_some_and(|cheaper| !names(&answer.advice, cheaper)) {
         sentences.push(say!(words, "answer-cheaper"));
     }
     sentences.join(" ")
 }
 
 /// What does not pay or cannot be done needs no price.
-const fn says_price(verdict: &Verdict) -> bool {
-    !matches!(verdict, Verdict::TooNarrow { .. } | Verdict::NotPossible(_))
+const fn says_price(advice: &Advice) -> bool {
+    !matches!(advice, Advice::TooNarrow { .. } | Advice::NotPossible(_))
 }
 
-/// Whether the verdict names this option as the one to take instead.
-fn names(verdict: &Verdict, option: MethodId) -> bool {
-    matches!(verdict, Verdict::ResealFails { instead: Instead::Method(method), .. } if *method == option)
+/// Whether the advice names this option as the one to take instead.
+fn names(advice: &Advice, option: MethodId) -> bool {
+    matches!(advice, Advice::ResealFails { instead: Instead::Method(method), .. } if *method == option)
 }
 
 /// What must come first where boards are wetter than the room makes them.
@@ -55,18 +55,18 @@ fn water_first(assessment: &Assessment, words: &Words) -> Option<String> {
     (count > 0).then(|| say!(words, "answer-water-first", count = count, sections = Arg::Names(names)))
 }
 
-fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> String {
+fn advice(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> String {
     let answer = &assessment.answer;
     let when = answer.when.unwrap_or(SealTime::AnyTime);
     let (key, from, to) = days(when);
     let (key, sealant) = (Arg::Id(key), assessment.sealant_name());
-    match answer.verdict {
-        Verdict::Reseal { holds } => {
+    match answer.advice {
+        Advice::Reseal { holds } => {
             let first =
                 say!(words, "answer-reseal", when = key, from = from, to = to, sealant = Arg::Name(sealant));
             first + " " + &say!(words, "answer-holds", share = holds)
         }
-        Verdict::ResealFails { holds, .. } => say!(
+        Advice::ResealFails { holds, .. } => say!(
             words,
             "answer-reseal-fails",
             when = key,
@@ -75,19 +75,19 @@ fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Str
             sealant = Arg::Name(sealant),
             share = holds
         ),
-        Verdict::TooNarrow { narrowest } => {
+        Advice::TooNarrow { narrowest } => {
             let best = assessment.season.as_ref().map(|season| SealTime::best(&assessment.job, season));
             let (key, from, to) = days(best.unwrap_or(SealTime::AnyTime));
             let key = Arg::Id(key);
             say!(words, "answer-too-narrow", when = key, from = from, to = to, narrowest = narrowest)
         }
-        Verdict::Replace { dried_to, opens_to, .. } => {
+        Advice::Replace { dried_to, opens_to, .. } => {
             say!(words, "answer-replace", moisture = dried_to, opens = opens_to)
         }
-        Verdict::NotPossible(reason) => {
+        Advice::NotPossible(reason) => {
             say!(words, "answer-not-possible", option = &chosen.name) + " " + &reason.say(words)
         }
-        Verdict::AsChosen | Verdict::NothingYet(_) => {
+        Advice::AsChosen | Advice::NothingYet(_) => {
             say!(words, "answer-as-chosen", option = &chosen.name, look = &chosen.look)
         }
     }
@@ -95,7 +95,7 @@ fn verdict(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Str
 
 /// What to do instead of a bead that does not hold.
 fn instead(assessment: &Assessment, words: &Words) -> Option<String> {
-    let Verdict::ResealFails { instead, .. } = assessment.answer.verdict else { return None };
+    let Advice::ResealFails { instead, .. } = assessment.answer.advice else { return None };
     match instead {
         Instead::Sealant(rated) => {
             let sealant = assessment.catalog.sealants.get(rated.sealant)?;
@@ -109,11 +109,11 @@ fn instead(assessment: &Assessment, words: &Words) -> Option<String> {
     }
 }
 
-fn price(verdict: &Verdict, quote: Quote, words: &Words) -> String {
+fn price(advice: &Advice, quote: Quote, words: &Words) -> String {
     let [total, low, high] = [quote.total, quote.spread.low, quote.spread.high].map(Arg::RoughMoney);
-    match (quote.crew_days, verdict) {
+    match (quote.crew_days, advice) {
         (None, _) => say!(words, "answer-price-without-days", total = total, low = low, high = high),
-        (Some(days), &Verdict::Replace { calendar_days, .. }) => say!(
+        (Some(days), &Advice::Replace { calendar_days, .. }) => say!(
             words,
             "answer-price-over",
             total = total,
@@ -260,7 +260,7 @@ pub fn missing(assessment: &Assessment, entry: MissingEntry, words: &Words) -> S
     }
 }
 
-fn section_name(assessment: &Assessment, surface: usize, section: usize) -> Option<&str> {
+pub(super) fn section_name(assessment: &Assessment, surface: usize, section: usize) -> Option<&str> {
     let surface = assessment.job.surfaces.get(surface)?;
     Some(surface.sections.get(section)?.name.as_str())
 }

@@ -4,8 +4,10 @@ use fluent_bundle::FluentValue;
 use jiff::civil::Date;
 
 use super::Figures;
+use super::figures::counted;
 use crate::measure::{
-    Area, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Quantity, Temperature, Volume,
+    Area, Dimension, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Quantity, Temperature,
+    Units, Volume,
 };
 
 /// An argument of a message: a figure, a name a person typed, or an id to select by.
@@ -13,8 +15,12 @@ use crate::measure::{
 pub enum Arg<'a> {
     /// How many: selects the plural form.
     Count(u64),
-    /// A bare number with at most so many decimals.
+    /// A bare number with at most so many decimals: selects the plural form, too.
     Number(f64, usize),
+    /// What a batch of a task or a piece of a material is for, in SI units.
+    Amount(Dimension, f64),
+    /// The dry film of a coat of paint, micrometers.
+    Film(f64),
     /// A part size or a gap.
     Length(Length),
     /// A total of lengths, in feet or meters.
@@ -58,15 +64,25 @@ pub enum Arg<'a> {
 }
 
 impl<'a> Arg<'a> {
+    /// The units in which figures are shown, to select a variant of the message by.
+    pub const fn units(units: Units) -> Self {
+        Self::Id(match units {
+            Units::Inches => "inches",
+            Units::Millimeters => "millimeters",
+        })
+    }
+
     /// The argument as the message's formatter takes it.
     pub(super) fn value(&self, figures: &Figures) -> FluentValue<'a> {
         let text = match self {
             // Counts stay numbers, so that plural forms can be selected by them.
             #[expect(clippy::cast_precision_loss, reason = "counts stay far below 2^53")]
             Self::Count(count) => return FluentValue::from(*count as f64),
+            Self::Number(value, decimals) => return counted(*value, *decimals),
+            Self::Amount(dimension, amount) => figures.amount(*dimension, *amount),
+            Self::Film(microns) => figures.film(*microns),
             Self::Name(name) => return FluentValue::String((*name).into()),
             Self::Id(id) => return FluentValue::String((*id).into()),
-            Self::Number(value, decimals) => figures.number(*value, *decimals),
             Self::Length(length) => figures.length(*length),
             Self::Run(length) => figures.run(*length),
             Self::Far(length) => figures.far(*length),

@@ -2,7 +2,6 @@
 
 use super::{Arg, Language, Words};
 use crate::job::fields::Field;
-use crate::measure::Units;
 
 impl Field {
     /// What it is called, without its unit.
@@ -21,11 +20,7 @@ impl Field {
 
 /// The units in which figures are shown, for hints that name one.
 fn units(words: &Words) -> (&'static str, Arg<'static>) {
-    let key = match words.units() {
-        Units::Inches => "inches",
-        Units::Millimeters => "millimeters",
-    };
-    ("units", Arg::Id(key))
+    ("units", Arg::units(words.units()))
 }
 
 #[cfg(test)]
@@ -34,6 +29,7 @@ mod tests {
 
     use super::*;
     use crate::job::fields::FIELDS;
+    use crate::measure::Units;
 
     #[test]
     fn every_field_has_a_label_and_every_label_a_field() {

@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use fluent_bundle::FluentValue;
+use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use icu_calendar::{Date as CalendarDate, Gregorian};
 use icu_datetime::fieldsets::{MD, T, YM, YMD};
 use icu_datetime::input::Time as ClockTime;
@@ -13,10 +15,14 @@ use jiff::civil::{Date, Time};
 
 use super::Language;
 use super::language::{decimal, decimal_formatter};
-use crate::measure::{Area, GRAINS, Hours, Length, Minutes, Money, Quantity, Temperature, Units, Volume};
+use crate::measure::{
+    Area, Dimension, GRAINS, Hours, Length, Minutes, Money, Quantity, Temperature, Units, Volume,
+};
 
 /// Square feet of a square meter.
 const SQUARE_FEET: f64 = 1.0 / 0.092_903_04;
+/// Micrometers of a mil.
+const MIL_MICRONS: f64 = 25.4;
 /// Milliliters of a US quart.
 const QUART_ML: f64 = 3_785.411_784 / 4.0;
 /// Cubic meters of a cubic foot.
@@ -93,9 +99,9 @@ impl Figures {
         }
     }
 
-    /// A number with its unit, by the pattern `unit-<name>` of the catalogs.
-    fn with_unit(&self, unit: &'static str, number: String) -> String {
-        self.language.pattern(unit, &[("number", number)])
+    /// A number with at most so many decimals and its unit, by the pattern `unit-<name>` of the catalogs.
+    fn with_unit(&self, unit: &'static str, value: f64, decimals: usize) -> String {
+        self.language.pattern(unit, &[("number", counted(value, decimals))])
     }
 
     /// A part size or a gap: inches to the nearest 64th, feet from 3 ft up; or millimeters to the tenth.
@@ -103,43 +109,39 @@ impl Figures {
         match self.units {
             // Fractions and inch marks are the trade's own signs in every language.
             Units::Inches => length.show(Units::Inches),
-            Units::Millimeters => self.with_unit("unit-millimeters", self.number(length.to_mm(), 1)),
+            Units::Millimeters => self.with_unit("unit-millimeters", length.to_mm(), 1),
         }
     }
 
     /// A total of lengths in whole feet, or in meters to the tenth.
     pub fn run(&self, length: Length) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-feet", self.number(length.to_feet(), 0)),
-            Units::Millimeters => self.with_unit("unit-meters", self.number(length.to_m(), 1)),
+            Units::Inches => self.with_unit("unit-feet", length.to_feet(), 0),
+            Units::Millimeters => self.with_unit("unit-meters", length.to_m(), 1),
         }
     }
 
     /// A distance over land in whole miles or kilometers.
     pub fn far(&self, length: Length) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-miles", self.number(length.to_feet() / 5280.0, 0)),
-            Units::Millimeters => self.with_unit("unit-kilometers", self.number(length.to_m() / 1000.0, 0)),
+            Units::Inches => self.with_unit("unit-miles", length.to_feet() / 5280.0, 0),
+            Units::Millimeters => self.with_unit("unit-kilometers", length.to_m() / 1000.0, 0),
         }
     }
 
     /// Whole square feet, or square meters to the tenth.
     pub fn area(&self, area: Area) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-square-feet", self.number(area.to_m2() * SQUARE_FEET, 0)),
-            Units::Millimeters => self.with_unit("unit-square-meters", self.number(area.to_m2(), 1)),
+            Units::Inches => self.with_unit("unit-square-feet", area.to_m2() * SQUARE_FEET, 0),
+            Units::Millimeters => self.with_unit("unit-square-meters", area.to_m2(), 1),
         }
     }
 
     /// An area of the size of a joint: whole square inches, or whole square centimeters.
     pub fn small_area(&self, area: Area) -> String {
         match self.units {
-            Units::Inches => {
-                self.with_unit("unit-square-inches", self.number(area.to_m2() * SQUARE_FEET * 144.0, 0))
-            }
-            Units::Millimeters => {
-                self.with_unit("unit-square-centimeters", self.number(area.to_m2() * 1e4, 0))
-            }
+            Units::Inches => self.with_unit("unit-square-inches", area.to_m2() * SQUARE_FEET * 144.0, 0),
+            Units::Millimeters => self.with_unit("unit-square-centimeters", area.to_m2() * 1e4, 0),
         }
     }
 
@@ -147,57 +149,80 @@ impl Figures {
     pub fn volume(&self, volume: Volume) -> String {
         let ml = volume.to_ml();
         let quarts = ml / QUART_ML;
-        let (unit, number) = match self.units {
+        let (unit, value, decimals) = match self.units {
             // Cans hold whole quarts and gallons but for the rounding of the milliliters on their labels.
-            Units::Inches if quarts >= 3.99 => ("unit-gallons", self.number(quarts / 4.0, 1)),
-            Units::Inches if quarts >= 0.99 => ("unit-quarts", self.number(quarts, 1)),
-            Units::Inches => ("unit-fluid-ounces", self.number(quarts * 32.0, 1)),
-            Units::Millimeters if ml >= 1000.0 => ("unit-liters", self.number(ml / 1000.0, 1)),
-            Units::Millimeters => ("unit-milliliters", self.number(ml, 0)),
+            Units::Inches if quarts >= 3.99 => ("unit-gallons", quarts / 4.0, 1),
+            Units::Inches if quarts >= 0.99 => ("unit-quarts", quarts, 1),
+            Units::Inches => ("unit-fluid-ounces", quarts * 32.0, 1),
+            Units::Millimeters if ml >= 1000.0 => ("unit-liters", ml / 1000.0, 1),
+            Units::Millimeters => ("unit-milliliters", ml, 0),
         };
-        self.with_unit(unit, number)
+        self.with_unit(unit, value, decimals)
     }
 
     /// Solid stuff by its volume: whole cubic feet, or cubic meters to the hundredth.
     pub fn bulk(&self, volume: Volume) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-cubic-feet", self.number(volume.to_m3() / CUBIC_FOOT, 0)),
-            Units::Millimeters => self.with_unit("unit-cubic-meters", self.number(volume.to_m3(), 2)),
+            Units::Inches => self.with_unit("unit-cubic-feet", volume.to_m3() / CUBIC_FOOT, 0),
+            Units::Millimeters => self.with_unit("unit-cubic-meters", volume.to_m3(), 2),
+        }
+    }
+
+    /// What a batch or a piece is for: a bare number, or feet, square feet or cubic feet, or meters; with
+    /// at most four decimals.
+    pub fn amount(&self, dimension: Dimension, amount: f64) -> String {
+        let unit = match (dimension, self.units) {
+            (Dimension::Number, _) => return self.number(amount, 4),
+            (Dimension::Length, Units::Inches) => "unit-feet",
+            (Dimension::Area, Units::Inches) => "unit-square-feet",
+            (Dimension::Volume, Units::Inches) => "unit-cubic-feet",
+            (Dimension::Length, Units::Millimeters) => "unit-meters",
+            (Dimension::Area, Units::Millimeters) => "unit-square-meters",
+            (Dimension::Volume, Units::Millimeters) => "unit-cubic-meters",
+        };
+        self.with_unit(unit, amount / dimension.si_of_unit(self.units), 4)
+    }
+
+    /// The dry film of a coat of paint by its micrometers: mils, or micrometers.
+    pub fn film(&self, microns: f64) -> String {
+        match self.units {
+            Units::Inches => self.with_unit("unit-mils", microns / MIL_MICRONS, 2),
+            Units::Millimeters => self.with_unit("unit-microns", microns, 1),
         }
     }
 
     /// A share of a hundred with at most so many decimals.
     pub fn percent(&self, percent: f64, decimals: usize) -> String {
-        self.with_unit("unit-percent", self.number(percent, decimals))
+        self.with_unit("unit-percent", percent, decimals)
     }
 
     /// Whole degrees Fahrenheit, or tenths of a degree Celsius.
     pub fn temperature(&self, temperature: Temperature) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-fahrenheit", self.number(temperature.to_fahrenheit(), 0)),
-            Units::Millimeters => self.with_unit("unit-celsius", self.number(temperature.to_celsius(), 1)),
+            Units::Inches => self.with_unit("unit-fahrenheit", temperature.to_fahrenheit(), 0),
+            Units::Millimeters => self.with_unit("unit-celsius", temperature.to_celsius(), 1),
         }
     }
 
     /// Working time in whole minutes, with one decimal below ten.
     pub fn minutes(&self, minutes: Minutes) -> String {
         let decimals = usize::from(minutes.to_minutes() < 10.0);
-        self.with_unit("unit-minutes", self.number(minutes.to_minutes(), decimals))
+        self.with_unit("unit-minutes", minutes.to_minutes(), decimals)
     }
 
     /// Working time in hours to the tenth, or in minutes below one hour.
     pub fn hours(&self, hours: Hours) -> String {
         if hours.to_h() > 0.0 && hours.to_h() < 0.995 {
-            return self.with_unit("unit-minutes", self.number(hours.to_h() * 60.0, 0));
+            return self.with_unit("unit-minutes", hours.to_h() * 60.0, 0);
         }
-        self.with_unit("unit-hours", self.number(hours.to_h(), 1))
+        self.with_unit("unit-hours", hours.to_h(), 1)
     }
 
     /// An amount to the cent.
     pub fn money(&self, money: Money) -> String {
         let all = money.to_cents().unsigned_abs();
         let text = format!("{}.{:02}", all / 100, all % 100);
-        self.amount(&text, money < Money::ZERO)
+        self.currency_amount(&text, money < Money::ZERO)
     }
 
     /// An amount rounded to three figures or to whole units: for sentences, not for sums.
@@ -211,10 +236,10 @@ impl Figures {
             1.0
         };
         let rounded = (units / step).round() * step;
-        self.amount(&format!("{rounded:.0}"), money < Money::ZERO && rounded > 0.0)
+        self.currency_amount(&format!("{rounded:.0}"), money < Money::ZERO && rounded > 0.0)
     }
 
-    fn amount(&self, digits: &str, negative: bool) -> String {
+    fn currency_amount(&self, digits: &str, negative: bool) -> String {
         let formatter = self.language.formatters().decimals.as_ref();
         let number = match (formatter, digits.parse()) {
             (Some(formatter), Ok(decimal)) => formatter.format(&decimal).to_string(),
@@ -228,7 +253,8 @@ impl Figures {
             (true, false) => "money-code",
             (true, true) => "money-code-negative",
         };
-        self.language.pattern(pattern, &[("amount", number), ("currency", self.currency.to_string())])
+        let currency = self.currency.to_string();
+        self.language.pattern(pattern, &[("amount", number.into()), ("currency", currency.into())])
     }
 
     /// A day: as the language writes it where lengths are in inches, year-month-day with millimeters.
@@ -273,7 +299,7 @@ impl Figures {
         .unwrap_or_else(|| time.strftime("%H:%M").to_string())
     }
 
-    /// The unit that stands after the entry of a quantity; empty where the figure itself has one, or needs
+    /// The unit that stands after the entry of a quantity, in the form for that quantity; empty where the figure itself has one, or needs
     /// none.
     pub fn unit(&self, quantity: Quantity) -> String {
         let unit = match (quantity, self.units) {
@@ -297,7 +323,14 @@ impl Figures {
             (Quantity::MoistureLoad(_), Units::Inches) => "unit-grains-per-cubic-foot",
             (Quantity::MoistureLoad(_), Units::Millimeters) => "unit-grams-per-cubic-meter",
         };
-        self.with_unit(unit, String::new()).trim().to_owned()
+        // The form of the unit is that for the figure; the figure itself is left out.
+        let value = match quantity {
+            Quantity::Days(count) | Quantity::Years(count) => count.into(),
+            Quantity::Hours(hours) => hours.to_h(),
+            Quantity::Minutes(minutes) => minutes.to_minutes(),
+            _ => 0.0,
+        };
+        self.with_unit(unit, value, 2).replacen(&self.number(value, 2), "", 1).trim().to_owned()
     }
 
     /// A figure of any quantity with its unit.
@@ -305,18 +338,18 @@ impl Figures {
         match quantity {
             Quantity::Number(value) => self.number(value, 2),
             Quantity::Count(count) => self.number(count.into(), 0),
-            Quantity::Days(days) => self.with_unit("unit-days", self.number(days.into(), 0)),
+            Quantity::Days(days) => self.with_unit("unit-days", days.into(), 0),
             // A year of the calendar is no amount: its digits are not grouped.
             Quantity::Year(year) => year.to_string(),
-            Quantity::Years(years) => self.with_unit("unit-years", self.number(years.into(), 0)),
+            Quantity::Years(years) => self.with_unit("unit-years", years.into(), 0),
             Quantity::Length(length) | Quantity::RoomLength(length) => self.length(length),
             Quantity::Percent(percent) => self.percent(percent.to_pct(), 2),
             Quantity::Moisture(moisture) => self.percent(moisture.to_pct(), 1),
             Quantity::Humidity(humidity) => self.percent(humidity.to_pct(), 0),
             Quantity::Temperature(temperature) => self.temperature(temperature),
-            Quantity::Angle(angle) => self.with_unit("unit-degrees", self.number(angle.to_degrees(), 1)),
+            Quantity::Angle(angle) => self.with_unit("unit-degrees", angle.to_degrees(), 1),
             Quantity::Money(money) => self.money(money),
-            Quantity::Hours(hours) => self.with_unit("unit-hours", self.number(hours.to_h(), 1)),
+            Quantity::Hours(hours) => self.with_unit("unit-hours", hours.to_h(), 1),
             Quantity::Minutes(minutes) => self.minutes(minutes),
             Quantity::MoistureLoad(load) => self.moisture_load(load),
         }
@@ -325,8 +358,8 @@ impl Figures {
     /// Water that a house adds to its air: grams a cubic meter, or grains a cubic foot.
     pub fn moisture_load(&self, grams: f64) -> String {
         match self.units {
-            Units::Inches => self.with_unit("unit-grains-per-cubic-foot", self.number(grams * GRAINS, 2)),
-            Units::Millimeters => self.with_unit("unit-grams-per-cubic-meter", self.number(grams, 1)),
+            Units::Inches => self.with_unit("unit-grains-per-cubic-foot", grams * GRAINS, 2),
+            Units::Millimeters => self.with_unit("unit-grams-per-cubic-meter", grams, 1),
         }
     }
 
@@ -338,6 +371,21 @@ impl Figures {
             None => names.collect::<Vec<_>>().join(", "),
         }
     }
+}
+
+/// A number as an argument of a message: it selects the plural form, and is shown with at most so many
+/// decimals.
+pub(super) fn counted<'a>(value: f64, decimals: usize) -> FluentValue<'a> {
+    /// From here on a number is no count, and plural rules can't take it.
+    const LARGE: f64 = 1e15;
+    // What is shown decides the form: 0.999 is shown as 1.
+    let shown = decimal(value, decimals).and_then(|decimal| decimal.to_string().parse().ok());
+    let value = shown.unwrap_or(value);
+    if !value.is_finite() || value.abs() >= LARGE {
+        return FluentValue::String(format!("{value:.decimals$}").into());
+    }
+    let options = FluentNumberOptions { maximum_fraction_digits: Some(decimals), ..Default::default() };
+    FluentValue::Number(FluentNumber::new(value, options))
 }
 
 fn calendar_date(date: Date) -> Option<CalendarDate<Gregorian>> {
@@ -378,6 +426,52 @@ mod tests {
         assert_eq!(inches.short_month(date(2025, 8, 1)), "Aug 2025");
         // The blank before AM and PM must not break.
         assert_eq!(inches.time(time(16, 30, 0, 0)).replace('\u{202f}', " "), "4:30 PM");
+    }
+
+    #[test]
+    fn one_is_said_in_the_singular_and_every_other_number_in_the_plural() {
+        for units in [Units::Inches, Units::Millimeters] {
+            let figures = figures(units);
+            let days = [0, 1, 2, 21].map(|days| figures.quantity(Quantity::Days(days)));
+            assert_eq!(days, ["0 days", "1 day", "2 days", "21 days"]);
+            let years = [1, 2, 101].map(|years| figures.quantity(Quantity::Years(years)));
+            assert_eq!(years, ["1 year", "2 years", "101 years"]);
+            // Abbreviations stay as they are.
+            let hours = [0.0, 1.0, 1.5].map(|hours| figures.quantity(Quantity::Hours(Hours::h(hours))));
+            assert_eq!(hours, ["0 hr", "1 hr", "1.5 hr"]);
+            let beside = [1, 5].map(|count| [Quantity::Days(count), Quantity::Years(count)]);
+            assert_eq!(
+                beside.map(|both| both.map(|one| figures.unit(one))),
+                [["day", "year"], ["days", "years"]]
+            );
+        }
+        let inches = figures(Units::Inches);
+        // What is shown decides, not what was rounded away.
+        assert_eq!([25.4, 25.401, 38.1].map(|film| inches.film(film)), ["1 mil", "1 mil", "1.5 mils"]);
+    }
+
+    #[test]
+    fn numbers_of_messages_are_grouped_and_rounded_as_the_language_does() {
+        let words = crate::words::Words::us_english(Units::Inches, "$");
+        let said = |hours: f64| {
+            let rate = Money::cents(5_000);
+            crate::words::say!(
+                words,
+                "price-basis-labor",
+                hours = crate::words::Arg::Number(hours, 2),
+                rate = rate
+            )
+        };
+        assert_eq!(
+            [1.0, 0.999, 0.5, 2.0, 1234.567].map(said),
+            [
+                "1 hour at $50.00",
+                "1 hour at $50.00",
+                "0.5 hours at $50.00",
+                "2 hours at $50.00",
+                "1,234.57 hours at $50.00"
+            ]
+        );
     }
 
     #[test]

@@ -62,7 +62,9 @@ impl Language {
         bundle.set_use_isolating(false);
         bundle.set_formatter(Some(|value, memoizer| {
             let FluentValue::Number(number) = value else { return None };
-            let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| grouped.show(number.value));
+            let shown = memoizer.with_try_get::<Grouped, _, _>((), |grouped| {
+                grouped.show(number.value, number.options.maximum_fraction_digits.unwrap_or(0))
+            });
             shown.ok()
         }));
         let (mut ids, mut plain) = (Vec::new(), Vec::new());
@@ -126,10 +128,10 @@ impl Language {
     }
 
     /// A pattern of a figure with its parts set in.
-    pub(super) fn pattern(&'static self, id: &str, parts: &[(&'static str, String)]) -> String {
+    pub(super) fn pattern(&'static self, id: &str, parts: &[(&'static str, FluentValue<'_>)]) -> String {
         let mut arguments = FluentArgs::with_capacity(parts.len());
         for (name, part) in parts {
-            arguments.set(*name, part.as_str());
+            arguments.set(*name, part.clone());
         }
         self.text(id, Some(&arguments)).into_owned()
     }
@@ -150,11 +152,15 @@ impl Language {
             return Cow::Owned(id.to_owned());
         };
         let mut faults = Vec::new();
-        let text = self.bundle.format_pattern(pattern, arguments, &mut faults);
+        let text = match arguments {
+            // What has no arguments lasts as long as the catalogs: it need not be copied.
+            None => self.bundle.format_pattern(pattern, None, &mut faults),
+            Some(_) => Cow::Owned(self.bundle.format_pattern(pattern, arguments, &mut faults).into_owned()),
+        };
         if !faults.is_empty() {
             tracing::error!("message {id}: {faults:?}");
         }
-        Cow::Owned(text.into_owned())
+        text
     }
 }
 
@@ -182,8 +188,9 @@ impl Memoizable for Grouped {
 }
 
 impl Grouped {
-    fn show(&self, value: f64) -> String {
-        decimal(value, 0).map_or_else(|| value.to_string(), |decimal| self.0.format(&decimal).to_string())
+    fn show(&self, value: f64, decimals: usize) -> String {
+        decimal(value, decimals)
+            .map_or_else(|| value.to_string(), |decimal| self.0.format(&decimal).to_string())
     }
 }
 

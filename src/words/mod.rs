@@ -27,8 +27,10 @@ pub mod options;
 mod outlines;
 pub mod places;
 mod price;
+pub mod price_book;
 mod problems;
 pub mod sealing;
+pub mod verdict;
 pub mod why;
 pub mod work;
 

@@ -3,9 +3,7 @@
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, Choice, NotPossible, OtherWarranty, PriceMargin};
 use crate::measure::{Length, Minutes, Percent};
-use crate::repair::{
-    BarStep, CatalogRate, MaterialLine, MaterialPer, MethodId, OfferBasis, RateBasis, TaskPer,
-};
+use crate::repair::{BarStep, CatalogRate, MaterialLine, MethodId, OfferBasis, PieceSize, RateBasis};
 
 impl Say for NotPossible {
     /// In a sentence.
@@ -123,32 +121,19 @@ impl Say for BarStep {
     }
 }
 
-impl Say for TaskPer {
-    /// The unit of its batches.
-    fn say(&self, words: &Words) -> String {
-        say!(words, "option-task-unit", per = Arg::Id(self.key()))
-    }
-}
-
-impl Say for MaterialPer {
-    /// The unit of what a piece is for.
-    fn say(&self, words: &Words) -> String {
-        say!(words, "option-material-unit", per = Arg::Id(self.key()))
-    }
-}
-
 impl Say for MaterialLine {
     /// Its name with what a piece holds.
     fn say(&self, words: &Words) -> String {
-        match (self.holds, self.long) {
-            (Some(size), _) => {
-                let size = words.figures().volume(size);
-                say!(words, "option-material-can", name = &self.name, size = &size)
-            }
-            (None, Some(length)) => {
+        match self.size {
+            PieceSize::One => self.name.clone(),
+            PieceSize::Can(size) => say!(words, "option-material-can", name = &self.name, size = size),
+            PieceSize::Board(length) => {
                 say!(words, "option-material-board", name = &self.name, length = Arg::Run(length))
             }
-            (None, None) => self.name.clone(),
+            PieceSize::Load(size) => {
+                let size = words.figures().bulk(size);
+                say!(words, "option-material-load", name = &self.name, size = &size)
+            }
         }
     }
 }

@@ -2,16 +2,16 @@
 
 use super::{Arg, Say, Words, say};
 use crate::assess::TimedWork;
-use crate::measure::{Area, Hours, Length};
-use crate::repair::{TaskHours, TaskPer};
+use crate::measure::{Area, Dimension, Hours, Length};
+use crate::repair::TaskHours;
 
 /// What a batch of a task is, in a sentence.
 pub fn batch(task: &TaskHours, words: &Words) -> String {
     let (per, amount) = task.batch;
-    let (run, area) = match per {
-        TaskPer::JointRun | TaskPer::OutlineRun => (Length::m(amount), Area::ZERO),
-        TaskPer::PaintedArea | TaskPer::CoatedArea | TaskPer::BoardedArea => (Length::ZERO, Area::m2(amount)),
-        TaskPer::Visit | TaskPer::Section => (Length::ZERO, Area::ZERO),
+    let (run, area) = match per.dimension() {
+        Dimension::Length => (Length::m(amount), Area::ZERO),
+        Dimension::Area => (Length::ZERO, Area::m2(amount)),
+        Dimension::Number | Dimension::Volume => (Length::ZERO, Area::ZERO),
     };
     // A plural form is chosen by a count. Sections of a batch are a few.
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to what fits")]

@@ -84,12 +84,13 @@ fn trials(criterion: &mut Criterion) {
         moves: 0.17,
         lost: false,
     };
-    let swing = SectionMovement { narrows: 0.008, widens: 0.004, weather: (0.001, 0.001), reading: 0.001 };
+    let swing =
+        SectionMovement { worlds: (0..512).map(|at| (0.007 + 4e-6 * f64::from(at), 0.004)).collect() };
     let option =
         RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
     let (rule, capability) = (CallbackRule::default(), &Catalog::built_in().capability);
     criterion.bench_function("trials", |b| {
-        b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 2, 10_000, 1));
+        b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 10_000, 1));
     });
 }
 

@@ -60,14 +60,15 @@ fn text(value: &Value) -> &str {
 // Words.
 
 #[test]
-fn assess_prints_title_answer_and_cause() {
+fn assess_prints_title_verdict_and_cause() {
     for name in EXAMPLES {
         let report = report(name);
         let words = on(&example(name), "assess", &[]);
         let lines: Vec<&str> = printed(&words).lines().collect();
         assert_eq!(lines[0], text(&report["title"]), "{name}");
-        assert_eq!(lines[1], text(&report["answer"]), "{name}");
-        assert_eq!(lines[2], text(&report["cause"]), "{name}");
+        let verdict: Vec<&str> = items(&report["verdict"]["lines"]).iter().map(text).collect();
+        assert_eq!(lines[1..=verdict.len()], verdict, "{name}");
+        assert_eq!(lines[verdict.len() + 1], text(&report["cause"]), "{name}");
         assert_eq!(report["complete"], Value::Bool(true), "{name}");
         for problem in items(&report["problems"]) {
             let what = text(&problem["what"]);
@@ -99,6 +100,40 @@ fn check_prints_a_line_for_each_problem() {
 }
 
 // JSON.
+
+#[test]
+fn the_verdict_is_that_of_the_chosen_option() {
+    for name in EXAMPLES {
+        let report = report(name);
+        let options = items(&report["options"]);
+        let chosen = options.iter().find(|option| option["chosen"] == Value::Bool(true)).unwrap();
+        let verdict = &report["verdict"];
+        assert!(["rough", "fairly_sure", "sure"].contains(&text(&verdict["confidence"])), "{verdict}");
+        let recommended = &verdict["recommended"];
+        assert_eq!(recommended["method"], chosen["method"], "{name}");
+        for (of_verdict, of_price) in
+            [("total", "total"), ("total_low", "total_low"), ("total_high", "total_high")]
+        {
+            assert_eq!(recommended[of_verdict], chosen["price"][of_price], "{name}: {of_verdict}");
+        }
+        let (lasts, fails) = (&recommended["lasts_pct"], &chosen["callback_pct"]);
+        let sum = lasts.as_f64().unwrap() + fails.as_f64().unwrap();
+        assert!((sum - 100.0).abs() < 0.2, "{name}: {lasts} and {fails}");
+    }
+}
+
+#[test]
+fn an_empty_job_has_a_verdict_that_says_what_is_missing() {
+    let folder = TempDir::new().unwrap();
+    let path = folder.path().join("empty.ron");
+    fs::write(&path, "()").unwrap();
+    let printed = on(&path, "assess", &["--json"]);
+    let report: Value = serde_json::from_str(out(&printed)).unwrap();
+    let verdict = &report["verdict"];
+    assert_eq!(verdict["recommended"], Value::Null);
+    assert_eq!(text(&verdict["confidence"]), "not_yet");
+    assert_eq!(items(&verdict["missing"]).len(), 1);
+}
 
 /// Every key of `value` with what it holds, at any depth.
 fn keys<'a>(value: &'a Value, found: &mut Vec<(&'a str, &'a Value)>) {

@@ -5,10 +5,12 @@ use std::sync::Arc;
 
 use gapwright::air::IndoorAir;
 use gapwright::assess::{Assessment, assess};
-use gapwright::job::{Catalog, Fault, Job, PriceBook, file, load_prices, read_prices, save_prices};
-use gapwright::measure::Money;
+use gapwright::job::{
+    BookField, Catalog, Differs, Fault, Job, PriceBook, file, load_prices, read_prices, save_prices,
+};
+use gapwright::measure::{Money, Units};
 use gapwright::named::{Named, find, position};
-use gapwright::words::{Words, answer};
+use gapwright::words::{Say as _, Words, answer};
 use jiff::civil::date;
 
 use super::files::EARLIER;
@@ -23,6 +25,10 @@ fn reworded() -> Arc<Catalog> {
     catalog.stations.iter_mut().for_each(|entry| entry.name = other(&entry.id));
     catalog.sealants.iter_mut().for_each(|entry| entry.name = other(&entry.id));
     catalog.paints.iter_mut().for_each(|entry| entry.name = other(&entry.id));
+    for material in &mut catalog.materials {
+        material.aliases.push(material.name.clone());
+        material.name = other(&material.id);
+    }
     Arc::new(catalog)
 }
 
@@ -95,14 +101,19 @@ fn a_price_file_with_earlier_names_is_about_the_same_entries() {
         let own = read_prices(OLD_PRICES).unwrap();
         let now = PriceBook::of(&catalog, date(2026, 11, 25));
         for differences in [now.differences(&own), own.differences(&now)] {
-            let whole: Vec<_> = differences.iter().filter(|difference| difference.field.is_none()).collect();
-            assert!(whole.is_empty(), "{whole:?}");
-            let named = |entry: &str| {
-                find(&catalog.sealants, entry).is_some() || find(&catalog.paints, entry).is_some()
+            // Classes, sources and tasks were reworded; no figure changed.
+            let is_task = |name: &str| {
+                find(&catalog.tasks, name).is_some() || own.tasks.iter().any(|task| task.name == name)
             };
-            let changed =
-                differences.iter().filter(|d| named(&d.entry) && d.field.as_deref() != Some("class")).count();
-            assert_eq!(changed, 0, "{differences:?}");
+            let changed: Vec<_> = differences
+                .iter()
+                .filter(|difference| match &difference.what {
+                    Differs::Figure { field: BookField::Class | BookField::Source, .. } => false,
+                    Differs::Figure { field: BookField::Name, .. } => !is_task(&difference.entry),
+                    Differs::Entry { .. } | Differs::Figure { .. } => true,
+                })
+                .collect();
+            assert!(changed.is_empty(), "{changed:?}");
         }
         let dearer = OLD_PRICES.replace("\"13.50\"", "\"99.00\"");
         assert_ne!(dearer, OLD_PRICES);
@@ -115,6 +126,30 @@ fn a_price_file_with_earlier_names_is_about_the_same_entries() {
             assert_eq!(sealant.packs[0].price, Money::cents(99_00));
             assert_eq!(sealant.name, catalog.sealant("hybrid-50").unwrap().name);
         }
+    }
+}
+
+/// A job of old keeps the materials of its day in its price book. They show what they are called now, at the
+/// prices that the job has, and in the units of the job, which the name no longer says.
+#[test]
+fn materials_of_an_earlier_price_book_go_by_their_names_of_today() {
+    let own = read_prices(OLD_PRICES).unwrap();
+    let old = |id: &str| own.materials.iter().find(|material| material.id == id).unwrap();
+    assert_eq!(old("disposal").name, "Disposal of the old boards, by the cubic metre");
+    let catalog = Catalog::built_in().with(Some(&own)).into_owned();
+    assert_eq!(catalog.materials.len(), Catalog::built_in().materials.len());
+    for material in &Catalog::built_in().materials {
+        let with = catalog.materials.iter().find(|known| known.id == material.id).unwrap();
+        assert_eq!((&with.name, with.price), (&material.name, old(&material.id).price));
+    }
+    let mut job = file::read(EARLIER[1].1).unwrap().job;
+    job.price_book = Some(own);
+    for (units, said) in [(Units::Inches, "per 35 cu ft"), (Units::Millimeters, "per 1 m³")] {
+        let found = assess(Job { units, ..job.clone() }, Catalog::built_in());
+        let mut lines = found.options.iter().flat_map(|option| &option.materials);
+        let disposal = lines.find(|line| line.id == "disposal").unwrap();
+        let words = Words::us_english(units, "$");
+        assert_eq!(disposal.say(&words), format!("Disposal of the old boards, {said}"));
     }
 }
 

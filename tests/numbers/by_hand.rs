@@ -8,8 +8,8 @@ use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    CostInputs, MaterialLine, Need, OfferBasis, Payers, Plan, Price, PriceInputs, PriceLine, Prices,
-    RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, cost_spreads, price,
+    CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs, PriceLine,
+    Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -31,8 +31,7 @@ fn bought(amount: Money) -> MaterialLine {
     MaterialLine {
         id: "cloth".into(),
         name: "cloth".into(),
-        holds: None,
-        long: None,
+        size: PieceSize::One,
         need: Need::Count(1.0),
         pieces: 1,
         price: amount,

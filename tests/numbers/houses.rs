@@ -114,7 +114,9 @@ fn houses_of_known_truth_are_believed_rightly() {
     let houses: Vec<House> =
         HOUSES.lines().collect::<Vec<_>>().par_iter().map(|line| house(line, &catalog)).collect();
     let forecasts: Vec<&Forecast> = houses.iter().flat_map(|house| &house.forecasts).collect();
-    println!("| days ahead | rms error of the change, mm | no change | without the meter | with meters: ours, without | in the range | its width, mm |");
+    println!(
+        "| days ahead | rms error of the change, mm | no change | without the meter | with meters: ours, without | in the range | its width, mm |"
+    );
     println!("|---|---|---|---|---|---|---|");
     for (ahead, days) in AHEAD.iter().enumerate() {
         let own = || forecasts.iter().copied().filter(|f| f.ahead == ahead);

@@ -6,7 +6,8 @@
 use std::collections::BTreeMap;
 
 use gapwright::air::psychrometrics::saturation_pressure;
-use gapwright::air::{HouseModel, IndoorAir, IndoorYear, Station};
+use gapwright::air::{HouseModel, IndoorAir, Station};
+use gapwright::belief::usual_year;
 use gapwright::job::Catalog;
 use gapwright::measure::Temperature;
 use gapwright::surface::BoardSpec;
@@ -122,8 +123,9 @@ fn recommended() -> Checked {
     let table = rows(include_str!("published/recommended_interior_mc.csv"));
     let year_mean = |station: &str| {
         let air = IndoorAir::FromClimate { station: station.to_owned(), house: HouseModel::default() };
-        let year = IndoorYear::new(&air, None, &Catalog::built_in().stations).unwrap();
-        year.emc().iter().map(|moisture| moisture.to_pct()).sum::<f64>() / 365.0
+        let catalog = Catalog::built_in();
+        let year = usual_year(&air, None, &catalog.stations, &catalog.priors).unwrap();
+        year.iter().map(|day| day.emc().to_pct()).sum::<f64>() / 365.0
     };
     let values = [
         ("Most areas of the US", "Chicago, IL"),

@@ -10,8 +10,14 @@ use gapwright::job::Job;
 
 pub type Window = Harness<'static, App>;
 
+/// A window so high that nothing has to be scrolled to.
 pub fn window(job: Job) -> Window {
-    let builder = Harness::builder().with_size([1280.0, 2400.0]).with_theme(Theme::Light);
+    window_of([1280.0, 2900.0], job)
+}
+
+/// A window of this size in points.
+pub fn window_of(size: [f32; 2], job: Job) -> Window {
+    let builder = Harness::builder().with_size(size).with_theme(Theme::Light);
     let mut window = builder.build_eframe(move |cc| App::for_test(&cc.egui_ctx, job));
     window.run();
     window

@@ -11,7 +11,7 @@ use crate::driven::{choose, click, click_first, enter, enter_path, window};
 use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
-use gapwright::assess::Verdict;
+use gapwright::assess::Advice;
 use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
 use gapwright::measure::{Length, Units};
@@ -82,9 +82,11 @@ fn every_edit_is_a_named_step_that_can_be_undone() {
     click(&mut window, "mm");
     assert_eq!(window.state().job().units, Units::Millimeters);
     assert_eq!(window.state().job().surfaces[0].sections[1].board.face_width, Length::inches(6.125));
-    click(&mut window, "Undo: Units");
+    // In what units it is shown is no step.
     click(&mut window, "Undo: Job name");
     assert_eq!(window.state().job().title, before.title);
+    assert_eq!(window.state().job().units, Units::Millimeters);
+    click(&mut window, "inches");
     window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     window.run();
     assert_eq!(window.state().job(), &before);
@@ -153,7 +155,7 @@ fn another_option_is_chosen_from_the_list_and_the_answer_follows() {
     click(&mut window, "Options");
     click(&mut window, "Replace with boards dried to the room");
     assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
-    assert!(matches!(window.state().assessment().answer.verdict, Verdict::Replace { .. }));
+    assert!(matches!(window.state().assessment().answer.advice, Advice::Replace { .. }));
 }
 
 #[test]

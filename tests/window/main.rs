@@ -4,8 +4,12 @@
 
 #[path = "../shared/driven.rs"]
 mod driven;
+#[path = "../shared/made_up.rs"]
+mod made_up_language;
 
 mod commands;
 mod entering;
+mod leading;
 mod made_up;
+mod still;
 mod tools;

@@ -147,7 +147,7 @@ fn every_command_is_found_by_its_name() {
     assert!(window.query_all_by_label("Joint C 7").next().is_some());
     command(&mut window, "use millimeters");
     assert_eq!(window.state().job().units, gapwright::measure::Units::Millimeters);
-    command(&mut window, "undo");
+    command(&mut window, "use inches");
     assert_eq!(window.state().job(), &demo_job());
     command(&mut window, "tool shape");
     assert!(window.query_by_label_contains("Corner 1 of the outline").is_some());
@@ -234,7 +234,7 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     click(&mut window, "Catalog");
     click(&mut window, "Other materials");
     click(&mut window, "Masking film, roll");
-    enter(&mut window, "Price for 37 m² covered", "20,50");
+    enter(&mut window, "Price of one piece", "20,50");
     let own = window.state().job().price_book.clone().unwrap();
     let film = own.materials.iter().find(|material| material.id == "film").unwrap();
     assert_eq!(film.price, Money::cents(2050));
@@ -247,7 +247,7 @@ fn a_price_is_changed_on_the_shelf_and_the_shelf_exported_and_imported() {
     assert_eq!(window.state().job(), &demo_job());
     click(&mut window, "Import prices…");
     enter_path(&mut window, "Price file (.ron)", path.to_str().unwrap(), "Import");
-    assert!(window.query_all_by_label("20.50").next().is_some());
+    assert!(window.query_all_by_label("$20.50").next().is_some());
     assert_eq!(window.state().job(), &demo_job());
     click(&mut window, "Use these prices");
     assert_eq!(window.state().job().price_book.as_ref().unwrap().materials, own.materials);
@@ -290,7 +290,7 @@ fn hours_and_later_gaps_are_written_down() {
     window.get_by_role_and_label(Role::TextInput, "Gap later: South slope A 2");
     enter(&mut window, "Gap later: South slope A 2", "3/32");
     assert_eq!(window.state().job().later[0].gaps[0].width, Some(Length::inches(3.0 / 32.0)));
-    assert!(window.query_by_label_contains("in the forecast range; on average").is_some());
+    assert!(window.query_by_label_contains("in the forecast range").is_some());
 }
 
 #[test]

@@ -83,14 +83,20 @@ logger-doubt-date-order = “{ $example }” was read { $taken ->
     [seconds] as seconds since 1970
    *[milliseconds] as milliseconds since 1970
 }. Check the dates.
-logger-doubt-unread-times = { $unread } of { $lines } lines have no time that can be read.
+logger-doubt-unread-times = { $unread ->
+    [one] 1 of { $lines } lines has no time that can be read.
+   *[other] { $unread } of { $lines } lines have no time that can be read.
+}
 logger-doubt-no-temperature = No column looks like the temperature, so { $assumed } will be used.
 logger-doubt-several-rooms = { $named ->
     [yes] The file holds { $count } rooms or sensors. “{ $room }” will be used unless you choose another.
    *[no] The file holds { $count } rooms or sensors. The first will be used unless you choose another.
 }
 logger-doubt-no-headings = There are no column headings. Check that temperature and humidity are the right columns.
-logger-doubt-repeated-times = { $repeated } of { $lines } lines have a time that comes up more than once. Does the file hold two sensors?
+logger-doubt-repeated-times = { $repeated ->
+    [one] 1 of { $lines } lines has a time that came up before. Does the file hold two sensors?
+   *[other] { $repeated } of { $lines } lines have a time that came up before. Does the file hold two sensors?
+}
 logger-doubt-temperature-unit = Temperatures around { $typical } could be °C or °F. Choose which.
 
 ## Why a logger's file could not be used

@@ -16,6 +16,42 @@ offer-entry = in the list
 offer-none = not there
 offer-same = They are the same as the job’s.
 offer-more = and { $count } more
+offer-field =
+    { $field ->
+        [name] Name
+        [class] Class
+        [stretch] Stretch limit
+        [squeeze] Squeeze limit
+        [solids] Solids
+        [cure] Cure time
+        [packs] Sizes and prices
+        [film] Dry film of one coat
+        [transfer] Transfer efficiency
+        [recoat] Recoat after
+        [per] Goes by
+        [coverage] One piece covers
+        [batch] Batch size
+        [minutes] Minutes per batch
+        [price] Price of one piece
+        [priced] Priced on
+        [kind] How sure
+        [source] Source
+        [species] Species
+        [face-width] Face width
+        [overall-width] Overall width
+        [thickness] Thickness
+        [other-boards] Profile, nailing, paint
+        [look] Looks like afterward
+        [disruption] During the work
+        [letter] What the letter says
+        [outcome] Result at the joints
+        [materials] Materials
+       *[steps] Steps
+    }
+offer-minutes = { $least } to { $most }, likely { $likely }
+offer-pack = { $pack } of { $holds } for { $price }
+offer-can = { $holds } for { $price }
+offer-differs = different
 offer-take = Use these prices
 offer-leave = Leave the job as it is
 
@@ -50,15 +86,23 @@ entry-cure = Cure time, hr
     .hint = Before it can be painted
 entry-pack-price = Price of a { $pack }, { $holds }
 entry-pack-holds = Pack size
-    .hint = Fluid ounces, or milliliters when lengths are in millimeters
+entry-pack-size =
+    { $units ->
+        [inches] Size of a { $pack }, fl oz
+       *[millimeters] Size of a { $pack }, mL
+    }
 entry-film = Dry film of one coat
-    .hint = Mils, or microns when lengths are in millimeters
+entry-film-in =
+    { $units ->
+        [inches] Dry film of one coat, mils
+       *[millimeters] Dry film of one coat, µm
+    }
 entry-transfer = Transfer efficiency, %
     .hint = How much of the paint ends up on the wood; less with a sprayer
 entry-recoat = Recoat after, hr
 entry-can-price = Price of { $holds }
 entry-piece-for = One piece covers
-entry-piece-price = Price for { $holds } { $unit }
+entry-piece-price = Price of one piece
 entry-minutes = Minutes for one person per batch: low, likely, and high.
 entry-least = Low, min
 entry-likely = Likely, min

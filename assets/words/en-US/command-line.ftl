@@ -47,8 +47,20 @@ command-line-no-window = the window can’t be opened: { $error }
 command-line-no-display = there is no display to open a window on; here is the answer in words
 command-line-no-problems = No problems found.
 command-line-file = { $name }:
-command-line-progress = { $count } of { $all } jobs
-command-line-finished = { $finished } of { $all } jobs have actual hours.
+command-line-progress = { $all ->
+    [one] { $count } of 1 job
+   *[other] { $count } of { $all } jobs
+}
+command-line-finished = { $all ->
+    [one] { $finished ->
+        [0] The job has no actual hours.
+       *[other] The job has actual hours.
+    }
+   *[other] { $finished ->
+        [one] 1 of { $all } jobs has actual hours.
+       *[other] { $finished } of { $all } jobs have actual hours.
+    }
+}
 command-line-rate = { $task }: { $minutes } min per batch (catalog { $start }, { $jobs ->
     [one] 1 job
    *[other] { $jobs } jobs

@@ -6,6 +6,7 @@ drawing-empty =
     The boards will be drawn here.
     Add a surface in the list: its size and a pattern.
 drawing-legend = { $date }: gaps drawn { $times } times actual width; dots are measured
+drawing-windows = windows
 drawing-north = N
 drawing-joint-measured = Joint { $joint }, { $gap } measured
 drawing-joint-estimated = Joint { $joint }, about { $gap }

@@ -1,4 +1,4 @@
-### Figures: how numbers, quantities and money are set.
+### Figures: how numbers, quantities and money are set. `$number` selects the plural form, too.
 
 language-name = English (US)
 
@@ -23,8 +23,22 @@ money-sign = { $currency }{ $amount }
 money-sign-negative = -{ $currency }{ $amount }
 money-code = { $currency } { $amount }
 money-code-negative = -{ $currency } { $amount }
-unit-days = { $number } days
-unit-years = { $number } years
+unit-days =
+    { $number ->
+        [one] { $number } day
+       *[other] { $number } days
+    }
+unit-years =
+    { $number ->
+        [one] { $number } year
+       *[other] { $number } years
+    }
+unit-mils =
+    { $number ->
+        [one] { $number } mil
+       *[other] { $number } mils
+    }
+unit-microns = { $number } µm
 unit-degrees = { $number }°
 unit-grams-per-cubic-meter = { $number } g/m³
 unit-grains-per-cubic-foot = { $number } gr/cu ft

@@ -6,20 +6,50 @@ follow-up-out-of-range = This visit is before the first one or more than three y
 follow-up-no-forecast = Nothing was forecast for these joints.
 follow-up-forecast =
     { $side ->
-        [narrower] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } narrower than forecast.
-       *[wider] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } wider than forecast.
+        [narrower] { $of ->
+            [one] { $inside ->
+                [0] The gap is out of the forecast range: { $off } narrower than forecast.
+               *[other] The gap is in the forecast range, { $off } narrower than forecast.
+            }
+           *[other] { $inside ->
+                [one] 1 of { $of } gaps is in the forecast range; on average, gaps are { $off } narrower than forecast.
+               *[other] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } narrower than forecast.
+            }
+        }
+       *[wider] { $of ->
+            [one] { $inside ->
+                [0] The gap is out of the forecast range: { $off } wider than forecast.
+               *[other] The gap is in the forecast range, { $off } wider than forecast.
+            }
+           *[other] { $inside ->
+                [one] 1 of { $of } gaps is in the forecast range; on average, gaps are { $off } wider than forecast.
+               *[other] { $inside } of { $of } gaps are in the forecast range; on average, gaps are { $off } wider than forecast.
+            }
+        }
     }
 follow-up-forecast-holds = The forecast holds.
 follow-up-forecast-fails = The forecast does not hold: look for water, for a change in the heating, or for the wrong species.
 follow-up-opened =
-    { $open ->
-        [one] 1 of { $of } joints checked has opened.
-       *[other] { $open } of { $of } joints checked have opened.
+    { $of ->
+        [one] { $open ->
+            [0] The joint checked has not opened.
+           *[other] The joint checked has opened.
+        }
+       *[other] { $open ->
+            [one] 1 of { $of } joints checked has opened.
+           *[other] { $open } of { $of } joints checked have opened.
+        }
     }
 follow-up-opened-expected =
-    { $open ->
-        [one] 1 of { $of } joints checked has opened; { $expected } were expected.
-       *[other] { $open } of { $of } joints checked have opened; { $expected } were expected.
+    { $of ->
+        [one] { $open ->
+            [0] The joint checked has not opened; on average, { $expected } would have.
+           *[other] The joint checked has opened; on average, { $expected } would have.
+        }
+       *[other] { $open ->
+            [one] 1 of { $of } joints checked has opened; on average, { $expected } would have.
+           *[other] { $open } of { $of } joints checked have opened; on average, { $expected } would have.
+        }
     }
 follow-up-surprise =
     { $surprise ->

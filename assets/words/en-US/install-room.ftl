@@ -16,7 +16,11 @@ install-check = Boards to meter
     .hint = How many boards to meter, and the risk of rejecting a good load or accepting a bad one. A good load has { $good } of its boards out of limits; a bad one has { $bad }.
 install-check-value =
     { $may_fail ->
-        [0] { $boards } boards. Accept the load if none is out of limits (risk { $turned_away } and { $let_in })
+        [0] { $boards ->
+            [one] 1 board. Accept the load if it is within limits (risk { $turned_away } and { $let_in })
+           *[other] { $boards } boards. Accept the load if none is out of limits (risk { $turned_away } and { $let_in })
+        }
+        [one] { $boards } boards. Accept the load if at most 1 is out of limits (risk { $turned_away } and { $let_in })
        *[other] { $boards } boards. Accept the load if at most { $may_fail } are out of limits (risk { $turned_away } and { $let_in })
     }
 install-acclimation =

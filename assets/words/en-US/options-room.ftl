@@ -42,6 +42,14 @@ sealing-typical = A typical bead is then stretched { $stretch } and squeezed { $
 sealing-never = { $run } of joint is too narrow to seal in any week.
 sealing-joint = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. The lowest class that takes it: { $sealant }.
 sealing-joint-none = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. No sealant in the catalog takes it.
-sealing-row = Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will.
-sealing-row-widest = Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will. The widest opens to { $widest }.
+sealing-row =
+    { $torn ->
+        [one] Section { $section }: about 1 of { $joints } sealed joints tears when the row of boards has moved as far as it will.
+       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will.
+    }
+sealing-row-widest =
+    { $torn ->
+        [one] Section { $section }: about 1 of { $joints } sealed joints tears when the row of boards has moved as far as it will. The widest opens to { $widest }.
+       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will. The widest opens to { $widest }.
+    }
 sealing-guide = Sealant guides cover joints { $least } and wider, with backer rod behind. Joints between interior boards are narrower, and the tongue behind the bead holds it too. Take these shares as a guide, not a promise.

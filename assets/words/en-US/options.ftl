@@ -44,29 +44,81 @@ option-step-wait =
 
 option-task-unit =
     { $per ->
-        [visit] visit
-        [section] section
-        [joint_run] m of joint
-        [painted_area] m² painted
-        [coated_area] m² painted, each coat
-        [boarded_area] m² of boards
-       *[outline_run] m around the surfaces
+        [visit] { $count ->
+            [one] visit
+           *[other] visits
+        }
+        [section] { $count ->
+            [one] section
+           *[other] sections
+        }
+        [joint_run] { $units ->
+            [inches] ft of joint
+           *[millimeters] m of joint
+        }
+        [painted_area] { $units ->
+            [inches] sq ft painted
+           *[millimeters] m² painted
+        }
+        [coated_area] { $units ->
+            [inches] sq ft painted, each coat
+           *[millimeters] m² painted, each coat
+        }
+        [boarded_area] { $units ->
+            [inches] sq ft of boards
+           *[millimeters] m² of boards
+        }
+       *[outline_run] { $units ->
+            [inches] ft around the surfaces
+           *[millimeters] m around the surfaces
+        }
     }
 option-material-unit =
     { $per ->
-        [job] jobs
-        [visit] visits
-        [painted_area] m² painted
-        [covered_area] m² covered
-        [boarded_area] m² of boards
-        [outline_run] m around the surfaces
-        [board_run] m of board
-        [board_volume] m³ of old board
-        [section] sections
-       *[joint_run] m of joint
+        [job] { $count ->
+            [one] job
+           *[other] jobs
+        }
+        [visit] { $count ->
+            [one] visit
+           *[other] visits
+        }
+        [painted_area] { $units ->
+            [inches] sq ft painted
+           *[millimeters] m² painted
+        }
+        [covered_area] { $units ->
+            [inches] sq ft covered
+           *[millimeters] m² covered
+        }
+        [boarded_area] { $units ->
+            [inches] sq ft of boards
+           *[millimeters] m² of boards
+        }
+        [outline_run] { $units ->
+            [inches] ft around the surfaces
+           *[millimeters] m around the surfaces
+        }
+        [board_run] { $units ->
+            [inches] ft of board
+           *[millimeters] m of board
+        }
+        [board_volume] { $units ->
+            [inches] cu ft of old board
+           *[millimeters] m³ of old board
+        }
+        [section] { $count ->
+            [one] section
+           *[other] sections
+        }
+       *[joint_run] { $units ->
+            [inches] ft of joint
+           *[millimeters] m of joint
+        }
     }
 option-material-can = { $name }, { $size } can
 option-material-board = { $name }, { $length } long
+option-material-load = { $name }, per { $size }
 
 option-offer-own = Your own price.
 option-offer-source = { $source } ({ label-source-kind }).

@@ -3,7 +3,7 @@
 papers-write = Write PDFs…
 papers-write-again = Write again
 papers-figures = Where the figures come from
-papers-figures-from = Every figure follows the other tabs. Names, addresses, and the logo are under Measure, in Job.
+papers-figures-from = Every figure follows the other rooms. Names, addresses, and the logo are under Measure, in Job.
 papers-typesetting = Typesetting…
 papers-page = { $paper }, page { $page } of { $pages }
 papers-enlarge = Click to enlarge

@@ -14,7 +14,10 @@ place-elsewhere = { $total ->
 }
 place-off-the-globe = Those coordinates are not on the globe. Type latitude, then longitude, like 44.98, -93.27.
 place-tables-damaged = The program’s list of places is damaged. Install the program again, or type twelve months.
-place-population = { $place }, { $people } people
+place-population = { $people ->
+    [one] { $place }, 1 person
+   *[other] { $place }, { $people } people
+}
 
 place-stations = Climate from { $stations }; the nearest station is { $distance } away.
 place-far = The nearest weather station is { $distance } away. Take the climate as a rough guide, or read a weather file.

@@ -13,8 +13,16 @@ price-line =
        *[rounding] Rounding
     }
 
-price-basis-labor = { $hours } hours at { $rate }
-price-basis-labor-burden = { $hours } hours at { $rate }: { $wage } wage and { $burden } labor burden
+price-basis-labor =
+    { $hours ->
+        [one] 1 hour at { $rate }
+       *[other] { $hours } hours at { $rate }
+    }
+price-basis-labor-burden =
+    { $hours ->
+        [one] 1 hour at { $rate }: { $wage } wage and { $burden } labor burden
+       *[other] { $hours } hours at { $rate }: { $wage } wage and { $burden } labor burden
+    }
 price-basis-materials = as listed
 price-basis-equipment =
     { $days ->

@@ -12,9 +12,10 @@ problem-severity = { $severity ->
 place-file = File, line { $line }, column { $column }
 place-whole-file = File
 place-surface = { $surface }: { $field }
-place-opening = { $surface }, { $opening }: { $field }
-place-divider = { $surface }, { $divider }: { $field }
-place-section = { $surface }, section { $section }: { $field }
+place-part = { $part ->
+        [section] { $surface }, section { $name }: { $field }
+       *[opening-or-divider] { $surface }, { $name }: { $field }
+    }
 place-whole-section = { $surface }, section { $section }
 place-gap = Gap reading { $number }, { $surface } { $joint }: { $field }
 place-moisture = Moisture reading { $number }: { $field }
@@ -62,30 +63,25 @@ problem-unknown-entry = “{ $name }” is not known to this program.
 
 ## Ranges
 
-problem-out-of-range = { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, { $used } is used.
-problem-out-of-range-left-out = { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, it is not used.
-problem-item-out-of-range = “{ $item }”: { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, { $used } is used.
-problem-item-out-of-range-left-out = “{ $item }”: { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, it is not used.
-problem-numbered-out-of-range = Number { $number }: { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, { $used } is used.
-problem-numbered-out-of-range-left-out = Number { $number }: { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, it is not used.
-problem-line-out-of-range = { $line ->
-        [labour] Labor
-        [materials] Materials
-        [equipment] Equipment
-        [overhead] Overhead
-        [contingency] Contingency
-        [profit] Profit
-        [minimum] Minimum charge
-        [tax] Tax
-       *[rounding] Rounding
-    }: { $value } is not between { $low } and { $high }.
-    .fix = Correct it. Until then, { $used } is used.
+# $of is what the figure is of: an item by its number or its name, a line of the price, or the field itself.
+problem-out-of-range = { $of ->
+        [number] Number { $number }: { $value } is not between { $low } and { $high }.
+        [name] “{ $name }”: { $value } is not between { $low } and { $high }.
+        [labour] Labor: { $value } is not between { $low } and { $high }.
+        [materials] Materials: { $value } is not between { $low } and { $high }.
+        [equipment] Equipment: { $value } is not between { $low } and { $high }.
+        [overhead] Overhead: { $value } is not between { $low } and { $high }.
+        [contingency] Contingency: { $value } is not between { $low } and { $high }.
+        [profit] Profit: { $value } is not between { $low } and { $high }.
+        [minimum] Minimum charge: { $value } is not between { $low } and { $high }.
+        [tax] Tax: { $value } is not between { $low } and { $high }.
+        [rounding] Rounding: { $value } is not between { $low } and { $high }.
+       *[field] { $value } is not between { $low } and { $high }.
+    }
+    .fix = { $mended ->
+        [used] Correct it. Until then, { $used } is used.
+       *[left-out] Correct it. Until then, it is not used.
+    }
 problem-too-many = There are { $count }, more than { $most }.
     .fix = Remove some. Until then, the first { $most } are used.
 
@@ -122,6 +118,10 @@ problem-no-reading = There is no figure yet.
     .fix = Type what the meter shows. Until then, the reading is not used.
 problem-meter-unsure = A pin meter can’t be trusted at { $reading }, only from { $low } to { $high }.
     .fix = It is used as it is. Weigh and oven-dry a piece if it matters.
+problem-meter-unlike-rest = The meter reads { $says } here on average, but the room’s air and everything else put these boards between { $low } and { $high }.
+    .fix = Check the meter’s species setting and the wood’s temperature, or measure at a third place. If water gets in here, find where first.
+problem-not-this-room = The hygrometer reads { $reading }, but the room as described would be between { $low } and { $high } at this time of year.
+    .fix = Check the hygrometer in another room. If it’s right, change what is said of the room: humidifier, winter air, or summer.
 problem-dated-after-visit = { $date } is after the visit on { $visited }.
     .fix = Correct the date, or the visit date. Until then, the reading counts as taken at the visit.
 problem-dated-before-install = { $date } is before the boards were installed, { $installed }.
@@ -180,7 +180,7 @@ problem-book-figure = “{ $entry }”: { $figure ->
         [transfer] transfer efficiency of { $value }
         [cure] cure time of { $value }
         [recoat] recoat time of { $value }
-        [film] dry film of { $value } µm
+        [film] dry film of { $value }
         [pack] a pack or can of { $value }
         [price] a price of { $value }
         [coverage] coverage of { $value } per piece

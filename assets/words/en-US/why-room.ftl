@@ -44,7 +44,11 @@ why-readings-never = The joints differ too much for that. Measure { $joint } nex
 why-section = { $surface }, section { $section }
 why-mean-gap = Average gap
     .hint = Over the joints between boards
-why-mean-gap-value = { $mean } ± { $error }, { $measured } of { $joints } joints measured
+why-mean-gap-value =
+    { $joints ->
+        [one] { $mean } ± { $error }, the one joint measured
+       *[other] { $mean } ± { $error }, { $measured } of { $joints } joints measured
+    }
 why-boards-today = Boards today
     .hint = Their moisture content
 why-boards-today-value =
@@ -70,11 +74,17 @@ why-drying = Drying left
 why-drying-value =
     { $left ->
         [dries] { $within ->
-            [known] { $moisture }, nine tenths of it within { $days } days
+            [known] { $days ->
+                [one] { $moisture }, nine tenths of it within 1 day
+               *[other] { $moisture }, nine tenths of it within { $days } days
+            }
            *[long] { $moisture }, over more than three years
         }
         [takes_up] { $within ->
-            [known] none: they will take up { $moisture }, nine tenths of it within { $days } days
+            [known] { $days ->
+                [one] none: they will take up { $moisture }, nine tenths of it within 1 day
+               *[other] none: they will take up { $moisture }, nine tenths of it within { $days } days
+            }
            *[long] none: they will take up { $moisture }, over more than three years
         }
        *[settled] none: they have settled

@@ -4,6 +4,11 @@ answer-will-last = This repair will likely last.
 answer-will-not-last = This repair will likely not last.
 answer-not-yet = There is not enough to go on yet.
 answer-costs-less = Costs less with callbacks included:
-answer-more-sure = To be more sure:
+answer-rough = A rough answer yet: measure more before you promise it.
+answer-more =
+    { $count ->
+        [one] 1 more
+       *[other] { $count } more
+    }
 answer-missing = Still missing:
 answer-go = Go to where it’s entered

@@ -1,8 +1,8 @@
 //! The drawing: the surface to scale, every joint at its place, its gap by colour and thickness.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
-    WidgetInfo, vec2,
+    Align2, Button, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui,
+    Vec2, WidgetInfo, vec2,
 };
 use geo::{
     BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
@@ -11,13 +11,16 @@ use geo::{
 
 mod pins;
 mod shape;
+mod sheet;
 mod snap;
 
+use self::sheet::Sheet;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Camera, Selected, Tool};
+use super::widgets::fitted;
 use crate::assess::JointState;
 use crate::measure::{Length, Units};
 use crate::surface::SurfaceLayout;
@@ -27,6 +30,10 @@ use crate::words::{Arg, say};
 const MAGNIFIED: f32 = 10.0;
 /// A gap of this width has the far end of the colour scale.
 const WIDE: Length = Length::mm(4.0);
+/// Room that the scale takes beside the legend, in points.
+const BESIDE_SCALE: f32 = 240.0;
+/// Size of the button of a surface.
+const SURFACE_TAB: [f32; 2] = [104.0, 26.0];
 /// How close to a joint a click must be, in points.
 const REACH: f32 = 10.0;
 /// Past this number of joints each one no longer gets a name of its own for screen readers.
@@ -49,6 +56,12 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_north(&painter, context, response.rect, surface);
+    if context.session.is_busy() {
+        // Painted, since a label that comes and goes would move what is under the pointer.
+        let words = context.words.text("drawing-working");
+        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), FontId::proportional(12.5));
+        painter.text(at, Align2::RIGHT_TOP, words, font, context.palette.soft);
+    }
     if context.view.canvas.tool == Tool::Measure {
         paint_legend(&painter, context, response.rect);
     }
@@ -81,7 +94,9 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.add_space(8.0);
         for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
             let on = context.view.surface == index;
-            if ui.selectable_label(on, &surface.name).clicked() {
+            // Of one width whatever it is called: the tools beside it stay where they are.
+            let name = Button::selectable(on, &surface.name).truncate();
+            if ui.add_sized(SURFACE_TAB, name).clicked() {
                 context.commands.push(Command::Surface(index));
             }
         }
@@ -101,44 +116,15 @@ fn surface_tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             }
         }
-        if context.session.is_busy() {
-            ui.label(eframe::egui::RichText::new(context.words.text("drawing-working")).small().weak());
-        }
     });
 }
 
 fn empty(painter: &Painter, rect: Rect, context: &WindowContext<'_>) {
     let font = FontId::proportional(15.0);
     let words = context.words.text("drawing-empty");
-    painter.text(rect.center(), Align2::CENTER_CENTER, words, font, context.palette.soft);
-}
-
-/// Where metres lie on the screen.
-struct Sheet {
-    origin: Pos2,
-    scale: f32,
-}
-
-impl Sheet {
-    /// The bounds fitted into a rectangle of the screen, as the camera looks at them.
-    fn fit(rect: Rect, bounds: geo::Rect, camera: Camera) -> Self {
-        let room = rect.shrink2(vec2(46.0, 34.0));
-        let (width, height) = (bounds.width().max(1e-3) as f32, bounds.height().max(1e-3) as f32);
-        let scale = (room.width() / width).min(room.height() / height).max(0.1) * camera.zoom;
-        let centre = bounds.center();
-        let offset = vec2(centre.x as f32 * scale, -(centre.y as f32) * scale);
-        Self { origin: room.center() + camera.shift - offset, scale }
-    }
-
-    /// The place in metres under a point of the screen.
-    fn meters(&self, at: Pos2) -> Coord {
-        let from = (at - self.origin) / self.scale;
-        Coord { x: f64::from(from.x), y: -f64::from(from.y) }
-    }
-
-    fn at(&self, point: Coord) -> Pos2 {
-        self.origin + vec2(point.x as f32 * self.scale, -(point.y as f32) * self.scale)
-    }
+    let words = fitted(painter, words, font, context.palette.soft, (rect.width() - 24.0, 4));
+    let corner = Align2::CENTER_CENTER.anchor_size(rect.center(), words.size()).min;
+    painter.galley(corner, words, context.palette.soft);
 }
 
 /// Pans by dragging, zooms by scrolling about the pointer, and says where things lie.
@@ -161,12 +147,10 @@ fn look_around(
         let (scroll, pinch) = ui.input(|input| (input.smooth_scroll_delta().y, input.zoom_delta()));
         let factor = pinch * (scroll * 0.004).exp();
         if (factor - 1.0).abs() > 1e-4 {
-            let zoom = (camera.zoom * factor).clamp(0.2, 80.0);
-            let from_centre = pointer - centre - camera.shift;
-            camera.shift += from_centre * (1.0 - zoom / camera.zoom);
-            camera.zoom = zoom;
+            *camera = camera.zoomed(factor, pointer - centre);
         }
     }
+    *camera = sheet::in_sight(*camera, response.rect, bounds);
     Sheet::fit(response.rect, bounds, *camera)
 }
 
@@ -324,7 +308,8 @@ fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sh
             painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, context.palette.air));
         }
         let at = start.lerp(end, 0.5) + out * 17.0;
-        painter.text(at, Align2::CENTER_CENTER, "windows", FontId::proportional(10.5), context.palette.air);
+        let (words, font) = (context.words.text("drawing-windows"), FontId::proportional(10.5));
+        painter.text(at, Align2::CENTER_CENTER, words, font, context.palette.air);
     }
 }
 
@@ -353,8 +338,11 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let words = say!(context.words, "drawing-legend", date = day, times = times);
     let font = FontId::proportional(11.5);
-    let at = rect.right_bottom() + vec2(-14.0, -9.0);
-    let words = painter.layout_no_wrap(words, font, context.palette.ink);
+    // The scale is at the left.
+    let words = fitted(painter, words, font, context.palette.ink, (rect.width() * 0.6, 3));
+    // Beside the scale, or over it where there is no room.
+    let up = if rect.width() < words.size().x + BESIDE_SCALE { -30.0 } else { -9.0 };
+    let at = rect.right_bottom() + vec2(-14.0, up);
     let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
     painter.rect_filled(rect, 4, context.palette.ground.gamma_multiply(0.85));
     painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);

@@ -67,7 +67,7 @@ fn confirm(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             });
         });
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             if ui.button(context.words.text("air-confirm-use")).clicked() {
                 context.push(Command::TakeLogger(Box::new(import.clone())));
                 keep = false;

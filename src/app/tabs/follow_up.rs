@@ -5,10 +5,11 @@ use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::fold::fold;
+use crate::app::frame::NARROW;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
-use crate::job::fields::{self, At, Each};
+use crate::job::fields::{self, At, Each, Item};
 use crate::measure::{Percent, Quantity, date_text, parse_date};
 use crate::repair::MaterialLine;
 use crate::survey::{GapReading, LaterGap, LaterVisit};
@@ -19,6 +20,14 @@ pub(super) fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     heading(ui, &words.text("work-heading"));
     done(ui, context);
+    if ui.ctx().content_rect().width() < NARROW {
+        visits(ui, context);
+    }
+}
+
+/// Later visits, each held against what was forecast.
+pub(crate) fn visits(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
     heading(ui, &words.text("visits-heading"));
     remark(ui, context.palette, words.text("visits-remark"));
     for (index, visit) in context.job.later.iter().enumerate() {
@@ -71,8 +80,9 @@ fn task_hours(ui: &mut Ui, context: &mut WindowContext<'_>, task: TaskOutcome) {
     small_name(ui, &task.name, 210.0);
     ui.label(figures.number(task.estimated.to_h(), 1));
     let name = say!(words, "work-hours-of", task = &task.name);
+    let item = Item::Id(task.id.clone());
     let now = context.job.done.hours.get(&task.id).copied().map(Quantity::Hours);
-    if let Some(typed) = context.listed_figure(ui, &fields::ACTUAL_HOURS, now, &name) {
+    if let Some(typed) = context.listed_figure(ui, &fields::ACTUAL_HOURS, (At::ONCE, &item), now, &name) {
         let id = task.id;
         context.edit("field-actual-hours", move |job| match typed {
             Some(Quantity::Hours(hours)) => {
@@ -110,8 +120,9 @@ fn pieces_used(ui: &mut Ui, context: &mut WindowContext<'_>, line: &MaterialLine
     small_name(ui, &label, 250.0);
     ui.label(line.pieces.to_string());
     let name = say!(words, "work-pieces-of", material = &label);
+    let item = Item::Id(line.id.clone());
     let now = context.job.done.pieces.get(&line.id).copied().map(Quantity::Count);
-    if let Some(typed) = context.listed_figure(ui, &fields::PIECES_USED, now, &name) {
+    if let Some(typed) = context.listed_figure(ui, &fields::PIECES_USED, (At::ONCE, &item), now, &name) {
         let id = line.id.clone();
         context.edit("field-pieces-used", move |job| match typed {
             Some(Quantity::Count(pieces)) => {
@@ -129,10 +140,11 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
     let (words, number) = (context.words, index + 1);
     ui.push_id(("later", index), |ui| {
         ui.add_space(6.0);
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             ui.label(words.text("visit-on"));
             let units = context.units();
             let name = say!(words, "visit-day", number = number);
+            context.reach(ui, &fields::VISIT_DATE, At::index(index), None);
             let date = entry(ui, &name, &date_text(visit.on, units), 110.0, |text| {
                 parse_date(text, units).map_err(|error| error.say(words))
             });
@@ -215,6 +227,7 @@ fn readings(
             let (surface, joint) = (&gap.surface, &gap.joint);
             ui.label(RichText::new(format!("{surface} {joint}")).small());
             let name = say!(context.words, "visit-gap", surface = surface, joint = joint);
+            context.reach(ui, &fields::LATER_JOINT, At(index, at), None);
             ui.push_id(at, |ui| context.figure(ui, &fields::LATER_GAP, At(index, at), &name));
             let own = |r: &&LaterReading| r.surface == gap.surface && r.joint == gap.joint;
             verdict(ui, context, outcome.and_then(|outcome| outcome.readings.iter().find(own)));

@@ -57,12 +57,14 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
     fold(ui, "job-more", context.words.text("job-more"), false, |ui| {
         let details = context.words.text("field-firm-details");
         remark(ui, context.palette, details.as_ref());
+        context.reach(ui, &fields::FIRM_DETAILS, At::ONCE, None);
         if let Some(text) = multiline(ui, &details, &job.contractor.details) {
             context.edit("field-firm-details", |job| job.contractor.details = text);
         }
         logo(ui, context);
         let notes = context.words.text("field-notes");
         remark(ui, context.palette, notes.as_ref());
+        context.reach(ui, &fields::NOTES, At::ONCE, None);
         if let Some(text) = multiline(ui, &notes, &job.notes) {
             context.edit("field-notes", |job| job.notes = text);
         }
@@ -113,7 +115,7 @@ fn year_built(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The logo on the papers.
 fn logo(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         term(ui, &context.words.text("job-logo"), &context.words.text("job-logo.hint"));
         let there = context.job.contractor.logo.is_some();
         if ui.button(context.words.text(if there { "job-logo-another" } else { "job-logo-choose" })).clicked()

@@ -12,6 +12,7 @@ mod place;
 mod price;
 mod readings;
 mod room;
+mod room_year;
 mod why;
 mod wording;
 
@@ -21,28 +22,22 @@ use super::context::WindowContext;
 use super::theme;
 use super::view::Tab;
 
+pub(super) use follow_up::visits;
+pub(super) use options::detail as option_detail;
 pub(super) use papers::pages;
 pub(super) use price::money;
 
 /// The list of a tab, which scrolls by itself.
 pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
     let asked = context.view.scroll_to.get();
-    let salt = (tab.message(), context.session.opened);
-    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
-        let margin = theme::margin() as i8;
-        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-            ui.set_max_width(ui.available_width());
-            match tab {
-                Tab::Measure => measure::measure(ui, context),
-                Tab::Why => why::why(ui, context),
-                Tab::Options => options::options(ui, context),
-                Tab::Price => price::price(ui, context),
-                Tab::Papers => papers::papers(ui, context),
-                Tab::FollowUp => follow_up::follow_up(ui, context),
-                Tab::Catalog => catalog::catalog(ui, context),
-            }
-            follow_focus(ui);
-        });
+    pane(ui, context, tab.message(), |ui, context| match tab {
+        Tab::Measure => measure::measure(ui, context),
+        Tab::Why => why::why(ui, context),
+        Tab::Options => options::options(ui, context),
+        Tab::Price => price::price(ui, context),
+        Tab::Papers => papers::papers(ui, context),
+        Tab::FollowUp => follow_up::follow_up(ui, context),
+        Tab::Catalog => catalog::catalog(ui, context),
     });
     if asked.is_some() {
         // What was not found is not looked for any longer.
@@ -50,10 +45,28 @@ pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
     }
 }
 
-/// Scrolls to what the keyboard has come to, if it lies in this tab.
-fn follow_focus(ui: &Ui) {
+/// A pane of this name, which scrolls by itself and follows the keyboard.
+pub(super) fn pane(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    name: &'static str,
+    add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
+) {
+    let salt = (name, context.session.opened);
+    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+        let margin = theme::margin() as i8;
+        Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
+            ui.set_max_width(ui.available_width());
+            add(ui, context);
+            follow_focus(ui, name);
+        });
+    });
+}
+
+/// Scrolls to what the keyboard has come to, if it lies in the pane of this name.
+fn follow_focus(ui: &Ui, pane: &'static str) {
     let focused = ui.memory(|memory| memory.focused());
-    let last = Id::unique("focus in the tab");
+    let last = Id::unique(("focus", pane));
     let before: Option<Option<Id>> = ui.data(|data| data.get_temp(last));
     if before == Some(focused) {
         return;

@@ -20,7 +20,7 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
             }
         }
     });
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         if ui.button(context.words.text("papers-write")).clicked() {
             context.push(Command::Pick(Purpose::Papers));
         }

@@ -1,11 +1,12 @@
 //! Gap and moisture readings as lists.
 
-use eframe::egui::{Button, ComboBox, Grid, RichText, Ui};
+use eframe::egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
+use crate::app::lead;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Each};
@@ -13,6 +14,11 @@ use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
+/// Most width of how a bead failed, in points: on hover it is told whole.
+const FAILURE_WIDTH: f32 = 104.0;
+/// From this width of the list on, it takes twice that.
+const ROOMY: f32 = 580.0;
+
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     if job.survey.gaps.is_empty() {
@@ -21,13 +27,14 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(ui, context.palette, say!(words, "gaps-count", count = job.survey.gaps.len(), open = open));
+    let failure = if ui.available_width() < ROOMY { FAILURE_WIDTH } else { 2.0 * FAILURE_WIDTH };
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
         for title in ["gaps-column-joint", "gaps-column-gap", "gaps-column-caulk", "gaps-column-date"] {
             ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
         }
         ui.end_row();
         for index in 0..job.survey.gaps.len() {
-            gap(ui, context, index);
+            gap(ui, context, index, failure);
             ui.end_row();
         }
     });
@@ -37,7 +44,7 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 /// A gap reading as a row.
-fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
+fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: f32) {
     let (job, words, number) = (context.job, context.words, index + 1);
     let gap = &job.survey.gaps[index];
     ui.push_id(("gap", index), |ui| {
@@ -50,10 +57,18 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
         }
     });
     let said = say!(words, "gap-reading", number = number);
-    context.figure(ui, &fields::GAP_WIDTH, At::index(index), &said);
-    ui.label(RichText::new(gap.failed.say(words)).small().color(context.palette.soft));
+    // What has no entry of its own in the row is put right beginning here.
+    let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE]);
+    row.into_iter().for_each(|field| context.reach(ui, field, at, None));
+    context.figure(ui, &fields::GAP_WIDTH, at, &said);
+    ui.scope(|ui| {
+        ui.set_max_width(failure);
+        let failed = RichText::new(gap.failed.say(words)).small().color(context.palette.soft);
+        ui.add(Label::new(failed).truncate());
+    });
     let said = say!(words, "gap-reading-date", number = number);
-    if let Some(date) = context.date_entry(ui, &said, gap.date, 86.0, Ok) {
+    context.reach(ui, &fields::GAP_DATE, at, None);
+    if let Some(date) = context.date_entry(ui, &said, gap.date, 78.0, Ok) {
         context.edit("field-gap-date", move |job| {
             if let Some(gap) = job.survey.gaps.get_mut(index) {
                 gap.date = date;
@@ -127,14 +142,18 @@ fn edit(
 fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &MoistureReading) {
     let (words, number) = (context.words, index + 1);
     section(ui, context, index, reading);
+    let at = At::index(index);
     let said = say!(words, "meter-reading-board", number = number);
+    context.reach(ui, &fields::METER_BOARD, at, None);
     if let Some(board) = text_entry(ui, &said, &reading.board, 84.0) {
         edit(context, "field-meter-board", index, move |reading| reading.board = board);
     }
     let said = say!(words, "meter-reading", number = number);
-    context.figure(ui, &fields::METER_READING, At::index(index), &said);
+    // The day of a reading has no entry of its own in the row.
+    context.reach(ui, &fields::METER_DATE, at, None);
+    context.figure(ui, &fields::METER_READING, at, &said);
     let said = say!(words, "meter-reading-temperature", number = number);
-    context.figure(ui, &fields::WOOD_TEMPERATURE, At::index(index), &said);
+    context.figure(ui, &fields::WOOD_TEMPERATURE, at, &said);
     let combo =
         ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
     let response = combo.show_ui(ui, |ui| {
@@ -144,7 +163,9 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
             }
         }
     });
-    response.response.accessible_name(say!(words, "meter-reading-setting", number = number));
+    context.reach(ui, &fields::METER_SETTING, at, None);
+    let said = say!(words, "meter-reading-setting", number = number);
+    lead::take_focus(&response.response.accessible_name(said));
     if Icon::Remove.button(ui, &say!(words, "meter-reading-remove", number = number), true).clicked() {
         context.edit("undo-remove-meter-reading", move |job| {
             if index < job.survey.moistures.len() {
@@ -173,5 +194,6 @@ fn section(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: 
         }
     });
     let said = say!(context.words, "meter-reading-section", number = index + 1);
-    response.response.accessible_name(said);
+    context.reach(ui, &fields::METER_SECTION, At::index(index), None);
+    lead::take_focus(&response.response.accessible_name(said));
 }

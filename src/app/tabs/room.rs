@@ -1,21 +1,25 @@
 //! The room's air: a place and a house, or twelve months by hand; and readings of the day.
 
+use std::sync::Arc;
+
 use eframe::egui::{Grid, RichText, Ui};
 
 use super::place::place;
-use crate::air::{Air, HouseModel, HumidityClass, IndoorAir};
+use super::room_year::room_year;
+use crate::air::{Air, HouseModel, Household, HumidityClass, IndoorAir, SummerAir, WinterAir};
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::icon::Icon;
-use crate::app::widgets::remark;
+use crate::app::widgets::{remark, term};
 use crate::job::Job;
-use crate::job::fields::{self, At, Each};
+use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Humidity, Temperature};
 use crate::named::name_of;
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
 
 /// Messages of the months' short names.
-const MONTHS: [&str; 12] = [
+pub(super) const MONTHS: [&str; 12] = [
     "month-1", "month-2", "month-3", "month-4", "month-5", "month-6", "month-7", "month-8", "month-9",
     "month-10", "month-11", "month-12",
 ];
@@ -47,8 +51,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         IndoorAir::Monthly(_) => by_hand(ui, context),
     }
-    super::air_files::air_files(ui, context);
-    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
+    room_year(ui, context);
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         let mean = state.settled.mean();
@@ -56,6 +59,8 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, text);
     }
     readings(ui, context);
+    super::air_files::air_files(ui, context);
+    context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
 }
 
 /// The present year by months, so that switching to entry by hand changes nothing by much.
@@ -71,7 +76,87 @@ fn months_now(context: &WindowContext<'_>) -> [Air; 12] {
     })
 }
 
+/// What people know of the house; the figures behind it fold away.
 fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
+    Grid::new("household").num_columns(2).show(ui, |ui| {
+        humidifier(ui, context, house);
+        winter(ui, context, house);
+        summer(ui, context, house);
+    });
+    let title = context.words.text("room-figures");
+    fold(ui, "house-figures", title, false, |ui| figures(ui, context, house));
+}
+
+fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
+    term(ui, &context.words.text("room-humidifier"), &context.words.text("room-humidifier.hint"));
+    ui.horizontal(|ui| {
+        let now = house.humidified_to.is_some();
+        for (there, message) in [(false, "room-humidifier-none"), (true, "room-humidifier-runs")] {
+            if ui.radio(now == there, context.words.text(message)).clicked() && now != there {
+                say_of_house(context, "room-humidifier", move |known, house| {
+                    known.set_humidifier(house, there);
+                });
+            }
+        }
+    });
+    ui.end_row();
+}
+
+fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
+    term(ui, &context.words.text("room-winter"), &context.words.text("room-winter.hint"));
+    let now = context.assessment.catalog.household.winter_of(house);
+    ui.horizontal(|ui| {
+        for air in WinterAir::ALL {
+            let message = match air {
+                WinterAir::Dry => "room-winter-dry",
+                WinterAir::Usual => "room-winter-usual",
+                WinterAir::Damp => "room-winter-damp",
+            };
+            if ui.radio(now == Some(air), context.words.text(message)).clicked() && now != Some(air) {
+                say_of_house(context, "room-winter", move |known, house| known.set_winter(house, air));
+            }
+        }
+        if now.is_none() {
+            ui.label(RichText::new(context.words.text("room-winter-by-hand")).color(context.palette.soft));
+        }
+    });
+    ui.end_row();
+}
+
+fn summer(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
+    term(ui, &context.words.text("room-summer"), &context.words.text("room-summer.hint"));
+    let now = context.assessment.catalog.household.summer_of(house);
+    ui.horizontal(|ui| {
+        for air in SummerAir::ALL {
+            let message = match air {
+                SummerAir::Cooled => "room-summer-cooled",
+                SummerAir::Dehumidified => "room-summer-dehumidified",
+                SummerAir::NotCooled => "room-summer-not-cooled",
+            };
+            if ui.radio(now == air, context.words.text(message)).clicked() && now != air {
+                say_of_house(context, "room-summer", move |known, house| known.set_summer(house, air));
+            }
+        }
+    });
+    ui.end_row();
+}
+
+/// An edit of the house by what people know of it.
+fn say_of_house(
+    context: &mut WindowContext<'_>,
+    name: &'static str,
+    set: impl FnOnce(&Household, &mut HouseModel) + 'static,
+) {
+    let catalog = Arc::clone(&context.assessment.catalog);
+    context.edit(name, move |job: &mut Job| {
+        if let Some(house) = job.air.house_mut() {
+            set(&catalog.household, house);
+        }
+    });
+}
+
+/// Set points and moisture load.
+fn figures(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     Grid::new("house").num_columns(2).show(ui, |ui| {
         context.field(ui, &fields::HEAT_SETPOINT, At::ONCE);
         context.field(ui, &fields::AC_SETPOINT, At::ONCE);
@@ -114,34 +199,59 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
-/// Readings of the room's air on the day, to hold against the year.
+/// Readings of the room's air on the day, to hold against the year. There is always a row to type the
+/// hygrometer's reading into.
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let job = context.job;
-    for (index, reading) in job.survey.rooms.iter().enumerate() {
-        let number = index + 1;
-        ui.horizontal(|ui| {
-            ui.label(context.words.text("room-reading"));
-            let said = say!(context.words, "room-reading-temperature", number = number);
-            context.figure(ui, &fields::ROOM_TEMPERATURE, At::index(index), &said);
-            ui.label(context.words.text(context.degrees()));
-            let said = say!(context.words, "room-reading-humidity", number = number);
-            context.figure(ui, &fields::ROOM_HUMIDITY, At::index(index), &said);
-            ui.label("%");
-            let emc = reading.equilibrium();
-            let text = say!(context.words, "room-reading-emc", moisture = emc);
-            ui.label(RichText::new(text).small().color(context.palette.soft));
-            let said = say!(context.words, "room-reading-remove", number = number);
-            if Icon::Remove.button(ui, &said, true).clicked() {
-                context.edit("undo-remove-room-reading", move |job| {
-                    if index < job.survey.rooms.len() {
-                        job.survey.rooms.remove(index);
-                    }
-                });
-            }
-        });
+    let count = context.job.survey.rooms.len();
+    for index in 0..count.max(1) {
+        ui.horizontal(|ui| reading(ui, context, index));
         context.entry_problems(ui, Each::Room, At::index(index));
     }
-    if ui.button(context.words.text("room-reading-add")).clicked() {
+    if count > 0 && ui.button(context.words.text("room-reading-add")).clicked() {
         context.edit("room-reading-add", |job| job.survey.rooms.push(RoomReading::default()));
+    }
+}
+
+fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
+    let (words, number) = (context.words, index + 1);
+    let (hint, degrees) = (words.text("room-reading.hint"), words.text(context.degrees()));
+    term(ui, &words.text("room-reading"), &hint);
+    // The day of a reading has no entry of its own in the row.
+    context.reach(ui, &fields::ROOM_DATE, At::index(index), None);
+    let name = say!(words, "room-reading-humidity", number = number);
+    reading_figure(ui, context, &fields::ROOM_HUMIDITY, index, &name);
+    ui.label("%");
+    let name = say!(words, "room-reading-temperature", number = number);
+    reading_figure(ui, context, &fields::ROOM_TEMPERATURE, index, &name);
+    ui.label(degrees);
+    let Some(reading) = context.job.survey.rooms.get(index) else { return };
+    let text = say!(words, "room-reading-emc", moisture = reading.equilibrium());
+    ui.label(RichText::new(text).small().color(context.palette.soft));
+    let said = say!(words, "room-reading-remove", number = number);
+    if Icon::Remove.button(ui, &said, true).clicked() {
+        context.edit("undo-remove-room-reading", move |job| {
+            if index < job.survey.rooms.len() {
+                job.survey.rooms.remove(index);
+            }
+        });
+    }
+}
+
+/// A figure of a reading; the first one typed makes the reading.
+fn reading_figure(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    field: &'static Field,
+    index: usize,
+    name: &str,
+) {
+    let Some(figure) = field.figure() else { return };
+    if let Some(value) = context.typed_figure(ui, field, At::index(index), name) {
+        context.edit(format!("field-{}", field.id), move |job: &mut Job| {
+            if index == job.survey.rooms.len() {
+                job.survey.rooms.push(RoomReading::default());
+            }
+            (figure.write)(job, At::index(index), value);
+        });
     }
 }

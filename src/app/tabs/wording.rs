@@ -25,7 +25,7 @@ pub(super) fn wording(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn one(ui: &mut Ui, context: &mut WindowContext<'_>, part: LetterPart, heading: &str, draft: String) {
     let words = context.words;
     let own = context.job.wording.iter().find(|own| own.part == part);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.label(RichText::new(heading).strong());
         if own.is_none() {
             return;

@@ -3,7 +3,7 @@
 use super::{
     BarReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport, LayoutReport,
     MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport, Report,
-    SeasonReport, SectionReport, SwingReport, TaskReport, VisitReport,
+    SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -54,6 +54,7 @@ impl Report {
             version: env!("CARGO_PKG_VERSION"),
             title: job.title.clone(),
             visited: job.visited.to_string(),
+            verdict: VerdictReport::new(assessment, words),
             answer: answer::headline(assessment, words),
             cause: answer::cause(assessment, words),
             complete: assessment.answer.is_complete(),

@@ -5,11 +5,13 @@
 //! made from the types here.
 
 mod fill;
+mod verdict;
 
 use schemars::JsonSchema;
 use serde::Serialize;
 
 pub(super) use fill::{mm, pct, plain, round};
+pub use verdict::VerdictReport;
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
@@ -22,6 +24,8 @@ pub struct Report {
     pub title: String,
     /// Day of the visit.
     pub visited: String,
+    /// The answer in three lines.
+    pub verdict: VerdictReport,
     /// The answer in a few sentences.
     pub answer: String,
     /// Why it happened, in a few sentences; empty while unknown.

@@ -60,6 +60,14 @@ pub enum Each {
     LaterGap,
 }
 
+impl Each {
+    /// Whether it stands in every surface, or in every part of one: then the first index of its entries is
+    /// that of the surface.
+    pub const fn is_of_surface(self) -> bool {
+        matches!(self, Self::Surface | Self::Opening | Self::Divider | Self::Section)
+    }
+}
+
 /// Which of the entries of a field: up to two indices into the job's lists, the outer first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub struct At(pub usize, pub usize);
@@ -138,7 +146,7 @@ pub struct Figures {
 pub enum Item {
     /// By its place, from 1.
     Number(usize),
-    /// By its id.
+    /// By its id, or by its name where it has none.
     Id(String),
     /// A line of the price.
     Line(PriceLine),

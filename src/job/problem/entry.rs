@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 
 use crate::job::fields::Item;
-use crate::measure::{DayOrMonth, Length, Moisture, Quantity};
+use crate::measure::{DayOrMonth, Humidity, Length, Moisture, Quantity};
 
 /// What is wrong with the text of a job's file.
 #[derive(Debug, Clone, PartialEq)]
@@ -156,6 +156,24 @@ pub enum ReadingFault {
         /// From here on it can be trusted.
         low: Moisture,
         /// Up to here it can be trusted.
+        high: Moisture,
+    },
+    /// A humidity that the room, as it was described, does not have at that time of the year.
+    NotThisRoom {
+        /// The reading.
+        reading: Humidity,
+        /// The least it would have.
+        low: Humidity,
+        /// The most it would have.
+        high: Humidity,
+    },
+    /// Meter readings that contradict everything else that is known.
+    MeterUnlikeRest {
+        /// Their mean.
+        says: Moisture,
+        /// The least the rest expects.
+        low: Moisture,
+        /// The most.
         high: Moisture,
     },
     /// The date of a reading does not fit the other dates.

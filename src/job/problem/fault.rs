@@ -4,6 +4,7 @@
 use super::Severity;
 use super::entry::{DateFault, Dated, FileFault, RangeFault, ReadingFault};
 use super::whole::{BookFault, LayoutFault, PlanFault, SectionFault};
+use crate::job::fields::Item;
 use crate::measure::Temperature;
 use crate::surface;
 
@@ -100,6 +101,19 @@ impl Listed {
 }
 
 impl Fault {
+    /// The item of a field's list that it is about, where it is about one.
+    pub fn item(&self) -> Option<Item> {
+        match self {
+            Self::Range(RangeFault::ItemOutOfRange { item, .. }) => Some(item.clone()),
+            Self::Plan(PlanFault::SharesOverWhole { line, .. }) => line.map(Item::Line),
+            Self::Plan(PlanFault::MinutesOutOfOrder { task, .. }) => Some(Item::Id(task.clone())),
+            Self::Book(
+                BookFault::BookEntry { entry: name, .. } | BookFault::UnknownStep { method: name, .. },
+            ) => Some(Item::Id(name.clone())),
+            _ => None,
+        }
+    }
+
     /// How much it matters.
     pub const fn severity(&self) -> Severity {
         match self {
@@ -117,7 +131,9 @@ impl Fault {
                 ReadingFault::NearTongue { .. }
                 | ReadingFault::GapsDiffer { .. }
                 | ReadingFault::MoisturesDiffer { .. }
-                | ReadingFault::MeterUnsure { .. },
+                | ReadingFault::MeterUnsure { .. }
+                | ReadingFault::NotThisRoom { .. }
+                | ReadingFault::MeterUnlikeRest { .. },
             )
             | Self::Plan(PlanFault::StockTooShort { .. })
             | Self::Section(_) => Severity::Warning,

@@ -3,7 +3,8 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption};
-use crate::repair::{MaterialLine, Need};
+use crate::named::Named;
+use crate::repair::{MaterialLine, Need, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
 
 /// From this volume on something is solid stuff by the load, not a liquid by the can, liters.
@@ -23,12 +24,15 @@ impl Aisle {
     /// All of them, in the order of the list.
     const ALL: [Self; 5] = [Self::Sealant, Self::Paint, Self::Lumber, Self::Supplies, Self::Other];
 
-    /// Where a line of the take-off is. Cans and boards show by what a piece holds or how long it is;
-    /// sealants go by the name that begins their ids; the rest by the ids of the catalog.
+    /// Where a line of the take-off is. Cans and boards show by their size;
+    /// sealants go by the id that begins theirs; the rest by the ids of the catalog.
     fn of(line: &MaterialLine, sealant: Option<&str>) -> Self {
+        match line.size {
+            PieceSize::Can(_) => return Self::Paint,
+            PieceSize::Board(_) => return Self::Lumber,
+            PieceSize::One | PieceSize::Load(_) => {}
+        }
         match line.id.as_str() {
-            _ if line.holds.is_some() => Self::Paint,
-            _ if line.long.is_some() => Self::Lumber,
             "strip" | "spline" | "filler" | "nails" => Self::Lumber,
             "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" => Self::Supplies,
             id if sealant.is_some_and(|sealant| id.starts_with(sealant)) => Self::Sealant,
@@ -61,10 +65,10 @@ impl Aisle {
 pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
     let sealant = assessment.sealant.as_ref();
     let class = sealant.map_or("", |sealant| sealant.class.as_str());
-    let name = sealant.map(|sealant| sealant.name.as_str());
+    let key = sealant.map(Named::key);
     let lines = |aisle: Aisle| -> Vec<Value> {
         let all = option.materials.iter().enumerate();
-        let here = all.filter(|(_, line)| Aisle::of(line, name) == aisle);
+        let here = all.filter(|(_, line)| Aisle::of(line, key) == aisle);
         here.map(|(at, line)| {
             json!([
                 line.pieces,
@@ -85,11 +89,14 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
         .collect()
 }
 
-/// How much of a line is needed. Cans of several sizes share what is needed: it is given once.
+/// How much of a line is needed. Packs, cans and boards of several sizes share what is needed: it is given
+/// once.
 pub(crate) fn needed(lines: &[MaterialLine], at: usize, words: &Words) -> String {
     let line = &lines[at];
     let before = at.checked_sub(1).map(|before| &lines[before]);
-    if before.is_some_and(|before| before.name == line.name && before.need == line.need) {
+    // A pack, a can or a length stands behind the comma.
+    let entry = |line: &MaterialLine| line.id.split(", ").next().map(str::to_owned);
+    if before.is_some_and(|before| entry(before) == entry(line) && before.need == line.need) {
         return say!(words, "paper-with-line-above");
     }
     let figures = words.figures();

@@ -58,6 +58,7 @@ fn quantity(figure: EntryFigure, value: f64) -> Arg<'static> {
         // A price of the price book is within a million: its cents are exact.
         #[expect(clippy::cast_possible_truncation, reason = "shown only")]
         EntryFigure::Price => Money::cents((value * 100.0).round() as i64).into(),
-        EntryFigure::Film | EntryFigure::Coverage | EntryFigure::Batch => Arg::Number(value, 4),
+        EntryFigure::Film => Arg::Film(value),
+        EntryFigure::Coverage(dimension) | EntryFigure::Batch(dimension) => Arg::Amount(dimension, value),
     }
 }

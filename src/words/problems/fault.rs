@@ -1,7 +1,7 @@
 //! What is wrong with the entries of a job.
 
-use super::{Part, book, drawing, part};
-use crate::job::fields::Item;
+use super::{Part, book, drawing, item_name, part};
+use crate::job::fields::{Field, Item};
 use crate::job::{
     DateFault, Dated, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
 };
@@ -9,16 +9,16 @@ use crate::measure::{DayOrMonth, Quantity};
 use crate::repair::PriceLine;
 use crate::words::{Arg, Words};
 
-/// A part of the message of a fault.
-pub(super) fn say(fault: &Fault, which: Part, words: &Words) -> String {
+/// A part of the message of a fault of a field.
+pub(super) fn say(fault: &Fault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
         Fault::File(fault) => file(fault, which, words),
-        Fault::Range(fault) => range(fault, which, words),
+        Fault::Range(fault) => range(fault, field, which, words),
         Fault::Drawing(kind) => drawing::say(kind, which, words),
         Fault::Layout(fault) => layout(fault, which, words),
         Fault::Reading(fault) => reading(fault, which, words),
         Fault::Date(fault) => date(fault, which, words),
-        Fault::Plan(fault) => plan(fault, which, words),
+        Fault::Plan(fault) => plan(fault, field, which, words),
         Fault::Book(fault) => book::say(fault, which, words),
         Fault::Section(fault) => section(fault, which, words),
         Fault::NotInCatalog { listed, name } => {
@@ -57,24 +57,18 @@ fn file(fault: &FileFault, which: Part, words: &Words) -> String {
 }
 
 /// Figures that cannot be.
-fn range(fault: &RangeFault, which: Part, words: &Words) -> String {
+fn range(fault: &RangeFault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
-        RangeFault::OutOfRange { value, low, high, used } => match used {
-            Some(used) => part!(
-                which,
-                words,
-                "problem-out-of-range",
-                value = *value,
-                low = *low,
-                high = *high,
-                used = *used
-            ),
-            None => {
-                part!(which, words, "problem-out-of-range-left-out", value = *value, low = *low, high = *high)
-            }
-        },
+        RangeFault::OutOfRange { value, low, high, used } => {
+            out_of_range(("field", 0, ""), [*value, *low, *high], *used, which, words)
+        }
         RangeFault::ItemOutOfRange { item, value, low, high, used } => {
-            of_item(item, [*value, *low, *high], *used, which, words)
+            let of = match item {
+                Item::Number(number) => ("number", *number, ""),
+                Item::Id(id) => ("name", 0, item_name(field, id)),
+                Item::Line(line) => (line.key(), 0, ""),
+            };
+            out_of_range(of, [*value, *low, *high], *used, which, words)
         }
         RangeFault::TooMany { count, most } => {
             part!(which, words, "problem-too-many", count = *count, most = *most)
@@ -82,65 +76,28 @@ fn range(fault: &RangeFault, which: Part, words: &Words) -> String {
     }
 }
 
-/// A figure of a list that is out of its range.
-fn of_item(
-    item: &Item,
+/// A figure that is out of its range: what it is of, as an id to select by, with the number or the name where
+/// it has one.
+fn out_of_range(
+    (of, number, name): (&'static str, usize, &str),
     [value, low, high]: [Quantity; 3],
     used: Option<Quantity>,
     which: Part,
     words: &Words,
 ) -> String {
-    match (item, used) {
-        (Item::Number(number), Some(used)) => part!(
-            which,
-            words,
-            "problem-numbered-out-of-range",
-            number = *number,
-            value = value,
-            low = low,
-            high = high,
-            used = used
-        ),
-        (Item::Number(number), None) => part!(
-            which,
-            words,
-            "problem-numbered-out-of-range-left-out",
-            number = *number,
-            value = value,
-            low = low,
-            high = high
-        ),
-        (Item::Id(id), Some(used)) => part!(
-            which,
-            words,
-            "problem-item-out-of-range",
-            item = id,
-            value = value,
-            low = low,
-            high = high,
-            used = used
-        ),
-        (Item::Id(id), None) => part!(
-            which,
-            words,
-            "problem-item-out-of-range-left-out",
-            item = id,
-            value = value,
-            low = low,
-            high = high
-        ),
-        // Shares are mended, never left out.
-        (Item::Line(line), used) => part!(
-            which,
-            words,
-            "problem-line-out-of-range",
-            line = Arg::Id(line.key()),
-            value = value,
-            low = low,
-            high = high,
-            used = used.unwrap_or(value)
-        ),
-    }
+    part!(
+        which,
+        words,
+        "problem-out-of-range",
+        of = Arg::Id(of),
+        number = number,
+        name = Arg::Name(name),
+        value = value,
+        low = low,
+        high = high,
+        mended = Arg::Id(if used.is_some() { "used" } else { "left-out" }),
+        used = used.unwrap_or(value)
+    )
 }
 
 /// Surfaces and their boards.
@@ -176,6 +133,12 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
         ReadingFault::NoReading => part!(which, words, "problem-no-reading"),
         ReadingFault::MeterUnsure { reading, low, high } => {
             part!(which, words, "problem-meter-unsure", reading = *reading, low = *low, high = *high)
+        }
+        ReadingFault::NotThisRoom { reading, low, high } => {
+            part!(which, words, "problem-not-this-room", reading = *reading, low = *low, high = *high)
+        }
+        ReadingFault::MeterUnlikeRest { says, low, high } => {
+            part!(which, words, "problem-meter-unlike-rest", says = *says, low = *low, high = *high)
         }
         ReadingFault::ReadingDated { dated, date } => match *dated {
             Dated::AfterVisit(visited) => {
@@ -226,7 +189,7 @@ fn date(fault: &DateFault, which: Part, words: &Words) -> String {
 }
 
 /// The plan.
-fn plan(fault: &PlanFault, which: Part, words: &Words) -> String {
+fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) -> String {
     match fault {
         PlanFault::SharesOverWhole { line, contractor, supplier, used } => part!(
             which,
@@ -245,7 +208,7 @@ fn plan(fault: &PlanFault, which: Part, words: &Words) -> String {
             which,
             words,
             "problem-minutes-out-of-order",
-            task = task,
+            task = Arg::Name(item_name(field, task)),
             least = Arg::Number(minutes.low, 2),
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)

@@ -6,7 +6,9 @@ mod fault;
 mod place;
 
 use super::{Arg, Say, Words};
-use crate::job::{Job, Problem, Severity};
+use crate::job::fields::{self, Field};
+use crate::job::{Catalog, Job, Problem, Severity};
+use crate::named::{Named, find};
 
 /// Which part of a fault's message: what is wrong, or what to do about it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -40,14 +42,19 @@ impl Say for Severity {
 }
 
 impl Problem {
+    /// The field it is about.
+    fn field(&self) -> Option<&'static Field> {
+        self.place.field().map(|(field, _)| field)
+    }
+
     /// The value and the rule it breaks.
     pub fn what(&self, words: &Words) -> String {
-        fault::say(&self.fault, Part::What, words)
+        fault::say(&self.fault, self.field(), Part::What, words)
     }
 
     /// The way out, and what is done until then.
     pub fn fix(&self, words: &Words) -> String {
-        fault::say(&self.fault, Part::Fix, words)
+        fault::say(&self.fault, self.field(), Part::Fix, words)
     }
 
     /// Where it is, with the names the user gave. `job` is the job it was found in.
@@ -68,10 +75,31 @@ impl Say for Problem {
     }
 }
 
+/// What people read for an item of a field's list that goes by an id: the name of a task or a material. What
+/// the user made up goes by its name as it is.
+fn item_name<'a>(field: Option<&Field>, id: &'a str) -> &'a str {
+    let catalog = Catalog::built_in();
+    // A line of the buying list is an entry with its pack, its can or its length.
+    let entry = id.split_once(", ").map_or(id, |(entry, _)| entry);
+    let named = match field {
+        Some(field) if [&fields::OWN_MINUTES, &fields::ACTUAL_HOURS].contains(&field) => {
+            find(&catalog.tasks, id).map(Named::name)
+        }
+        Some(field) if [&fields::OWN_PRICES, &fields::PIECES_USED].contains(&field) => {
+            let materials = find(&catalog.materials, id).or_else(|| find(&catalog.materials, entry));
+            materials
+                .map(Named::name)
+                .or_else(|| find(&catalog.sealants, entry).map(Named::name))
+                .or_else(|| find(&catalog.paints, entry).map(Named::name))
+        }
+        _ => None,
+    };
+    named.unwrap_or(id)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::job::fields;
     use crate::job::{Place, RangeFault};
     use crate::measure::{Quantity, Units};
 
@@ -89,5 +117,19 @@ mod tests {
             problem.line(&Job::default(), &words),
             "error: Crew size: 0 is not between 1 and 50. Correct it. Until then, 1 is used."
         );
+    }
+
+    #[test]
+    fn items_go_by_their_names_and_never_by_their_ids() {
+        assert_eq!(item_name(Some(&fields::OWN_MINUTES), "scrape"), "Scrape out the old sealant");
+        // Tasks and materials may share an id.
+        assert_eq!(item_name(Some(&fields::ACTUAL_HOURS), "breaker"), "Lay backer or bond-breaker tape");
+        assert_eq!(item_name(Some(&fields::PIECES_USED), "breaker"), "Bond-breaker tape or backer rod, roll");
+        assert_eq!(
+            item_name(Some(&fields::OWN_PRICES), "hybrid-50, cartridge"),
+            "Paintable hybrid sealant, class 50"
+        );
+        assert_eq!(item_name(Some(&fields::OWN_PRICES), "boards, 3658 mm"), "Board, dried");
+        assert_eq!(item_name(Some(&fields::OWN_MINUTES), "Mine, own"), "Mine, own");
     }
 }

@@ -19,47 +19,28 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
     let number = outer + 1;
     let surface = job.surfaces.get(outer);
     let surface_name = || surface.map_or("", |surface| &surface.name);
+    let section_name = || {
+        let section = surface.and_then(|surface| surface.sections.get(inner));
+        section.map_or("", |section| &section.name)
+    };
     match field.each {
         Each::Job => label.clone(),
         // What is wrong with the whole of it stands at its name.
         Each::Surface if *field == fields::SURFACE_NAME => surface_name().to_owned(),
         Each::Surface => say!(words, "place-surface", surface = Arg::Name(surface_name()), field = label),
-        Each::Opening => {
-            let opening = surface.and_then(|surface| surface.openings.get(inner));
-            let opening = Arg::Name(opening.map_or("", |opening| &opening.name));
-            say!(
-                words,
-                "place-opening",
-                surface = Arg::Name(surface_name()),
-                opening = opening,
-                field = label
-            )
+        Each::Section if *field == fields::SECTION_NAME => {
+            let (surface, section) = (Arg::Name(surface_name()), Arg::Name(section_name()));
+            say!(words, "place-whole-section", surface = surface, section = section)
         }
-        Each::Divider => {
-            let divider = surface.and_then(|surface| surface.dividers.get(inner));
-            let divider = Arg::Name(divider.map_or("", |divider| &divider.name));
-            say!(
-                words,
-                "place-divider",
-                surface = Arg::Name(surface_name()),
-                divider = divider,
-                field = label
-            )
-        }
-        Each::Section => {
-            let section = surface.and_then(|surface| surface.sections.get(inner));
-            let section = Arg::Name(section.map_or("", |section| &section.name));
-            if *field == fields::SECTION_NAME {
-                let surface = Arg::Name(surface_name());
-                return say!(words, "place-whole-section", surface = surface, section = section);
-            }
-            say!(
-                words,
-                "place-section",
-                surface = Arg::Name(surface_name()),
-                section = section,
-                field = label
-            )
+        Each::Opening | Each::Divider | Each::Section => {
+            let (part, name) = match field.each {
+                Each::Opening => ("opening", surface.and_then(|of| Some(&of.openings.get(inner)?.name))),
+                Each::Divider => ("divider", surface.and_then(|of| Some(&of.dividers.get(inner)?.name))),
+                _ => ("section", surface.and_then(|of| Some(&of.sections.get(inner)?.name))),
+            };
+            let (part, name) = (Arg::Id(part), Arg::Name(name.map_or("", String::as_str)));
+            let surface = Arg::Name(surface_name());
+            say!(words, "place-part", part = part, surface = surface, name = name, field = label)
         }
         Each::Gap => {
             let gap = job.survey.gaps.get(outer);

@@ -1,6 +1,6 @@
 //! Plans, rates and prices that cannot be: told of, and what does not hang on them stands.
 
-use gapwright::assess::{Assessment, FirstStep, MissingEntry, NotPossible, Verdict};
+use gapwright::assess::{Advice, Assessment, FirstStep, MissingEntry, NotPossible};
 use gapwright::job::fields::{self, At, Field};
 use gapwright::job::{Job, Severity};
 use gapwright::measure::{Hours, Length, Minutes, Money, Percent, ThreePoint};
@@ -14,7 +14,7 @@ fn an_empty_job_says_what_to_do_first() {
     let job = Job::default();
     let found = assessed(&job);
     assert!(!found.answer.is_complete());
-    assert_eq!(found.answer.verdict, Verdict::NothingYet(FirstStep::DrawBoards));
+    assert_eq!(found.answer.advice, Advice::NothingYet(FirstStep::DrawBoards));
     assert_eq!(found.answer.missing[0], MissingEntry::Surface);
     assert!(headline(&found).starts_with("Start with the boards"), "{}", headline(&found));
     assert_eq!(found.problems, []);
@@ -25,7 +25,7 @@ fn an_empty_job_says_what_to_do_first() {
 fn a_job_without_readings_says_what_to_measure() {
     let (_, found) = after(|job| job.survey = Survey::default());
     assert!(!found.answer.is_complete());
-    assert_eq!(found.answer.verdict, Verdict::NothingYet(FirstStep::MeasureGaps));
+    assert_eq!(found.answer.advice, Advice::NothingYet(FirstStep::MeasureGaps));
     assert!(found.answer.missing.contains(&MissingEntry::Moisture));
 }
 
@@ -108,7 +108,7 @@ fn what_is_not_on_the_shelf_is_told_and_the_boards_are_assessed() {
         planned(&fields::PAINT, "“Tar”", |job| job.plan.paint = "Tar".to_owned()),
     ] {
         assert!(!found.answer.is_complete());
-        assert_eq!(found.answer.verdict, Verdict::NothingYet(FirstStep::FixProblems));
+        assert_eq!(found.answer.advice, Advice::NothingYet(FirstStep::FixProblems));
         assert!(found.joints.iter().any(|joint| joint.treated));
     }
 }
@@ -144,7 +144,7 @@ fn negative_money_is_told_and_never_paid_out() {
 #[test]
 fn own_minutes_out_of_order_give_way_to_the_shelf() {
     for (low, likely, high) in [(5.0, 3.0, 1.0), (0.0, 0.0, 0.0), (-3.0, 1.0, 2.0), (1.0, 2.0, 1e300)] {
-        let found = planned(&fields::OWN_MINUTES, "“bead”", |job| {
+        let found = planned(&fields::OWN_MINUTES, "“Run the bead”", |job| {
             job.plan.own_minutes.insert("bead".to_owned(), ThreePoint { low, likely, high });
         });
         assert!(found.options == SOUND.1.options, "{low}, {likely}, {high} are used");

@@ -5,7 +5,7 @@ use eframe::egui::{Grid, RichText, Ui};
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
 use crate::job::Job;
-use crate::job::fields::{At, Field};
+use crate::job::fields::{At, Field, Item};
 use crate::measure::{Length, Quantity};
 use crate::surface::{Point, add_corner};
 use crate::words::{Arg, say};
@@ -58,7 +58,7 @@ pub(super) fn corners(
             let right = say!(words, "corners-right", ring = of, name = name, number = number);
             let (of, name) = ring.arguments();
             let up = say!(words, "corners-up", ring = of, name = name, number = number);
-            if let Some(moved) = point_entry(ui, context, field, *point, [&right, &up]) {
+            if let Some(moved) = point_entry(ui, context, (field, at, number), *point, [&right, &up]) {
                 context.edit("undo-move-corner", move |job| {
                     if let Some(corner) = reach(job).and_then(|points| points.get_mut(index)) {
                         *corner = moved;
@@ -102,17 +102,20 @@ fn remove(
     }
 }
 
-/// The entries of a point's two coordinates, each by its name; the point as typed.
+/// The entries of a point's two coordinates, each by its name; the point as typed. It is the point of this
+/// number, from 1, of the entry `at` of `field`.
 pub(super) fn point_entry(
     ui: &mut Ui,
     context: &WindowContext<'_>,
-    field: &'static Field,
+    (field, at, number): (&'static Field, At, usize),
     now: Point,
     names: [&str; 2],
 ) -> Option<Point> {
+    let item = Item::Number(number);
     let mut coordinate = |length: Length, name: &str| match context.listed_figure(
         ui,
         field,
+        (at, &item),
         Some(Quantity::RoomLength(length)),
         name,
     ) {

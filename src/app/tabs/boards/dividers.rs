@@ -39,13 +39,15 @@ pub(super) fn dividers(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) 
 fn divider(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
     let (words, At(on, index)) = (context.words, at);
     let divider = &context.job.surfaces[on].dividers[index];
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let label = fields::DIVIDER_NAME.label(words);
+        context.reach(ui, &fields::DIVIDER_NAME, at, None);
         if let Some(name) = text_entry(ui, &label, &divider.name, NAME_WIDTH) {
             edit(context, "field-divider-name", at, move |divider| divider.name = name);
         }
         let kinds = DividerKind::ALL.map(|kind| (kind, kind.say(words)));
         let label = fields::DIVIDER_KIND.label(words);
+        context.reach(ui, &fields::DIVIDER_KIND, at, None);
         if let Some(kind) = choose(ui, &label, divider.kind, &kinds) {
             edit(context, "field-divider-kind", at, move |divider| divider.kind = kind);
         }
@@ -65,12 +67,14 @@ fn divider(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
     }
     Grid::new("ends").num_columns(3).show(ui, |ui| {
         let mut divider = divider.clone();
-        for (end, point) in ENDS {
+        for (number, (end, point)) in ENDS.into_iter().enumerate() {
             ui.label(say!(words, "boards-divider-end", end = Arg::Id(end)));
             let right = say!(words, "boards-divider-end-right", end = Arg::Id(end));
             let up = say!(words, "boards-divider-end-up", end = Arg::Id(end));
             let now = *point(&mut divider);
-            if let Some(moved) = point_entry(ui, context, &fields::DIVIDER, now, [&right, &up]) {
+            if let Some(moved) =
+                point_entry(ui, context, (&fields::DIVIDER, at, number + 1), now, [&right, &up])
+            {
                 edit(context, "field-divider", at, move |divider| *point(divider) = moved);
             }
             ui.end_row();

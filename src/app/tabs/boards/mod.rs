@@ -83,7 +83,7 @@ fn is_board(place: &Place) -> bool {
 
 /// The surface's name, and how much there is of it.
 fn head(ui: &mut Ui, context: &WindowContext<'_>, index: usize) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.heading(&context.job.surfaces[index].name);
         if let Some(laid) = context.assessment.layouts.get(index) {
             let text = say!(
@@ -101,7 +101,7 @@ fn head(ui: &mut Ui, context: &WindowContext<'_>, index: usize) {
 /// Lays the boards anew in a usual pattern, or removes the surface.
 fn relay(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     let words = context.words;
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.label(words.text("boards-pattern-of"));
         let mut chosen = None;
         let combo = ComboBox::from_id_salt("relay").selected_text(words.text("boards-relay-as")).width(190.0);

@@ -77,9 +77,10 @@ fn window_walls(ui: &mut Ui, context: &mut WindowContext<'_>, on: usize) {
 fn opening(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
     let (words, At(on, index)) = (context.words, at);
     let opening = &context.job.surfaces[on].openings[index];
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.label(words.text("field-opening"));
         let label = fields::OPENING_NAME.label(words);
+        context.reach(ui, &fields::OPENING_NAME, at, None);
         if let Some(name) = text_entry(ui, &label, &opening.name, NAME_WIDTH) {
             context.edit("field-opening-name", move |job| {
                 let surface = job.surfaces.get_mut(on);

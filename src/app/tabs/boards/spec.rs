@@ -4,6 +4,7 @@
 use eframe::egui::{ComboBox, Grid, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::lead;
 use crate::app::widgets::{choose, remark};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
@@ -81,7 +82,7 @@ impl BoardsOf {
                 if let Some(value) = context.typed_figure(ui, field, self.first(), label) {
                     self.write(context, field, move |job, at| (figure.write)(job, at, value));
                 }
-                ui.label(context.words.figures().unit(figure.low));
+                ui.label(context.words.figures().unit(figure.high));
             });
         });
     }
@@ -169,7 +170,7 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
                 }
             }
         });
-        response.response.accessible_name(label);
+        lead::take_focus(&response.response.accessible_name(label));
         if let Some(name) = chosen {
             of.write_board(context, &fields::SPECIES, move |board| board.species.clone_from(&name));
         }

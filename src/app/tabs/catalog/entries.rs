@@ -9,13 +9,16 @@ use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::entry::{entry, text_entry};
 use crate::app::fold::fold;
+use crate::app::lead;
 use crate::app::tabs::price::read_money;
 use crate::app::widgets::{remark, term};
+use crate::job::fields::{self, At, Field, Item};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
-use crate::measure::{Hours, Money, Percent, Units, Volume};
+use crate::measure::{Dimension, Hours, Money, Percent, Units, Volume};
 use crate::named::{Named, find, name_of, place_of, position};
 use crate::repair::{Material, Paint, Task};
+use crate::words::price_book::{material_unit, task_unit};
 use crate::words::{Arg, Say as _, say};
 
 /// A kind of entry: how it is named and where it is kept.
@@ -53,7 +56,7 @@ impl InCatalog for Material {
     const BUILT_IN: fn(&Catalog) -> &[Self] = |catalog| &catalog.materials;
     fn rename(&mut self, name: String) {
         self.id.clone_from(&name);
-        self.name = name;
+        (self.name, self.aliases) = (name, Vec::new());
     }
 }
 
@@ -89,7 +92,7 @@ fn change<T: InCatalog>(
 
 /// What can be done with a whole entry: copy it, and take it away or back to the program's.
 fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         if ui.button(context.words.text("entry-copy")).clicked() {
             let mut copy = of.clone();
             copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.name())));
@@ -156,11 +159,43 @@ fn number<T: InCatalog>(
     set: impl FnOnce(&mut T, f64) + 'static,
 ) {
     let label = context.words.text(message);
+    named_number(ui, context, of, (message, &label), (value, decimals, range), set);
+}
+
+/// [`number`] under a label that says more than its message alone.
+fn named_number<T: InCatalog>(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    of: &T,
+    (message, label): (&'static str, &str),
+    (value, decimals, range): (f64, usize, RangeInclusive<f64>),
+    set: impl FnOnce(&mut T, f64) + 'static,
+) {
     let hint = context.words.optional(&format!("{message}.hint"));
-    term(ui, &label, hint.as_deref().unwrap_or_default());
-    if let Some(number) = context.number_entry(ui, &label, value, decimals, range, 70.0) {
+    term(ui, label, hint.as_deref().unwrap_or_default());
+    if let Some(number) = context.number_entry(ui, label, value, decimals, range, 70.0) {
         change(context, message, of, move |entry| set(entry, number));
     }
+    ui.end_row();
+}
+
+/// A field for what a batch or a piece is for, in the units that people use; kept in SI.
+fn amount<T: InCatalog>(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    of: &T,
+    message: &'static str,
+    (dimension, value): (Dimension, f64),
+    set: impl FnOnce(&mut T, f64) + 'static,
+) {
+    let one = dimension.si_of_unit(context.units());
+    number(ui, context, of, message, (value / one, 2, 1e-4..=1e6), move |entry, n| set(entry, n * one));
+}
+
+/// The unit of the entry above, in a row of its own, since it may be long.
+fn unit(ui: &mut Ui, unit: &str) {
+    ui.label("");
+    ui.label(unit);
     ui.end_row();
 }
 
@@ -190,9 +225,20 @@ fn priced(ui: &mut Ui, context: &WindowContext<'_>, day: Option<Date>) {
     remark(ui, context.palette, priced);
 }
 
-/// One entry in a fold of its own.
-fn one(ui: &mut Ui, title: &str, source: &str, show: impl FnOnce(&mut Ui)) {
-    fold(ui, ("entry", title), title, false, show).header_response.on_hover_text(source);
+/// One entry of the list that is `field` in a fold of its own.
+fn one(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    field: &'static Field,
+    (title, source): (&str, &str),
+    show: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
+) {
+    let shown = fold(ui, ("entry", title), title, false, |ui| {
+        context.reach(ui, field, At::ONCE, Some(&Item::Id(title.to_owned())));
+        show(ui, context);
+        lead::pass_by(ui.ctx());
+    });
+    shown.header_response.on_hover_text(source);
 }
 
 /// Milliliters of a US fluid ounce, and microns of a mil.
@@ -209,7 +255,7 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let kind = Arg::Id(sealant.kind.key());
         let (class, from) = (&sealant.class, &sealant.source);
         let source = say!(context.words, "entry-class-source", class = class, source = from, kind = kind);
-        one(ui, &sealant.name, &source, |ui| {
+        one(ui, context, &fields::BOOK_SEALANTS, (&sealant.name, &source), |ui, context| {
             Grid::new("sealant").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, sealant);
                 number(
@@ -243,11 +289,13 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                         }
                         s.priced = Some(today);
                     });
-                    number(
+                    let units = Arg::units(context.units());
+                    let label = say!(context.words, "entry-pack-size", pack = &pack.name, units = units);
+                    named_number(
                         ui,
                         context,
                         sealant,
-                        "entry-pack-holds",
+                        ("entry-pack-holds", &label),
                         (pack.holds.to_ml() / ml, 1, 0.3..=100_000.0),
                         move |s, held| {
                             if let Some(pack) = s.packs.get_mut(at) {
@@ -269,17 +317,18 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for paint in &context.assessment.catalog.paints {
         let kind = Arg::Id(paint.kind.key());
         let source = say!(context.words, "entry-source", source = &paint.source, kind = kind);
-        one(ui, &paint.name, &source, |ui| {
+        one(ui, context, &fields::BOOK_PAINTS, (&paint.name, &source), |ui, context| {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
                 number(ui, context, paint, "entry-solids", (paint.solids.to_pct(), 0, SOLIDS), |p, n| {
                     p.solids = Percent::pct(n);
                 });
-                number(
+                let label = say!(context.words, "entry-film-in", units = Arg::units(context.units()));
+                named_number(
                     ui,
                     context,
                     paint,
-                    "entry-film",
+                    ("entry-film", &label),
                     (paint.film / micron, 1, 0.03..=1000.0),
                     move |p, n| p.film = n * micron,
                 );
@@ -309,15 +358,16 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for material in &context.assessment.catalog.materials {
         let kind = Arg::Id(material.kind.key());
         let source = say!(context.words, "entry-source", source = &material.source, kind = kind);
-        one(ui, &material.name, &source, |ui| {
+        one(ui, context, &fields::BOOK_MATERIALS, (&material.name, &source), |ui, context| {
             Grid::new("material").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, material);
-                let unit = material.per.say(context.words);
-                number(ui, context, material, "entry-piece-for", (material.holds, 2, 1e-4..=1e6), |m, n| {
+                let dimension = material.per.dimension();
+                amount(ui, context, material, "entry-piece-for", (dimension, material.holds), |m, n| {
                     m.holds = n;
                 });
-                let holds = Arg::Number(material.holds, 2);
-                let label = say!(context.words, "entry-piece-price", holds = holds, unit = &unit);
+                let shown = material.holds / dimension.si_of_unit(context.units());
+                unit(ui, &material_unit(material.per, shown, context.words));
+                let label = context.words.text("entry-piece-price");
                 price(ui, context, material, (&label, material.price), |m, amount, today| {
                     m.price = amount;
                     m.priced = Some(today);
@@ -339,10 +389,9 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 say!(context.words, "entry-source", source = Arg::Name(source), kind = kind)
             }
         };
-        one(ui, &task.name, &source, |ui| {
+        one(ui, context, &fields::BOOK_TASKS, (&task.name, &source), |ui, context| {
             Grid::new("task").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, task);
-                let unit = task.per.say(context.words);
                 let own_rate = context.words.text("entry-own-rate").into_owned();
                 let minutes = task.minutes;
                 let most = 100_000.0;
@@ -357,12 +406,10 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 number(ui, context, task, "entry-most", (minutes.high, 1, minutes.likely..=most), |t, n| {
                     t.minutes.high = n;
                 });
-                number(ui, context, task, "entry-batch", (task.batch, 2, 1e-4..=1e6), |t, n| {
-                    t.batch = n;
-                });
-                ui.label("");
-                ui.label(unit);
-                ui.end_row();
+                let dimension = task.per.dimension();
+                amount(ui, context, task, "entry-batch", (dimension, task.batch), |t, n| t.batch = n);
+                let shown = task.batch / dimension.si_of_unit(context.units());
+                unit(ui, &task_unit(task.per, shown, context.words));
             });
             remark(ui, context.palette, source.clone());
             whole(ui, context, task);
@@ -380,9 +427,9 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let species = Arg::Name(name_of(&context.assessment.catalog.species, &board.species));
         let (wide, thick) = (board.face_width, board.thickness);
         let source = say!(context.words, "entry-board", species = species, wide = wide, thick = thick);
-        one(ui, &named.name, &source, |ui| {
+        one(ui, context, &fields::BOOK_BOARDS, (&named.name, &source), |ui, context| {
             ui.label(&source);
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let spec = board.clone();
                 if ui.button(context.words.text("entry-lay-boards")).clicked() {
                     let surface = context.view.surface;

@@ -9,19 +9,20 @@ use crate::app::fold::fold;
 use crate::app::icon::Icon;
 use crate::app::widgets::remark;
 use crate::job::PriceBook;
+use crate::job::fields::{self, At, Item};
 use crate::repair::{MethodId, Outcome, RepairMethod, Step, Wait};
-use crate::words::say;
+use crate::words::{Say as _, say};
 
-/// What a repair can leave at the joints, with the messages of its name.
-const OUTCOMES: [(Outcome, &str); 8] = [
-    (Outcome::Bead { held: false, breaker: true }, "own-outcome-breaker"),
-    (Outcome::Bead { held: false, breaker: false }, "own-outcome-tongue"),
-    (Outcome::Bead { held: true, breaker: true }, "own-outcome-held"),
-    (Outcome::Line, "own-outcome-line"),
-    (Outcome::Covered, "own-outcome-covered"),
-    (Outcome::Glued, "own-outcome-glued"),
-    (Outcome::Boards { moves: 1.0 }, "own-outcome-boards"),
-    (Outcome::Unchanged, "own-outcome-unchanged"),
+/// What a repair can leave at the joints.
+const OUTCOMES: [Outcome; 8] = [
+    Outcome::Bead { held: false, breaker: true },
+    Outcome::Bead { held: false, breaker: false },
+    Outcome::Bead { held: true, breaker: true },
+    Outcome::Line,
+    Outcome::Covered,
+    Outcome::Glued,
+    Outcome::Boards { moves: 1.0 },
+    Outcome::Unchanged,
 ];
 
 const WAITS: [(Wait, &str); 5] = [
@@ -39,7 +40,11 @@ pub(super) fn methods(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, context.words.text("own-none"));
     }
     for method in &own {
-        fold(ui, method.id.key(), &method.name, false, |ui| own_method(ui, context, method));
+        fold(ui, method.id.key(), &method.name, false, |ui| {
+            let item = Item::Id(method.name.clone());
+            context.reach(ui, &fields::BOOK_METHODS, At::ONCE, Some(&item));
+            own_method(ui, context, method);
+        });
     }
     let free = (1..=u8::MAX).find(|number| !own.iter().any(|method| method.id == MethodId::Own(*number)));
     if let (Some(number), true) = (free, ui.button(context.words.text("own-add")).clicked())
@@ -88,12 +93,11 @@ fn own_method(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMetho
             ui.end_row();
         }
         ui.label(context.words.text("own-leaves"));
-        let known = OUTCOMES.iter().find(|(outcome, _)| *outcome == method.outcome);
-        let shown = known.map_or("own-outcome-less", |(_, message)| message);
-        let combo = ComboBox::from_id_salt("outcome").selected_text(context.words.text(shown)).width(250.0);
+        let shown = method.outcome.say(context.words);
+        let combo = ComboBox::from_id_salt("outcome").selected_text(shown).width(250.0);
         let response = combo.show_ui(ui, |ui| {
-            for (outcome, message) in OUTCOMES {
-                if ui.selectable_label(outcome == method.outcome, context.words.text(message)).clicked() {
+            for outcome in OUTCOMES {
+                if ui.selectable_label(outcome == method.outcome, outcome.say(context.words)).clicked() {
                     change(context, id, "own-leaves", move |method| method.outcome = outcome);
                 }
             }

@@ -5,8 +5,8 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 use super::edit;
 use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
-use crate::job::PriceBook;
-use crate::words::{learned_rate_source, say};
+use crate::job::{BookValue, Differs, PriceBook};
+use crate::words::{Say as _, learned_rate_source, say};
 
 /// Differences are listed up to here.
 const MOST: usize = 40;
@@ -27,13 +27,17 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         Grid::new("differences").num_columns(4).striped(true).show(ui, |ui| {
             for difference in differences.iter().take(MOST) {
-                let side = |side: &Option<String>| match side {
-                    Some(_) if difference.field.is_none() => words.text("offer-entry").into_owned(),
-                    Some(figure) => figure.clone(),
+                let figure = |figure: &Option<BookValue>| match figure {
+                    Some(figure) => figure.say(words),
                     None => words.text("offer-none").into_owned(),
                 };
-                let field = difference.field.clone().unwrap_or_default();
-                for text in [&difference.entry, &field, &side(&difference.now), &side(&difference.then)] {
+                let entry =
+                    |there: bool| words.text(if there { "offer-entry" } else { "offer-none" }).into_owned();
+                let [field, now, then] = match &difference.what {
+                    Differs::Entry { is_now } => [String::new(), entry(*is_now), entry(!is_now)],
+                    Differs::Figure { field, now, then } => [field.say(words), figure(now), figure(then)],
+                };
+                for text in [&difference.entry, &field, &now, &then] {
                     ui.scope(|ui| {
                         ui.set_max_width(104.0);
                         ui.add(Label::new(RichText::new(text).small()).wrap());
@@ -45,7 +49,7 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if differences.len() > MOST {
             remark(ui, context.palette, say!(words, "offer-more", count = differences.len() - MOST));
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let any = !differences.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new(words.text("offer-take"))).clicked() {
                 context.edit("offer-take", move |job| job.price_book = Some(offered));
@@ -88,7 +92,7 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             });
         }
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let any = !learned.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new(words.text("learned-use"))).clicked() {
                 let words = context.words.clone();

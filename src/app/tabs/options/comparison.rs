@@ -9,6 +9,9 @@ use crate::assess::RepairOption;
 use crate::words::causes::chance_as_percent;
 use crate::words::{self, Arg, Say as _, say};
 
+/// Width of the columns with figures, and of the space between them.
+const FIGURES: f32 = 360.0;
+
 /// The columns.
 const COLUMNS: [&str; 5] = [
     "options-column-option",
@@ -21,18 +24,20 @@ const COLUMNS: [&str; 5] = [
 /// The options, a line each; the one with the least expected cost is marked.
 pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
+    // Names take what the figures leave.
+    let names = (ui.available_width() - FIGURES).clamp(180.0, 420.0);
     let least = assessment.cheapest_with_callbacks().map(|option| option.method);
     Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
         columns(ui, context.palette, words, &COLUMNS);
         for (at, option) in assessment.options.iter().enumerate() {
-            line(ui, context, at + 1, option, least == Some(option.method));
+            let least = least == Some(option.method);
+            name(ui, context, at + 1, option, names);
+            figures(ui, context, option, least);
             ui.end_row();
         }
     });
-    if let Some(option) = super::planned(context) {
+    if super::planned(context).is_some() {
         remark(ui, context.palette, words.text("options-days-legend"));
-        let (look, disruption) = (&option.look, &option.upset);
-        remark(ui, context.palette, say!(words, "options-afterward", look = look, disruption = disruption));
     }
     if let Some(choice) = &assessment.choice {
         ui.add(Label::new(words::options::best(assessment, choice, words)).wrap());
@@ -43,9 +48,9 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-fn line(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption, least: bool) {
+/// An option's price, days, chance and cost with callbacks.
+fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, least: bool) {
     let words = context.words;
-    name(ui, context, number, option);
     if let Some(reason) = &option.not_possible {
         ui.label(RichText::new(words.text("options-not-here")).small().color(context.palette.soft))
             .on_hover_text(reason.say(words));
@@ -82,7 +87,7 @@ fn line(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Re
 }
 
 /// The option's name, with which it is chosen.
-fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption) {
+fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption, width: f32) {
     let (method, chosen) = (option.method, context.job.plan.chosen == option.method);
     let shown = say!(context.words, "options-name", number = number, option = &option.name);
     let mut shown = RichText::new(shown);
@@ -93,7 +98,7 @@ fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Re
         shown = shown.color(context.palette.soft);
     }
     ui.scope(|ui| {
-        ui.set_max_width(205.0);
+        ui.set_max_width(width);
         ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
         let radio = ui.radio(chosen, shown).accessible_name(&option.name);
         if radio.clicked() && !chosen {

@@ -1,4 +1,5 @@
-//! The Options room: the repairs side by side, and the bead of the chosen one.
+//! The Options room: the repairs side by side; beside them what belongs to the chosen one, its bead above
+//! all.
 
 mod comparison;
 mod risk_plot;
@@ -7,6 +8,7 @@ mod sealing;
 use eframe::egui::{Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::repair::{Caution, Outcome};
@@ -21,7 +23,20 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
     context.scroll_if_requested(ui, EntryPlace::Options);
     heading(ui, &words.text("options-heading"));
     comparison::comparison(ui, context);
+    if ui.ctx().content_rect().width() < NARROW {
+        detail(ui, context);
+    }
+}
+
+/// What belongs to the chosen option: how it looks, what it asks of those who live there, its bead, and
+/// what to watch for.
+pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
     let Some(option) = planned(context) else { return };
+    heading(ui, &option.name);
+    let (look, disruption) = (&option.look, &option.upset);
+    let said = say!(words, "options-afterward", look = look, disruption = disruption);
+    ui.add(Label::new(said).wrap());
     if matches!(option.outcome, Outcome::Bead { .. }) {
         heading(ui, &words.text("sealing-heading"));
         sealing::sealing(ui, context);

@@ -3,6 +3,7 @@
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::app::context::WindowContext;
+use crate::app::widgets::fitted;
 use crate::assess::{Choice, RepairOption};
 use crate::measure::Money;
 use crate::words::causes::percent;
@@ -26,7 +27,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
         return;
     }
     let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width().min(470.0), 168.0), Sense::hover());
+        ui.allocate_exact_size(vec2(ui.available_width().min(640.0), 168.0), Sense::hover());
     let plot = Rect::from_min_max(rect.min + vec2(LEFT, 18.0), rect.max - vec2(16.0, BELOW));
     let place = |option: &RepairOption| {
         let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
@@ -63,7 +64,8 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
 fn axes(painter: &Painter, context: &WindowContext<'_>, rect: Rect, plot: Rect, most: f64) {
     let (font, soft) = (FontId::proportional(10.5), context.palette.soft);
     let (words, figures) = (context.words, context.words.figures());
-    painter.text(rect.min, Align2::LEFT_TOP, words.text("options-plot-title"), font.clone(), soft);
+    let title = fitted(painter, words.text("options-plot-title"), font.clone(), soft, (rect.width(), 1));
+    painter.galley(rect.min, title, soft);
     for share in [0.0, 0.5, 1.0_f32] {
         let y = plot.bottom() - plot.height() * share;
         painter.hline(plot.x_range(), y, Stroke::new(0.5, context.palette.line));

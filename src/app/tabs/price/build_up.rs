@@ -4,7 +4,7 @@ use eframe::egui::{Align2, FontId, Grid, RichText, Sense, Stroke, Ui, pos2, vec2
 
 use super::amount;
 use crate::app::context::WindowContext;
-use crate::app::widgets::remark;
+use crate::app::widgets::{fitted, remark};
 use crate::assess::RepairOption;
 use crate::measure::Money;
 use crate::words::{Arg, Say as _, say};
@@ -55,9 +55,10 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
         let name = driver.say(words);
         ui.horizontal(|ui| {
             let (place, label) = ui.allocate_exact_size(vec2(190.0, 16.0), Sense::hover());
-            let painter = ui.painter().with_clip_rect(place);
-            let font = FontId::proportional(11.5);
-            painter.text(place.left_center(), Align2::LEFT_CENTER, &name, font, context.palette.ink);
+            let (font, ink) = (FontId::proportional(11.5), context.palette.ink);
+            let text = fitted(ui.painter(), &name, font, ink, (place.width(), 1));
+            let corner = Align2::LEFT_CENTER.anchor_size(place.left_center(), text.size()).min;
+            ui.painter().galley(corner, text, ink);
             label.on_hover_text(&name);
             let (bar, _) = ui.allocate_exact_size(vec2(130.0, 12.0), Sense::hover());
             let width = bar.width() * (swing.to_units() / most) as f32;

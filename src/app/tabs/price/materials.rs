@@ -8,7 +8,7 @@ use crate::app::entry::entry;
 use crate::app::field::read_listed;
 use crate::app::widgets::{columns, remark};
 use crate::assess::RepairOption;
-use crate::job::fields::{self, At, Figures};
+use crate::job::fields::{self, At, Figures, Item};
 use crate::measure::{Length, Percent, Quantity, Units};
 use crate::papers::needed;
 use crate::repair::{CutPattern, CuttingList, MaterialLine};
@@ -57,7 +57,10 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
     ui.label(line.pieces.to_string());
     let name = say!(words, "price-own-price", material = &label);
     let now = Some(Quantity::Money(line.price));
-    let typed = ui.push_id(("price", index), |ui| context.listed_figure(ui, &fields::OWN_PRICES, now, &name));
+    let item = Item::Id(line.id.clone());
+    let typed = ui.push_id(("price", index), |ui| {
+        context.listed_figure(ui, &fields::OWN_PRICES, (At::ONCE, &item), now, &name)
+    });
     if let Some(typed) = typed.inner {
         let id = line.id.clone();
         let price = match typed {

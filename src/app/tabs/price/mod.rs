@@ -12,6 +12,7 @@ use eframe::egui::{Align, Layout, Ui, vec2};
 use super::options::planned;
 use crate::app::context::WindowContext;
 use crate::app::fold::fold;
+use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
 use crate::words::{Say as _, Words, say};
@@ -32,6 +33,9 @@ pub(super) fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
     section(ui, "tasks", &title, |ui| tasks::tasks(ui, context, option));
     let title = words.text("price-materials-heading");
     section(ui, "materials", &title, |ui| materials::materials(ui, context, option));
+    if ui.ctx().content_rect().width() < NARROW {
+        money(ui, context);
+    }
 }
 
 /// The pane of the money: price, spread, who pays, rates.

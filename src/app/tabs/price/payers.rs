@@ -7,7 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, remark, term};
 use crate::assess::RepairOption;
-use crate::job::fields::{self, At};
+use crate::job::fields::{self, At, Item};
 use crate::measure::{Money, Quantity};
 use crate::repair::{Payer, PriceLine, Shares};
 use crate::words::{Arg, Say as _, say};
@@ -86,7 +86,8 @@ fn share(ui: &mut Ui, context: &mut WindowContext<'_>, line: PriceLine, payer: P
     let (who, what) = (Arg::Id(payer.key()), Arg::Id(line.key()));
     let name = say!(context.words, "price-split-share", payer = who, line = what);
     let now = Quantity::Percent(shares.of(payer));
-    let typed = context.listed_figure(ui, &fields::LINE_SPLIT, Some(now), &name);
+    let item = Item::Line(line);
+    let typed = context.listed_figure(ui, &fields::LINE_SPLIT, (At::ONCE, &item), Some(now), &name);
     if let Some(Some(Quantity::Percent(share))) = typed {
         context.edit("field-line-split", move |job| job.plan.payers.set_share(line, payer, share));
     }

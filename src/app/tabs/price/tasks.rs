@@ -3,9 +3,10 @@
 use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::lead;
 use crate::app::widgets::{columns, remark, term};
 use crate::assess::{EntryPlace, RepairOption};
-use crate::job::fields::{self, At};
+use crate::job::fields::{self, At, Item};
 use crate::measure::{Minutes, Quantity};
 use crate::repair::{TaskHours, Trial};
 use crate::words::{Say as _, say, work};
@@ -50,7 +51,8 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     let name = say!(words, "price-task-minutes", task = &task.name);
     let likely = Quantity::Minutes(Minutes::of(task.minutes.likely));
     let typed = ui.push_id(("minutes", index), |ui| {
-        context.listed_figure(ui, &fields::OWN_MINUTES, Some(likely), &name)
+        let item = Item::Id(task.id.clone());
+        context.listed_figure(ui, &fields::OWN_MINUTES, (At::ONCE, &item), Some(likely), &name)
     });
     if let Some(typed) = typed.inner {
         let (id, rate) = (task.id.clone(), task.minutes);
@@ -68,13 +70,14 @@ fn timed_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     let label = fields::TIMED_SECTION.label(words);
     context.scroll_if_requested(ui, EntryPlace::TimedSection);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         term(ui, &label, &fields::TIMED_SECTION.hint(words).unwrap_or_default());
         let shown = job.plan.trial.as_ref().map(|timed| format!("{} {}", timed.surface, timed.section));
         let shown = shown.unwrap_or_else(|| words.text("price-timed-none").into_owned());
         let combo = ComboBox::from_id_salt("timed section").selected_text(shown).width(130.0);
         let response = combo.show_ui(ui, |ui| section_choice(ui, context));
-        response.response.accessible_name(&label);
+        context.reach(ui, &fields::TIMED_SECTION, At::ONCE, None);
+        lead::take_focus(&response.response.accessible_name(&label));
         if job.plan.trial.is_some() {
             let label = fields::TIMED_MINUTES.label(words);
             context.figure(ui, &fields::TIMED_MINUTES, At::ONCE, &label);

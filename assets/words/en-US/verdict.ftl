@@ -1,0 +1,72 @@
+### The verdict: three lines on top of the window and of what `assess` prints. The first line says what to
+### do, the second what it costs and the chance that it lasts, in parts set apart by dots; the third how
+### sure that is. While there is not enough to go on, it says what is missing.
+
+verdict-reseal =
+    { $when ->
+        [on] Reseal on { $from } with { $sealant }.
+        [between] Reseal between { $from } and { $to } with { $sealant }.
+       *[any_time] Reseal at any time of the year with { $sealant }.
+    }
+verdict-reseal-fails = Don’t reseal with { $sealant }: it would hold on only { $share } of the joint length.
+verdict-too-narrow = Leave the joints unsealed: most stay narrower than { $narrowest }.
+verdict-replace = Replace the boards with new ones dried to { $moisture } moisture.
+verdict-as-chosen = { $option }.
+verdict-not-possible = { $option }: not an option here.
+verdict-water-first =
+    { $count ->
+        [one] Find where water is getting into section { $sections }, and let the boards dry.
+       *[other] Find where water is getting into sections { $sections }, and let the boards dry.
+    }
+
+verdict-nothing-to-grip = A bead has nothing to grip. Paint the V, or open the joints up first.
+verdict-then = Then: { $option }
+verdict-days =
+    { $days ->
+        [one] 1 crew day
+       *[other] { $days } crew days
+    }
+verdict-price = { $total } ({ $low } to { $high })
+verdict-lasts =
+    { $odds ->
+        [certain] all but certain to last through { $until }
+        [nineteen_in_twenty] 19 in 20 that it lasts through { $until }
+        [tenths] { $tenths } in 10 that it lasts through { $until }
+        [even] about even that it lasts through { $until }
+        [one_in_twenty] 1 in 20 that it lasts through { $until }
+       *[unlikely] unlikely to last through { $until }
+    }
+verdict-lasts-between = { $low } to { $high } in 10 that it lasts through { $until }
+
+verdict-confidence =
+    { $confidence ->
+        [not_yet] Not yet
+        [rough] Rough
+        [fairly_sure] Fairly sure
+       *[sure] Sure
+    }
+verdict-first-boards = Draw the boards first: add a surface, enter its size, and choose a pattern.
+verdict-first-gaps = Measure a few gaps: click a joint in the drawing and type its width.
+verdict-first-fixes = No repair can be worked out yet. Fix the entries marked in red.
+verdict-doubt-wrong-entries =
+    { $count ->
+        [one] 1 entry couldn’t be used.
+       *[other] { $count } entries couldn’t be used.
+    }
+verdict-doubt-water =
+    { $count ->
+        [one] One section is wetter than the room makes it.
+       *[other] { $count } sections are wetter than the room makes them.
+    }
+verdict-doubt-few-gaps =
+    { $count ->
+        [0] No gap was measured in section { $section }.
+        [one] Only 1 gap was measured in section { $section }.
+       *[other] Only { $count } gaps were measured in section { $section }.
+    }
+verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
+verdict-doubt-meter = No moisture reading of the boards yet.
+verdict-doubt-install-date = No install date yet.
+verdict-doubt-hours = Hours are from the price book, not timed here.
+verdict-nothing-left = Nothing left to measure would change this.
+verdict-helps-most = Would help most:

@@ -1,0 +1,183 @@
+//! The verdict in three lines.
+
+use super::answer::{days, missing, section_name};
+use super::causes::odds;
+use super::{Arg, Say as _, Words, say};
+use crate::assess::{
+    Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
+};
+use crate::repair::MethodId;
+
+/// What stands between the parts of a line.
+const DOT: &str = " · ";
+
+/// The first line: what to do, or what comes first.
+pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
+    match (&verdict.recommended, verdict.confidence) {
+        (Some(recommended), _) if !recommended.wet_sections.is_empty() => {
+            let wet = recommended.wet_sections.iter();
+            let names: Vec<&str> =
+                wet.filter_map(|&(surface, section)| section_name(assessment, surface, section)).collect();
+            say!(words, "verdict-water-first", count = names.len(), sections = Arg::Names(names))
+        }
+        (Some(recommended), _) => to_do(assessment, recommended, words),
+        (None, Confidence::NotYet(FirstStep::DrawBoards)) => say!(words, "verdict-first-boards"),
+        (None, Confidence::NotYet(FirstStep::MeasureGaps)) => say!(words, "verdict-first-gaps"),
+        (None, _) => say!(words, "verdict-first-fixes"),
+    }
+}
+
+/// The second line: days, price and chance, or why there are none; empty without a recommendation.
+pub fn second(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
+    let Some(recommended) = &verdict.recommended else { return String::new() };
+    let mut parts = Vec::new();
+    if !recommended.wet_sections.is_empty() {
+        let what_then = match recommended.advice {
+            // What does not hold is not what comes then.
+            Advice::ResealFails { .. } | Advice::NotPossible(_) | Advice::TooNarrow { .. } => {
+                to_do(assessment, recommended, words)
+            }
+            _ => {
+                let option = Arg::Name(option_name(assessment, recommended.method));
+                say!(words, "verdict-then", option = option)
+            }
+        };
+        parts.push(what_then);
+    }
+    match recommended.advice {
+        Advice::NotPossible(reason) => parts.push(reason.say(words)),
+        Advice::TooNarrow { .. } => parts.push(say!(words, "verdict-nothing-to-grip")),
+        Advice::ResealFails { instead, .. } => parts.extend(instead_of(assessment, instead, words)),
+        _ => parts.extend(price_and_chance(recommended, words)),
+    }
+    parts.join(DOT)
+}
+
+/// How sure: the word alone.
+pub fn confidence(verdict: &Verdict, words: &Words) -> String {
+    say!(words, "verdict-confidence", confidence = Arg::Id(verdict.confidence.key()))
+}
+
+/// Why it is not surer, as a sentence.
+pub fn reason(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
+    match verdict.confidence {
+        Confidence::Sure => say!(words, "verdict-nothing-left"),
+        Confidence::NotYet(_) => words.text("answer-not-yet").into_owned(),
+        Confidence::Rough(doubt) | Confidence::FairlySure(doubt) => self::doubt(assessment, doubt, words),
+    }
+}
+
+/// The verdict as lines of text, each of them something: what to do; cost and chance; how sure and what
+/// would help most.
+pub fn lines(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Vec<String> {
+    let sure = confidence(verdict, words) + ". " + &reason(assessment, verdict, words);
+    let helps = verdict.helps_most.map(|entry| {
+        " ".to_owned() + &words.text("verdict-helps-most") + " " + &missing(assessment, entry, words) + "."
+    });
+    let third = sure + &helps.unwrap_or_default();
+    let all = [first(assessment, verdict, words), second(assessment, verdict, words), third];
+    all.into_iter().filter(|line| !line.is_empty()).collect()
+}
+
+fn option_name(assessment: &Assessment, method: MethodId) -> &str {
+    assessment.option(method).map_or("", |option| &option.name)
+}
+
+fn to_do(assessment: &Assessment, recommended: &Recommendation, words: &Words) -> String {
+    let sealant = Arg::Name(assessment.sealant_name());
+    let option = Arg::Name(option_name(assessment, recommended.method));
+    match recommended.advice {
+        Advice::Reseal { .. } => {
+            let (key, from, to) = days(recommended.when.unwrap_or(SealTime::AnyTime));
+            say!(words, "verdict-reseal", when = Arg::Id(key), from = from, to = to, sealant = sealant)
+        }
+        Advice::ResealFails { holds, .. } => {
+            say!(words, "verdict-reseal-fails", sealant = sealant, share = holds)
+        }
+        Advice::TooNarrow { narrowest } => say!(words, "verdict-too-narrow", narrowest = narrowest),
+        Advice::Replace { dried_to, .. } => say!(words, "verdict-replace", moisture = dried_to),
+        Advice::NotPossible(_) => say!(words, "verdict-not-possible", option = option),
+        Advice::AsChosen | Advice::NothingYet(_) => say!(words, "verdict-as-chosen", option = option),
+    }
+}
+
+fn instead_of(assessment: &Assessment, instead: Instead, words: &Words) -> Option<String> {
+    match instead {
+        Instead::Sealant(rated) => {
+            let sealant = assessment.catalog.sealants.get(rated.sealant)?;
+            Some(say!(words, "answer-instead-sealant", sealant = &sealant.name, share = rated.holds))
+        }
+        Instead::Method(method) => {
+            let option = Arg::Name(option_name(assessment, method));
+            Some(say!(words, "answer-instead-option", option = option))
+        }
+        Instead::Unknown => Some(say!(words, "answer-instead-unknown")),
+    }
+}
+
+fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> {
+    let mut parts = Vec::new();
+    if let Some(quote) = recommended.quote {
+        parts.extend(quote.crew_days.map(|days| say!(words, "verdict-days", days = days)));
+        let [total, low, high] = [quote.total, quote.spread.low, quote.spread.high].map(Arg::RoughMoney);
+        parts.push(say!(words, "verdict-price", total = total, low = low, high = high));
+    }
+    if let Some(lasting) = recommended.lasting {
+        let tenth = |chance: f64| (chance * 10.0).round();
+        let [low, high] = [tenth(lasting.interval.low), tenth(lasting.interval.high)];
+        let until = Arg::Month(lasting.until);
+        parts.push(if high - low >= 2.0 {
+            let [low, high] = [low, high].map(|tenths| Arg::Number(tenths, 0));
+            say!(words, "verdict-lasts-between", low = low, high = high, until = until)
+        } else {
+            let (odds, tenths) = odds(lasting.chance);
+            say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until)
+        });
+    }
+    parts
+}
+
+fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
+    match doubt {
+        Doubt::WrongEntries(count) => say!(words, "verdict-doubt-wrong-entries", count = count),
+        Doubt::WaterGetsIn(count) => say!(words, "verdict-doubt-water", count = count),
+        Doubt::FewGaps { surface, section, measured } => {
+            let section = Arg::Name(section_name(assessment, surface, section).unwrap_or_default());
+            say!(words, "verdict-doubt-few-gaps", count = measured, section = section)
+        }
+        Doubt::CauseOpen(chance) => {
+            let (odds, tenths) = odds(chance);
+            say!(words, "verdict-doubt-cause", odds = odds, tenths = tenths)
+        }
+        Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),
+        Doubt::NoInstallDate => say!(words, "verdict-doubt-install-date"),
+        Doubt::HoursNotTimed => say!(words, "verdict-doubt-hours"),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::{Catalog, Job, demo_job};
+
+    #[test]
+    fn the_demo_is_told_in_three_short_lines() {
+        let found = crate::assess::assess(demo_job(), Catalog::built_in());
+        let words = Words::of_job(&found.job);
+        let lines = lines(&found, &found.verdict(), &words);
+        assert_eq!(lines.len(), 3, "{lines:#?}");
+        assert!(lines[0].starts_with("Reseal between "), "{lines:#?}");
+        assert!(lines[1].contains(" crew day") && lines[1].contains(" through "), "{lines:#?}");
+        for line in &lines {
+            assert!(!line.contains(['{', '}']) && !line.contains("  ") && !line.contains(".."), "{line}");
+        }
+    }
+
+    #[test]
+    fn an_empty_job_is_told_what_is_missing_and_nothing_else() {
+        let found = crate::assess::assess(Job::default(), Catalog::built_in());
+        let lines = lines(&found, &found.verdict(), &Words::of_job(&found.job));
+        assert_eq!(lines.len(), 2, "{lines:#?}");
+        assert!(!lines.iter().any(|line| line.contains('$')), "no price yet: {lines:#?}");
+    }
+}
