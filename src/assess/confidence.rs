@@ -19,6 +19,11 @@ const ROUGH_BELOW: f64 = 0.6;
 /// From this chance of its likeliest cause on, the cause stands in no one's way. Assumption.
 const SURE_FROM: f64 = 0.9;
 
+/// An answer whose chance to last is known to within no better than this is rough, and one that is known
+/// to within this is sure. Assumptions.
+const ROUGH_OVER: f64 = 0.6;
+const SURE_WITHIN: f64 = 0.25;
+
 /// The answer in three lines.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Verdict {
@@ -115,6 +120,8 @@ pub enum Doubt {
     },
     /// The cause is open: the likeliest has this chance, 0 to 1.
     CauseOpen(f64),
+    /// The chance that it lasts is known to within so much only, 0 to 1: from low to high.
+    ChanceWide(Span<f64>),
     /// The moisture of the boards was not metered.
     NoMeterReading,
     /// Nobody said when the boards were installed.
@@ -131,6 +138,7 @@ impl Doubt {
             Self::WaterGetsIn(_) => "water_gets_in",
             Self::FewGaps { .. } => "few_gaps",
             Self::CauseOpen(_) => "cause_open",
+            Self::ChanceWide(_) => "chance_wide",
             Self::NoMeterReading => "no_meter_reading",
             Self::NoInstallDate => "no_install_date",
             Self::HoursNotTimed => "hours_not_timed",
@@ -242,7 +250,15 @@ fn confidence(assessment: &Assessment) -> Confidence {
         return Confidence::Rough(Doubt::CauseOpen(likeliest));
     }
     let lacks = |wanted: MissingEntry| answer.missing.contains(&wanted);
+    let lasting = assessment.chosen().and_then(|option| option.callback.as_ref());
+    let lasting = lasting.map(|risk| Span { low: 1.0 - risk.interval.high, high: 1.0 - risk.interval.low });
+    let width = lasting.map_or(0.0, |lasting| lasting.high - lasting.low);
+    let wide = Doubt::ChanceWide(lasting.unwrap_or(Span { low: 0.0, high: 1.0 }));
+    if width > ROUGH_OVER {
+        return Confidence::Rough(wide);
+    }
     let doubts = [
+        (width > SURE_WITHIN, wide),
         (likeliest < SURE_FROM, Doubt::CauseOpen(likeliest)),
         (lacks(MissingEntry::Moisture), Doubt::NoMeterReading),
         (lacks(MissingEntry::InstallDate), Doubt::NoInstallDate),

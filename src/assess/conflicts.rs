@@ -39,12 +39,14 @@ mod tests {
     fn a_hygrometer_that_the_room_cannot_show_is_told_and_one_that_it_can_is_not() {
         let told = |humidity: f64| {
             let mut job = demo_job();
+            // Its boards would not let the room be as dry as rooms can be.
+            job.survey.moistures.clear();
             job.survey.rooms[0].humidity = Humidity::pct(humidity);
             let found = assess(job, Catalog::built_in());
             found.problems.iter().any(|problem| problem.place.is(&fields::ROOM_HUMIDITY, At::index(0)))
         };
-        // A heated house near Chicago in February: 20 to 45% is everyday, 80% a bathroom.
-        for everyday in [22.0, 33.0, 44.0] {
+        // A heated house near Chicago in February: 20 to 40% is everyday, 80% a bathroom.
+        for everyday in [20.0, 30.0, 40.0] {
             assert!(!told(everyday), "{everyday}");
         }
         assert!(told(80.0));
@@ -58,7 +60,9 @@ mod tests {
                 reading.reading = Some(Moisture::pct(pct));
             }
             let found = assess(job, Catalog::built_in());
-            found.problems.iter().any(|problem| problem.place.is(&fields::METER_READING, At::index(0)))
+            found.problems.iter().any(|problem| {
+                problem.place.field().is_some_and(|(field, _)| *field == fields::METER_READING)
+            })
         };
         assert!(!told(8.0));
         assert!(told(14.0));

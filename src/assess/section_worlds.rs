@@ -19,6 +19,8 @@ pub struct SectionWorlds {
     narrowing: Vec<Vec<f64>>,
     /// Moisture likewise, per cent.
     moisture: Vec<Vec<f64>>,
+    /// Opening since the install as a fraction of the width then, by world.
+    opened: Vec<f64>,
     /// Number of worlds.
     count: usize,
 }
@@ -27,46 +29,74 @@ pub struct SectionWorlds {
 pub type Swing = (f64, f64);
 
 impl SectionWorlds {
-    /// Of a section in everything believed.
-    pub(super) fn new(belief: &Belief, known: KnownSection, species: &Species, ring: Angle) -> Self {
+    /// Of a section in everything believed, with what its boards took up if they got wet, by day from the
+    /// visit.
+    pub(super) fn new(
+        belief: &Belief,
+        known: KnownSection,
+        (species, ring): (&Species, Angle),
+        surplus_on: &impl Fn(usize) -> Moisture,
+    ) -> Self {
         let course = &belief.courses[known.build_up];
         let now = &course.moisture[course.index(0)];
         let weeks = (0..HORIZON).step_by(STEP);
         let moisture: Vec<Vec<f64>> = weeks
             .map(|day| {
                 let on = &course.moisture[course.index(i64::try_from(day).unwrap_or(0))];
-                on.iter().map(|m| f64::from(*m)).collect()
+                let surplus = surplus_on(day).to_pct();
+                on.iter().map(|m| f64::from(*m) + surplus).collect()
             })
             .collect();
         let narrowing = moisture
             .iter()
             .map(|on| {
-                let each = on.iter().zip(now).zip(&belief.particles);
+                let each = on.iter().zip(&moisture[0]).zip(&belief.particles);
                 each.map(|((then, now), particle)| {
-                    let (now, then) = (Moisture::pct(f64::from(*now)), Moisture::pct(*then));
+                    let (now, then) = (Moisture::pct(*now), Moisture::pct(*then));
                     particle.lot * shrinkage(species, ring, now, then)
                 })
                 .collect()
             })
             .collect();
-        Self { narrowing, moisture, count: belief.particles.len() }
+        let opened = course
+            .installed
+            .iter()
+            .zip(now)
+            .zip(&belief.particles)
+            .map(|((came, now), particle)| {
+                let now = Moisture::pct(f64::from(*now));
+                particle.lot * shrinkage(species, ring, Moisture::pct(*came), now)
+            })
+            .collect();
+        Self { narrowing, moisture, opened, count: belief.particles.len() }
     }
 
     /// Where the mean gap lies nine times in ten, by week from the visit.
     ///
-    /// What is not known of the mean gap today adds to what differs between worlds.
+    /// The joints that were measured are known. What the others stand open by today is what the world
+    /// makes of them: measured joints may have been picked because they looked wide, which the worlds
+    /// were weighed for.
     pub(super) fn mean_gap_bands(&self, gaps: &SectionGaps, across: Length) -> Vec<Span<Length>> {
         let today = Shut::new(gaps.mean, gaps.scatter);
-        let doubt: Vec<Length> =
-            (0..self.count).map(|world| gaps.error_of_mean * normal_of(world, self.count)).collect();
+        #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
+        let unseen = 1.0 - gaps.measured as f64 / gaps.joints.max(gaps.measured).max(1) as f64;
+        let known = gaps.gauge_error();
+        let doubt: Vec<Length> = (0..self.count)
+            .map(|world| {
+                let others = (across * self.opened[world]).max(Length::ZERO) + laid_of(world, self.count);
+                (others - gaps.mean) * unseen + known * normal_of(world, self.count)
+            })
+            .collect();
         let of_week = |narrowing: &Vec<f64>| {
             let mut each: Vec<f64> = narrowing
                 .iter()
                 .zip(&doubt)
                 .map(|(narrowing, doubt)| today.mean_after(across * *narrowing + *doubt).to_m())
                 .collect();
+            let expected = today.mean_after(across * mean(narrowing)).to_m();
             let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
-            Span { low: Length::m(low), high: Length::m(high) }
+            // The figure that is said of all joints lies in the range that is said of it.
+            Span { low: Length::m(low.min(expected)), high: Length::m(high.max(expected)) }
         };
         self.narrowing.iter().map(of_week).collect()
     }
@@ -118,6 +148,16 @@ impl SectionWorlds {
 pub(super) fn week(day: usize, weeks: usize) -> (usize, f64) {
     let at = (day / STEP).min(weeks.saturating_sub(1));
     (at, ((day - at * STEP) as f64 / STEP as f64).min(1.0))
+}
+
+#[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+fn mean(values: &[f64]) -> f64 {
+    values.iter().sum::<f64>() / values.len().max(1) as f64
+}
+
+/// Gap left on average when the boards were laid, in each world: 0.15 mm, give or take half.
+fn laid_of(world: usize, count: usize) -> Length {
+    Length::mm((0.15 + 0.07 * normal_of((world * 311 + 5) % count, count)).max(0.0))
 }
 
 fn range(values: impl Iterator<Item = f64>) -> (f64, f64) {

@@ -7,17 +7,17 @@ use rayon::prelude::*;
 use super::beliefs::{Beliefs, KnownSection};
 use super::section_worlds::{SectionWorlds, Shut, week};
 use crate::air::IndoorYear;
-use crate::belief::{AgainstMarks, Course, against_marks};
+use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Sealant, Target, acclimation, demand,
     smallest_class, stack, target, widest_board,
 };
-use crate::measure::{Length, Moisture, Span, day_of_year};
+use crate::measure::{Estimate, Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
 use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
-use crate::survey::{GapEstimate, MoistureNow, SectionGaps, readings_behind};
+use crate::survey::{GapEstimate, MoistureNow, SectionGaps, moisture_readings, readings_behind};
 use crate::wood::drying::Panel;
 use crate::wood::{Species, shrinkage};
 
@@ -32,6 +32,8 @@ pub struct SectionState {
     pub gaps: SectionGaps,
     /// The boards' present moisture.
     pub now: MoistureNow,
+    /// Whether water got to them.
+    wetted: bool,
     /// The moisture that the room's model expects them at today.
     pub expected_now: Moisture,
     /// What their build-up's moisture does in the room's air; shared by sections alike.
@@ -94,11 +96,10 @@ impl SectionState {
         Span { low: mix(before.low, after.low), high: mix(before.high, after.high) }
     }
 
-    /// Whether the boards were measured clearly wetter than the room's air ever makes them: water
-    /// got to them.
-    pub fn is_wetted(&self) -> bool {
-        let margin = Moisture::pct(3.0);
-        self.now.readings > 0 && self.now.moisture.mean > self.settled.extremes().1 + margin
+    /// Whether the boards were measured clearly wetter than drying since the install leaves them, and
+    /// water is the likelier reason: it got to them.
+    pub const fn is_wetted(&self) -> bool {
+        self.wetted
     }
 
     /// Moisture of the boards on a day counted from the visit; before it, as they dried from the
@@ -236,11 +237,20 @@ fn section_state(
     let board = &section.board;
     let species = catalog.species(&board.species)?;
     let course = &belief.courses[known.build_up];
+    let read = mean_reading(job, &surface.name, &section.name);
+    let wetted =
+        read.is_some_and(|read| belief.of(Cause::WettedAndDried) > 0.5 && read > course.on(0).mean + WETTER);
     let now = MoistureNow {
-        moisture: course.on(0),
+        // Water that got in is in no world's drying: there the meter is all that is known.
+        moisture: match read.filter(|_| wetted) {
+            Some(read) => Estimate { mean: read, sd: METER },
+            None => course.on(0),
+        },
         readings: readings_behind(&job.survey, &surface.name, &section.name),
     };
-    let motion = mean_motion(species, board, course, belief.mean_lot());
+    let surplus = if wetted { now.moisture.mean - course.on(0).mean } else { Moisture::ZERO };
+    let surplus_on = |day: usize| surplus * settled.wetness_left(day);
+    let motion = mean_motion(species, board, course, belief.mean_lot(), &surplus_on);
     let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
     let origin = (gaps.measured > 0 && across > Length::ZERO).then(|| {
         let (moisture, interval) = course.install();
@@ -249,7 +259,7 @@ fn section_state(
         InstallMoisture { moisture, interval, beyond_drying }
     });
     let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
-    let worlds = SectionWorlds::new(belief, known, species, board.ring_angle);
+    let worlds = SectionWorlds::new(belief, known, (species, board.ring_angle), &surplus_on);
     let past = age(job).map(|_| {
         let before = course.days.iter().take_while(|day| **day <= 0);
         before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()
@@ -259,6 +269,7 @@ fn section_state(
         section: known.section,
         gaps,
         now,
+        wetted,
         expected_now: settled.on(visit_day(job)),
         motion,
         bands: worlds.mean_gap_bands(&gaps, across),
@@ -274,15 +285,36 @@ fn section_state(
     })
 }
 
+/// So much wetter than expected, boards have got wet.
+const WETTER: Moisture = Moisture::pct(3.0);
+/// How well a meter tells the moisture of boards that got wet, one standard deviation. Assumption.
+const METER: Moisture = Moisture::pct(1.0);
+
+/// Mean of a section's own meter readings.
+fn mean_reading(job: &Job, surface: &str, section: &str) -> Option<Moisture> {
+    let own = moisture_readings(&job.survey, surface, section);
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    let mean = own.iter().map(|(pct, _)| pct).sum::<f64>() / own.len() as f64;
+    (!own.is_empty()).then(|| Moisture::pct(mean))
+}
+
 /// No board is put up wetter than this: it shrinks no more for it.
 const WETTEST: Moisture = Moisture::pct(30.0);
 /// How much more than its species a lot shrinks at most, two standard deviations out.
 const MOST_OVER_SPECIES: f64 = 1.3;
 
-/// The mean over the worlds of how boards move from the visit on.
-fn mean_motion(species: &Species, board: &BoardSpec, course: &Course, lot: f64) -> BoardMotion {
-    let days =
-        (0..HORIZON).map(|day| Moisture::pct(course.mean(course.index(i64::try_from(day).unwrap_or(0)))));
+/// The mean over the worlds of how boards move from the visit on; those that got wet dry besides.
+fn mean_motion(
+    species: &Species,
+    board: &BoardSpec,
+    course: &Course,
+    lot: f64,
+    surplus_on: &impl Fn(usize) -> Moisture,
+) -> BoardMotion {
+    let days = (0..HORIZON).map(|day| {
+        let dry = course.mean(course.index(i64::try_from(day).unwrap_or(0)));
+        Moisture::pct(dry) + surplus_on(day)
+    });
     BoardMotion::new(species, board.ring_angle, days.collect(), lot)
 }
 

@@ -54,9 +54,7 @@ pub(super) fn clues(scale: &Scale<'_>, weighed: &Weighed) -> Vec<Clue> {
 
 /// Log weights with some readings left out.
 fn weigh(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Vec<Accounts> {
-    let worlds = 0..weighed.draws.len();
-    let own: Vec<Accounts> =
-        worlds.into_par_iter().map(|world| scale.weigh(&weighed.worlds, world, counts)).collect();
+    let own: Vec<Accounts> = weighed.prepared.par_iter().map(|world| scale.weigh(world, counts)).collect();
     corrected(&weighed.draws, &own)
 }
 

@@ -43,7 +43,7 @@ use air::RoomAir;
 use draws::Draws;
 use ensemble::LANES;
 use particles::{PARTICLES, choose, run_on};
-use weigh::{ACCOUNTS, Accounts, Counts, Scale, accounts};
+use weigh::{ACCOUNTS, Accounts, Counts, Prepared, Scale, accounts};
 use world::{Maker, Span as Times, Worlds};
 
 /// Worlds of the first batch, and of each one after it.
@@ -117,6 +117,8 @@ pub struct Belief {
 struct Weighed {
     draws: Draws,
     worlds: Worlds,
+    /// The same, made ready for weighing.
+    prepared: Vec<Prepared>,
     /// Log weights of the accounts, corrected for where worlds were drawn.
     logs: Vec<Accounts>,
     /// Weights of the worlds, adding up to 1.
@@ -148,7 +150,7 @@ pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -
     let maker = Maker { room: &room, build_ups: evidence.build_ups, span, priors };
     let scale = Scale::new(evidence.sections, evidence.rooms, &maker, causes);
     let weighed = weigh_worlds(&maker, &scale, causes);
-    let particles = choose(&scale, &weighed.worlds, &weighed.weights);
+    let particles = choose(&scale, &weighed.prepared, &weighed.weights);
     let (courses, air) = run_on(&maker, &weighed.worlds, &particles, horizon, SEED + 99);
     let odds = Odds::new(&weighed, &weighed.logs);
     Some(Belief {
@@ -184,15 +186,17 @@ fn weigh_worlds(maker: &Maker<'_>, scale: &Scale<'_>, causes: &CausePriors) -> W
     let mut draws = Draws::expected(maker.dims(), FIRST, causes.wet_at_install, SEED);
     let mut worlds = maker.follow(&draws, 0);
     let mut own: Vec<Accounts> = Vec::new();
+    let mut prepared: Vec<Prepared> = Vec::new();
     let mut batch = 1;
     loop {
-        own.par_extend(
-            (own.len()..draws.len()).into_par_iter().map(|world| scale.weigh(&worlds, world, Counts::ALL)),
-        );
+        let fresh = (prepared.len()..draws.len()).into_par_iter();
+        prepared.par_extend(fresh.map(|world| scale.prepare(&worlds, world)));
+        let fresh = prepared[own.len()..].par_iter();
+        own.par_extend(fresh.map(|world| scale.weigh(world, Counts::ALL)));
         let weighed = corrected(&draws, &own);
         let weights = normalized(&weighed);
         if batch == BATCHES || effective(&weights) >= ENOUGH {
-            return Weighed { draws, worlds, logs: weighed, weights };
+            return Weighed { draws, worlds, prepared, logs: weighed, weights };
         }
         let from = draws.len();
         draws.refine(&weights, MORE, SEED + batch as u64);
@@ -253,6 +257,12 @@ impl Odds {
 }
 
 impl Belief {
+    /// The probability that a cause plays a part, 0 to 1.
+    pub fn of(&self, cause: Cause) -> f64 {
+        let at = Cause::ALL.iter().position(|known| *known == cause).unwrap_or(0);
+        self.causes[at]
+    }
+
     /// How much the lot of boards shrinks against its species: mean over the worlds.
     #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
     pub fn mean_lot(&self) -> f64 {
@@ -304,6 +314,9 @@ fn humidity(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Span<Humidity>> {
         .collect()
 }
 
+/// A transfer that lets nothing through, kg/(s·m²·Pa).
+const SHUT: f64 = 1e-14;
+
 fn transfer(worlds: &Worlds, particles: &[Particle]) -> Vec<[f64; 2]> {
     #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
     let count = particles.len() as f64;
@@ -311,9 +324,10 @@ fn transfer(worlds: &Worlds, particles: &[Particle]) -> Vec<[f64; 2]> {
         [0, 1].map(|side| {
             let logs = particles.iter().map(|p| {
                 let own = followed.boards[p.world / LANES].transfer[side][p.world % LANES];
-                f64::from(own).max(1e-15).ln()
+                f64::from(own).max(SHUT).ln()
             });
-            (logs.sum::<f64>() / count).exp()
+            let mean = (logs.sum::<f64>() / count).exp();
+            if mean > SHUT { mean } else { 0.0 }
         })
     };
     worlds.build_ups.iter().map(of).collect()

@@ -12,7 +12,7 @@ use rayon::prelude::*;
 use super::air::{SEASON, single};
 use super::ensemble::{AirLanes, Boards, LANES, Lanes, run};
 use super::evidence::log_sum;
-use super::weigh::{ACCOUNTS, Counts, NODES, Scale};
+use super::weigh::{ACCOUNTS, Counts, NODES, Prepared, Scale};
 use super::world::{Maker, Worlds};
 
 /// Worlds that are run on.
@@ -31,7 +31,7 @@ pub struct Particle {
 
 /// Chooses the worlds that count.
 #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
-pub(super) fn choose(scale: &Scale<'_>, worlds: &Worlds, weights: &[f64]) -> Vec<Particle> {
+pub(super) fn choose(scale: &Scale<'_>, worlds: &[Prepared], weights: &[f64]) -> Vec<Particle> {
     let all: f64 = weights.iter().sum();
     let step = all / PARTICLES as f64;
     let mut chosen = Vec::with_capacity(PARTICLES);
@@ -50,7 +50,7 @@ pub(super) fn choose(scale: &Scale<'_>, worlds: &Worlds, weights: &[f64]) -> Vec
         .par_iter()
         .enumerate()
         .map(|(at, &world)| {
-            let by_lot = scale.by_lot(worlds, world, Counts::ALL);
+            let by_lot = scale.by_lot(&worlds[world], Counts::ALL);
             let total = log_sum(by_lot.as_flattened());
             let mut left = golden(at);
             for (place, log) in by_lot.as_flattened().iter().enumerate() {

@@ -48,7 +48,9 @@ pub(super) fn conflicts(scale: &Scale<'_>, weighed: &Weighed, evidence: &Evidenc
     let mut found = Vec::new();
     if scale.has_meter() {
         let weights = without(scale, weighed, Counts { meter: false, ..Counts::ALL });
-        found.extend((0..evidence.sections.len()).filter_map(|at| meter(scale, weighed, &weights, at)));
+        let each = (0..evidence.sections.len()).filter_map(|at| meter(scale, weighed, &weights, at));
+        // It is one meter: what is wrong with it is told where it shows most.
+        found.extend(each.max_by(|a, b| a.deviations.abs().total_cmp(&b.deviations.abs())));
     }
     if scale.has_room() {
         let weights = without(scale, weighed, Counts { room: false, ..Counts::ALL });
@@ -60,10 +62,7 @@ pub(super) fn conflicts(scale: &Scale<'_>, weighed: &Weighed, evidence: &Evidenc
 
 /// Weights of the worlds with some readings left out.
 fn without(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Vec<f64> {
-    let own: Vec<Accounts> = (0..weighed.draws.len())
-        .into_par_iter()
-        .map(|world| scale.weigh(&weighed.worlds, world, counts))
-        .collect();
+    let own: Vec<Accounts> = weighed.prepared.par_iter().map(|world| scale.weigh(world, counts)).collect();
     normalized(&corrected(&weighed.draws, &own))
 }
 

@@ -6,7 +6,7 @@
 use super::air::{SUMMER, WINTER};
 use super::cause::{CausePriors, Hypothesis};
 use super::ensemble::{LANES, StepAir};
-use super::evidence::{RoomEvidence, SectionEvidence, log_normal, log_sum, meter_shows};
+use super::evidence::{MeterEvidence, RoomEvidence, SectionEvidence, log_normal, log_sum, meter_shows};
 use super::failures;
 use super::gaps::GapTable;
 use super::priors::Priors;
@@ -70,6 +70,9 @@ struct ReadingTable {
     section: usize,
     day: i64,
     set_to_species: bool,
+    /// How many readings were like it.
+    count: f64,
+    /// Log likelihoods.
     usual: Vec<f64>,
     wetted: Vec<f64>,
 }
@@ -86,9 +89,22 @@ pub(super) fn nodes() -> [(f64, f64); NODES] {
     std::array::from_fn(|at| (z(at), (-0.5 * z(at) * z(at)).exp() / all))
 }
 
+/// Readings to the tenth of a per cent that meters show, each once with how often it came.
+fn alike(readings: &[MeterEvidence]) -> Vec<(MeterEvidence, f64)> {
+    let mut alike: Vec<(MeterEvidence, f64)> = Vec::new();
+    for reading in readings {
+        let shown = MeterEvidence { pct: (10.0 * reading.pct).round() / 10.0, ..*reading };
+        match alike.iter_mut().find(|(known, _)| *known == shown) {
+            Some((_, count)) => *count += 1.0,
+            None => alike.push((shown, 1.0)),
+        }
+    }
+    alike
+}
+
 impl ReadingTable {
     #[expect(clippy::cast_precision_loss, reason = "five hundred steps")]
-    fn new(section: usize, reading: &super::MeterEvidence, priors: &Priors) -> Self {
+    fn new(section: usize, reading: &MeterEvidence, count: f64, priors: &Priors) -> Self {
         let steps = ((SHOWN.1 - SHOWN.0) / FINE) as usize + 2;
         let at = |step: usize, surplus: f64| {
             meter_shows(reading.pct, SHOWN.0 + FINE * step as f64 + surplus, 0.0, priors)
@@ -97,11 +113,12 @@ impl ReadingTable {
         let wetted = (0..steps)
             .map(|step| {
                 let damp: f64 = SURPLUSES.iter().map(|surplus| at(step, *surplus)).sum();
-                0.5 * usual[step] + 0.5 * damp / SURPLUSES.len() as f64
+                (0.5 * usual[step] + 0.5 * damp / SURPLUSES.len() as f64).ln()
             })
             .collect();
+        let usual = usual.into_iter().map(f64::ln).collect();
         let (day, set_to_species) = (reading.day, reading.set_to_species);
-        Self { section, day, set_to_species, usual, wetted }
+        Self { section, day, set_to_species, count, usual, wetted }
     }
 
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to the table")]
@@ -110,6 +127,13 @@ impl ReadingTable {
         let (below, share) = (at as usize, at.fract());
         table[below] + (table[below + 1] - table[below]) * share
     }
+}
+
+/// A world made ready for weighing.
+pub(super) struct Prepared {
+    fixed: Lot,
+    /// By section: opening since the install in mm, and how that has changed by later visits.
+    opened: Vec<(f64, Vec<f64>)>,
 }
 
 /// Parts of a world's weight that do not depend on the lot.
@@ -132,7 +156,8 @@ impl<'a> Scale<'a> {
         let table = |section: &SectionEvidence<'_>| GapTable::new(&section.gaps, section.joints, priors);
         let mean = |section: &SectionEvidence<'_>| GapTable::of_mean(&section.gaps, priors);
         let meters = sections.iter().enumerate().flat_map(|(at, section)| {
-            section.meter.iter().map(move |reading| ReadingTable::new(at, reading, priors))
+            let alike = alike(&section.meter);
+            alike.into_iter().map(move |(reading, count)| ReadingTable::new(at, &reading, count, priors))
         });
         #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
         let joints: Vec<f64> = sections.iter().map(|section| section.joints as f64).collect();
@@ -210,20 +235,10 @@ impl<'a> Scale<'a> {
         self.maker.step_on(0)
     }
 
-    /// Log weights of a world's accounts, by what counts.
-    pub fn weigh(&self, worlds: &Worlds, world: usize, counts: Counts) -> Accounts {
-        let by_lot = self.by_lot(worlds, world, counts);
-        std::array::from_fn(|account| {
-            let logs: [f64; NODES] = std::array::from_fn(|lot| by_lot[lot][account]);
-            log_sum(&logs)
-        })
-    }
-
-    /// The same for each factor on the lot's shrinkage, not summed.
-    pub fn by_lot(&self, worlds: &Worlds, world: usize, counts: Counts) -> [Accounts; NODES] {
-        let fixed = self.without_lot(worlds, world, counts);
+    /// What of a world does not depend on which readings count.
+    pub fn prepare(&self, worlds: &Worlds, world: usize) -> Prepared {
         let visit = worlds.day(0);
-        let opened: Vec<(f64, Vec<f64>)> = self
+        let opened = self
             .sections
             .iter()
             .map(|section| {
@@ -237,16 +252,37 @@ impl<'a> Scale<'a> {
                 (now, later.collect())
             })
             .collect();
+        Prepared { fixed: self.without_lot(worlds, world), opened }
+    }
+
+    /// Log weights of a world's accounts, by what counts.
+    pub fn weigh(&self, world: &Prepared, counts: Counts) -> Accounts {
+        let by_lot = self.by_lot(world, counts);
+        std::array::from_fn(|account| {
+            let logs: [f64; NODES] = std::array::from_fn(|lot| by_lot[lot][account]);
+            log_sum(&logs)
+        })
+    }
+
+    /// The same for each factor on the lot's shrinkage, not summed.
+    pub fn by_lot(&self, world: &Prepared, counts: Counts) -> [Accounts; NODES] {
         std::array::from_fn(|lot| {
             let (factor, share) = self.lots[lot];
-            let later: f64 =
-                self.sections.iter().zip(&opened).map(|(s, o)| later_term(s, &o.1, factor)).sum();
-            self.of_lot(&opened, factor, counts, &fixed).map(|log| log + share.ln() + later)
+            let each = self.sections.iter().zip(&world.opened);
+            let later: f64 = each.map(|(section, opened)| later_term(section, &opened.1, factor)).sum();
+            self.of_lot(world, factor, counts).map(|log| log + share.ln() + later)
         })
     }
 
     /// Log weights of the accounts if the lot shrinks by `factor` of its species.
-    fn of_lot(&self, opened: &[(f64, Vec<f64>)], factor: f64, counts: Counts, fixed: &Lot) -> Accounts {
+    fn of_lot(&self, world: &Prepared, factor: f64, counts: Counts) -> Accounts {
+        let Prepared { fixed, opened } = world;
+        let room = if counts.room { fixed.room } else { 0.0 };
+        let meter = |at: Option<usize>| match (counts.meter, at) {
+            (false, _) => 0.0,
+            (true, None) => fixed.meter,
+            (true, Some(section)) => fixed.wetted[section],
+        };
         let tables = match counts.gaps {
             Gaps::Nothing => None,
             Gaps::Mean => Some(&self.means),
@@ -272,21 +308,21 @@ impl<'a> Scale<'a> {
                     .collect();
                 log_sum(&parts)
             };
-            let usual = plain + fixed.meter;
+            let usual = plain + meter(None);
             let all =
-                [usual, usual, instead(1, &|_| fixed.meter), instead(2, &|section| fixed.wetted[section])];
+                [usual, usual, instead(1, &|_| meter(None)), instead(2, &|section| fixed.wetted[section])];
             for (on_top, log) in all.into_iter().enumerate() {
                 let account = 4 * bonded + on_top;
                 let failures = if counts.failures { self.failures[account] } else { 0.0 };
-                found[account] = log + fixed.room + self.expected[account] + failures;
+                found[account] = log + room + self.expected[account] + failures;
             }
         }
         found
     }
 
-    fn without_lot(&self, worlds: &Worlds, world: usize, counts: Counts) -> Lot {
-        let room = if counts.room { self.room_term(worlds, world) } else { 0.0 };
-        if !counts.meter || self.meters.is_empty() {
+    fn without_lot(&self, worlds: &Worlds, world: usize) -> Lot {
+        let room = self.room_term(worlds, world);
+        if self.meters.is_empty() {
             return Lot { meter: 0.0, wetted: vec![0.0; self.sections.len()], room };
         }
         // By whether the meter was set to the species: each setting has an offset of its own.
@@ -321,8 +357,8 @@ impl<'a> Scale<'a> {
                 let mut logs = vec![share.ln(); 1 + self.sections.len()];
                 for (reading, moisture) in &own {
                     let shown = moisture + prior.middle + prior.sd * z;
-                    let usual = ReadingTable::look(&reading.usual, shown).ln();
-                    let wetted = ReadingTable::look(&reading.wetted, shown).ln();
+                    let usual = reading.count * ReadingTable::look(&reading.usual, shown);
+                    let wetted = reading.count * ReadingTable::look(&reading.wetted, shown);
                     for (at, log) in logs.iter_mut().enumerate() {
                         *log += if at == reading.section + 1 { wetted } else { usual };
                     }

@@ -23,8 +23,9 @@ const DAY: f64 = 86_400.0;
 const MOST_YEARS: usize = 30;
 /// The year repeats when its end is this near its start, kg/kg.
 const REPEATS: f64 = 2e-5;
-/// A small surplus of moisture, kg/kg, whose leaving is followed.
-const SURPLUS: f64 = 0.02;
+/// Surpluses of moisture, kg/kg, whose leaving is followed: a small one, and that of boards that got wet.
+const SMALL: f64 = 0.02;
+const WET: f64 = 0.08;
 
 /// What one build-up's moisture does in the room's air.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,6 +34,8 @@ pub struct BoardYears {
     settled: Vec<f64>,
     /// Days until nine tenths of a small surplus are gone, counted from the visit's season.
     settles_in: Option<usize>,
+    /// Share left of what boards took up that got wet, by day from the visit; none after its end.
+    wetness_left: Vec<f64>,
     /// Whether neither face lets anything through.
     sealed_off: bool,
     /// Days by which the yearly wave of the boards is behind that of their equilibrium.
@@ -57,9 +60,12 @@ impl BoardYears {
         #[expect(clippy::cast_precision_loss, reason = "365 days")]
         let mut board = Drying::uniform(Wood, panel, CELLS, mean / emc.len() as f64);
         let (settled, at_visit) = settle(&mut board, &days, visit);
-        let settles_in = leaves(&at_visit, &days, &settled, visit);
+        let small = leaves(&at_visit, SMALL, &days, &settled, visit);
+        let gone = small.iter().position(|left| *left <= 0.1);
+        let settles_in = gone.or((small.len() < HORIZON).then_some(small.len()));
+        let wetness_left = leaves(&at_visit, WET, &days, &settled, visit);
         let sealed_off = panel.transfer.iter().all(|transfer| *transfer <= 0.0);
-        Self { lag: lag(&emc, &settled), sealed_off, settled, settles_in }
+        Self { lag: lag(&emc, &settled), sealed_off, settled, settles_in, wetness_left }
     }
 
     /// Whether neither face lets anything through: then the room's air says nothing of the boards.
@@ -89,6 +95,11 @@ impl BoardYears {
     /// season; `None` if it takes more than three years.
     pub const fn days_to_settle(&self) -> Option<usize> {
         self.settles_in
+    }
+
+    /// Share left, so many days after the visit, of what boards took up that had got wet by then.
+    pub fn wetness_left(&self, days: usize) -> f64 {
+        self.wetness_left.get(days).copied().unwrap_or(0.0)
     }
 
     /// Days by which the boards' yearly wave comes after that of the air, by their first harmonics;
@@ -124,16 +135,21 @@ fn settle(board: &mut Drying<Wood>, days: &[Exposure], visit: i64) -> (Vec<f64>,
     (year, at_visit)
 }
 
-/// Days until nine tenths of a surplus are gone that was even through the thickness at the visit.
-fn leaves(at_visit: &Drying<Wood>, days: &[Exposure], settled: &[f64], visit: i64) -> Option<usize> {
+/// The share left of a surplus that was even through the thickness at the visit, day by day until nothing
+/// worth following is left.
+fn leaves(at_visit: &Drying<Wood>, surplus: f64, days: &[Exposure], settled: &[f64], visit: i64) -> Vec<f64> {
     let mut board = at_visit.clone();
-    board.add(SURPLUS);
-    (0..HORIZON).find(|&ahead| {
-        let day = visit + i64::try_from(ahead).unwrap_or(0);
-        let left = (board.moisture().to_pct() - settled[index(day)]) / (100.0 * SURPLUS);
+    board.add(surplus);
+    let mut shares = Vec::with_capacity(HORIZON);
+    for day in (visit..).take(HORIZON) {
+        let left = (board.moisture().to_pct() - settled[index(day)]) / (100.0 * surplus);
+        if left < 1e-3 {
+            break;
+        }
+        shares.push(left);
         board.step(days[index(day)], DAY);
-        left <= 0.1
-    })
+    }
+    shares
 }
 
 /// Days by which the first harmonic of `follows` comes after that of `leads`; `None` where either has

@@ -6,6 +6,7 @@ use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
 };
+use crate::measure::Percent;
 use crate::repair::MethodId;
 
 /// What stands between the parts of a line.
@@ -148,6 +149,10 @@ fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
         Doubt::CauseOpen(chance) => {
             let (odds, tenths) = odds(chance);
             say!(words, "verdict-doubt-cause", odds = odds, tenths = tenths)
+        }
+        Doubt::ChanceWide(lasts) => {
+            let [low, high] = [lasts.low, lasts.high].map(|chance| Percent::pct((100.0 * chance).round()));
+            say!(words, "verdict-doubt-chance", low = low, high = high)
         }
         Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),
         Doubt::NoInstallDate => say!(words, "verdict-doubt-install-date"),

@@ -328,7 +328,8 @@ fn the_year_has_a_row_for_each_day_from_the_visit() {
         let mut expected = ["date", "indoor_c", "indoor_rh_pct", "emc_pct"].map(str::to_owned).to_vec();
         for section in items(&report["sections"]) {
             let of = format!("{}/{}", text(&section["surface"]), text(&section["section"]));
-            expected.extend([format!("{of} moisture_pct"), format!("{of} mean_gap_mm")]);
+            let columns = ["moisture_pct", "mean_gap_mm", "gap_low_mm", "gap_high_mm"];
+            expected.extend(columns.map(|column| format!("{of} {column}")));
         }
         assert_eq!(header, expected, "{name}");
         assert!(header[1..].iter().all(|column| says_its_unit(column)), "{header:?}");

@@ -148,7 +148,7 @@ fn a_later_visit_puts_the_odds_right() {
     job.survey.moistures.clear();
     job.survey.gaps.retain(|gap| gap.joint.starts_with("A ") && gap.joint != "A ridge");
     for gap in &mut job.survey.gaps {
-        gap.width = Length::mm(1.0);
+        gap.width = Length::mm(1.6);
     }
     let visit = |job: &Job, more: f64| LaterVisit {
         on: job.visited.checked_add(60.days()).unwrap(),

@@ -713,7 +713,7 @@ fn a_job_in_a_place_is_assessed_and_kept() {
     assert!(found.problems.iter().all(|problem| problem.severity != Severity::Error), "{:?}", found.problems);
     let year = found.year.unwrap();
     let driest = year.days.iter().map(|day| day.humidity.to_pct()).fold(100.0, f64::min);
-    assert!((15.0..35.0).contains(&driest), "a heated house in Maine in winter: {driest}");
+    assert!((15.0..45.0).contains(&driest), "a heated house in Maine in winter: {driest}");
 }
 
 /// What a job of an older program says still means what it did: the eight stations by name, with their

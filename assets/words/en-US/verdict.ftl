@@ -65,6 +65,7 @@ verdict-doubt-few-gaps =
        *[other] Only { $count } gaps were measured in section { $section }.
     }
 verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
+verdict-doubt-chance = What isn’t known of this house puts the chance that it lasts anywhere from { $low } to { $high }.
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-install-date = No install date yet.
 verdict-doubt-hours = Hours are from the price book, not timed here.

@@ -16,7 +16,7 @@ use std::path::PathBuf;
 use std::sync::LazyLock;
 use std::time::Duration;
 
-use gapwright::assess::{Assessment, assess};
+use gapwright::assess::{Assessment, SectionState, assess};
 use gapwright::job::fields::{At, Field};
 use gapwright::job::{Catalog, Job, Place, Problem, Severity, file};
 use gapwright::measure::Units;
@@ -94,9 +94,18 @@ fn told_at<'a>(found: &'a Assessment, field: &'static Field, at: At, text: &str)
 #[track_caller]
 fn what_comes_stands(found: &Assessment) {
     for (sound, found) in SOUND.1.sections.iter().zip(&found.sections) {
-        assert!(found.motion == sound.motion, "section {:?}", (sound.surface, sound.section));
-        assert_eq!(found.origin, sound.origin);
+        moves_alike(sound, found);
+        assert_eq!(found.origin.is_some(), sound.origin.is_some());
     }
+}
+
+/// Asserts that a section's boards move as they did, to a sixth of a percent of their width: all readings
+/// weigh one set of worlds, so what is spoilt elsewhere shifts them a little.
+#[track_caller]
+fn moves_alike(sound: &SectionState, found: &SectionState) {
+    let pairs = sound.motion.narrowing.iter().zip(&found.motion.narrowing);
+    let off = pairs.map(|(sound, found)| (sound - found).abs()).fold(0.0, f64::max);
+    assert!(off < 1.6e-3, "section {:?}: {off}", (sound.surface, sound.section));
 }
 
 /// Asserts that all sections but `spoilt` are found to be as in the sound tea room.
@@ -110,8 +119,10 @@ fn others_stand(found: &Assessment, spoilt: &[(usize, usize)]) {
             assert_eq!(found.gaps.measured, sound.gaps.measured, "section {at:?}");
             let shift = (found.gaps.mean - sound.gaps.mean).to_m().abs();
             assert!(shift < sound.gaps.error_of_mean.to_m(), "section {at:?}: {shift}");
-            assert_eq!(found.now, sound.now, "section {at:?}");
-            assert!(found.motion == sound.motion, "section {at:?} is not as it was");
+            assert_eq!(found.now.readings, sound.now.readings, "section {at:?}");
+            let drier = (found.now.moisture.mean - sound.now.moisture.mean).to_pct().abs();
+            assert!(drier < 0.5, "section {at:?}: {drier}");
+            moves_alike(sound, found);
         }
     }
 }
