@@ -1,9 +1,7 @@
 //! What each kind of reading argues for: by how much the odds change when it is left out.
 
-use rayon::prelude::*;
-
-use super::weigh::{Accounts, Counts, Gaps, Scale};
-use super::{Odds, Weighed, corrected};
+use super::weigh::{Counts, Gaps, Scale};
+use super::{Odds, Reweighed, Weighed};
 
 /// What a clue is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -31,8 +29,8 @@ pub struct Clue {
 
 pub(super) fn clues(scale: &Scale<'_>, weighed: &Weighed) -> Vec<Clue> {
     let all = Counts::ALL;
-    let causes = |counts: Counts| Odds::new(weighed, &weigh(scale, weighed, counts)).causes;
-    let with = Odds::new(weighed, &weighed.logs).causes;
+    let causes = |counts: Counts| Odds::new(weighed, &Reweighed::sample(scale, weighed, counts)).causes;
+    let with = causes(all);
     let mean = causes(Counts { gaps: Gaps::Mean, ..all });
     let mut found = vec![
         Clue {
@@ -50,12 +48,6 @@ pub(super) fn clues(scale: &Scale<'_>, weighed: &Weighed) -> Vec<Clue> {
     without(ClueKind::Failures, scale.has_failures(), Counts { failures: false, ..all });
     without(ClueKind::Room, scale.knows_room(), Counts { room: false, ..all });
     found
-}
-
-/// Log weights with some readings left out.
-fn weigh(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Vec<Accounts> {
-    let own: Vec<Accounts> = weighed.prepared.par_iter().map(|world| scale.weigh(world, counts)).collect();
-    corrected(&weighed.draws, &own)
 }
 
 /// By what factors the odds differ.

@@ -211,8 +211,8 @@ impl<S: Simd> Vectors<S> {
         let scale = self.diffusivity * dry;
         let apart = scale * (step.seconds / (self.dx * self.dx));
         let mut exchange = [apart; CELLS - 1];
-        for at in 0..CELLS - 1 {
-            exchange[at] = exp(simd, (self.cells[at] + self.cells[at + 1]) * (0.5 * rise)) * apart;
+        for (at, exchange) in exchange.iter_mut().enumerate() {
+            *exchange = exp(simd, (self.cells[at] + self.cells[at + 1]) * (0.5 * rise)) * apart;
         }
         let half = scale * (2.0 * self.density / self.dx);
         let conductance =
@@ -303,7 +303,7 @@ fn solve<S: Simd>(
         for (end, face) in [(0, &faces[0]), (CELLS - 1, &faces[1])] {
             if at == end {
                 diagonal += face.slope * outer;
-                right = right - face.at_zero * outer;
+                right -= face.at_zero * outer;
             }
         }
         let pivot = diagonal - from_left * upper;

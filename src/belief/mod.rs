@@ -119,7 +119,9 @@ struct Weighed {
     worlds: Worlds,
     /// The same, made ready for weighing.
     prepared: Vec<Prepared>,
-    /// Log weights of the accounts, corrected for where worlds were drawn.
+    /// By how much the log weights are corrected for where worlds were drawn.
+    corrections: Vec<f64>,
+    /// Log weights of the accounts, so corrected.
     logs: Vec<Accounts>,
     /// Weights of the worlds, adding up to 1.
     weights: Vec<f64>,
@@ -152,7 +154,7 @@ pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -
     let weighed = weigh_worlds(&maker, &scale, causes);
     let particles = choose(&scale, &weighed.prepared, &weighed.weights);
     let (courses, air) = run_on(&maker, &weighed.worlds, &particles, horizon, SEED + 99);
-    let odds = Odds::new(&weighed, &weighed.logs);
+    let odds = Odds::new(&weighed, &Reweighed::all(&weighed));
     Some(Belief {
         effective: effective(&weighed.weights),
         tried: weighed.weights.len(),
@@ -193,22 +195,18 @@ fn weigh_worlds(maker: &Maker<'_>, scale: &Scale<'_>, causes: &CausePriors) -> W
         prepared.par_extend(fresh.map(|world| scale.prepare(&worlds, world)));
         let fresh = prepared[own.len()..].par_iter();
         own.par_extend(fresh.map(|world| scale.weigh(world, Counts::ALL)));
-        let weighed = corrected(&draws, &own);
-        let weights = normalized(&weighed);
+        let corrections = draws.log_corrections();
+        let corrected = |(logs, correction): (&Accounts, &f64)| logs.map(|log| log + correction);
+        let logs: Vec<Accounts> = own.iter().zip(&corrections).map(corrected).collect();
+        let weights = normalized(&logs);
         if batch == BATCHES || effective(&weights) >= ENOUGH {
-            return Weighed { draws, worlds, prepared, logs: weighed, weights };
+            return Weighed { draws, worlds, prepared, corrections, logs, weights };
         }
         let from = draws.len();
         draws.refine(&weights, MORE, SEED + batch as u64);
         worlds.append(maker.follow(&draws, from));
         batch += 1;
     }
-}
-
-/// Log weights corrected for where the worlds were drawn.
-fn corrected(draws: &Draws, own: &[Accounts]) -> Vec<Accounts> {
-    let corrections = draws.log_corrections();
-    own.iter().zip(corrections).map(|(logs, correction)| logs.map(|log| log + correction)).collect()
 }
 
 /// Weights of worlds, adding up to 1.
@@ -224,6 +222,34 @@ fn effective(weights: &[f64]) -> f64 {
     sum * sum / weights.iter().map(|weight| weight * weight).sum::<f64>().max(f64::MIN_POSITIVE)
 }
 
+/// So many worlds are weighed anew to see what a reading does; every one of them would tell little more.
+const SAMPLED: usize = 3072;
+
+/// Some worlds, weighed anew.
+struct Reweighed {
+    worlds: Vec<usize>,
+    logs: Vec<Accounts>,
+}
+
+impl Reweighed {
+    /// All worlds, by everything known.
+    fn all(weighed: &Weighed) -> Self {
+        Self { worlds: (0..weighed.logs.len()).collect(), logs: weighed.logs.clone() }
+    }
+
+    /// A sample of the worlds, by what counts.
+    fn sample(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Self {
+        let step = weighed.prepared.len().div_ceil(SAMPLED).max(1);
+        let worlds: Vec<usize> = (0..weighed.prepared.len()).step_by(step).collect();
+        let weigh = |&world: &usize| {
+            let own = scale.weigh(&weighed.prepared[world], counts);
+            own.map(|log| log + weighed.corrections[world])
+        };
+        let logs = worlds.par_iter().map(weigh).collect();
+        Self { worlds, logs }
+    }
+}
+
 /// What weights say of the causes.
 struct Odds {
     causes: [f64; 6],
@@ -233,11 +259,11 @@ struct Odds {
 }
 
 impl Odds {
-    fn new(weighed: &Weighed, logs: &[Accounts]) -> Self {
-        let all = evidence::log_sum(logs.as_flattened());
+    fn new(weighed: &Weighed, reweighed: &Reweighed) -> Self {
+        let all = evidence::log_sum(reweighed.logs.as_flattened());
         let mut of_accounts = [[0.0; ACCOUNTS]; 2];
-        for (world, logs) in logs.iter().enumerate() {
-            let own = &mut of_accounts[usize::from(weighed.draws.is_wet(world))];
+        for (world, logs) in reweighed.worlds.iter().zip(&reweighed.logs) {
+            let own = &mut of_accounts[usize::from(weighed.draws.is_wet(*world))];
             for (sum, log) in own.iter_mut().zip(logs) {
                 *sum += (log - all).exp();
             }
@@ -327,7 +353,7 @@ fn transfer(worlds: &Worlds, particles: &[Particle]) -> Vec<[f64; 2]> {
                 f64::from(own).max(SHUT).ln()
             });
             let mean = (logs.sum::<f64>() / count).exp();
-            if mean > SHUT { mean } else { 0.0 }
+            if mean > 2.0 * SHUT { mean } else { 0.0 }
         })
     };
     worlds.build_ups.iter().map(of).collect()

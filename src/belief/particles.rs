@@ -124,8 +124,8 @@ pub(super) fn run_on(
             let mut moisture: Vec<Vec<f32>> = (0..days.len())
                 .map(|day| particles.iter().map(|p| single(followed.at(p.world, day))).collect())
                 .collect();
-            for step in 0..steps.len() {
-                days.push(maker.span.last + 1 + i64::try_from(step).unwrap_or(0));
+            for (step, day) in (maker.span.last + 1..).take(steps.len()).enumerate() {
+                days.push(day);
                 moisture.push(
                     (0..particles.len()).map(|at| 100.0 * ahead[at / LANES][step][at % LANES]).collect(),
                 );

@@ -2,11 +2,9 @@
 //!
 //! Each is held against what the worlds expect of it when it is left out.
 
-use rayon::prelude::*;
-
 use super::ensemble::LANES;
-use super::weigh::{Accounts, Counts, Scale};
-use super::{Evidence, Weighed, corrected, normalized};
+use super::weigh::{Counts, Scale};
+use super::{Evidence, Reweighed, Weighed, normalized};
 use crate::measure::{Humidity, Moisture, Span};
 
 /// A reading is told that is farther off than three in a hundred would be, in standard deviations.
@@ -60,22 +58,22 @@ pub(super) fn conflicts(scale: &Scale<'_>, weighed: &Weighed, evidence: &Evidenc
     found
 }
 
-/// Weights of the worlds with some readings left out.
-fn without(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Vec<f64> {
-    let own: Vec<Accounts> = weighed.prepared.par_iter().map(|world| scale.weigh(world, counts)).collect();
-    normalized(&corrected(&weighed.draws, &own))
+/// Some worlds with their weights when some readings are left out.
+fn without(scale: &Scale<'_>, weighed: &Weighed, counts: Counts) -> Vec<(usize, f64)> {
+    let sample = Reweighed::sample(scale, weighed, counts);
+    let weights = normalized(&sample.logs);
+    sample.worlds.into_iter().zip(weights).collect()
 }
 
 /// Mean and standard deviation of a quantity over the worlds.
-fn expected(weights: &[f64], value: impl Fn(usize) -> f64) -> (f64, f64) {
-    let mean: f64 = weights.iter().enumerate().map(|(world, weight)| weight * value(world)).sum();
-    let square: f64 =
-        weights.iter().enumerate().map(|(world, weight)| weight * (value(world) - mean).powi(2)).sum();
+fn expected(weights: &[(usize, f64)], value: impl Fn(usize) -> f64) -> (f64, f64) {
+    let mean: f64 = weights.iter().map(|(world, weight)| weight * value(*world)).sum();
+    let square: f64 = weights.iter().map(|(world, weight)| weight * (value(*world) - mean).powi(2)).sum();
     (mean, square.sqrt())
 }
 
 #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
-fn meter(scale: &Scale<'_>, weighed: &Weighed, weights: &[f64], section: usize) -> Option<Conflict> {
+fn meter(scale: &Scale<'_>, weighed: &Weighed, weights: &[(usize, f64)], section: usize) -> Option<Conflict> {
     let own = &scale.sections()[section];
     let set = own.meter.iter().all(|reading| reading.set_to_species);
     let (count, day) = (own.meter.len() as f64, own.meter.first()?.day);
@@ -105,7 +103,7 @@ fn meter(scale: &Scale<'_>, weighed: &Weighed, weights: &[f64], section: usize) 
 fn room(
     scale: &Scale<'_>,
     weighed: &Weighed,
-    weights: &[f64],
+    weights: &[(usize, f64)],
     evidence: &Evidence<'_>,
     reading: usize,
 ) -> Option<Conflict> {

@@ -17,7 +17,7 @@ use crate::survey::Failure;
 /// moved line, a wetted part.
 pub(super) const ACCOUNTS: usize = 8;
 /// Steps of the lot's shrinkage and of the meter's offset.
-pub(super) const NODES: usize = 11;
+pub(super) const NODES: usize = 9;
 /// They go this many standard deviations to either side.
 const REACH: f64 = 2.5;
 /// Moisture that a wetted part may have left, per cent.
@@ -80,6 +80,8 @@ struct ReadingTable {
 /// Steps of the reading tables, per cent moisture.
 const FINE: f64 = 0.1;
 const SHOWN: (f64, f64) = (-4.0, 45.0);
+/// As many as reach from one end to the other.
+const STEPS: usize = 492;
 
 /// Points of equal steps with their shares of a standard normal.
 pub(super) fn nodes() -> [(f64, f64); NODES] {
@@ -105,12 +107,11 @@ fn alike(readings: &[MeterEvidence]) -> Vec<(MeterEvidence, f64)> {
 impl ReadingTable {
     #[expect(clippy::cast_precision_loss, reason = "five hundred steps")]
     fn new(section: usize, reading: &MeterEvidence, count: f64, priors: &Priors) -> Self {
-        let steps = ((SHOWN.1 - SHOWN.0) / FINE) as usize + 2;
         let at = |step: usize, surplus: f64| {
             meter_shows(reading.pct, SHOWN.0 + FINE * step as f64 + surplus, 0.0, priors)
         };
-        let usual: Vec<f64> = (0..steps).map(|step| at(step, 0.0)).collect();
-        let wetted = (0..steps)
+        let usual: Vec<f64> = (0..STEPS).map(|step| at(step, 0.0)).collect();
+        let wetted = (0..STEPS)
             .map(|step| {
                 let damp: f64 = SURPLUSES.iter().map(|surplus| at(step, *surplus)).sum();
                 (0.5 * usual[step] + 0.5 * damp / SURPLUSES.len() as f64).ln()

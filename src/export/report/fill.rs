@@ -1,22 +1,22 @@
 //! Filling the report from a job and its assessment.
 
 use super::{
-    BarReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport, LayoutReport,
-    MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport, Report,
-    SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
+    BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
+    LayoutReport, MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport,
+    Report, SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
     SealTime, VisitOutcome, date_after,
 };
-use crate::belief::Cause;
+use crate::belief::{Belief, Cause};
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money};
 use crate::repair::{CutPattern, CuttingList, PriceLine};
 use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
-const FORMAT: u32 = 1;
+const FORMAT: u32 = 2;
 
 /// Rounds for print: a report has no more digits than the figures deserve.
 pub(in crate::export) fn round(value: f64, decimals: i32) -> f64 {
@@ -63,6 +63,7 @@ impl Report {
             layout: LayoutReport::new(assessment),
             opening: OpeningReport::new(assessment),
             causes: assessment.causes.as_ref().map(|causes| CausesReport::new(assessment, causes, words)),
+            belief: assessment.belief.as_ref().map(BeliefReport::new),
             sections: (0..assessment.sections.len())
                 .map(|at| SectionReport::new(assessment, at, words))
                 .collect(),
@@ -95,6 +96,18 @@ fn missing(assessment: &Assessment, words: &Words) -> Vec<String> {
 /// The reading that would settle the cause.
 fn settling(assessment: &Assessment, reading: InformativeReading, words: &Words) -> String {
     answer::missing(assessment, MissingEntry::ForTheCause(reading), words)
+}
+
+impl BeliefReport {
+    fn new(belief: &Belief) -> Self {
+        Self {
+            worlds_tried: belief.tried,
+            effective_worlds: round(belief.effective, 0),
+            meter_offset_pct: pct(belief.meter_offset.mean),
+            meter_offset_sd_pct: pct(belief.meter_offset.sd),
+            conflicts: belief.conflicts.len(),
+        }
+    }
 }
 
 impl LayoutReport {

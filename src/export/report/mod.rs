@@ -42,6 +42,8 @@ pub struct Report {
     pub opening: Option<OpeningReport>,
     /// Why they opened.
     pub causes: Option<CausesReport>,
+    /// The plausible worlds that causes, install, forecasts and chances are read off.
+    pub belief: Option<BeliefReport>,
     /// One for each section.
     pub sections: Vec<SectionReport>,
     /// The weeks to seal in.
@@ -52,6 +54,21 @@ pub struct Report {
     pub choice: Option<ChoiceReport>,
     /// Later visits, held against what was forecast.
     pub later: Vec<VisitReport>,
+}
+
+/// The plausible worlds.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct BeliefReport {
+    /// How many worlds were tried.
+    pub worlds_tried: usize,
+    /// How many of them count in effect: the square of the sum of their weights over the sum of squares.
+    pub effective_worlds: f64,
+    /// What the meter reads too much.
+    pub meter_offset_pct: f64,
+    /// Standard deviation of that.
+    pub meter_offset_sd_pct: f64,
+    /// Number of readings that contradict the rest; `problems` says which.
+    pub conflicts: usize,
 }
 
 /// Which option costs least.
