@@ -84,7 +84,9 @@ impl SectionWorlds {
         let doubt: Vec<Length> = (0..self.count)
             .map(|world| {
                 let others = (across * self.opened[world]).max(Length::ZERO) + laid_of(world, self.count);
-                (others - gaps.mean) * unseen + known * normal_of(world, self.count)
+                // Groups of boards and single lines make a section's own mean differ from the worlds'.
+                let own = gaps.error_of_mean * normal_of((world * 173 + 11) % self.count, self.count);
+                (others - gaps.mean + own) * unseen + known * normal_of(world, self.count)
             })
             .collect();
         let of_week = |narrowing: &Vec<f64>| {

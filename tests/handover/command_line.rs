@@ -168,7 +168,7 @@ fn every_key_is_documented() {
 /// Units that end a key or stand before its last word, as in `hours_sd`.
 const UNITS: [&str; 7] = ["mm", "m", "m2", "pct", "c", "hours", "days"];
 /// Keys of plain counts and factors.
-const COUNTS: [&str; 8] = [
+const COUNTS: [&str; 11] = [
     "boards",
     "joints",
     "gaps_measured",
@@ -177,6 +177,9 @@ const COUNTS: [&str; 8] = [
     "odds_times",
     "odds_divided_by",
     "format",
+    "worlds_tried",
+    "effective_worlds",
+    "conflicts",
 ];
 
 fn says_its_unit(key: &str) -> bool {
