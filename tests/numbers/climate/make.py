@@ -38,7 +38,7 @@ from itertools import accumulate
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
-ASSETS = HERE.parents[1] / "assets" / "climate"
+ASSETS = HERE.parents[2] / "assets" / "climate"
 MONTHS = [f"{month:02d}" for month in range(1, 13)]
 TERRITORIES = {"PR", "GU", "VI", "AS", "MP"}
 # column of stations_wide.csv, and whether it may be blank
@@ -333,7 +333,8 @@ def save(path, head, rows):
         writer.writerows(rows)
 
 
-def unpack(folder):
+def station_table():
+    """The head and the rows of stations_wide.csv."""
     reader = Reader("stations.bin", b"GWS2")
     names, regions = reader.text(), [line.split("\t") for line in reader.text()]
     place = [regions[number] for number in reader.numbers("<H")]
@@ -358,7 +359,11 @@ def unpack(folder):
                     row.append("")
     assert reader.at == len(reader.raw) and months.at == len(months.body)
     head = ["station_id", "station", "region", "country", "lat", "lon", "elev_m", "n_years", "source"]
-    save(folder / "stations_wide.csv", head + [column.format(month) for column, _ in BLOCKS for month in MONTHS], rows)
+    return head + [column.format(month) for column, _ in BLOCKS for month in MONTHS], rows
+
+
+def unpack(folder):
+    save(folder / "stations_wide.csv", *station_table())
 
     reader = Reader("towns.bin", b"GWT2")
     names, _, regions = reader.text(), reader.text(), [line.split("\t") for line in reader.text()]
