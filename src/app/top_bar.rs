@@ -38,6 +38,9 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         if width >= TITLED {
             title(ui, context);
+        }
+        if width >= WITH_HISTORY {
+            state(ui, context);
             ui.separator();
         }
         tabs(ui, context);
@@ -137,6 +140,10 @@ fn title(ui: &mut Ui, context: &WindowContext<'_>) {
             ui.add(label).on_hover_text(title);
         },
     );
+}
+
+/// Whether the job is saved.
+fn state(ui: &mut Ui, context: &WindowContext<'_>) {
     let state = match (&context.session.document.path, context.session.document.is_unsaved()) {
         (_, true) => Some("title-unsaved"),
         (Some(_), false) => Some("title-saved"),
