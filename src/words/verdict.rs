@@ -150,6 +150,7 @@ fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
             say!(words, "verdict-doubt-cause", odds = odds, tenths = tenths)
         }
         Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),
+        Doubt::MeterUnlikeRoom => say!(words, "verdict-doubt-meter-room"),
         Doubt::NoInstallDate => say!(words, "verdict-doubt-install-date"),
         Doubt::HoursNotTimed => say!(words, "verdict-doubt-hours"),
     }
