@@ -34,7 +34,6 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let width = ui.ctx().content_rect().width();
         if width >= WITH_HISTORY {
             history(ui, context);
-            ui.separator();
         }
         if width >= TITLED {
             title(ui, context);

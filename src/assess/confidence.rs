@@ -8,6 +8,7 @@ use jiff::ToSpan as _;
 use jiff::civil::Date;
 
 use super::answer::{Advice, FirstStep, MissingEntry, Quote, SealTime};
+use super::causes::AS_THE_ROOM;
 use super::{Assessment, RepairOption};
 use crate::job::Severity;
 use crate::measure::Span;
@@ -124,6 +125,9 @@ pub enum Doubt {
     ChanceWide(Span<f64>),
     /// The moisture of the boards was not metered.
     NoMeterReading,
+    /// The meter is farther from what the room makes of boards than the two can be at once, so one of them
+    /// is off: forecasts follow the meter.
+    MeterUnlikeRoom,
     /// Nobody said when the boards were installed.
     NoInstallDate,
     /// The hours are those of the book, not timed here.
@@ -140,6 +144,7 @@ impl Doubt {
             Self::CauseOpen(_) => "cause_open",
             Self::ChanceWide(_) => "chance_wide",
             Self::NoMeterReading => "no_meter_reading",
+            Self::MeterUnlikeRoom => "meter_unlike_room",
             Self::NoInstallDate => "no_install_date",
             Self::HoursNotTimed => "hours_not_timed",
         }
@@ -261,11 +266,19 @@ fn confidence(assessment: &Assessment) -> Confidence {
         (width > SURE_WITHIN, wide),
         (likeliest < SURE_FROM, Doubt::CauseOpen(likeliest)),
         (lacks(MissingEntry::Moisture), Doubt::NoMeterReading),
+        (meter_unlike_room(assessment), Doubt::MeterUnlikeRoom),
         (lacks(MissingEntry::InstallDate), Doubt::NoInstallDate),
         (lacks(MissingEntry::TimedSection), Doubt::HoursNotTimed),
     ];
     let doubt = doubts.into_iter().find_map(|(here, doubt)| here.then_some(doubt));
     doubt.map_or(Confidence::Sure, Confidence::FairlySure)
+}
+
+/// Whether some section's meter readings contradict the room's air.
+fn meter_unlike_room(assessment: &Assessment) -> bool {
+    let off = |state: &super::SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
+    let mut read = assessment.sections.iter().filter(|state| state.now.readings > 0);
+    read.any(|state| off(state) >= AS_THE_ROOM.to_pct())
 }
 
 #[cfg(test)]

@@ -129,6 +129,9 @@ mod tests {
         let said = ClueEvidence::Failures(noted).say(&words);
         assert_eq!(said, "4 beads lost adhesion on one side. The paint tore over 1 bead.");
         let pattern = ClueEvidence::Pattern { measured: 18, closed: 0, widest: Length::inches(7.0 / 64.0) };
-        assert_eq!(pattern.say(&words), "Of 18 joints measured, none is closed; the widest is 7/64\".");
+        assert_eq!(
+            pattern.say(&words),
+            "Of 18 joints measured between boards, none is closed; the widest is 7/64\"."
+        );
     }
 }

@@ -155,6 +155,7 @@ fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
             say!(words, "verdict-doubt-chance", low = low, high = high)
         }
         Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),
+        Doubt::MeterUnlikeRoom => say!(words, "verdict-doubt-meter-room"),
         Doubt::NoInstallDate => say!(words, "verdict-doubt-install-date"),
         Doubt::HoursNotTimed => say!(words, "verdict-doubt-hours"),
     }

@@ -38,9 +38,9 @@ chance-percent =
 cause-clue-mean-gap = The average gap is { $mean }; boards that were dry enough at install would show { $dry } today.
 cause-clue-pattern =
     { $closed ->
-        [0] Of { $measured } joints measured, none is closed; the widest is { $widest }.
-        [one] Of { $measured } joints measured, 1 is closed; the widest is { $widest }.
-       *[other] Of { $measured } joints measured, { $closed } are closed; the widest is { $widest }.
+        [0] Of { $measured } joints measured between boards, none is closed; the widest is { $widest }.
+        [one] Of { $measured } joints measured between boards, 1 is closed; the widest is { $widest }.
+       *[other] Of { $measured } joints measured between boards, { $closed } are closed; the widest is { $widest }.
     }
 cause-clue-moisture = The meter reads { $now } on average, about where this room keeps boards.
 cause-clue-moisture-differs = The meter reads { $now } on average; this room would bring boards to { $room }.

@@ -67,6 +67,7 @@ verdict-doubt-few-gaps =
 verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
 verdict-doubt-chance = What isn’t known of this house puts the chance that it lasts anywhere from { $low } to { $high }.
 verdict-doubt-meter = No moisture reading of the boards yet.
+verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.
 verdict-doubt-hours = Hours are from the price book, not timed here.
 verdict-nothing-left = Nothing left to measure would change this.
