@@ -104,37 +104,69 @@ struct Density<'a> {
     gauge: f64,
     /// Groups of so many boards and how often they show.
     groups: Vec<(f64, f64)>,
+    /// Boards in a group on average.
+    boards: f64,
 }
 
 impl<'a> Density<'a> {
     fn new(set: &'a Set, opening: f64, gauge: f64, bonded: bool) -> Self {
-        let groups = if bonded {
+        let groups: Vec<(f64, f64)> = if bonded {
             let all: f64 = (1..=MOST_BONDED).map(|n| set.share(n)).sum();
             let shares = (1..=MOST_BONDED).map(|n| (f64::from(n), set.share(n) / all));
             shares.filter(|(_, share)| *share > 0.004).collect()
         } else {
             vec![(1.0, 1.0)]
         };
-        Self { set, opening, gauge, groups }
+        let boards = groups.iter().map(|(n, share)| n * share).sum();
+        Self { set, opening, gauge, groups, boards }
+    }
+
+    /// Middle and scatter of the joint that shows of a group of `n` boards which opened by `more` besides.
+    fn of_group(&self, n: f64, more: f64) -> (f64, f64) {
+        let set = self.set;
+        let sd = (n.sqrt() * set.relative * self.opening).hypot(set.fixed).hypot(0.35 * more);
+        (n * self.opening + set.laid + more, sd)
+    }
+
+    /// The mean gap of all joints that opened by `more` besides.
+    fn mean(&self, more: f64) -> f64 {
+        let each = self.groups.iter().map(|&(n, share)| {
+            let (middle, sd) = self.of_group(n, more);
+            share * mean_of_open(middle, sd)
+        });
+        each.sum::<f64>() / self.boards
     }
 
     /// Of a joint that opened by `more` besides.
     fn of(&self, y: f64, more: f64) -> f64 {
-        let set = self.set;
-        let (mut shows, mut boards) = (0.0, 0.0);
-        for &(n, share) in &self.groups {
-            let own = n * self.opening;
-            let sd = (n.sqrt() * set.relative * self.opening).hypot(set.fixed).hypot(0.35 * more);
-            shows += share * open(y, own + set.laid + more, sd, self.gauge);
-            boards += share * n;
-        }
+        let shows: f64 = self
+            .groups
+            .iter()
+            .map(|&(n, share)| {
+                let (middle, sd) = self.of_group(n, more);
+                share * open(y, middle, sd, self.gauge)
+            })
+            .sum();
         let shut = log_normal(y, 0.0, self.gauge).exp();
-        let density = shows / boards + (1.0 - 1.0 / boards) * shut;
-        // Somebody who picks wide joints takes them in proportion to how wide they look.
-        let usual = self.opening.max(0.0) + set.laid + 0.3;
-        let picks = ((y + 0.3) / usual).powf(set.picked);
-        (1.0 - SLIP) * density * picks + SLIP / SLIPS_TO
+        shows / self.boards + (1.0 - 1.0 / self.boards) * shut
     }
+
+    /// How much rather than another a joint this wide gets measured, where joints are `mean` wide on
+    /// average: somebody who picks wide ones takes them in proportion to how wide they look.
+    fn picks(&self, y: f64, mean: f64) -> f64 {
+        ((y + 0.3) / (mean + 0.3)).powf(self.set.picked)
+    }
+}
+
+/// The mean of a gap that is normal and never below nothing.
+fn mean_of_open(middle: f64, sd: f64) -> f64 {
+    let z = middle / sd;
+    middle * below(z) + sd * log_normal(z, 0.0, 1.0).exp()
+}
+
+/// What a reading is worth that may be a slip.
+fn or_slip(density: f64) -> f64 {
+    (1.0 - SLIP) * density + SLIP / SLIPS_TO
 }
 
 impl GapTable {
@@ -187,29 +219,39 @@ impl GapTable {
     }
 }
 
-/// Log likelihoods by what happened [`ON_TOP`], for one set. `unseen` is the share of joints that were not measured.
+/// Log likelihoods by what happened [`ON_TOP`], for one set. `unseen` is the share of joints that were
+/// not measured.
 #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
 fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
+    let (from, to, wet_more) = set.wetted;
+    let mean = density.mean(0.0);
+    let wet_share = (to.min(1.0) - from.max(0.0)).max(0.0);
+    let wet_mean = mean + wet_share * (density.mean(wet_more) - mean);
     let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
     // Gauges have steps: most readings are like the one before, once they are sorted.
-    let mut last = (f64::NAN, 0.0, 0.0, 0.0);
+    let mut last = (f64::NAN, 0.0, 0.0, 0.0, 0.0);
     for gap in gaps {
         let y = gap.width.to_mm();
         #[expect(clippy::float_cmp, reason = "the same reading")]
         if y != last.0 {
-            let usual = density.of(y, 0.0);
-            last = (y, usual.ln(), density.of(y, set.wetted.2).ln(), 1.0 / usual);
+            let (usual, picks) = (density.of(y, 0.0), density.picks(y, wet_mean));
+            let plain = or_slip(usual * density.picks(y, mean));
+            let wet = or_slip(density.of(y, wet_more) * picks).ln();
+            last = (y, plain.ln(), wet, or_slip(usual * picks).ln(), density.picks(y, mean) / plain);
         }
-        let (_, usual, wet, per_density) = last;
+        let (_, usual, wet, dry, per_density) = last;
         nothing += usual;
-        let inside = set.wetted.0 <= gap.place && gap.place <= set.wetted.1;
-        wetted += if inside { wet } else { usual };
+        wetted += if from <= gap.place && gap.place <= to { wet } else { dry };
         let more = y - density.opening.max(0.0);
         if more > MOVED.0 && more < MOVED.1 {
             moved += per_density / (MOVED.1 - MOVED.0);
         }
     }
-    let one = unseen + (1.0 - unseen) * moved / gaps.len() as f64;
+    // A line that moved stays unseen more seldom than others where wide joints were picked.
+    let seen = 1.0 - unseen;
+    let of_moved = density.picks(mean + (MOVED.0 + MOVED.1) / 3.0, mean);
+    let stays_unseen = unseen * unseen.max(1e-3).powf(of_moved - 1.0);
+    let one = stays_unseen + seen * moved / gaps.len() as f64;
     [nothing, nothing + one.max(1e-12).ln(), wetted]
 }
 
