@@ -19,8 +19,8 @@ pub struct SectionWorlds {
     narrowing: Vec<Vec<f64>>,
     /// Moisture likewise, per cent.
     moisture: Vec<Vec<f64>>,
-    /// Opening since the install as a fraction of the width then, by world.
-    opened: Vec<f64>,
+    /// Mean gap of all joints today, by world.
+    today: Vec<Length>,
     /// Number of worlds.
     count: usize,
 }
@@ -29,16 +29,15 @@ pub struct SectionWorlds {
 pub type Swing = (f64, f64);
 
 impl SectionWorlds {
-    /// Of a section in everything believed, with what its boards took up if they got wet, by day from the
+    /// Of a section, the one of this index in everything believed, with what its boards took up if they got wet, by day from the
     /// visit.
     pub(super) fn new(
         belief: &Belief,
-        known: KnownSection,
+        (index, known): (usize, KnownSection),
         (species, ring): (&Species, Angle),
         surplus_on: &impl Fn(usize) -> Moisture,
     ) -> Self {
         let course = &belief.courses[known.build_up];
-        let now = &course.moisture[course.index(0)];
         let weeks = (0..HORIZON).step_by(STEP);
         let moisture: Vec<Vec<f64>> = weeks
             .map(|day| {
@@ -58,37 +57,21 @@ impl SectionWorlds {
                 .collect()
             })
             .collect();
-        let opened = course
-            .installed
-            .iter()
-            .zip(now)
-            .zip(&belief.particles)
-            .map(|((came, now), particle)| {
-                let now = Moisture::pct(f64::from(*now));
-                particle.lot * shrinkage(species, ring, Moisture::pct(*came), now)
-            })
-            .collect();
-        Self { narrowing, moisture, opened, count: belief.particles.len() }
+        let today = belief.mean_gaps[index].iter().map(|mm| Length::mm(*mm)).collect();
+        Self { narrowing, moisture, today, count: belief.particles.len() }
     }
 
-    /// Where the mean gap lies nine times in ten, by week from the visit.
-    ///
-    /// The joints that were measured are known. What the others stand open by today is what the world
-    /// makes of them: measured joints may have been picked because they looked wide, which the worlds
-    /// were weighed for.
+    /// Mean gap of all joints today: the mean over the worlds.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    pub fn mean_gap_today(&self) -> Length {
+        self.today.iter().copied().sum::<Length>() / self.count.max(1) as f64
+    }
+
+    /// Where the mean gap of all joints lies nine times in ten, by week from the visit; `gaps` is what is
+    /// said of it.
     pub(super) fn mean_gap_bands(&self, gaps: &SectionGaps, across: Length) -> Vec<Span<Length>> {
         let today = Shut::new(gaps.mean, gaps.scatter);
-        #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
-        let unseen = 1.0 - gaps.measured as f64 / gaps.joints.max(gaps.measured).max(1) as f64;
-        let known = gaps.gauge_error();
-        let doubt: Vec<Length> = (0..self.count)
-            .map(|world| {
-                let others = (across * self.opened[world]).max(Length::ZERO) + laid_of(world, self.count);
-                // Groups of boards and single lines make a section's own mean differ from the worlds'.
-                let own = gaps.error_of_mean * normal_of((world * 173 + 11) % self.count, self.count);
-                (others - gaps.mean + own) * unseen + known * normal_of(world, self.count)
-            })
-            .collect();
+        let doubt: Vec<Length> = self.today.iter().map(|own| *own - gaps.mean).collect();
         let of_week = |narrowing: &Vec<f64>| {
             let mut each: Vec<f64> = narrowing
                 .iter()
@@ -155,11 +138,6 @@ pub(super) fn week(day: usize, weeks: usize) -> (usize, f64) {
 #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
 fn mean(values: &[f64]) -> f64 {
     values.iter().sum::<f64>() / values.len().max(1) as f64
-}
-
-/// Gap left on average when the boards were laid, in each world: 0.15 mm, give or take half.
-fn laid_of(world: usize, count: usize) -> Length {
-    Length::mm((0.15 + 0.07 * normal_of((world * 311 + 5) % count, count)).max(0.0))
 }
 
 fn range(values: impl Iterator<Item = f64>) -> (f64, f64) {

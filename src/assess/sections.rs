@@ -216,11 +216,11 @@ pub(super) fn section_states(
             Arc::new(BoardYears::new(panel, year, visit))
         })
         .collect();
-    let of = |known: &KnownSection| {
+    let of = |(index, known): (usize, &KnownSection)| {
         let settled = Arc::clone(&years[known.build_up]);
-        section_state(job, catalog, year, beliefs, *known, settled, gaps[known.surface][known.section])
+        section_state(job, catalog, year, beliefs, (index, *known), settled, gaps[known.surface][known.section])
     };
-    beliefs.sections.par_iter().filter_map(of).collect()
+    beliefs.sections.par_iter().enumerate().filter_map(of).collect()
 }
 
 fn section_state(
@@ -228,7 +228,7 @@ fn section_state(
     catalog: &Catalog,
     year: &IndoorYear,
     beliefs: &Beliefs,
-    known: KnownSection,
+    (index, known): (usize, KnownSection),
     settled: Arc<BoardYears>,
     gaps: SectionGaps,
 ) -> Option<SectionState> {
@@ -259,7 +259,7 @@ fn section_state(
         InstallMoisture { moisture, interval, beyond_drying }
     });
     let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
-    let worlds = SectionWorlds::new(belief, known, (species, board.ring_angle), &surplus_on);
+    let worlds = SectionWorlds::new(belief, (index, known), (species, board.ring_angle), &surplus_on);
     let past = age(job).map(|_| {
         let before = course.days.iter().take_while(|day| **day <= 0);
         before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()

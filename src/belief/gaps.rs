@@ -7,7 +7,7 @@
 //! look their opening up. A gap reads as it is, give or take the gauge, and nothing where the boards
 //! touch; so a closed joint is as good a reading as an open one, and nothing jumps between them.
 
-use super::evidence::{GapEvidence, below, log_mean, log_normal};
+use super::evidence::{GapEvidence, below, log_mean, log_normal, log_sum};
 use super::priors::Priors;
 
 /// Openings of the grid run between these, mm.
@@ -17,27 +17,49 @@ const POINTS: usize = 80;
 /// Sets of what joints differ by.
 const SETS: u32 = 32;
 /// A moved line opens by something between these more than its neighbors, mm. Assumption.
-const MOVED: (f64, f64) = (1.0, 20.0);
+pub(super) const MOVED: (f64, f64) = (1.0, 20.0);
 /// One reading in a thousand is a slip: anything up to two inches. Assumption.
 const SLIP: f64 = 0.001;
 const SLIPS_TO: f64 = 50.0;
+/// Picked joints are taken in proportion to their gap and this, mm. Assumption.
+const PICK: f64 = 0.3;
 /// Boards in a bonded group at most.
 const MOST_BONDED: u32 = 14;
 
 /// What happened to a section on top of drying: nothing, one of its lines moved, or it was wetted or a
 /// part of it.
 const ON_TOP: usize = 3;
+pub(super) const LINE_MOVED: usize = 1;
+pub(super) const WETTED: usize = 2;
 
 /// Log likelihoods at one opening: without and with bonded groups, by what happened [`ON_TOP`].
-type Node = [[f64; ON_TOP]; 2];
+pub(super) type Node = [[f64; ON_TOP]; 2];
 
 /// The log likelihood of a section's gaps by its mean opening.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone)]
 pub(super) struct GapTable {
     nodes: Vec<Node>,
+    /// The same for each set, before a section's own part; empty if nothing was measured.
+    by_set: Vec<Vec<Node>>,
+    sets: Vec<Set>,
+    /// How well the gauge reads, mm.
+    gauge: f64,
+}
+
+/// How far a section's opening is from that of its boards' build-up, beside the lot: one side of a room
+/// is drier than another, and a bundle wetter than the next. A part in proportion, and one in mm.
+/// Assumption.
+const OWN: (f64, f64) = (0.06, 0.1);
+/// Points of a section's own part in standard deviations, with their shares.
+const OWN_POINTS: [(f64, f64); 5] = [(-2.0, 0.06), (-1.0, 0.24), (0.0, 0.4), (1.0, 0.24), (2.0, 0.06)];
+
+/// A section's opening where its boards' build-up has opened by this, at so many standard deviations.
+fn own_opening(opening: f64, z: f64) -> f64 {
+    opening + z * (OWN.0 * opening).hypot(OWN.1)
 }
 
 /// What joints of a section differ by, in one set.
+#[derive(Debug, Clone)]
 struct Set {
     /// Scatter in proportion to the opening, and whatever the opening, mm.
     relative: f64,
@@ -75,6 +97,11 @@ impl Set {
             // Half of the wettings take the whole section.
             wetted: (middle - half, middle + half, 0.5 + 5.5 * q(8)),
         }
+    }
+
+    /// Share of the row that was wetted.
+    fn wet_share(&self) -> f64 {
+        (self.wetted.1.min(1.0) - self.wetted.0.max(0.0)).max(0.0)
     }
 
     /// How often a bonded group that shows at a joint has this many boards.
@@ -128,13 +155,14 @@ impl<'a> Density<'a> {
         (n * self.opening + set.laid + more, sd)
     }
 
-    /// The mean gap of all joints that opened by `more` besides.
-    fn mean(&self, more: f64) -> f64 {
+    /// Mean and mean square of the gaps of all joints that opened by `more` besides.
+    fn moments(&self, more: f64) -> (f64, f64) {
         let each = self.groups.iter().map(|&(n, share)| {
             let (middle, sd) = self.of_group(n, more);
-            share * mean_of_open(middle, sd)
+            let (mean, square) = moments_of_open(middle, sd);
+            (share * mean / self.boards, share * square / self.boards)
         });
-        each.sum::<f64>() / self.boards
+        each.fold((0.0, 0.0), |sum, own| (sum.0 + own.0, sum.1 + own.1))
     }
 
     /// Of a joint that opened by `more` besides.
@@ -154,14 +182,16 @@ impl<'a> Density<'a> {
     /// How much rather than another a joint this wide gets measured, where joints are `mean` wide on
     /// average: somebody who picks wide ones takes them in proportion to how wide they look.
     fn picks(&self, y: f64, mean: f64) -> f64 {
-        ((y + 0.3) / (mean + 0.3)).powf(self.set.picked)
+        ((y + PICK) / (mean + PICK)).powf(self.set.picked)
     }
 }
 
-/// The mean of a gap that is normal and never below nothing.
-fn mean_of_open(middle: f64, sd: f64) -> f64 {
+/// Mean and mean square of a gap that is normal and never below nothing.
+fn moments_of_open(middle: f64, sd: f64) -> (f64, f64) {
     let z = middle / sd;
-    middle * below(z) + sd * log_normal(z, 0.0, 1.0).exp()
+    let (open, density) = (below(z), sd * log_normal(z, 0.0, 1.0).exp());
+    let mean = middle * open + density;
+    (mean, middle * mean + sd * sd * open)
 }
 
 /// What a reading is worth that may be a slip.
@@ -173,9 +203,6 @@ impl GapTable {
     /// Of a section with `joints` joints.
     #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
     pub fn new(gaps: &[GapEvidence], joints: usize, priors: &Priors) -> Self {
-        if gaps.is_empty() {
-            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; 2] };
-        }
         let mut sorted = gaps.to_vec();
         sorted.sort_by(|a, b| a.width.to_mm().total_cmp(&b.width.to_mm()));
         let gaps = &sorted[..];
@@ -190,33 +217,96 @@ impl GapTable {
             })
             .collect();
         let gauge = priors.gap_gauge.sd;
+        if gaps.is_empty() {
+            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; POINTS], by_set: Vec::new(), sets, gauge };
+        }
         let unseen = 1.0 - gaps.len() as f64 / joints.max(gaps.len()) as f64;
-        let node = |point: usize| -> Node {
-            let opening = opening_of(point);
-            [false, true].map(|bonded| {
-                let logs: Vec<[f64; 3]> = sets
-                    .iter()
-                    .map(|set| of_set(gaps, set, &Density::new(set, opening, gauge, bonded), unseen))
-                    .collect();
-                [0, 1, 2].map(|on_top| log_mean(logs.iter().map(|log| log[on_top])))
+        let by_set: Vec<Vec<Node>> = (0..POINTS)
+            .map(|point| {
+                let of = |set: &Set| {
+                    [false, true].map(|bonded| {
+                        of_set(gaps, set, &Density::new(set, opening_of(point), gauge, bonded), unseen)
+                    })
+                };
+                sets.iter().map(of).collect()
             })
-        };
-        Self { nodes: (0..POINTS).map(node).collect() }
+            .collect();
+        let mean_of_sets = |own: &Vec<Node>| each_of_node(|b, t| log_mean(own.iter().map(|n| n[b][t])));
+        let table = Self { nodes: by_set.iter().map(mean_of_sets).collect(), by_set, sets, gauge };
+        let nodes = (0..POINTS).map(|point| table.with_own_part(opening_of(point))).collect();
+        Self { nodes, ..table }
+    }
+
+    /// The log likelihoods at an opening of the build-up, the section's own part integrated out.
+    fn with_own_part(&self, opening: f64) -> Node {
+        let each = OWN_POINTS.map(|(z, share)| (self.at(own_opening(opening, z)), share.ln()));
+        each_of_node(|b, t| log_sum(&each.map(|(node, share)| node[b][t] + share)))
     }
 
     /// The log likelihoods at this opening, mm: without and with bonded groups, each by what happened [`ON_TOP`].
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "held to the grid")]
     pub fn at(&self, opening: f64) -> Node {
-        if self.nodes.len() < POINTS {
-            return self.nodes[0];
-        }
-        let at = place_of(opening);
-        let (below, share) = (at as usize, at.fract());
+        let (below, share) = place_of(opening);
         let (a, b) = (&self.nodes[below], &self.nodes[below + 1]);
-        std::array::from_fn(|bonded| {
-            std::array::from_fn(|on_top| a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share)
+        each_of_node(|bonded, on_top| {
+            a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share
         })
     }
+
+    /// Draws how wide the joints are that nobody measured, in a world in which the section's boards have
+    /// opened by `opening` mm: their mean and the scatter of single ones, mm. `seen` is the share of its
+    /// joints that was measured; `random` gives numbers from 0 to 1.
+    pub fn draw_unseen(
+        &self,
+        opening: f64,
+        (bonded, on_top): (bool, usize),
+        seen: f64,
+        random: &mut impl FnMut() -> f64,
+    ) -> (f64, f64) {
+        let (own, set) = self.draw_set(opening, (bonded, on_top), random());
+        let density = Density::new(set, own, self.gauge, bonded);
+        let ((mean, square), wet_share) = (density.moments(0.0), set.wet_share());
+        let (mean, square) = if on_top == WETTED {
+            let wet = density.moments(set.wetted.2);
+            (mean + wet_share * (wet.0 - mean), square + wet_share * (wet.1 - square))
+        } else {
+            (mean, square)
+        };
+        let variance = (square - mean * mean).max(0.0);
+        // Where wide ones were picked, narrow ones are left.
+        let left = variance / (mean + PICK) * set.picked * (seen / (1.0 - seen).max(0.05)).min(1.0);
+        ((mean - left).max(0.0), variance.sqrt())
+    }
+
+    /// Draws a section's own opening and a set by how well they explain what was measured.
+    fn draw_set(&self, opening: f64, (bonded, on_top): (bool, usize), at: f64) -> (f64, &Set) {
+        let bonded = usize::from(bonded);
+        let mut each = Vec::with_capacity(OWN_POINTS.len() * self.sets.len());
+        for (z, share) in OWN_POINTS {
+            let own = own_opening(opening, z);
+            let (below, into) = place_of(own);
+            for (index, set) in self.sets.iter().enumerate() {
+                let log = self.by_set.get(below).map_or(0.0, |node| {
+                    let (a, b) = (node[index][bonded][on_top], self.by_set[below + 1][index][bonded][on_top]);
+                    a + (b - a) * into
+                });
+                each.push((share.ln() + log, own, set));
+            }
+        }
+        let all = log_sum(&each.iter().map(|(log, ..)| *log).collect::<Vec<_>>());
+        let mut left = at;
+        for (log, own, set) in &each {
+            left -= (log - all).exp();
+            if left <= 0.0 {
+                return (*own, set);
+            }
+        }
+        (opening, &self.sets[0])
+    }
+}
+
+/// A node's figures, each by whether boards are bonded and what happened.
+fn each_of_node(figure: impl Fn(usize, usize) -> f64) -> Node {
+    std::array::from_fn(|bonded| std::array::from_fn(|on_top| figure(bonded, on_top)))
 }
 
 /// Log likelihoods by what happened [`ON_TOP`], for one set. `unseen` is the share of joints that were
@@ -224,9 +314,8 @@ impl GapTable {
 #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
 fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
     let (from, to, wet_more) = set.wetted;
-    let mean = density.mean(0.0);
-    let wet_share = (to.min(1.0) - from.max(0.0)).max(0.0);
-    let wet_mean = mean + wet_share * (density.mean(wet_more) - mean);
+    let (mean, _) = density.moments(0.0);
+    let wet_mean = mean + set.wet_share() * (density.moments(wet_more).0 - mean);
     let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
     // Gauges have steps: most readings are like the one before, once they are sorted.
     let mut last = (f64::NAN, 0.0, 0.0, 0.0, 0.0);
@@ -263,35 +352,41 @@ fn opening_of(point: usize) -> f64 {
     root * root.abs()
 }
 
-/// The place of an opening among the points.
-#[expect(clippy::cast_precision_loss, reason = "a hundred points")]
-fn place_of(opening: f64) -> f64 {
+/// The last point that is not after an opening, and how far the opening is on the way to the next.
+#[expect(
+    clippy::cast_precision_loss,
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "held to the grid"
+)]
+fn place_of(opening: f64) -> (usize, f64) {
     let low = -(-OPENINGS.0).sqrt();
     let root = opening.signum() * opening.abs().sqrt();
     let at = (root - low) / (OPENINGS.1.sqrt() - low) * (POINTS - 1) as f64;
-    at.clamp(0.0, (POINTS - 1) as f64 - 1e-9)
+    let at = at.clamp(0.0, (POINTS - 1) as f64 - 1e-9);
+    (at as usize, at.fract())
 }
 
 impl GapTable {
     /// Of how wide a section's gaps are on average, alone.
     #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
     pub fn of_mean(gaps: &[GapEvidence], priors: &Priors) -> Self {
+        let (sets, by_set) = ((0..SETS).map(Set::new).collect(), Vec::new());
+        let gauge = priors.gap_gauge.sd;
         if gaps.is_empty() {
-            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; 2] };
+            return Self { nodes: vec![[[0.0; ON_TOP]; 2]; POINTS], by_set, sets, gauge };
         }
         let count = gaps.len() as f64;
         let mean = gaps.iter().map(|gap| gap.width.to_mm()).sum::<f64>() / count;
-        let gauge = priors.gap_gauge.sd;
         let log = |opening: f64, bonded: bool, on_top: usize| {
-            log_mean((0..SETS).map(|index| {
-                let set = Set::new(index);
+            log_mean(sets.iter().map(|set: &Set| {
                 let group = if bonded { set.group } else { 1.0 };
                 let usual = opening.max(0.0) + set.laid;
-                let more = if on_top == 2 { set.wetted.2 * 0.5 } else { 0.0 };
+                let more = if on_top == WETTED { set.wetted.2 * 0.5 } else { 0.0 };
                 let scatter = (set.relative * opening).hypot(set.fixed).hypot(more);
                 // Where few joints of a group open, the mean of some joints scatters more.
                 let groups = usual * (group - 1.0).max(0.0).sqrt();
-                let moved = if on_top == 1 { MOVED.1 / 3.0 / count } else { 0.0 };
+                let moved = if on_top == LINE_MOVED { MOVED.1 / 3.0 / count } else { 0.0 };
                 let sd = (scatter.hypot(groups).hypot(gauge) / count.sqrt()).hypot(moved);
                 log_normal(mean, usual + more + moved, sd)
             }))
@@ -300,6 +395,6 @@ impl GapTable {
             let opening = opening_of(point);
             [false, true].map(|bonded| [0, 1, 2].map(|on_top| log(opening, bonded, on_top)))
         };
-        Self { nodes: (0..POINTS).map(node).collect() }
+        Self { nodes: (0..POINTS).map(node).collect(), by_set, sets, gauge }
     }
 }

@@ -22,6 +22,7 @@ mod next_reading;
 mod particles;
 mod priors;
 mod surprise;
+mod today;
 mod weigh;
 mod world;
 
@@ -103,6 +104,8 @@ pub struct Belief {
     pub meter_offset: Estimate<Moisture>,
     /// The worlds that count, each as much as any other.
     pub particles: Vec<Particle>,
+    /// Mean gap in mm of all joints of each section today, measured or not: by section, by world.
+    pub mean_gaps: Vec<Vec<f64>>,
     /// The moisture of each build-up in them.
     pub courses: Vec<Course>,
     /// The usual year of the room: mean over the worlds.
@@ -167,6 +170,7 @@ pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -
         year: year(&room, &air),
         humidity: humidity(&room, &air),
         transfer: transfer(&weighed.worlds, &particles),
+        mean_gaps: today::mean_gaps(&scale, &weighed.prepared, &particles, SEED + 500),
         particles,
         courses,
     })

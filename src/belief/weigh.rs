@@ -8,7 +8,7 @@ use super::cause::{CausePriors, Hypothesis};
 use super::ensemble::{LANES, StepAir};
 use super::evidence::{MeterEvidence, RoomEvidence, SectionEvidence, log_normal, log_sum, meter_shows};
 use super::failures;
-use super::gaps::GapTable;
+use super::gaps::{GapTable, LINE_MOVED, Node, WETTED};
 use super::priors::Priors;
 use super::world::{Maker, Worlds};
 use crate::survey::Failure;
@@ -299,19 +299,15 @@ impl<'a> Scale<'a> {
         for bonded in [0, 1] {
             let plain: f64 = logs.iter().map(|log| log[bonded][0]).sum();
             let instead = |on_top: usize, meter: &dyn Fn(usize) -> f64| {
-                let parts: Vec<f64> = logs
-                    .iter()
-                    .zip(&self.shares)
-                    .enumerate()
-                    .map(|(at, (log, share))| {
-                        share.max(1e-12).ln() + plain - log[bonded][0] + log[bonded][on_top] + meter(at)
-                    })
+                let by_section = self.shares.iter().zip(&logs).enumerate();
+                let parts: Vec<f64> = by_section
+                    .map(|(at, (share, log))| log_share(*share) + plain + instead_of(log, bonded, on_top) + meter(at))
                     .collect();
                 log_sum(&parts)
             };
             let usual = plain + meter(None);
             let all =
-                [usual, usual, instead(1, &|_| meter(None)), instead(2, &|section| fixed.wetted[section])];
+                [usual, usual, instead(LINE_MOVED, &|_| meter(None)), instead(WETTED, &|at| meter(Some(at)))];
             for (on_top, log) in all.into_iter().enumerate() {
                 let account = 4 * bonded + on_top;
                 let failures = if counts.failures { self.failures[account] } else { 0.0 };
@@ -319,6 +315,27 @@ impl<'a> Scale<'a> {
             }
         }
         found
+    }
+
+    /// How far a section's boards have opened in a world whose lot shrinks by `factor` of its species, mm.
+    pub fn opened(&self, world: &Prepared, section: usize, factor: f64) -> f64 {
+        factor * world.opened[section].0
+    }
+
+    /// The readings of a section's gaps.
+    pub fn gap_table(&self, section: usize) -> &GapTable {
+        &self.gaps[section]
+    }
+
+    /// Log weights of the sections as the place of what happened on top in a world: the line that moved,
+    /// or the part that was wetted.
+    pub fn places_of(&self, world: &Prepared, factor: f64, (bonded, on_top): (bool, usize)) -> Vec<f64> {
+        let each = self.gaps.iter().zip(&world.opened).zip(&self.shares).enumerate();
+        each.map(|(at, ((table, (now, _)), share))| {
+            let meter = if on_top == WETTED { world.fixed.wetted[at] } else { 0.0 };
+            log_share(*share) + instead_of(&table.at(factor * now), usize::from(bonded), on_top) + meter
+        })
+        .collect()
     }
 
     fn without_lot(&self, worlds: &Worlds, world: usize) -> Lot {
@@ -412,6 +429,15 @@ impl<'a> Scale<'a> {
         };
         of_half(false) + of_half(true)
     }
+}
+
+fn log_share(share: f64) -> f64 {
+    share.max(1e-12).ln()
+}
+
+/// What a section's gaps weigh if this happened there, against nothing.
+fn instead_of(log: &Node, bonded: usize, on_top: usize) -> f64 {
+    log[bonded][on_top] - log[bonded][0]
 }
 
 /// Log likelihood of how the gaps changed until later visits.

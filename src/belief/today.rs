@@ -1,0 +1,102 @@
+//! How wide a section's joints are today, the ones that nobody measured among them.
+//!
+//! The measured joints are known but for the gauge. What the others are is drawn in each world that
+//! counts: from how far its boards have opened, what its joints differ by, and whether wide ones were
+//! picked for measuring.
+
+use rand::{RngExt as _, SeedableRng as _};
+use rand_distr::{Distribution as _, StandardNormal};
+use rand_xoshiro::Xoshiro256PlusPlus;
+use rayon::prelude::*;
+
+use super::Particle;
+use super::cause::{Hypothesis, OtherCause};
+use super::evidence::{SectionEvidence, log_sum};
+use super::gaps::{LINE_MOVED, MOVED, WETTED};
+use super::weigh::{Prepared, Scale, accounts};
+
+/// Mean gap of all joints of each section today, mm: by section, by world that counts.
+pub(super) fn mean_gaps(
+    scale: &Scale<'_>,
+    worlds: &[Prepared],
+    particles: &[Particle],
+    seed: u64,
+) -> Vec<Vec<f64>> {
+    let accounts = accounts();
+    let of = |(at, particle): (usize, &Particle)| {
+        let mut random = Xoshiro256PlusPlus::seed_from_u64(seed + at as u64);
+        let world = World { scale, world: &worlds[particle.world], lot: particle.lot };
+        world.means(&accounts[particle.account], &mut random)
+    };
+    let by_world: Vec<Vec<f64>> = particles.par_iter().enumerate().map(of).collect();
+    (0..scale.sections().len()).map(|section| by_world.iter().map(|own| own[section]).collect()).collect()
+}
+
+/// One world that counts.
+struct World<'a> {
+    scale: &'a Scale<'a>,
+    world: &'a Prepared,
+    lot: f64,
+}
+
+impl World<'_> {
+    fn means(&self, account: &Hypothesis, random: &mut Xoshiro256PlusPlus) -> Vec<f64> {
+        let on_top = match account.other_cause {
+            OtherCause::Framing => LINE_MOVED,
+            OtherCause::Wetted => WETTED,
+            OtherCause::Nothing | OtherCause::WeakSealant => 0,
+        };
+        let place = (on_top > 0).then(|| {
+            let logs = self.scale.places_of(self.world, self.lot, (account.bonded, on_top));
+            chosen(&logs, random.random())
+        });
+        let sections = self.scale.sections().iter().enumerate();
+        sections
+            .map(|(at, section)| {
+                let here = if place == Some(at) { on_top } else { 0 };
+                self.mean(at, section, (account.bonded, here), random)
+            })
+            .collect()
+    }
+
+    #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
+    fn mean(
+        &self,
+        at: usize,
+        section: &SectionEvidence<'_>,
+        (bonded, on_top): (bool, usize),
+        random: &mut Xoshiro256PlusPlus,
+    ) -> f64 {
+        let normal = |random: &mut Xoshiro256PlusPlus| -> f64 { StandardNormal.sample(random) };
+        let (measured, all) = (section.gaps.len() as f64, section.joints.max(section.gaps.len()) as f64);
+        let table = self.scale.gap_table(at);
+        let mut sum = 0.0;
+        if measured > 0.0 {
+            let read: f64 = section.gaps.iter().map(|gap| gap.width.to_mm()).sum();
+            sum += read + normal(random) * self.scale.priors().gap_gauge.sd * measured.sqrt();
+        }
+        let others = all - measured;
+        if others > 0.0 {
+            let opening = self.scale.opened(self.world, at, self.lot);
+            let seen = measured / all;
+            let (mean, sd) = table.draw_unseen(opening, (bonded, on_top), seen, &mut || random.random());
+            sum += others * mean + normal(random) * sd * others.sqrt();
+            // The line that moved may be among those that nobody measured.
+            if on_top == LINE_MOVED && random.random::<f64>() > seen {
+                sum += MOVED.0 + (MOVED.1 - MOVED.0) * random.random::<f64>();
+            }
+        }
+        (sum / all.max(1.0)).max(0.0)
+    }
+}
+
+/// Index of the weight in which a number from 0 to 1 falls.
+fn chosen(logs: &[f64], at: f64) -> usize {
+    let all = log_sum(logs);
+    let mut left = at;
+    let place = logs.iter().position(|log| {
+        left -= (log - all).exp();
+        left <= 0.0
+    });
+    place.unwrap_or(0)
+}
