@@ -271,7 +271,8 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
     let beliefs = beliefs::beliefs(job, catalog, &layouts, Readings::All);
     let year = beliefs::room_year(job, catalog, beliefs.as_ref());
-    let sections = sections::section_states(job, catalog, year.as_ref(), beliefs.as_ref(), &gaps.sections);
+    let sections = sections::section_states(job, catalog, year.as_ref(), beliefs.as_ref(), &gaps);
+    let gaps = sections::believed_gaps(gaps, &layouts, &sections);
     let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
     let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
@@ -347,7 +348,7 @@ fn first_visit(
     }
     let beliefs = beliefs::beliefs(job, catalog, layouts, Readings::FirstVisit)?;
     let year = beliefs::room_year(job, catalog, Some(&beliefs));
-    Some(sections::section_states(job, catalog, year.as_ref(), Some(&beliefs), &gaps.sections))
+    Some(sections::section_states(job, catalog, year.as_ref(), Some(&beliefs), gaps))
 }
 
 /// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.

@@ -2,15 +2,17 @@
 
 use std::sync::Arc;
 
-use crate::belief::{Belief, HORIZON, quantile};
-use crate::measure::{Angle, Length, Moisture, Span};
-use crate::survey::SectionGaps;
+use rayon::prelude::*;
+use statrs::statistics::Statistics as _;
+
+use crate::belief::{Belief, HORIZON, SectionToday, quantile};
+use crate::measure::{Angle, Estimate, Length, Moisture, Span};
 use crate::wood::{Species, shrinkage};
 
 use super::beliefs::KnownSection;
 
 /// Days between the days that are kept.
-const STEP: usize = 7;
+pub(super) const WEEK: usize = 7;
 
 /// How a section's boards move in every world.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,10 +21,19 @@ pub struct SectionWorlds {
     narrowing: Vec<Vec<f64>>,
     /// Moisture likewise, per cent.
     moisture: Vec<Vec<f64>>,
-    /// Mean gap of all joints today, by world.
-    today: Vec<Length>,
+    /// Its joints today, by world.
+    today: Vec<SectionToday>,
     /// Number of worlds.
     count: usize,
+}
+
+/// A section's mean gap on a day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MeanGap {
+    /// The mean over the worlds.
+    pub expected: Length,
+    /// Where it lies nine times in ten.
+    pub range: Span<Length>,
 }
 
 /// How far boards narrow and widen in one world, as fractions of their width.
@@ -38,7 +49,7 @@ impl SectionWorlds {
         surplus_on: &impl Fn(usize) -> Moisture,
     ) -> Self {
         let course = &belief.courses[known.build_up];
-        let weeks = (0..HORIZON).step_by(STEP);
+        let weeks = (0..HORIZON).step_by(WEEK);
         let moisture: Vec<Vec<f64>> = weeks
             .map(|day| {
                 let on = &course.moisture[course.index(i64::try_from(day).unwrap_or(0))];
@@ -57,33 +68,56 @@ impl SectionWorlds {
                 .collect()
             })
             .collect();
-        let today = belief.mean_gaps[index].iter().map(|mm| Length::mm(*mm)).collect();
+        let today = belief.sections[index].clone();
         Self { narrowing, moisture, today, count: belief.particles.len() }
     }
 
-    /// Mean gap of all joints today: the mean over the worlds.
-    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
-    pub fn mean_gap_today(&self) -> Length {
-        self.today.iter().copied().sum::<Length>() / self.count.max(1) as f64
+    /// The section's mean gap over all its joints by week from the visit: what is expected, and where it
+    /// lies nine times in ten.
+    ///
+    /// Where nobody measured any gap of the job, none is made up: joints are taken to have been shut today.
+    pub(super) fn mean_gaps(&self, across: Length, any_measured: bool) -> Vec<MeanGap> {
+        if !any_measured {
+            let shut = |narrowing: &Vec<f64>| {
+                let expected = (across * mean(narrowing)).max(Length::ZERO);
+                MeanGap { expected, range: Span { low: expected, high: expected } }
+            };
+            return self.narrowing.iter().map(shut).collect();
+        }
+        let of_week = |narrowing: &Vec<f64>| {
+            let each = narrowing.iter().zip(&self.today);
+            let mut each: Vec<f64> =
+                each.map(|(narrowing, today)| today.mean_after(across * *narrowing).to_m()).collect();
+            let expected = mean(&each);
+            let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
+            // A few worlds far out can take the mean past the range.
+            let expected = expected.clamp(low, high);
+            MeanGap {
+                expected: Length::m(expected),
+                range: Span { low: Length::m(low), high: Length::m(high) },
+            }
+        };
+        self.narrowing.par_iter().map(of_week).collect()
     }
 
-    /// Where the mean gap of all joints lies nine times in ten, by week from the visit; `gaps` is what is
-    /// said of it.
-    pub(super) fn mean_gap_bands(&self, gaps: &SectionGaps, across: Length) -> Vec<Span<Length>> {
-        let today = Shut::new(gaps.mean, gaps.scatter);
-        let doubt: Vec<Length> = self.today.iter().map(|own| *own - gaps.mean).collect();
-        let of_week = |narrowing: &Vec<f64>| {
-            let mut each: Vec<f64> = narrowing
-                .iter()
-                .zip(&doubt)
-                .map(|(narrowing, doubt)| today.mean_after(across * *narrowing + *doubt).to_m())
-                .collect();
-            let expected = today.mean_after(across * mean(narrowing)).to_m();
-            let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
-            // The figure that is said of all joints lies in the range that is said of it.
-            Span { low: Length::m(low.min(expected)), high: Length::m(high.max(expected)) }
-        };
-        self.narrowing.iter().map(of_week).collect()
+    /// What is not known of today's mean gap, one standard deviation.
+    pub(super) fn doubt_of_mean(&self) -> Length {
+        Length::m(self.today.iter().map(|own| own.mean.to_m()).population_std_dev())
+    }
+
+    /// Mean gap of the joints that nobody measured, by world.
+    pub(super) fn unmeasured_means(&self) -> impl Iterator<Item = Length> {
+        self.today.iter().map(|own| own.others.mean)
+    }
+
+    /// The joints that nobody measured, as they are today: mean, and how far a single one may be off.
+    pub(super) fn unmeasured(&self) -> Estimate<Length> {
+        let means: Vec<f64> = self.today.iter().map(|own| own.others.mean.to_m()).collect();
+        let middle = mean(&means);
+        let square =
+            |own: &SectionToday| own.others.sd.to_m().powi(2) + (own.others.mean.to_m() - middle).powi(2);
+        let squares: Vec<f64> = self.today.iter().map(square).collect();
+        Estimate { mean: Length::m(middle), sd: Length::m(mean(&squares).sqrt()) }
     }
 
     /// Standard deviation over the worlds of the narrowing on a day counted from the visit.
@@ -98,7 +132,7 @@ impl SectionWorlds {
     /// many days later. `held` is the share of the movement that is left.
     pub fn swings(&self, seal_day: usize, days: usize, held: f64) -> Arc<[Swing]> {
         let from = week(seal_day, self.narrowing.len()).0;
-        let to = (from + days / STEP + 1).min(self.narrowing.len());
+        let to = (from + days / WEEK + 1).min(self.narrowing.len());
         let weeks = &self.narrowing[from.min(self.narrowing.len() - 1)..to.max(from + 1)];
         (0..self.count)
             .map(|world| {
@@ -115,7 +149,7 @@ impl SectionWorlds {
     pub fn settled_swings(&self, days: usize, per_pct: f64, sd: f64) -> Arc<[Swing]> {
         // From the second year on little is left of what came before.
         let from = week(crate::air::DAYS, self.moisture.len()).0;
-        let to = (from + days.max(crate::air::DAYS) / STEP + 1).min(self.moisture.len());
+        let to = (from + days.max(crate::air::DAYS) / WEEK + 1).min(self.moisture.len());
         let weeks = &self.moisture[from..to];
         (0..self.count)
             .map(|world| {
@@ -131,8 +165,8 @@ impl SectionWorlds {
 /// The week that a day is in, of so many, and how far into it.
 #[expect(clippy::cast_precision_loss, reason = "within a week")]
 pub(super) fn week(day: usize, weeks: usize) -> (usize, f64) {
-    let at = (day / STEP).min(weeks.saturating_sub(1));
-    (at, ((day - at * STEP) as f64 / STEP as f64).min(1.0))
+    let at = (day / WEEK).min(weeks.saturating_sub(1));
+    (at, ((day - at * WEEK) as f64 / WEEK as f64).min(1.0))
 }
 
 #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
@@ -151,37 +185,4 @@ fn normal_of(world: usize, count: usize) -> f64 {
     use statrs::distribution::{ContinuousCDF as _, Normal};
     let shuffled = (world * 199 + 67) % count;
     Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / count as f64)
-}
-
-/// The mean of gaps that scatter and cannot close past nothing.
-pub(super) struct Shut {
-    middle: f64,
-    scatter: f64,
-}
-
-impl Shut {
-    /// Gaps whose mean is `mean` today.
-    pub fn new(mean: Length, scatter: Length) -> Self {
-        let (mean, scatter) = (mean.to_m(), scatter.to_m().max(1e-9));
-        // By Newton's method: how far open the joints would stand if they could also overlap.
-        let mut middle = mean;
-        for _ in 0..8 {
-            let (value, slope) = clipped(middle, scatter);
-            middle -= (value - mean) / slope.max(0.05);
-        }
-        Self { middle: middle.max(-4.0 * scatter), scatter }
-    }
-
-    /// Their mean when all have opened by `moved` more.
-    pub fn mean_after(&self, moved: Length) -> Length {
-        Length::m(clipped(self.middle + moved.to_m(), self.scatter).0)
-    }
-}
-
-/// Mean of a normal of which what is below nothing counts as nothing, and how it goes with the middle.
-fn clipped(middle: f64, scatter: f64) -> (f64, f64) {
-    let z = middle / scatter;
-    let above = 0.5 * statrs::function::erf::erfc(-z * std::f64::consts::FRAC_1_SQRT_2);
-    let density = (-0.5 * z * z).exp() * 0.398_942_280_401_432_7;
-    (middle * above + scatter * density, above)
 }

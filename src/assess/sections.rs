@@ -3,9 +3,10 @@
 use std::sync::Arc;
 
 use rayon::prelude::*;
+use statrs::statistics::Statistics as _;
 
 use super::beliefs::{Beliefs, KnownSection};
-use super::section_worlds::{SectionWorlds, Shut, week};
+use super::section_worlds::{MeanGap, SectionWorlds, WEEK, week};
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
@@ -14,10 +15,10 @@ use crate::joint::{
     BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Sealant, Target, acclimation, demand,
     smallest_class, stack, target, widest_board,
 };
-use crate::measure::{Estimate, Length, Moisture, Span, day_of_year};
+use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
 use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
-use crate::survey::{GapEstimate, MoistureNow, SectionGaps, moisture_readings, readings_behind};
+use crate::survey::{GapEstimate, GapSurvey, MoistureNow, SectionGaps, moisture_readings, readings_behind};
 use crate::wood::drying::Panel;
 use crate::wood::{Species, shrinkage};
 
@@ -42,8 +43,8 @@ pub struct SectionState {
     pub motion: BoardMotion,
     /// Their movement in every world.
     pub worlds: Arc<SectionWorlds>,
-    /// Where their mean gap lies nine times in ten, by week from the visit.
-    bands: Vec<Span<Length>>,
+    /// Their mean gap by week from the visit.
+    mean_gaps: Vec<MeanGap>,
     /// Their mean moisture on the days before the visit, from the install on; `None` where the day of
     /// the install is not known. Days are counted from the visit.
     past: Option<Vec<(i64, Moisture)>>,
@@ -82,18 +83,23 @@ impl SectionState {
         if now > 0.0 { ((now - self.year_gap.0.to_m()) / now).clamp(0.0, 1.0) } else { 0.0 }
     }
 
-    /// The section's mean gap on a day counted from the visit.
+    /// The section's mean gap on a day counted from the visit: the mean over the worlds.
     pub fn mean_gap_on(&self, day: usize) -> Length {
-        let moved = self.across * self.motion.narrowing[day.min(HORIZON - 1)];
-        Shut::new(self.gaps.mean, self.gaps.scatter).mean_after(moved)
+        self.between_weeks(day, |gap| gap.expected)
     }
 
     /// Where that mean lies nine times in ten.
     pub fn mean_gap_band(&self, day: usize) -> Span<Length> {
-        let (at, share) = week(day, self.bands.len());
-        let (before, after) = (self.bands[at], self.bands[(at + 1).min(self.bands.len() - 1)]);
-        let mix = |a: Length, b: Length| a + (b - a) * share;
-        Span { low: mix(before.low, after.low), high: mix(before.high, after.high) }
+        Span {
+            low: self.between_weeks(day, |gap| gap.range.low),
+            high: self.between_weeks(day, |gap| gap.range.high),
+        }
+    }
+
+    fn between_weeks(&self, day: usize, of: fn(&MeanGap) -> Length) -> Length {
+        let (at, share) = week(day, self.mean_gaps.len());
+        let (before, after) = (&self.mean_gaps[at], &self.mean_gaps[(at + 1).min(self.mean_gaps.len() - 1)]);
+        of(before) + (of(after) - of(before)) * share
     }
 
     /// Whether the boards were measured clearly wetter than drying since the install leaves them, and
@@ -205,7 +211,7 @@ pub(super) fn section_states(
     catalog: &Catalog,
     year: Option<&IndoorYear>,
     beliefs: Option<&Beliefs>,
-    gaps: &[Vec<SectionGaps>],
+    gaps: &GapSurvey,
 ) -> Vec<SectionState> {
     let (Some(year), Some(beliefs)) = (year, beliefs) else { return vec![] };
     let visit = visit_day(job);
@@ -218,7 +224,7 @@ pub(super) fn section_states(
         .collect();
     let of = |(index, known): (usize, &KnownSection)| {
         let settled = Arc::clone(&years[known.build_up]);
-        section_state(job, catalog, year, beliefs, (index, *known), settled, gaps[known.surface][known.section])
+        section_state(job, catalog, year, beliefs, (index, *known), settled, gaps)
     };
     beliefs.sections.par_iter().enumerate().filter_map(of).collect()
 }
@@ -230,7 +236,7 @@ fn section_state(
     beliefs: &Beliefs,
     (index, known): (usize, KnownSection),
     settled: Arc<BoardYears>,
-    gaps: SectionGaps,
+    survey: &GapSurvey,
 ) -> Option<SectionState> {
     let (surface, belief) = (&job.surfaces[known.surface], &beliefs.belief);
     let section = &surface.sections[known.section];
@@ -252,14 +258,26 @@ fn section_state(
     let surplus_on = |day: usize| surplus * settled.wetness_left(day);
     let motion = mean_motion(species, board, course, belief.mean_lot(), &surplus_on);
     let across = board.face_width * (board.fixing.at_groove() + board.fixing.at_tongue());
+    let worlds = SectionWorlds::new(belief, (index, known), (species, board.ring_angle), &surplus_on);
+    let any_measured = survey.opening.is_some();
+    let mean_gaps = worlds.mean_gaps(across, any_measured);
+    let mut gaps = survey.sections[known.surface][known.section];
+    if any_measured {
+        let others = worlds.unmeasured();
+        gaps = SectionGaps {
+            mean: mean_gaps[0].expected,
+            scatter: others.sd,
+            error_of_mean: worlds.doubt_of_mean(),
+            ..gaps
+        };
+    }
     let origin = (gaps.measured > 0 && across > Length::ZERO).then(|| {
         let (moisture, interval) = course.install();
         let most = across * shrinkage(species, board.ring_angle, WETTEST, now.moisture.mean);
         let beyond_drying = gaps.mean - gaps.error_of_mean * 2.0 > most * MOST_OVER_SPECIES;
         InstallMoisture { moisture, interval, beyond_drying }
     });
-    let (year_gap, narrowest_day) = coming_year(gaps.mean, across, &motion);
-    let worlds = SectionWorlds::new(belief, (index, known), (species, board.ring_angle), &surplus_on);
+    let (year_gap, narrowest_day) = coming_year(&mean_gaps);
     let past = age(job).map(|_| {
         let before = course.days.iter().take_while(|day| **day <= 0);
         before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()
@@ -272,7 +290,7 @@ fn section_state(
         wetted,
         expected_now: settled.on(visit_day(job)),
         motion,
-        bands: worlds.mean_gap_bands(&gaps, across),
+        mean_gaps,
         worlds: Arc::new(worlds),
         past,
         across,
@@ -319,17 +337,54 @@ fn mean_motion(
 }
 
 /// Narrowest and widest mean gap of the coming year, and the day of the narrowest.
-fn coming_year(mean: Length, across: Length, motion: &BoardMotion) -> ((Length, Length), usize) {
-    let year = &motion.narrowing[..crate::air::DAYS];
-    let gap = |narrowing: f64| (mean + across * narrowing).max(Length::ZERO);
-    let (mut low, mut high, mut when) = (f64::INFINITY, f64::NEG_INFINITY, 0);
-    for (day, &value) in year.iter().enumerate() {
-        if value < low {
-            (low, when) = (value, day);
-        }
-        high = high.max(value);
+fn coming_year(mean_gaps: &[MeanGap]) -> ((Length, Length), usize) {
+    let year = mean_gaps.iter().take(crate::air::DAYS / WEEK + 1).enumerate();
+    let by_width =
+        |a: &(usize, &MeanGap), b: &(usize, &MeanGap)| a.1.expected.to_m().total_cmp(&b.1.expected.to_m());
+    let least = year.clone().min_by(by_width);
+    let most = year.max_by(by_width);
+    let width = |at: Option<(usize, &MeanGap)>| at.map_or(Length::ZERO, |(_, gap)| gap.expected);
+    ((width(least), width(most)), least.map_or(0, |(week, _)| week * WEEK))
+}
+
+/// What the readings say of all joints, with what is believed of those that nobody measured.
+pub(super) fn believed_gaps(
+    mut survey: GapSurvey,
+    layouts: &[SurfaceLayout],
+    sections: &[SectionState],
+) -> GapSurvey {
+    if survey.opening.is_none() {
+        return survey;
     }
-    ((gap(low), gap(high)), when)
+    let mut opening: Vec<f64> = Vec::new();
+    for state in sections {
+        survey.sections[state.surface][state.section] = state.gaps;
+        let others = state.worlds.unmeasured();
+        let joints = layouts[state.surface].joints.iter().zip(&mut survey.joints[state.surface]);
+        let own =
+            joints.filter(|(joint, _)| joint.section == state.section && joint.kind == JointKind::BoardEdge);
+        let (mut measured, mut length) = (0.0, Length::ZERO);
+        for (joint, gap) in own {
+            match gap {
+                Some(gap) if gap.measured => measured += gap.gap.mean.to_m() * joint.length().to_m(),
+                _ => {
+                    *gap = Some(GapEstimate { gap: others, measured: false });
+                    length = length + joint.length();
+                }
+            }
+        }
+        let each = state.worlds.unmeasured_means().map(|mean| measured + mean.to_m() * length.to_m());
+        if opening.is_empty() {
+            opening = each.collect();
+        } else {
+            opening.iter_mut().zip(each).for_each(|(sum, own)| *sum += own);
+        }
+    }
+    if !opening.is_empty() {
+        let (mean, sd) = (opening.iter().mean(), opening.iter().population_std_dev());
+        survey.opening = Some(Estimate { mean: Area::m2(mean), sd: Area::m2(sd) });
+    }
+    survey
 }
 
 /// States of all joints, without what depends on the day of sealing.

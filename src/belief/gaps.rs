@@ -7,25 +7,15 @@
 //! look their opening up. A gap reads as it is, give or take the gauge, and nothing where the boards
 //! touch; so a closed joint is as good a reading as an open one, and nothing jumps between them.
 
-use super::evidence::{GapEvidence, below, log_mean, log_normal, log_sum};
+use super::evidence::{GapEvidence, log_mean, log_normal, log_sum};
 use super::priors::Priors;
+use super::scatter::{Density, Moments, Opening, POINTS, Set, opening_of, place_of};
 
-/// Openings of the grid run between these, mm.
-const OPENINGS: (f64, f64) = (-4.0, 26.0);
-/// Points of the grid.
-const POINTS: usize = 80;
-/// Sets of what joints differ by.
-const SETS: u32 = 32;
 /// A moved line opens by something between these more than its neighbors, mm. Assumption.
 pub(super) const MOVED: (f64, f64) = (1.0, 20.0);
 /// One reading in a thousand is a slip: anything up to two inches. Assumption.
 const SLIP: f64 = 0.001;
 const SLIPS_TO: f64 = 50.0;
-/// Picked joints are taken in proportion to their gap and this, mm. Assumption.
-const PICK: f64 = 0.3;
-/// Boards in a bonded group at most.
-const MOST_BONDED: u32 = 14;
-
 /// What happened to a section on top of drying: nothing, one of its lines moved, or it was wetted or a
 /// part of it.
 const ON_TOP: usize = 3;
@@ -58,142 +48,6 @@ fn own_opening(opening: f64, z: f64) -> f64 {
     opening + z * (OWN.0 * opening).hypot(OWN.1)
 }
 
-/// What joints of a section differ by, in one set.
-#[derive(Debug, Clone)]
-struct Set {
-    /// Scatter in proportion to the opening, and whatever the opening, mm.
-    relative: f64,
-    fixed: f64,
-    /// Gap left when the boards were laid, mm.
-    laid: f64,
-    /// Boards in a group on average, and whether groups are much alike.
-    group: f64,
-    alike: bool,
-    /// Whether wide joints were rather measured than others.
-    picked: f64,
-    /// Wetted part along the row, and by how much more it opened, mm.
-    wetted: (f64, f64, f64),
-}
-
-/// The additive-recurrence sequence of Roberts (2018) in nine dimensions: quantile `dimension` of
-/// set `index`.
-fn quantile(index: u32, dimension: i32) -> f64 {
-    // The positive root of x^10 = x + 1.
-    const ROOT: f64 = 1.075_766_066_086_837_1;
-    (0.5 + f64::from(index + 1) * ROOT.powi(-(dimension + 1))).fract().clamp(1e-6, 1.0 - 1e-6)
-}
-
-impl Set {
-    fn new(index: u32) -> Self {
-        let q = |dimension| quantile(index, dimension);
-        let (middle, half) = (q(6), if q(7) < 0.5 { 2.0 } else { (q(7) - 0.5) / 1.5 });
-        Self {
-            relative: 0.08 + 0.3 * q(0),
-            fixed: 0.05 + 0.4 * q(1) * q(1),
-            laid: -0.15 * (1.0 - q(2)).ln(),
-            group: 1.8 + 6.2 * q(3) * q(3),
-            alike: q(4) < 0.5,
-            picked: if q(5) < 0.5 { 0.0 } else { 1.0 },
-            // Half of the wettings take the whole section.
-            wetted: (middle - half, middle + half, 0.5 + 5.5 * q(8)),
-        }
-    }
-
-    /// Share of the row that was wetted.
-    fn wet_share(&self) -> f64 {
-        (self.wetted.1.min(1.0) - self.wetted.0.max(0.0)).max(0.0)
-    }
-
-    /// How often a bonded group that shows at a joint has this many boards.
-    fn share(&self, boards: u32) -> f64 {
-        let n = f64::from(boards);
-        if self.alike {
-            let z = (n - self.group) / 0.9;
-            (-0.5 * z * z).exp()
-        } else {
-            (1.0 - 1.0 / self.group).powf(n - 1.0)
-        }
-    }
-}
-
-/// The density of reading `y` from a gap that is normal about `mean` and never below nothing.
-fn open(y: f64, mean: f64, sd: f64, gauge: f64) -> f64 {
-    let both = sd.hypot(gauge);
-    let middle = (mean * gauge * gauge + y * sd * sd) / (both * both);
-    let seen = log_normal(y, mean, both).exp() * below(middle * both / (sd * gauge));
-    seen + below(-mean / sd) * log_normal(y, 0.0, gauge).exp()
-}
-
-/// A joint's density for one set and opening, by whether boards are bonded.
-struct Density<'a> {
-    set: &'a Set,
-    opening: f64,
-    gauge: f64,
-    /// Groups of so many boards and how often they show.
-    groups: Vec<(f64, f64)>,
-    /// Boards in a group on average.
-    boards: f64,
-}
-
-impl<'a> Density<'a> {
-    fn new(set: &'a Set, opening: f64, gauge: f64, bonded: bool) -> Self {
-        let groups: Vec<(f64, f64)> = if bonded {
-            let all: f64 = (1..=MOST_BONDED).map(|n| set.share(n)).sum();
-            let shares = (1..=MOST_BONDED).map(|n| (f64::from(n), set.share(n) / all));
-            shares.filter(|(_, share)| *share > 0.004).collect()
-        } else {
-            vec![(1.0, 1.0)]
-        };
-        let boards = groups.iter().map(|(n, share)| n * share).sum();
-        Self { set, opening, gauge, groups, boards }
-    }
-
-    /// Middle and scatter of the joint that shows of a group of `n` boards which opened by `more` besides.
-    fn of_group(&self, n: f64, more: f64) -> (f64, f64) {
-        let set = self.set;
-        let sd = (n.sqrt() * set.relative * self.opening).hypot(set.fixed).hypot(0.35 * more);
-        (n * self.opening + set.laid + more, sd)
-    }
-
-    /// Mean and mean square of the gaps of all joints that opened by `more` besides.
-    fn moments(&self, more: f64) -> (f64, f64) {
-        let each = self.groups.iter().map(|&(n, share)| {
-            let (middle, sd) = self.of_group(n, more);
-            let (mean, square) = moments_of_open(middle, sd);
-            (share * mean / self.boards, share * square / self.boards)
-        });
-        each.fold((0.0, 0.0), |sum, own| (sum.0 + own.0, sum.1 + own.1))
-    }
-
-    /// Of a joint that opened by `more` besides.
-    fn of(&self, y: f64, more: f64) -> f64 {
-        let shows: f64 = self
-            .groups
-            .iter()
-            .map(|&(n, share)| {
-                let (middle, sd) = self.of_group(n, more);
-                share * open(y, middle, sd, self.gauge)
-            })
-            .sum();
-        let shut = log_normal(y, 0.0, self.gauge).exp();
-        shows / self.boards + (1.0 - 1.0 / self.boards) * shut
-    }
-
-    /// How much rather than another a joint this wide gets measured, where joints are `mean` wide on
-    /// average: somebody who picks wide ones takes them in proportion to how wide they look.
-    fn picks(&self, y: f64, mean: f64) -> f64 {
-        ((y + PICK) / (mean + PICK)).powf(self.set.picked)
-    }
-}
-
-/// Mean and mean square of a gap that is normal and never below nothing.
-fn moments_of_open(middle: f64, sd: f64) -> (f64, f64) {
-    let z = middle / sd;
-    let (open, density) = (below(z), sd * log_normal(z, 0.0, 1.0).exp());
-    let mean = middle * open + density;
-    (mean, middle * mean + sd * sd * open)
-}
-
 /// What a reading is worth that may be a slip.
 fn or_slip(density: f64) -> f64 {
     (1.0 - SLIP) * density + SLIP / SLIPS_TO
@@ -206,16 +60,11 @@ impl GapTable {
         let mut sorted = gaps.to_vec();
         sorted.sort_by(|a, b| a.width.to_mm().total_cmp(&b.width.to_mm()));
         let gaps = &sorted[..];
-        let sets: Vec<Set> = (0..SETS)
-            .map(|index| {
-                let mut set = Set::new(index);
-                if gaps.len() >= joints {
-                    // Nobody picked who measured them all.
-                    set.picked = 0.0;
-                }
-                set
-            })
-            .collect();
+        let mut sets = Set::all();
+        if gaps.len() >= joints {
+            // Nobody picked who measured them all.
+            sets.iter_mut().for_each(|set| set.picked = 0);
+        }
         let gauge = priors.gap_gauge.sd;
         if gaps.is_empty() {
             return Self { nodes: vec![[[0.0; ON_TOP]; 2]; POINTS], by_set: Vec::new(), sets, gauge };
@@ -247,34 +96,23 @@ impl GapTable {
     pub fn at(&self, opening: f64) -> Node {
         let (below, share) = place_of(opening);
         let (a, b) = (&self.nodes[below], &self.nodes[below + 1]);
-        each_of_node(|bonded, on_top| {
-            a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share
-        })
+        each_of_node(|bonded, on_top| a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share)
     }
 
     /// Draws how wide the joints are that nobody measured, in a world in which the section's boards have
-    /// opened by `opening` mm: their mean and the scatter of single ones, mm. `seen` is the share of its
-    /// joints that was measured; `random` gives numbers from 0 to 1.
+    /// opened by `opening` mm: what single ones are like, and how their mean goes on with the opening.
+    /// `seen` is the share of its joints that was measured, `at` a number from 0 to 1.
     pub fn draw_unseen(
         &self,
         opening: f64,
         (bonded, on_top): (bool, usize),
         seen: f64,
-        random: &mut impl FnMut() -> f64,
-    ) -> (f64, f64) {
-        let (own, set) = self.draw_set(opening, (bonded, on_top), random());
-        let density = Density::new(set, own, self.gauge, bonded);
-        let ((mean, square), wet_share) = (density.moments(0.0), set.wet_share());
-        let (mean, square) = if on_top == WETTED {
-            let wet = density.moments(set.wetted.2);
-            (mean + wet_share * (wet.0 - mean), square + wet_share * (wet.1 - square))
-        } else {
-            (mean, square)
-        };
-        let variance = (square - mean * mean).max(0.0);
-        // Where wide ones were picked, narrow ones are left.
-        let left = variance / (mean + PICK) * set.picked * (seen / (1.0 - seen).max(0.05)).min(1.0);
-        ((mean - left).max(0.0), variance.sqrt())
+        at: f64,
+    ) -> (Moments, Opening) {
+        let (today, set) = self.draw_set(opening, (bonded, on_top), at);
+        let wet = if on_top == WETTED { set.wet_share() } else { 0.0 };
+        let unseen = Density::new(set, today, self.gauge, bonded).unseen(wet, seen);
+        (unseen, Opening { set: set.index, bonded, wet, today })
     }
 
     /// Draws a section's own opening and a set by how well they explain what was measured.
@@ -314,8 +152,8 @@ fn each_of_node(figure: impl Fn(usize, usize) -> f64) -> Node {
 #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
 fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
     let (from, to, wet_more) = set.wetted;
-    let (mean, _) = density.moments(0.0);
-    let wet_mean = mean + set.wet_share() * (density.moments(wet_more).0 - mean);
+    let all = density.moments(0.0);
+    let with_wet = all.with(density.moments(wet_more), set.wet_share());
     let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
     // Gauges have steps: most readings are like the one before, once they are sorted.
     let mut last = (f64::NAN, 0.0, 0.0, 0.0, 0.0);
@@ -323,10 +161,10 @@ fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -
         let y = gap.width.to_mm();
         #[expect(clippy::float_cmp, reason = "the same reading")]
         if y != last.0 {
-            let (usual, picks) = (density.of(y, 0.0), density.picks(y, wet_mean));
-            let plain = or_slip(usual * density.picks(y, mean));
+            let (usual, picks) = (density.of(y, 0.0), density.picks(y, with_wet));
+            let plain = or_slip(usual * density.picks(y, all));
             let wet = or_slip(density.of(y, wet_more) * picks).ln();
-            last = (y, plain.ln(), wet, or_slip(usual * picks).ln(), density.picks(y, mean) / plain);
+            last = (y, plain.ln(), wet, or_slip(usual * picks).ln(), density.picks(y, all) / plain);
         }
         let (_, usual, wet, dry, per_density) = last;
         nothing += usual;
@@ -338,40 +176,17 @@ fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -
     }
     // A line that moved stays unseen more seldom than others where wide joints were picked.
     let seen = 1.0 - unseen;
-    let of_moved = density.picks(mean + (MOVED.0 + MOVED.1) / 3.0, mean);
+    let of_moved = density.picks(all.mean + (MOVED.0 + MOVED.1) / 3.0, all);
     let stays_unseen = unseen * unseen.max(1e-3).powf(of_moved - 1.0);
     let one = stays_unseen + seen * moved / gaps.len() as f64;
     [nothing, nothing + one.max(1e-12).ln(), wetted]
-}
-
-/// Points of the grid lie closer where openings are small.
-#[expect(clippy::cast_precision_loss, reason = "a hundred points")]
-fn opening_of(point: usize) -> f64 {
-    let low = -(-OPENINGS.0).sqrt();
-    let root = low + (OPENINGS.1.sqrt() - low) * point as f64 / (POINTS - 1) as f64;
-    root * root.abs()
-}
-
-/// The last point that is not after an opening, and how far the opening is on the way to the next.
-#[expect(
-    clippy::cast_precision_loss,
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "held to the grid"
-)]
-fn place_of(opening: f64) -> (usize, f64) {
-    let low = -(-OPENINGS.0).sqrt();
-    let root = opening.signum() * opening.abs().sqrt();
-    let at = (root - low) / (OPENINGS.1.sqrt() - low) * (POINTS - 1) as f64;
-    let at = at.clamp(0.0, (POINTS - 1) as f64 - 1e-9);
-    (at as usize, at.fract())
 }
 
 impl GapTable {
     /// Of how wide a section's gaps are on average, alone.
     #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
     pub fn of_mean(gaps: &[GapEvidence], priors: &Priors) -> Self {
-        let (sets, by_set) = ((0..SETS).map(Set::new).collect(), Vec::new());
+        let (sets, by_set) = (Set::all(), Vec::new());
         let gauge = priors.gap_gauge.sd;
         if gaps.is_empty() {
             return Self { nodes: vec![[[0.0; ON_TOP]; 2]; POINTS], by_set, sets, gauge };

@@ -21,6 +21,7 @@ mod marks;
 mod next_reading;
 mod particles;
 mod priors;
+mod scatter;
 mod surprise;
 mod today;
 mod weigh;
@@ -34,6 +35,7 @@ pub use next_reading::Reading;
 pub use particles::{Course, Particle};
 pub use priors::{Prior, Priors};
 pub use surprise::{Conflict, Doubted};
+pub use today::SectionToday;
 pub use world::BuildUp;
 
 use rayon::prelude::*;
@@ -104,8 +106,8 @@ pub struct Belief {
     pub meter_offset: Estimate<Moisture>,
     /// The worlds that count, each as much as any other.
     pub particles: Vec<Particle>,
-    /// Mean gap in mm of all joints of each section today, measured or not: by section, by world.
-    pub mean_gaps: Vec<Vec<f64>>,
+    /// Each section's joints today in them, measured or not: by section, by world.
+    pub sections: Vec<Vec<SectionToday>>,
     /// The moisture of each build-up in them.
     pub courses: Vec<Course>,
     /// The usual year of the room: mean over the worlds.
@@ -170,7 +172,7 @@ pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -
         year: year(&room, &air),
         humidity: humidity(&room, &air),
         transfer: transfer(&weighed.worlds, &particles),
-        mean_gaps: today::mean_gaps(&scale, &weighed.prepared, &particles, SEED + 500),
+        sections: today::sections_today(&scale, &weighed.prepared, &particles, SEED + 500),
         particles,
         courses,
     })

@@ -13,22 +13,43 @@ use super::Particle;
 use super::cause::{Hypothesis, OtherCause};
 use super::evidence::{SectionEvidence, log_sum};
 use super::gaps::{LINE_MOVED, MOVED, WETTED};
+use super::scatter::Opening;
 use super::weigh::{Prepared, Scale, accounts};
+use crate::measure::{Estimate, Length};
 
-/// Mean gap of all joints of each section today, mm: by section, by world that counts.
-pub(super) fn mean_gaps(
+/// A section's joints today in one world.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SectionToday {
+    /// Mean gap of all joints.
+    pub mean: Length,
+    /// Mean gap of those that nobody measured, and how far single ones are from it, one standard
+    /// deviation.
+    pub others: Estimate<Length>,
+    /// How the mean goes on.
+    opening: Opening,
+}
+
+impl SectionToday {
+    /// Mean gap of all joints when every board has opened by `moved` more than today.
+    pub fn mean_after(&self, moved: Length) -> Length {
+        (self.mean + Length::mm(self.opening.change(moved.to_mm()))).max(Length::ZERO)
+    }
+}
+
+/// Each section's joints in each world that counts: by section, by world.
+pub(super) fn sections_today(
     scale: &Scale<'_>,
     worlds: &[Prepared],
     particles: &[Particle],
     seed: u64,
-) -> Vec<Vec<f64>> {
+) -> Vec<Vec<SectionToday>> {
     let accounts = accounts();
     let of = |(at, particle): (usize, &Particle)| {
         let mut random = Xoshiro256PlusPlus::seed_from_u64(seed + at as u64);
         let world = World { scale, world: &worlds[particle.world], lot: particle.lot };
-        world.means(&accounts[particle.account], &mut random)
+        world.sections(&accounts[particle.account], &mut random)
     };
-    let by_world: Vec<Vec<f64>> = particles.par_iter().enumerate().map(of).collect();
+    let by_world: Vec<Vec<SectionToday>> = particles.par_iter().enumerate().map(of).collect();
     (0..scale.sections().len()).map(|section| by_world.iter().map(|own| own[section]).collect()).collect()
 }
 
@@ -40,7 +61,7 @@ struct World<'a> {
 }
 
 impl World<'_> {
-    fn means(&self, account: &Hypothesis, random: &mut Xoshiro256PlusPlus) -> Vec<f64> {
+    fn sections(&self, account: &Hypothesis, random: &mut Xoshiro256PlusPlus) -> Vec<SectionToday> {
         let on_top = match account.other_cause {
             OtherCause::Framing => LINE_MOVED,
             OtherCause::Wetted => WETTED,
@@ -54,19 +75,19 @@ impl World<'_> {
         sections
             .map(|(at, section)| {
                 let here = if place == Some(at) { on_top } else { 0 };
-                self.mean(at, section, (account.bonded, here), random)
+                self.section(at, section, (account.bonded, here), random)
             })
             .collect()
     }
 
     #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
-    fn mean(
+    fn section(
         &self,
         at: usize,
         section: &SectionEvidence<'_>,
         (bonded, on_top): (bool, usize),
         random: &mut Xoshiro256PlusPlus,
-    ) -> f64 {
+    ) -> SectionToday {
         let normal = |random: &mut Xoshiro256PlusPlus| -> f64 { StandardNormal.sample(random) };
         let (measured, all) = (section.gaps.len() as f64, section.joints.max(section.gaps.len()) as f64);
         let table = self.scale.gap_table(at);
@@ -75,18 +96,24 @@ impl World<'_> {
             let read: f64 = section.gaps.iter().map(|gap| gap.width.to_mm()).sum();
             sum += read + normal(random) * self.scale.priors().gap_gauge.sd * measured.sqrt();
         }
-        let others = all - measured;
-        if others > 0.0 {
-            let opening = self.scale.opened(self.world, at, self.lot);
-            let seen = measured / all;
-            let (mean, sd) = table.draw_unseen(opening, (bonded, on_top), seen, &mut || random.random());
-            sum += others * mean + normal(random) * sd * others.sqrt();
-            // The line that moved may be among those that nobody measured.
-            if on_top == LINE_MOVED && random.random::<f64>() > seen {
-                sum += MOVED.0 + (MOVED.1 - MOVED.0) * random.random::<f64>();
-            }
+        let opening = self.scale.opened(self.world, at, self.lot);
+        let seen = measured / all.max(1.0);
+        let (single, opening) = table.draw_unseen(opening, (bonded, on_top), seen, random.random());
+        let others = (all - measured).max(1.0);
+        let mut unseen = others * single.mean + normal(random) * single.sd() * others.sqrt();
+        // The line that moved may be among those that nobody measured.
+        if on_top == LINE_MOVED && random.random::<f64>() > seen {
+            unseen += MOVED.0 + (MOVED.1 - MOVED.0) * random.random::<f64>();
         }
-        (sum / all.max(1.0)).max(0.0)
+        let unseen = unseen.max(0.0);
+        if all > measured {
+            sum += unseen;
+        }
+        SectionToday {
+            mean: Length::mm((sum / all.max(1.0)).max(0.0)),
+            others: Estimate { mean: Length::mm(unseen / others), sd: Length::mm(single.sd()) },
+            opening,
+        }
     }
 }
 

@@ -301,7 +301,9 @@ impl<'a> Scale<'a> {
             let instead = |on_top: usize, meter: &dyn Fn(usize) -> f64| {
                 let by_section = self.shares.iter().zip(&logs).enumerate();
                 let parts: Vec<f64> = by_section
-                    .map(|(at, (share, log))| log_share(*share) + plain + instead_of(log, bonded, on_top) + meter(at))
+                    .map(|(at, (share, log))| {
+                        log_share(*share) + plain + instead_of(log, bonded, on_top) + meter(at)
+                    })
                     .collect();
                 log_sum(&parts)
             };

@@ -204,13 +204,6 @@ fn other_kinds(
 }
 
 impl SectionGaps {
-    /// What the gauge's error leaves of doubt in the mean of the joints that were measured.
-    pub fn gauge_error(&self) -> Length {
-        #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
-        let count = self.measured.max(1) as f64;
-        GAUGE_SD / count.sqrt()
-    }
-
     /// A joint of the section that nobody measured.
     fn new_draw(&self) -> GapEstimate {
         let sd = Length::m(self.scatter.to_m().hypot(self.error_of_mean.to_m()));
