@@ -6,10 +6,9 @@ use super::year::between_months;
 use super::{Air, Weather};
 use crate::measure::Temperature;
 
-/// What part of the scatter of single months is left in a season's mean: that of three months whose
-/// neighbors go together by 0.3, √(3 + 4·0.3 + 2·0.3²)/3. Boards follow the season, not the month.
-/// Assumption.
-const SEASON_OF_MONTH: f64 = 0.7;
+/// What part of the scatter of single months is left in the mean of two whose weather goes together by
+/// 0.3: √((1 + 0.3)/2). Boards follow a spell of weeks, not the day. Assumption.
+const SPELL_OF_MONTH: f64 = 0.8;
 /// Scatter from year to year of a season's vapor pressure where no station says it, as a fraction: a
 /// season's dew point differs by about 1.2 °C, which is 8 %. Assumption.
 const USUAL_SD: f64 = 0.08;
@@ -21,7 +20,7 @@ pub struct OutdoorDay {
     pub temperature: Temperature,
     /// Mean vapor pressure, Pa.
     pub vapor_pressure: f64,
-    /// By how much the season's mean vapor pressure differs from year to year, standard deviation in Pa.
+    /// By how much the mean vapor pressure of two months about the day differs from year to year, standard deviation in Pa.
     pub vapor_pressure_sd: f64,
 }
 
@@ -36,7 +35,7 @@ impl OutdoorYear {
     /// From the months of a climate, whose vapor pressure goes in as it is.
     pub fn of_months(months: &[MonthOutdoors; 12]) -> Self {
         let sd = |month: &MonthOutdoors| {
-            month.vapor_pressure_sd.map_or(USUAL_SD * month.vapor_pressure, |sd| SEASON_OF_MONTH * sd)
+            month.vapor_pressure_sd.map_or(USUAL_SD * month.vapor_pressure, |sd| SPELL_OF_MONTH * sd)
         };
         let days = between_months(|month, next, part| {
             let mix = |a: f64, b: f64| a + (b - a) * part;

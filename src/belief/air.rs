@@ -8,8 +8,11 @@ use crate::measure::{Humidity, Temperature};
 use crate::named::find;
 use crate::wood::Isotherm;
 
-/// Days between two seasons' shifts, on which a dry spell turns into a damp one. Assumption.
-pub(super) const SEASON: usize = 182;
+/// Days between two shifts of the air, over which a dry spell turns into a damp one. Assumption.
+pub(super) const SPELL: usize = 61;
+/// Halfway between two spells the mean of both scatters less than either: their shifts are so much
+/// larger that days do as much as they should on average, √(3/2).
+const BETWEEN: f64 = 1.224_744_871_391_589;
 /// How the vapor pressure that counts falls with each degree the room is warmer, a share.
 const DRIER_PER_DEGREE: f64 = 0.061;
 
@@ -22,7 +25,7 @@ pub(super) const DAMPER: usize = 3;
 /// A room's year before what nobody knows of it.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct RoomAir {
-    /// One step of a day for each day of the year; lengths and seasons are filled in by [`Self::step`].
+    /// One step of a day for each day of the year; lengths and spells are filled in by [`Self::step`].
     days: Vec<StepAir>,
     /// Temperature of the same days, °C.
     celsius: Vec<f64>,
@@ -93,7 +96,7 @@ impl RoomAir {
                     single(-DRIER_PER_DEGREE * day.vapor_pressure),
                     0.0,
                 ];
-                step.by_season = single(day.vapor_pressure_sd);
+                step.by_spell = spell(day.vapor_pressure_sd, &step, priors);
                 step.least =
                     house.humidified_to.map_or(0.0, |least| single(least.to_fraction()) * step.saturation);
                 step.limited = if house.dehumidified_to.is_some() { 1.0 } else { 0.0 };
@@ -132,7 +135,7 @@ impl RoomAir {
                 step.vapor = single(vapor_pressure(day.temperature, day.humidity));
                 let point = step.saturation / 100.0;
                 step.by_shift[DAMPER] = point;
-                step.by_season = single(priors.hand_humidity.sd) * point;
+                step.by_spell = single(BETWEEN * priors.hand_humidity.sd) * point;
                 step
             })
             .collect();
@@ -148,24 +151,24 @@ impl RoomAir {
         for ((step, celsius), seen) in days.zip(logged.by_day_of_year()) {
             let Some(seen) = seen else { continue };
             *celsius = seen.temperature.to_celsius();
-            self.seen.push((StepAir { by_season: 0.0, ..*step }, seen.humidity.to_fraction()));
+            self.seen.push((StepAir { by_spell: 0.0, ..*step }, seen.humidity.to_fraction()));
             let known = of_temperature(seen.temperature);
             *step = StepAir {
                 vapor: single(vapor_pressure(seen.temperature, seen.humidity)),
-                by_season: 0.03 * known.saturation,
+                by_spell: 0.03 * known.saturation,
                 ..known
             };
         }
     }
 
-    /// The step from `day` of `seconds`, `from` being the day on which the first season's shift holds.
+    /// The step from `day` of `seconds`, `from` being the day on which the first spell's shift holds.
     /// Days count from 1 January of any year.
     pub fn step(&self, day: i64, seconds: f64, from: i64) -> StepAir {
         let at = usize::try_from(day.rem_euclid(YEAR)).unwrap_or(0);
         let since = usize::try_from(day - from).unwrap_or(0);
         #[expect(clippy::cast_precision_loss, reason = "half a year")]
-        let into = (since % SEASON) as f32 / SEASON as f32;
-        StepAir { seconds: single(seconds), season: since / SEASON, into_season: into, ..self.days[at] }
+        let into = (since % SPELL) as f32 / SPELL as f32;
+        StepAir { seconds: single(seconds), spell: since / SPELL, into_spell: into, ..self.days[at] }
     }
 
     /// The usual year with everything that differs between worlds in its middle.
@@ -173,7 +176,7 @@ impl RoomAir {
         let middle = AirLanes {
             shifts: self.shifts.map(|(middle, _)| [single(middle); LANES]),
             limit: [single(self.limit.0); LANES],
-            seasons: Vec::new(),
+            spells: Vec::new(),
         };
         let day = |(step, celsius): (&StepAir, &f64)| Air {
             temperature: Temperature::celsius(*celsius),
@@ -187,7 +190,7 @@ impl RoomAir {
         self.celsius[at % DAYS]
     }
 
-    /// The day of the year of this number, without a season.
+    /// The day of the year of this number, without a spell.
     pub fn day(&self, at: usize) -> &StepAir {
         &self.days[at % DAYS]
     }
@@ -198,6 +201,12 @@ const YEAR: i64 = 365;
 #[expect(clippy::cast_possible_truncation, reason = "singles are ample for air")]
 pub(super) const fn single(value: f64) -> f32 {
     value as f32
+}
+
+/// How far a spell moves the vapor pressure, Pa: by its weather, and by what people do.
+fn spell(weather: f64, step: &StepAir, priors: &Priors) -> f32 {
+    let people = priors.spell_humidity.sd / 100.0 * f64::from(step.saturation);
+    single(BETWEEN * weather.hypot(people))
 }
 
 /// What a step needs of the room's temperature.

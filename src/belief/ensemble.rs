@@ -39,10 +39,10 @@ pub(super) struct StepAir {
     pub vapor: f32,
     /// How it goes with each of the worlds' [`AirLanes::shifts`], Pa.
     pub by_shift: [f32; SHIFTS],
-    /// How it goes with the season's own shift, Pa, and between which two seasons the step lies.
-    pub by_season: f32,
-    pub season: usize,
-    pub into_season: f32,
+    /// How it goes with the spell's own shift, Pa, and between which two spells the step lies.
+    pub by_spell: f32,
+    pub spell: usize,
+    pub into_spell: f32,
     /// Least vapor pressure, Pa: the humidifier's.
     pub least: f32,
     /// How much the worlds' limit on humidity counts, 0 or 1.
@@ -59,8 +59,8 @@ pub(super) struct AirLanes {
     pub shifts: [Lanes; SHIFTS],
     /// Highest relative humidity where it is limited, 0 to 1.
     pub limit: Lanes,
-    /// Shift of each season.
-    pub seasons: Vec<Lanes>,
+    /// Shift of each spell.
+    pub spells: Vec<Lanes>,
 }
 
 /// The boards of a group.
@@ -194,9 +194,9 @@ impl<S: Simd> Vectors<S> {
         for (shift, by) in self.shifts.iter().zip(step.by_shift) {
             vapor += *shift * by;
         }
-        if let [before, after, ..] = air.seasons.get(step.season..).unwrap_or(&[]) {
+        if let [before, after, ..] = air.spells.get(step.spell..).unwrap_or(&[]) {
             let (before, after) = (f32x8::simd_from(simd, *before), f32x8::simd_from(simd, *after));
-            vapor += (before + (after - before) * step.into_season) * step.by_season;
+            vapor += (before + (after - before) * step.into_spell) * step.by_spell;
         }
         let most = self.limit * (step.limited * step.saturation) + (1.0 - step.limited) * step.saturation;
         vapor.min(most).max(f32x8::splat(simd, step.least.max(0.02 * step.saturation)))
@@ -329,8 +329,8 @@ impl StepAir {
         for (shift, by) in air.shifts.iter().zip(self.by_shift) {
             vapor += shift[lane] * by;
         }
-        if let [before, after, ..] = air.seasons.get(self.season..).unwrap_or(&[]) {
-            vapor += (before[lane] + (after[lane] - before[lane]) * self.into_season) * self.by_season;
+        if let [before, after, ..] = air.spells.get(self.spell..).unwrap_or(&[]) {
+            vapor += (before[lane] + (after[lane] - before[lane]) * self.into_spell) * self.by_spell;
         }
         let most =
             air.limit[lane] * (self.limited * self.saturation) + (1.0 - self.limited) * self.saturation;

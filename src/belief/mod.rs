@@ -314,13 +314,13 @@ fn meter_offset(scale: &Scale<'_>, weighed: &Weighed) -> Estimate<Moisture> {
     Estimate { mean: Moisture::pct(mean), sd: Moisture::pct((square - mean * mean).max(0.0).sqrt()) }
 }
 
-/// The room's usual year: the mean of the worlds' vapor pressures, without seasons of their own.
+/// The room's usual year: the mean of the worlds' vapor pressures, without spells of their own.
 #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
 fn year(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Air> {
     (0..DAYS)
         .map(|day| {
             let mut step = *room.day(day);
-            step.by_season = 0.0;
+            step.by_spell = 0.0;
             let each = air.iter().flat_map(|group| (0..LANES).map(|lane| step.vapor_in(group, lane)));
             let mean = each.map(f64::from).sum::<f64>() / (air.len() * LANES) as f64;
             Air {
@@ -331,13 +331,13 @@ fn year(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Air> {
         .collect()
 }
 
-/// Where the room's humidity lies nine times in ten, a season's own weather included.
+/// Where the room's humidity lies nine times in ten, a spell's own weather included.
 fn humidity(room: &RoomAir, air: &[ensemble::AirLanes]) -> Vec<Span<Humidity>> {
     (0..DAYS)
         .map(|day| {
             let mut step = *room.day(day);
-            // Each world's first season stands for a season's weather.
-            (step.season, step.into_season) = (0, 0.0);
+            // Each world's first spell stands for any spell's weather.
+            (step.spell, step.into_spell) = (0, 0.0);
             let each = air.iter().flat_map(|group| (0..LANES).map(|lane| step.vapor_in(group, lane)));
             let mut each: Vec<f64> = each.map(|vapor| f64::from(vapor / step.saturation)).collect();
             let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));

@@ -9,7 +9,7 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rayon::prelude::*;
 
-use super::air::{SEASON, single};
+use super::air::{SPELL, single};
 use super::ensemble::{AirLanes, Boards, LANES, Lanes, run};
 use super::evidence::log_sum;
 use super::weigh::{ACCOUNTS, Counts, NODES, Prepared, Scale};
@@ -137,10 +137,10 @@ pub(super) fn run_on(
     (courses, air)
 }
 
-/// The air of the worlds that count, with seasons to come.
+/// The air of the worlds that count, with spells to come.
 fn air(worlds: &Worlds, particles: &[Particle], horizon: i64, seed: u64) -> Vec<AirLanes> {
     let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let more = usize::try_from(horizon).unwrap_or(0) / SEASON + 2;
+    let more = usize::try_from(horizon).unwrap_or(0) / SPELL + 2;
     particles
         .chunks(LANES)
         .map(|group| {
@@ -150,16 +150,16 @@ fn air(worlds: &Worlds, particles: &[Particle], horizon: i64, seed: u64) -> Vec<
                     value(&worlds.air[world / LANES])[world % LANES]
                 })
             };
-            let known = worlds.air[0].seasons.len();
-            let mut seasons: Vec<Lanes> = (0..known).map(|at| of(&|air| air.seasons[at])).collect();
+            let known = worlds.air[0].spells.len();
+            let mut spells: Vec<Lanes> = (0..known).map(|at| of(&|air| air.spells[at])).collect();
             for _ in 0..more {
                 let mut fresh = || -> f64 { StandardNormal.sample(&mut random) };
-                seasons.push(std::array::from_fn(|_| single(fresh())));
+                spells.push(std::array::from_fn(|_| single(fresh())));
             }
             AirLanes {
                 shifts: std::array::from_fn(|at| of(&|air| air.shifts[at])),
                 limit: of(&|air| air.limit),
-                seasons,
+                spells,
             }
         })
         .collect()

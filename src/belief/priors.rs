@@ -32,6 +32,8 @@ pub struct Priors {
     pub hygrometer: Prior,
     /// How far a day's humidity in a room is from its month's.
     pub day_humidity: Prior,
+    /// How far what people do moves a room's humidity from one spell of weeks to another, in points.
+    pub spell_humidity: Prior,
     /// What living adds to the air when it is cold outside, in g/m³.
     pub winter_excess: Prior,
     /// The same when it is warm.

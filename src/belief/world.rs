@@ -1,6 +1,6 @@
 //! What a world's numbers stand for, and its boards from the install on.
 
-use super::air::{DAMPER, RoomAir, SEASON, SUMMER, WARMER, WINTER, single};
+use super::air::{DAMPER, RoomAir, SPELL, SUMMER, WARMER, WINTER, single};
 use super::draws::Draws;
 use super::ensemble::{AirLanes, Boards, LANES, Lanes, SHIFTS, StepAir, run};
 use super::evidence::below;
@@ -10,14 +10,14 @@ use crate::measure::Length;
 use crate::surface::Behind;
 use crate::wood::drying::transfer;
 
-/// Numbers of the room before its seasons: shifts and the limit on humidity.
+/// Numbers of the room before its spells: shifts and the limit on humidity.
 const ROOM: usize = SHIFTS + 1;
 /// Numbers of a build-up: install, face, back, diffusivity.
 const OF_BUILD_UP: usize = 4;
 /// Boards are followed from their install, but no longer than five years.
 const MOST_DAYS: i64 = 1825;
-/// Seasons before the visit that still show in the boards.
-const PAST_SEASONS: i64 = 4;
+/// Spells before the visit that still show in the boards.
+const PAST_SPELLS: i64 = 6;
 /// Days that are stepped one by one after the install and before the visit; four at a time between.
 const FINE_AFTER: i64 = 40;
 const FINE_BEFORE: i64 = 400;
@@ -57,20 +57,20 @@ impl Span {
         self.age.min(MOST_DAYS)
     }
 
-    /// The day of the year count on which the first season's shift holds.
-    fn seasons_from(self) -> i64 {
-        self.visit - PAST_SEASONS * season_days()
+    /// The day of the year count on which the first spell's shift holds.
+    fn spells_from(self) -> i64 {
+        self.visit - PAST_SPELLS * spell_days()
     }
 
-    /// Seasons' shifts that a world draws to be weighed.
-    pub fn seasons(self) -> usize {
-        let days = PAST_SEASONS * season_days() + self.last;
-        usize::try_from(days).unwrap_or(0).div_ceil(SEASON) + 1
+    /// Spells' shifts that a world draws to be weighed.
+    pub fn spells(self) -> usize {
+        let days = PAST_SPELLS * spell_days() + self.last;
+        usize::try_from(days).unwrap_or(0).div_ceil(SPELL) + 1
     }
 }
 
-fn season_days() -> i64 {
-    i64::try_from(SEASON).unwrap_or(182)
+fn spell_days() -> i64 {
+    i64::try_from(SPELL).unwrap_or(61)
 }
 
 /// Worlds of one batch or all, followed to the last reading.
@@ -131,12 +131,12 @@ pub(super) struct Maker<'a> {
 impl Maker<'_> {
     /// Numbers of each world.
     pub fn dims(&self) -> usize {
-        ROOM + self.span.seasons() + OF_BUILD_UP * self.build_ups.len()
+        ROOM + self.span.spells() + OF_BUILD_UP * self.build_ups.len()
     }
 
     /// Where a build-up's numbers begin.
     fn of_build_up(&self, index: usize) -> usize {
-        ROOM + self.span.seasons() + OF_BUILD_UP * index
+        ROOM + self.span.spells() + OF_BUILD_UP * index
     }
 
     /// Makes the worlds `from` and after, whole groups of them, and follows them.
@@ -189,7 +189,7 @@ impl Maker<'_> {
         AirLanes {
             shifts: [shift(WINTER), shift(SUMMER), shift(WARMER), shift(DAMPER)],
             limit: lanes(&|lane| (limit + sd * z(lane, SHIFTS)).clamp(0.3, 1.0)),
-            seasons: (0..self.span.seasons()).map(|season| lanes(&|lane| z(lane, ROOM + season))).collect(),
+            spells: (0..self.span.spells()).map(|spell| lanes(&|lane| z(lane, ROOM + spell))).collect(),
         }
     }
 
@@ -221,7 +221,7 @@ impl Maker<'_> {
         const FOLLOW: f64 = 0.85;
         let months = (0..12).map(|month| {
             let mut day = *self.room.day(15 + month * 365 / 12);
-            day.by_season = 0.0;
+            day.by_spell = 0.0;
             day.settles_at(air, lane)
         });
         let (sum, most) = months.fold((0.0, 0.0_f64), |(sum, most), m| (sum + m, most.max(m)));
@@ -264,7 +264,7 @@ impl Maker<'_> {
             steps.push(self.room.step(
                 span.visit + day + length / 2,
                 DAY * length as f64,
-                span.seasons_from(),
+                span.spells_from(),
             ));
             day += length;
             days.push(day);
@@ -275,11 +275,11 @@ impl Maker<'_> {
     /// The steps of a day each from the last reading to `days` after the visit.
     pub fn steps_ahead(&self, days: i64) -> Vec<StepAir> {
         let ahead = self.span.last..days;
-        ahead.map(|day| self.room.step(self.span.visit + day, DAY, self.span.seasons_from())).collect()
+        ahead.map(|day| self.room.step(self.span.visit + day, DAY, self.span.spells_from())).collect()
     }
 
     /// The step of a day counted from the visit.
     pub fn step_on(&self, day: i64) -> StepAir {
-        self.room.step(self.span.visit + day, DAY, self.span.seasons_from())
+        self.room.step(self.span.visit + day, DAY, self.span.spells_from())
     }
 }
