@@ -1,6 +1,6 @@
 //! The answer: always in sight, three lines of fixed height, with links to what would make it surer.
 
-use eframe::egui::{Label, Link, Popup, RichText, Stroke, Ui};
+use eframe::egui::{Align, Label, Layout, Link, Popup, RichText, Stroke, Ui};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -17,8 +17,6 @@ use crate::words::{self, say};
 const LINE: f32 = 20.0;
 /// Room that the option which costs less takes in the second line.
 const CHEAPER: f32 = 330.0;
-/// With less room than this the reason is told on hover alone.
-const REASON: f32 = 840.0;
 
 /// The verdict in its fixed room of three lines; `folded` leaves the first.
 pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
@@ -64,29 +62,42 @@ fn cost(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let said = words::verdict::second(context.assessment, verdict, context.words);
     let cheaper = verdict.recommended.as_ref().and_then(|recommended| recommended.cheaper);
     let cheaper = cheaper.and_then(|method| context.assessment.option(method));
-    let label = ui.add(Label::new(said.as_str()).truncate());
-    glossary::explain(label, &said, context.words);
-    let Some(option) = cheaper.filter(|_| ui.available_width() > CHEAPER) else { return };
-    ui.add(soft(context, &context.words.text("answer-costs-less")));
-    let name = ui.add(link(context, &option.name)).on_hover_text(context.words.text("cmd-tab-options"));
-    if name.clicked() {
-        context.commands.push(Command::Tab(Tab::Options));
-        context.commands.push(Command::ScrollTo(EntryPlace::Options));
-    }
+    at_the_right(ui, |ui| {
+        if let Some(option) = cheaper.filter(|_| ui.available_width() > 2.0 * CHEAPER) {
+            let hint = context.words.text("cmd-tab-options");
+            let name = ui.add(link(context, &option.name)).on_hover_text(hint);
+            ui.add(soft(context, &context.words.text("answer-costs-less")));
+            if name.clicked() {
+                context.commands.push(Command::Tab(Tab::Options));
+                context.commands.push(Command::ScrollTo(EntryPlace::Options));
+            }
+        }
+        from_the_left(ui, |ui| {
+            let label = ui.add(Label::new(said.as_str()).truncate());
+            glossary::explain(label, &said, context.words);
+        });
+    });
 }
 
 /// How sure, and why not surer; what would help most, and what else would.
 fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let reason = words::verdict::reason(context.assessment, verdict, context.words);
     let word = words::verdict::confidence(verdict, context.words);
-    ui.label(RichText::new(word).strong()).on_hover_text(&reason);
-    if ui.available_width() > REASON {
-        ui.add(soft(context, &reason));
-    }
-    if let Some(most) = verdict.helps_most {
-        ui.add(soft(context, &context.words.text("verdict-helps-most")));
-        entry_link(ui, context, most);
-    }
+    at_the_right(ui, |ui| {
+        others_that_help(ui, context, verdict);
+        if let Some(most) = verdict.helps_most {
+            entry_link(ui, context, most);
+            ui.add(soft(context, &context.words.text("verdict-helps-most")));
+        }
+        from_the_left(ui, |ui| {
+            ui.label(RichText::new(word).strong()).on_hover_text(&reason);
+            ui.add(soft(context, &reason)).on_hover_text(&reason);
+        });
+    });
+}
+
+/// What else would make the answer surer, behind a link.
+fn others_that_help(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let missing = context.assessment.answer.missing.iter().copied();
     let others: Vec<MissingEntry> = missing.filter(|entry| Some(*entry) != verdict.helps_most).collect();
     if others.is_empty() {
@@ -98,6 +109,17 @@ fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
             entry_link(ui, context, entry);
         }
     });
+}
+
+/// Lays out from the right end of a line: links that stand there do not move when the text before them
+/// grows.
+fn at_the_right(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    ui.with_layout(Layout::right_to_left(Align::Center), add);
+}
+
+/// What is left of a line, from its left end.
+fn from_the_left(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    ui.with_layout(Layout::left_to_right(Align::Center), add);
 }
 
 /// What must be entered before there is a recommendation.

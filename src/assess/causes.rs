@@ -13,7 +13,7 @@ use crate::wood::shrinkage;
 const TELLING: f64 = 1.25;
 
 /// The boards are as the room makes them if they differ from it by less than this.
-pub(super) const AS_THE_ROOM: Moisture = Moisture::pct(1.5);
+const AS_THE_ROOM: Moisture = Moisture::pct(1.5);
 
 /// A gap up to this width counts as closed.
 const CLOSED: Length = Length::mm(0.1);

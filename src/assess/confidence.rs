@@ -8,7 +8,6 @@ use jiff::ToSpan as _;
 use jiff::civil::Date;
 
 use super::answer::{Advice, FirstStep, MissingEntry, Quote, SealTime};
-use super::causes::AS_THE_ROOM;
 use super::{Assessment, RepairOption};
 use crate::job::Severity;
 use crate::measure::Span;
@@ -125,8 +124,7 @@ pub enum Doubt {
     ChanceWide(Span<f64>),
     /// The moisture of the boards was not metered.
     NoMeterReading,
-    /// The meter is farther from what the room makes of boards than the two can be at once, so one of them
-    /// is off: forecasts follow the meter.
+    /// Meter, hygrometer and what is known of the room do not go together, so one of them is off.
     MeterUnlikeRoom,
     /// Nobody said when the boards were installed.
     NoInstallDate,
@@ -259,26 +257,21 @@ fn confidence(assessment: &Assessment) -> Confidence {
     let lasting = lasting.map(|risk| Span { low: 1.0 - risk.interval.high, high: 1.0 - risk.interval.low });
     let width = lasting.map_or(0.0, |lasting| lasting.high - lasting.low);
     let wide = Doubt::ChanceWide(lasting.unwrap_or(Span { low: 0.0, high: 1.0 }));
+    let conflicts = assessment.belief.as_ref().is_some_and(|belief| !belief.conflicts.is_empty());
     if width > ROUGH_OVER {
-        return Confidence::Rough(wide);
+        // A contradiction can be looked into; that much is open cannot.
+        return Confidence::Rough(if conflicts { Doubt::MeterUnlikeRoom } else { wide });
     }
     let doubts = [
+        (conflicts, Doubt::MeterUnlikeRoom),
         (width > SURE_WITHIN, wide),
         (likeliest < SURE_FROM, Doubt::CauseOpen(likeliest)),
         (lacks(MissingEntry::Moisture), Doubt::NoMeterReading),
-        (meter_unlike_room(assessment), Doubt::MeterUnlikeRoom),
         (lacks(MissingEntry::InstallDate), Doubt::NoInstallDate),
         (lacks(MissingEntry::TimedSection), Doubt::HoursNotTimed),
     ];
     let doubt = doubts.into_iter().find_map(|(here, doubt)| here.then_some(doubt));
     doubt.map_or(Confidence::Sure, Confidence::FairlySure)
-}
-
-/// Whether some section's meter readings contradict the room's air.
-fn meter_unlike_room(assessment: &Assessment) -> bool {
-    let off = |state: &super::SectionState| (state.now.moisture.mean - state.expected_now).to_pct().abs();
-    let mut read = assessment.sections.iter().filter(|state| state.now.readings > 0);
-    read.any(|state| off(state) >= AS_THE_ROOM.to_pct())
 }
 
 #[cfg(test)]

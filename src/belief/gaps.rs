@@ -151,9 +151,9 @@ fn each_of_node(figure: impl Fn(usize, usize) -> f64) -> Node {
 /// not measured.
 #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
 fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
-    let (from, to, wet_more) = set.wetted;
-    let all = density.moments(0.0);
-    let with_wet = all.with(density.moments(wet_more), set.wet_share());
+    let (from, to, _) = set.wetted;
+    let all = density.moments(false);
+    let with_wet = all.with(density.moments(true), set.wet_share());
     let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
     // Gauges have steps: most readings are like the one before, once they are sorted.
     let mut last = (f64::NAN, 0.0, 0.0, 0.0, 0.0);
@@ -161,9 +161,9 @@ fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -
         let y = gap.width.to_mm();
         #[expect(clippy::float_cmp, reason = "the same reading")]
         if y != last.0 {
-            let (usual, picks) = (density.of(y, 0.0), density.picks(y, with_wet));
+            let (usual, picks) = (density.of(y, false), density.picks(y, with_wet));
             let plain = or_slip(usual * density.picks(y, all));
-            let wet = or_slip(density.of(y, wet_more) * picks).ln();
+            let wet = or_slip(density.of(y, true) * picks).ln();
             last = (y, plain.ln(), wet, or_slip(usual * picks).ln(), density.picks(y, all) / plain);
         }
         let (_, usual, wet, dry, per_density) = last;

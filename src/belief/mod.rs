@@ -229,7 +229,7 @@ fn effective(weights: &[f64]) -> f64 {
 }
 
 /// So many worlds are weighed anew to see what a reading does; every one of them would tell little more.
-const SAMPLED: usize = 3072;
+const SAMPLED: usize = 1024;
 
 /// Some worlds, weighed anew.
 struct Reweighed {

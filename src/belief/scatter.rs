@@ -7,7 +7,7 @@
 
 use std::sync::LazyLock;
 
-use super::evidence::{below, log_normal};
+use super::evidence::below;
 
 /// Openings of the grid run between these, mm.
 const OPENINGS: (f64, f64) = (-4.0, 26.0);
@@ -70,7 +70,11 @@ impl Set {
             group: 1.8 + 6.2 * q(3) * q(3),
             alike: q(4) < 0.5,
             // Half of the people measure as it comes.
-            picked: [0, 0, 1, 2][((4.0 * q(5)) as usize).min(3)],
+            picked: match q(5) {
+                ..0.5 => 0,
+                ..0.75 => 1,
+                _ => 2,
+            },
             // Half of the wettings take the whole section.
             wetted: (middle - half, middle + half, 0.5 + 5.5 * q(8)),
         }
@@ -98,20 +102,17 @@ impl Set {
     }
 }
 
-/// The density of reading `y` from a gap that is normal about `mean` and never below nothing.
-fn open(y: f64, mean: f64, sd: f64, gauge: f64) -> f64 {
-    let both = sd.hypot(gauge);
-    let middle = (mean * gauge * gauge + y * sd * sd) / (both * both);
-    let seen = log_normal(y, mean, both).exp() * below(middle * both / (sd * gauge));
-    seen + below(-mean / sd) * log_normal(y, 0.0, gauge).exp()
+/// The density of a normal at `x`.
+fn normal(x: f64, mean: f64, sd: f64) -> f64 {
+    let z = (x - mean) / sd;
+    (-0.5 * z * z).exp() * 0.398_942_280_401_432_7 / sd
 }
 
 /// Mean and mean square of a gap that is normal and never below nothing.
-fn moments_of_open(middle: f64, sd: f64) -> Moments {
-    let z = middle / sd;
-    let (open, density) = (below(z), sd * log_normal(z, 0.0, 1.0).exp());
-    let mean = middle * open + density;
-    Moments { mean, square: middle * mean + sd * sd * open }
+fn moments_of_open(group: &Group) -> Moments {
+    let Group { middle, sd, shut, .. } = *group;
+    let mean = middle * (1.0 - shut) + sd * sd * normal(0.0, middle, sd);
+    Moments { mean, square: middle * mean + sd * sd * (1.0 - shut) }
 }
 
 /// Mean and mean square of the gaps of some joints, mm and mm².
@@ -144,15 +145,44 @@ impl Moments {
     }
 }
 
+/// The joint that shows of a group of boards: a gap that is normal and never below nothing.
+#[derive(Debug, Clone, Copy)]
+struct Group {
+    /// How many of all joints are such a joint.
+    share: f64,
+    middle: f64,
+    sd: f64,
+    /// What readings of it scatter by, the gauge's error included, and the chance that it is shut.
+    read_sd: f64,
+    shut: f64,
+}
+
+impl Group {
+    fn new(share: f64, middle: f64, sd: f64, gauge: f64) -> Self {
+        Self { share, middle, sd, read_sd: sd.hypot(gauge), shut: below(-middle / sd) }
+    }
+
+    /// The density of reading `y`; `of_shut` is its density where the joint is shut.
+    fn density(&self, y: f64, gauge: f64, of_shut: f64) -> f64 {
+        let both = self.read_sd;
+        let open = normal(y, self.middle, both);
+        // Given the reading, the chance that the gap is above nothing.
+        let middle = (self.middle * gauge * gauge + y * self.sd * self.sd) / (both * self.sd * gauge);
+        let above = if middle > 6.0 { 1.0 } else { below(middle) };
+        open * above + self.shut * of_shut
+    }
+}
+
 /// How the gaps of a section's joints are spread, for one set and opening.
 pub(super) struct Density<'a> {
     pub set: &'a Set,
     pub opening: f64,
     gauge: f64,
-    /// Groups of so many boards and how often they show.
-    groups: Vec<(f64, f64)>,
-    /// Boards in a group on average.
-    boards: f64,
+    /// The joints that show, of the boards as they dried and of the wetted part.
+    dry: Vec<Group>,
+    wet: Vec<Group>,
+    /// Share of joints that never open, because their boards are bonded.
+    never: f64,
 }
 
 impl<'a> Density<'a> {
@@ -160,45 +190,42 @@ impl<'a> Density<'a> {
         let groups: Vec<(f64, f64)> = if bonded {
             let all: f64 = (1..=MOST_BONDED).map(|n| set.share(n)).sum();
             let shares = (1..=MOST_BONDED).map(|n| (f64::from(n), set.share(n) / all));
-            shares.filter(|(_, share)| *share > 0.004).collect()
+            shares.filter(|(_, share)| *share > 0.01).collect()
         } else {
             vec![(1.0, 1.0)]
         };
-        let boards = groups.iter().map(|(n, share)| n * share).sum();
-        Self { set, opening, gauge, groups, boards }
+        let boards: f64 = groups.iter().map(|(n, share)| n * share).sum();
+        let of = |more: f64| -> Vec<Group> {
+            let each = groups.iter().map(|&(n, share)| {
+                let relative = n * (set.relative * opening).powi(2);
+                let sd = (relative + set.fixed * set.fixed + (WETTED_SCATTER * more).powi(2)).sqrt();
+                Group::new(share / boards, n * opening + set.laid + more, sd, gauge)
+            });
+            each.collect()
+        };
+        let showing: f64 = groups.iter().map(|(_, share)| share / boards).sum();
+        Self { set, opening, gauge, dry: of(0.0), wet: of(set.wetted.2), never: 1.0 - showing }
     }
 
-    /// Middle and scatter of the joint that shows of a group of `n` boards which opened by `more` besides.
-    fn of_group(&self, n: f64, more: f64) -> (f64, f64) {
-        let set = self.set;
-        let sd = (n.sqrt() * set.relative * self.opening).hypot(set.fixed).hypot(WETTED_SCATTER * more);
-        (n * self.opening + set.laid + more, sd)
+    fn groups(&self, wet: bool) -> &[Group] {
+        if wet { &self.wet } else { &self.dry }
     }
 
-    /// Of the gaps of all joints that opened by `more` besides.
-    pub fn moments(&self, more: f64) -> Moments {
-        let each = self.groups.iter().map(|&(n, share)| {
-            let (middle, sd) = self.of_group(n, more);
-            (share / self.boards, moments_of_open(middle, sd))
-        });
+    /// Of the gaps of all joints, as they dried or wetted.
+    pub fn moments(&self, wet: bool) -> Moments {
+        let each = self.groups(wet).iter().map(|group| (group.share, moments_of_open(group)));
         each.fold(Moments::default(), |sum, (share, own)| Moments {
             mean: sum.mean + share * own.mean,
             square: sum.square + share * own.square,
         })
     }
 
-    /// The density of a reading at a joint that opened by `more` besides, if it was taken as it came.
-    pub fn of(&self, y: f64, more: f64) -> f64 {
-        let shows: f64 = self
-            .groups
-            .iter()
-            .map(|&(n, share)| {
-                let (middle, sd) = self.of_group(n, more);
-                share * open(y, middle, sd, self.gauge)
-            })
-            .sum();
-        let shut = log_normal(y, 0.0, self.gauge).exp();
-        shows / self.boards + (1.0 - 1.0 / self.boards) * shut
+    /// The density of a reading at a joint as it dried or wetted, if it was taken as it came.
+    pub fn of(&self, y: f64, wet: bool) -> f64 {
+        let of_shut = normal(y, 0.0, self.gauge);
+        let each = self.groups(wet).iter();
+        let shows: f64 = each.map(|group| group.share * group.density(y, self.gauge, of_shut)).sum();
+        shows + self.never * of_shut
     }
 
     /// How much rather than another a joint this wide gets measured, where all joints are like this.
@@ -212,7 +239,7 @@ impl<'a> Density<'a> {
     /// Joints are taken one after the other; after so many each is still there with a chance that falls
     /// exponentially with how much it gets picked.
     pub fn unseen(&self, wet: f64, seen: f64) -> Moments {
-        let all = self.moments(0.0).with(self.moments(self.set.wetted.2), wet);
+        let all = self.moments(false).with(self.moments(true), wet);
         let rate = -(1.0 - seen).max(1e-3).ln() / all.picked_by(self.set.picked);
         let stays = |y: f64| (-rate * (y + PICK).powi(self.set.picked)).exp();
         let (mut sum, mut mean, mut square) = (0.0, 0.0, 0.0);
@@ -222,15 +249,14 @@ impl<'a> Density<'a> {
             mean += share * y;
             square += share * y * y;
         };
-        for (more, part) in [(0.0, 1.0 - wet), (self.set.wetted.2, wet)] {
-            for &(n, share) in self.groups.iter().filter(|_| part > 0.0) {
-                let (middle, sd) = self.of_group(n, more);
+        for (groups, part) in [(&self.dry, 1.0 - wet), (&self.wet, wet)] {
+            for group in groups.iter().filter(|_| part > 0.0) {
                 for (z, weight) in NORMAL {
-                    add((middle + z * sd).max(0.0), part * share / self.boards * weight);
+                    add((group.middle + z * group.sd).max(0.0), part * group.share * weight);
                 }
             }
         }
-        add(0.0, 1.0 - 1.0 / self.boards);
+        add(0.0, self.never);
         let sum = sum.max(1e-300);
         Moments { mean: mean / sum, square: square / sum }
     }
@@ -243,9 +269,9 @@ type Curve = [[f64; POINTS]; 2];
 static CURVES: LazyLock<Vec<[Curve; 2]>> = LazyLock::new(|| {
     let of = |set: &Set| {
         [false, true].map(|bonded| {
-            [0.0, set.wetted.2].map(|more| {
+            [false, true].map(|wet| {
                 std::array::from_fn(|point| {
-                    Density::new(set, opening_of(point), 1.0, bonded).moments(more).mean
+                    Density::new(set, opening_of(point), 1.0, bonded).moments(wet).mean
                 })
             })
         })

@@ -8,6 +8,7 @@ use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rayon::prelude::*;
+use statrs::distribution::{ContinuousCDF as _, Normal};
 
 use super::Particle;
 use super::cause::{Hypothesis, OtherCause};
@@ -46,7 +47,8 @@ pub(super) fn sections_today(
     let accounts = accounts();
     let of = |(at, particle): (usize, &Particle)| {
         let mut random = Xoshiro256PlusPlus::seed_from_u64(seed + at as u64);
-        let world = World { scale, world: &worlds[particle.world], lot: particle.lot };
+        let world =
+            World { scale, world: &worlds[particle.world], lot: particle.lot, at, count: particles.len() };
         world.sections(&accounts[particle.account], &mut random)
     };
     let by_world: Vec<Vec<SectionToday>> = particles.par_iter().enumerate().map(of).collect();
@@ -58,6 +60,9 @@ struct World<'a> {
     scale: &'a Scale<'a>,
     world: &'a Prepared,
     lot: f64,
+    /// Its index among so many.
+    at: usize,
+    count: usize,
 }
 
 impl World<'_> {
@@ -80,6 +85,14 @@ impl World<'_> {
             .collect()
     }
 
+    /// A standard normal number for a section: over all worlds they are spread evenly and their mean is
+    /// nothing, in an order that has nothing to do with the worlds'.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    fn spread(&self, section: usize) -> f64 {
+        let shuffled = (self.at * 199 + 67 * (section + 1)) % self.count;
+        Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / self.count as f64)
+    }
+
     #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
     fn section(
         &self,
@@ -94,7 +107,7 @@ impl World<'_> {
         let mut sum = 0.0;
         if measured > 0.0 {
             let read: f64 = section.gaps.iter().map(|gap| gap.width.to_mm()).sum();
-            sum += read + normal(random) * self.scale.priors().gap_gauge.sd * measured.sqrt();
+            sum += read + self.spread(at) * self.scale.priors().gap_gauge.sd * measured.sqrt();
         }
         let opening = self.scale.opened(self.world, at, self.lot);
         let seen = measured / all.max(1.0);

@@ -59,8 +59,8 @@ pub(super) struct Scale<'a> {
     /// Log prior of each account given dry or wet boards, and log likelihood of the failures.
     expected: Accounts,
     failures: Accounts,
-    /// Share of the job's joints in each section.
-    shares: Vec<f64>,
+    /// Logarithm of the share of the job's joints in each section.
+    log_shares: Vec<f64>,
     /// Factors on the lot's shrinkage, and their shares.
     pub lots: Vec<(f64, f64)>,
 }
@@ -178,7 +178,7 @@ impl<'a> Scale<'a> {
                 let (sound, weak) = (term(false), term(true));
                 accounts.map(|account| if account.has(super::Cause::WeakSealant) { weak } else { sound })
             },
-            shares: joints.iter().map(|joints| joints / all).collect(),
+            log_shares: joints.iter().map(|joints| (joints / all).max(1e-12).ln()).collect(),
             lots: nodes().map(|(z, share)| ((lot * z).exp(), share)).to_vec(),
         }
     }
@@ -299,11 +299,9 @@ impl<'a> Scale<'a> {
         for bonded in [0, 1] {
             let plain: f64 = logs.iter().map(|log| log[bonded][0]).sum();
             let instead = |on_top: usize, meter: &dyn Fn(usize) -> f64| {
-                let by_section = self.shares.iter().zip(&logs).enumerate();
+                let by_section = self.log_shares.iter().zip(&logs).enumerate();
                 let parts: Vec<f64> = by_section
-                    .map(|(at, (share, log))| {
-                        log_share(*share) + plain + instead_of(log, bonded, on_top) + meter(at)
-                    })
+                    .map(|(at, (share, log))| share + plain + instead_of(log, bonded, on_top) + meter(at))
                     .collect();
                 log_sum(&parts)
             };
@@ -332,10 +330,10 @@ impl<'a> Scale<'a> {
     /// Log weights of the sections as the place of what happened on top in a world: the line that moved,
     /// or the part that was wetted.
     pub fn places_of(&self, world: &Prepared, factor: f64, (bonded, on_top): (bool, usize)) -> Vec<f64> {
-        let each = self.gaps.iter().zip(&world.opened).zip(&self.shares).enumerate();
+        let each = self.gaps.iter().zip(&world.opened).zip(&self.log_shares).enumerate();
         each.map(|(at, ((table, (now, _)), share))| {
             let meter = if on_top == WETTED { world.fixed.wetted[at] } else { 0.0 };
-            log_share(*share) + instead_of(&table.at(factor * now), usize::from(bonded), on_top) + meter
+            share + instead_of(&table.at(factor * now), usize::from(bonded), on_top) + meter
         })
         .collect()
     }
@@ -431,10 +429,6 @@ impl<'a> Scale<'a> {
         };
         of_half(false) + of_half(true)
     }
-}
-
-fn log_share(share: f64) -> f64 {
-    share.max(1e-12).ln()
 }
 
 /// What a section's gaps weigh if this happened there, against nothing.

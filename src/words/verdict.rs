@@ -124,16 +124,9 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         parts.push(say!(words, "verdict-price", total = total, low = low, high = high));
     }
     if let Some(lasting) = recommended.lasting {
-        let tenth = |chance: f64| (chance * 10.0).round();
-        let [low, high] = [tenth(lasting.interval.low), tenth(lasting.interval.high)];
+        let (odds, tenths) = odds(lasting.chance);
         let until = Arg::Month(lasting.until);
-        parts.push(if high - low >= 2.0 {
-            let [low, high] = [low, high].map(|tenths| Arg::Number(tenths, 0));
-            say!(words, "verdict-lasts-between", low = low, high = high, until = until)
-        } else {
-            let (odds, tenths) = odds(lasting.chance);
-            say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until)
-        });
+        parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
     }
     parts
 }

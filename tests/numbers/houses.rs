@@ -138,8 +138,7 @@ fn houses_of_known_truth_are_believed_rightly() {
             100.0 * holds
         );
         println!("level: {:.3}", rms(own(), |f| f.level));
-        // It is to hold nine in ten. Groups of boards and parts that got wet make means that it misses yet.
-        assert!((0.6..=0.97).contains(&holds), "{days} days: the range holds {holds}");
+        assert!((0.82..=0.97).contains(&holds), "{days} days: the range holds {holds}");
         assert!(ours < none * 1.05, "{days} days: {ours} against no change {none}");
         assert!(with < without * 1.05, "{days} days: {with} with the meter, {without} without");
     }
@@ -149,7 +148,7 @@ fn houses_of_known_truth_are_believed_rightly() {
     let enough = share(houses.iter().map(|house| house.effective >= 400.0));
     println!("at least 400 worlds count in {:.0}% of the houses", 100.0 * enough);
     causes(&houses);
-    assert!((0.6..=0.97).contains(&holds), "install moisture: {holds}");
+    assert!((0.82..=0.97).contains(&holds), "install moisture: {holds}");
 }
 
 /// How often a cause that is given such a chance plays a part.

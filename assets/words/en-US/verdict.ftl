@@ -36,7 +36,6 @@ verdict-lasts =
         [one_in_twenty] 1 in 20 that it lasts through { $until }
        *[unlikely] unlikely to last through { $until }
     }
-verdict-lasts-between = { $low } to { $high } in 10 that it lasts through { $until }
 
 verdict-confidence =
     { $confidence ->
@@ -65,7 +64,7 @@ verdict-doubt-few-gaps =
        *[other] Only { $count } gaps were measured in section { $section }.
     }
 verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
-verdict-doubt-chance = What isn’t known of this house puts the chance that it lasts anywhere from { $low } to { $high }.
+verdict-doubt-chance = Too much about this house isn’t known: the chance that it lasts could be anywhere from { $low } to { $high }.
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.

@@ -99,13 +99,13 @@ fn what_comes_stands(found: &Assessment) {
     }
 }
 
-/// Asserts that a section's boards move as they did, to a sixth of a percent of their width: all readings
+/// Asserts that a section's boards move as they did, to a quarter of a percent of their width: all readings
 /// weigh one set of worlds, so what is spoilt elsewhere shifts them a little.
 #[track_caller]
 fn moves_alike(sound: &SectionState, found: &SectionState) {
     let pairs = sound.motion.narrowing.iter().zip(&found.motion.narrowing);
     let off = pairs.map(|(sound, found)| (sound - found).abs()).fold(0.0, f64::max);
-    assert!(off < 1.6e-3, "section {:?}: {off}", (sound.surface, sound.section));
+    assert!(off < 2.5e-3, "section {:?}: {off}", (sound.surface, sound.section));
 }
 
 /// Asserts that all sections but `spoilt` are found to be as in the sound tea room.
