@@ -124,11 +124,11 @@ fn known_sections(job: &Job, catalog: &Catalog) -> (Vec<KnownSection>, Vec<Build
     (sections, build_ups)
 }
 
-/// Days from the visit to the day of a reading; none if it was taken on the visit or before the
-/// install.
+/// Days from the visit to the day of a reading; none if it was taken on the visit. A date before the
+/// install, or without one before the visit, is a slip: the reading counts as the visit's.
 fn days_from_visit(job: &Job, date: Option<Date>) -> i64 {
     let days = date.map_or(0, |date| i64::from((date - job.visited).get_days()));
-    days.max(-age(job).unwrap_or(0))
+    if days < -age(job).unwrap_or(0) { 0 } else { days }
 }
 
 fn section_evidence<'a>(
@@ -141,6 +141,9 @@ fn section_evidence<'a>(
     let surface = &job.surfaces[known.surface];
     let section = &surface.sections[known.section];
     let board = &section.board;
+    // Readings of a name that two sections bear are those of the first, and count once.
+    let named_before = |section: &crate::surface::Section| section.name == surface.sections[known.section].name;
+    let is_read = !surface.sections[..known.section].iter().any(named_before);
     let edges: Vec<&str> = laid
         .joints
         .iter()
@@ -154,7 +157,7 @@ fn section_evidence<'a>(
         .survey
         .moistures
         .iter()
-        .filter(|reading| reading.surface == surface.name && reading.section == section.name);
+        .filter(|reading| is_read && reading.surface == surface.name && reading.section == section.name);
     let meter = meter.filter_map(|reading| {
         let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
         Some(MeterEvidence {
@@ -163,14 +166,14 @@ fn section_evidence<'a>(
             day: days_from_visit(job, reading.date),
         })
     });
-    let later = job.later.iter().filter(|_| moves && readings == Readings::All);
+    let later = job.later.iter().filter(|_| is_read && moves && readings == Readings::All);
     Some(SectionEvidence {
         species: catalog.species(&board.species)?,
         ring: board.ring_angle,
         across,
         build_up: known.build_up,
         joints: edges.len(),
-        gaps: if moves { gaps(job, &surface.name, &edges) } else { Vec::new() },
+        gaps: if is_read && moves { gaps(job, &surface.name, &edges) } else { Vec::new() },
         meter: meter.collect(),
         later: later.filter_map(|visit| later_gaps(job, visit, &surface.name, &edges)).collect(),
     })

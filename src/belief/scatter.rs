@@ -72,7 +72,7 @@ impl Set {
             // Half of the people measure as it comes.
             picked: match q(5) {
                 ..0.5 => 0,
-                ..0.75 => 1,
+                ..0.875 => 1,
                 _ => 2,
             },
             // Half of the wettings take the whole section.
