@@ -1,6 +1,6 @@
 //! The answer: always in sight, three lines of fixed height, with links to what would make it surer.
 
-use eframe::egui::{Label, Link, Popup, RichText, Stroke, Ui};
+use eframe::egui::{Label, Link, Popup, RichText, Stroke, TextStyle, Ui};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -9,14 +9,13 @@ use super::icon::Icon;
 use super::lead::Destination;
 use super::theme;
 use super::view::{Selected, Tab};
+use super::widgets::text_width;
 use crate::assess::{Confidence, EntryPlace, MissingEntry, Verdict};
 use crate::job::Severity;
 use crate::words::{self, say};
 
 /// Height of the second and the third line.
 const LINE: f32 = 20.0;
-/// Room that the option which costs less takes in the second line.
-const CHEAPER: f32 = 330.0;
 /// With less room than this the reason is told on hover alone.
 const REASON: f32 = 840.0;
 
@@ -66,8 +65,13 @@ fn cost(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let cheaper = cheaper.and_then(|method| context.assessment.option(method));
     let label = ui.add(Label::new(said.as_str()).truncate());
     glossary::explain(label, &said, context.words);
-    let Some(option) = cheaper.filter(|_| ui.available_width() > CHEAPER) else { return };
-    ui.add(soft(context, &context.words.text("answer-costs-less")));
+    let Some(option) = cheaper else { return };
+    let before = context.words.text("answer-costs-less");
+    let width = |text: &str| text_width(ui, text, &TextStyle::Body) + ui.spacing().item_spacing.x;
+    if ui.available_width() < width(&before) + width(&option.name) {
+        return;
+    }
+    ui.add(soft(context, &before));
     let name = ui.add(link(context, &option.name)).on_hover_text(context.words.text("cmd-tab-options"));
     if name.clicked() {
         context.commands.push(Command::Tab(Tab::Options));

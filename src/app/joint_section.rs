@@ -49,11 +49,11 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let strong = FontId::new(15.0, theme::strong_family());
     let at = rect.left_top() + vec2(10.0, 7.0);
     let left = text(at, Align2::LEFT_TOP, &gap, strong, context.palette.ink, (room, 1));
-    let small = FontId::proportional(11.0);
+    let small = theme::note();
     let title = context.words.text("section-title");
     let (at, beside) = (rect.right_top() + vec2(-10.0, 9.0), room - left.width() - 8.0);
     text(at, Align2::RIGHT_TOP, &title, small, context.palette.soft, (beside, 2));
-    let font = FontId::proportional(12.0);
+    let font = theme::note();
     text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color, (room, 3));
     let name = say!(context.words, "section-name", gap = &gap, state = &words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
@@ -79,9 +79,9 @@ fn paint(painter: &Painter, palette: &Palette, cut: &Cut, top: Pos2) {
         painter.add(Shape::mesh(mesh));
     };
     for board in [&cut.groove, &cut.tongue] {
-        fill(board, palette.wood);
+        fill(board, palette.cut);
         let edge = board.exterior().coords().map(|corner| at([corner.x, corner.y])).collect();
-        painter.add(Shape::line(edge, Stroke::new(1.2, palette.wood_line)));
+        painter.add(Shape::line(edge, Stroke::new(1.4, palette.cut_line)));
     }
     if let Some(bead) = &cut.bead {
         if let Some(behind) = &bead.behind {

@@ -134,6 +134,17 @@ impl Say for MaterialLine {
                 let size = words.figures().bulk(size);
                 say!(words, "option-material-load", name = &self.name, size = &size)
             }
+            PieceSize::Run(run) => {
+                say!(words, "option-material-run", name = &self.name, length = Arg::Run(run))
+            }
+            PieceSize::Strip { section: (thick, wide), run } => say!(
+                words,
+                "option-material-strip",
+                name = &self.name,
+                thick = thick,
+                wide = wide,
+                length = Arg::Run(run)
+            ),
         }
     }
 }

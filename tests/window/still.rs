@@ -15,8 +15,9 @@ use gapwright::job::{Job, demo_job};
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
 
-/// What is typed: a figure that most fields take, one that hardly any takes, and no figure at all.
-const TYPED: [&str; 3] = ["7", "999999", "what"];
+/// What is typed: a figure that most fields take, one that leaves out what it is of, one that hardly any
+/// field takes, and no figure at all.
+const TYPED: [&str; 4] = ["7", "0", "999999", "what"];
 
 /// What can be clicked or typed into.
 const ROLES: [Role; 8] = [
@@ -109,6 +110,10 @@ fn moved_by_typing(window: &mut Window, room: &str, moved: &mut Vec<String>) -> 
                 window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
                 window.run_ok();
             }
+            assert!(*window.state().job() == job, "{room}: {name} is as it was");
+            // What is wrong with the job is told a frame after the edit.
+            window.run_ok();
+            window.run_ok();
         }
     }
     count
@@ -141,9 +146,6 @@ fn nothing_under_the_pointer_moves_because_of_an_entry() {
         let count = moved_by_typing(&mut window, room, &mut moved);
         assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
     }
-    // What follows from these is a table or a list above them in the same pane, which gains a row.
-    let known = ["Trim break name", "Deposit", "Coats of paint"];
-    moved.retain(|line| !known.iter().any(|field| line.contains(&format!(" in {field} at "))));
     assert!(moved.is_empty(), "{} things moved:\n{}", moved.len(), moved.join("\n"));
 }
 

@@ -59,7 +59,7 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.session.is_busy() {
         // Painted, since a label that comes and goes would move what is under the pointer.
         let words = context.words.text("drawing-working");
-        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), FontId::proportional(12.5));
+        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), theme::note());
         painter.text(at, Align2::RIGHT_TOP, words, font, context.palette.soft);
     }
     if context.view.canvas.tool == Tool::Measure {
@@ -80,7 +80,7 @@ pub(super) fn still(ui: &mut Ui, context: &WindowContext<'_>, surface: usize) {
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, context.words.text("drawing")));
     let Some(laid) = context.assessment.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
-    let sheet = Sheet::fit(response.rect, bounds, Camera::default());
+    let sheet = Sheet::fit(over_the_legend(response.rect), bounds, Camera::default());
     paint_wood(&painter, context, &sheet, laid);
     paint_joints(&painter, context, &sheet, laid, surface);
     paint_names(&painter, context, &sheet, laid, surface);
@@ -135,7 +135,8 @@ fn look_around(
     bounds: geo::Rect,
     surface: usize,
 ) -> Sheet {
-    let centre = response.rect.center();
+    let room = over_the_legend(response.rect);
+    let centre = room.center();
     let camera: &mut Camera = context.view.canvas.cameras.entry(surface).or_default();
     // Where the pointer draws, the other buttons look around.
     let draws = matches!(context.view.canvas.tool, Tool::Divider | Tool::Opening);
@@ -150,8 +151,13 @@ fn look_around(
             *camera = camera.zoomed(factor, pointer - centre);
         }
     }
-    *camera = sheet::in_sight(*camera, response.rect, bounds);
-    Sheet::fit(response.rect, bounds, *camera)
+    *camera = sheet::in_sight(*camera, room, bounds);
+    Sheet::fit(room, bounds, *camera)
+}
+
+/// What the surface is fitted into: the scale and the legend have the lower edge for themselves.
+fn over_the_legend(rect: Rect) -> Rect {
+    rect.with_max_y(rect.bottom() - 24.0)
 }
 
 fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, color: Color32) {
@@ -284,13 +290,7 @@ fn paint_scale(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, re
     let end = start + vec2(meters as f32 * sheet.scale, 0.0);
     let stroke = Stroke::new(1.5, context.palette.ink);
     painter.add(Shape::line(vec![start - vec2(0.0, 5.0), start, end, end - vec2(0.0, 5.0)], stroke));
-    painter.text(
-        end + vec2(6.0, 3.0),
-        Align2::LEFT_BOTTOM,
-        words,
-        FontId::proportional(11.5),
-        context.palette.ink,
-    );
+    painter.text(end + vec2(6.0, 3.0), Align2::LEFT_BOTTOM, words, theme::note(), context.palette.ink);
 }
 
 /// A pair of lines outside the edges whose walls have windows, as plans show glass.
@@ -308,7 +308,7 @@ fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sh
             painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, context.palette.air));
         }
         let at = start.lerp(end, 0.5) + out * 17.0;
-        let (words, font) = (context.words.text("drawing-windows"), FontId::proportional(10.5));
+        let (words, font) = (context.words.text("drawing-windows"), theme::note());
         painter.text(at, Align2::CENTER_CENTER, words, font, context.palette.air);
     }
 }
@@ -337,7 +337,7 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
     let day = crate::assess::date_after(&context.assessment.job, context.day());
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let words = say!(context.words, "drawing-legend", date = day, times = times);
-    let font = FontId::proportional(11.5);
+    let font = theme::note();
     // The scale is at the left.
     let words = fitted(painter, words, font, context.palette.ink, (rect.width() * 0.6, 3));
     // Beside the scale, or over it where there is no room.

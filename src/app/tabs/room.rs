@@ -13,7 +13,7 @@ use crate::app::icon::Icon;
 use crate::app::widgets::{remark, term};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
-use crate::measure::{Humidity, Temperature};
+use crate::measure::{Humidity, Quantity, Temperature};
 use crate::named::name_of;
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
@@ -29,7 +29,8 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         let by_hand = matches!(job.air, IndoorAir::Monthly(_));
         if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
-            context.edit("choice-air-climate", |job| job.air = IndoorAir::default());
+            let visited = job.visited;
+            context.edit("choice-air-climate", move |job| job.air = Job::new(visited).air);
         }
         if ui.radio(by_hand, context.words.text("choice-air-months")).clicked() && !by_hand {
             let months = months_now(context);
@@ -117,7 +118,14 @@ fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
             }
         }
         if now.is_none() {
-            ui.label(RichText::new(context.words.text("room-winter-by-hand")).color(context.palette.soft));
+            let by_hand = match house.class {
+                Some(_) => context.words.text("room-winter-by-class").into_owned(),
+                None => {
+                    let load = Quantity::MoistureLoad(house.moisture_load);
+                    say!(context.words, "room-winter-by-load", load = load)
+                }
+            };
+            ui.label(RichText::new(by_hand).color(context.palette.soft));
         }
     });
     ui.end_row();
