@@ -1,9 +1,9 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Mesh, Painter, Pos2, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
+    Align2, Color32, FontId, Mesh, Painter, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
 };
-use geo::{Polygon, TriangulateEarcut as _};
+use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
 use super::context::WindowContext;
 use super::theme::{self, Palette};
@@ -12,7 +12,7 @@ use crate::joint::Cut;
 use crate::measure::Length;
 use crate::words::{Say as _, say};
 
-/// Points for a metre: a 3/4 in board is 80 points thick.
+/// Points for a meter, at least, where the height allows it: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
@@ -27,7 +27,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
         return;
     };
     let painter = painter.with_clip_rect(rect);
-    paint(&painter, context.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
+    paint(&painter, context.palette, &cut, rect);
     let (words, color) = match &cut.bead {
         Some(bead) => (
             bead.fares.say(context.words),
@@ -66,9 +66,14 @@ fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
     context.assessment.cut(&context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
 }
 
-/// The face is up on screen: `top` is the middle of the joint on the face.
-fn paint(painter: &Painter, palette: &Palette, cut: &Cut, top: Pos2) {
-    let at = |[x, y]: [f64; 2]| top + vec2((x * SCALE) as f32, (y * SCALE) as f32);
+/// The face is up on screen, under the row of the gap; the last row is left to what the bead does.
+fn paint(painter: &Painter, palette: &Palette, cut: &Cut, rect: Rect) {
+    let top = pos2(rect.center().x, rect.top() + 40.0);
+    let thickness = cut.groove.bounding_rect().map_or(0.0, |bounds| bounds.max().y);
+    let room = f64::from(rect.height() - 40.0 - 32.0).max(20.0);
+    let all_of_it = f64::from(rect.width()) / (2.0 * REACH.to_m());
+    let scale = SCALE.max(all_of_it).min(room / thickness.max(1e-3));
+    let at = |[x, y]: [f64; 2]| top + vec2((x * scale) as f32, (y * scale) as f32);
     let fill = |shape: &Polygon, color: Color32| {
         let triangles = shape.earcut_triangles_raw();
         let mut mesh = Mesh::default();
