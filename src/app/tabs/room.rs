@@ -26,7 +26,7 @@ pub(super) const MONTHS: [&str; 12] = [
 
 pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let by_hand = matches!(job.air, IndoorAir::Monthly(_));
         if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
             let visited = job.visited;
@@ -90,7 +90,7 @@ fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
 
 fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-humidifier"), &context.words.text("room-humidifier.hint"));
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let now = house.humidified_to.is_some();
         for (there, message) in [(false, "room-humidifier-none"), (true, "room-humidifier-runs")] {
             if ui.radio(now == there, context.words.text(message)).clicked() && now != there {
@@ -106,7 +106,7 @@ fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) 
 fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-winter"), &context.words.text("room-winter.hint"));
     let now = context.assessment.catalog.household.winter_of(house);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for air in WinterAir::ALL {
             let message = match air {
                 WinterAir::Dry => "room-winter-dry",
@@ -134,7 +134,7 @@ fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
 fn summer(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-summer"), &context.words.text("room-summer.hint"));
     let now = context.assessment.catalog.household.summer_of(house);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for air in SummerAir::ALL {
             let message = match air {
                 SummerAir::Cooled => "room-summer-cooled",
@@ -212,7 +212,7 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let count = context.job.survey.rooms.len();
     for index in 0..count.max(1) {
-        ui.horizontal(|ui| reading(ui, context, index));
+        ui.horizontal_wrapped(|ui| reading(ui, context, index));
         context.entry_problems(ui, Each::Room, At::index(index));
     }
     if count > 0 && ui.button(context.words.text("room-reading-add")).clicked() {
