@@ -1,6 +1,6 @@
 //! The answer: always in sight, three lines of fixed height, with links to what would make it surer.
 
-use eframe::egui::{Align, Label, Layout, Link, Popup, RichText, Stroke, Ui};
+use eframe::egui::{Align, Label, Layout, Link, Popup, RichText, Stroke, TextStyle, Ui};
 
 use super::command::Command;
 use super::context::WindowContext;
@@ -9,14 +9,13 @@ use super::icon::Icon;
 use super::lead::Destination;
 use super::theme;
 use super::view::{Selected, Tab};
+use super::widgets::text_width;
 use crate::assess::{Confidence, EntryPlace, MissingEntry, Verdict};
 use crate::job::Severity;
 use crate::words::{self, say};
 
 /// Height of the second and the third line.
 const LINE: f32 = 20.0;
-/// Room that the option which costs less takes in the second line.
-const CHEAPER: f32 = 330.0;
 
 /// The verdict in its fixed room of three lines; `folded` leaves the first.
 pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
@@ -63,10 +62,13 @@ fn cost(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let cheaper = verdict.recommended.as_ref().and_then(|recommended| recommended.cheaper);
     let cheaper = cheaper.and_then(|method| context.assessment.option(method));
     at_the_right(ui, |ui| {
-        if let Some(option) = cheaper.filter(|_| ui.available_width() > 2.0 * CHEAPER) {
+        let before = context.words.text("answer-costs-less");
+        let width = |text: &str| text_width(ui, text, &TextStyle::Body) + ui.spacing().item_spacing.x;
+        let room = ui.available_width() - width(&said) - width(&before);
+        if let Some(option) = cheaper.filter(|option| width(&option.name) < room) {
             let hint = context.words.text("cmd-tab-options");
             let name = ui.add(link(context, &option.name)).on_hover_text(hint);
-            ui.add(soft(context, &context.words.text("answer-costs-less")));
+            ui.add(soft(context, &before));
             if name.clicked() {
                 context.commands.push(Command::Tab(Tab::Options));
                 context.commands.push(Command::ScrollTo(EntryPlace::Options));

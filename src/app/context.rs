@@ -1,7 +1,7 @@
 //! What every part of the window is given: the job and its assessment to read, the view to look
 //! through, and a list to put commands on.
 
-use eframe::egui::{RichText, Ui};
+use eframe::egui::{Color32, RichText, Ui};
 
 use super::command::{Command, Edit};
 use super::icon::Icon;
@@ -93,13 +93,18 @@ impl<'a> WindowContext<'a> {
         }
     }
 
-    /// One line of trouble.
-    pub fn problem(&self, ui: &mut Ui, severity: Severity, text: &str) {
-        let color = match severity {
+    /// In what color a problem is told.
+    pub const fn severity_color(&self, severity: Severity) -> Color32 {
+        match severity {
             Severity::Error => self.palette.error,
             Severity::Warning => self.palette.warn,
             Severity::Note => self.palette.soft,
-        };
+        }
+    }
+
+    /// One line of trouble.
+    pub fn problem(&self, ui: &mut Ui, severity: Severity, text: &str) {
+        let color = self.severity_color(severity);
         if severity == Severity::Error {
             self.scroll_if_requested(ui, EntryPlace::Problems);
         }

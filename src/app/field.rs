@@ -132,8 +132,10 @@ impl WindowContext<'_> {
         set: impl Fn(&mut Job, String) + Copy + 'static,
     ) {
         self.row(ui, field, |context, ui, label| {
-            let combo =
-                ComboBox::from_id_salt(field.id).selected_text(name_of(entries, now)).width(PICK_WIDTH);
+            let combo = ComboBox::from_id_salt(field.id)
+                .selected_text(name_of(entries, now))
+                .width(PICK_WIDTH.min(ui.available_width()))
+                .truncate();
             let response = combo.show_ui(ui, |ui| {
                 let present = position(entries, now);
                 for (place, entry) in entries.iter().enumerate() {
@@ -157,7 +159,7 @@ impl WindowContext<'_> {
         set: impl FnOnce(&mut Job, String) + 'static,
     ) {
         self.row(ui, field, |context, ui, label| {
-            if let Some(text) = text_entry(ui, label, now, LINE_WIDTH) {
+            if let Some(text) = text_entry(ui, label, now, LINE_WIDTH.min(ui.available_width())) {
                 context.edit(format!("field-{}", field.id), move |job| set(job, text));
             }
         });

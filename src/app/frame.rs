@@ -52,7 +52,7 @@ pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The drawing, large, with the joint at hand under it; beside it what was measured and noted.
 fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    side_pane(ui, context, "measure list", 0.36, |ui, context| tabs::tab(ui, context, Tab::Measure));
+    side_pane(ui, context, "measure list", 0.42, |ui, context| tabs::tab(ui, context, Tab::Measure));
     let palette = context.palette;
     let joint = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(10, 5));
     Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, context));
@@ -100,7 +100,7 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
         keep(context, "options time line", pane.height() / room);
     }
     if ui.available_width() >= NARROW {
-        side_pane(ui, context, "option detail", 0.42, |ui, context| {
+        side_pane(ui, context, "option detail", 0.38, |ui, context| {
             tabs::pane(ui, context, "option detail", tabs::option_detail);
         });
     }
@@ -150,7 +150,7 @@ fn side_pane(
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
     let room = ui.available_width();
-    let size = (kept(context, name, share) * room).clamp(320.0, 1100.0).min(room - LEAST_MAIN);
+    let size = (kept(context, name, share) * room).clamp(404.0, 1100.0).min(room - LEAST_MAIN);
     let pane = Panel::right(name).frame(Frame::new().fill(context.palette.panel)).resizable(true);
     // In a window of another size the pane keeps its share; otherwise it can be dragged.
     let sized = Id::unique(("room beside", name));

@@ -1,9 +1,9 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Mesh, Painter, Pos2, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
+    Align2, Color32, FontId, Mesh, Painter, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
 };
-use geo::{Polygon, TriangulateEarcut as _};
+use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
 use super::context::WindowContext;
 use super::theme::{self, Palette};
@@ -12,7 +12,7 @@ use crate::joint::Cut;
 use crate::measure::Length;
 use crate::words::{Say as _, say};
 
-/// Points for a metre: a 3/4 in board is 80 points thick.
+/// Points for a meter, at least, where the height allows it: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
@@ -27,7 +27,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
         return;
     };
     let painter = painter.with_clip_rect(rect);
-    paint(&painter, context.palette, &cut, pos2(rect.center().x, rect.top() + 46.0));
+    paint(&painter, context.palette, &cut, rect);
     let (words, color) = match &cut.bead {
         Some(bead) => (
             bead.fares.say(context.words),
@@ -49,11 +49,11 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let strong = FontId::new(15.0, theme::strong_family());
     let at = rect.left_top() + vec2(10.0, 7.0);
     let left = text(at, Align2::LEFT_TOP, &gap, strong, context.palette.ink, (room, 1));
-    let small = FontId::proportional(11.0);
+    let small = theme::note();
     let title = context.words.text("section-title");
     let (at, beside) = (rect.right_top() + vec2(-10.0, 9.0), room - left.width() - 8.0);
     text(at, Align2::RIGHT_TOP, &title, small, context.palette.soft, (beside, 2));
-    let font = FontId::proportional(12.0);
+    let font = theme::note();
     text(rect.left_bottom() + vec2(10.0, -8.0), Align2::LEFT_BOTTOM, &words, font, color, (room, 3));
     let name = say!(context.words, "section-name", gap = &gap, state = &words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
@@ -66,9 +66,14 @@ fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
     context.assessment.cut(&context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
 }
 
-/// The face is up on screen: `top` is the middle of the joint on the face.
-fn paint(painter: &Painter, palette: &Palette, cut: &Cut, top: Pos2) {
-    let at = |[x, y]: [f64; 2]| top + vec2((x * SCALE) as f32, (y * SCALE) as f32);
+/// The face is up on screen, under the row of the gap; the last row is left to what the bead does.
+fn paint(painter: &Painter, palette: &Palette, cut: &Cut, rect: Rect) {
+    let top = pos2(rect.center().x, rect.top() + 40.0);
+    let thickness = cut.groove.bounding_rect().map_or(0.0, |bounds| bounds.max().y);
+    let room = f64::from(rect.height() - 40.0 - 32.0).max(20.0);
+    let all_of_it = f64::from(rect.width()) / (2.0 * REACH.to_m());
+    let scale = SCALE.max(all_of_it).min(room / thickness.max(1e-3));
+    let at = |[x, y]: [f64; 2]| top + vec2((x * scale) as f32, (y * scale) as f32);
     let fill = |shape: &Polygon, color: Color32| {
         let triangles = shape.earcut_triangles_raw();
         let mut mesh = Mesh::default();
@@ -79,9 +84,9 @@ fn paint(painter: &Painter, palette: &Palette, cut: &Cut, top: Pos2) {
         painter.add(Shape::mesh(mesh));
     };
     for board in [&cut.groove, &cut.tongue] {
-        fill(board, palette.wood);
+        fill(board, palette.cut);
         let edge = board.exterior().coords().map(|corner| at([corner.x, corner.y])).collect();
-        painter.add(Shape::line(edge, Stroke::new(1.2, palette.wood_line)));
+        painter.add(Shape::line(edge, Stroke::new(1.4, palette.cut_line)));
     }
     if let Some(bead) = &cut.bead {
         if let Some(behind) = &bead.behind {

@@ -58,6 +58,10 @@ palette! {
     wood
     /// Lines between boards.
     wood_line
+    /// Boards that are cut through.
+    cut
+    /// Their edges.
+    cut_line
     /// Dividers and trim.
     trim
     /// What is selected.
@@ -108,6 +112,11 @@ pub fn answer_style() -> TextStyle {
     TextStyle::Name("answer".into())
 }
 
+/// The font of notes and of what is written on charts: nothing in the window is smaller.
+pub fn note() -> FontId {
+    FontId::proportional(DATA.sizes.small)
+}
+
 /// The palette of the theme that is on.
 pub fn palette(ctx: &egui::Context) -> &'static Palette {
     match ctx.theme() {
@@ -140,6 +149,7 @@ pub fn apply(ctx: &egui::Context) {
             style.spacing.item_spacing = DATA.spacing.item.into();
             style.spacing.button_padding = DATA.spacing.button.into();
             style.spacing.interact_size = vec2(36.0, 24.0);
+            style.spacing.icon_spacing = 7.0;
         });
     }
 }
@@ -239,6 +249,12 @@ mod tests {
                 }
             }
             assert!(contrast(palette.on_accent, palette.accent) >= 4.5);
+            // What is drawn, not written (WCAG 2.1, 1.4.11).
+            for shape in [palette.cut_line, palette.bead] {
+                let behind = [palette.ground, palette.void];
+                assert!(behind.iter().any(|behind| contrast(shape, *behind) >= 3.0), "{shape:?}");
+            }
+            assert!(contrast(palette.cut_line, palette.cut) >= 3.0);
         }
     }
 }

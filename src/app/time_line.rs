@@ -14,6 +14,7 @@ use egui_plot::{
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
+use super::theme;
 use super::widgets::text_width;
 use crate::assess::{SectionState, age, date_after, visit_day};
 use crate::measure::Length;
@@ -70,7 +71,7 @@ pub(super) fn keep_reference_curve(ctx: &egui::Context, app: &mut super::App) {
     }
     let words = app.words();
     let mut commands = Vec::new();
-    let context = app.context(super::theme::palette(ctx), &words, &mut commands);
+    let context = app.context(theme::palette(ctx), &words, &mut commands);
     let Some(state) = context.shown_section() else { return };
     let curves = Curves::new(&context, state);
     let scale = curves.top_gap;
@@ -240,6 +241,7 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         .allow_boxed_zoom(false)
         .allow_double_click_reset(false)
         .show_grid([true, true])
+        .grid_color(palette.line)
         .include_y(0.0)
         .include_y(1.0)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
@@ -250,7 +252,7 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
         .custom_x_axes(vec![
             AxisHints::new_x()
                 .label_spacing(egui::Rangef::new(20.0, 34.0))
-                .tick_label_font(egui::FontId::proportional(10.5))
+                .tick_label_font(theme::note())
                 .formatter(month_name(job)),
         ])
         .custom_y_axes(vec![gap_axis, right_axis])
@@ -287,16 +289,7 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
             plot.line(Line::new("gap", points(&curves.gap)).color(palette.gap_high).width(2.2));
         }
         paint_reference_curve(plot, context, top_gap);
-        if let Some((from, low, high)) = curves.limits {
-            for (message, limit) in [("time-line-squeezed", low), ("time-line-torn", high)] {
-                let name = context.words.text(message);
-                let line = Line::new(message, points(&[[from, limit], [AHEAD as f64, limit]]));
-                plot.line(line.color(palette.good).width(1.0).style(LineStyle::dashed_loose()));
-                let words = RichText::new(name.as_ref()).size(9.5).color(palette.good);
-                let end = PlotPoint::new(AHEAD as f64, limit);
-                plot.text(Text::new("", end, words).anchor(egui::Align2::RIGHT_TOP));
-            }
-        }
+        paint_limits(plot, context, curves);
         plot.vline(VLine::new("visit", 0.0).color(palette.soft).width(1.0));
         plot.vline(VLine::new("sealing", context.assessment.seal_day as f64).color(palette.good).width(1.5));
         plot.vline(VLine::new("shown", context.day() as f64).stroke(Stroke::new(2.0, palette.accent)));
@@ -312,6 +305,41 @@ fn plot(ui: &mut Ui, context: &mut WindowContext<'_>, curves: &Curves, state: &S
     inner
 }
 
+/// The gaps between which the bead holds, each a line with its name.
+fn paint_limits(plot: &mut egui_plot::PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
+    let Some((from, low, high)) = curves.limits else { return };
+    let color = context.palette.good;
+    for (message, limit) in [("time-line-squeezed", low), ("time-line-torn", high)] {
+        let line = Line::new(message, points(&[[from, limit], [AHEAD as f64, limit]]));
+        plot.line(line.color(color).width(1.0).style(LineStyle::dashed_loose()));
+    }
+    // A row of text and a little air, on the scale of the plot.
+    let row = f64::from(theme::note().size + 6.0) * plot.transform().dvalue_dpos()[1].abs();
+    let bounds = plot.plot_bounds();
+    let (bottom, top) = (bounds.min()[1], bounds.max()[1]);
+    let before_the_edge = AHEAD as f64 - 8.0 * plot.transform().dvalue_dpos()[0].abs();
+    let places = label_places((low, high), row, (bottom, top));
+    for (message, middle) in ["time-line-squeezed", "time-line-torn"].into_iter().zip(places) {
+        let words = RichText::new(context.words.text(message).as_ref()).small().color(color);
+        let at = PlotPoint::new(before_the_edge, middle);
+        plot.text(Text::new("", at, words).anchor(egui::Align2::RIGHT_CENTER));
+    }
+}
+
+/// The middles of the names of a lower and a higher limit, each `row` high: the lower one's under its line
+/// and the higher one's over it, but within the plot and off each other.
+fn label_places((low, high): (f64, f64), row: f64, (bottom, top): (f64, f64)) -> [f64; 2] {
+    let half = row / 2.0;
+    let inside = |middle: f64| middle.min(top - half).max(bottom + half);
+    let lower = if low - row >= bottom { low - half } else { inside(low + half) };
+    let higher = if high + row <= top { high + half } else { inside(high - half) };
+    match higher - lower < row {
+        false => [lower, higher],
+        true if lower + 1.5 * row <= top => [lower, lower + row],
+        true => [inside(higher - row), higher],
+    }
+}
+
 /// The curve that was kept, paler than the one of now.
 fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowContext<'_>, top_gap: f64) {
     let Some(reference_curve) = &context.view.time.reference else { return };
@@ -320,7 +348,7 @@ fn paint_reference_curve(plot: &mut egui_plot::PlotUi<'_>, context: &WindowConte
     let at = gap.get(gap.len() / 8).copied().unwrap_or_default();
     plot.line(Line::new("kept", points(&gap)).color(color).width(1.6));
     let name = say!(context.words, "time-line-kept", name = &reference_curve.name);
-    let name = RichText::new(name).size(10.5).color(color);
+    let name = RichText::new(name).small().color(color);
     plot.text(Text::new("", PlotPoint::new(at[0], at[1]), name).anchor(egui::Align2::LEFT_BOTTOM));
     if let Some((from, low, high)) = reference_curve.limits {
         for limit in [low, high] {
@@ -421,5 +449,25 @@ fn month_name(job: &crate::job::Job) -> impl Fn(GridMark, &std::ops::RangeInclus
     move |mark, _range| {
         let day = (mark.value.round() as i32).days();
         visited.checked_add(day).map_or_else(|_| String::new(), |date| date.strftime("%b %y").to_string())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_of_limits_stay_in_the_plot_and_off_each_other() {
+        let row = 0.1;
+        for low in 0..=24 {
+            for high in low..=24 {
+                let (low, high) = (f64::from(low) / 20.0 - 0.1, f64::from(high) / 20.0 - 0.1);
+                let [lower, higher] = label_places((low, high), row, (0.0, 1.0));
+                assert!(higher - lower > row - 1e-9, "{low} {high}: {lower} {higher}");
+                assert!(lower > 0.05 - 1e-9 && higher < 0.95 + 1e-9, "{low} {high}: {lower} {higher}");
+            }
+        }
+        // Where there is room, each is on the side of its line where the bead does not hold.
+        assert_eq!(label_places((0.3, 0.7), 0.1, (0.0, 1.0)), [0.25, 0.75]);
     }
 }

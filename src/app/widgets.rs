@@ -74,7 +74,11 @@ pub(super) fn choose<T: Copy + PartialEq>(
 ) -> Option<T> {
     let shown = choices.iter().find(|(choice, _)| *choice == now).map_or("", |(_, label)| label);
     let mut chosen = None;
-    let combo = ComboBox::from_id_salt(name).selected_text(shown).width(CHOICE_WIDTH).height(CHOICE_HEIGHT);
+    let combo = ComboBox::from_id_salt(name)
+        .selected_text(shown)
+        .width(CHOICE_WIDTH.min(ui.available_width()))
+        .height(CHOICE_HEIGHT)
+        .truncate();
     let response = combo.show_ui(ui, |ui| {
         for (choice, label) in choices {
             if ui.selectable_label(*choice == now, label).clicked() {

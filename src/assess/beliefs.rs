@@ -142,7 +142,8 @@ fn section_evidence<'a>(
     let section = &surface.sections[known.section];
     let board = &section.board;
     // Readings of a name that two sections bear are those of the first, and count once.
-    let named_before = |section: &crate::surface::Section| section.name == surface.sections[known.section].name;
+    let named_before =
+        |section: &crate::surface::Section| section.name == surface.sections[known.section].name;
     let is_read = !surface.sections[..known.section].iter().any(named_before);
     let edges: Vec<&str> = laid
         .joints

@@ -43,9 +43,9 @@ macro_rules! by_name {
     };
 }
 
-/// How an entry takes over the id and the names of another.
+/// How an entry takes over the id and the names of another, and of these fields what it lacks.
 macro_rules! renamed {
-    () => {
+    ($($lacking:ident)*) => {
         fn in_place_of(&self, known: &Self) -> Self {
             let mut entry = self.clone();
             entry.id.clone_from(&known.id);
@@ -54,6 +54,7 @@ macro_rules! renamed {
             }
             let more = known.aliases.iter().filter(|alias| !self.aliases.contains(alias));
             entry.aliases.extend(more.cloned());
+            $(entry.$lacking = entry.$lacking.or(known.$lacking);)*
             entry
         }
     };
@@ -207,7 +208,8 @@ impl Entry for Paint {
 
 impl Entry for Material {
     by_name! {}
-    renamed! {}
+    // A price book of old has the size of a strip in its name.
+    renamed! { section }
     fn figures(&self, _book: BookNames<'_>) -> BookFigures {
         of_material(self)
     }

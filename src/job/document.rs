@@ -4,9 +4,10 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use super::catalog::Catalog;
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
-use crate::air::{IndoorAir, LoggedAir};
+use crate::air::{IndoorAir, LoggedAir, WinterAir};
 use crate::measure::{DateText, DayOrMonth, Units};
 use crate::repair::{Done, Plan};
 use crate::surface::{Joint, Surface, layout};
@@ -94,9 +95,14 @@ impl Default for Job {
 }
 
 impl Job {
-    /// An empty job visited on `today`.
+    /// An empty job visited on `today`, in a room whose winter air is the usual one. A file that says
+    /// nothing of the air keeps the load that files were always read with.
     pub fn new(today: Date) -> Self {
-        Self { visited: today, ..Self::default() }
+        let mut job = Self { visited: today, ..Self::default() };
+        if let Some(house) = job.air.house_mut() {
+            Catalog::built_in().household.set_winter(house, WinterAir::Usual);
+        }
+        job
     }
 
     /// Renames a section and the readings and trial that refer to it, so that none is orphaned.

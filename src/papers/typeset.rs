@@ -2,7 +2,7 @@
 
 use std::collections::HashMap;
 use std::path::Path;
-use std::sync::LazyLock;
+use std::sync::{LazyLock, Mutex, PoisonError};
 
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
@@ -61,7 +61,7 @@ impl Typeset {
     /// # Errors
     /// If the template does not compile.
     pub(super) fn new(template: &str, files: &Files) -> Result<Self, CompileError> {
-        let desk = Desk { main: Source::new(file_id("main.typ"), template.to_owned()), files };
+        let desk = Desk { main: parsed(file_id("main.typ"), template), files };
         let result = typst::compile::<PagedDocument>(&desk);
         // Caches of earlier papers are let go of after a few others.
         typst::comemo::evict(8);
@@ -161,6 +161,22 @@ static FONTS: LazyLock<(LazyHash<FontBook>, Vec<Font>)> = LazyLock::new(|| {
 static LIBRARY: LazyLock<LazyHash<Library>> =
     LazyLock::new(|| LazyHash::new(<Library as LibraryExt>::default()));
 
+/// A file's text with its syntax. The one that was parsed last under a name is kept: after an edit of the job
+/// the templates are what they were.
+fn parsed(id: FileId, text: &str) -> Source {
+    static LAST: LazyLock<Mutex<HashMap<FileId, Source>>> = LazyLock::new(Mutex::default);
+    // A thread that panicked while it held the lock left whole entries.
+    let mut last = LAST.lock().unwrap_or_else(PoisonError::into_inner);
+    match last.get(&id) {
+        Some(source) if source.text() == text => source.clone(),
+        _ => {
+            let source = Source::new(id, text.to_owned());
+            last.insert(id, source.clone());
+            source
+        }
+    }
+}
+
 /// What lies beside a template: data and pictures, by their names.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Files(HashMap<FileId, Bytes>);
@@ -220,7 +236,7 @@ impl World for Desk<'_> {
         }
         let bytes = self.file(id)?;
         let text = std::str::from_utf8(&bytes).map_err(|_binary| FileError::InvalidUtf8)?;
-        Ok(Source::new(id, text.to_owned()))
+        Ok(parsed(id, text))
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {

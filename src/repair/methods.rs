@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{DateText, Dimension, Hours, Money, Percent, ThreePoint};
+use crate::measure::{DateText, Dimension, Hours, Length, Money, Percent, ThreePoint};
 use crate::named::named;
 use crate::wood::Kind;
 
@@ -419,6 +419,9 @@ pub struct Material {
     /// Names it had, by which a price book of old still means it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub aliases: Vec<String>,
+    /// Thickness and width, where it is a strip.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub section: Option<(Length, Length)>,
     /// What its amount goes with.
     pub per: MaterialPer,
     /// How much of that one piece is for.

@@ -50,6 +50,9 @@ pub enum BarStep {
 pub struct Bar {
     /// What is done or waited for.
     pub step: BarStep,
+    /// Which of the method's steps it belongs to, from 0: all coats of paint and the waits after them are
+    /// one step.
+    pub of_step: usize,
     /// Start, in days from the midnight before the first day of work: 0.33 is 8 in the morning.
     pub start: f64,
     /// End, likewise.
@@ -124,7 +127,8 @@ pub fn schedule(method: &RepairMethod, tasks: &[TaskHours], crew: &Crew, waits: 
     let mut closed = None;
     let mut room_out = Vec::new();
     let mut remaining = tasks.iter().peekable();
-    for step in &method.steps {
+    for (number, step) in method.steps.iter().enumerate() {
+        clock.step = number;
         match step {
             Step::Wait(wait) => {
                 let hours = waits.of(*wait).to_h();
@@ -184,6 +188,8 @@ fn days_touched(from: f64, to: f64) -> u32 {
 /// Hours since the first midnight, and when people worked.
 struct Clock {
     now: f64,
+    /// The method's step that is being laid out.
+    step: usize,
     day: f64,
     /// Day of the week of day 0 where weekends are free.
     first: Option<f64>,
@@ -198,7 +204,14 @@ impl Clock {
         let put_off = days_off(crew);
         let first = f64::from((crew.first + put_off) % 7);
         let late = f64::from(put_off);
-        Self { now: STARTS_AT, day, first: (!crew.weekends).then_some(first), late, worked: Vec::new() }
+        Self {
+            now: STARTS_AT,
+            step: 0,
+            day,
+            first: (!crew.weekends).then_some(first),
+            late,
+            worked: Vec::new(),
+        }
     }
 
     /// Works for `hours` of the crew's time, over as many days as it takes.
@@ -216,14 +229,18 @@ impl Clock {
             self.now += now;
             hours -= now;
         }
-        Some(Bar { step, start: start / 24.0, end: self.now / 24.0 })
+        Some(self.bar(step, start))
     }
 
     fn wait(&mut self, wait: Wait, hours: f64) -> Option<Bar> {
         let start = self.now;
         self.now += hours;
-        let bar = Bar { step: BarStep::Wait(wait), start: start / 24.0, end: self.now / 24.0 };
-        (hours > 0.0).then_some(bar)
+        (hours > 0.0).then(|| self.bar(BarStep::Wait(wait), start))
+    }
+
+    /// A bar from an hour until now.
+    fn bar(&self, step: BarStep, start: f64) -> Bar {
+        Bar { step, of_step: self.step, start: start / 24.0, end: self.now / 24.0 }
     }
 
     /// Waits for the morning of a day counted in hours from the day the work might have begun.
@@ -338,6 +355,8 @@ mod tests {
             assert!((found.0 - expected.0).abs() < 1e-9 && (found.1 - expected.1).abs() < 1e-9);
         }
         assert_eq!((laid.crew_days, laid.calendar_days), (4, 4));
+        let steps: Vec<usize> = laid.bars.iter().map(|bar| bar.of_step).collect();
+        assert_eq!(steps, [0, 1, 2, 2, 2, 2, 3], "both coats, and the waits after them, are one step");
         let days: Vec<(u32, u32)> = laid.bars.iter().map(|bar| (bar.days().low, bar.days().high)).collect();
         assert_eq!(days, [(1, 1), (1, 2), (2, 2), (2, 2), (3, 3), (3, 3), (4, 4)]);
     }

@@ -88,6 +88,15 @@ pub enum PieceSize {
     Board(Length),
     /// A load of this loose volume.
     Load(Volume),
+    /// Strips and the like by the length: this much of it.
+    Run(Length),
+    /// The same, of this thickness and width.
+    Strip {
+        /// How thick and how wide it is.
+        section: (Length, Length),
+        /// The length that a piece counts for.
+        run: Length,
+    },
 }
 
 /// How much of something is needed.
@@ -305,6 +314,19 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
     plan.stock.lengths.iter().zip(&cut.buy).map(line).collect()
 }
 
+/// What one piece of a material is.
+fn piece_size(material: &Material) -> PieceSize {
+    /// What is for less than this many meters is sold by the length, not by the roll or the pack.
+    const BY_LENGTH: f64 = 1.01;
+    let run = Length::m(material.holds);
+    match (material.per, material.section) {
+        (MaterialPer::BoardVolume, _) => PieceSize::Load(Volume::m3(material.holds)),
+        (MaterialPer::JointRun, Some(section)) => PieceSize::Strip { section, run },
+        (MaterialPer::JointRun, None) if material.holds < BY_LENGTH => PieceSize::Run(run),
+        _ => PieceSize::One,
+    }
+}
+
 fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLine {
     let (plan, quantities) = (inputs.plan, inputs.quantities);
     let need = quantities.of_material(material.per, inputs.method);
@@ -314,10 +336,7 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
     MaterialLine {
         id: material.id.clone(),
         name: material.name.clone(),
-        size: match material.per {
-            MaterialPer::BoardVolume => PieceSize::Load(Volume::m3(material.holds)),
-            _ => PieceSize::One,
-        },
+        size: piece_size(material),
         need: match material.per.dimension() {
             Dimension::Number => Need::Count(need),
             Dimension::Area => Need::Area(Area::m2(need)),

@@ -111,9 +111,11 @@ impl Words {
 
     /// All messages without arguments whose ids begin with `prefix`, each with its id: what a template
     /// may pick from. In this language, or in US English where it lacks one.
-    pub fn plain_texts(&self, prefix: &str) -> impl Iterator<Item = (&'static str, Cow<'static, str>)> {
-        let ids = Language::us_english().plain_ids().filter(move |id| id.starts_with(prefix));
-        ids.map(|id| (id, self.text(id)))
+    pub fn plain_texts(
+        &self,
+        prefix: &'static str,
+    ) -> impl Iterator<Item = (&'static str, Cow<'static, str>)> {
+        Language::us_english().plain_ids(prefix).map(|id| (id, self.text(id)))
     }
 
     /// The message `id` with its arguments, each by its name.

@@ -134,6 +134,17 @@ impl Say for MaterialLine {
                 let size = words.figures().bulk(size);
                 say!(words, "option-material-load", name = &self.name, size = &size)
             }
+            PieceSize::Run(run) => {
+                say!(words, "option-material-run", name = &self.name, length = Arg::Run(run))
+            }
+            PieceSize::Strip { section: (thick, wide), run } => say!(
+                words,
+                "option-material-strip",
+                name = &self.name,
+                thick = thick,
+                wide = wide,
+                length = Arg::Run(run)
+            ),
         }
     }
 }
@@ -153,5 +164,43 @@ impl Say for OfferBasis {
             None => say!(words, "option-offer-no-date"),
         };
         from + " " + &dated
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::assess::assess;
+    use crate::job::{Catalog, Job, PriceBook, demo_job};
+    use crate::measure::Units;
+
+    /// What is bought for an option: the line of this material, as it is said in these units.
+    fn bought(job: &Job, units: Units, method: MethodId, id: &str) -> String {
+        let found = assess(Job { units, ..job.clone() }, Catalog::built_in());
+        let option = found.option(method).expect("it is weighed");
+        let line = option.materials.iter().find(|line| line.id == id).expect("it is bought");
+        line.say(&Words::us_english(units, "$"))
+    }
+
+    #[test]
+    fn strips_are_told_in_the_units_of_the_job() {
+        // A price book that was kept when names had the sizes in them says the same.
+        let mut old = demo_job();
+        let mut book = PriceBook::of(Catalog::built_in(), old.visited);
+        for material in &mut book.materials {
+            if material.id == "strip" {
+                "Strip, 1/4 x 1-1/4 in, by the foot of run".clone_into(&mut material.name);
+                (material.section, material.aliases) = (None, Vec::new());
+            }
+        }
+        old.price_book = Some(book);
+        for job in [demo_job(), old] {
+            let said = [Units::Inches, Units::Millimeters]
+                .map(|units| bought(&job, units, MethodId::CoverStrips, "strip"));
+            // 6.35 mm lies between two tenths.
+            assert_eq!(said, ["Strip, 1/4\" × 1-1/4\", per 1 ft", "Strip, 6.3 mm × 31.8 mm, per 0.3 m"]);
+        }
+        let spline = bought(&demo_job(), Units::Millimeters, MethodId::Splines, "spline");
+        assert_eq!(spline, "Spline stock with glue, per 0.3 m");
     }
 }

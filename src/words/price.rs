@@ -64,7 +64,7 @@ mod tests {
             wage: Money::cents(3_600),
             burden: Percent::pct(33.0),
         };
-        assert_eq!(labor.say(&words), "41.28 hours at $47.88: $36.00 wage and 33% labor burden");
+        assert_eq!(labor.say(&words), "41.28 hours at $47.88 ($36.00 + 33% labor burden)");
         let days = [1, 2].map(|days| LineBasis::Equipment { days, per_day: Money::cents(3_500) }.say(&words));
         assert_eq!(days, ["1 crew day at $35.00", "2 crew days at $35.00"]);
         assert_eq!(PriceLine::ALL.map(|line| line.say(&words))[0], "Labor");

@@ -88,7 +88,7 @@ fn figures_of(value: &Value) -> Value {
 
 /// Jobs tried by each property.
 fn cases() -> u32 {
-    std::env::var("PROPTEST_CASES").map_or(24, |count| count.parse().unwrap())
+    std::env::var("PROPTEST_CASES").map_or(12, |count| count.parse().unwrap())
 }
 
 proptest! {

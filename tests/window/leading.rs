@@ -1,8 +1,8 @@
 //! A problem leads to the entry it is about: to the right row of the right list, in the right room, on the
 //! right surface, through folds that were closed.
 
-use crate::driven::{Window, click_first, find, window};
-use eframe::egui::Key;
+use crate::driven::{Window, click, click_first, enter, find, window};
+use eframe::egui::{Key, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::{Job, PriceBook, Severity, demo_job};
 use gapwright::measure::{Length, Money, Percent, ThreePoint};
@@ -112,8 +112,42 @@ fn to_an_entry_of_the_catalog() {
     };
     let window = led(book);
     assert_eq!(focused(&window).0, "One piece covers");
-    // The entry is open.
-    assert!(window.query_all_by_label("Price of one piece").count() > 0);
+    // The entry is open, and its neighbors are not.
+    assert_eq!(open_entries(&window), ["Masking tape, roll"]);
+}
+
+/// The entries of the catalog whose figures are in sight.
+fn open_entries(window: &Window) -> Vec<String> {
+    let folds = window.query_all_by_role(Role::DisclosureTriangle).map(|node| node.accesskit_node());
+    let open = folds.filter(|node| node.data().is_expanded() == Some(true)).filter_map(|node| node.label());
+    let mut open: Vec<String> = open.collect();
+    open.retain(|name| name != "Other materials");
+    let prices = window.query_all_by_role_and_label(Role::TextInput, "Price of one piece");
+    assert_eq!(prices.count(), open.len());
+    open
+}
+
+#[test]
+fn what_was_opened_for_an_earlier_lead_closes() {
+    let mut job = demo_job();
+    let mut own = PriceBook::of(gapwright::job::Catalog::built_in(), job.visited);
+    for wrong in [1, 3] {
+        own.materials[wrong].price = Money::cents(-5);
+    }
+    job.price_book = Some(own);
+    let mut window = window(job);
+    let go = |window: &mut Window, link: &str| {
+        click_first(window, "Papers");
+        window.get_by_label(link).click();
+        window.run();
+    };
+    go(&mut window, "Fix 2 entries, marked in red");
+    assert_eq!(open_entries(&window), ["Masking tape, roll"]);
+    enter(&mut window, "Price of one piece", "7");
+    // What was opened by hand stays.
+    click(&mut window, "Masking film, roll");
+    go(&mut window, "Fix 1 entry, marked in red");
+    assert_eq!(open_entries(&window), ["Masking film, roll", "Rags, bags, respirator cartridges"]);
 }
 
 #[test]

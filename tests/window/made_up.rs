@@ -38,9 +38,35 @@ fn plain_words(texts: &[String], data: &[String]) -> BTreeSet<String> {
     // Months and the "and" of lists are ICU's, the handles of panes are egui's own; sides of a surface are
     // part of the labels that joints have in files.
     const NAMES: [&str; 29] = [
-        "January", "February", "March", "April", "June", "July", "August", "September", "October", "November",
-        "December", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "and", "Shift",
-        "Resize", "panel", "side", "ridge",
+        "January",
+        "February",
+        "March",
+        "April",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+        "Jan",
+        "Feb",
+        "Mar",
+        "Apr",
+        "May",
+        "Jun",
+        "Jul",
+        "Aug",
+        "Sep",
+        "Oct",
+        "Nov",
+        "Dec",
+        "and",
+        "Shift",
+        "Resize",
+        "panel",
+        "side",
+        "ridge",
     ];
     let mut found = BTreeSet::new();
     for text in texts {

@@ -15,8 +15,9 @@ use gapwright::job::{Job, demo_job};
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
 
-/// What is typed: a figure that most fields take, one that hardly any takes, and no figure at all.
-const TYPED: [&str; 3] = ["7", "999999", "what"];
+/// What is typed: a figure that most fields take, one that leaves out what it is of, one that hardly any
+/// field takes, and no figure at all.
+const TYPED: [&str; 4] = ["7", "0", "999999", "what"];
 
 /// What can be clicked or typed into.
 const ROLES: [Role; 8] = [
@@ -66,6 +67,11 @@ fn must_stay(rect: Rect, field: Rect, divider: Option<f32>) -> bool {
 
 fn is_still_there(place: &(Role, Rect), after: &[(Role, Rect)]) -> bool {
     let near = |a: Pos2, b: Pos2| (a - b).length() < 1.0;
+    // A link of the answer may go with what it said; nothing stands in its place then.
+    let beside = |rect: &Rect| rect.y_range().contains(place.1.center().y) && rect.intersects(place.1);
+    if place.0 == Role::Link && !after.iter().any(|(_, rect)| beside(rect)) {
+        return true;
+    }
     // A button whose text changes may change its width; where it begins counts.
     after.iter().filter(|(role, _)| *role == place.0).any(|(_, rect)| {
         near(rect.left_top(), place.1.left_top()) || near(rect.right_top(), place.1.right_top())
@@ -109,6 +115,10 @@ fn moved_by_typing(window: &mut Window, room: &str, moved: &mut Vec<String>) -> 
                 window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
                 window.run_ok();
             }
+            assert!(*window.state().job() == job, "{room}: {name} is as it was");
+            // What is wrong with the job is told a frame after the edit.
+            window.run_ok();
+            window.run_ok();
         }
     }
     count
@@ -141,9 +151,6 @@ fn nothing_under_the_pointer_moves_because_of_an_entry() {
         let count = moved_by_typing(&mut window, room, &mut moved);
         assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
     }
-    // What follows from these is a table or a list above them in the same pane, which gains a row.
-    let known = ["Trim break name", "Deposit", "Coats of paint"];
-    moved.retain(|line| !known.iter().any(|field| line.contains(&format!(" in {field} at "))));
     assert!(moved.is_empty(), "{} things moved:\n{}", moved.len(), moved.join("\n"));
 }
 

@@ -119,6 +119,8 @@ option-material-unit =
 option-material-can = { $name }, { $size } can
 option-material-board = { $name }, { $length } long
 option-material-load = { $name }, per { $size }
+option-material-run = { $name }, per { $length }
+option-material-strip = { $name }, { $thick } × { $wide }, per { $length }
 
 option-offer-own = Your own price.
 option-offer-source = { $source } ({ label-source-kind }).

@@ -48,6 +48,12 @@ price-room-out =
         [one] The room can’t be used for 1 day.
        *[other] The room can’t be used for { $days } days.
     }
+price-bar-coats =
+    { $coats ->
+        [0] No paint
+        [one] Paint, 1 coat
+       *[other] Paint, { $coats } coats
+    }
 # Only on waits of several days.
 price-bar-wait = { $days } days
 price-bar-days =

@@ -8,7 +8,7 @@ price-line =
         [overhead] Overhead
         [contingency] Contingency
         [profit] Profit
-        [minimum] Up to the minimum charge
+        [minimum] To minimum charge
         [tax] Sales tax
        *[rounding] Rounding
     }
@@ -20,8 +20,8 @@ price-basis-labor =
     }
 price-basis-labor-burden =
     { $hours ->
-        [one] 1 hour at { $rate }: { $wage } wage and { $burden } labor burden
-       *[other] { $hours } hours at { $rate }: { $wage } wage and { $burden } labor burden
+        [one] 1 hour at { $rate } ({ $wage } + { $burden } labor burden)
+       *[other] { $hours } hours at { $rate } ({ $wage } + { $burden } labor burden)
     }
 price-basis-materials = as listed
 price-basis-equipment =

@@ -1,8 +1,10 @@
 //! The drawing: the surface to scale, every joint at its place, its gap by colour and thickness.
 
+use std::sync::Arc;
+
 use eframe::egui::{
-    Align2, Button, Color32, FontId, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui,
-    Vec2, WidgetInfo, vec2,
+    Align2, Button, Color32, FontId, Galley, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape,
+    Stroke, Ui, Vec2, WidgetInfo, vec2,
 };
 use geo::{
     BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
@@ -59,7 +61,7 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.session.is_busy() {
         // Painted, since a label that comes and goes would move what is under the pointer.
         let words = context.words.text("drawing-working");
-        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), FontId::proportional(12.5));
+        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), theme::note());
         painter.text(at, Align2::RIGHT_TOP, words, font, context.palette.soft);
     }
     if context.view.canvas.tool == Tool::Measure {
@@ -80,7 +82,7 @@ pub(super) fn still(ui: &mut Ui, context: &WindowContext<'_>, surface: usize) {
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, context.words.text("drawing")));
     let Some(laid) = context.assessment.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
-    let sheet = Sheet::fit(response.rect, bounds, Camera::default());
+    let sheet = Sheet::fit(over_the_legend(&painter, context, response.rect), bounds, Camera::default());
     paint_wood(&painter, context, &sheet, laid);
     paint_joints(&painter, context, &sheet, laid, surface);
     paint_names(&painter, context, &sheet, laid, surface);
@@ -135,7 +137,8 @@ fn look_around(
     bounds: geo::Rect,
     surface: usize,
 ) -> Sheet {
-    let centre = response.rect.center();
+    let room = over_the_legend(ui.painter(), context, response.rect);
+    let centre = room.center();
     let camera: &mut Camera = context.view.canvas.cameras.entry(surface).or_default();
     // Where the pointer draws, the other buttons look around.
     let draws = matches!(context.view.canvas.tool, Tool::Divider | Tool::Opening);
@@ -150,8 +153,16 @@ fn look_around(
             *camera = camera.zoomed(factor, pointer - centre);
         }
     }
-    *camera = sheet::in_sight(*camera, response.rect, bounds);
-    Sheet::fit(response.rect, bounds, *camera)
+    *camera = sheet::in_sight(*camera, room, bounds);
+    Sheet::fit(room, bounds, *camera)
+}
+
+/// What the surface is fitted into: the scale and the legend have the lower edge for themselves.
+fn over_the_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) -> Rect {
+    /// Least distance of what is drawn from the edge, which the legend may reach into.
+    const MARGIN: f32 = 26.0;
+    let (_, legend) = legend(painter, context, rect);
+    rect.with_max_y((legend.top() + MARGIN).clamp(rect.center().y, rect.bottom()))
 }
 
 fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, color: Color32) {
@@ -284,13 +295,7 @@ fn paint_scale(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, re
     let end = start + vec2(meters as f32 * sheet.scale, 0.0);
     let stroke = Stroke::new(1.5, context.palette.ink);
     painter.add(Shape::line(vec![start - vec2(0.0, 5.0), start, end, end - vec2(0.0, 5.0)], stroke));
-    painter.text(
-        end + vec2(6.0, 3.0),
-        Align2::LEFT_BOTTOM,
-        words,
-        FontId::proportional(11.5),
-        context.palette.ink,
-    );
+    painter.text(end + vec2(6.0, 3.0), Align2::LEFT_BOTTOM, words, theme::note(), context.palette.ink);
 }
 
 /// A pair of lines outside the edges whose walls have windows, as plans show glass.
@@ -308,7 +313,7 @@ fn paint_window_walls(painter: &Painter, context: &WindowContext<'_>, sheet: &Sh
             painter.line_segment([start + out * off, end + out * off], Stroke::new(1.2, context.palette.air));
         }
         let at = start.lerp(end, 0.5) + out * 17.0;
-        let (words, font) = (context.words.text("drawing-windows"), FontId::proportional(10.5));
+        let (words, font) = (context.words.text("drawing-windows"), theme::note());
         painter.text(at, Align2::CENTER_CENTER, words, font, context.palette.air);
     }
 }
@@ -333,19 +338,24 @@ fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surfa
     );
 }
 
-fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
+/// What the drawing shows of which day, and where that is written: beside the scale, or over it where there
+/// is no room.
+fn legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) -> (Arc<Galley>, Rect) {
     let day = crate::assess::date_after(&context.assessment.job, context.day());
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let words = say!(context.words, "drawing-legend", date = day, times = times);
-    let font = FontId::proportional(11.5);
-    // The scale is at the left.
-    let words = fitted(painter, words, font, context.palette.ink, (rect.width() * 0.6, 3));
-    // Beside the scale, or over it where there is no room.
+    let room = (rect.width() - BESIDE_SCALE).max(0.6 * rect.width());
+    let words = fitted(painter, words, theme::note(), context.palette.ink, (room, 3));
     let up = if rect.width() < words.size().x + BESIDE_SCALE { -30.0 } else { -9.0 };
     let at = rect.right_bottom() + vec2(-14.0, up);
-    let rect = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
-    painter.rect_filled(rect, 4, context.palette.ground.gamma_multiply(0.85));
-    painter.galley(rect.min + vec2(5.0, 2.0), words, context.palette.ink);
+    let place = Align2::RIGHT_BOTTOM.anchor_size(at, words.size()).expand2(vec2(5.0, 2.0));
+    (words, place)
+}
+
+fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
+    let (words, place) = legend(painter, context, rect);
+    painter.rect_filled(place, 4, context.palette.ground.gamma_multiply(0.85));
+    painter.galley(place.min + vec2(5.0, 2.0), words, context.palette.ink);
 }
 
 /// What a joint is called to those who do not see it.

@@ -2,8 +2,8 @@
 //! drawn. A drag is one step in the history, put down when the button is let go.
 
 use eframe::egui::{
-    Align2, Area, FontId, Id, Key, Order, Painter, PointerButton, Pos2, Rect, Response, Role, Sense, Shape,
-    Stroke, Ui, Vec2, WidgetInfo, vec2,
+    Align2, Area, Id, Key, Order, Painter, PointerButton, Pos2, Rect, Response, Role, Sense, Shape, Stroke,
+    Ui, Vec2, WidgetInfo, vec2,
 };
 use geo::Coord;
 
@@ -11,6 +11,7 @@ use super::Sheet;
 use super::snap::{Snapped, grid_step, snap};
 use crate::app::command::Command;
 use crate::app::context::{WindowContext, read_room};
+use crate::app::theme;
 use crate::app::view::{Drag, Tool};
 use crate::measure::Length;
 use crate::surface::{Divider, DividerKind, Opening, Point, Surface};
@@ -270,7 +271,7 @@ fn length_label(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, a
 
 fn label_at(painter: &Painter, context: &WindowContext<'_>, middle: Pos2, length: Length) {
     let words = length.show(context.units());
-    let words = painter.layout_no_wrap(words, FontId::proportional(12.5), context.palette.ink);
+    let words = painter.layout_no_wrap(words, theme::note(), context.palette.ink);
     let rect = Align2::CENTER_CENTER.anchor_size(middle, words.size());
     painter.rect_filled(rect.expand2(vec2(5.0, 2.0)), 4, context.palette.raised);
     painter.galley(rect.min, words, context.palette.ink);

@@ -53,7 +53,8 @@ pub(super) fn pane(
     add: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
     let salt = (name, context.session.opened);
-    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+    // Sideways too: a table that is wider than its pane must not push the other pane away.
+    ScrollArea::both().id_salt(salt).auto_shrink(false).show(ui, |ui| {
         let margin = theme::margin() as i8;
         Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
             ui.set_max_width(ui.available_width());

@@ -20,7 +20,9 @@ pub(super) fn place(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
     Grid::new("place").num_columns(2).show(ui, |ui| {
         let mut typed = None;
         context.row(ui, &fields::PLACE, |_, ui, label| {
-            typed = entry(ui, label, name, 196.0, |text| Ok(text.trim().to_owned()));
+            typed = entry(ui, label, name, 196.0_f32.min(ui.available_width()), |text| {
+                Ok(text.trim().to_owned())
+            });
         });
         if let Some(typed) = typed {
             look_up(context, &typed);

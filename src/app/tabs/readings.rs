@@ -16,8 +16,15 @@ use crate::words::{Say as _, say};
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 /// Most width of how a bead failed, in points: on hover it is told whole.
 const FAILURE_WIDTH: f32 = 104.0;
+/// Width of a date.
+const DATE_WIDTH: f32 = 84.0;
 /// From this width of the list on, it takes twice that.
 const ROOMY: f32 = 580.0;
+/// Below this width of the list it is told on hover of the joint alone.
+const TIGHT: f32 = 470.0;
+/// Width of a board's name, and of how a meter was set; in a tight list.
+const BOARD_WIDTH: (f32, f32) = (84.0, 44.0);
+const SETTING_WIDTH: (f32, f32) = (86.0, 50.0);
 
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
@@ -27,10 +34,20 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     let open = job.survey.gaps.iter().filter(|gap| gap.width >= job.plan.open_from).count();
     remark(ui, context.palette, say!(words, "gaps-count", count = job.survey.gaps.len(), open = open));
-    let failure = if ui.available_width() < ROOMY { FAILURE_WIDTH } else { 2.0 * FAILURE_WIDTH };
+    let failure = match ui.available_width() {
+        tight if tight < TIGHT => None,
+        width if width < ROOMY => Some(FAILURE_WIDTH),
+        _ => Some(2.0 * FAILURE_WIDTH),
+    };
     Grid::new("gaps").num_columns(5).striped(true).show(ui, |ui| {
-        for title in ["gaps-column-joint", "gaps-column-gap", "gaps-column-caulk", "gaps-column-date"] {
-            ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
+        let titles = ["gaps-column-joint", "gaps-column-gap", "gaps-column-caulk", "gaps-column-date"];
+        for title in titles.into_iter().filter(|title| failure.is_some() || *title != "gaps-column-caulk") {
+            ui.scope(|ui| {
+                // No column is wider for its title than for its entries.
+                ui.set_max_width(DATE_WIDTH.max(failure.unwrap_or_default()));
+                let title = RichText::new(words.text(title)).small().color(context.palette.soft);
+                ui.add(Label::new(title).truncate());
+            });
         }
         ui.end_row();
         for index in 0..job.survey.gaps.len() {
@@ -44,14 +61,17 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 /// A gap reading as a row.
-fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: f32) {
+fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: Option<f32>) {
     let (job, words, number) = (context.job, context.words, index + 1);
     let gap = &job.survey.gaps[index];
     ui.push_id(("gap", index), |ui| {
         let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
         let name = format!("{} {}", gap.surface, gap.joint);
         let button = Button::new(RichText::new(&name).small()).frame(false);
-        let link = ui.add_enabled(surface.is_some(), button).on_hover_text(words.text("gaps-show"));
+        let mut link = ui.add_enabled(surface.is_some(), button).on_hover_text(words.text("gaps-show"));
+        if failure.is_none() {
+            link = link.on_hover_text(gap.failed.say(words));
+        }
         if let (true, Some(surface)) = (link.clicked(), surface) {
             context.push(Command::Select(Some(Selected { surface, joint: gap.joint.clone() })));
         }
@@ -61,14 +81,16 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: f32)
     let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE]);
     row.into_iter().for_each(|field| context.reach(ui, field, at, None));
     context.figure(ui, &fields::GAP_WIDTH, at, &said);
-    ui.scope(|ui| {
-        ui.set_max_width(failure);
-        let failed = RichText::new(gap.failed.say(words)).small().color(context.palette.soft);
-        ui.add(Label::new(failed).truncate());
-    });
+    if let Some(width) = failure {
+        ui.scope(|ui| {
+            ui.set_max_width(width);
+            let failed = RichText::new(gap.failed.say(words)).small().color(context.palette.soft);
+            ui.add(Label::new(failed).truncate());
+        });
+    }
     let said = say!(words, "gap-reading-date", number = number);
     context.reach(ui, &fields::GAP_DATE, at, None);
-    if let Some(date) = context.date_entry(ui, &said, gap.date, 78.0, Ok) {
+    if let Some(date) = context.date_entry(ui, &said, gap.date, DATE_WIDTH, Ok) {
         context.edit("field-gap-date", move |job| {
             if let Some(gap) = job.survey.gaps.get_mut(index) {
                 gap.date = date;
@@ -86,6 +108,7 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: f32)
 
 pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
+    let tight = ui.available_width() < TIGHT;
     Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
         if !job.survey.moistures.is_empty() {
             let degrees = context.degrees();
@@ -101,7 +124,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.end_row();
         }
         for (index, reading) in job.survey.moistures.iter().enumerate() {
-            moisture(ui, context, index, reading);
+            moisture(ui, context, (index, reading), tight);
             ui.end_row();
         }
     });
@@ -139,13 +162,19 @@ fn edit(
 }
 
 /// A meter reading as a row.
-fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &MoistureReading) {
+fn moisture(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    (index, reading): (usize, &MoistureReading),
+    tight: bool,
+) {
+    let width = |(usual, least): (f32, f32)| if tight { least } else { usual };
     let (words, number) = (context.words, index + 1);
     section(ui, context, index, reading);
     let at = At::index(index);
     let said = say!(words, "meter-reading-board", number = number);
     context.reach(ui, &fields::METER_BOARD, at, None);
-    if let Some(board) = text_entry(ui, &said, &reading.board, 84.0) {
+    if let Some(board) = text_entry(ui, &said, &reading.board, width(BOARD_WIDTH)) {
         edit(context, "field-meter-board", index, move |reading| reading.board = board);
     }
     let said = say!(words, "meter-reading", number = number);
@@ -154,8 +183,10 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     context.figure(ui, &fields::METER_READING, at, &said);
     let said = say!(words, "meter-reading-temperature", number = number);
     context.figure(ui, &fields::WOOD_TEMPERATURE, at, &said);
-    let combo =
-        ComboBox::from_id_salt(("setting", index)).selected_text(reading.setting.say(words)).width(86.0);
+    let combo = ComboBox::from_id_salt(("setting", index))
+        .selected_text(reading.setting.say(words))
+        .width(width(SETTING_WIDTH))
+        .truncate();
     let response = combo.show_ui(ui, |ui| {
         for setting in MeterSetting::ALL {
             if ui.selectable_label(setting == reading.setting, setting.say(words)).clicked() {

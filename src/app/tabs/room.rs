@@ -13,7 +13,7 @@ use crate::app::icon::Icon;
 use crate::app::widgets::{remark, term};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
-use crate::measure::{Humidity, Temperature};
+use crate::measure::{Humidity, Quantity, Temperature};
 use crate::named::name_of;
 use crate::survey::RoomReading;
 use crate::words::{Arg, say};
@@ -26,10 +26,11 @@ pub(super) const MONTHS: [&str; 12] = [
 
 pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let job = context.job;
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let by_hand = matches!(job.air, IndoorAir::Monthly(_));
         if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
-            context.edit("choice-air-climate", |job| job.air = IndoorAir::default());
+            let visited = job.visited;
+            context.edit("choice-air-climate", move |job| job.air = Job::new(visited).air);
         }
         if ui.radio(by_hand, context.words.text("choice-air-months")).clicked() && !by_hand {
             let months = months_now(context);
@@ -89,7 +90,7 @@ fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
 
 fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-humidifier"), &context.words.text("room-humidifier.hint"));
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let now = house.humidified_to.is_some();
         for (there, message) in [(false, "room-humidifier-none"), (true, "room-humidifier-runs")] {
             if ui.radio(now == there, context.words.text(message)).clicked() && now != there {
@@ -105,7 +106,7 @@ fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) 
 fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-winter"), &context.words.text("room-winter.hint"));
     let now = context.assessment.catalog.household.winter_of(house);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for air in WinterAir::ALL {
             let message = match air {
                 WinterAir::Dry => "room-winter-dry",
@@ -117,7 +118,14 @@ fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
             }
         }
         if now.is_none() {
-            ui.label(RichText::new(context.words.text("room-winter-by-hand")).color(context.palette.soft));
+            let by_hand = match house.class {
+                Some(_) => context.words.text("room-winter-by-class").into_owned(),
+                None => {
+                    let load = Quantity::MoistureLoad(house.moisture_load);
+                    say!(context.words, "room-winter-by-load", load = load)
+                }
+            };
+            ui.label(RichText::new(by_hand).color(context.palette.soft));
         }
     });
     ui.end_row();
@@ -126,7 +134,7 @@ fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
 fn summer(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     term(ui, &context.words.text("room-summer"), &context.words.text("room-summer.hint"));
     let now = context.assessment.catalog.household.summer_of(house);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         for air in SummerAir::ALL {
             let message = match air {
                 SummerAir::Cooled => "room-summer-cooled",
@@ -204,7 +212,7 @@ fn by_hand(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let count = context.job.survey.rooms.len();
     for index in 0..count.max(1) {
-        ui.horizontal(|ui| reading(ui, context, index));
+        ui.horizontal_wrapped(|ui| reading(ui, context, index));
         context.entry_problems(ui, Each::Room, At::index(index));
     }
     if count > 0 && ui.button(context.words.text("room-reading-add")).clicked() {

@@ -2,11 +2,12 @@
 //! years, and what the hygrometer read.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
+    Align2, Color32, Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
 };
 
 use crate::air::{Air, IndoorYear};
 use crate::app::context::WindowContext;
+use crate::app::theme;
 use crate::measure::{Humidity, day_of_year};
 use crate::words::say;
 
@@ -78,7 +79,7 @@ fn axes(
     plot: Rect,
     place: &impl Fn(f32, f64) -> Pos2,
 ) {
-    let (font, soft) = (FontId::proportional(11.5), context.palette.soft);
+    let (font, soft) = (theme::note(), context.palette.soft);
     let figures = context.words.figures();
     for percent in [0.0, 40.0, 80.0] {
         let y = place(0.0, percent).y;

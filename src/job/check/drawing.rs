@@ -7,7 +7,7 @@ use crate::job::fields::{self, At, Field};
 use crate::job::problem::{Fault, LayoutFault, Listed};
 use crate::job::sanitized::widest_profile;
 use crate::measure::Length;
-use crate::surface::{FaultKind, Part, Profile, faults};
+use crate::surface::{FaultKind, Part, Profile, Surface, faults};
 
 pub(super) fn drawing(job: &Checked<'_>, problems: &mut Problems) {
     let mut names = HashSet::new();
@@ -17,7 +17,10 @@ pub(super) fn drawing(job: &Checked<'_>, problems: &mut Problems) {
             problems.at(&fields::SURFACE_NAME, at, LayoutFault::SameSurface { name: surface.name.clone() });
         }
         for fault in faults(surface, laid) {
-            let (field, at) = place(index, fault.part, &fault.kind);
+            let (field, at) = match &fault.kind {
+                FaultKind::TwoJointsAlike { label } => name_in(index, surface, label),
+                kind => place(index, fault.part, kind),
+            };
             problems.at(field, at, Fault::Drawing(fault.kind));
         }
         if surface.sections.is_empty() {
@@ -25,6 +28,23 @@ pub(super) fn drawing(job: &Checked<'_>, problems: &mut Problems) {
         }
         sections(job, index, problems);
     }
+}
+
+/// The name that makes joints be called `label`: that of the board or opening they lie along, or else their
+/// section's.
+fn name_in(index: usize, surface: &Surface, label: &str) -> (&'static Field, At) {
+    let along = |name: &str| label.strip_suffix(name).is_some_and(|before| before.ends_with(' '));
+    let found = |place: Option<usize>, field| place.map(|part| (field, At(index, part)));
+    found(surface.dividers.iter().rposition(|divider| along(&divider.name)), &fields::DIVIDER_NAME)
+        .or_else(|| {
+            let place = surface.openings.iter().rposition(|opening| along(&opening.name));
+            found(place, &fields::OPENING_NAME)
+        })
+        .or_else(|| {
+            let of = |name: &str| label.strip_prefix(name).is_some_and(|rest| rest.starts_with(' '));
+            found(surface.sections.iter().rposition(|section| of(&section.name)), &fields::SECTION_NAME)
+        })
+        .unwrap_or((&fields::OUTLINE, At::index(index)))
 }
 
 /// The field that a fault of a drawing leads to.

@@ -30,7 +30,7 @@ impl Aisle {
         match line.size {
             PieceSize::Can(_) => return Self::Paint,
             PieceSize::Board(_) => return Self::Lumber,
-            PieceSize::One | PieceSize::Load(_) => {}
+            PieceSize::One | PieceSize::Load(_) | PieceSize::Run(_) | PieceSize::Strip { .. } => {}
         }
         match line.id.as_str() {
             "strip" | "spline" | "filler" | "nails" => Self::Lumber,

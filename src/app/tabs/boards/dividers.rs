@@ -80,8 +80,9 @@ fn divider(ui: &mut Ui, context: &mut WindowContext<'_>, at: At) {
             ui.end_row();
         }
     });
-    context.field_problems(ui, &fields::DIVIDER, at);
     Grid::new("width").num_columns(2).show(ui, |ui| context.field(ui, &fields::DIVIDER_WIDTH, at));
+    // Under the width, which may be what is wrong.
+    context.field_problems(ui, &fields::DIVIDER, at);
 }
 
 fn edit(

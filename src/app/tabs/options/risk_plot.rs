@@ -1,8 +1,9 @@
 //! The chance of a callback by price, a dot for each option.
 
-use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
+use eframe::egui::{Align2, Color32, Painter, Pos2, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 use crate::app::context::WindowContext;
+use crate::app::theme;
 use crate::app::widgets::fitted;
 use crate::assess::{Choice, RepairOption};
 use crate::measure::Money;
@@ -62,7 +63,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
 }
 
 fn axes(painter: &Painter, context: &WindowContext<'_>, rect: Rect, plot: Rect, most: f64) {
-    let (font, soft) = (FontId::proportional(10.5), context.palette.soft);
+    let (font, soft) = (theme::note(), context.palette.soft);
     let (words, figures) = (context.words, context.words.figures());
     let title = fitted(painter, words.text("options-plot-title"), font.clone(), soft, (rect.width(), 1));
     painter.galley(rect.min, title, soft);
@@ -113,13 +114,7 @@ fn dot(
     let label = free.unwrap_or_else(|| label(sides[0]));
     labels.push(label);
     let text = (number + 1).to_string();
-    painter.text(
-        label.center(),
-        Align2::CENTER_CENTER,
-        text,
-        FontId::proportional(11.0),
-        context.palette.ink,
-    );
+    painter.text(label.center(), Align2::CENTER_CENTER, text, theme::note(), context.palette.ink);
 }
 
 /// Says which options are under the pointer.

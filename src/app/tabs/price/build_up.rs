@@ -1,37 +1,50 @@
 //! The price's build-up, and what it may turn out to be.
 
-use eframe::egui::{Align2, FontId, Grid, RichText, Sense, Stroke, Ui, pos2, vec2};
+use eframe::egui::{Align2, Grid, Label, RichText, Sense, Stroke, Ui, pos2, vec2};
 
-use super::amount;
+use super::{AMOUNT, amount};
 use crate::app::context::WindowContext;
+use crate::app::theme;
 use crate::app::widgets::{fitted, remark};
 use crate::assess::RepairOption;
 use crate::measure::Money;
+use crate::repair::PriceLine;
 use crate::words::{Arg, Say as _, say};
 
+/// Room for the names of the lines.
+const NAMES: f32 = 150.0;
 /// How many drivers of the cost are shown.
 const DRIVERS: usize = 6;
 
 /// The build-up, line by line.
 pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let (prices, price, words) = (&context.job.plan.prices, &option.price, context.words);
+    let widest = (ui.available_width() - NAMES - AMOUNT - 2.0 * ui.spacing().item_spacing.x).max(80.0);
     Grid::new("price").num_columns(3).striped(true).show(ui, |ui| {
         let mut row = |name: &str, basis: &str, total: Money| {
-            ui.label(name);
-            ui.label(RichText::new(basis).small().color(context.palette.soft));
-            amount(ui, context, total);
+            let nothing = total == Money::ZERO;
+            let ink = if nothing { context.palette.soft } else { context.palette.ink };
+            ui.label(RichText::new(name).color(ink));
+            ui.scope(|ui| {
+                // However long it is, the amounts and the pane stay where they are.
+                ui.set_max_width(widest);
+                ui.add(Label::new(RichText::new(basis).small().color(context.palette.soft)).truncate());
+            });
+            amount(ui, context, total, ink);
             ui.end_row();
         };
-        for line in &price.lines {
-            row(&line.line.say(words), &line.basis.say(words), line.amount);
+        // Lines that come to nothing keep their place: a rate that is typed below must not move what stands
+        // between it and the table.
+        for line in PriceLine::ALL {
+            let priced = price.lines.iter().find(|priced| priced.line == line);
+            let basis = priced.map_or_else(String::new, |priced| priced.basis.say(words));
+            row(&line.say(words), &basis, price.of(line));
         }
         let (low, high) = (price.spread.low, price.spread.high);
         let range = say!(words, "price-total-range", low = low, high = high);
         row(&words.text("price-total"), &range, price.total);
-        if price.deposit > Money::ZERO {
-            let share = say!(words, "price-deposit-share", share = prices.deposit);
-            row(&words.text("price-deposit"), &share, price.deposit);
-        }
+        let share = say!(words, "price-deposit-share", share = prices.deposit);
+        row(&words.text("price-deposit"), &share, price.deposit);
     });
     let (markup, margin) = (prices.profit, price.margin);
     remark(ui, context.palette, say!(words, "price-margin", markup = markup, margin = margin));
@@ -54,8 +67,8 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
     for (driver, swing) in cost.drivers.iter().take(DRIVERS) {
         let name = driver.say(words);
         ui.horizontal(|ui| {
-            let (place, label) = ui.allocate_exact_size(vec2(190.0, 16.0), Sense::hover());
-            let (font, ink) = (FontId::proportional(11.5), context.palette.ink);
+            let (place, label) = ui.allocate_exact_size(vec2(200.0, 18.0), Sense::hover());
+            let (font, ink) = (theme::note(), context.palette.ink);
             let text = fitted(ui.painter(), &name, font, ink, (place.width(), 1));
             let corner = Align2::LEFT_CENTER.anchor_size(place.left_center(), text.size()).min;
             ui.painter().galley(corner, text, ink);
@@ -79,7 +92,7 @@ fn distribution(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption)
     let x = |cost: Money| plot.left() + plot.width() * ((cost.to_units() - low) / (high - low)) as f32;
     let y = |share: f32| plot.bottom() - plot.height() * share;
     let (painter, figures) = (ui.painter(), context.words.figures());
-    let (font, soft) = (FontId::proportional(10.5), context.palette.soft);
+    let (font, soft) = (theme::note(), context.palette.soft);
     for share in [0.1, 0.5, 0.9_f32] {
         painter.hline(plot.x_range(), y(share), Stroke::new(0.5, context.palette.line));
         let label = figures.percent(f64::from(100.0 * share), 0);

@@ -69,7 +69,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
         };
         context.edit("field-own-prices", move |job| job.plan.set_own_price(&id, price));
     }
-    amount(ui, context, line.amount);
+    amount(ui, context, line.amount, context.palette.ink);
 }
 
 fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {

@@ -7,7 +7,7 @@ mod materials;
 mod payers;
 mod tasks;
 
-use eframe::egui::{Align, Layout, Ui, vec2};
+use eframe::egui::{Align, Color32, Layout, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::options::planned;
 use crate::app::context::WindowContext;
@@ -16,6 +16,9 @@ use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
 use crate::words::{Say as _, Words, say};
+
+/// Room for an amount of money.
+const AMOUNT: f32 = 84.0;
 
 /// The main pane of the price: days, crew, tasks, materials.
 pub(super) fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -38,15 +41,16 @@ pub(super) fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
 }
 
-/// The pane of the money: price, spread, who pays, rates.
+/// The pane of the money: price, rates, who pays, spread.
 pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(option) = planned(context) else { return };
     let words = context.words;
     heading(ui, &say!(words, "price-heading", total = option.price.total));
     build_up::price(ui, context, option);
-    section(ui, "spread", &words.text("price-spread-heading"), |ui| build_up::spread(ui, context, option));
-    section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, option));
     section(ui, "rates", &words.text("price-rates-heading"), |ui| crew::money(ui, context));
+    section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, option));
+    // What follows from entries stands under them: it may grow and shrink without moving them.
+    section(ui, "spread", &words.text("price-spread-heading"), |ui| build_up::spread(ui, context, option));
 }
 
 /// A part of the tab that folds away. Its title may carry figures that change; the fold goes by `id`.
@@ -54,11 +58,13 @@ fn section(ui: &mut Ui, id: &str, title: &str, show: impl FnOnce(&mut Ui)) {
     fold(ui, id, title, true, show);
 }
 
-/// An amount of money, so that cents stand under cents.
-fn amount(ui: &mut Ui, context: &WindowContext<'_>, amount: Money) {
+/// An amount of money in this ink, so that cents stand under cents.
+fn amount(ui: &mut Ui, context: &WindowContext<'_>, amount: Money, ink: Color32) {
+    // The cell is as wide as the table takes it to be, so that its stripes reach under the cents.
+    let (cell, _) = ui.allocate_exact_size(vec2(AMOUNT, 18.0), Sense::hover());
     let layout = Layout::right_to_left(Align::Center);
-    ui.allocate_ui_with_layout(vec2(84.0, 18.0), layout, |ui| {
-        ui.label(context.words.figures().money(amount));
+    ui.scope_builder(UiBuilder::new().max_rect(cell).layout(layout), |ui| {
+        ui.label(RichText::new(context.words.figures().money(amount)).color(ink));
     });
 }
 

@@ -24,12 +24,12 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repa
                 context.figure(ui, field, At::ONCE, &label);
                 ui.label(words.figures().unit(Quantity::Percent(plan.payers.contractor)));
             });
-            amount(ui, context, part);
+            amount(ui, context, part, context.palette.ink);
             ui.end_row();
         }
         ui.label(words.text("price-homeowner-pays"));
         ui.label(words.figures().percent(plan.payers.overall().owner().to_pct(), 1));
-        amount(ui, context, price.owner);
+        amount(ui, context, price.owner, context.palette.ink);
         ui.end_row();
     });
     lines(ui, context, option);
