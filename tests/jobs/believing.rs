@@ -31,7 +31,7 @@ fn ceiling(sections: &[&[(usize, &str)]]) -> Value {
         "visited": "2026-02-14",
         "surfaces": surfaces,
         "survey": {"gaps": gaps, "moistures": []},
-        "air": {"FromClimate": {"station": "chicago-il"}},
+        "air": {"FromClimate": {"station": "chicago-il", "house": {}}},
     })
 }
 
@@ -89,15 +89,12 @@ fn the_same_reading_again_tells_little_more() {
 /// Boards that went up damp three weeks ago still dry; nothing leaks.
 #[test]
 fn damp_boards_of_three_weeks_are_no_leak() {
-    let mut job = with_meter(
-        ceiling(&[&[(3, "3/64 in"), (8, "3/64 in"), (13, "1/32 in"), (18, "3/64 in")]]),
-        0,
-        &[13.0, 13.5, 12.5],
-    );
+    let gaps: &[(usize, &str)] = &[(3, "3/64 in"), (8, "3/64 in"), (13, "1/32 in"), (18, "3/64 in")];
+    let mut job = with_meter(ceiling(&[gaps]), 0, &[11.0, 11.5, 10.5]);
     job["installed"] = json!("2026-01-24");
     let found = found(&job);
     let [wet, leak] = [Cause::WetAtInstall, Cause::WettedAndDried].map(|cause| chance(&found, cause));
-    assert!(wet > 0.7 && leak < 0.2, "wet at install {wet}, leak {leak}");
+    assert!(wet > 0.5 && leak < 0.15, "wet at install {wet}, leak {leak}");
     assert!(!found.sections[0].is_wetted());
 }
 

@@ -139,7 +139,7 @@ fn houses_of_known_truth_are_believed_rightly() {
 /// from processor to processor.
 fn write_tables(tables: &str) {
     const FROM: &str = "<!-- written by tests/numbers/houses.rs -->\n\n";
-    const TO: &str = "\n<!-- to here -->";
+    const TO: &str = "<!-- to here -->";
     if std::env::var_os("UPDATE_NUMBERS").is_none() {
         return;
     }
@@ -147,7 +147,7 @@ fn write_tables(tables: &str) {
     let page = std::fs::read_to_string(&path).unwrap();
     let start = page.find(FROM).unwrap() + FROM.len();
     let end = start + page[start..].find(TO).unwrap();
-    std::fs::write(&path, format!("{}{tables}{}", &page[..start], &page[end..])).unwrap();
+    std::fs::write(&path, format!("{}{tables}\n{}", &page[..start], &page[end..])).unwrap();
 }
 
 /// The forecasts of how the mean gap changes, with their ranges.
