@@ -2,7 +2,7 @@
 
 why-nothing-measured = The cause shows once a gap is measured. Click a joint and type its width.
 why-heading = Why they opened
-why-method = Worked back from the gap: the width that shrank and today’s moisture give the moisture at install. The boards are assumed to have been laid tight. Ranges are 90% ranges.
+why-method = From all readings together: thousands of ways it may have gone are tried, and those that fit the gaps, the meter, and the room count most. Ranges hold 9 times in 10.
 
 ## The causes
 
