@@ -24,6 +24,8 @@ pub(super) struct Beliefs {
     pub sections: Vec<KnownSection>,
     /// The build-ups.
     pub build_ups: Vec<BuildUp>,
+    /// Widths of the joints between boards that were measured.
+    pub widths: Vec<Length>,
 }
 
 /// A section whose boards are known.
@@ -78,7 +80,8 @@ pub(super) fn beliefs(
         rooms: &rooms,
     };
     let belief = believe(&known, &catalog.causes, &catalog.priors)?;
-    Some(Beliefs { belief, sections, build_ups })
+    let widths = evidence.iter().flat_map(|section| &section.gaps).map(|gap| gap.width).collect();
+    Some(Beliefs { belief, sections, build_ups, widths })
 }
 
 /// The room's usual year, by everything known.

@@ -144,7 +144,7 @@ pub(super) fn diagnosis(
             Reading::Room => InformativeReading::Room,
         }
     });
-    let clues = belief.clues.iter().filter_map(|clue| finding(clue, job, catalog, sections));
+    let clues = belief.clues.iter().filter_map(|clue| finding(clue, job, catalog, beliefs, sections));
     let wetted_section =
         (belief.account.0.other_cause == OtherCause::Wetted).then(|| standing_out(sections, &told)).flatten();
     Some(Diagnosis {
@@ -168,7 +168,13 @@ fn standing_out(sections: &[SectionState], told: &[usize]) -> Option<usize> {
 }
 
 /// What a clue rests on, and what it argues for and against most.
-fn finding(clue: &Clue, job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<ClueFinding> {
+fn finding(
+    clue: &Clue,
+    job: &Job,
+    catalog: &Catalog,
+    beliefs: &Beliefs,
+    sections: &[SectionState],
+) -> Option<ClueFinding> {
     let ranked = |better: fn(f64, f64) -> bool| {
         let causes = Cause::ALL.into_iter().zip(clue.factors);
         causes.reduce(|best, next| if better(next.1, best.1) { next } else { best })
@@ -176,7 +182,7 @@ fn finding(clue: &Clue, job: &Job, catalog: &Catalog, sections: &[SectionState])
     Some(ClueFinding {
         evidence: match clue.kind {
             ClueKind::MeanGap => mean_gap(job, catalog, sections)?,
-            ClueKind::Pattern => pattern(job),
+            ClueKind::Pattern => pattern(&beliefs.widths),
             ClueKind::Moisture => moisture(job, sections)?,
             ClueKind::Failures => failures(job),
             ClueKind::Room => room(job)?,
@@ -200,8 +206,7 @@ fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<C
     Some(ClueEvidence::MeanGap { mean: state.gaps.mean, of_dry_boards })
 }
 
-fn pattern(job: &Job) -> ClueEvidence {
-    let widths: Vec<Length> = job.survey.gaps.iter().map(|gap| gap.width).collect();
+fn pattern(widths: &[Length]) -> ClueEvidence {
     ClueEvidence::Pattern {
         measured: widths.len(),
         closed: widths.iter().filter(|width| **width <= CLOSED).count(),
