@@ -5,7 +5,7 @@ use std::sync::Arc;
 use rayon::prelude::*;
 use statrs::statistics::Statistics as _;
 
-use crate::belief::{Belief, HORIZON, SectionToday, quantile};
+use crate::belief::{Belief, HORIZON, SectionToday, normal_of, quantile};
 use crate::measure::{Angle, Estimate, Length, Moisture, Span};
 use crate::wood::{Species, shrinkage};
 
@@ -176,13 +176,4 @@ fn mean(values: &[f64]) -> f64 {
 
 fn range(values: impl Iterator<Item = f64>) -> (f64, f64) {
     values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)))
-}
-
-/// A standard normal number for each world, evenly spread, in an order that has nothing to do with the
-/// worlds'.
-#[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
-fn normal_of(world: usize, count: usize) -> f64 {
-    use statrs::distribution::{ContinuousCDF as _, Normal};
-    let shuffled = (world * 199 + 67) % count;
-    Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / count as f64)
 }

@@ -131,3 +131,14 @@ pub(super) fn log_sum(logs: &[f64]) -> f64 {
         most + logs.iter().map(|log| (log - most).exp()).sum::<f64>().ln()
     }
 }
+
+/// Index of the log weight in which a number from 0 to 1 falls.
+pub(super) fn chosen(logs: &[f64], at: f64) -> usize {
+    let all = log_sum(logs);
+    let mut left = at;
+    let place = logs.iter().position(|log| {
+        left -= (log - all).exp();
+        left <= 0.0
+    });
+    place.unwrap_or(0)
+}

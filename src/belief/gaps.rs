@@ -7,7 +7,7 @@
 //! look their opening up. A gap reads as it is, give or take the gauge, and nothing where the boards
 //! touch; so a closed joint is as good a reading as an open one, and nothing jumps between them.
 
-use super::evidence::{GapEvidence, log_mean, log_normal, log_sum};
+use super::evidence::{GapEvidence, chosen, log_mean, log_normal, log_sum};
 use super::priors::Priors;
 use super::scatter::{Density, Moments, Opening, POINTS, Set, opening_of, place_of};
 
@@ -118,27 +118,19 @@ impl GapTable {
     /// Draws a section's own opening and a set by how well they explain what was measured.
     fn draw_set(&self, opening: f64, (bonded, on_top): (bool, usize), at: f64) -> (f64, &Set) {
         let bonded = usize::from(bonded);
-        let mut each = Vec::with_capacity(OWN_POINTS.len() * self.sets.len());
-        for (z, share) in OWN_POINTS {
-            let own = own_opening(opening, z);
+        let log = |own: f64, index: usize| {
             let (below, into) = place_of(own);
-            for (index, set) in self.sets.iter().enumerate() {
-                let log = self.by_set.get(below).map_or(0.0, |node| {
-                    let (a, b) = (node[index][bonded][on_top], self.by_set[below + 1][index][bonded][on_top]);
-                    a + (b - a) * into
-                });
-                each.push((share.ln() + log, own, set));
-            }
-        }
-        let all = log_sum(&each.iter().map(|(log, ..)| *log).collect::<Vec<_>>());
-        let mut left = at;
-        for (log, own, set) in &each {
-            left -= (log - all).exp();
-            if left <= 0.0 {
-                return (*own, set);
-            }
-        }
-        (opening, &self.sets[0])
+            let at = |point: usize| self.by_set[point][index][bonded][on_top];
+            if self.by_set.is_empty() { 0.0 } else { at(below) + (at(below + 1) - at(below)) * into }
+        };
+        let openings = OWN_POINTS.map(|(z, share)| (own_opening(opening, z), share.ln()));
+        let own_parts = openings.iter();
+        let logs: Vec<f64> = own_parts
+            .flat_map(|&(own, share)| (0..self.sets.len()).map(move |index| (own, share, index)))
+            .map(|(own, share, index)| share + log(own, index))
+            .collect();
+        let place = chosen(&logs, at);
+        (openings[place / self.sets.len()].0, &self.sets[place % self.sets.len()])
     }
 }
 

@@ -406,3 +406,12 @@ impl Course {
 
 /// Number of worlds that count.
 pub const COUNT: usize = PARTICLES;
+
+/// A standard normal number for each world, evenly spread, in an order that has nothing to do with the
+/// worlds'.
+#[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+pub fn normal_of(world: usize, count: usize) -> f64 {
+    use statrs::distribution::{ContinuousCDF as _, Normal};
+    let shuffled = (world * 199 + 67) % count;
+    Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / count as f64)
+}

@@ -11,8 +11,8 @@ use rayon::prelude::*;
 
 use super::air::{SPELL, single};
 use super::ensemble::{AirLanes, Boards, LANES, Lanes, run};
-use super::evidence::log_sum;
-use super::weigh::{ACCOUNTS, Counts, NODES, Prepared, Scale};
+use super::evidence::chosen;
+use super::weigh::{ACCOUNTS, Counts, Prepared, Scale};
 use super::world::{Maker, Worlds};
 
 /// Worlds that are run on.
@@ -34,36 +34,25 @@ pub struct Particle {
 pub(super) fn choose(scale: &Scale<'_>, worlds: &[Prepared], weights: &[f64]) -> Vec<Particle> {
     let all: f64 = weights.iter().sum();
     let step = all / PARTICLES as f64;
-    let mut chosen = Vec::with_capacity(PARTICLES);
+    let mut taken = Vec::with_capacity(PARTICLES);
     let mut sum = 0.0;
     for (world, weight) in weights.iter().enumerate() {
         sum += weight;
-        while chosen.len() < PARTICLES && (chosen.len() as f64 + 0.5) * step < sum {
-            chosen.push(world);
+        while taken.len() < PARTICLES && (taken.len() as f64 + 0.5) * step < sum {
+            taken.push(world);
         }
     }
-    while chosen.len() < PARTICLES {
-        chosen.push(chosen.last().copied().unwrap_or(0));
+    while taken.len() < PARTICLES {
+        taken.push(taken.last().copied().unwrap_or(0));
     }
     let golden = |at: usize| (0.5 + at as f64 * 0.618_033_988_749_895).fract();
-    chosen
+    taken
         .par_iter()
         .enumerate()
         .map(|(at, &world)| {
             let by_lot = scale.by_lot(&worlds[world], Counts::ALL);
-            let total = log_sum(by_lot.as_flattened());
-            let mut left = golden(at);
-            for (place, log) in by_lot.as_flattened().iter().enumerate() {
-                left -= (log - total).exp();
-                if left <= 0.0 {
-                    return Particle {
-                        world,
-                        lot: scale.lots[place / ACCOUNTS].0,
-                        account: place % ACCOUNTS,
-                    };
-                }
-            }
-            Particle { world, lot: scale.lots[NODES / 2].0, account: 0 }
+            let place = chosen(by_lot.as_flattened(), golden(at));
+            Particle { world, lot: scale.lots[place / ACCOUNTS].0, account: place % ACCOUNTS }
         })
         .collect()
 }

@@ -8,11 +8,10 @@ use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rayon::prelude::*;
-use statrs::distribution::{ContinuousCDF as _, Normal};
 
 use super::Particle;
 use super::cause::{Hypothesis, OtherCause};
-use super::evidence::{SectionEvidence, log_sum};
+use super::evidence::{SectionEvidence, chosen};
 use super::gaps::{LINE_MOVED, MOVED, WETTED};
 use super::scatter::Opening;
 use super::weigh::{Prepared, Scale, accounts};
@@ -85,14 +84,6 @@ impl World<'_> {
             .collect()
     }
 
-    /// A standard normal number for a section: over all worlds they are spread evenly and their mean is
-    /// nothing, in an order that has nothing to do with the worlds'.
-    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
-    fn spread(&self, section: usize) -> f64 {
-        let shuffled = (self.at * 199 + 67 * (section + 1)) % self.count;
-        Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / self.count as f64)
-    }
-
     #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
     fn section(
         &self,
@@ -107,7 +98,10 @@ impl World<'_> {
         let mut sum = 0.0;
         if measured > 0.0 {
             let read: f64 = section.gaps.iter().map(|gap| gap.width.to_mm()).sum();
-            sum += read + self.spread(at) * self.scale.priors().gap_gauge.sd * measured.sqrt();
+            sum += read
+                + super::normal_of(self.at + 131 * at, self.count)
+                    * self.scale.priors().gap_gauge.sd
+                    * measured.sqrt();
         }
         let opening = self.scale.opened(self.world, at, self.lot);
         let seen = measured / all.max(1.0);
@@ -128,15 +122,4 @@ impl World<'_> {
             opening,
         }
     }
-}
-
-/// Index of the weight in which a number from 0 to 1 falls.
-fn chosen(logs: &[f64], at: f64) -> usize {
-    let all = log_sum(logs);
-    let mut left = at;
-    let place = logs.iter().position(|log| {
-        left -= (log - all).exp();
-        left <= 0.0
-    });
-    place.unwrap_or(0)
 }

@@ -6,11 +6,14 @@ use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
 };
-use crate::measure::Percent;
+use crate::measure::{Percent, Span};
 use crate::repair::MethodId;
 
 /// What stands between the parts of a line.
 const DOT: &str = " · ";
+
+/// A chance that is known to within no better than this is said with its range.
+const WORTH_A_RANGE: f64 = 0.15;
 
 /// The first line: what to do, or what comes first.
 pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
@@ -127,8 +130,17 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         let (odds, tenths) = odds(lasting.chance);
         let until = Arg::Month(lasting.until);
         parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
+        let Span { low, high } = lasting.interval;
+        if high - low >= WORTH_A_RANGE {
+            let [low, high] = [low, high].map(whole_percent);
+            parts.push(say!(words, "verdict-lasts-range", low = low, high = high));
+        }
     }
     parts
+}
+
+fn whole_percent(chance: f64) -> Percent {
+    Percent::pct((100.0 * chance).round())
 }
 
 fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
@@ -144,7 +156,7 @@ fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
             say!(words, "verdict-doubt-cause", odds = odds, tenths = tenths)
         }
         Doubt::ChanceWide(lasts) => {
-            let [low, high] = [lasts.low, lasts.high].map(|chance| Percent::pct((100.0 * chance).round()));
+            let [low, high] = [lasts.low, lasts.high].map(whole_percent);
             say!(words, "verdict-doubt-chance", low = low, high = high)
         }
         Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),

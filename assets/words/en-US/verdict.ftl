@@ -36,6 +36,7 @@ verdict-lasts =
         [one_in_twenty] 1 in 20 that it lasts through { $until }
        *[unlikely] unlikely to last through { $until }
     }
+verdict-lasts-range = could be { $low } to { $high }
 
 verdict-confidence =
     { $confidence ->
