@@ -1,22 +1,20 @@
 //! The sentences of the homeowner's letter, for someone who never heard of moisture content.
 
 use super::causes::percent;
+use super::verdict::{WORTH_A_RANGE, whole_percent};
 use super::{Arg, Say, Words, say};
 use crate::assess::InstallMoisture;
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::belief::Cause;
 use crate::job::{Job, LetterPart};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::MethodId;
+use crate::repair::{MethodId, Risk};
 
 /// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
 const TOO_WET: f64 = 4.0;
 
 /// Best weeks that span fewer than this many are worth naming.
 const SEASON_WEEKS: usize = 50;
-
-/// From this share of the joint length on, in percent, most beads stay within their limits.
-const MOST: f64 = 90.0;
 
 /// The parts of the letter, each in sentences; the homeowner's pages of the window say the same.
 #[derive(Debug, Clone, PartialEq)]
@@ -218,14 +216,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
         coats = crate::job::sanitized(&assessment.job).plan.coats
     );
     let mut sentences = vec![reseal, when(assessment, words)];
-    let holds = (option.holds.unwrap_or(0.0) * 100.0).floor();
-    let share = Percent::pct(holds);
-    sentences.push(if holds < MOST {
-        say!(words, "letter-holds-only", share = share)
-    } else {
-        say!(words, "letter-holds", share = share)
-    });
-    sentences.extend(option.callback.as_ref().map(|risk| reopening(risk.chance, words)));
+    sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
     sentences.extend(days(option, words));
     sentences
 }
@@ -248,10 +239,15 @@ fn when(assessment: &Assessment, words: &Words) -> String {
     }
 }
 
-/// The chance that joints open again.
-fn reopening(chance: f64, words: &Words) -> String {
-    let (band, chance) = percent(chance);
-    say!(words, "letter-reopening", band = band, chance = chance)
+/// The chance that joints open again, and how far it is open where it is not known closely.
+fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
+    let (band, chance) = percent(risk.chance);
+    let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
+    if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
+        let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
+        sentences.push(say!(words, "letter-reopening-range", low = low, high = high));
+    }
+    sentences
 }
 
 /// How long the work takes, where that is known.

@@ -13,7 +13,7 @@ use crate::repair::MethodId;
 const DOT: &str = " · ";
 
 /// A chance that is known to within no better than this is said with its range.
-const WORTH_A_RANGE: f64 = 0.15;
+pub(super) const WORTH_A_RANGE: f64 = 0.15;
 
 /// The first line: what to do, or what comes first.
 pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
@@ -139,7 +139,8 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
     parts
 }
 
-fn whole_percent(chance: f64) -> Percent {
+/// A chance, 0 to 1, in whole percent.
+pub(super) fn whole_percent(chance: f64) -> Percent {
     Percent::pct((100.0 * chance).round())
 }
 

@@ -25,14 +25,14 @@ letter-open = { $open ->
     }
    *[other] { $open } of them are open, the widest by { $widest }.
 }
-letter-moisture = The boards read { $moisture }% moisture content today ({ $readings ->
+letter-moisture = The boards are at about { $moisture }% moisture content today, going by { $readings ->
     [one] 1 meter reading
    *[other] { $readings } meter readings
-}).
-letter-moistures = The boards read { $low }–{ $high }% moisture content today ({ $readings ->
+} and the room’s air.
+letter-moistures = The boards are at about { $low }–{ $high }% moisture content today, going by { $readings ->
     [one] 1 meter reading
    *[other] { $readings } meter readings
-}).
+} and the room’s air.
 
 ## What happened
 
@@ -66,13 +66,12 @@ letter-reseal = We scrape out the old sealant, prime the bare edges, seal { $run
 letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
 letter-any-time = Any time of year works.
-letter-holds = We expect the new bead to stay within its limits on { $share } of that length.
-letter-holds-only = We expect the new bead to stay within its limits on only { $share } of that length.
 letter-reopening = { $band ->
     [under] The chance that joints open again during the warranty is under { $chance }.
     [over] The chance that joints open again during the warranty is over { $chance }.
    *[plain] The chance that joints open again during the warranty is about { $chance }.
 }
+letter-reopening-range = Not everything about the house is known, so it could be anywhere from { $low } to { $high }.
 letter-days = The work will take us { $days ->
     [one] 1 day
    *[other] { $days } days
