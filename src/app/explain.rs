@@ -93,7 +93,7 @@ pub(super) fn now(context: &WindowContext<'_>, state: &SectionState) -> Why {
     Why { how: say!(words, "explain-now"), from, source: say!(words, "explain-now.source") }
 }
 
-/// The moisture at install, worked back.
+/// The moisture at install.
 pub(super) fn install(context: &WindowContext<'_>, state: &SectionState) -> Why {
     let words = context.words;
     let board = &context.assessment.job.surfaces[state.surface].sections[state.section].board;

@@ -190,7 +190,7 @@ pub enum InstallFinding {
 /// Moisture at install and in the room.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct InstallFigures {
-    /// At install, worked back from the gaps.
+    /// At install.
     pub moisture: Moisture,
     /// The interval it lies in nine times out of ten.
     pub interval: Span<Moisture>,

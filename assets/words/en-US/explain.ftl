@@ -7,8 +7,8 @@ explain-of = { $count } of { $all }
 explain-range = { $low } to { $high }
 explain-both = { $first } and { $second }
 
-explain-mean-gap = The average of the joints you measured, pulled toward the average of all sections where there are few. ± is its standard error.
-    .source = Random effects by group; components of variance as in the NIST/SEMATECH e-Handbook, 7.4.4 (from memory)
+explain-mean-gap = The average over all joints: measured ones as you read them, the others as the plausible histories of this room have them. If you picked wide joints to measure, the rest are narrower. ± is its standard error.
+    .source = Importance sampling over plausible histories; what is assumed is in the catalog of expectations
 explain-joints-measured = joints measured
 explain-scatter = scatter from joint to joint
 
@@ -17,8 +17,8 @@ explain-now = The meter readings, corrected for the wood’s temperature and wei
 explain-readings = readings
 explain-expected-today = expected from the room today
 
-explain-install = The moisture from which drying to today’s moisture narrows a board by today’s gap: ΔD = D · C · (M₂ − M₁) between 6% and 14%, and by total shrinkage from fiber saturation beyond that.
-    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5
+explain-install = What the boards most likely were at: many histories from install to today are worked out, and each counts by how well it fits the gaps, the meter, and the room.
+    .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5 for the shrinkage, eq. 4-5 for the equilibrium
 explain-gap-today = gap today
 explain-width-at-joint = width that shows at a joint, D
 explain-coefficient = C, per percent of moisture
@@ -37,8 +37,8 @@ explain-chance = In this share of { $trials } simulations, the homeowner calls b
     [one] 1 year
    *[other] { $years } years
 } because { $share } of the joint length is open, or one gap over { $gap }.
-    .source = Monte Carlo with the same draws for every option; Wilson’s interval
-explain-interval = 95% interval
+    .source = Monte Carlo over plausible histories, with the same draws for every option
+explain-interval = range, 9 times in 10
 explain-converged = after a quarter and half of them
 explain-opens-again = opens again on average
 explain-drawn = varied

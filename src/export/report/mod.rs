@@ -201,7 +201,7 @@ pub struct SectionReport {
     pub settles_in_days: Option<usize>,
     /// Days by which the boards' yearly wave is behind that of the air.
     pub lag_days: Option<f64>,
-    /// Moisture at install, worked back.
+    /// Moisture at install, the mean over the worlds.
     pub installed_at_pct: Option<f64>,
     /// Lower end of its 90 % interval.
     pub installed_at_low_pct: Option<f64>,
