@@ -17,7 +17,7 @@ explain-now = The meter readings, corrected for the wood’s temperature and wei
 explain-readings = readings
 explain-expected-today = expected from the room today
 
-explain-install = What the boards most likely were at: many histories from install to today are worked out, and each counts by how well it fits the gaps, the meter, and the room.
+explain-install = What the boards most likely were at: many histories from install to today are worked out, and each counts by how well it fits the gaps, the meter, and the room. In each, drying narrows a board by ΔD = D · C · (M₂ − M₁) between 6% and 14%, and by total shrinkage beyond that.
     .source = USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190 (2010), eq. 13-2 and Table 13-5 for the shrinkage, eq. 4-5 for the equilibrium
 explain-gap-today = gap today
 explain-width-at-joint = width that shows at a joint, D
