@@ -4,19 +4,22 @@ use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::risk::{YearlyShare, with_callbacks};
 use crate::measure::{Hours, Money, Percent};
-use crate::repair::{MethodId, TaxOn};
+use crate::repair::MethodId;
 
 /// Warranties that are held against the plan's, years.
 const TERMS: [u32; 4] = [1, 3, 5, 10];
-/// Another option must be cheaper by this share to count.
-const CLEARLY: f64 = 0.02;
+/// Standard deviations to either side within which nine in ten lie.
+const NINE_IN_TEN: f64 = 1.645;
 
 /// Which option costs least with callbacks, and what would change that.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choice {
-    /// The option that costs least with callbacks included.
+    /// The option to choose: of those that cost the same with callbacks included, as far as anyone can
+    /// tell, the one that disrupts the house least.
     pub best: MethodId,
-    /// The next one, if there is another.
+    /// The others whose cost with callbacks cannot be told from the least, cheapest first.
+    pub equal: Vec<MethodId>,
+    /// The next one that clearly costs more, if there is one.
     pub next: Option<MethodId>,
     /// Options that no other beats both in price and in chance of a callback, cheapest first.
     pub front: Vec<MethodId>,
@@ -57,15 +60,43 @@ pub(super) fn choose(
 ) -> Option<Choice> {
     let mut known: Vec<&RepairOption> = options.iter().filter(|option| option.expected.is_some()).collect();
     known.sort_by_key(|option| option.expected);
-    let best = *known.first()?;
-    let next = known.get(1).copied();
+    let least = *known.first()?;
+    let (equal, more): (Vec<&RepairOption>, Vec<&RepairOption>) = known.iter().partition(|option| {
+        let more = option.expected.unwrap_or_default() - least.expected.unwrap_or_default();
+        more <= noise(inputs, option, least)
+    });
+    let best = *equal.iter().min_by_key(|option| disruption(option))?;
+    let next = more.first().copied();
     Some(Choice {
         best: best.method,
+        equal: equal.iter().map(|option| option.method).filter(|method| *method != best.method).collect(),
         next: next.map(|option| option.method),
         front: front(&known),
         margin: next.map(|next| margin(inputs, best, next)),
         other_warranty: other_warranty(inputs, options, yearly, best),
     })
+}
+
+/// How much the difference between two options with callbacks may be off, nine times in ten: by what the
+/// work of each takes, and by what is not known of the house, which moves the callbacks of both together.
+fn noise(inputs: &OptionInputs<'_>, one: &RepairOption, other: &RepairOption) -> Money {
+    let prices = &inputs.job.plan.prices;
+    let work = one.cost.doubt_of_difference(&other.cost).to_units() * prices.labor_becomes() * NINE_IN_TEN;
+    let callbacks = half_range(one) - half_range(other);
+    Money::cents(100).times(work.hypot(callbacks))
+}
+
+/// Half of the nine-in-ten range of what an option's callbacks are expected to cost, in units of the
+/// currency: the range of its chance carried over.
+fn half_range(option: &RepairOption) -> f64 {
+    let (Some(expected), Some(risk)) = (option.expected, &option.callback) else { return 0.0 };
+    let callbacks = (expected - option.price.total).to_units();
+    callbacks * (risk.interval.high - risk.interval.low) / (2.0 * risk.chance.max(0.01))
+}
+
+/// What an option asks of those who live there, for comparison: days without the room, then days of work.
+fn disruption(option: &RepairOption) -> (u32, u32, Option<Money>) {
+    (option.schedule.room_out, option.schedule.crew_days, option.expected)
 }
 
 /// Options that no other beats in both price and chance.
@@ -91,17 +122,15 @@ fn margin(inputs: &OptionInputs<'_>, best: &RepairOption, next: &RepairOption) -
     let [low, high] = [best, next].map(|option| option.expected.unwrap_or_default());
     // What is expected grows with the price itself.
     let grows = low.to_units() / best.price.total.to_units().max(0.01);
-    let amount = (high - low).times(1.0 / grows.max(1.0));
+    let amount = (high - low).times(1.0 / grows.max(1.0)).max(Money::ZERO);
     let share = Percent::pct(100.0 * amount.to_units() / best.price.total.to_units().max(0.01));
     let longest = best.tasks.iter().max_by(|a, b| a.hours.mean.to_h().total_cmp(&b.hours.mean.to_h()));
     let shared =
         |id: &str| next.tasks.iter().find(|task| task.id == id).map_or(Hours::ZERO, |t| t.hours.mean);
     let slower = longest.and_then(|task| {
-        let taxed = if prices.tax_on == TaxOn::Everything { prices.tax.to_fraction() } else { 0.0 };
-        let on_top =
-            (1.0 + prices.overhead.to_fraction()) * (1.0 + prices.profit.to_fraction()) * (1.0 + taxed);
         let own = task.hours.mean - shared(&task.id);
-        let more = amount.to_units() / (prices.hour().to_units() * on_top * own.to_h()).max(1e-9);
+        let more = amount.to_units()
+            / (prices.hour(task.trade).to_units() * prices.labor_becomes() * own.to_h()).max(1e-9);
         let times = 1.0 + more * own.to_h() / task.hours.mean.to_h();
         (own.to_h() > 0.1 && more < 4.0).then(|| (task.name.clone(), times))
     });
@@ -125,7 +154,7 @@ fn other_warranty(
         let costs: Vec<(usize, Money)> = yearly.iter().map(cost).collect();
         let of_best = costs.iter().find(|(at, _)| options[*at].method == best.method)?.1;
         let (at, least) = costs.into_iter().min_by_key(|(_, cost)| *cost)?;
-        (least < of_best.times(1.0 - CLEARLY)).then_some(options[at].method)
+        (least < of_best - noise(inputs, &options[at], best)).then_some(options[at].method)
     };
     terms.into_iter().find_map(|term| {
         let method = cheaper(term)?;

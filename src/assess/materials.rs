@@ -31,8 +31,12 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
         if boarded {
             measure.painted = measure.painted + laid.painted_area;
             measure.outline = measure.outline + laid.outline_length;
+            measure.openings += surface.openings.len();
         }
     }
+    let count = |count: u32| usize::try_from(count).unwrap_or(usize::MAX);
+    measure.windows = count(inputs.job.plan.site.windows);
+    measure.fixtures = count(inputs.job.plan.site.fixtures);
     measure.pieces = pieces(inputs.layouts);
     let treated = inputs.joints.iter().filter(|state| state.treated);
     measure.treated = treated.map(|state| treated_joint(state, inputs)).collect();

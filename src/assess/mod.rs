@@ -128,8 +128,8 @@ impl Assessment {
         self.options.iter().find(|option| option.method == self.job.plan.chosen)
     }
 
-    /// The option that costs least with callbacks included, if any chance is known.
-    pub fn cheapest_with_callbacks(&self) -> Option<&RepairOption> {
+    /// The option to choose, by what it costs with callbacks included, if any chance is known.
+    pub fn best(&self) -> Option<&RepairOption> {
         let best = self.choice.as_ref()?.best;
         self.options.iter().find(|option| option.method == best)
     }

@@ -7,12 +7,13 @@ use super::materials::{cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
 use crate::job::Job;
-use crate::measure::{Area, Hours, Length, Money};
+use crate::joint::Sealant;
+use crate::measure::{Area, Hours, Length, Money, Percent};
 use crate::repair::{
-    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, Height, MaterialLine, MaterialPer,
-    MethodId, OldSealant, Outcome, Plan, Price, PriceInputs, Quantities, RepairMethod, Risk, Schedule,
-    TakeoffInputs, TaskHours, TaskInputs, WaitTimes, applying, cost_spreads, price, schedule, takeoff,
-    task_hours,
+    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
+    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, Quantities,
+    RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs, TaskPer, Trade,
+    WaitTimes, applying, cost_spreads, day_tasks, price, schedule, takeoff, task_hours,
 };
 use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
@@ -63,10 +64,14 @@ pub struct RepairOption {
     pub says: String,
     /// Why it cannot be done, if it cannot.
     pub not_possible: Option<NotPossible>,
+    /// Its steps as they are done here.
+    pub steps: Vec<Step>,
     /// Tasks with hours.
     pub tasks: Vec<TaskHours>,
     /// The buying list.
     pub materials: Vec<MaterialLine>,
+    /// The same with the sizes that are offered and not bought, at no pieces.
+    pub offered: Vec<MaterialLine>,
     /// Days.
     pub schedule: Schedule,
     /// The first day of work.
@@ -112,7 +117,7 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
     let plan = &inputs.job.plan;
-    let spreads = cost_spreads(&costs, plan.prices.hour(), inputs.catalog.trials, COST_SEED);
+    let spreads = cost_spreads(&costs, &plan.prices, inputs.catalog.trials, COST_SEED);
     works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
 }
 
@@ -148,6 +153,9 @@ struct Work {
     cutting: Option<CuttingList>,
 }
 
+/// A sealant with at least this share of solids does not sink as it cures. Assumption.
+const DOES_NOT_SINK: Percent = Percent::pct(95.0);
+
 fn work(
     method: &RepairMethod,
     measure: &Quantities,
@@ -155,18 +163,18 @@ fn work(
     inputs: &OptionInputs<'_>,
 ) -> Option<Work> {
     let (plan, catalog) = (&inputs.job.plan, inputs.catalog);
-    let split = if plan.two_visits { method.in_two_visits() } else { None };
-    let method = split.unwrap_or_else(|| method.clone());
     let sealant = catalog.sealant(&plan.sealant)?;
     let (primer, paint) = (catalog.paint(&plan.primer)?, catalog.paint(&plan.paint)?);
-    let tasks = task_hours(&TaskInputs {
+    let method = as_done_here(method, measure, sealant, inputs.job);
+    let of_tasks = TaskInputs {
         method: &method,
         tasks: &catalog.tasks,
         conditions,
         plan,
         quantities: measure,
         trial_run: trial_run(inputs),
-    });
+    };
+    let tasks = task_hours(&of_tasks);
     let boards =
         catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
     let cut = boards.and_then(|boards| cutting(measure, boards, plan).ok());
@@ -188,9 +196,73 @@ fn work(
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
     let first = first_day(&method, inputs);
-    let schedule = schedule(&method, &tasks, &crew(first, plan), &waits);
+    let schedule = schedule(&ScheduleInputs {
+        method: &method,
+        tasks: &tasks,
+        crew: &crew(first, plan),
+        costs: &day_cost(&of_tasks),
+        waits: &waits,
+        sections: measure.sections,
+    });
+    let on_site = OnSite {
+        days: schedule.crew_days,
+        person_days: schedule.person_days,
+        handed_back: plan.site.handed_back,
+        standby: schedule.standby,
+    };
+    let mut all = day_tasks(&of_tasks, &on_site);
+    all.extend(tasks.into_iter().map(|(_, task)| task));
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
-    Some(Work { starts, tasks, materials, schedule, buys_boards: boards.is_some(), cutting: cut, method })
+    let buys_boards = boards.is_some();
+    Some(Work { starts, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
+}
+
+/// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
+/// where that is due.
+fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, job: &Job) -> RepairMethod {
+    let split = if job.plan.two_visits { method.in_two_visits() } else { None };
+    let mut method = split.unwrap_or_else(|| method.clone());
+    if sealant.solids >= DOES_NOT_SINK {
+        method = method.without_second_bead();
+    }
+    if lead_safe_due(&method, measure, job) { method.lead_safe() } else { method }
+}
+
+/// The first year in which a house counts as free of lead paint (40 CFR 745.83).
+const NO_LEAD_FROM: i16 = 1978;
+/// Painted surface that may be disturbed in a room before the work must be lead-safe (40 CFR 745.83:
+/// six square feet inside).
+const MINOR: Area = Area::m2(6.0 * 0.092_903_04);
+/// Width of the paint that scraping out a joint disturbs.
+const SCRAPED_BAND: Length = Length::inches(0.5);
+
+/// Whether the work must be lead-safe: the house may have lead paint, and more of it is disturbed than
+/// counts as minor.
+fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool {
+    let may_have = job.plan.site.lead == LeadPaint::ByAge && job.built.is_none_or(|year| year < NO_LEAD_FROM);
+    if !may_have || !method.disturbs_paint() {
+        return false;
+    }
+    let scraped = Area::m2(measure.joint_run().to_m() * SCRAPED_BAND.to_m());
+    let disturbed = if method.paints() { measure.painted } else { scraped };
+    disturbed > MINOR
+}
+
+/// What a day on site takes, whatever is done on it: by the rates of the tasks that go with the days.
+fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
+    let handed_back = of_tasks.plan.site.handed_back;
+    let one_day = OnSite { days: 1, person_days: 1, handed_back, standby: Hours::ZERO };
+    let tasks = day_tasks(of_tasks, &one_day);
+    let hours = |wanted: fn(&TaskHours) -> bool| -> Hours {
+        tasks.iter().filter(|task| wanted(task)).map(|task| task.hours.mean).sum()
+    };
+    DayCost {
+        drive: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id == "drive"),
+        set_up: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id != "drive"),
+        once: hours(|task| matches!(task.batch.0, TaskPer::Day | TaskPer::Evening)),
+        hour: of_tasks.plan.prices.hour(Trade::Painter),
+        equipment: of_tasks.plan.prices.equipment,
+    }
 }
 
 #[expect(clippy::cast_precision_loss, reason = "days of three years")]
@@ -210,9 +282,13 @@ fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
         people: plan.crew,
         day: plan.day,
+        late: plan.stays_late,
+        starts: plan.starts,
+        lunch: Hours::minutes(plan.lunch.to_minutes()),
         coats: plan.coats,
         weekends: plan.weekends,
         first: first.weekday().to_monday_zero_offset().unsigned_abs().into(),
+        handed_back: plan.site.handed_back,
     }
 }
 
@@ -235,6 +311,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
             Outcome::Boards { moves } => widest_of_dried_boards(inputs) * moves,
         },
         name: method.name,
+        steps: method.steps,
         outcome: method.outcome,
         look: method.look,
         upset: method.upset,
@@ -246,7 +323,8 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cost,
         cutting,
         tasks,
-        materials,
+        materials: materials.iter().filter(|line| line.pieces > 0).cloned().collect(),
+        offered: materials,
         holds: share_that_holds(method.outcome, inputs),
         callback: None,
         expected: None,

@@ -2,6 +2,7 @@
 
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
+use super::section_worlds::Start;
 use super::sections::{JointState, SectionState, motion, tongue};
 use crate::job::{Catalog, Job};
 use crate::measure::{Length, Money};
@@ -15,6 +16,8 @@ const SEED: u64 = 20_240_229;
 /// How well boards dried for the room meet its mean, per cent moisture, one standard deviation.
 /// Assumption.
 const DRIED_TO: f64 = 0.7;
+/// Boards at the mean of the room.
+const DRIED: Start = Start::Above { mean: 0.0, sd: DRIED_TO };
 /// Width of a strip's overlap on a board: an opening beneath it does not show before.
 const OVERLAP: Length = Length::mm(12.0);
 /// Stretch across the grain at which a board splits, over what a bead of its class takes. From memory:
@@ -53,13 +56,68 @@ pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -
     // What a year costs is a sum over many trials: fewer of them tell it as well.
     let (term, one_year) = (run(plan.warranty_years, catalog.trials), run(1, catalog.trials * 2 / 5));
     let share = |((at, option), risk): &((usize, RiskOption), Risk)| (*at, yearly_share(option, risk));
-    let shares: Vec<YearlyShare> = one_year.iter().map(share).collect();
+    let shares: Vec<YearlyShare> = with_lapses(inputs, options, one_year.iter().map(share).collect());
     for (&(at, share), (_, risk)) in shares.iter().zip(term) {
         let option = &mut options[at];
-        option.expected = Some(with_callbacks(inputs.job, option.price.total, share, plan.warranty_years));
+        // What mends nothing has no callback to be paid for: it leaves the repair to be paid later.
+        if option.outcome != Outcome::Unchanged {
+            let years = plan.warranty_years;
+            option.expected = Some(with_callbacks(inputs.job, option.price.total, share, years));
+        }
         option.callback = Some(risk);
     }
-    shares
+    lapses(inputs, options);
+    shares.into_iter().filter(|(at, _)| options[*at].expected.is_some()).collect()
+}
+
+/// Whether an option lays a bead over a breaker in the room as it is.
+fn is_bare_bead(option: &RepairOption) -> bool {
+    option.outcome == Outcome::Bead { held: false, breaker: true }
+}
+
+/// The chance a year of what movement does not tell.
+fn yearly_lapse(inputs: &OptionInputs<'_>, option: &RepairOption) -> f64 {
+    inputs.catalog.method(option.method).map_or(0.0, |method| method.lapses.to_fraction())
+}
+
+/// What a year costs with its lapses: a visit each, or the bare bead's callbacks where the air was not
+/// held.
+fn with_lapses(
+    inputs: &OptionInputs<'_>,
+    options: &[RepairOption],
+    shares: Vec<YearlyShare>,
+) -> Vec<YearlyShare> {
+    let bare = shares.iter().find(|(at, _)| is_bare_bead(&options[*at])).map(|(_, share)| *share);
+    let one = |(at, share): YearlyShare| {
+        let lapse = yearly_lapse(inputs, &options[at]);
+        let held = matches!(options[at].outcome, Outcome::Bead { held: true, .. });
+        let then = bare.filter(|_| held).map_or(share + VISIT, |bare| bare.max(share));
+        (at, (1.0 - lapse) * share + lapse * then)
+    };
+    shares.into_iter().map(one).collect()
+}
+
+/// What joints and worlds do not tell: each method has ways of its own to bring the crew back, at the
+/// catalog's chance a year. Where humidity is held, a year in which it is not has the chance of the same
+/// bead in the room as it is.
+fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
+    let bare: Option<Risk> =
+        options.iter().find(|option| is_bare_bead(option)).and_then(|option| option.callback.clone());
+    let years = i32::try_from(inputs.job.plan.warranty_years.max(1)).unwrap_or(i32::MAX);
+    for option in options {
+        let yearly = yearly_lapse(inputs, option);
+        let Some(risk) = option.callback.as_mut().filter(|_| yearly > 0.0) else { continue };
+        let lapse = 1.0 - (1.0 - yearly).powi(years);
+        let held = matches!(option.outcome, Outcome::Bead { held: true, .. });
+        let bare = bare.as_ref().filter(|_| held);
+        // A lapse of anything else is a callback; of the held air, what the bare room makes of the bead.
+        let mixed = |own: f64, of_bare: fn(&Risk) -> f64| {
+            (1.0 - lapse) * own + lapse * bare.map_or(1.0, |bare| of_bare(bare).max(own))
+        };
+        risk.chance = mixed(risk.chance, |bare| bare.chance);
+        risk.interval.low = mixed(risk.interval.low, |bare| bare.interval.low);
+        risk.interval.high = mixed(risk.interval.high, |bare| bare.interval.high);
+    }
 }
 
 /// What a year is expected to cost: the chance of a callback in it times a visit's share of the price,
@@ -87,11 +145,23 @@ fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption, years: u32) -> 
             reseal(inputs, if held { inputs.held } else { 1.0 }, breaker, days)
         }
         // A line is there by design; it is judged by how much it grows beyond what it is now.
-        Outcome::Line => unsealed(inputs, 1.0, callback.widest, days),
-        Outcome::Covered => unsealed(inputs, 1.0, OVERLAP, days),
+        Outcome::Line => unsealed(inputs, (1.0, DRIED), callback.widest, days),
+        Outcome::Covered => unsealed(inputs, (1.0, DRIED), OVERLAP, days),
         Outcome::Glued => glued(inputs, days),
-        Outcome::Boards { moves } => unsealed(inputs, moves, callback.widest, days),
-        Outcome::Unchanged => return None,
+        Outcome::Boards { moves } => {
+            // New boards of wood are hung as wet as they have become; the same boards as they are.
+            if option.buys_boards && moves >= 1.0 {
+                let hung = |state: &SectionState| {
+                    let above = (state.before_install.hung_at - state.settled.mean()).to_pct();
+                    Start::Above { mean: above, sd: DRIED_TO }
+                };
+                unsealed_from(inputs, moves, hung, callback.widest, days)
+            } else {
+                let start = if moves >= 1.0 { Start::AsToday } else { DRIED };
+                unsealed(inputs, (moves, start), callback.widest, days)
+            }
+        }
+        Outcome::Unchanged => unchanged(inputs, days),
     })
 }
 
@@ -159,17 +229,52 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
     ((part * wider).exp(), boards * (1.0 - part).max(0.1).sqrt())
 }
 
-/// Boards about the room's mean moisture, which move by `moves` of what wood does, with no bead
-/// between them; a joint counts as open from `open_from` on.
-fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length, days: usize) -> RiskOption {
+/// Joints left as they are: those whose gap shows are open, the others open when they widen so far.
+fn unchanged(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
+    let callback = &inputs.job.plan.callback;
+    let mut option = unsealed(inputs, (1.0, Start::AsToday), callback.widest, days);
+    let edges = inputs.joints.iter().filter(|state| is_board_edge(inputs, state));
+    for (joint, state) in option.joints.iter_mut().zip(edges) {
+        let gap = state.gap.map_or(Length::ZERO, |gap| gap.gap.mean);
+        joint.lost = gap >= callback.seen_from;
+        joint.open_from = (callback.seen_from - gap).max(Length::mm(0.01));
+    }
+    option
+}
+
+/// Boards fitted as `start` says, which move by `moves` of what wood does, with no bead between them; a
+/// joint counts as open from `open_from` on.
+fn unsealed(
+    inputs: &OptionInputs<'_>,
+    (moves, start): (f64, Start),
+    open_from: Length,
+    days: usize,
+) -> RiskOption {
+    unsealed_from(inputs, moves, |_| start, open_from, days)
+}
+
+/// Whether a joint lies between two boards of a section.
+fn is_board_edge(inputs: &OptionInputs<'_>, state: &JointState) -> bool {
+    let joint = &inputs.layouts[state.surface].joints[state.joint];
+    state.section.is_some() && joint.kind == JointKind::BoardEdge
+}
+
+/// The same, where boards start differently by section.
+fn unsealed_from(
+    inputs: &OptionInputs<'_>,
+    moves: f64,
+    start: impl Fn(&SectionState) -> Start,
+    open_from: Length,
+    days: usize,
+) -> RiskOption {
     let swing = |state: &SectionState| {
         let per_pct = moves * per_pct(inputs.job, inputs.catalog, state);
-        SectionMovement { worlds: state.worlds.settled_swings(days, per_pct, DRIED_TO) }
+        SectionMovement { worlds: state.worlds.settled_swings(days, per_pct, start(state)) }
     };
     let scatter = Species::SCATTER.hypot(RING_SCATTER);
-    let edges = inputs.joints.iter().filter_map(|state| {
+    let edges = inputs.joints.iter().filter(|state| is_board_edge(inputs, state)).filter_map(|state| {
         let joint = &inputs.layouts[state.surface].joints[state.joint];
-        let section = state.section.filter(|_| joint.kind == JointKind::BoardEdge)?;
+        let section = state.section?;
         Some(RiskJoint {
             section,
             length: joint.length(),
@@ -191,7 +296,7 @@ fn unsealed(inputs: &OptionInputs<'_>, moves: f64, open_from: Length, days: usiz
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
 /// the grain before it splits.
 fn glued(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
-    let mut option = unsealed(inputs, 1.0, inputs.job.plan.callback.seen_from, days);
+    let mut option = unsealed(inputs, (1.0, DRIED), inputs.job.plan.callback.seen_from, days);
     for joint in &mut option.joints {
         joint.bead = Some(joint.across);
     }

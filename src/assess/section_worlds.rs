@@ -36,6 +36,21 @@ pub struct MeanGap {
     pub range: Span<Length>,
 }
 
+/// How wet boards are when they are fitted anew.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Start {
+    /// So much above the mean of their room's settled year, in per cent of moisture, give or take a
+    /// standard deviation.
+    Above {
+        /// Above the mean.
+        mean: f64,
+        /// Standard deviation.
+        sd: f64,
+    },
+    /// As wet as they are today.
+    AsToday,
+}
+
 /// How far boards narrow and widen in one world, as fractions of their width.
 pub type Swing = (f64, f64);
 
@@ -143,10 +158,9 @@ impl SectionWorlds {
             .collect()
     }
 
-    /// The same of boards that start at the mean of their room's settled year, give or take `sd` per cent
-    /// of moisture, and move by `per_pct`.
+    /// The same of boards without a bead that are fitted as `start` says and move by `per_pct`.
     #[expect(clippy::cast_precision_loss, reason = "a hundred weeks")]
-    pub fn settled_swings(&self, days: usize, per_pct: f64, sd: f64) -> Arc<[Swing]> {
+    pub fn settled_swings(&self, days: usize, per_pct: f64, start: Start) -> Arc<[Swing]> {
         // From the second year on little is left of what came before.
         let from = week(crate::air::DAYS, self.moisture.len()).0;
         let to = (from + days.max(crate::air::DAYS) / WEEK + 1).min(self.moisture.len());
@@ -154,7 +168,10 @@ impl SectionWorlds {
         (0..self.count)
             .map(|world| {
                 let mean = weeks.iter().map(|week| week[world]).sum::<f64>() / weeks.len() as f64;
-                let start = mean + sd * normal_of(world, self.count);
+                let start = match start {
+                    Start::Above { mean: above, sd } => mean + above + sd * normal_of(world, self.count),
+                    Start::AsToday => self.moisture[0][world],
+                };
                 let (driest, wettest) = range(weeks.iter().map(|week| week[world]));
                 (per_pct * (start - driest).max(0.0), per_pct * (wettest - start).max(0.0))
             })

@@ -13,7 +13,7 @@ use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
     BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Sealant, Target, acclimation, demand,
-    smallest_class, stack, target, widest_board,
+    moisture_after, smallest_class, stack, target, widest_board,
 };
 use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
@@ -151,6 +151,8 @@ pub struct BeforeInstall {
     pub target: Target,
     /// Days that boards delivered as planned must lie in the room; `None` if it takes more than a year.
     pub acclimation: Option<u32>,
+    /// Moisture at which they are hung after the plan's days in the room, if delivered as planned.
+    pub hung_at: Moisture,
     /// The widest board that the plan's sealant can serve in a joint of an eighth of an inch.
     pub widest_board: Option<Length>,
 }
@@ -168,9 +170,11 @@ fn before_install(
         target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
     let stack = stack(board, species, &catalog.films);
     let sealant = catalog.bead(plan);
+    let from = day_of_year(job.visited);
     BeforeInstall {
         target,
-        acclimation: acclimation(stack, year, plan.delivered_at, &target, day_of_year(job.visited)),
+        acclimation: acclimation(stack, year, plan.delivered_at, &target, from),
+        hung_at: moisture_after(stack, year, plan.delivered_at, from, plan.acclimation_days),
         widest_board: sealant
             .and_then(|sealant| widest_board(species, board.ring_angle, years, &sealant, TYPICAL_SEALED_GAP)),
     }

@@ -35,7 +35,8 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     let Some(chosen) = assessment.chosen() else {
         return first(FirstStep::FixProblems);
     };
-    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let least = assessment.choice.as_ref().filter(|choice| !choice.equal.contains(&chosen.method));
+    let least = least.map(|choice| choice.best);
     let wet = assessment.sections.iter().filter(|state| state.is_wetted());
     Answer {
         advice: advice(job, assessment, chosen),
@@ -95,7 +96,7 @@ fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Advice {
     if assessment.most_too_narrow() {
         return Advice::TooNarrow { narrowest: job.plan.narrowest };
     }
-    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let least = assessment.best().map(|option| option.method);
     let instead = match (assessment.better_sealant, least.filter(|least| *least != MethodId::Reseal)) {
         (Some(better), _) => Instead::Sealant(better),
         (None, Some(least)) => Instead::Method(least),

@@ -11,11 +11,11 @@ const EIGHT_IN_TEN: f64 = 1.282;
 /// A task of which a section was done against the clock.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TimedWork<'a> {
-    /// The task, with the hours of the whole job.
+    /// The task, with the hours that are still to come.
     pub task: &'a TaskHours,
-    /// Hours of it that are still to come, not negative.
-    pub left: Hours,
-    /// Half of the range around the whole in which it lies 8 times in 10.
+    /// What the timed section took, which is done.
+    pub taken: Minutes,
+    /// Half of the range around the hours to come in which they lie 8 times in 10.
     pub within: Hours,
 }
 
@@ -41,8 +41,7 @@ impl Assessment {
     pub fn timed_work<'a>(&self, option: &'a RepairOption) -> Option<TimedWork<'a>> {
         let taken: Minutes = self.job.plan.trial.as_ref()?.minutes?;
         let task = option.tasks.iter().find(|task| task.basis.is_timed())?;
-        let left = (task.hours.mean - Hours::minutes(taken.to_minutes())).max(Hours::ZERO);
-        Some(TimedWork { task, left, within: task.hours.sd * EIGHT_IN_TEN })
+        Some(TimedWork { task, taken, within: task.hours.sd * EIGHT_IN_TEN })
     }
 
     /// What each task of an option took, in the order of the work. A task that is done more than once
@@ -104,12 +103,17 @@ mod tests {
     #[test]
     fn what_was_timed_is_no_longer_to_come() {
         let mut job = demo_job();
+        job.plan.trial = None;
+        let whole = assess(Arc::new(job.clone()), Catalog::built_in());
         let (surface, section) = (job.surfaces[0].name.clone(), job.surfaces[0].sections[0].name.clone());
         job.plan.trial = Some(Trial { surface, section, minutes: Some(Minutes::of(90.0)) });
         let assessment = assess(Arc::new(job), Catalog::built_in());
         let timed = assessment.timed_work(assessment.chosen().unwrap()).unwrap();
         assert_eq!(timed.task.id, "scrape");
-        assert!((timed.task.hours.mean.to_h() - timed.left.to_h() - 1.5).abs() < 1e-9);
-        assert!(timed.within > Hours::ZERO);
+        let of_all = whole.chosen().unwrap().tasks.iter().find(|task| task.id == "scrape").unwrap();
+        // One section of four alike.
+        let left = timed.task.batches / of_all.batches;
+        assert!((left - 0.75).abs() < 0.1, "{left}");
+        assert!(timed.within > Hours::ZERO && timed.taken == Minutes::of(90.0));
     }
 }

@@ -58,7 +58,7 @@ fn row(path: &Path, opened: &Opened) -> [String; 8] {
         assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
         chosen.map_or_else(String::new, |option| option.method.key()),
         chosen.map_or_else(String::new, |option| option.price.total.plain()),
-        assessment.cheapest_with_callbacks().map_or_else(String::new, |option| option.method.key()),
+        assessment.best().map_or_else(String::new, |option| option.method.key()),
         opened.errors().to_string(),
         answer::headline(assessment, &opened.words()),
     ]

@@ -222,8 +222,14 @@ impl Entry for Material {
 
 impl Entry for Task {
     by_name! {}
-    fn in_place_of(&self, _known: &Self) -> Self {
-        self.clone()
+    fn in_place_of(&self, known: &Self) -> Self {
+        // A price book has no say in what a task is.
+        Self {
+            formerly: known.formerly.clone(),
+            short: self.short.clone().or_else(|| known.short.clone()),
+            trade: known.trade,
+            ..self.clone()
+        }
     }
     fn figures(&self, _book: BookNames<'_>) -> BookFigures {
         of_task(self)

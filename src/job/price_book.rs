@@ -187,14 +187,16 @@ impl Catalog {
         put(&mut catalog.sealants, &own.sealants);
         put(&mut catalog.paints, &own.paints);
         put(&mut catalog.materials, &own.materials);
-        put(&mut catalog.tasks, &own.tasks);
+        // A rate that goes with something else than the task does now says nothing of it.
+        let former = |task: &&Task| self.tasks.iter().any(|now| now.formerly.contains(&task.id));
+        put(&mut catalog.tasks, own.tasks.iter().filter(|task| !former(task)));
         put(&mut catalog.methods, &own.methods);
         Cow::Owned(catalog)
     }
 }
 
-fn put<T: Entry>(catalog: &mut Vec<T>, own: &[T]) {
-    for entry in own.iter().filter(|entry| entry.fault().is_none()) {
+fn put<'a, T: Entry + 'a>(catalog: &mut Vec<T>, own: impl IntoIterator<Item = &'a T>) {
+    for entry in own.into_iter().filter(|entry| entry.fault().is_none()) {
         match entry.place_in(catalog) {
             Some(place) => catalog[place] = entry.in_place_of(&catalog[place]),
             None => catalog.push(entry.clone()),

@@ -62,19 +62,43 @@ pub fn acclimation(
     wanted: &Target,
     from: usize,
 ) -> Option<u32> {
-    let mut board = Drying::uniform(Wood, stack, 12, delivered.to_pct() / 100.0);
-    for day in 0..MOST_DAYS {
-        let now = board.moisture();
+    let is_there = |now: Moisture| {
         let allowed = wanted.allowed.is_some_and(|allowed| allowed.low <= now && now <= allowed.high);
-        if allowed || (now - wanted.moisture).to_pct().abs() <= NEAR {
-            return Some(day);
-        }
-        let air = exposure(&year.days[(from + day as usize) % year.days.len()]);
+        allowed || (now - wanted.moisture).to_pct().abs() <= NEAR
+    };
+    let mut days = (0..MOST_DAYS).zip(stacked(stack, year, delivered, from));
+    days.find(|(_, now)| is_there(*now)).map(|(day, _)| day)
+}
+
+/// Mean moisture of boards that lie in the room on stickers as [`acclimation`] has them, after so many
+/// days; at most a year of them.
+pub fn moisture_after(
+    stack: Panel,
+    year: &IndoorYear,
+    delivered: Moisture,
+    from: usize,
+    days: u32,
+) -> Moisture {
+    let at = usize::try_from(days.min(MOST_DAYS)).unwrap_or(0);
+    stacked(stack, year, delivered, from).nth(at).unwrap_or(delivered)
+}
+
+/// Mean moisture of stacked boards, day by day without end.
+fn stacked(
+    stack: Panel,
+    year: &IndoorYear,
+    delivered: Moisture,
+    from: usize,
+) -> impl Iterator<Item = Moisture> {
+    let mut board = Drying::uniform(Wood, stack, 12, delivered.to_pct() / 100.0);
+    (0..).map(move |day: usize| {
+        let now = board.moisture();
+        let air = exposure(&year.days[(from + day) % year.days.len()]);
         for _ in 0..STEPS {
             board.step(air, 86_400.0 / f64::from(STEPS));
         }
-    }
-    None
+        now
+    })
 }
 
 /// The widest board whose joint, `joint` wide and sealed at the year's mean, stays within what

@@ -17,7 +17,7 @@ pub mod season;
 pub use bead::{Demand, Pack, Sealant, demand, required_width, smallest_class};
 pub use build_up::{Coating, Films, panel, stack};
 pub use cut::{BeadCut, BeadState, Cut, PlacedBead};
-pub use install::{Target, acclimation, target, widest_board};
+pub use install::{Target, acclimation, moisture_after, target, widest_board};
 pub use moisture::{BoardYears, HORIZON};
 pub use motion::{BoardMotion, JointMotion};
 pub use row::{Bonding, Row, RowBoard, RowJoint, RowState};

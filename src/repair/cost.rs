@@ -10,7 +10,10 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rayon::prelude::*;
 use statrs::distribution::{ContinuousCDF as _, Normal};
+use statrs::statistics::Statistics as _;
 
+use super::methods::Trade;
+use super::plan::Prices;
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
 use crate::measure::{Money, ThreePoint};
@@ -50,6 +53,8 @@ pub struct CostSpread {
     pub mean: Money,
     /// The cost at every per cent of the trials, from least to most.
     percentiles: Vec<Money>,
+    /// The cost in the first trials, in whose draws all methods share, in cents.
+    first: Vec<f32>,
     /// What drives it, most first: by how much the cost rises when that goes from its 10th to its 90th
     /// percentile and all else stays.
     pub drivers: Vec<(CostDriver, Money)>,
@@ -69,6 +74,16 @@ impl CostSpread {
         let (below, part) = (place.floor() as usize, place.fract());
         let above = self.percentiles[(below + 1).min(last)];
         self.percentiles[below] + (above - self.percentiles[below]).times(part)
+    }
+
+    /// How far the difference of two costs of the same trials is open, one standard deviation: what makes
+    /// one dear makes the other dear as well.
+    pub fn doubt_of_difference(&self, other: &Self) -> Money {
+        let differences = || self.first.iter().zip(&other.first).map(|(one, other)| f64::from(one - other));
+        if differences().count() < 2 {
+            return Money::ZERO;
+        }
+        Money::cents(1).times(differences().population_std_dev())
     }
 
     /// The cost at every per cent of the trials, from least to most: 101 amounts.
@@ -151,11 +166,10 @@ struct Ready {
     materials: (f32, f32),
 }
 
-/// Puts every method through `trials` trials; `hour` is what an hour of one person costs the firm.
-pub fn cost_spreads(methods: &[CostInputs<'_>], hour: Money, trials: u32, seed: u64) -> Vec<CostSpread> {
+/// Puts every method through `trials` trials, with what an hour costs by these rates.
+pub fn cost_spreads(methods: &[CostInputs<'_>], prices: &Prices, trials: u32, seed: u64) -> Vec<CostSpread> {
     let mut known: Vec<(&str, ThreePoint)> = Vec::new();
-    let minute = hour.to_units() * 100.0 / 60.0;
-    let ready: Vec<Ready> = methods.iter().map(|method| make_ready(method, minute, &mut known)).collect();
+    let ready: Vec<Ready> = methods.iter().map(|method| make_ready(method, prices, &mut known)).collect();
     let tables: Vec<Quantiles> = known.iter().map(|(_, points)| Quantiles::new(*points)).collect();
     let batches: Vec<Vec<Vec<f32>>> = (0..trials.div_ceil(BATCH))
         .into_par_iter()
@@ -172,8 +186,9 @@ pub fn cost_spreads(methods: &[CostInputs<'_>], hour: Money, trials: u32, seed: 
             costs.sort_unstable_by(f32::total_cmp);
             let money = |cents: f32| Money::cents(1).times(f64::from(cents));
             CostSpread {
-                mean: mean_cost(method, hour),
+                mean: mean_cost(method, prices),
                 percentiles: every_per_cent(&costs).map(money).collect(),
+                first: batches.first().map(|batch| batch[at].clone()).unwrap_or_default(),
                 drivers: drivers(method, &ready[at], &tables),
             }
         })
@@ -186,12 +201,17 @@ fn every_per_cent(sorted: &[f32]) -> impl Iterator<Item = f32> {
     (0..=100_usize).filter_map(move |per_cent| sorted.get((per_cent * last + 50) / 100).copied())
 }
 
-fn mean_cost(method: &CostInputs<'_>, hour: Money) -> Money {
-    let hours: f64 = method.tasks.iter().map(|task| task.hours.mean.to_h()).sum();
-    hour.times(hours) + method.materials.iter().map(|line| line.amount).sum()
+fn mean_cost(method: &CostInputs<'_>, prices: &Prices) -> Money {
+    let labor = |trade: Trade| {
+        let tasks = method.tasks.iter().filter(|task| task.trade == trade);
+        prices.hour(trade).times(tasks.map(|task| task.hours.mean.to_h()).sum())
+    };
+    let labor: Money = Trade::ALL.into_iter().map(labor).sum();
+    labor + method.materials.iter().map(|line| line.amount).sum()
 }
 
-fn make_ready<'a>(method: &CostInputs<'a>, minute: f64, known: &mut Vec<(&'a str, ThreePoint)>) -> Ready {
+fn make_ready<'a>(method: &CostInputs<'a>, prices: &Prices, known: &mut Vec<(&'a str, ThreePoint)>) -> Ready {
+    let minute = |trade: Trade| prices.hour(trade).to_units() * 100.0 / 60.0;
     let place = |task: &'a TaskHours, known: &mut Vec<(&'a str, ThreePoint)>| {
         let (id, points) = (task.id.as_str(), task.minutes);
         known.iter().position(|other| *other == (id, points)).unwrap_or_else(|| {
@@ -199,7 +219,8 @@ fn make_ready<'a>(method: &CostInputs<'a>, minute: f64, known: &mut Vec<(&'a str
             known.len() - 1
         })
     };
-    let tasks = method.tasks.iter().map(|task| (place(task, known), single(minute * task.batches)));
+    let tasks =
+        method.tasks.iter().map(|task| (place(task, known), single(minute(task.trade) * task.batches)));
     let cents = |own: bool| {
         let lines = method.materials.iter().filter(|line| line.own_price == own);
         single(lines.map(|line| line.amount).sum::<Money>().to_units() * 100.0)
@@ -251,12 +272,14 @@ mod tests {
 
     use super::*;
     use crate::measure::{Estimate, Hours};
-    use crate::repair::{RateBasis, TaskPer};
+    use crate::repair::{Charging, RateBasis, TaskPer};
 
     fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
         TaskHours {
             id: id.to_owned(),
             name: id.to_owned(),
+            short: id.to_owned(),
+            trade: Trade::Painter,
             batch: (TaskPer::Visit, 1.0),
             batches,
             minutes: points,
@@ -266,13 +289,17 @@ mod tests {
         }
     }
 
+    fn a_hundred_an_hour() -> Prices {
+        Prices { charging: Charging::ChargeOut, charge_out: Money::cents(10_000), ..Prices::default() }
+    }
+
     /// One task alone: its percentiles are those of the beta distribution, which statrs knows.
     #[test]
     fn percentiles_of_one_task_are_those_of_the_beta_distribution() {
         let points = ThreePoint { low: 30.0, likely: 45.0, high: 80.0 };
         let tasks = [task("one", points, 60.0)];
         let inputs = CostInputs { tasks: &tasks, materials: &[] };
-        let found = &cost_spreads(&[inputs], Money::cents(10_000), 40_000, 5)[0];
+        let found = &cost_spreads(&[inputs], &a_hundred_an_hour(), 40_000, 5)[0];
         let lean = 4.0 * 15.0 / 50.0;
         let beta = Beta::new(1.0 + lean, 5.0 - lean).expect("a shape above zero");
         for share in [0.05, 0.1, 0.5, 0.8, 0.9, 0.95] {
@@ -293,7 +320,7 @@ mod tests {
         let tasks = [task("one", points, 60.0), task("two", points, 60.0)];
         let both = CostInputs { tasks: &tasks, materials: &[] };
         let one = CostInputs { tasks: &tasks[..1], materials: &[] };
-        let found = cost_spreads(&[both, one], Money::cents(10_000), 40_000, 5);
+        let found = cost_spreads(&[both, one], &a_hundred_an_hour(), 40_000, 5);
         let [both, one] = [0, 1].map(|at| (found[at].at(0.84) - found[at].at(0.16)).to_units());
         assert!((both / one - 3.0_f64.sqrt()).abs() < 0.04, "{}", both / one);
     }

@@ -25,6 +25,24 @@ pub enum TaskPer {
     BoardedArea,
     /// Metres around the surfaces.
     OutlineRun,
+    /// Boards handled.
+    Board,
+    /// Windows, doors and other holes that the boards are fitted around.
+    Opening,
+    /// Windows and doors of the room that are masked.
+    Window,
+    /// Lights, vents and the like that are taken down or masked.
+    Fixture,
+    /// Coats of paint.
+    Coat,
+    /// Days on which the crew is there.
+    Day,
+    /// The same, for each of the people.
+    PersonDay,
+    /// Evenings on which the room is handed back.
+    Evening,
+    /// Hours that people wait in the room for something to dry.
+    Standby,
 }
 
 impl TaskPer {
@@ -38,15 +56,52 @@ impl TaskPer {
             Self::CoatedArea => "coated_area",
             Self::BoardedArea => "boarded_area",
             Self::OutlineRun => "outline_run",
+            Self::Board => "board",
+            Self::Opening => "opening",
+            Self::Window => "window",
+            Self::Fixture => "fixture",
+            Self::Coat => "coat",
+            Self::Day => "day",
+            Self::PersonDay => "person_day",
+            Self::Evening => "evening",
+            Self::Standby => "standby",
         }
+    }
+
+    /// Whether it is known only once the days are laid out: such tasks are steps of no method.
+    pub const fn follows_from_the_days(self) -> bool {
+        matches!(self, Self::Day | Self::PersonDay | Self::Evening | Self::Standby)
     }
 
     /// What its batches are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::Visit | Self::Section => Dimension::Number,
             Self::JointRun | Self::OutlineRun => Dimension::Length,
             Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
+            _ => Dimension::Number,
+        }
+    }
+}
+
+/// Whose work a task is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+pub enum Trade {
+    /// A painter's.
+    #[default]
+    Painter,
+    /// A carpenter's.
+    Carpenter,
+}
+
+impl Trade {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::Painter, Self::Carpenter];
+
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Painter => "painter",
+            Self::Carpenter => "carpenter",
         }
     }
 }
@@ -56,8 +111,17 @@ impl TaskPer {
 pub struct Task {
     /// Name by which methods and the user's own rates refer to it.
     pub id: String,
+    /// Ids it had while its time went with something else; the user's own methods may still have them.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub formerly: Vec<String>,
     /// What is done.
     pub name: String,
+    /// The same in a word or two, for the plan of a day; empty where the plan does not name it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub short: Option<String>,
+    /// Whose work it is.
+    #[serde(default)]
+    pub trade: Trade,
     /// What its time goes with.
     pub per: TaskPer,
     /// How much of that `minutes` is for.
@@ -93,6 +157,8 @@ pub enum MethodId {
     Replace,
     /// New boards of a man-made material.
     ManMade,
+    /// Leave the joints as they are.
+    Nothing,
     /// Wait for the other season and measure again.
     Wait,
     /// One of the user's own, by its number.
@@ -101,7 +167,7 @@ pub enum MethodId {
 
 impl MethodId {
     /// Those that come with the program.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Reseal,
         Self::ResealOnTongue,
         Self::HoldHumidity,
@@ -111,6 +177,7 @@ impl MethodId {
         Self::Relay,
         Self::Replace,
         Self::ManMade,
+        Self::Nothing,
         Self::Wait,
     ];
 
@@ -132,6 +199,7 @@ impl MethodId {
             Self::Relay => "relay",
             Self::Replace => "replace",
             Self::ManMade => "man_made",
+            Self::Nothing => "nothing",
             Self::Wait => "wait",
         };
         key.to_owned()
@@ -260,11 +328,20 @@ pub struct RepairMethod {
     pub upset: String,
     /// What the letter says of it, a sentence or two in the first person plural.
     pub says: String,
+    /// The chance a year of what the joints' movement does not tell: a strip that splits, a nail that pops;
+    /// where humidity is held, that it is not.
+    #[serde(default)]
+    pub lapses: Percent,
     /// Materials other than sealant, primer and paint, by id.
     pub materials: Vec<String>,
     /// Its steps in order.
     pub steps: Vec<Step>,
 }
+
+/// Tasks by which the room is masked.
+const MASKS: [&str; 4] = ["protect", "mask_edges", "mask_windows", "mask_fixtures"];
+/// Tasks that break painted surfaces.
+const DISTURBS: [&str; 6] = ["scrape", "scuff", "dress", "splines", "take_down", "take_down_whole"];
 
 impl RepairMethod {
     /// The same with two visits: joints are opened and primed now, sealed when the season comes.
@@ -275,10 +352,13 @@ impl RepairMethod {
         }
         let bead = self.steps.iter().position(|step| matches!(step, Step::Do(id) if id == "bead"))?;
         let task = |id: &str| Step::Do(id.to_owned());
+        let masking =
+            self.steps.iter().filter(|step| matches!(step, Step::Do(id) if MASKS.contains(&id.as_str())));
         let unmask = self.does("unmask").then(|| task("unmask"));
-        let rest = [task("clean"), Step::Wait(Wait::Season), task("travel"), task("protect")];
-        let between = unmask.into_iter().chain(rest);
+        let between =
+            unmask.into_iter().chain([task("clean"), Step::Wait(Wait::Season)]).chain(masking.cloned());
         let mut steps = self.steps.clone();
+        let between: Vec<Step> = between.collect();
         steps.splice(bead..bead, between);
         Some(Self { steps, ..self.clone() })
     }
@@ -302,9 +382,39 @@ impl RepairMethod {
         self.steps.iter().any(|step| matches!(step, Step::Coats(_)))
     }
 
-    /// Times the crew comes and sets up.
+    /// Times the crew comes for a stretch of days, with weeks between them.
     pub fn visits(&self) -> usize {
-        self.steps.iter().filter(|step| matches!(step, Step::Do(id) if id == "travel")).count().max(1)
+        let apart = |step: &&Step| matches!(step, Step::Wait(Wait::Season | Wait::Acclimation));
+        1 + self.steps.iter().filter(apart).count()
+    }
+
+    /// The same without a second bead: what hardly shrinks as it cures does not sink.
+    pub fn without_second_bead(&self) -> Self {
+        let second = |step: &Step| matches!(step, Step::Do(id) if id == "second_bead");
+        let Some(at) = self.steps.iter().position(second) else { return self.clone() };
+        let mut steps = self.steps.clone();
+        // The wait before it goes with it; the one after it is the bead's own.
+        let with_its_wait = at > 0 && steps[at - 1] == Step::Wait(Wait::Sealant);
+        steps.drain(at - usize::from(with_its_wait)..=at);
+        Self { steps, ..self.clone() }
+    }
+
+    /// The same done lead-safe: containment after each masking, the cleaning check before each cleanup.
+    pub fn lead_safe(&self) -> Self {
+        let task = |id: &str| Step::Do(id.to_owned());
+        let steps = self.steps.iter().flat_map(|step| match step {
+            Step::Do(id) if id == "protect" => vec![step.clone(), task("lead_contain")],
+            Step::Do(id) if id == "clean" => vec![task("lead_clean"), step.clone()],
+            _ => vec![step.clone()],
+        });
+        let mut materials = self.materials.clone();
+        materials.push("lead_set".to_owned());
+        Self { steps: steps.collect(), materials, ..self.clone() }
+    }
+
+    /// Whether it breaks painted surfaces: scrapes, sands or takes boards down.
+    pub fn disturbs_paint(&self) -> bool {
+        DISTURBS.iter().any(|task| self.does(task))
     }
 }
 

@@ -9,6 +9,7 @@
 mod cost;
 mod cutting;
 mod done;
+mod given;
 mod methods;
 mod own;
 mod plan;
@@ -25,19 +26,23 @@ pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength,
 pub use done::{Done, Learned, learn, rates_of};
 pub use methods::{
     Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
-    RepairMethod, Step, Task, TaskPer, Wait,
+    RepairMethod, Step, Task, TaskPer, Trade, Wait,
 };
 pub use own::Payer;
 pub use plan::{
-    BeadShape, Height, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope, Shares, Site, Stock,
-    TaxOn, Trial,
+    BeadShape, Charging, Height, LeadPaint, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope,
+    Shares, Site, Stock, TaxOn, Trial,
 };
 pub use price::{LineBasis, Price, PriceInputs, Priced, present_value, price};
-pub use quantities::{Quantities, TreatedJoint};
+pub use quantities::{OnSite, Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, SectionMovement, risks, wilson};
-pub use schedule::{Bar, BarStep, Crew, Schedule, WaitTimes, schedule};
+pub use schedule::{
+    Bar, BarStep, Crew, DayCost, DayStep, Schedule, ScheduleInputs, WaitTimes, WorkDay, schedule,
+};
 pub use takeoff::{
     Cans, MaterialLine, Need, OfferBasis, PieceSize, TakeoffInputs, board_price, cheapest_cans, spread_rate,
     takeoff, wet_sealant,
 };
-pub use tasks::{CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, task_hours, weigh};
+pub use tasks::{
+    CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, task_hours, weigh,
+};

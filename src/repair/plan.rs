@@ -6,7 +6,8 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::methods::MethodId;
+use super::given::Given;
+use super::methods::{MethodId, Trade};
 use super::risk::CallbackRule;
 use crate::measure::{DateText, Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
 
@@ -97,8 +98,18 @@ pub enum OldSealant {
     Soft,
 }
 
+/// What is known of lead in the old paint.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+pub enum LeadPaint {
+    /// Nothing: the year the house was built decides.
+    #[default]
+    ByAge,
+    /// A certified test found none.
+    TestedFree,
+}
+
 /// What the crew finds in the room.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Site {
     /// How high the work is.
@@ -109,6 +120,29 @@ pub struct Site {
     pub furnished: bool,
     /// Whether the room is hard to get to or to move in.
     pub tight: bool,
+    /// Windows and doors that are masked before spraying.
+    pub windows: u32,
+    /// Lights, vents, fans and the like that are taken down or masked.
+    pub fixtures: u32,
+    /// Whether the room is handed back every evening.
+    pub handed_back: bool,
+    /// What is known of lead in the old paint.
+    pub lead: LeadPaint,
+}
+
+impl Default for Site {
+    fn default() -> Self {
+        Self {
+            height: Height::default(),
+            old_sealant: OldSealant::default(),
+            furnished: false,
+            tight: false,
+            windows: 3,
+            fixtures: 2,
+            handed_back: false,
+            lead: LeadPaint::default(),
+        }
+    }
 }
 
 /// How new boards are bought and cut.
@@ -159,18 +193,45 @@ impl RoundTo {
     }
 }
 
+/// How an hour of work is charged.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+pub enum Charging {
+    /// From the wage up: labor burden, overhead and profit come on top.
+    #[default]
+    BuildUp,
+    /// At one figure with everything in it; what is bought has a markup of its own.
+    ChargeOut,
+}
+
+impl Charging {
+    /// Its key in files for other programs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::BuildUp => "build_up",
+            Self::ChargeOut => "charge_out",
+        }
+    }
+}
+
 /// Rates that make a price of hours and materials.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(default, deny_unknown_fields)]
+#[serde(from = "PricesInFile")]
 pub struct Prices {
     /// Sign or letters of the currency.
     pub currency: String,
-    /// Wage of one person for an hour; with `burden` zero, everything an hour costs the firm.
+    /// How an hour is charged.
+    pub charging: Charging,
+    /// What an hour of one person is charged at, where one figure holds everything.
+    pub charge_out: Money,
+    /// Markup on what is bought or hired, where an hour is charged so.
+    pub material_markup: Percent,
+    /// A painter's wage for an hour; with `burden` zero, everything an hour costs the firm.
     #[serde(rename = "labour")]
     pub labor: Money,
+    /// A carpenter's wage for an hour. A file that names one wage only means both.
+    pub carpenter: Money,
     /// What comes on top of the wage: taxes, insurance, holidays. A file that names a wage and no
     /// burden means the whole cost.
-    #[serde(default)]
     pub burden: Percent,
     /// Sprayer, lights, platforms and the like, for a day of the crew's work.
     pub equipment: Money,
@@ -194,27 +255,135 @@ pub struct Prices {
 }
 
 impl Prices {
-    /// An hour of one person with everything it costs the firm.
-    pub fn hour(&self) -> Money {
-        self.labor + self.labor.times(self.burden.to_fraction())
+    /// An hour of one person: what it costs the firm with everything on top of the wage, or what it is
+    /// charged at where that is one figure.
+    pub fn hour(&self, trade: Trade) -> Money {
+        match self.charging {
+            Charging::ChargeOut => self.charge_out,
+            Charging::BuildUp => {
+                let wage = self.wage(trade);
+                wage + wage.times(self.burden.to_fraction())
+            }
+        }
+    }
+
+    /// The wage of a trade.
+    pub const fn wage(&self, trade: Trade) -> Money {
+        match trade {
+            Trade::Painter => self.labor,
+            Trade::Carpenter => self.carpenter,
+        }
+    }
+
+    /// What a dollar more of labor adds to the price, tax included.
+    pub fn labor_becomes(&self) -> f64 {
+        let taxed = if self.tax_on == TaxOn::Everything { self.tax.to_fraction() } else { 0.0 };
+        let on_top = match self.charging {
+            Charging::ChargeOut => 1.0,
+            Charging::BuildUp => (1.0 + self.overhead.to_fraction()) * (1.0 + self.profit.to_fraction()),
+        };
+        on_top * (1.0 + taxed)
     }
 }
 
+/// Start values of the United States. Wages: means of painters (47-2141) and carpenters (47-2031), May
+/// 2025 (BLS, Occupational Employment and Wage Statistics). Burden: benefits over wages of construction
+/// and maintenance occupations, March 2026, 45.9 % (BLS, Employer Costs for Employee Compensation, Table 4).
+/// Overhead and profit: remodelers' operating expenses and net profit over their direct cost, 35.5 and
+/// 7.4 % in 2018, which together make 1.43 times direct cost (NAHB, Cost of Doing Business Study 2020, press
+/// text). The charge-out hour is what these make of a painter's. All else is an assumption.
 impl Default for Prices {
     fn default() -> Self {
         Self {
             currency: "$".to_owned(),
-            labor: Money::cents(3_600),
-            burden: Percent::pct(33.0),
+            charging: Charging::BuildUp,
+            charge_out: Money::cents(5_600),
+            material_markup: Percent::pct(20.0),
+            labor: Money::cents(2_664),
+            carpenter: Money::cents(3_155),
+            burden: Percent::pct(46.0),
             equipment: Money::cents(3_500),
-            overhead: Percent::pct(18.0),
-            profit: Percent::pct(12.0),
+            overhead: Percent::pct(35.0),
+            profit: Percent::pct(6.0),
             contingency: None,
             minimum: Money::cents(25_000),
             tax: Percent::pct(7.0),
             tax_on: TaxOn::Materials,
             round_to: RoundTo::Cent,
             deposit: Percent::ZERO,
+        }
+    }
+}
+
+/// Rates as a file gives them: what it does not name keeps its start value, but for what hangs together
+/// with what it does name.
+#[derive(Deserialize, JsonSchema)]
+#[serde(default, deny_unknown_fields, rename = "Prices")]
+struct PricesInFile {
+    currency: String,
+    charging: Charging,
+    charge_out: Money,
+    material_markup: Percent,
+    labour: Given<Money>,
+    carpenter: Given<Money>,
+    burden: Given<Percent>,
+    equipment: Money,
+    overhead: Percent,
+    profit: Percent,
+    contingency: Option<Percent>,
+    minimum: Money,
+    tax: Percent,
+    tax_on: TaxOn,
+    round_to: RoundTo,
+    deposit: Percent,
+}
+
+impl Default for PricesInFile {
+    fn default() -> Self {
+        let start = Prices::default();
+        Self {
+            currency: start.currency,
+            charging: start.charging,
+            charge_out: start.charge_out,
+            material_markup: start.material_markup,
+            labour: Given::NOT,
+            carpenter: Given::NOT,
+            burden: Given::NOT,
+            equipment: start.equipment,
+            overhead: start.overhead,
+            profit: start.profit,
+            contingency: start.contingency,
+            minimum: start.minimum,
+            tax: start.tax,
+            tax_on: start.tax_on,
+            round_to: start.round_to,
+            deposit: start.deposit,
+        }
+    }
+}
+
+impl From<PricesInFile> for Prices {
+    fn from(file: PricesInFile) -> Self {
+        let start = Self::default();
+        let whole_cost = if file.labour.is_given() { Percent::ZERO } else { start.burden };
+        let carpenter = file.labour.or(start.carpenter);
+        Self {
+            currency: file.currency,
+            charging: file.charging,
+            charge_out: file.charge_out,
+            material_markup: file.material_markup,
+            labor: file.labour.or(start.labor),
+            carpenter: file.carpenter.or(carpenter),
+            burden: file.burden.or(whole_cost),
+            equipment: file.equipment,
+            overhead: file.overhead,
+            profit: file.profit,
+            contingency: file.contingency,
+            minimum: file.minimum,
+            tax: file.tax,
+            tax_on: file.tax_on,
+            round_to: file.round_to,
+            deposit: file.deposit,
         }
     }
 }
@@ -341,8 +510,14 @@ pub struct Plan {
     pub bead: BeadShape,
     /// People in the crew.
     pub crew: u32,
-    /// Hours they work in a day.
+    /// Hours of a day that each is paid for, the drive included.
     pub day: Hours,
+    /// Hour of the day at which they are there.
+    pub starts: Hours,
+    /// Lunch break, which is not paid.
+    pub lunch: Minutes,
+    /// Hours by which they stay late rather than come back.
+    pub stays_late: Hours,
     /// Moisture at which new boards are delivered.
     pub delivered_at: Moisture,
     /// Days that new boards lie in the room.
@@ -355,6 +530,8 @@ pub struct Plan {
     pub two_visits: bool,
     /// Whether the crew works on Saturdays and Sundays too.
     pub weekends: bool,
+    /// Whether packs for more than one caulking gun may be mixed.
+    pub two_guns: bool,
     /// What the crew finds in the room.
     pub site: Site,
     /// A timed section, if one was scraped.
@@ -390,12 +567,16 @@ impl Default for Plan {
             bead: BeadShape::default(),
             crew: 2,
             day: Hours::h(8.0),
+            starts: Hours::h(8.0),
+            lunch: Minutes::of(30.0),
+            stays_late: Hours::h(1.0),
             delivered_at: Moisture::pct(12.0),
             acclimation_days: 14,
             board_waste: Percent::pct(8.0),
             stock: Stock::default(),
             two_visits: false,
             weekends: false,
+            two_guns: false,
             site: Site::default(),
             trial: None,
             prices: Prices::default(),
@@ -406,5 +587,28 @@ impl Default for Plan {
             discount: Percent::pct(5.0),
             callback: CallbackRule::default(),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn read(text: &str) -> Prices {
+        ron::from_str(text).expect("prices")
+    }
+
+    #[test]
+    fn what_a_price_file_does_not_name_keeps_its_start_value() {
+        let start = Prices::default();
+        assert_eq!(read("(tax: 5.0)"), Prices { tax: Percent::pct(5.0), ..start.clone() });
+        // A wage alone is what an hour costs, whoever works it.
+        let wage = Money::cents(4_000);
+        let alone = read("(labour: \"40.00\")");
+        assert_eq!(alone, Prices { labor: wage, carpenter: wage, burden: Percent::ZERO, ..start.clone() });
+        let both = read("(labour: \"40.00\", carpenter: \"50.00\", burden: 30.0)");
+        assert_eq!((both.carpenter, both.burden), (Money::cents(5_000), Percent::pct(30.0)));
+        let text = ron::to_string(&start).expect("text");
+        assert_eq!(read(&text), start);
     }
 }

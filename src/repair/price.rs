@@ -1,7 +1,8 @@
 //! From hours and materials to a price and who pays it.
 
 use super::cost::CostSpread;
-use super::plan::{Plan, PriceLine, TaxOn};
+use super::methods::Trade;
+use super::plan::{Charging, Plan, PriceLine, TaxOn};
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
 use crate::measure::{Hours, Money, Percent, Span};
@@ -24,7 +25,14 @@ pub struct PriceInputs<'a> {
 /// What a line of the build-up is made of: the figures that give its amount.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum LineBasis {
-    /// Hours of all people together, at what an hour costs.
+    /// Hours of all people together, at one figure with everything in it.
+    ChargeOut {
+        /// Hours of all people together.
+        hours: Hours,
+        /// What an hour is charged at.
+        rate: Money,
+    },
+    /// Hours of one trade, at what an hour costs.
     Labor {
         /// Hours of all people together.
         hours: Hours,
@@ -34,6 +42,13 @@ pub enum LineBasis {
         wage: Money,
         /// What comes on top of the wage, as a share of it; zero where the wage is the whole cost.
         burden: Percent,
+    },
+    /// Hours of both trades, at what an hour of each costs with the labor burden.
+    Trades {
+        /// The painters' hours, and what one costs.
+        painter: (Hours, Money),
+        /// The carpenters'.
+        carpenter: (Hours, Money),
     },
     /// The buying list added up.
     Materials,
@@ -50,6 +65,8 @@ pub enum LineBasis {
     Contingency(Percent),
     /// This markup on all lines above.
     Profit(Percent),
+    /// This markup on materials and equipment.
+    Markup(Percent),
     /// What is missing to this minimum charge.
     Minimum(Money),
     /// Sales tax.
@@ -125,8 +142,8 @@ impl Amounts {
 /// at the 10th and 90th percentile of the cost, with the same contingency.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let plan = inputs.plan;
-    let hours: Hours = inputs.tasks.iter().map(|task| task.hours.mean).sum();
-    let labor = plan.prices.hour().times(hours.to_h());
+    let labor = Trade::ALL.map(|trade| plan.prices.hour(trade).times(hours_of(inputs, trade).to_h()));
+    let labor: Money = labor.into_iter().sum();
     let materials: Money = inputs.materials.iter().map(|line| line.amount).sum();
     let contingency = plan.prices.contingency.map_or(Money::ZERO, |share| {
         let more = inputs.cost.at(share.to_fraction()) - inputs.cost.mean;
@@ -145,7 +162,7 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let profit = profit.to_units();
     let lines: Vec<Priced> = PriceLine::ALL
         .into_iter()
-        .map(|line| shared(line, amounts.0[line as usize], basis(line, hours, inputs), plan))
+        .map(|line| shared(line, amounts.0[line as usize], basis(line, inputs), plan))
         .filter(|priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labor)
         .collect();
     let contractor = lines.iter().map(|priced| priced.contractor).sum();
@@ -174,9 +191,18 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
     let prices = &inputs.plan.prices;
     let equipment = prices.equipment.times(f64::from(inputs.crew_days));
     let cost = labor + materials + equipment;
-    let overhead = cost.times(prices.overhead.to_fraction());
-    let contingency = contingency + contingency.times(prices.overhead.to_fraction());
-    let profit = (cost + overhead + contingency).times(prices.profit.to_fraction());
+    let (overhead, contingency, profit) = match prices.charging {
+        Charging::BuildUp => {
+            let overhead = cost.times(prices.overhead.to_fraction());
+            let contingency = contingency + contingency.times(prices.overhead.to_fraction());
+            let profit = (cost + overhead + contingency).times(prices.profit.to_fraction());
+            (overhead, contingency, profit)
+        }
+        // The hour holds them; only what is bought or hired is marked up.
+        Charging::ChargeOut => {
+            (Money::ZERO, contingency, (materials + equipment).times(prices.material_markup.to_fraction()))
+        }
+    };
     let before_tax = cost + overhead + contingency + profit;
     // Where there is nothing to do, nobody comes and nothing is charged.
     let short = if cost > Money::ZERO { prices.minimum - before_tax } else { Money::ZERO };
@@ -192,17 +218,46 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
     Amounts([labor, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
 }
 
+/// Hours of a trade.
+fn hours_of(inputs: &PriceInputs<'_>, trade: Trade) -> Hours {
+    inputs.tasks.iter().filter(|task| task.trade == trade).map(|task| task.hours.mean).sum()
+}
+
+/// What the labor is made of.
+fn labor_basis(inputs: &PriceInputs<'_>) -> LineBasis {
+    let prices = &inputs.plan.prices;
+    let [painter, carpenter] = Trade::ALL.map(|trade| hours_of(inputs, trade));
+    if prices.charging == Charging::ChargeOut {
+        return LineBasis::ChargeOut { hours: painter + carpenter, rate: prices.charge_out };
+    }
+    let of = |trade, hours| LineBasis::Labor {
+        hours,
+        rate: prices.hour(trade),
+        wage: prices.wage(trade),
+        burden: prices.burden,
+    };
+    if carpenter <= Hours::ZERO || prices.labor == prices.carpenter {
+        return of(Trade::Painter, painter + carpenter);
+    }
+    if painter <= Hours::ZERO {
+        return of(Trade::Carpenter, carpenter);
+    }
+    let [at_painter, at_carpenter] = Trade::ALL.map(|trade| prices.hour(trade));
+    LineBasis::Trades { painter: (painter, at_painter), carpenter: (carpenter, at_carpenter) }
+}
+
 /// What a line is made of.
-fn basis(line: PriceLine, hours: Hours, inputs: &PriceInputs<'_>) -> LineBasis {
+fn basis(line: PriceLine, inputs: &PriceInputs<'_>) -> LineBasis {
     let prices = &inputs.plan.prices;
     match line {
-        PriceLine::Labor => {
-            LineBasis::Labor { hours, rate: prices.hour(), wage: prices.labor, burden: prices.burden }
-        }
+        PriceLine::Labor => labor_basis(inputs),
         PriceLine::Materials => LineBasis::Materials,
         PriceLine::Equipment => LineBasis::Equipment { days: inputs.crew_days, per_day: prices.equipment },
         PriceLine::Overhead => LineBasis::Overhead(prices.overhead),
         PriceLine::Contingency => LineBasis::Contingency(prices.contingency.unwrap_or(Percent::ZERO)),
+        PriceLine::Profit if prices.charging == Charging::ChargeOut => {
+            LineBasis::Markup(prices.material_markup)
+        }
         PriceLine::Profit => LineBasis::Profit(prices.profit),
         PriceLine::Minimum => LineBasis::Minimum(prices.minimum),
         PriceLine::Tax => LineBasis::Tax { rate: prices.tax, on: prices.tax_on },

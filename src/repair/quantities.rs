@@ -1,7 +1,7 @@
 //! How much there is of everything that tasks and materials go with.
 
 use super::methods::{MaterialPer, RepairMethod, TaskPer};
-use crate::measure::{Area, Length, Volume};
+use crate::measure::{Area, Hours, Length, Volume};
 
 /// A joint to be sealed: what the bead's volume needs.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -33,6 +33,25 @@ pub struct Quantities {
     pub pieces: Vec<(f64, usize)>,
     /// Around the surfaces.
     pub outline: Length,
+    /// Holes in the surfaces that boards are fitted around.
+    pub openings: usize,
+    /// Windows and doors of the room that are masked.
+    pub windows: usize,
+    /// Lights, vents and the like.
+    pub fixtures: usize,
+}
+
+/// What there is of the days, once they are laid out.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct OnSite {
+    /// Days on which anyone is there.
+    pub days: u32,
+    /// The same, for each of the people.
+    pub person_days: u32,
+    /// Whether the room is handed back in the evening.
+    pub handed_back: bool,
+    /// Hours that people wait in the room, of all together.
+    pub standby: Hours,
 }
 
 impl Quantities {
@@ -41,12 +60,32 @@ impl Quantities {
         self.treated.iter().map(|joint| joint.length).sum()
     }
 
-    /// How much of `per` there is, in its unit.
-    #[expect(clippy::cast_precision_loss, reason = "counts of sections and visits")]
-    pub fn of_task(&self, per: TaskPer, visits: usize, coats: u32) -> f64 {
+    /// Boards.
+    pub fn boards(&self) -> usize {
+        self.pieces.iter().map(|(_, count)| count).sum()
+    }
+
+    /// How much of `per` there is, in its unit; `on_site` counts for what goes with the days.
+    #[expect(clippy::cast_precision_loss, reason = "counts of sections, boards and windows")]
+    pub fn of_task(&self, per: TaskPer, coats: u32, on_site: &OnSite) -> f64 {
         match per {
-            // A travel or clean-up task stands in the steps once for each visit.
-            TaskPer::Visit => (visits > 0).into(),
+            // What is done once a visit stands in the steps once for each.
+            TaskPer::Visit => 1.0,
+            TaskPer::Board => self.boards() as f64,
+            TaskPer::Opening => self.openings as f64,
+            TaskPer::Window => self.windows.max(self.openings) as f64,
+            TaskPer::Fixture => self.fixtures as f64,
+            TaskPer::Coat => coats.into(),
+            TaskPer::Day => on_site.days.into(),
+            TaskPer::PersonDay => on_site.person_days.into(),
+            TaskPer::Evening => {
+                if on_site.handed_back {
+                    on_site.days.into()
+                } else {
+                    0.0
+                }
+            }
+            TaskPer::Standby => on_site.standby.to_h(),
             TaskPer::Section => self.sections as f64,
             TaskPer::JointRun => self.joint_run().to_m(),
             TaskPer::PaintedArea => self.painted.to_m2(),

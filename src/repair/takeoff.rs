@@ -112,6 +112,18 @@ pub enum Need {
     Count(f64),
 }
 
+impl Need {
+    /// Whether nothing is needed.
+    pub fn is_nothing(&self) -> bool {
+        match *self {
+            Self::Volume(volume) => volume.to_m3() <= 0.0,
+            Self::Area(area) => area <= Area::ZERO,
+            Self::Run(run) => run <= Length::ZERO,
+            Self::Count(count) => count <= 0.0,
+        }
+    }
+}
+
 /// Volume of wet sealant for `joints`, waste included.
 ///
 /// Cured, a metre of bead takes gap × depth (as deep as wide, but at least the plan's depth) plus
@@ -175,7 +187,7 @@ fn whole(pieces: f64) -> u32 {
     (pieces - 1e-9).ceil().clamp(0.0, 1e6) as u32
 }
 
-/// The buying list of a method.
+/// The buying list of a method, with the sizes that are offered and not bought at no pieces.
 pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let mut lines = Vec::new();
     let joints = inputs.quantities;
@@ -202,7 +214,7 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         MaterialPer::BoardRun => board_lines(material, inputs),
         _ => vec![material_line(material, inputs)],
     }));
-    lines.retain(|line| line.pieces > 0);
+    lines.retain(|line| !line.need.is_nothing());
     lines
 }
 
@@ -218,7 +230,18 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         price: pack.price,
     });
     let basis = OfferBasis::Catalog { source: sealant.class.clone(), kind: None, priced: sealant.priced };
-    cheapest_lines(need, packs.collect(), inputs.plan, &basis)
+    let packs: Vec<Offer> = packs.collect();
+    if inputs.plan.two_guns {
+        return cheapest_lines(need, packs, inputs.plan, &basis);
+    }
+    // Each pack wants a gun of its own.
+    let one_gun = packs.into_iter().map(|pack| cheapest_lines(need, vec![pack], inputs.plan, &basis));
+    let mut lines: Vec<MaterialLine> = one_gun.flatten().collect();
+    let cheapest = lines.iter().enumerate().min_by_key(|(_, line)| line.amount).map(|(at, _)| at);
+    for (_, line) in lines.iter_mut().enumerate().filter(|(at, _)| Some(*at) != cheapest) {
+        (line.pieces, line.amount) = (0, Money::ZERO);
+    }
+    lines
 }
 
 /// A line for each can size that is bought.

@@ -1,8 +1,8 @@
 //! The hours of a method's tasks.
 
-use super::methods::{Circumstance, Condition, RepairMethod, Step, Task, TaskPer};
+use super::methods::{Circumstance, Condition, RepairMethod, Step, Task, TaskPer, Trade};
 use super::plan::Plan;
-use super::quantities::Quantities;
+use super::quantities::{OnSite, Quantities};
 use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
 use crate::wood::Kind;
 
@@ -77,6 +77,10 @@ pub struct TaskHours {
     pub id: String,
     /// What is done.
     pub name: String,
+    /// The same in a word or two; empty where the plan of a day does not name it.
+    pub short: String,
+    /// Whose work it is.
+    pub trade: Trade,
     /// What its time goes with, and how much of that, in its unit, makes a batch.
     pub batch: (TaskPer, f64),
     /// How many batches there are.
@@ -91,16 +95,32 @@ pub struct TaskHours {
     pub basis: RateBasis,
 }
 
-/// The method's tasks in the order of its steps, waits left out. A step whose task is not in the
-/// catalog is left out too; the catalog's own test sees to it that there is none.
-pub fn task_hours(inputs: &TaskInputs<'_>) -> Vec<TaskHours> {
-    let ids = inputs.method.steps.iter().filter_map(|step| match step {
-        Step::Do(id) | Step::Coats(id) => Some(id),
+/// The method's tasks in the order of its steps, waits left out, each with the number of its step. A step
+/// whose task is not in the catalog is left out; the catalog's own test sees to it that there is none.
+/// So is what goes with the days, which [`day_tasks`] adds.
+pub fn task_hours(inputs: &TaskInputs<'_>) -> Vec<(usize, TaskHours)> {
+    let ids = inputs.method.steps.iter().enumerate().filter_map(|(number, step)| match step {
+        Step::Do(id) | Step::Coats(id) => Some((number, id)),
         Step::Wait(_) => None,
     });
-    ids.filter_map(|id| inputs.tasks.iter().find(|task| task.id == *id))
-        .map(|task| one_task(task, inputs))
+    ids.filter_map(|(number, id)| Some((number, task_of(inputs.tasks, id)?)))
+        .filter(|(_, task)| !task.per.follows_from_the_days())
+        .map(|(number, task)| (number, one_task(task, inputs, &OnSite::default())))
         .collect()
+}
+
+/// The task of this id, or that had it.
+pub fn task_of<'a>(tasks: &'a [Task], id: &str) -> Option<&'a Task> {
+    let had = |task: &&Task| task.formerly.iter().any(|old| old == id);
+    tasks.iter().find(|task| task.id == id).or_else(|| tasks.iter().find(had))
+}
+
+/// What every method takes for the days it is done on: the drive, setting up, handing the room back, and
+/// waiting in it.
+pub fn day_tasks(inputs: &TaskInputs<'_>, on_site: &OnSite) -> Vec<TaskHours> {
+    let with_days = inputs.tasks.iter().filter(|task| task.per.follows_from_the_days());
+    let evenings = with_days.filter(|task| on_site.handed_back || task.per != TaskPer::Evening);
+    evenings.map(|task| one_task(task, inputs, on_site)).collect()
 }
 
 /// The catalog's conditions that these circumstances call up.
@@ -108,9 +128,11 @@ pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&
     conditions.iter().filter(|condition| here.contains(&condition.when)).collect()
 }
 
-fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
-    let (plan, visits) = (inputs.plan, inputs.method.visits());
-    let quantity = inputs.quantities.of_task(task.per, visits, plan.coats);
+fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours {
+    let whole = inputs.quantities.of_task(task.per, inputs.plan.coats, on_site);
+    // What was done against the clock is done.
+    let done = timed(task, inputs).map_or(0.0, |timed| timed.run.to_m());
+    let quantity = (whole - done).max(0.0);
     let batches = if task.batch > 0.0 { quantity / task.batch } else { 0.0 };
     let Rate { minutes, times, basis } = rate(task, inputs);
     let hours = Estimate {
@@ -118,7 +140,8 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>) -> TaskHours {
         sd: Hours::minutes(minutes.sd() * batches),
     };
     let (id, name, batch) = (task.id.clone(), task.name.clone(), (task.per, task.batch));
-    TaskHours { id, name, batch, batches, minutes, times, hours, basis }
+    let short = task.short.clone().unwrap_or_else(|| name.clone());
+    TaskHours { id, name, short, trade: task.trade, batch, batches, minutes, times, hours, basis }
 }
 
 struct Rate {
@@ -159,6 +182,8 @@ struct Timed<'a> {
     minutes: f64,
     /// What is left of the job, in sections like it.
     rest: f64,
+    /// Length of joint that it took.
+    run: Length,
 }
 
 fn timed<'a>(task: &Task, inputs: &TaskInputs<'a>) -> Option<Timed<'a>> {
@@ -166,7 +191,7 @@ fn timed<'a>(task: &Task, inputs: &TaskInputs<'a>) -> Option<Timed<'a>> {
     let minutes = trial.minutes.map(Minutes::to_minutes)?;
     let timed = task.id == TRIAL_TASK && minutes > 0.0 && run > Length::ZERO;
     let rest = inputs.quantities.joint_run().to_m() / run.to_m() - 1.0;
-    timed.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest })
+    timed.then(|| Timed { section: &trial.section, minutes: minutes / run.to_m() * task.batch, rest, run })
 }
 
 /// A start value put right by one trial.

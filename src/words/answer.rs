@@ -276,9 +276,12 @@ mod tests {
         let found = crate::assess::assess(demo_job(), Catalog::built_in());
         let words = Words::us_english(Units::Inches, "$");
         let said = headline(&found, &words) + " " + &cause(&found, &words);
-        for part in
-            ["Reseal between ", " crew days.", "% of the joint length.", "Another callback within 2 years: "]
-        {
+        for part in [
+            "Reseal between ",
+            " days on site.",
+            "% of the joint length.",
+            "Another callback within 2 years: ",
+        ] {
             assert!(said.contains(part), "no “{part}” in: {said}");
         }
         // No argument was left out, and no sentence runs into the next.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use fluent_bundle::FluentValue;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use icu_calendar::{Date as CalendarDate, Gregorian};
-use icu_datetime::fieldsets::{MD, T, YM, YMD};
+use icu_datetime::fieldsets::{E, MD, MDE, T, YM, YMD};
 use icu_datetime::input::Time as ClockTime;
 use icu_datetime::{FixedCalendarDateTimeFormatter, NoCalendarFormatter};
 use icu_decimal::DecimalFormatter;
@@ -42,6 +42,8 @@ pub(super) struct Formatters {
     lists: Option<ListFormatter>,
     days: Option<FixedCalendarDateTimeFormatter<Gregorian, YMD>>,
     short_days: Option<FixedCalendarDateTimeFormatter<Gregorian, MD>>,
+    weekdays: Option<FixedCalendarDateTimeFormatter<Gregorian, E>>,
+    days_of_weeks: Option<FixedCalendarDateTimeFormatter<Gregorian, MDE>>,
     months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
     short_months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
     times: Option<NoCalendarFormatter<T>>,
@@ -57,6 +59,8 @@ impl Formatters {
                 lists: None,
                 days: None,
                 short_days: None,
+                weekdays: None,
+                days_of_weeks: None,
                 months: None,
                 short_months: None,
                 times: None,
@@ -68,6 +72,8 @@ impl Formatters {
             lists: ListFormatter::try_new_and((&locale).into(), lists).ok(),
             days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMD::medium()).ok(),
             short_days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::medium()).ok(),
+            weekdays: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::short()).ok(),
+            days_of_weeks: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MDE::medium()).ok(),
             months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::long()).ok(),
             short_months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::medium()).ok(),
             times: NoCalendarFormatter::try_new((&locale).into(), T::hm()).ok(),
@@ -273,6 +279,21 @@ impl Figures {
             _ => None,
         }
         .unwrap_or_else(|| date.strftime("%m-%d").to_string())
+    }
+
+    /// A day of a year with its day of the week: `Mon, May 4`, or `Mon 05-04`.
+    pub fn weekday(&self, date: Date) -> String {
+        let (formatters, day) = (self.language.formatters(), calendar_date(date));
+        let shown = match self.units {
+            Units::Inches => {
+                formatters.days_of_weeks.as_ref().zip(day).map(|(days, day)| days.format(&day).to_string())
+            }
+            Units::Millimeters => {
+                let weekday = formatters.weekdays.as_ref().zip(day);
+                weekday.map(|(days, day)| format!("{} {}", days.format(&day), self.short_date(date)))
+            }
+        };
+        shown.unwrap_or_else(|| self.short_date(date))
     }
 
     /// A month with its year: `August 2025`.

@@ -26,6 +26,18 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
         let expected = assessment.option(method).and_then(|option| option.expected);
         Arg::RoughMoney(expected.unwrap_or_default())
     };
+    let others: Vec<String> =
+        choice.equal.iter().map(|method| name(assessment, *method).to_owned()).collect();
+    if !others.is_empty() {
+        let (best, others) = (name(assessment, choice.best), words.figures().list(&others));
+        return say!(
+            words,
+            "option-equal",
+            best = Arg::Name(best),
+            cost = cost(choice.best),
+            others = Arg::Name(&others)
+        );
+    }
     let best = Arg::Name(name(assessment, choice.best));
     match choice.next {
         None => say!(words, "option-best", best = best, cost = cost(choice.best)),

@@ -26,6 +26,18 @@ impl Say for LineBasis {
                 wage = wage,
                 burden = burden
             ),
+            Self::ChargeOut { hours, rate } => {
+                say!(words, "price-basis-charge-out", hours = Arg::Number(hours.to_h(), 2), rate = rate)
+            }
+            Self::Trades { painter, carpenter } => say!(
+                words,
+                "price-basis-trades",
+                painter = Arg::Number(painter.0.to_h(), 2),
+                painter_rate = painter.1,
+                carpenter = Arg::Number(carpenter.0.to_h(), 2),
+                carpenter_rate = carpenter.1
+            ),
+            Self::Markup(share) => say!(words, "price-basis-markup", share = share),
             Self::Materials => say!(words, "price-basis-materials"),
             Self::Equipment { days, per_day } => {
                 say!(words, "price-basis-equipment", days = days, per_day = per_day)
@@ -66,7 +78,7 @@ mod tests {
         };
         assert_eq!(labor.say(&words), "41.28 hours at $47.88 ($36.00 + 33% labor burden)");
         let days = [1, 2].map(|days| LineBasis::Equipment { days, per_day: Money::cents(3_500) }.say(&words));
-        assert_eq!(days, ["1 crew day at $35.00", "2 crew days at $35.00"]);
+        assert_eq!(days, ["1 day at $35.00", "2 days at $35.00"]);
         assert_eq!(PriceLine::ALL.map(|line| line.say(&words))[0], "Labor");
     }
 }

@@ -1,13 +1,13 @@
 //! The verdict in three lines.
 
 use super::answer::{days, missing, section_name};
-use super::causes::odds;
+use super::causes::{chance_as_percent, odds};
 use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
 };
 use crate::measure::{Percent, Span};
-use crate::repair::MethodId;
+use crate::repair::{MethodId, Risk};
 
 /// What stands between the parts of a line.
 const DOT: &str = " · ";
@@ -139,6 +139,16 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
     parts
 }
 
+/// A chance, with its range where that is wide.
+pub fn chance_with_range(risk: &Risk, words: &Words) -> String {
+    let chance = chance_as_percent(risk.chance, words);
+    if risk.interval.high - risk.interval.low < WORTH_A_RANGE {
+        return chance;
+    }
+    let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
+    say!(words, "options-chance-range", chance = &chance, low = low, high = high)
+}
+
 /// A chance, 0 to 1, in whole percent.
 pub(super) fn whole_percent(chance: f64) -> Percent {
     Percent::pct((100.0 * chance).round())
@@ -179,7 +189,7 @@ mod tests {
         let lines = lines(&found, &found.verdict(), &words);
         assert_eq!(lines.len(), 3, "{lines:#?}");
         assert!(lines[0].starts_with("Reseal between "), "{lines:#?}");
-        assert!(lines[1].contains(" crew day") && lines[1].contains(" through "), "{lines:#?}");
+        assert!(lines[1].contains(" on site") && lines[1].contains(" through "), "{lines:#?}");
         for line in &lines {
             assert!(!line.contains(['{', '}']) && !line.contains("  ") && !line.contains(".."), "{line}");
         }

@@ -1,9 +1,12 @@
 //! The work: what a batch of a task is, and the section that was timed.
 
+use jiff::ToSpan as _;
+use jiff::civil::{Date, Time};
+
 use super::{Arg, Say, Words, say};
 use crate::assess::TimedWork;
 use crate::measure::{Area, Dimension, Hours, Length};
-use crate::repair::TaskHours;
+use crate::repair::{DayStep, TaskHours, WorkDay};
 
 /// What a batch of a task is, in a sentence.
 pub fn batch(task: &TaskHours, words: &Words) -> String {
@@ -30,9 +33,70 @@ impl Say for TimedWork<'_> {
             "price-timed-work",
             task = &self.task.name,
             all = all,
-            left = self.left,
+            taken = self.taken,
             low = low,
             high = high
         )
+    }
+}
+
+impl Say for DayStep {
+    /// In a word or two.
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Task(short) => short.clone(),
+            Self::Coat(coat) => say!(words, "price-day-coat", coat = *coat),
+        }
+    }
+}
+
+/// When a day of work is and who comes, where the work starts on `first`: to the half hour.
+pub fn day_and_people(first: Date, day: &WorkDay, words: &Words) -> String {
+    let date = first.checked_add(i64::from(day.day).days()).unwrap_or(first);
+    let date = words.figures().weekday(date);
+    let [from, to] = [day.from, day.to].map(|hour| words.figures().time(half_hour(hour)));
+    say!(words, "price-day", date = &date, from = &from, to = &to, people = day.people)
+}
+
+/// What is done on a day, in order.
+pub fn day_work(day: &WorkDay, words: &Words) -> String {
+    let does: Vec<String> = day.does.iter().map(|step| step.say(words)).collect();
+    let does = does.join(", ");
+    if day.standby.to_h() < 0.1 {
+        return does;
+    }
+    say!(words, "price-day-standby", does = &does, standby = day.standby)
+}
+
+/// A time of day, rounded up to the half hour.
+#[expect(clippy::cast_possible_truncation, reason = "half hours of a day")]
+fn half_hour(hour: f64) -> Time {
+    let halves = ((hour - 1.0 / 60.0) * 2.0).ceil().clamp(0.0, 47.0) as i8;
+    Time::new(halves / 2, 30 * (halves % 2), 0, 0).unwrap_or(Time::midnight())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::measure::Units;
+
+    #[test]
+    fn a_day_is_told_to_the_half_hour() {
+        let day = WorkDay {
+            day: 2,
+            people: 2,
+            from: 8.0,
+            to: 15.21,
+            paid: Hours::h(7.0),
+            standby: Hours::ZERO,
+            does: vec![DayStep::Task("scrape".into()), DayStep::Coat(1)],
+        };
+        let first = jiff::civil::date(2026, 2, 16);
+        let said = |units| day_and_people(first, &day, &Words::us_english(units, "$"));
+        // Between the time and AM stands a narrow space that does not break.
+        let inches = said(Units::Inches).replace('\u{202f}', " ");
+        assert_eq!(inches, "Wed, Feb 18, 8:00 AM to 3:30 PM, 2 people");
+        assert_eq!(said(Units::Millimeters), "Wed 02-18, 08:00 to 15:30, 2 people");
+        assert_eq!(day_work(&day, &Words::us_english(Units::Inches, "$")), "scrape, first coat");
     }
 }

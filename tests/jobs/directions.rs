@@ -8,8 +8,8 @@ use std::collections::BTreeMap;
 
 use gapwright::assess::{Assessment, RepairOption, assess};
 use gapwright::job::{Catalog, Job, file};
-use gapwright::measure::{Humidity, Minutes, Money};
-use gapwright::repair::{MethodId, Trial};
+use gapwright::measure::{Humidity, Money, ThreePoint};
+use gapwright::repair::MethodId;
 
 const EXAMPLES: [(&str, &str); 3] = [
     ("tea room", include_str!("../../examples/tea_room.ron")),
@@ -24,7 +24,7 @@ fn after(text: &str, change: impl FnOnce(&mut Job)) -> Assessment {
 }
 
 fn best(found: &Assessment) -> MethodId {
-    found.cheapest_with_callbacks().unwrap().method
+    found.best().unwrap().method
 }
 
 fn option(found: &Assessment, method: MethodId) -> &RepairOption {
@@ -82,9 +82,8 @@ fn slower_scraping_never_makes_a_way_win_that_scrapes() {
     for (name, text) in EXAMPLES {
         let timed = |minutes: f64| {
             after(text, |job| {
-                let surface = job.surfaces[0].name.clone();
-                let section = job.surfaces[0].sections[0].name.clone();
-                job.plan.trial = Some(Trial { surface, section, minutes: Some(Minutes::of(minutes)) });
+                job.plan.trial = None;
+                job.plan.own_minutes.insert("scrape".to_owned(), ThreePoint::exactly(minutes));
             })
         };
         let rungs = [10.0, 30.0, 85.0, 300.0, 900.0].map(timed);

@@ -17,6 +17,9 @@ use super::files::EARLIER;
 
 const OLD_PRICES: &str = include_str!("files/shelf.ron");
 
+/// The id of a material that price books of old do not have.
+const NEW_MATERIAL: &str = "lead_set";
+
 /// The catalog with every name in other words; the names of today are left to the aliases.
 fn reworded() -> Arc<Catalog> {
     let mut catalog = Catalog::clone(Catalog::built_in());
@@ -101,16 +104,17 @@ fn a_price_file_with_earlier_names_is_about_the_same_entries() {
         let own = read_prices(OLD_PRICES).unwrap();
         let now = PriceBook::of(&catalog, date(2026, 11, 25));
         for differences in [now.differences(&own), own.differences(&now)] {
-            // Classes, sources and tasks were reworded; no figure changed.
+            // Classes and sources were reworded, tasks rebuilt; of the rest no figure changed.
             let is_task = |name: &str| {
                 find(&catalog.tasks, name).is_some() || own.tasks.iter().any(|task| task.name == name)
             };
+            let is_new = |name: &str| find(&catalog.materials, name).is_some_and(|m| m.id == NEW_MATERIAL);
             let changed: Vec<_> = differences
                 .iter()
                 .filter(|difference| match &difference.what {
                     Differs::Figure { field: BookField::Class | BookField::Source, .. } => false,
-                    Differs::Figure { field: BookField::Name, .. } => !is_task(&difference.entry),
-                    Differs::Entry { .. } | Differs::Figure { .. } => true,
+                    Differs::Entry { .. } if is_new(&difference.entry) => false,
+                    Differs::Entry { .. } | Differs::Figure { .. } => !is_task(&difference.entry),
                 })
                 .collect();
             assert!(changed.is_empty(), "{changed:?}");
@@ -139,6 +143,9 @@ fn materials_of_an_earlier_price_book_go_by_their_names_of_today() {
     let catalog = Catalog::built_in().with(Some(&own)).into_owned();
     assert_eq!(catalog.materials.len(), Catalog::built_in().materials.len());
     for material in &Catalog::built_in().materials {
+        if material.id == NEW_MATERIAL {
+            continue;
+        }
         let with = catalog.materials.iter().find(|known| known.id == material.id).unwrap();
         assert_eq!((&with.name, with.price), (&material.name, old(&material.id).price));
     }

@@ -8,8 +8,8 @@ use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs, PriceLine,
-    Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, cost_spreads, price,
+    Charging, CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs,
+    PriceLine, Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, Trade, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -18,6 +18,8 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
     TaskHours {
         id: "bead".into(),
         name: "bead".into(),
+        short: "bead".into(),
+        trade: Trade::Painter,
         batch: (TaskPer::Visit, 1.0),
         batches: 60.0 * hours / minutes.mean(),
         minutes,
@@ -45,7 +47,11 @@ fn plan() -> Plan {
     Plan {
         prices: Prices {
             currency: "$".into(),
+            charging: Charging::BuildUp,
+            charge_out: Money::cents(6_000),
+            material_markup: Percent::pct(15.0),
             labor: Money::cents(4_000),
+            carpenter: Money::cents(4_800),
             burden: Percent::pct(25.0),
             equipment: Money::cents(3_000),
             overhead: Percent::pct(20.0),
@@ -72,7 +78,7 @@ fn plan() -> Plan {
 fn priced(plan: &Plan, task: TaskHours, materials: &[MaterialLine]) -> Price {
     let tasks = [task];
     let inputs = CostInputs { tasks: &tasks, materials };
-    let cost = &cost_spreads(&[inputs], plan.prices.hour(), 40_000, 1)[0];
+    let cost = &cost_spreads(&[inputs], &plan.prices, 40_000, 1)[0];
     price(&PriceInputs { tasks: &tasks, materials, crew_days: 2, cost, plan })
 }
 
@@ -104,6 +110,25 @@ fn a_price_is_built_up_as_on_paper() {
     assert!((found.margin.to_pct() - 9.24).abs() < 0.005, "{:?}", found.margin);
     let shares = [found.contractor, found.supplier, found.owner].map(Money::to_cents);
     assert_eq!(shares, [21_375, 48_501, 105_500 - 21_375 - 48_501]);
+}
+
+/// Charged at 60.00 an hour with everything in it, 10 h are 600.00; materials 200.00 and equipment 60.00 are
+/// marked up by 15 %, 39.00. 899.00, 5 % tax on all of it 44.95: 943.95, to the nearest five 945.00.
+#[test]
+fn an_hour_that_holds_everything_has_nothing_on_top() {
+    let mut plan = plan();
+    plan.prices.charging = Charging::ChargeOut;
+    let found = priced(&plan, task(10.0, ThreePoint::exactly(600.0)), &[bought(Money::cents(20_000))]);
+    let lines = [PriceLine::Labor, PriceLine::Overhead, PriceLine::Profit, PriceLine::Tax];
+    assert_eq!(lines.map(|line| found.of(line).to_cents()), [60_000, 0, 3_900, 4_495]);
+    assert_eq!(found.total, Money::cents(94_500));
+}
+
+/// A carpenter's hour at a wage of 48.00 with 25 % burden is 60.00.
+#[test]
+fn each_trade_has_its_wage() {
+    let carpenter = TaskHours { trade: Trade::Carpenter, ..task(10.0, ThreePoint::exactly(600.0)) };
+    assert_eq!(priced(&plan(), carpenter, &[]).of(PriceLine::Labor), Money::cents(60_000));
 }
 
 /// A small job is topped up to the least charge before tax: 1 h and nothing else is 50.00 + 60.00 of

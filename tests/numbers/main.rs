@@ -13,6 +13,7 @@ mod drying;
 mod houses;
 mod layout;
 mod outlines;
+mod priced_days;
 mod published;
 mod rows;
 mod tables;

@@ -37,7 +37,7 @@ fn data() -> Vec<String> {
 fn plain_words(texts: &[String], data: &[String]) -> BTreeSet<String> {
     // Months and the "and" of lists are ICU's, the handles of panes are egui's own; sides of a surface are
     // part of the labels that joints have in files.
-    const NAMES: [&str; 29] = [
+    const NAMES: [&str; 36] = [
         "January",
         "February",
         "March",
@@ -61,6 +61,13 @@ fn plain_words(texts: &[String], data: &[String]) -> BTreeSet<String> {
         "Oct",
         "Nov",
         "Dec",
+        "Mon",
+        "Tue",
+        "Wed",
+        "Thu",
+        "Fri",
+        "Sat",
+        "Sun",
         "and",
         "Shift",
         "Resize",

@@ -38,15 +38,15 @@ answer-not-possible = { $option }: not an option here.
 
 answer-price =
     { $days ->
-        [one] About { $total } ({ $low } to { $high }) for 1 crew day.
-       *[other] About { $total } ({ $low } to { $high }) for { $days } crew days.
+        [one] About { $total } ({ $low } to { $high }) for 1 day on site.
+       *[other] About { $total } ({ $low } to { $high }) for { $days } days on site.
     }
 answer-price-over =
     { $days ->
-        [one] About { $total } ({ $low } to { $high }) for 1 crew day.
-       *[other] About { $total } ({ $low } to { $high }) for { $days } crew days over { $calendar_days } days.
+        [one] About { $total } ({ $low } to { $high }) for 1 day on site.
+       *[other] About { $total } ({ $low } to { $high }) for { $days } days on site over { $calendar_days } days.
     }
-answer-price-without-days = About { $total } ({ $low } to { $high }). The crew days are not known.
+answer-price-without-days = About { $total } ({ $low } to { $high }). How many days it takes isn’t known.
 answer-callback =
     { $years ->
         [one] Another callback within 1 year: { chance-odds }.

@@ -12,6 +12,7 @@ option-not-possible =
 
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
+option-equal = “{ $best }”, about { $cost } with callbacks included, puts the house out least. These cost the same, as far as anyone can tell: { $others }.
 option-margin = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more.
 option-margin-or-slower = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.
 option-other-warranty =
@@ -67,6 +68,42 @@ option-task-unit =
         [boarded_area] { $units ->
             [inches] sq ft of boards
            *[millimeters] m² of boards
+        }
+        [board] { $count ->
+            [one] board
+           *[other] boards
+        }
+        [opening] { $count ->
+            [one] opening
+           *[other] openings
+        }
+        [window] { $count ->
+            [one] window or door
+           *[other] windows and doors
+        }
+        [fixture] { $count ->
+            [one] light or vent
+           *[other] lights and vents
+        }
+        [coat] { $count ->
+            [one] coat
+           *[other] coats
+        }
+        [day] { $count ->
+            [one] day on site
+           *[other] days on site
+        }
+        [person_day] { $count ->
+            [one] person-day
+           *[other] person-days
+        }
+        [evening] { $count ->
+            [one] evening
+           *[other] evenings
+        }
+        [standby] { $count ->
+            [one] hour
+           *[other] hours
         }
        *[outline_run] { $units ->
             [inches] ft around the surfaces

@@ -89,6 +89,7 @@ paper-board-length = length
 paper-cut-into = cut into
 paper-offcut = left over
 paper-cut = { $count } × { $length }
+paper-internal = Internal: shows wages, overhead, and profit. Not for the homeowner.
 paper-days = Schedule
 paper-day = day { $day }
 paper-days-note = Filled: the crew is working. Outlined: waiting for something to dry or cure.
@@ -130,7 +131,11 @@ paper-narrow-joints = { $count ->
     [one] it
    *[other] them
 } up first.
-paper-steps = Step by step
+paper-steps = Day by day
+paper-plan-when = when
+paper-plan-what = what
+paper-plan-hours = hours each
+paper-plan-taken = hours taken
 paper-step-start = Day { $day }, { $time }
 paper-step-end = to { $time }
 paper-step-end-later = to day { $day }, { $time }

@@ -3,13 +3,14 @@
 price-tax-remark = Sales tax rules differ from state to state. Check with your bookkeeper.
 
 price-heading = Price: { $total }
-price-days-heading = Days: { $crew } of work over { $calendar }
+price-days-heading = Days: { $crew } on site, { $calendar } from first to last
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
 price-materials-heading = Materials
 price-spread-heading = What the job may end up costing
 price-payers-heading = Who pays
 price-rates-heading = Pricing
+price-unused-rates-heading = Rates not used this way
 
 ## The build-up
 
@@ -41,6 +42,19 @@ price-split-add = Split a line differently
 ## The days
 
 price-no-schedule = Without a crew and working hours there is no schedule.
+price-day = { $date }, { $from } to { $to }, { $people ->
+    [one] 1 person
+   *[other] { $people } people
+}
+price-day-standby = { $does }; { $standby } of it waiting for something to dry
+price-day-coat =
+    { $coat ->
+        [1] first coat
+        [2] second coat
+        [3] third coat
+       *[other] coat { $coat }
+    }
+price-days-total = { $hours } of labor: { $people } person-days, { $standby } of waiting in the room. Drive, setup, and cleanup are in it. Of the ways to plan the days, this one costs least.
 price-days-legend = Filled: the crew works. Outlined: something dries or cures.
 price-room-out =
     { $days ->
@@ -87,10 +101,19 @@ price-task-batch =
         [painted_area] A batch is { $area } to paint.
         [coated_area] A batch is one coat on { $area }.
         [boarded_area] A batch is { $area } of boards.
+        [board] A batch is one board.
+        [opening] A batch is one window, door, or other opening in the boards.
+        [window] A batch is one window or door.
+        [fixture] A batch is one light or vent.
+        [coat] A batch is one coat.
+        [day] A batch is one day on site.
+        [person_day] A batch is one person for one day on site.
+        [evening] A batch is one evening.
+        [standby] A batch is one hour.
        *[outline_run] A batch is { $run } around the surfaces.
     }
 price-timed-none = none
-price-timed-work = { $task } takes { $all } in total, { $left } of it still to come. 80% range of the total: { $low } to { $high }.
+price-timed-work = { $task }: the timed section took { $taken } and is done, so it isn’t in the price. Still to come: { $all }, 80% range { $low } to { $high }.
 
 ## The materials
 

@@ -23,15 +23,22 @@ price-basis-labor-burden =
         [one] 1 hour at { $rate } ({ $wage } + { $burden } labor burden)
        *[other] { $hours } hours at { $rate } ({ $wage } + { $burden } labor burden)
     }
+price-basis-charge-out =
+    { $hours ->
+        [one] 1 hour at { $rate }, everything included
+       *[other] { $hours } hours at { $rate }, everything included
+    }
+price-basis-trades = painter { $painter } hr at { $painter_rate } + carpenter { $carpenter } hr at { $carpenter_rate }, burden included
 price-basis-materials = as listed
 price-basis-equipment =
     { $days ->
-        [one] 1 crew day at { $per_day }
-       *[other] { $days } crew days at { $per_day }
+        [one] 1 day at { $per_day }
+       *[other] { $days } days at { $per_day }
     }
 price-basis-overhead = { $share } of labor, materials, and equipment
 price-basis-contingency = { $share } chance of covering the cost
 price-basis-profit = { $share } markup on all lines above
+price-basis-markup = { $share } markup on materials and equipment
 price-basis-minimum = the minimum charge is { $amount }
 price-basis-tax =
     { $on ->

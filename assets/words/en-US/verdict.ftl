@@ -23,8 +23,8 @@ verdict-nothing-to-grip = A bead has nothing to grip. Paint the V, or open the j
 verdict-then = Then: { $option }
 verdict-days =
     { $days ->
-        [one] 1 crew day
-       *[other] { $days } crew days
+        [one] 1 day on site
+       *[other] { $days } days on site
     }
 verdict-price = { $total } ({ $low } to { $high })
 verdict-lasts =

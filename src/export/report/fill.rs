@@ -1,9 +1,11 @@
 //! Filling the report from a job and its assessment.
 
+use jiff::ToSpan as _;
+
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
-    LayoutReport, MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport, ReadingReport,
-    Report, SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
+    DayReport, LayoutReport, MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport,
+    ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -12,7 +14,7 @@ use crate::assess::{
 use crate::belief::{Belief, Cause};
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money};
-use crate::repair::{CutPattern, CuttingList, PriceLine};
+use crate::repair::{CutPattern, CuttingList, PriceLine, Trade, WorkDay};
 use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
@@ -245,6 +247,20 @@ fn cuts(job: &Job, list: &CuttingList) -> Vec<CutReport> {
     list.patterns.iter().map(one).collect()
 }
 
+impl DayReport {
+    fn new(option: &RepairOption, day: &WorkDay) -> Self {
+        let date = option.starts.checked_add(i64::from(day.day).days()).unwrap_or(option.starts);
+        Self {
+            on: date.to_string(),
+            people: day.people,
+            from_hours: round(day.from, 2),
+            to_hours: round(day.to, 2),
+            paid_hours: round(day.paid.to_h(), 2),
+            standby_hours: round(day.standby.to_h(), 2),
+        }
+    }
+}
+
 impl OptionReport {
     fn new(job: &Job, option: &RepairOption, words: &Words) -> Self {
         let price = &option.price;
@@ -257,6 +273,9 @@ impl OptionReport {
             not_possible: option.not_possible.map(|reason| reason.say(words)),
             labour_hours: round(option.hours.to_h(), 2),
             crew_days: option.schedule.crew_days,
+            person_days: option.schedule.person_days,
+            standby_hours: round(option.schedule.standby.to_h(), 2),
+            days: option.schedule.days.iter().map(|day| DayReport::new(option, day)).collect(),
             calendar_days: option.schedule.calendar_days,
             room_out_days: option.schedule.room_out,
             holds_pct: option.holds.map(|share| round(100.0 * share, 1)),
@@ -270,8 +289,11 @@ impl OptionReport {
             look: option.look.clone(),
             price: PriceReport {
                 currency: job.plan.prices.currency.clone(),
+                charging: job.plan.prices.charging.key(),
                 wage: plain(job.plan.prices.labor),
-                labour_rate: plain(job.plan.prices.hour()),
+                carpenter_wage: plain(job.plan.prices.carpenter),
+                labour_rate: plain(job.plan.prices.hour(Trade::Painter)),
+                carpenter_rate: plain(job.plan.prices.hour(Trade::Carpenter)),
                 labour: plain(price.of(PriceLine::Labor)),
                 materials: plain(price.of(PriceLine::Materials)),
                 equipment: plain(price.of(PriceLine::Equipment)),

@@ -269,8 +269,14 @@ pub struct OptionReport {
     pub not_possible: Option<String>,
     /// Hours of all people together.
     pub labour_hours: f64,
-    /// Days on which the crew works.
+    /// Days on which anyone is there.
     pub crew_days: u32,
+    /// The same, for each of the people.
+    pub person_days: u32,
+    /// Hours that people wait in the room for something to dry, of all together.
+    pub standby_hours: f64,
+    /// The days on site.
+    pub days: Vec<DayReport>,
     /// Days from first to last.
     pub calendar_days: u32,
     /// Days on which the room cannot be used.
@@ -307,6 +313,23 @@ pub struct OptionReport {
     pub cutting: Vec<CutReport>,
     /// What is done and waited for, in order.
     pub schedule: Vec<BarReport>,
+}
+
+/// A day on site.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct DayReport {
+    /// The day.
+    pub on: String,
+    /// People who come.
+    pub people: u32,
+    /// When they are there, as hours since midnight.
+    pub from_hours: f64,
+    /// When they leave.
+    pub to_hours: f64,
+    /// Hours of each that are paid, the drive included.
+    pub paid_hours: f64,
+    /// Of these, hours of waiting for something to dry.
+    pub standby_hours: f64,
 }
 
 /// A bar of the schedule.
@@ -394,10 +417,16 @@ pub struct CutReport {
 pub struct PriceReport {
     /// The currency.
     pub currency: String,
-    /// Wage of an hour.
+    /// How an hour is charged: `build_up` from the wage, or `charge_out` at one figure.
+    pub charging: &'static str,
+    /// A painter's wage of an hour.
     pub wage: String,
-    /// An hour with what comes on top of the wage.
+    /// A carpenter's.
+    pub carpenter_wage: String,
+    /// A painter's hour with what comes on top of the wage, or the hour that holds everything.
     pub labour_rate: String,
+    /// A carpenter's.
+    pub carpenter_rate: String,
     /// Labor.
     pub labour: String,
     /// Materials.

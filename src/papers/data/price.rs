@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use super::buying;
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::{Hours, Length, Money, Percent};
-use crate::repair::Price;
+use crate::repair::{Price, Trade};
 use crate::words::{Arg, Say as _, Words, say};
 
 /// The shares of simulated jobs for which the sheet says what their cost stays under.
@@ -102,7 +102,7 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         say!(words, "paper-crew", crew = plan.crew, days = schedule.crew_days, closed = schedule.room_out);
     let days = 1..=schedule.calendar_days.clamp(1, 31);
     json!({
-        "labour_rate": money(plan.prices.hour()),
+        "labour_rate": money(plan.prices.hour(Trade::Painter)),
         "hours": hours(option.hours),
         "labor": labor,
         "crew_line": crew,
@@ -111,7 +111,7 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         "calendar_days": schedule.calendar_days,
         "room_out": schedule.room_out,
         "cutting": cutting(assessment, option, words),
-        "tasks": option.tasks.iter().map(|task| json!([
+        "tasks": option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO).map(|task| json!([
             task.name, figures.number(task.batches, 1), figures.number(task.minutes.mean(), 0),
             hours(task.hours.mean), task.basis.say(words),
         ])).collect::<Vec<_>>(),

@@ -6,9 +6,9 @@ use serde_json::{Map, Value, json};
 use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::{Bar, Outcome};
+use crate::repair::{Bar, Outcome, WorkDay};
 use crate::surface::Joint;
-use crate::words::{Arg, Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, say, work};
 
 /// Gaps that are off by more than this on the day of sealing are not those that were forecast.
 const GAP_OFF: Length = Length::inches(1.0 / 32.0);
@@ -31,6 +31,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         "where_note": say!(words, "paper-where-note", date = sealed_on, gap = GAP_OFF),
         "sealant": sealant(assessment, words),
         "narrow": narrow(assessment, words),
+        "workdays": chosen.map_or_else(Vec::new, |option| workdays(option, words)),
         "steps": chosen.map_or_else(Vec::new, |option| steps(option, words)),
         "do_not": [
             say!(words, "paper-do-not-seal", units = unit_id(words.units())),
@@ -132,6 +133,18 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
         ),
         "breaker": breaker,
     }))
+}
+
+/// The days of the chosen option: when and who, what, hours of each.
+fn workdays(option: &RepairOption, words: &Words) -> Vec<Value> {
+    let day = |day: &WorkDay| {
+        json!({
+            "when": work::day_and_people(option.starts, day, words),
+            "what": work::day_work(day, words),
+            "hours": words.figures().number(day.paid.to_h(), 1),
+        })
+    };
+    option.schedule.days.iter().map(day).collect()
 }
 
 /// The steps of the chosen option with their days and times.

@@ -6,11 +6,13 @@ use crate::app::context::WindowContext;
 use crate::app::explain;
 use crate::app::widgets::{columns, remark};
 use crate::assess::RepairOption;
-use crate::words::causes::chance_as_percent;
-use crate::words::{self, Arg, Say as _, say};
+use crate::measure::Money;
+use crate::repair::CostDriver;
+use crate::words::verdict::chance_with_range;
+use crate::words::{self, Arg, Say as _, Words, say};
 
 /// Width of the columns with figures, and of the space between them.
-const FIGURES: f32 = 360.0;
+const FIGURES: f32 = 470.0;
 
 /// The columns.
 const COLUMNS: [&str; 5] = [
@@ -26,7 +28,7 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
     // Names take what the figures leave.
     let names = (ui.available_width() - FIGURES).clamp(180.0, 420.0);
-    let least = assessment.cheapest_with_callbacks().map(|option| option.method);
+    let least = assessment.best().map(|option| option.method);
     Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
         columns(ui, context.palette, words, &COLUMNS);
         for (at, option) in assessment.options.iter().enumerate() {
@@ -59,12 +61,9 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
     let figures = words.figures();
     let (low, high) = (option.price.spread.low, option.price.spread.high);
     let (low, high) = (Arg::RoughMoney(low), Arg::RoughMoney(high));
-    ui.label(figures.rough_money(option.price.total)).on_hover_text(say!(
-        words,
-        "options-price-range",
-        low = low,
-        high = high
-    ));
+    let total = Arg::RoughMoney(option.price.total);
+    ui.label(say!(words, "options-price", total = total, low = low, high = high))
+        .on_hover_text(drivers(option, words));
     let days = &option.schedule;
     let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
     ui.label(say!(words, "options-days", crew = crew, calendar = calendar, out = out));
@@ -73,7 +72,7 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
             ui.label(words.text("no-figure")).on_hover_text(words.text("options-no-callback"));
         }
         Some(risk) => {
-            let shown = RichText::new(chance_as_percent(risk.chance, words));
+            let shown = RichText::new(chance_with_range(risk, words));
             let what = words.text("options-chance");
             explain::number(ui, context, &what, shown, || explain::chance(context, option));
         }
@@ -84,6 +83,15 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
     let shown = if least { expected.strong().underline().color(context.palette.good) } else { expected };
     let what = words.text("options-total");
     explain::number(ui, context, &what, shown, || explain::expected(context, option));
+}
+
+/// What moves a price most: the two inputs, and by how much.
+fn drivers(option: &RepairOption, words: &Words) -> String {
+    let one = |(driver, swing): &(CostDriver, Money)| {
+        say!(words, "options-price-driver", what = &driver.say(words), swing = Arg::RoughMoney(*swing))
+    };
+    let most: Vec<String> = option.cost.drivers.iter().take(2).map(one).collect();
+    say!(words, "options-price-drivers", drivers = &words.figures().list(&most))
 }
 
 /// The option's name, with which it is chosen.

@@ -3,9 +3,10 @@
 use eframe::egui::{Grid, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::remark;
-use crate::job::fields::{self, At};
-use crate::repair::{Height, OldSealant, RoundTo, TaxOn};
+use crate::job::fields::{self, At, Field};
+use crate::repair::{Charging, Height, LeadPaint, OldSealant, RoundTo, TaxOn};
 
 /// The room as the crew finds it, and the crew.
 pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -32,6 +33,11 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         for field in [
             &fields::CREW_SIZE,
             &fields::HOURS_PER_DAY,
+            &fields::START_TIME,
+            &fields::LUNCH,
+            &fields::STAY_LATE,
+            &fields::WINDOWS,
+            &fields::FIXTURES,
             &fields::COATS,
             &fields::WASTE_FACTOR,
             &fields::ACCLIMATION,
@@ -44,6 +50,14 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         let days = [(false, "choice-workdays-weekdays"), (true, "choice-workdays-weekends")];
         context.choice(ui, &fields::WORKDAYS, plan.weekends, &days, |job, on| job.plan.weekends = on);
+        let evenings = [(false, "choice-evenings-kept"), (true, "choice-evenings-back")];
+        context.choice(ui, &fields::EVENINGS, site.handed_back, &evenings, |job, back| {
+            job.plan.site.handed_back = back;
+        });
+        let lead = [(LeadPaint::ByAge, "choice-lead-by-age"), (LeadPaint::TestedFree, "choice-lead-free")];
+        context.choice(ui, &fields::LEAD_PAINT, site.lead, &lead, |job, lead| job.plan.site.lead = lead);
+        let guns = [(false, "choice-guns-one"), (true, "choice-guns-two")];
+        context.choice(ui, &fields::GUNS, plan.two_guns, &guns, |job, two| job.plan.two_guns = two);
         let paints = &context.assessment.catalog.paints;
         context.pick(ui, &fields::PRIMER, &plan.primer, paints, |job, id| job.plan.primer = id);
         context.pick(ui, &fields::PAINT, &plan.paint, paints, |job, id| job.plan.paint = id);
@@ -68,16 +82,16 @@ fn room_state(ui: &mut Ui, context: &mut WindowContext<'_>) {
 pub(super) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let prices = &context.job.plan.prices;
     Grid::new("money").num_columns(2).show(ui, |ui| {
-        for field in [
-            &fields::WAGE,
-            &fields::LABOR_BURDEN,
-            &fields::EQUIPMENT,
-            &fields::OVERHEAD,
-            &fields::PROFIT,
-            &fields::CONTINGENCY,
-            &fields::MINIMUM_CHARGE,
-            &fields::TAX,
-        ] {
+        let ways = [
+            (Charging::BuildUp, "choice-charging-build-up"),
+            (Charging::ChargeOut, "choice-charging-charge-out"),
+        ];
+        context.choice(ui, &fields::CHARGING, prices.charging, &ways, |job, way| {
+            job.plan.prices.charging = way;
+        });
+        let (used, _) = rates(prices.charging);
+        let always = [&fields::EQUIPMENT, &fields::CONTINGENCY, &fields::MINIMUM_CHARGE, &fields::TAX];
+        for field in used.iter().copied().chain(always) {
             context.field(ui, field, At::ONCE);
         }
         let bases = [
@@ -100,4 +114,23 @@ pub(super) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
         context.line(ui, &fields::CURRENCY, &prices.currency, |job, sign| job.plan.prices.currency = sign);
     });
     remark(ui, context.palette, context.words.text("price-tax-remark"));
+    let title = context.words.text("price-unused-rates-heading");
+    fold(ui, "unused-rates", title, false, |ui| {
+        Grid::new("unused-rates").num_columns(2).show(ui, |ui| {
+            for field in rates(prices.charging).1 {
+                context.field(ui, field, At::ONCE);
+            }
+        });
+    });
+}
+
+/// The rates that count with a way to charge, and those that don't.
+fn rates(charging: Charging) -> (&'static [&'static Field], &'static [&'static Field]) {
+    static BUILD_UP: [&Field; 5] =
+        [&fields::WAGE, &fields::CARPENTER_WAGE, &fields::LABOR_BURDEN, &fields::OVERHEAD, &fields::PROFIT];
+    static CHARGE_OUT: [&Field; 2] = [&fields::CHARGE_OUT, &fields::MATERIAL_MARKUP];
+    match charging {
+        Charging::BuildUp => (&BUILD_UP, &CHARGE_OUT),
+        Charging::ChargeOut => (&CHARGE_OUT, &BUILD_UP),
+    }
 }

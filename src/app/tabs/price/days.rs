@@ -1,8 +1,8 @@
 //! The schedule as bars by day.
 
 use eframe::egui::{
-    Align, Align2, Label, Layout, Painter, Rect, RichText, Sense, Stroke, StrokeKind, TextStyle, Ui, pos2,
-    vec2,
+    Align, Align2, Grid, Label, Layout, Painter, Rect, RichText, ScrollArea, Sense, Stroke, StrokeKind,
+    TextStyle, Ui, pos2, vec2,
 };
 use jiff::ToSpan as _;
 use jiff::civil::Date;
@@ -11,12 +11,14 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::assess::RepairOption;
 use crate::repair::{Bar, BarStep, Step, Wait};
-use crate::words::{Arg, Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, say, work};
 
 /// Waits longer than this many days are drawn shorter.
 const LONG: f64 = 4.0;
 /// As many days as they are drawn for.
 const DRAWN: f64 = 1.5;
+/// Height of the plan and the chart together.
+const HEIGHT: f32 = 330.0;
 /// Height of a row.
 const ROW: f32 = 18.0;
 
@@ -27,13 +29,27 @@ pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpti
         remark(ui, context.palette, words.text("price-no-schedule"));
         return;
     }
+    // However many days and steps there are, what stands below stays where it is.
+    ScrollArea::vertical()
+        .id_salt("plan")
+        .max_height(HEIGHT)
+        .min_scrolled_height(HEIGHT)
+        .auto_shrink(false)
+        .show(ui, |ui| {
+            plan(ui, context, option);
+            chart(ui, context, option);
+        });
+}
+
+/// The steps as bars, with the days over them.
+fn chart(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (schedule, words) = (&option.schedule, context.words);
     let time = Time::new(&schedule.bars, (ui.available_width() * 0.4).clamp(150.0, 310.0));
     // Rows of text, not of buttons.
     let spacing = (ui.spacing().interact_size.y, ui.spacing().item_spacing.y);
     (ui.spacing_mut().interact_size.y, ui.spacing_mut().item_spacing.y) = (ROW, 3.0);
     axis(ui, context, option.starts, &time);
-    let steps = context.assessment.catalog.method(option.method).map_or(&[][..], |method| &method.steps);
-    for (number, step) in steps.iter().enumerate() {
+    for (number, step) in option.steps.iter().enumerate() {
         let bars: Vec<&Bar> = schedule.bars.iter().filter(|bar| bar.of_step == number).collect();
         if let Some(name) = name(context, option, step, &bars) {
             row(ui, context, &name, &bars, &time);
@@ -43,6 +59,21 @@ pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpti
     let closed = say!(words, "price-room-out", days = schedule.room_out);
     remark(ui, context.palette, words.text("price-days-legend"));
     remark(ui, context.palette, closed);
+}
+
+/// The days as people plan them: when, who, what.
+fn plan(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (schedule, words) = (&option.schedule, context.words);
+    Grid::new("plan").num_columns(2).striped(true).show(ui, |ui| {
+        for day in &schedule.days {
+            ui.label(work::day_and_people(option.starts, day, words));
+            ui.add(Label::new(work::day_work(day, words)).wrap());
+            ui.end_row();
+        }
+    });
+    let (people, standby) = (Arg::Number(schedule.person_days.into(), 0), schedule.standby);
+    let total = say!(words, "price-days-total", hours = option.hours, people = people, standby = standby);
+    remark(ui, context.palette, total);
 }
 
 /// What a step's row is called; `None` if it has no row. What takes no time because of what was typed in

@@ -29,8 +29,8 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
                 "price-materials-column-amount",
             ],
         );
-        for (index, line) in option.materials.iter().enumerate() {
-            let needed = needed(&option.materials, index, words);
+        for (index, line) in option.offered.iter().enumerate() {
+            let needed = needed(&option.offered, index, words);
             row(ui, context, index, line, &needed);
             ui.end_row();
         }

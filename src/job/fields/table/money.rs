@@ -35,9 +35,20 @@ const SHARES: Figures = Figures {
 fields! {
     /// Sign of the currency.
     CURRENCY = "currency", "plan.prices.currency", Job, Kind::Text;
-    /// Wage for an hour.
+    /// How an hour is charged.
+    CHARGING = "charging", "plan.prices.charging", Job, Kind::Choice;
+    /// An hour with everything in it.
+    CHARGE_OUT = "charge-out", "plan.prices.charge_out", Job,
+        figure!(job, plan.prices.charge_out, Money, Money::ZERO, DEAREST, Nearest);
+    /// Markup on what is bought, with such an hour.
+    MATERIAL_MARKUP = "material-markup", "plan.prices.material_markup", Job,
+        figure!(job, plan.prices.material_markup, Percent, Percent::ZERO, Percent::pct(200.0), Nearest);
+    /// A painter's wage for an hour.
     WAGE = "wage", "plan.prices.labour", Job,
         figure!(job, plan.prices.labor, Money, Money::ZERO, DEAREST, Nearest);
+    /// A carpenter's wage for an hour.
+    CARPENTER_WAGE = "carpenter-wage", "plan.prices.carpenter", Job,
+        figure!(job, plan.prices.carpenter, Money, Money::ZERO, DEAREST, Nearest);
     /// Taxes and insurance on wages.
     LABOR_BURDEN = "labor-burden", "plan.prices.burden", Job,
         figure!(job, plan.prices.burden, Percent, Percent::ZERO, Percent::pct(200.0), Nearest);

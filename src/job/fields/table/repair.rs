@@ -76,6 +76,25 @@ fields! {
     /// Hours of a working day.
     HOURS_PER_DAY = "hours-per-day", "plan.day", Job,
         figure!(job, plan.day, Hours, Hours::h(0.5), Hours::h(16.0), Nearest);
+    /// Hour at which the crew is there.
+    START_TIME = "start-time", "plan.starts", Job,
+        figure!(job, plan.starts, Hours, Hours::ZERO, Hours::h(20.0), Nearest);
+    /// Lunch break.
+    LUNCH = "lunch", "plan.lunch", Job,
+        figure!(job, plan.lunch, Minutes, Minutes::ZERO, Minutes::of(180.0), Nearest);
+    /// How late they stay rather than come back.
+    STAY_LATE = "stay-late", "plan.stays_late", Job,
+        figure!(job, plan.stays_late, Hours, Hours::ZERO, Hours::h(4.0), Nearest);
+    /// Windows and doors to mask.
+    WINDOWS = "windows", "plan.site.windows", Job, figure!(job, plan.site.windows, Count, 0, 500, Nearest);
+    /// Lights and vents to take down or mask.
+    FIXTURES = "fixtures", "plan.site.fixtures", Job, figure!(job, plan.site.fixtures, Count, 0, 500, Nearest);
+    /// Whether the room is handed back in the evening.
+    EVENINGS = "evenings", "plan.site.handed_back", Job, Kind::Choice;
+    /// What is known of lead in the paint.
+    LEAD_PAINT = "lead-paint", "plan.site.lead", Job, Kind::Choice;
+    /// Whether packs for two guns may be mixed.
+    GUNS = "guns", "plan.two_guns", Job, Kind::Choice;
     /// Moisture at which new boards are delivered.
     DELIVERED_AT = "delivered-at", "plan.delivered_at", Job,
         figure!(job, plan.delivered_at, Moisture, Moisture::pct(2.0), Moisture::pct(60.0), Nearest);

@@ -1,0 +1,149 @@
+//! The work as a chain: pieces one after the other, with waits between.
+
+use super::super::methods::{Step, Wait};
+use super::super::tasks::TaskHours;
+use super::{BarStep, ScheduleInputs};
+
+/// What a piece waits for after the one before it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Lag {
+    /// Nothing.
+    None,
+    /// So many hours for a place; other places may be worked on meanwhile.
+    Hours(Wait, f64),
+    /// The morning after so many hours.
+    Morning(Wait, f64),
+    /// The morning of the day that begins so many hours after the day the work might have begun.
+    Until(Wait, f64),
+}
+
+impl Lag {
+    /// What is waited for.
+    pub const fn of(self) -> Option<Wait> {
+        match self {
+            Self::None => None,
+            Self::Hours(wait, _) | Self::Morning(wait, _) | Self::Until(wait, _) => Some(wait),
+        }
+    }
+
+    /// The longer of two waits with nothing between them.
+    fn longer(self, other: Self) -> Self {
+        let hours = |lag: Self| match lag {
+            Self::None => 0.0,
+            Self::Hours(_, hours) | Self::Morning(_, hours) | Self::Until(_, hours) => hours,
+        };
+        if hours(other) > hours(self) { other } else { self }
+    }
+}
+
+/// Work that is done in one go, over as many days as it takes.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Piece {
+    /// What is done.
+    pub does: BarStep,
+    /// The same in a word or two; empty where the plan of a day does not name it.
+    pub short: String,
+    /// The method's step it is of.
+    pub of_step: usize,
+    /// Hours of one person.
+    pub hours: f64,
+    /// What is waited for first.
+    pub lag: Lag,
+    /// The method's step that the wait is of.
+    pub lag_of_step: usize,
+    /// Hours of one person by which the wait is shorter, as the sections dry one after the other.
+    pub overlap: f64,
+    /// Whether it closes the room.
+    pub closes: bool,
+    /// Whether the room can be used again after it.
+    pub opens: bool,
+}
+
+/// The task with which the room is closed, and the one after which it can be used again.
+const CLOSES: (&str, &str) = ("protect", "clean");
+
+/// The method's pieces, and the wait after the last of them.
+pub(super) struct Chain {
+    /// The pieces.
+    pub pieces: Vec<Piece>,
+}
+
+/// The chain of a method's steps. Steps that take no time are left out, with the waits that nothing
+/// follows.
+///
+/// A wait holds for every section: B may begin in a section once A ended there so long ago. Of n equal
+/// sections, worked in the same order, the first or the last holds B up most: what is waited after all
+/// of A is the wait less (n − 1)/n of the shorter of A and B.
+pub(super) fn chain(inputs: &ScheduleInputs<'_>) -> Chain {
+    let mut chain = Builder { pieces: Vec::new(), lag: (Lag::None, 0), sections: sections(inputs.sections) };
+    for (number, step) in inputs.method.steps.iter().enumerate() {
+        let task = inputs.tasks.iter().find(|(of_step, _)| *of_step == number).map(|(_, task)| task);
+        match (step, task) {
+            (Step::Wait(wait), _) => chain.wait(number, *wait, inputs.waits.of(*wait).to_h()),
+            (Step::Do(_), Some(task)) => {
+                chain.work(number, BarStep::Task(task.name.clone()), task.hours.mean.to_h(), task);
+            }
+            (Step::Coats(_), Some(task)) => {
+                let coats = inputs.crew.coats;
+                let hours = task.hours.mean.to_h() / f64::from(coats.max(1));
+                for coat in 1..=coats {
+                    chain.work(number, BarStep::Coat(coat), hours, task);
+                    // Masking is pulled while the last coat dries.
+                    if coat < coats {
+                        chain.wait(number, Wait::Recoat, inputs.waits.recoat.to_h());
+                    }
+                }
+            }
+            (_, None) => {}
+        }
+    }
+    Chain { pieces: chain.pieces }
+}
+
+#[expect(clippy::cast_precision_loss, reason = "a count of sections")]
+fn sections(count: usize) -> f64 {
+    count.max(1) as f64
+}
+
+struct Builder {
+    pieces: Vec<Piece>,
+    /// What the next piece waits for, and of which step that is.
+    lag: (Lag, usize),
+    sections: f64,
+}
+
+impl Builder {
+    fn wait(&mut self, of_step: usize, wait: Wait, hours: f64) {
+        if hours <= 0.0 {
+            return;
+        }
+        let lag = match wait {
+            Wait::Season => Lag::Until(wait, hours),
+            Wait::Acclimation => Lag::Morning(wait, hours),
+            Wait::Primer | Wait::Sealant | Wait::Recoat => Lag::Hours(wait, hours),
+        };
+        let longer = self.lag.0.longer(lag);
+        if longer != self.lag.0 {
+            self.lag = (longer, of_step);
+        }
+    }
+
+    fn work(&mut self, of_step: usize, does: BarStep, hours: f64, task: &TaskHours) {
+        if hours <= 1e-9 {
+            return;
+        }
+        let before = self.pieces.last().map_or(0.0, |piece| piece.hours);
+        let (lag, lag_of_step) = std::mem::replace(&mut self.lag, (Lag::None, 0));
+        self.pieces.push(Piece {
+            does,
+            short: task.short.clone(),
+            of_step,
+            hours,
+            lag,
+            lag_of_step,
+            overlap: (1.0 - 1.0 / self.sections) * before.min(hours),
+            closes: task.id == CLOSES.0,
+            opens: task.id == CLOSES.1,
+        });
+    }
+}
