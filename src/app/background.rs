@@ -17,9 +17,9 @@ use super::worker::Worker;
 use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
-use crate::assess::rates_taken;
+use crate::assess::taken;
 use crate::export::write_papers;
-use crate::job::{Catalog, Job, RateLearned, jobs_in, learn_rates};
+use crate::job::{Catalog, Job, Lessons, Taken, jobs_in};
 use crate::papers::{PaperWords, Papers, Templates};
 use crate::words::{Say, Words, say, unreadable_file};
 
@@ -56,7 +56,7 @@ pub(super) enum Outcome {
     Guess(Result<LoggerImport, ImportError>),
     Logger(Box<LoggerImport>, Result<LoggerRead, ImportError>),
     Papers(PathBuf, Result<Vec<String>, String>),
-    Learned(PathBuf, io::Result<(usize, Vec<RateLearned>)>),
+    Learned(PathBuf, io::Result<(usize, Lessons)>),
 }
 
 /// The task under way.
@@ -145,12 +145,12 @@ fn papers_to(
     Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
 }
 
-fn learn(folder: &Path) -> io::Result<(usize, Vec<RateLearned>)> {
+fn learn(folder: &Path) -> io::Result<(usize, Lessons)> {
     let jobs = jobs_in(folder)?;
     let catalog = Catalog::built_in();
-    let taken = jobs.iter().map(|(_, job)| rates_taken(job, catalog));
-    let taken: Vec<_> = taken.filter(|rates| !rates.is_empty()).collect();
-    Ok((taken.len(), learn_rates(catalog, &taken)))
+    let taken: Vec<Taken> =
+        jobs.iter().map(|(_, job)| taken(job, catalog)).filter(|taken| !taken.is_empty()).collect();
+    Ok((taken.len(), Lessons::of(catalog, &taken)))
 }
 
 impl App {

@@ -10,7 +10,7 @@ use super::air_import::{AirRemark, LoggerImport};
 use super::languages::LanguageTags;
 use crate::air::places::Place;
 use crate::assess::EntryPlace;
-use crate::job::{PriceBook, RateLearned};
+use crate::job::{Lessons, PriceBook};
 use crate::surface::{NewSurface, Point};
 
 /// A tab of the window.
@@ -194,7 +194,7 @@ pub struct Drafts {
     /// Prices that are offered in place of the job's, with where they are from.
     pub offered: Option<(String, PriceBook)>,
     /// What finished jobs taught, with how many there were.
-    pub learned: Option<(usize, Vec<RateLearned>)>,
+    pub learned: Option<(usize, Lessons)>,
     /// Where the photo belongs that is being chosen.
     pub photo_at: Option<Point>,
 }

@@ -55,10 +55,10 @@ use std::sync::Arc;
 
 use crate::air::IndoorYear;
 use crate::belief::Belief;
-use crate::job::{Catalog, Checked, Job, Problem, check, sanitized};
+use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
 use crate::joint::{Sealant, Season};
 use crate::measure::{Length, Span, Volume};
-use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, wet_sealant};
+use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, SamplingPlan, SamplingRisks, joint_gaps, moisture_readings, sampling_plan};
 
@@ -351,13 +351,17 @@ fn first_visit(
     Some(sections::section_states(job, catalog, year.as_ref(), Some(&beliefs), gaps))
 }
 
-/// Minutes for a batch that each task of a finished job took, by task id: what rates are learned from.
-pub fn rates_taken(job: &Job, catalog: &Arc<Catalog>) -> Vec<(String, f64)> {
-    if job.done.hours.is_empty() {
-        return vec![];
+/// What a finished job teaches: minutes for a batch by task, and pieces used by material.
+pub fn taken(job: &Job, catalog: &Arc<Catalog>) -> Taken {
+    if job.done.hours.is_empty() && job.done.pieces.is_empty() {
+        return Taken::default();
     }
     let assessment = assess(job.clone(), catalog);
-    assessment.chosen().map_or_else(Vec::new, |option| rates_of(&option.tasks, &job.done))
+    let of = |option: &RepairOption| Taken {
+        minutes: rates_of(&option.tasks, &job.done),
+        used: use_of(&option.materials, &job.done),
+    };
+    assessment.chosen().map(of).unwrap_or_default()
 }
 
 fn cautions(job: &Job, catalog: &Catalog) -> Vec<Caution> {

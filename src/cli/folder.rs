@@ -7,8 +7,8 @@ use rayon::prelude::*;
 
 use super::opened::{Opened, file_name, job_files, plain_words};
 use super::{Outcome, print};
-use crate::assess::rates_taken;
-use crate::job::{Catalog, PriceBook, jobs_in, learn_rates, save_prices};
+use crate::assess::taken;
+use crate::job::{Catalog, Lessons, PriceBook, Taken, jobs_in, save_prices};
 use crate::words::{Arg, Say as _, answer, learned_rate_source, say, unreadable_file};
 
 /// The heads of the table: keys, the same in every language.
@@ -69,11 +69,11 @@ fn row(path: &Path, opened: &Opened) -> [String; 8] {
 pub(super) fn rates(folder: &Path, out: Option<&Path>) -> Result<Outcome, String> {
     let (catalog, words) = (Catalog::built_in(), plain_words());
     let jobs = jobs_in(folder).map_err(|error| unreadable_file(&words, folder, &error))?;
-    let taken: Vec<_> =
-        jobs.iter().map(|(_, job)| rates_taken(job, catalog)).filter(|rates| !rates.is_empty()).collect();
-    let learned = learn_rates(catalog, &taken);
+    let taken: Vec<Taken> =
+        jobs.iter().map(|(_, job)| taken(job, catalog)).filter(|taken| !taken.is_empty()).collect();
+    let learned = Lessons::of(catalog, &taken);
     print(&format!("{}\n", say!(words, "command-line-finished", finished = taken.len(), all = jobs.len())))?;
-    for rate in &learned {
+    for rate in &learned.rates {
         let line = say!(
             words,
             "command-line-rate",
@@ -85,9 +85,20 @@ pub(super) fn rates(folder: &Path, out: Option<&Path>) -> Result<Outcome, String
         );
         print(&format!("{line}\n"))?;
     }
+    for learned in &learned.waste {
+        let line = say!(
+            words,
+            "command-line-waste",
+            material = &learned.id,
+            waste = learned.waste,
+            start = learned.start,
+            jobs = learned.jobs
+        );
+        print(&format!("{line}\n"))?;
+    }
     if let Some(path) = out {
         let mut own = PriceBook::of(catalog, jiff::ZonedDateTime::now().date());
-        own.take_rates(&learned, |jobs| learned_rate_source(&words, jobs));
+        own.take(&learned, |jobs| learned_rate_source(&words, jobs));
         save_prices(&own, path).map_err(|error| error.say(&words))?;
     }
     Ok(Outcome::Good)

@@ -209,7 +209,7 @@ impl Entry for Paint {
 impl Entry for Material {
     by_name! {}
     // A price book of old has the size of a strip in its name.
-    renamed! { section }
+    renamed! { section waste }
     fn figures(&self, _book: BookNames<'_>) -> BookFigures {
         of_material(self)
     }

@@ -32,7 +32,7 @@ pub use check::{Checked, check};
 pub use demo::demo_job;
 pub use document::{Job, VERSION};
 pub use file::{job_files_in, jobs_in};
-pub use learned_rates::{RateLearned, learn_rates};
+pub use learned_rates::{Lessons, RateLearned, Taken, WasteLearned};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
 pub use price_book::{BookList, Difference, Differs, PriceBook};
 pub use price_file::{PriceFileError, load_prices, read_prices, save_prices};

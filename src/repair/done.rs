@@ -6,8 +6,9 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use super::takeoff::MaterialLine;
 use super::tasks::{TaskHours, doubt};
-use crate::measure::{DateText, Hours, ThreePoint};
+use crate::measure::{DateText, Hours, Percent, ThreePoint};
 use crate::wood::Kind;
 
 /// What the work took, as far as it was written down.
@@ -55,6 +56,37 @@ pub fn rates_of(tasks: &[TaskHours], done: &Done) -> Vec<(String, f64)> {
     done.hours.iter().filter_map(rate).collect()
 }
 
+/// Pieces used over those that the work came to, waste not included, for each material that is sold in one
+/// size and of which the pieces used were written down, by id.
+pub fn use_of(materials: &[MaterialLine], done: &Done) -> Vec<(String, f64)> {
+    let one = |line: &MaterialLine| {
+        let (exact, used) = (line.exact.filter(|exact| *exact > 0.0)?, done.pieces.get(&line.id)?);
+        (*used > 0).then(|| (line.id.clone(), f64::from(*used) / exact))
+    };
+    materials.iter().filter_map(one).collect()
+}
+
+/// How far whole pieces and one job's chances put the use of a material off, as a standard deviation of its
+/// logarithm; and how far a start value may be off. Assumptions.
+const USE_OF_ONE_JOB: f64 = 0.25;
+const USE_AT_START: f64 = 0.15;
+
+/// The waste of a material that is to be expected, by its start value and what it took on each job: pieces
+/// used over those that the work came to. Weighed as in [`learn`]; not below zero. `None` without any.
+pub fn learn_waste(start: Percent, jobs: &[f64]) -> Option<Percent> {
+    let logs: Vec<f64> = jobs.iter().filter(|used| **used > 0.0).map(|used| used.ln()).collect();
+    if logs.is_empty() {
+        return None;
+    }
+    #[expect(clippy::cast_precision_loss, reason = "a count of jobs")]
+    let count = logs.len() as f64;
+    let mean = logs.iter().sum::<f64>() / count;
+    let (start_variance, variance) = (USE_AT_START.powi(2), USE_OF_ONE_JOB.powi(2) / count);
+    let weight = start_variance / (start_variance + variance);
+    let used = ((1.0 - weight) * start.to_fraction().ln_1p() + weight * mean).exp();
+    Some(Percent::pct((100.0 * (used - 1.0)).max(0.0)))
+}
+
 /// Weighs a start value against what `jobs` took, minutes for a batch each. `None` without any.
 ///
 /// All are taken as normal in the logarithm and weighed by the inverse of their variances: the start
@@ -84,6 +116,17 @@ pub fn learn(start: ThreePoint, kind: Kind, jobs: &[f64]) -> Option<Learned> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// By hand: start 10 %, four jobs that used 1.5 times what the work came to. 0.0225 against 0.0625 / 4 =
+    /// 0.015625 weighs 0.59016; 1.1^0.40984 · 1.5^0.59016 = 1.3210.
+    #[test]
+    fn pieces_used_teach_what_is_lost() {
+        let found = learn_waste(Percent::pct(10.0), &[1.5; 4]).expect("four jobs");
+        assert!((found.to_pct() - 32.10).abs() < 0.05, "{found:?}");
+        let less = learn_waste(Percent::pct(10.0), &[0.5]).expect("one job");
+        assert_eq!(less, Percent::ZERO);
+        assert_eq!(learn_waste(Percent::pct(10.0), &[]), None);
+    }
 
     /// By hand: start 50 (40 to 60, an assumption): variance ln(1 + 0.0667²) + 0.4² = 0.164435. Four jobs
     /// of 80 min: 0.0625 / 4 = 0.015625; weight 0.164435 / 0.18006 = 0.91322; 50 · 1.6^0.91322 = 76.80.

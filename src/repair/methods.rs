@@ -536,6 +536,9 @@ pub struct Material {
     pub per: MaterialPer,
     /// How much of that one piece is for.
     pub holds: f64,
+    /// What is lost of it, on top of what is needed; `None` for nothing.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub waste: Option<Percent>,
     /// Price of a piece.
     pub price: Money,
     /// The day of that price.

@@ -23,7 +23,7 @@ mod trials;
 
 pub use cost::{CostDriver, CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
-pub use done::{Done, Learned, learn, rates_of};
+pub use done::{Done, Learned, learn, learn_waste, rates_of, use_of};
 pub use methods::{
     Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
     RepairMethod, Step, Task, TaskPer, Trade, Wait,

@@ -290,7 +290,7 @@ impl Prices {
 /// 2025 (BLS, Occupational Employment and Wage Statistics). Burden: benefits over wages of construction
 /// and maintenance occupations, March 2026, 45.9 % (BLS, Employer Costs for Employee Compensation, Table 4).
 /// Overhead and profit: remodelers' operating expenses and net profit over their direct cost, 35.5 and
-/// 7.4 % in 2018, which together make 1.43 times direct cost (NAHB, Cost of Doing Business Study 2020, press
+/// 7.4 % in 2018, which together make 1.43 times direct cost (a trade association's survey of 2020, press
 /// text). The charge-out hour is what these make of a painter's. All else is an assumption.
 impl Default for Prices {
     fn default() -> Self {
@@ -542,6 +542,8 @@ pub struct Plan {
     pub own_minutes: BTreeMap<String, ThreePoint>,
     /// The user's own prices, by the id of a line of the buying list.
     pub own_prices: BTreeMap<String, Money>,
+    /// Pieces that are there already, in the van or left over, by the id of a line of the buying list.
+    pub on_hand: BTreeMap<String, u32>,
     /// Who pays.
     pub payers: Payers,
     /// Years the repair is warranted.
@@ -582,6 +584,7 @@ impl Default for Plan {
             prices: Prices::default(),
             own_minutes: BTreeMap::new(),
             own_prices: BTreeMap::new(),
+            on_hand: BTreeMap::new(),
             payers: Payers::default(),
             warranty_years: 2,
             discount: Percent::pct(5.0),

@@ -65,6 +65,10 @@ pub struct MaterialLine {
     pub size: PieceSize,
     /// What is needed.
     pub need: Need,
+    /// Pieces that what is needed comes to, where it is sold in one size: not whole, waste not included.
+    pub exact: Option<f64>,
+    /// Whole pieces that are there already.
+    pub on_hand: u32,
     /// Whole pieces to buy.
     pub pieces: u32,
     /// Price of a piece.
@@ -275,7 +279,10 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &OfferBa
     let Some(choice) = cheapest_cans(need, &sizes) else { return vec![] };
     let line = |(offer, pieces): (Offer, u32)| {
         let (price, own_price, basis) = priced(&offer);
+        let (on_hand, pieces) = from_the_van(plan, &offer.id, pieces);
         MaterialLine {
+            exact: None,
+            on_hand,
             id: offer.id,
             name: offer.name,
             size: offer.size,
@@ -288,6 +295,12 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &OfferBa
         }
     };
     offers.into_iter().zip(choice.counts).map(line).collect()
+}
+
+/// Of the pieces that are needed, those that are there already, and those to buy.
+fn from_the_van(plan: &Plan, id: &str, needed: u32) -> (u32, u32) {
+    let on_hand = plan.on_hand.get(id).copied().unwrap_or(0).min(needed);
+    (on_hand, needed - on_hand)
 }
 
 /// Where the catalog's price of a material is from.
@@ -321,9 +334,12 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
     let Some(cut) = inputs.cutting else { return vec![] };
     let line = |(length, &pieces): (&Length, &usize)| {
         let (price, own_price, basis) = board_price(material, *length, plan);
-        let pieces = u32::try_from(pieces).unwrap_or(u32::MAX);
+        let id = board_id(material, *length);
+        let (on_hand, pieces) = from_the_van(plan, &id, u32::try_from(pieces).unwrap_or(u32::MAX));
         MaterialLine {
-            id: board_id(material, *length),
+            exact: None,
+            on_hand,
+            id,
             name: material.name.clone(),
             size: PieceSize::Board(*length),
             need: Need::Run(inputs.quantities.board_run),
@@ -353,10 +369,14 @@ fn piece_size(material: &Material) -> PieceSize {
 fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLine {
     let (plan, quantities) = (inputs.plan, inputs.quantities);
     let need = quantities.of_material(material.per, inputs.method);
-    let pieces = whole(need / material.holds.max(1e-9));
+    let exact = need / material.holds.max(1e-9);
+    let with_waste = exact * (1.0 + material.waste.unwrap_or_default().to_fraction());
+    let (on_hand, pieces) = from_the_van(plan, &material.id, whole(with_waste));
     let basis = catalog_basis(material);
     let (price, own_price, basis) = own_price(plan, &material.id, material.price, &basis);
     MaterialLine {
+        exact: Some(exact),
+        on_hand,
         id: material.id.clone(),
         name: material.name.clone(),
         size: piece_size(material),

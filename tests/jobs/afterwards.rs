@@ -2,10 +2,10 @@
 
 use std::sync::Arc;
 
-use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, rates_taken};
+use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, taken};
 use gapwright::belief::Cause;
 use gapwright::job::demo_job;
-use gapwright::job::{Catalog, Job, Place, PriceBook, file, jobs_in, learn_rates, load_prices, save_prices};
+use gapwright::job::{Catalog, Job, Lessons, Place, PriceBook, file, jobs_in, load_prices, save_prices};
 use gapwright::measure::{Hours, Length, Money, ThreePoint, Units};
 use gapwright::repair::{MethodId, Outcome, Step};
 use gapwright::survey::{GapReading, LaterGap, LaterVisit};
@@ -196,22 +196,25 @@ fn rates_are_learned_from_a_folder_of_finished_jobs() {
     let plain = found(&job);
     let reckoned = plain.chosen().unwrap().tasks.iter().find(|task| task.id == "scrape").unwrap().clone();
     job.done.hours.insert("scrape".into(), Hours::h(2.0 * reckoned.hours.mean.to_h()));
+    let film = plain.chosen().unwrap().materials.iter().find(|line| line.id == "film").unwrap().pieces;
+    job.done.pieces.insert("film".into(), 2 * film);
     for number in 0..4 {
         file::save(&job, &folder.path().join(format!("{number}.ron"))).unwrap();
     }
     std::fs::write(folder.path().join("broken.ron"), "(((").unwrap();
     file::save(&demo_job(), &folder.path().join("unfinished.ron")).unwrap();
     let jobs = jobs_in(folder.path()).unwrap();
-    let taken: Vec<_> = jobs.iter().map(|(_, job)| rates_taken(job, Catalog::built_in())).collect();
-    let taken: Vec<_> = taken.into_iter().filter(|rates| !rates.is_empty()).collect();
-    assert_eq!(taken.len(), 4);
-    let learned = learn_rates(Catalog::built_in(), &taken);
-    assert_eq!(learned.len(), 1);
-    let (rate, start) = (&learned[0], learned[0].start.mean());
+    let all: Vec<_> = jobs.iter().map(|(_, job)| taken(job, Catalog::built_in())).collect();
+    let all: Vec<_> = all.into_iter().filter(|taken| !taken.is_empty()).collect();
+    assert_eq!(all.len(), 4);
+    let learned = Lessons::of(Catalog::built_in(), &all);
+    assert_eq!((learned.rates.len(), learned.waste.len()), (1, 1));
+    let (rate, start) = (&learned.rates[0], learned.rates[0].start.mean());
     assert_eq!((rate.id.as_str(), rate.learned.jobs), ("scrape", 4));
+    assert!(learned.waste[0].waste > learned.waste[0].start && learned.waste[0].jobs == 4);
     assert!(rate.learned.minutes.likely > 1.7 * start && rate.learned.minutes.likely < 2.0 * start);
     let mut own = PriceBook::of(Catalog::built_in(), job.visited);
-    own.take_rates(&learned, |jobs| format!("{jobs} jobs"));
+    own.take(&learned, |jobs| format!("{jobs} jobs"));
     job.price_book = Some(own);
     let slower = found(&job);
     assert!(slower.chosen().unwrap().price.total > plain.chosen().unwrap().price.total);
@@ -229,10 +232,10 @@ fn conditions_are_not_learned_as_pace() {
     for task in &found(&job).chosen().unwrap().tasks {
         job.done.hours.insert(task.id.clone(), task.hours.mean);
     }
-    let taken = rates_taken(&job, Catalog::built_in());
-    let learned = learn_rates(Catalog::built_in(), &[taken.clone(), taken]);
-    assert!(learned.len() > 10);
-    for rate in learned {
+    let one = taken(&job, Catalog::built_in());
+    let learned = Lessons::of(Catalog::built_in(), &[one.clone(), one]);
+    assert!(learned.rates.len() > 10);
+    for rate in learned.rates {
         assert!((rate.learned.minutes.likely / rate.start.mean() - 1.0).abs() < 1e-9, "{}", rate.id);
     }
 }

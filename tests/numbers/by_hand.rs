@@ -31,6 +31,8 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
 
 fn bought(amount: Money) -> MaterialLine {
     MaterialLine {
+        exact: Some(1.0),
+        on_hand: 0,
         id: "cloth".into(),
         name: "cloth".into(),
         size: PieceSize::One,

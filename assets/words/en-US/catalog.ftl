@@ -56,7 +56,7 @@ offer-take = Use these prices
 offer-leave = Leave the job as it is
 
 learned-jobs = { $count ->
-    [0] No job in that folder has actual hours. Enter hours under Follow-up first.
+    [0] No job in that folder has actual hours or pieces used. Enter them under Follow-up first.
     [one] From 1 finished job
    *[other] From { $count } finished jobs
 }
@@ -65,6 +65,9 @@ learned-column-start = catalog, min
 learned-column-yours = yours, min
 learned-column-jobs = jobs
 learned-column-weight = their weight
+learned-column-material = material
+learned-column-waste-start = catalog, waste
+learned-column-waste-yours = yours, waste
 learned-use = Use these rates
 learned-leave = Leave the rates as they are
 

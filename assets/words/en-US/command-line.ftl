@@ -61,6 +61,10 @@ command-line-finished = { $all ->
        *[other] { $finished } of { $all } jobs have actual hours.
     }
 }
+command-line-waste = { $material }: { $waste } waste (catalog { $start }, { $jobs ->
+    [one] 1 job
+   *[other] { $jobs } jobs
+})
 command-line-rate = { $task }: { $minutes } min per batch (catalog { $start }, { $jobs ->
     [one] 1 job
    *[other] { $jobs } jobs

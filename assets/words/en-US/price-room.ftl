@@ -119,10 +119,13 @@ price-timed-work = { $task }: the timed section took { $taken } and is done, so 
 
 price-materials-column-what = material
 price-materials-column-needed = needed
+price-materials-column-on-hand = on hand
+    .hint = In the van or left over from another job
 price-materials-column-buy = buy
 price-materials-column-each = each
 price-materials-column-amount = amount
 price-own-price = Price: { $material }
+price-on-hand = On hand: { $material }
 price-materials-remark = Empty a price to use the catalog’s.
 price-cutting = Cutting list
 price-cutting-column-boards = boards

@@ -6,8 +6,8 @@ use jiff::civil::Date;
 use super::{Checked, Problems};
 use crate::job::fields::{self, At, Field};
 use crate::job::problem::{Dated, ReadingFault};
-use crate::measure::{Moisture, Quantity};
-use crate::surface::Surface;
+use crate::measure::{Length, Moisture, Quantity};
+use crate::surface::{Fixing, JointKind, Surface};
 use crate::survey::{GapReading, MoistureReading};
 
 /// Readings of a joint that are farther apart than this, mm, cannot both be right.
@@ -18,6 +18,8 @@ const MOISTURES_APART: f64 = 4.0;
 const METER_LOW: Moisture = Moisture::pct(6.0);
 /// A pin meter is to be trusted up to here: near the fiber saturation point it levels off.
 const METER_HIGH: Moisture = Moisture::pct(30.0);
+/// From so many closed gaps on nothing is taken to have opened.
+const SEVERAL: usize = 3;
 /// Readings older than this many days may no longer be of the day of the visit.
 const LONG_BEFORE: i32 = 45;
 
@@ -26,6 +28,7 @@ pub(super) fn readings(job: &Checked<'_>, problems: &mut Problems) {
         self::gap(job, index, gap, problems);
         dated(job, gap.date, (&fields::GAP_DATE, index), problems);
     }
+    all_closed(job, problems);
     for (index, reading) in job.entered.survey.moistures.iter().enumerate() {
         moisture(job, index, reading, problems);
         dated(job, reading.date, (&fields::METER_DATE, index), problems);
@@ -57,7 +60,13 @@ fn gap(job: &Checked<'_>, index: usize, gap: &GapReading, problems: &mut Problem
     if !counts(gap) {
         return;
     }
-    let tongue = surfaces[surface].sections[joint.section].board.tongue();
+    let board = &surfaces[surface].sections[joint.section].board;
+    let open = gap.width >= job.sanitized.plan.open_from && gap.width > Length::ZERO;
+    if open && joint.kind == JointKind::BoardEdge && board.fixing == Fixing::BothEdges {
+        let (joint, width) = (gap.joint.clone(), gap.width);
+        problems.at(&fields::GAP_WIDTH, at, ReadingFault::OpenBetweenFixed { joint, width });
+    }
+    let tongue = board.tongue();
     if let Some(tongue) = tongue.filter(|tongue| gap.width >= *tongue * 0.9) {
         problems.at(&fields::GAP_WIDTH, at, ReadingFault::NearTongue { width: gap.width, tongue });
     }
@@ -68,6 +77,14 @@ fn gap(job: &Checked<'_>, index: usize, gap: &GapReading, problems: &mut Problem
     {
         let (earlier, later, joint) = (earlier.width, gap.width, gap.joint.clone());
         problems.at(&fields::GAP_WIDTH, at, ReadingFault::GapsDiffer { joint, earlier, later });
+    }
+}
+
+/// Several gaps, none of which is open.
+fn all_closed(job: &Checked<'_>, problems: &mut Problems) {
+    let gaps: Vec<&GapReading> = job.entered.survey.gaps.iter().filter(|gap| counts(gap)).collect();
+    if gaps.len() >= SEVERAL && gaps.iter().all(|gap| gap.width <= Length::ZERO) {
+        problems.at(&fields::GAP_WIDTH, At::index(0), ReadingFault::AllClosed { count: gaps.len() });
     }
 }
 

@@ -38,6 +38,7 @@ fn jobs() -> [Job; 4] {
     job.plan.prices.contingency = Some(Percent::pct(80.0));
     job.plan.own_minutes.insert("bead".into(), ThreePoint::exactly(5.0));
     job.plan.own_prices.insert("backer".into(), Money::cents(100));
+    job.plan.on_hand.insert("backer".into(), 2);
     let shares = Shares { contractor: Percent::pct(10.0), supplier: Percent::pct(20.0) };
     job.plan.payers.lines.insert(PriceLine::Tax, shares);
     job.price_book = Some(PriceBook::of(Catalog::built_in(), job.visited));

@@ -167,6 +167,18 @@ pub enum ReadingFault {
         /// The most it would have.
         high: Humidity,
     },
+    /// An open joint between boards that are nailed at both edges, which cannot open it.
+    OpenBetweenFixed {
+        /// The joint.
+        joint: String,
+        /// Its gap.
+        width: Length,
+    },
+    /// All of several gaps are closed: nothing has opened.
+    AllClosed {
+        /// How many.
+        count: usize,
+    },
     /// Meter readings that contradict everything else that is known.
     MeterUnlikeRest {
         /// Their mean.

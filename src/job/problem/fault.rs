@@ -132,6 +132,8 @@ impl Fault {
                 | ReadingFault::GapsDiffer { .. }
                 | ReadingFault::MoisturesDiffer { .. }
                 | ReadingFault::MeterUnsure { .. }
+                | ReadingFault::OpenBetweenFixed { .. }
+                | ReadingFault::AllClosed { .. }
                 | ReadingFault::NotThisRoom { .. }
                 | ReadingFault::MeterUnlikeRest { .. },
             )

@@ -134,6 +134,10 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
         ReadingFault::MeterUnsure { reading, low, high } => {
             part!(which, words, "problem-meter-unsure", reading = *reading, low = *low, high = *high)
         }
+        ReadingFault::OpenBetweenFixed { joint, width } => {
+            part!(which, words, "problem-open-between-fixed", joint = joint, width = *width)
+        }
+        ReadingFault::AllClosed { count } => part!(which, words, "problem-all-closed", count = *count),
         ReadingFault::NotThisRoom { reading, low, high } => {
             part!(which, words, "problem-not-this-room", reading = *reading, low = *low, high = *high)
         }

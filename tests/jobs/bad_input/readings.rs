@@ -3,6 +3,7 @@
 use gapwright::job::fields::{self, At, Field};
 use gapwright::job::{Job, Severity, file};
 use gapwright::measure::{Humidity, Length, Moisture, Temperature};
+use gapwright::surface::Fixing;
 use gapwright::survey::{GapReading, MoistureReading, RoomReading};
 
 use super::{SOUND, after, others_stand, told_at, words};
@@ -119,4 +120,15 @@ fn readings_that_contradict_each_other_are_told() {
         job.survey.moistures.push(again);
     });
     told_at(&found, &fields::METER_READING, At::index(5), "8.5% and as 20%");
+}
+
+/// Gaps between boards that nothing lets move contradict the nailing; several gaps of nothing, the callback.
+#[test]
+fn readings_that_contradict_the_drawing_are_told_as_that() {
+    let (_, found) = after(|job| job.surfaces[0].sections[0].board.fixing = Fixing::BothEdges);
+    let at = SOUND.0.survey.gaps.iter().position(|gap| gap.width > Length::ZERO).unwrap();
+    let told = told_at(&found, &fields::GAP_WIDTH, At::index(at), "nailed at both edges");
+    assert_eq!(told.severity, Severity::Warning);
+    let (_, found) = after(|job| job.survey.gaps.iter_mut().for_each(|gap| gap.width = Length::ZERO));
+    told_at(&found, &fields::GAP_WIDTH, At::index(0), "no joint has opened");
 }

@@ -4,8 +4,8 @@ use eframe::egui::{Grid, Label, RichText, Ui};
 
 use super::edit;
 use crate::app::context::WindowContext;
-use crate::app::widgets::remark;
-use crate::job::{BookValue, Differs, PriceBook};
+use crate::app::widgets::{columns, remark};
+use crate::job::{BookValue, Differs, Lessons, PriceBook};
 use crate::words::{Say as _, learned_rate_source, say};
 
 /// Differences are listed up to here.
@@ -62,12 +62,33 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
+/// What is lost of each material, by the catalog and by the finished jobs.
+fn waste(ui: &mut Ui, context: &WindowContext<'_>, learned: &Lessons) {
+    let (words, figures) = (context.words, context.words.figures());
+    Grid::new("learned-waste").num_columns(4).striped(true).show(ui, |ui| {
+        let titles = [
+            "learned-column-material",
+            "learned-column-waste-start",
+            "learned-column-waste-yours",
+            "learned-column-jobs",
+        ];
+        columns(ui, context.palette, words, &titles);
+        for one in &learned.waste {
+            ui.label(RichText::new(&one.name).small());
+            ui.label(figures.percent(one.start.to_pct(), 0));
+            ui.label(figures.percent(one.waste.to_pct(), 0));
+            ui.label(one.jobs.to_string());
+            ui.end_row();
+        }
+    });
+}
+
 fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, figures) = (context.words, context.words.figures());
     let Some((jobs, learned)) = context.view.drafts.learned.clone() else { return };
     ui.group(|ui| {
         ui.label(say!(words, "learned-jobs", count = jobs));
-        if !learned.is_empty() {
+        if !learned.rates.is_empty() {
             Grid::new("learned").num_columns(5).striped(true).show(ui, |ui| {
                 for title in [
                     "learned-column-task",
@@ -79,7 +100,7 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     ui.label(RichText::new(words.text(title)).small().color(context.palette.soft));
                 }
                 ui.end_row();
-                for rate in &learned {
+                for rate in &learned.rates {
                     ui.scope(|ui| {
                         ui.set_max_width(190.0);
                         ui.add(Label::new(RichText::new(&rate.name).small()).wrap());
@@ -92,12 +113,15 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             });
         }
+        if !learned.waste.is_empty() {
+            waste(ui, context, &learned);
+        }
         ui.horizontal_wrapped(|ui| {
             let any = !learned.is_empty();
             if ui.add_enabled(any, eframe::egui::Button::new(words.text("learned-use"))).clicked() {
                 let words = context.words.clone();
                 let source = move |jobs| learned_rate_source(&words, jobs);
-                edit(context, "learned-use", move |own| own.take_rates(&learned, source));
+                edit(context, "learned-use", move |own| own.take(&learned, source));
                 context.view.drafts.learned = None;
             }
             if ui.button(words.text("learned-leave")).clicked() {

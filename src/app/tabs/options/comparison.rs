@@ -12,7 +12,7 @@ use crate::words::verdict::chance_with_range;
 use crate::words::{self, Arg, Say as _, Words, say};
 
 /// Width of the columns with figures, and of the space between them.
-const FIGURES: f32 = 470.0;
+const FIGURES: f32 = 540.0;
 
 /// The columns.
 const COLUMNS: [&str; 5] = [
@@ -61,9 +61,13 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
     let figures = words.figures();
     let (low, high) = (option.price.spread.low, option.price.spread.high);
     let (low, high) = (Arg::RoughMoney(low), Arg::RoughMoney(high));
-    let total = Arg::RoughMoney(option.price.total);
-    ui.label(say!(words, "options-price", total = total, low = low, high = high))
-        .on_hover_text(drivers(option, words));
+    if option.price.spread.low == option.price.spread.high {
+        ui.label(figures.rough_money(option.price.total));
+    } else {
+        let total = Arg::RoughMoney(option.price.total);
+        ui.label(say!(words, "options-price", total = total, low = low, high = high))
+            .on_hover_text(drivers(option, words));
+    }
     let days = &option.schedule;
     let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
     ui.label(say!(words, "options-days", crew = crew, calendar = calendar, out = out));

@@ -12,11 +12,11 @@ use crate::job::fields::{self, At, Figures, Item};
 use crate::measure::{Length, Percent, Quantity, Units};
 use crate::papers::needed;
 use crate::repair::{CutPattern, CuttingList, MaterialLine};
-use crate::words::{Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, say};
 
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let words = context.words;
-    Grid::new("materials").num_columns(5).striped(true).show(ui, |ui| {
+    Grid::new("materials").num_columns(6).striped(true).show(ui, |ui| {
         columns(
             ui,
             context.palette,
@@ -24,6 +24,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
             &[
                 "price-materials-column-what",
                 "price-materials-column-needed",
+                "price-materials-column-on-hand",
                 "price-materials-column-buy",
                 "price-materials-column-each",
                 "price-materials-column-amount",
@@ -36,6 +37,7 @@ pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>, option: &R
         }
     });
     context.field_problems(ui, &fields::OWN_PRICES, At::ONCE);
+    context.field_problems(ui, &fields::ON_HAND, At::ONCE);
     remark(ui, context.palette, words.text("price-materials-remark"));
     if let Some(list) = &option.cutting {
         cutting(ui, context, list);
@@ -54,6 +56,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
         ui.add(Label::new(RichText::new(&label).small()).wrap()).on_hover_text(line.basis.say(words));
     });
     ui.label(RichText::new(needed).small());
+    on_hand(ui, context, index, line, &label);
     ui.label(line.pieces.to_string());
     let name = say!(words, "price-own-price", material = &label);
     let now = Some(Quantity::Money(line.price));
@@ -70,6 +73,27 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
         context.edit("field-own-prices", move |job| job.plan.set_own_price(&id, price));
     }
     amount(ui, context, line.amount, context.palette.ink);
+}
+
+/// How many pieces are there already.
+fn on_hand(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &MaterialLine, label: &str) {
+    let name = say!(context.words, "price-on-hand", material = Arg::Name(label));
+    let now = context.job.plan.on_hand.get(&line.id).copied().map(Quantity::Count);
+    let item = Item::Id(line.id.clone());
+    let typed = ui.push_id(("on hand", index), |ui| {
+        context.listed_figure(ui, &fields::ON_HAND, (At::ONCE, &item), now, &name)
+    });
+    if let Some(typed) = typed.inner {
+        let id = line.id.clone();
+        context.edit("field-on-hand", move |job| match typed {
+            Some(Quantity::Count(pieces)) if pieces > 0 => {
+                job.plan.on_hand.insert(id, pieces);
+            }
+            _ => {
+                job.plan.on_hand.remove(&id);
+            }
+        });
+    }
 }
 
 fn cutting(ui: &mut Ui, context: &mut WindowContext<'_>, list: &CuttingList) {
