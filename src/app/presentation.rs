@@ -17,8 +17,20 @@ use crate::words::{LetterText, Say as _, say};
 const PAGES: [&str; 4] = ["homeowner-happened", "homeowner-year", "homeowner-options", "homeowner-plan"];
 /// Surfaces drawn one under the other; more would be too small to see.
 const MOST_DRAWN: usize = 3;
-/// Size of the text.
+/// Sizes of titles, text, what an option means, and side remarks, in a window of ordinary width.
+const TITLE: f32 = 30.0;
 const TEXT: f32 = 20.0;
+const DETAIL: f32 = 16.0;
+const REMARK: f32 = 14.0;
+/// The width of such a window; in a wider one all is as much larger, to be read from across a table.
+const ORDINARY: f32 = 1280.0;
+/// Most by which it grows.
+const LARGEST: f32 = 1.8;
+
+/// A size of text, as large as the window lets it be.
+fn sized(ui: &Ui, size: f32) -> f32 {
+    size * (ui.ctx().content_rect().width() / ORDINARY).clamp(1.0, LARGEST)
+}
 
 /// Shows the page; replaces everything else in the window.
 pub(super) fn presentation(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -70,13 +82,13 @@ fn pages(ui: &mut Ui, context: &mut WindowContext<'_>, page: usize) {
 /// Sentences, large.
 fn sentences(ui: &mut Ui, all: &[String]) {
     for sentence in all {
-        ui.add(Label::new(RichText::new(sentence).size(TEXT)).wrap());
+        ui.add(Label::new(RichText::new(sentence).size(sized(ui, TEXT))).wrap());
         ui.add_space(8.0);
     }
 }
 
 fn title(ui: &mut Ui, text: &str) {
-    ui.label(RichText::new(text).size(30.0).family(theme::strong_family()));
+    ui.label(RichText::new(text).size(sized(ui, TITLE)).family(theme::strong_family()));
     ui.add_space(10.0);
 }
 
@@ -105,7 +117,7 @@ fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
         let surfaces = context.assessment.job.surfaces.len().min(MOST_DRAWN);
         let height = ui.available_height() / surfaces.max(1) as f32 - 24.0;
         for (index, surface) in context.assessment.job.surfaces.iter().take(surfaces).enumerate() {
-            ui.label(RichText::new(&surface.name).size(14.0).color(context.palette.soft));
+            ui.label(RichText::new(&surface.name).size(sized(ui, REMARK)).color(context.palette.soft));
             let size = vec2(ui.available_width(), height);
             ui.allocate_ui_with_layout(size, Layout::top_down(Align::Min), |ui| {
                 drawing::still(ui, context, index);
@@ -146,16 +158,21 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let lines = |ui: &mut Ui| {
         ui.set_width(ui.available_width());
         if chosen {
-            let proposed = RichText::new(context.words.text("homeowner-proposed")).size(14.0);
+            let proposed = RichText::new(context.words.text("homeowner-proposed")).size(sized(ui, REMARK));
             ui.label(proposed.color(context.palette.accent));
         }
-        ui.add(Label::new(RichText::new(&option.name).size(TEXT).family(theme::strong_family())).wrap());
+        if context.assessment.advises_against(option) {
+            let against = RichText::new(context.words.text("homeowner-against")).size(sized(ui, DETAIL));
+            ui.label(against.color(context.palette.warn));
+        }
+        let name = RichText::new(&option.name).size(sized(ui, TEXT)).family(theme::strong_family());
+        ui.add(Label::new(name).wrap());
         for line in what_it_means(context, option) {
-            ui.add(Label::new(RichText::new(line).size(16.0)).wrap());
+            ui.add(Label::new(RichText::new(line).size(sized(ui, DETAIL))).wrap());
         }
         if context.view.presentation.prices {
             let price = context.words.figures().money(option.price.total);
-            ui.label(RichText::new(price).size(TEXT));
+            ui.label(RichText::new(price).size(sized(ui, TEXT)));
         }
     };
     card.show(ui, |ui| ui.with_layout(text, lines));
@@ -196,7 +213,7 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {
         title(ui, &LetterPart::Asks.say(words));
         sentences(ui, &letter.asks);
         // The one caution that is the homeowner's: what this is not.
-        let caution = RichText::new(words.text("homeowner-caution")).size(14.0);
+        let caution = RichText::new(words.text("homeowner-caution")).size(sized(ui, REMARK));
         ui.add(Label::new(caution.color(context.palette.soft)).wrap());
     });
 }

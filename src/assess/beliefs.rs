@@ -1,5 +1,7 @@
 //! From the job's entries to what is known ([`crate::belief`]), and back to its sections.
 
+use std::sync::{Arc, Mutex, PoisonError};
+
 use jiff::civil::Date;
 use statrs::statistics::Statistics as _;
 
@@ -19,7 +21,7 @@ use crate::wood::correct_pin_meter;
 #[derive(Debug)]
 pub(super) struct Beliefs {
     /// What follows from the readings.
-    pub belief: Belief,
+    pub belief: Arc<Belief>,
     /// The sections whose boards are known, by surface and section, each with its build-up's index.
     pub sections: Vec<KnownSection>,
     /// The build-ups.
@@ -48,8 +50,51 @@ pub(super) enum Readings {
     FirstVisit,
 }
 
-/// Weighs the worlds by what the job says. `None` without boards or a room.
-pub(super) fn beliefs(
+/// What was believed last, with all of the job and of the catalog that it followed from.
+struct Remembered {
+    job: Job,
+    catalog: Arc<Catalog>,
+    beliefs: Option<Arc<Beliefs>>,
+}
+
+/// Most edits are of prices and the like, which no belief follows from: what was believed last still
+/// stands then, and is not worked out again.
+static LAST: Mutex<Option<Remembered>> = Mutex::new(None);
+
+/// The parts of a job that beliefs follow from, the others left as in a new one.
+fn told(job: &Job) -> Job {
+    Job {
+        surfaces: job.surfaces.clone(),
+        survey: job.survey.clone(),
+        air: job.air.clone(),
+        logged: job.logged.clone(),
+        installed: job.installed,
+        visited: job.visited,
+        done: job.done.clone(),
+        later: job.later.clone(),
+        ..Job::default()
+    }
+}
+
+/// Weighs the worlds by all that the job says; `catalog` is the one without the job's own prices and
+/// rates, in which the worlds have no part. `None` without boards or a room.
+pub(super) fn beliefs(job: &Job, catalog: &Arc<Catalog>, layouts: &[SurfaceLayout]) -> Option<Arc<Beliefs>> {
+    let told = told(job);
+    // Whoever panicked with the lock in hand left either the old or the new one.
+    let last = || LAST.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some(known) = &*last()
+        && Arc::ptr_eq(&known.catalog, catalog)
+        && known.job == told
+    {
+        return known.beliefs.clone();
+    }
+    let beliefs = weighed(&told, catalog, layouts, Readings::All).map(Arc::new);
+    *last() = Some(Remembered { job: told, catalog: Arc::clone(catalog), beliefs: beliefs.clone() });
+    beliefs
+}
+
+/// Weighs the worlds by these readings.
+pub(super) fn weighed(
     job: &Job,
     catalog: &Catalog,
     layouts: &[SurfaceLayout],
@@ -81,7 +126,7 @@ pub(super) fn beliefs(
     };
     let belief = believe(&known, &catalog.causes, &catalog.priors)?;
     let widths = evidence.iter().flat_map(|section| &section.gaps).map(|gap| gap.width).collect();
-    Some(Beliefs { belief, sections, build_ups, widths })
+    Some(Beliefs { belief: Arc::new(belief), sections, build_ups, widths })
 }
 
 /// The room's usual year, by everything known.

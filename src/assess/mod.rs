@@ -84,7 +84,7 @@ pub struct Assessment {
     /// Each section as a row after its joints were sealed, in the order of the sections.
     pub rows: Vec<Option<RowForecast>>,
     /// What everything known says in plausible worlds; `None` without boards or a room.
-    pub belief: Option<Belief>,
+    pub belief: Option<Arc<Belief>>,
     /// Why the joints opened, if any gap is known.
     pub causes: Option<Diagnosis>,
     /// The joints of all surfaces, in the order of the layouts.
@@ -264,20 +264,22 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         Cow::Borrowed(_) => Arc::clone(catalog),
         Cow::Owned(own) => Arc::new(own),
     };
+    let built_in = catalog;
     let catalog: &Catalog = &merged;
     let job = &sanitized(&entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
     let mut problems = check(&Checked { entered: &entered, sanitized: job, catalog, layouts: &layouts });
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
-    let beliefs = beliefs::beliefs(job, catalog, &layouts, Readings::All);
-    let year = beliefs::room_year(job, catalog, beliefs.as_ref());
-    let sections = sections::section_states(job, catalog, year.as_ref(), beliefs.as_ref(), &gaps);
+    let beliefs = beliefs::beliefs(job, built_in, &layouts);
+    let beliefs = beliefs.as_deref();
+    let year = beliefs::room_year(job, catalog, beliefs);
+    let sections = sections::section_states(job, catalog, year.as_ref(), beliefs, &gaps);
     let gaps = sections::believed_gaps(gaps, &layouts, &sections);
     let mut joints = sections::joint_states(job, &layouts, &sections, &gaps.joints);
     let (season, seal_day) = sealing::plan_season(job, catalog, &layouts, &sections, &joints);
     sections::hold_against_class(job, catalog, &sections, &mut joints, &layouts, seal_day);
     problems.extend(sections::physical_problems(job, &sections, &joints, &layouts));
-    problems.extend(conflicts::conflicts(job, beliefs.as_ref()));
+    problems.extend(conflicts::conflicts(job, beliefs));
     problems.sort_by_key(|problem| std::cmp::Reverse(problem.severity));
 
     let rows = sections
@@ -288,7 +290,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
             rows::row_after(job, catalog, &layouts[state.surface], state, &own, seal_day)
         })
         .collect();
-    let causes = beliefs.as_ref().and_then(|known| causes::diagnosis(job, catalog, known, &sections));
+    let causes = beliefs.and_then(|known| causes::diagnosis(job, catalog, known, &sections));
     let held = year.as_ref().map_or(1.0, IndoorYear::humidity_control_share);
     let inputs = OptionInputs {
         job,
@@ -317,7 +319,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         gaps,
         sections,
         rows,
-        belief: beliefs.map(|known| known.belief),
+        belief: beliefs.map(|known| Arc::clone(&known.belief)),
         causes,
         joints,
         season,
@@ -346,7 +348,7 @@ fn first_visit(
     if job.later.is_empty() {
         return None;
     }
-    let beliefs = beliefs::beliefs(job, catalog, layouts, Readings::FirstVisit)?;
+    let beliefs = beliefs::weighed(job, catalog, layouts, Readings::FirstVisit)?;
     let year = beliefs::room_year(job, catalog, Some(&beliefs));
     Some(sections::section_states(job, catalog, year.as_ref(), Some(&beliefs), gaps))
 }

@@ -10,7 +10,7 @@ use super::sealing::ENOUGH_HOLDS;
 use crate::belief::Cause;
 use crate::job::{Job, Severity};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::MethodId;
+use crate::repair::{MethodId, Outcome};
 
 /// With at most this chance of another callback a repair likely lasts.
 const LIKELY_LASTS: f64 = 0.25;
@@ -57,6 +57,19 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
 /// Whether the time of sealing is the answer's to say.
 const fn seals(method: MethodId) -> bool {
     matches!(method, MethodId::Reseal | MethodId::ResealOnTongue)
+}
+
+/// With at least this chance of another callback a repair is advised against.
+const ADVISED_AGAINST: f64 = 0.5;
+
+impl Assessment {
+    /// Whether an option is advised against: it can't be done here, or is more likely than not to bring the
+    /// crew back. To leave the joints alone is nobody's repair, and is not.
+    pub fn advises_against(&self, option: &RepairOption) -> bool {
+        let mends = option.outcome != Outcome::Unchanged;
+        let fails = option.callback.as_ref().is_some_and(|risk| risk.chance >= ADVISED_AGAINST);
+        mends && (option.not_possible.is_some() || fails)
+    }
 }
 
 fn lasts(job: &Job, assessment: &Assessment, chosen: &RepairOption) -> bool {

@@ -71,16 +71,25 @@ pub fn use_of(materials: &[MaterialLine], done: &Done) -> Vec<(String, f64)> {
 const USE_OF_ONE_JOB: f64 = 0.25;
 const USE_AT_START: f64 = 0.15;
 
-/// The waste of a material that is to be expected, by its start value and what it took on each job: pieces
-/// used over those that the work came to. Weighed as in [`learn`]; not below zero. `None` without any.
-pub fn learn_waste(start: Percent, jobs: &[f64]) -> Option<Percent> {
-    let logs: Vec<f64> = jobs.iter().filter(|used| **used > 0.0).map(|used| used.ln()).collect();
-    if logs.is_empty() {
-        return None;
-    }
+/// Logarithms of figures above zero, how many they are, and their mean.
+struct Logarithms {
+    logs: Vec<f64>,
+    count: f64,
+    mean: f64,
+}
+
+fn logarithms(figures: &[f64]) -> Option<Logarithms> {
+    let logs: Vec<f64> = figures.iter().filter(|figure| **figure > 0.0).map(|figure| figure.ln()).collect();
     #[expect(clippy::cast_precision_loss, reason = "a count of jobs")]
     let count = logs.len() as f64;
     let mean = logs.iter().sum::<f64>() / count;
+    (!logs.is_empty()).then_some(Logarithms { logs, count, mean })
+}
+
+/// The waste of a material that is to be expected, by its start value and what it took on each job: pieces
+/// used over those that the work came to. Weighed as in [`learn`]; not below zero. `None` without any.
+pub fn learn_waste(start: Percent, jobs: &[f64]) -> Option<Percent> {
+    let Logarithms { count, mean, .. } = logarithms(jobs)?;
     let (start_variance, variance) = (USE_AT_START.powi(2), USE_OF_ONE_JOB.powi(2) / count);
     let weight = start_variance / (start_variance + variance);
     let used = ((1.0 - weight) * start.to_fraction().ln_1p() + weight * mean).exp();
@@ -94,13 +103,7 @@ pub fn learn_waste(start: Percent, jobs: &[f64]) -> Option<Percent> {
 /// job to job, or what these jobs themselves show once there are five of them. What is expected of the
 /// next job scatters by that once more.
 pub fn learn(start: ThreePoint, kind: Kind, jobs: &[f64]) -> Option<Learned> {
-    let logs: Vec<f64> = jobs.iter().filter(|minutes| **minutes > 0.0).map(|minutes| minutes.ln()).collect();
-    if logs.is_empty() {
-        return None;
-    }
-    #[expect(clippy::cast_precision_loss, reason = "a count of jobs")]
-    let count = logs.len() as f64;
-    let mean = logs.iter().sum::<f64>() / count;
+    let Logarithms { logs, count, mean } = logarithms(jobs)?;
     let own = logs.iter().map(|log| (log - mean).powi(2)).sum::<f64>() / (count - 1.0).max(1.0);
     let scatter = if logs.len() < 5 { JOB_TO_JOB * JOB_TO_JOB } else { own.max(1e-4) };
     let expected = start.mean().max(1e-6);

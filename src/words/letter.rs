@@ -1,6 +1,6 @@
 //! The sentences of the homeowner's letter, for someone who never heard of moisture content.
 
-use super::causes::percent;
+use super::causes::{odds, percent};
 use super::verdict::{WORTH_A_RANGE, whole_percent};
 use super::{Arg, Say, Words, say};
 use crate::assess::InstallMoisture;
@@ -12,6 +12,10 @@ use crate::repair::{MethodId, Risk};
 
 /// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
 const TOO_WET: f64 = 4.0;
+
+/// From this chance on a cause is said as a fact; from the next on as what is likely.
+const SURE: f64 = 0.9;
+const LIKELY: f64 = 0.6;
 
 /// Best weeks that span fewer than this many are worth naming.
 const SEASON_WEEKS: usize = 50;
@@ -45,7 +49,7 @@ impl LetterText {
 
     /// The letter as drafted.
     pub fn drafts(assessment: &Assessment, words: &Words) -> Self {
-        let plan = assessment.chosen().map(|option| plan(assessment, option, words));
+        let plan = assessment.chosen().map(|option| advised(assessment, option, words));
         Self {
             saw: saw(assessment, words),
             why: why(assessment, words),
@@ -139,7 +143,8 @@ fn why(assessment: &Assessment, words: &Words) -> Vec<String> {
     if let Some(state) = assessment.speaking_section()
         && let Some(origin) = state.origin
     {
-        sentences.extend(at_install(state, &origin, words));
+        let wet = assessment.causes.as_ref().map(|causes| causes.of(Cause::WetAtInstall));
+        sentences.extend(at_install(state, &origin, wet, words));
     }
     let wet: Vec<&str> = assessment
         .sections
@@ -154,7 +159,14 @@ fn why(assessment: &Assessment, words: &Words) -> Vec<String> {
 }
 
 /// How wet the boards of a section were at install, and what came of it.
-fn at_install(state: &SectionState, origin: &InstallMoisture, words: &Words) -> [String; 3] {
+///
+/// Whether that was too wet is said as surely as it is known: `wet` is the chance of it.
+fn at_install(
+    state: &SectionState,
+    origin: &InstallMoisture,
+    wet: Option<f64>,
+    words: &Words,
+) -> [String; 3] {
     let whole = |moisture: Moisture| Percent::pct(moisture.to_pct().round());
     let room = state.settled.mean();
     [
@@ -168,7 +180,17 @@ fn at_install(state: &SectionState, origin: &InstallMoisture, words: &Words) -> 
             room = whole(room)
         ),
         if (origin.moisture - room).to_pct() > TOO_WET {
-            say!(words, "letter-too-wet")
+            let chance = wet.unwrap_or(1.0);
+            let (odds, tenths) = odds(chance);
+            match chance {
+                sure if sure >= SURE => say!(words, "letter-too-wet"),
+                likely if likely >= LIKELY => {
+                    say!(words, "letter-too-wet-likely", odds = odds, tenths = tenths)
+                }
+                _ => say!(words, "letter-too-wet-open"),
+            }
+        } else if wet.is_some_and(|wet| wet > 1.0 - SURE) {
+            say!(words, "letter-seasonal-likely")
         } else {
             say!(words, "letter-seasonal")
         },
@@ -191,7 +213,13 @@ fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
     }]
 }
 
-/// What will be done, when, and why then.
+/// What will be done, when, and why then; first that it is advised against, if it is.
+fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
+    let against = assessment.advises_against(option).then(|| say!(words, "letter-advised-against"));
+    against.into_iter().chain(plan(assessment, option, words)).collect()
+}
+
+/// The repair itself.
 fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     if !option.says.is_empty() {
         return [option.says.clone()].into_iter().chain(days(option, words)).collect();

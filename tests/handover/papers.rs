@@ -7,7 +7,7 @@ use gapwright::export::{Report, report_schema};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{Paper, Papers};
-use gapwright::repair::{PriceLine, Shares};
+use gapwright::repair::{MethodId, PriceLine, Shares};
 use serde_json::Value;
 
 const EXAMPLES: [&str; 3] = [
@@ -119,8 +119,10 @@ fn every_date_and_amount_in_the_pdfs_is_in_the_report() {
         let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
         let mut all = Vec::new();
         strings(&report, &mut all);
+        // The evidence sheet repeats what was entered, too.
+        let entered = job.installed.map(|installed| installed.date().to_string());
         let known_dates: BTreeSet<String> =
-            all.iter().cloned().chain(all.iter().flat_map(|text| dates(text))).collect();
+            all.iter().cloned().chain(all.iter().flat_map(|text| dates(text))).chain(entered).collect();
         let known: BTreeSet<&String> = all.iter().collect();
         let papers = Papers::new(&found);
         let mut seen = (0, 0);
@@ -242,5 +244,61 @@ fn letter_and_price_sheet_have_two_pages() {
                 assert!(pages <= 2, "{}, {units:?}, {paper:?}: {pages} pages", job.title);
             }
         }
+    }
+}
+
+/// What cannot be stood for is no clean paper: a job with a broken outline and an empty one are drafts on
+/// every page and promise no warranty; a sound one is neither.
+#[test]
+fn a_broken_or_empty_job_prints_drafts() {
+    let text = |job: Job, paper: Paper| {
+        let found = assess(job, Catalog::built_in());
+        Papers::new(&found).typeset(paper).unwrap().text()
+    };
+    let sound = file::read(EXAMPLES[0]).unwrap().job;
+    let mut broken = sound.clone();
+    broken.plan.prices.overhead = Percent::pct(900.0);
+    for paper in Paper::ALL {
+        assert!(!text(sound.clone(), paper).contains("DRAFT"), "{paper:?}");
+        assert!(text(broken.clone(), paper).contains("DRAFT"), "{paper:?}");
+        assert!(text(Job::default(), paper).contains("DRAFT"), "{paper:?}");
+    }
+    assert!(text(sound, Paper::Letter).contains("We warrant"));
+    let warranty = |job: Job| text(job, Paper::Letter).contains("We warrant");
+    assert!(!warranty(Job::default()) && !warranty(broken));
+}
+
+/// A repair that would most likely open again is not offered without saying so first, and not warranted; one
+/// that lasts is.
+#[test]
+fn what_is_advised_against_says_so_and_is_not_warranted() {
+    let letter = |text: &str, method: MethodId| {
+        let mut job = file::read(text).unwrap().job;
+        job.plan.chosen = method;
+        Papers::new(&assess(job, Catalog::built_in())).typeset(Paper::Letter).unwrap().text()
+    };
+    let advised_against = letter(EXAMPLES[2], MethodId::Reseal);
+    assert!(advised_against.contains("We advise against this repair"));
+    assert!(advised_against.contains("initials") && !advised_against.contains("We warrant"));
+    let lasts = letter(EXAMPLES[2], MethodId::CoverStrips);
+    assert!(!lasts.contains("advise against") && lasts.contains("We warrant"));
+}
+
+/// The evidence can be rechecked from the sheet: boards, dates and the place stand beside the readings.
+#[test]
+fn the_evidence_sheet_has_what_a_recheck_needs() {
+    let job = file::read(EXAMPLES[0]).unwrap().job;
+    let found = assess(job, Catalog::built_in());
+    let text = Papers::new(&found).typeset(Paper::EvidenceSheet).unwrap().text();
+    for needed in [
+        "Pine, western white",
+        "5-1/8",
+        "V-groove",
+        "nailing: tongue",
+        "Aug 25, 2025",
+        "Feb 14, 2026",
+        "1994",
+    ] {
+        assert!(text.contains(needed), "{needed} is not in\n{text}");
     }
 }

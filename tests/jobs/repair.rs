@@ -119,3 +119,16 @@ fn callbacks_cost_no_more_than_the_work_each_year() {
         assert!(risk.opens_if_called <= risk.opens, "{}", option.name);
     }
 }
+
+/// What was believed last is kept over edits of prices; it is never taken for what another job's readings
+/// say.
+#[test]
+fn nothing_is_remembered_of_another_job() {
+    let narrower = |job: &mut Job| job.survey.gaps[0].width = job.survey.gaps[0].width / 2.0;
+    let (first, other) = (after(|_| ()), after(narrower));
+    assert_ne!(first.belief, other.belief);
+    assert_eq!((after(|_| ()), after(narrower)), (first.clone(), other));
+    let dearer = after(|job| job.plan.prices.tax = Percent::pct(20.0));
+    assert_eq!(dearer.belief, first.belief);
+    assert_ne!(dearer.options, first.options);
+}

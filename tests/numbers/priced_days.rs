@@ -107,6 +107,37 @@ fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     assert!((told - total).abs() < 0.06, "{}: {told} against {total}", job.title);
 }
 
+/// Two more: the stair hall's boards laid again and the tea room's replaced. Boards are handled one by one, and
+/// fitted around each window; what carpenters do has their wage.
+#[test]
+fn boards_are_priced_by_the_board() {
+    let catalog = Catalog::built_in();
+    for (text, method, by_board) in [
+        (EXAMPLES[1], MethodId::Relay, ["take_down_whole", "refit_boards"]),
+        (EXAMPLES[0], MethodId::Replace, ["take_down", "fit_boards"]),
+    ] {
+        let job = file::read(text).unwrap().job;
+        let found = assess(job.clone(), catalog);
+        let option = option(&found, method);
+        let boards: usize = found.layouts.iter().map(|laid| laid.boards.len()).sum();
+        let boards = f64::from(u32::try_from(boards).unwrap());
+        let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
+        let openings = f64::from(u32::try_from(openings).unwrap());
+        // On walls the work at the boards goes faster.
+        let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
+        let times = if wall { 0.8 } else { 1.0 };
+        for task in by_board {
+            let expected = pert(catalog, task) * boards * times;
+            assert!((hours(option, task) - expected).abs() < 1e-6, "{}: {task}", job.title);
+        }
+        let around = pert(catalog, "fit_around") * openings * times;
+        assert!((hours(option, "fit_around") - around).abs() < 1e-6, "{}", job.title);
+        let carpenter = |task: &str| option.tasks.iter().find(|known| known.id == task).unwrap().trade;
+        assert!(by_board.iter().all(|task| carpenter(task) == Trade::Carpenter));
+        priced_as_on_paper(&job, option);
+    }
+}
+
 /// Paint that may be coated again at once takes a day out of the plan: with it go its drive, setting up and
 /// equipment, and nothing else.
 #[test]

@@ -170,3 +170,20 @@ fn the_page_of_numbers_is_of_these_checks() {
         [equilibrium_moisture(), saturation(), white_fir(), paint_spread(), recommended(), sampling()];
     checked::page("Handbooks and standards", &checks);
 }
+
+/// Start values of pricing. Mean wages of painters (47-2141) and carpenters (47-2031), United States, May
+/// 2025: BLS, Occupational Employment and Wage Statistics, national table. Wages 32.54 and benefits 14.94 an hour
+/// worked of natural resources, construction and maintenance occupations, March 2026: BLS, Employer Costs for
+/// Employee Compensation, Table 4. Cost of sales 69.9 % of remodelers' revenue, 2018: a trade association's
+/// survey of 2020, press text.
+#[test]
+fn wages_burden_and_price_over_cost_start_from_published_figures() {
+    let prices = gapwright::repair::Prices::default();
+    assert_eq!((prices.labor.to_cents(), prices.carpenter.to_cents()), (2_664, 3_155));
+    let burden = 14.94 / 32.54;
+    assert!((prices.burden.to_fraction() - burden).abs() < 0.005, "{burden}");
+    let over_cost = (1.0 + prices.overhead.to_fraction()) * (1.0 + prices.profit.to_fraction());
+    assert!((over_cost - 1.0 / 0.699).abs() < 0.01, "{over_cost}");
+    let hour = prices.hour(gapwright::repair::Trade::Painter).to_units() * over_cost;
+    assert!((prices.charge_out.to_units() - hour).abs() < 1.0, "{hour}");
+}

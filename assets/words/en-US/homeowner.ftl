@@ -9,6 +9,7 @@ homeowner-prices = Show prices
 homeowner-year-title = How your joints move over the year
 homeowner-options-title = What can be done
 homeowner-proposed = What we propose
+homeowner-against = We advise against this: it would most likely open again.
 homeowner-look = Afterward: { $look }.
 homeowner-meanwhile = During the work: { $upset }.
 homeowner-room-closed = { $days ->

@@ -41,7 +41,11 @@ letter-framing-moved = One joint is open far more than the rest, so the framing 
 letter-weak-sealant = A good sealant handles this much movement, but the one in your joints let go at small openings.
 letter-wood-moves = Wood takes on and gives off moisture with the air around it, and a board gets narrower as it dries.
 letter-install-moisture = Going by the gaps, the boards were at about { $moisture } moisture when installed (likely between { $low } and { $high }). Wood in your room settles near { $room }.
+letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and can’t warrant it.
+letter-too-wet-likely = Most likely that was too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-too-wet-open = The readings can’t tell whether that was too wet for this room or whether this is ordinary seasonal movement.
 letter-too-wet = That was too wet for this room. As they dried, each board got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-seasonal-likely = Most likely they were about as dry as they should have been, and this is ordinary seasonal movement: the joints open in the dry season and close again on their own. The readings don’t settle it.
 letter-seasonal = They were about as dry as they should have been. What you see is normal seasonal movement: the joints open in the dry season and close again on their own.
 letter-wet-sections = The boards in { $count ->
     [one] section

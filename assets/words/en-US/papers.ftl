@@ -49,6 +49,12 @@ paper-sign-owner = Homeowner
 
 ## Price sheet
 
+paper-initials = I have read this and want the repair all the same. Owner’s initials:
+paper-draft-errors = { $count ->
+    [one] DRAFT, not for handing over: 1 entry of this job couldn’t be used.
+   *[other] DRAFT, not for handing over: { $count } entries of this job couldn’t be used.
+}
+paper-draft-incomplete = DRAFT, not for handing over: there isn’t enough to go on yet.
 paper-not-priced = Nothing can be priced yet.
 paper-missing = Next:
 paper-price-range = 80% range: { $low } to { $high }
@@ -184,6 +190,18 @@ paper-clue-against = points away from
 paper-clue-weight = { $cause } × { $factor }
 paper-clue-weight-over = { $cause } × over { $factor }
 paper-next-reading = The reading that would tell us most:
+paper-does-not-fit = What doesn’t fit, and what to check
+paper-inputs = What was entered
+paper-unknown = not known
+paper-input-days = { $days ->
+    [one] 1 day of readings
+   *[other] { $days } days of readings
+}
+paper-input-photos = { $photos ->
+    [one] 1, pinned on the drawing in the job file
+   *[other] { $photos }, pinned on the drawing in the job file
+}
+paper-input-boards = { $species }, { $face } face, { $thickness } thick, { $profile }; nailing: { $nailing }; behind: { $backing }; paint: { $paint }; grain { $grain }°
 paper-gap-readings = Gap readings
 paper-joint = joint
 paper-gap = gap

@@ -18,7 +18,7 @@ use crate::repair::{CutPattern, CuttingList, PriceLine, Trade, WorkDay};
 use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
-const FORMAT: u32 = 2;
+const FORMAT: u32 = 3;
 
 /// Rounds for print: a report has no more digits than the figures deserve.
 pub(in crate::export) fn round(value: f64, decimals: i32) -> f64 {
@@ -65,7 +65,7 @@ impl Report {
             layout: LayoutReport::new(assessment),
             opening: OpeningReport::new(assessment),
             causes: assessment.causes.as_ref().map(|causes| CausesReport::new(assessment, causes, words)),
-            belief: assessment.belief.as_ref().map(BeliefReport::new),
+            belief: assessment.belief.as_deref().map(BeliefReport::new),
             sections: (0..assessment.sections.len())
                 .map(|at| SectionReport::new(assessment, at, words))
                 .collect(),

@@ -2,9 +2,13 @@
 
 use serde_json::{Value, json};
 
+use crate::air::IndoorAir;
 use crate::assess::{Assessment, MissingEntry, SectionState};
 use crate::belief::Cause;
-use crate::measure::Percent;
+use crate::job::fields;
+use crate::measure::{DayOrMonth, Percent};
+use crate::named::name_of;
+use crate::surface::BoardSpec;
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
@@ -43,6 +47,68 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         "room_lines": room_lines.collect::<Vec<_>>(),
         "sections": sections.collect::<Vec<_>>(),
     })
+}
+
+/// What was entered of the house, the room and the boards: all that a recheck needs besides the readings.
+pub(super) fn inputs(assessment: &Assessment, words: &Words) -> Value {
+    let (job, figures) = (&*assessment.job, words.figures());
+    let date = |date: DayOrMonth| {
+        if date.is_day_known() { figures.date(date.date()) } else { figures.month(date.date()) }
+    };
+    let unknown = || say!(words, "paper-unknown");
+    let logger = job.logged.as_ref().map(|logged| {
+        let days = u32::try_from(logged.days.len()).unwrap_or(u32::MAX);
+        (&fields::LOGGER, say!(words, "paper-input-days", days = days))
+    });
+    let photos: usize = job.surfaces.iter().map(|surface| surface.photos.len()).sum();
+    let photos = u32::try_from(photos).ok().filter(|photos| *photos > 0);
+    let lines = [
+        (&fields::YEAR_BUILT, job.built.map_or_else(unknown, |year| year.to_string())),
+        (&fields::INSTALLED, job.installed.map_or_else(unknown, date)),
+        (&fields::VISITED, figures.date(job.visited)),
+        (&fields::AIR_SOURCE, air(assessment, words)),
+        (&fields::DELIVERED_AT, figures.percent(job.plan.delivered_at.to_pct(), 1)),
+    ];
+    let photos = photos.map(|photos| (&fields::PHOTOS, say!(words, "paper-input-photos", photos = photos)));
+    let lines = lines.into_iter().chain(logger).chain(photos);
+    let boards = job.surfaces.iter().flat_map(|surface| {
+        surface.sections.iter().map(move |section| {
+            json!([surface.name, section.name, boards(assessment, &section.board, words)])
+        })
+    });
+    json!({
+        "lines": lines.map(|(field, value)| json!([field.label(words), value])).collect::<Vec<_>>(),
+        "boards": boards.collect::<Vec<_>>(),
+    })
+}
+
+/// Where the room's air is from.
+fn air(assessment: &Assessment, words: &Words) -> String {
+    match &assessment.job.air {
+        IndoorAir::Monthly(_) => say!(words, "choice-air-months"),
+        IndoorAir::FromWeather { .. } => fields::WEATHER_FILE.label(words),
+        IndoorAir::FromClimate { station, .. } => name_of(&assessment.catalog.stations, station).to_owned(),
+        IndoorAir::FromPlace { site, .. } => site.name.clone(),
+    }
+}
+
+/// A section's boards, in one line.
+fn boards(assessment: &Assessment, board: &BoardSpec, words: &Words) -> String {
+    let (catalog, figures) = (&assessment.catalog, words.figures());
+    let species = catalog.species(&board.species).map_or(&board.species, |species| &species.name);
+    let paint = catalog.finishes.iter().find(|coating| coating.finish == board.finish);
+    say!(
+        words,
+        "paper-input-boards",
+        species = species,
+        face = board.face_width,
+        thickness = board.thickness,
+        profile = &board.profile.say(words),
+        nailing = &board.fixing.say(words),
+        backing = &board.behind.say(words),
+        paint = Arg::Name(paint.map_or("", |coating| coating.name.as_str())),
+        grain = &figures.number(board.ring_angle.to_degrees(), 0)
+    )
 }
 
 /// What the readings of a section come to.

@@ -31,6 +31,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
         assessment.chosen().map_or_else(|| json!([]), |option| buying::shopping(assessment, option, words)),
     );
     data.insert("readings".to_owned(), evidence::readings(assessment, words));
+    data.insert("inputs".to_owned(), evidence::inputs(assessment, words));
     data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
     data.insert("again".to_owned(), follow_up::again(assessment, words));
     Value::Object(data)
@@ -61,6 +62,7 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         },
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
         "date": words.figures().date(job.visited),
+        "draft": draft(assessment, words),
         "answer": answer::headline(assessment, words),
         "cause": answer::cause(assessment, words),
         "surfaces": surfaces(assessment, words),
@@ -74,6 +76,21 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
             .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
     });
     object(values)
+}
+
+/// Why the papers are only a draft, if they are: an entry couldn't be used, or there is no answer yet.
+fn draft(assessment: &Assessment, words: &Words) -> Option<String> {
+    let errors = assessment.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
+    if errors > 0 {
+        return Some(say!(words, "paper-draft-errors", count = errors));
+    }
+    (!assessment.answer.is_complete()).then(|| say!(words, "paper-draft-incomplete"))
+}
+
+/// Whether the work is warranted: not on a draft, and not what is advised against.
+fn warrants(assessment: &Assessment, words: &Words) -> bool {
+    let against = assessment.chosen().is_some_and(|option| assessment.advises_against(option));
+    !against && draft(assessment, words).is_none()
 }
 
 fn surfaces(assessment: &Assessment, words: &Words) -> Vec<Value> {
@@ -119,7 +136,9 @@ fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "more": text.more,
         "sections_caption": sections_caption,
         "warranty_years": years,
-        "warranty": (years > 0).then(|| say!(words, "paper-warranty", years = years)),
+        "against": assessment.chosen().is_some_and(|option| assessment.advises_against(option)),
+        "warranty": (years > 0 && warrants(assessment, words))
+            .then(|| say!(words, "paper-warranty", years = years)),
         "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
         "chosen": assessment.chosen().map(|option| price::priced(assessment, option, words)),
         "seals": seals,

@@ -8,11 +8,15 @@ use crate::app::widgets::{columns, remark};
 use crate::assess::RepairOption;
 use crate::measure::Money;
 use crate::repair::CostDriver;
+use crate::words::causes::chance_as_percent;
 use crate::words::verdict::chance_with_range;
 use crate::words::{self, Arg, Say as _, Words, say};
 
-/// Width of the columns with figures, and of the space between them.
-const FIGURES: f32 = 540.0;
+/// Width of the columns with figures, and of the space between them: with the ranges beside them, and
+/// without.
+const FIGURES: (f32, f32) = (540.0, 380.0);
+/// Least width of the names.
+const NAMES: f32 = 150.0;
 
 /// The columns.
 const COLUMNS: [&str; 5] = [
@@ -27,14 +31,16 @@ const COLUMNS: [&str; 5] = [
 pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
     // Names take what the figures leave.
-    let names = (ui.available_width() - FIGURES).clamp(180.0, 420.0);
+    let with_ranges = ui.available_width() >= FIGURES.0 + NAMES;
+    let figures_width = if with_ranges { FIGURES.0 } else { FIGURES.1 };
+    let names = (ui.available_width() - figures_width).clamp(NAMES, 420.0);
     let least = assessment.best().map(|option| option.method);
     Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
         columns(ui, context.palette, words, &COLUMNS);
         for (at, option) in assessment.options.iter().enumerate() {
             let least = least == Some(option.method);
             name(ui, context, at + 1, option, names);
-            figures(ui, context, option, least);
+            figures(ui, context, option, (least, with_ranges));
             ui.end_row();
         }
     });
@@ -51,7 +57,12 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 /// An option's price, days, chance and cost with callbacks.
-fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, least: bool) {
+fn figures(
+    ui: &mut Ui,
+    context: &WindowContext<'_>,
+    option: &RepairOption,
+    (least, with_ranges): (bool, bool),
+) {
     let words = context.words;
     if let Some(reason) = &option.not_possible {
         ui.label(RichText::new(words.text("options-not-here")).small().color(context.palette.soft))
@@ -60,13 +71,18 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
     }
     let figures = words.figures();
     let (low, high) = (option.price.spread.low, option.price.spread.high);
-    let (low, high) = (Arg::RoughMoney(low), Arg::RoughMoney(high));
-    if option.price.spread.low == option.price.spread.high {
-        ui.label(figures.rough_money(option.price.total));
+    let total = option.price.total;
+    if low == high {
+        ui.label(figures.rough_money(total));
     } else {
-        let total = Arg::RoughMoney(option.price.total);
-        ui.label(say!(words, "options-price", total = total, low = low, high = high))
-            .on_hover_text(drivers(option, words));
+        let (total, low, high) = (Arg::RoughMoney(total), Arg::RoughMoney(low), Arg::RoughMoney(high));
+        let range = say!(words, "options-price", total = total, low = low, high = high);
+        let (shown, more) = if with_ranges {
+            (range, drivers(option, words))
+        } else {
+            (figures.rough_money(option.price.total), range)
+        };
+        ui.label(shown).on_hover_text(more);
     }
     let days = &option.schedule;
     let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
@@ -76,7 +92,12 @@ fn figures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, leas
             ui.label(words.text("no-figure")).on_hover_text(words.text("options-no-callback"));
         }
         Some(risk) => {
-            let shown = RichText::new(chance_with_range(risk, words));
+            let chance = if with_ranges {
+                chance_with_range(risk, words)
+            } else {
+                chance_as_percent(risk.chance, words)
+            };
+            let shown = RichText::new(chance);
             let what = words.text("options-chance");
             explain::number(ui, context, &what, shown, || explain::chance(context, option));
         }
