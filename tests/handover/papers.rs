@@ -281,7 +281,7 @@ fn what_is_advised_against_says_so_and_is_not_warranted() {
     };
     let advised_against = letter(EXAMPLES[2], MethodId::Reseal);
     assert!(advised_against.contains("We advise against this repair"));
-    assert!(advised_against.contains("initials") && !advised_against.contains("We warrant"));
+    assert!(advised_against.contains("initials") && !advised_against.contains("Our warranty"));
     let lasts = letter(EXAMPLES[2], MethodId::CoverStrips);
     assert!(!lasts.contains("advise against") && lasts.contains("We warrant"));
 }
