@@ -13,7 +13,7 @@ use statrs::distribution::{ContinuousCDF as _, Normal};
 use statrs::statistics::Statistics as _;
 
 use super::methods::Trade;
-use super::plan::Prices;
+use super::prices::Prices;
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
 use crate::measure::{Money, ThreePoint};

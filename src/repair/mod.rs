@@ -14,6 +14,7 @@ mod methods;
 mod own;
 mod plan;
 mod price;
+mod prices;
 mod quantities;
 mod risk;
 mod schedule;
@@ -30,10 +31,10 @@ pub use methods::{
 };
 pub use own::Payer;
 pub use plan::{
-    BeadShape, Charging, Height, LeadPaint, OldSealant, Payers, Plan, PriceLine, Prices, RoundTo, Scope,
-    Shares, Site, Stock, TaxOn, Trial,
+    BeadShape, Height, LeadPaint, OldSealant, Payers, Plan, PriceLine, Scope, Shares, Site, Stock, Trial,
 };
 pub use price::{LineBasis, Price, PriceInputs, Priced, present_value, price};
+pub use prices::{Charging, Prices, RoundTo, TaxOn};
 pub use quantities::{OnSite, Quantities, TreatedJoint};
 pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, SectionMovement, risks, wilson};
 pub use schedule::{

@@ -2,7 +2,8 @@
 
 use super::cost::CostSpread;
 use super::methods::Trade;
-use super::plan::{Charging, Plan, PriceLine, TaxOn};
+use super::plan::{Plan, PriceLine};
+use super::prices::{Charging, TaxOn};
 use super::takeoff::MaterialLine;
 use super::tasks::TaskHours;
 use crate::measure::{Hours, Money, Percent, Span};

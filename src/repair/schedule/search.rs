@@ -18,7 +18,7 @@ const NOTHING: f64 = 1e-6;
 /// Work in a day that the drive and setting up always leave, as a share of the day.
 const LEAST_WORK: f64 = 0.5;
 /// Hours of work before lunch.
-pub(super) const MORNING: f64 = 4.0;
+const MORNING: f64 = 4.0;
 /// They come on the half hour.
 const ARRIVE: f64 = 0.5;
 /// Nobody comes later than so many hours before the end of a day.
@@ -33,10 +33,10 @@ pub(super) struct Rules {
     day: f64,
     late: f64,
     pub starts: f64,
-    pub lunch: f64,
+    lunch: f64,
     pub drive: f64,
-    pub set_up: f64,
-    pub once: f64,
+    set_up: f64,
+    once: f64,
     hour: f64,
     equipment: f64,
 }
