@@ -147,6 +147,12 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
     if let Some(risk) = &option.callback {
         let (low, high) = (pct(risk.interval.low), pct(risk.interval.high));
         from.push(("explain-interval", say!(words, "explain-range", low = low, high = high)));
+        if let Some(tears) = option.tears {
+            let without = words.figures().percent(100.0 * risk.without_paint, 0);
+            from.push(("explain-without-paint", without));
+            let (low, high) = (pct(tears.low), pct(tears.high));
+            from.push(("explain-tears", say!(words, "explain-tears-range", low = low, high = high)));
+        }
         let (quarter, half) = (pct(risk.converged[0]), pct(risk.converged[1]));
         from.push(("explain-converged", say!(words, "explain-both", first = quarter, second = half)));
         from.push(("explain-opens-again", words.figures().run(risk.opens)));

@@ -31,7 +31,11 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, color) = match &cut.bead {
         Some(bead) => (
             bead.fares.say(context.words),
-            if bead.fares.holds() { context.palette.good } else { context.palette.error },
+            match (bead.fares.shows(), bead.fares.holds()) {
+                (true, _) => context.palette.error,
+                (false, true) => context.palette.good,
+                (false, false) => context.palette.warn,
+            },
         ),
         None if context.day() < context.assessment.seal_day => {
             (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
@@ -92,6 +96,6 @@ fn paint(painter: &Painter, palette: &Palette, cut: &Cut, rect: Rect) {
         if let Some(behind) = &bead.behind {
             fill(behind, palette.trim);
         }
-        fill(&bead.section, if bead.fares.holds() { palette.bead } else { palette.error });
+        fill(&bead.section, if bead.fares.shows() { palette.error } else { palette.bead });
     }
 }

@@ -129,7 +129,7 @@ impl Curves {
         let ahead: Vec<usize> = (0..=AHEAD as usize).step_by(STEP).collect();
         let gaps: Vec<f64> = ahead.iter().map(|&day| gap_on(day)).collect();
         let bands: Vec<_> = ahead.iter().map(|&day| band_on(day)).collect();
-        let limits = limits(context, &gap_on);
+        let limits = limits(context, state, &gap_on);
         let reference_curve = context
             .view
             .time
@@ -183,14 +183,20 @@ impl Curves {
     }
 }
 
-/// The day of sealing, and the gaps in mm between which a bead put in then holds; `None` where none is.
-fn limits(context: &WindowContext<'_>, gap_on: &impl Fn(usize) -> f64) -> Option<(f64, f64, f64)> {
-    let sealant = &context.assessment.bead.as_ref()?.sealant;
+/// The day of sealing, and the gaps in mm between which a bead put in then stays within its class; `None`
+/// where none is.
+fn limits(
+    context: &WindowContext<'_>,
+    state: &SectionState,
+    gap_on: &impl Fn(usize) -> f64,
+) -> Option<(f64, f64, f64)> {
+    let bead = context.assessment.bead(state)?;
     let sealed = gap_on(context.assessment.seal_day);
     let fills = sealed >= context.assessment.job.plan.narrowest.to_mm();
     fills.then(|| {
-        let (low, high) = (1.0 - sealant.squeeze.to_fraction(), 1.0 + sealant.stretch.to_fraction());
-        (context.assessment.seal_day as f64, sealed * low.max(0.0), sealed * high)
+        let limits = bead.limits(Length::mm(sealed));
+        let low = sealed - limits.close_hidden.to_mm();
+        (context.assessment.seal_day as f64, low.max(0.0), sealed + limits.open_hidden.to_mm())
     })
 }
 

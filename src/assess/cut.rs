@@ -1,26 +1,30 @@
 //! The cut through a joint on a day, with the bead as the chosen option lays it.
 
+use super::laid::LaidBeads;
 use super::{Assessment, JointState, SectionState};
 use crate::job::{Catalog, Job};
-use crate::joint::{Cut, PlacedBead, Sealant};
+use crate::joint::{Cut, LaidBead, PlacedBead};
 use crate::measure::Length;
 use crate::repair::Outcome;
 
-/// The bead of the chosen option.
-#[derive(Debug, Clone, PartialEq)]
-pub struct PlannedBead {
-    /// The sealant, as it takes movement laid like this.
-    pub sealant: Sealant,
-    /// Whether a backer or bond breaker lies behind it.
-    pub breaker: bool,
-}
-
-pub(super) fn planned_bead(job: &Job, catalog: &Catalog) -> Option<PlannedBead> {
-    let Outcome::Bead { breaker, .. } = catalog.method(job.plan.chosen)?.outcome else { return None };
-    Some(PlannedBead { sealant: catalog.bead(&job.plan)?, breaker })
+/// The bead of the chosen option in each section, in the order of [`Assessment::sections`].
+pub(super) fn planned_beads(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<LaidBeads> {
+    let Outcome::Bead { lay, .. } = catalog.method(job.plan.chosen)?.outcome else { return None };
+    LaidBeads::planned(job, catalog, sections, lay)
 }
 
 impl Assessment {
+    /// Whether the chosen option lays beads.
+    pub const fn lays_beads(&self) -> bool {
+        self.beads.is_some()
+    }
+
+    /// The bead of the chosen option in a section; `None` where it lays none.
+    pub fn bead(&self, state: &SectionState) -> Option<&LaidBead> {
+        let same = |of: &&SectionState| (of.surface, of.section) == (state.surface, state.section);
+        self.beads.as_ref()?.of(self.sections.iter().position(|of| same(&of))?)
+    }
+
     /// The cut through a joint of a section, else through its mean one, `day` days after the visit,
     /// with the gap then. Boards are drawn `reach` to either side. `None` if no gap is known.
     pub fn cut(
@@ -37,13 +41,8 @@ impl Assessment {
             None => Some(state.mean_gap_on(day)),
         };
         let gap = on(day)?;
-        let width = on(self.seal_day).filter(|gap| day >= self.seal_day && *gap >= job.plan.narrowest);
-        let laid = width.zip(self.bead.as_ref()).map(|(width, bead)| PlacedBead {
-            sealant: &bead.sealant,
-            width,
-            depth: width.max(job.plan.bead.least_depth),
-            breaker: bead.breaker,
-        });
+        let sealed = on(self.seal_day).filter(|gap| day >= self.seal_day && *gap >= job.plan.narrowest);
+        let laid = sealed.zip(self.bead(state)).map(|(gap, bead)| PlacedBead { bead, gap });
         Some((Cut::new(spec, gap, reach, laid), gap))
     }
 }

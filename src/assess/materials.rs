@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::option_inputs::OptionInputs;
 use super::sections::JointState;
+use crate::joint::JointEdges;
 use crate::measure::{Area, Length, Volume};
 use crate::repair::{
     CannotCut, CuttingList, CuttingRules, Material, Plan, Quantities, StockLength, TreatedJoint, board_price,
@@ -45,8 +46,8 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
 
 fn treated_joint(state: &JointState, inputs: &OptionInputs<'_>) -> TreatedJoint {
     let joint = &inputs.layouts[state.surface].joints[state.joint];
-    let profile = inputs.job.surfaces[state.surface].sections[joint.section].board.profile;
-    TreatedJoint { length: joint.length(), gap: state.at_sealing, v_leg: profile.v_leg() }
+    let board = &inputs.job.surfaces[state.surface].sections[joint.section].board;
+    TreatedJoint { length: joint.length(), gap: state.at_sealing, edges: JointEdges::of(board) }
 }
 
 /// Length of joint to be sealed in the timed section.

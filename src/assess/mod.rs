@@ -14,6 +14,7 @@ mod confidence;
 mod conflicts;
 mod cut;
 mod follow_up;
+mod laid;
 mod materials;
 mod option_inputs;
 mod options;
@@ -34,7 +35,6 @@ pub use answer::{
 pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
-pub use cut::PlannedBead;
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
@@ -53,10 +53,11 @@ use option_inputs::OptionInputs;
 use std::borrow::Cow;
 use std::sync::Arc;
 
+use self::laid::LaidBeads;
 use crate::air::IndoorYear;
 use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
-use crate::joint::{Sealant, Season};
+use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Length, Span, Volume};
 use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
@@ -96,8 +97,8 @@ pub struct Assessment {
     /// A sealant that would hold on enough of the joint length, where the chosen option lays a bead that
     /// does not.
     pub better_sealant: Option<RatedSealant>,
-    /// The bead of the chosen option, if it lays one.
-    pub bead: Option<PlannedBead>,
+    /// The beads of the chosen option, by section; `None` where it lays none.
+    beads: Option<LaidBeads>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
     pub seal_day: usize,
     /// The repair options, in the catalog's order.
@@ -204,14 +205,16 @@ impl Assessment {
         let state = self.sections.get(section)?;
         let board = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
         let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let lay = self.catalog.lay(&self.job.plan);
         let joints: Vec<TreatedJoint> = treated
             .map(|joint| TreatedJoint {
                 length: self.layouts[joint.surface].joints[joint.joint].length(),
-                gap: joint.at_sealing,
-                v_leg: board.profile.v_leg(),
+                gap: lay.slot(joint.at_sealing),
+                edges: JointEdges::of(board),
             })
             .collect();
-        Some(wet_sealant(&joints, &self.job.plan.bead, self.sealant.as_ref()?.solids))
+        self.sealant.as_ref()?;
+        Some(wet_sealant(&joints, &self.job.plan.bead, lay))
     }
 
     /// How many meter readings were taken on the boards of this very section.
@@ -308,6 +311,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let before = OptionInputs { sections: first.as_deref().unwrap_or(&sections), ..inputs };
     let follow_up = follow_up::follow_up(&before, &options);
     let chosen = options.iter().find(|option| option.method == job.plan.chosen);
+    let beads = cut::planned_beads(job, catalog, &sections);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
         job: Arc::clone(&entered),
@@ -325,7 +329,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         season,
         sealant: catalog.sealant(&job.plan.sealant).cloned(),
         better_sealant,
-        bead: cut::planned_bead(job, catalog),
+        beads,
         seal_day,
         options,
         choice,

@@ -3,12 +3,13 @@
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 
+use super::laid::LaidBeads;
 use super::materials::{cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
 use crate::job::Job;
-use crate::joint::Sealant;
-use crate::measure::{Area, Hours, Length, Money, Percent};
+use crate::joint::{BeadLay, REVEAL, Sealant};
+use crate::measure::{Area, Hours, Length, Money, Percent, Span};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
     MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, Quantities,
@@ -39,6 +40,8 @@ pub enum NotPossible {
         /// The widest joint.
         widest: Length,
     },
+    /// Every joint is as wide as a reveal by itself.
+    WideEnough,
     /// Boards are wet: glued now, they tear apart as they dry.
     GluedWet,
     /// Boards are wet: laid tight now, they open again as they dry.
@@ -93,6 +96,10 @@ pub struct RepairOption {
     pub holds: Option<f64>,
     /// The chance that it brings the crew back within the warranty.
     pub callback: Option<Risk>,
+    /// For one that lays beads, the chance of a callback without paint that cracks over sound beads, if tears
+    /// that begin behind beads stay out of sight, and if all of them come through: the bounds of what nobody
+    /// has measured.
+    pub tears: Option<Span<f64>>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
 }
@@ -166,6 +173,11 @@ fn work(
     let sealant = catalog.sealant(&plan.sealant)?;
     let (primer, paint) = (catalog.paint(&plan.primer)?, catalog.paint(&plan.paint)?);
     let method = as_done_here(method, measure, sealant, inputs.job);
+    let cut = match method.outcome {
+        Outcome::Bead { lay, .. } => measure.cut_for(lay),
+        _ => measure.clone(),
+    };
+    let measure = &cut;
     let of_tasks = TaskInputs {
         method: &method,
         tasks: &catalog.tasks,
@@ -327,6 +339,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         offered: materials,
         holds: share_that_holds(method.outcome, inputs),
         callback: None,
+        tears: None,
         expected: None,
     }
 }
@@ -346,7 +359,9 @@ fn not_possible(
     let widest = widest_left(inputs);
     let tongue = inputs.sections.iter().filter_map(|state| board(state).tongue()).reduce(Length::min);
     let wet = inputs.sections.iter().any(SectionState::is_wetted);
+    let finest = measure.treated.iter().map(|joint| joint.gap).fold(REVEAL, Length::min);
     match method.outcome {
+        Outcome::Bead { lay: BeadLay::Reveal, .. } if finest >= REVEAL => Some(NotPossible::WideEnough),
         Outcome::Line if tongue.is_some_and(|tongue| widest >= tongue) => {
             Some(NotPossible::PastTongue { widest })
         }
@@ -378,11 +393,14 @@ fn widest_of_dried_boards(inputs: &OptionInputs<'_>) -> Length {
 /// Share of the treated length that an option's bead holds on if laid on the plan's day; `None` for an option
 /// without a bead.
 fn share_that_holds(outcome: Outcome, inputs: &OptionInputs<'_>) -> Option<f64> {
-    let Outcome::Bead { held, breaker } = outcome else { return None };
-    let sealant = inputs.catalog.sealant(&inputs.job.plan.sealant)?.over(breaker);
+    let Outcome::Bead { held, lay } = outcome else { return None };
+    let beads = LaidBeads::planned(inputs.job, inputs.catalog, inputs.sections, lay)?;
     let moves = if held { inputs.held } else { 1.0 };
     let takes = |joint: &JointState| {
-        joint.can_hold && joint.demand.is_some_and(|demand| sealant.takes(demand.times(moves)))
+        let bead = joint.section.and_then(|section| beads.of(section));
+        let fits = joint.can_hold && lay.slot(joint.at_sealing) >= inputs.job.plan.narrowest;
+        let demand = joint.demand.filter(|_| fits);
+        bead.zip(demand).is_some_and(|(bead, demand)| bead.takes(&demand.times(moves)))
     };
     let length = |joint: &JointState| inputs.layouts[joint.surface].joints[joint.joint].length().to_m();
     let treated = || inputs.joints.iter().filter(|joint| joint.treated);

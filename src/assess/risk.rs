@@ -1,12 +1,17 @@
 //! The chance of a callback for each repair option.
 
+use super::laid::LaidBeads;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::section_worlds::Start;
 use super::sections::{JointState, SectionState, motion, tongue};
+use crate::bead::MovementLimits;
 use crate::job::{Catalog, Job};
-use crate::measure::{Length, Money};
-use crate::repair::{Outcome, Risk, RiskJoint, RiskOption, SectionMovement, present_value, risks};
+use crate::joint::BeadLay;
+use crate::measure::{Length, Money, Span};
+use crate::repair::{
+    MethodId, Outcome, Risk, RiskJoint, RiskOption, SectionMovement, Tears, present_value, risks,
+};
 use crate::surface::JointKind;
 use crate::survey::{GapEstimate, SectionGaps};
 use crate::wood::Species;
@@ -48,17 +53,24 @@ pub(super) type YearlyShare = (usize, f64);
 pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -> Vec<YearlyShare> {
     let plan = &inputs.job.plan;
     let catalog = inputs.catalog;
-    let run = |years, trials| {
+    let run = |years, tears, trials| {
         let (at, tried): (Vec<usize>, Vec<RiskOption>) = tried(inputs, options, years).into_iter().unzip();
-        let found = risks(&tried, &plan.callback, &catalog.capability, trials, SEED);
+        let found = risks(&tried, &plan.callback, &catalog.capability.after(years), tears, trials, SEED);
         at.into_iter().zip(tried).zip(found).collect::<Vec<_>>()
     };
     // What a year costs is a sum over many trials: fewer of them tell it as well.
-    let (term, one_year) = (run(plan.warranty_years, catalog.trials), run(1, catalog.trials * 2 / 5));
+    let fewer = catalog.trials * 2 / 5;
+    let term = run(plan.warranty_years, Tears::Unknown, catalog.trials);
+    let one_year = run(1, Tears::Unknown, fewer);
+    let bounds = [Tears::Stay, Tears::ComeThrough].map(|tears| run(plan.warranty_years, tears, fewer));
     let share = |((at, option), risk): &((usize, RiskOption), Risk)| (*at, yearly_share(option, risk));
     let shares: Vec<YearlyShare> = with_lapses(inputs, options, one_year.iter().map(share).collect());
-    for (&(at, share), (_, risk)) in shares.iter().zip(term) {
+    let [stay, come_through] = bounds.map(|all| all.into_iter().map(|(_, risk)| risk.without_paint));
+    for ((&(at, share), (_, risk)), tears) in shares.iter().zip(term).zip(stay.zip(come_through)) {
         let option = &mut options[at];
+        if matches!(option.outcome, Outcome::Bead { .. }) {
+            option.tears = Some(Span { low: tears.0, high: tears.1 });
+        }
         // What mends nothing has no callback to be paid for: it leaves the repair to be paid later.
         if option.outcome != Outcome::Unchanged {
             let years = plan.warranty_years;
@@ -70,9 +82,9 @@ pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -
     shares.into_iter().filter(|(at, _)| options[*at].expected.is_some()).collect()
 }
 
-/// Whether an option lays a bead over a breaker in the room as it is.
+/// Whether an option lays the same bead in the room as it is.
 fn is_bare_bead(option: &RepairOption) -> bool {
-    option.outcome == Outcome::Bead { held: false, breaker: true }
+    option.method == MethodId::Reseal
 }
 
 /// The chance a year of what movement does not tell.
@@ -101,8 +113,8 @@ fn with_lapses(
 /// catalog's chance a year. Where humidity is held, a year in which it is not has the chance of the same
 /// bead in the room as it is.
 fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
-    let bare: Option<Risk> =
-        options.iter().find(|option| is_bare_bead(option)).and_then(|option| option.callback.clone());
+    let bare = options.iter().find(|option| is_bare_bead(option));
+    let bare: Option<Risk> = bare.and_then(|option| option.callback.clone());
     let years = i32::try_from(inputs.job.plan.warranty_years.max(1)).unwrap_or(i32::MAX);
     for option in options {
         let yearly = yearly_lapse(inputs, option);
@@ -117,6 +129,11 @@ fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
         risk.chance = mixed(risk.chance, |bare| bare.chance);
         risk.interval.low = mixed(risk.interval.low, |bare| bare.interval.low);
         risk.interval.high = mixed(risk.interval.high, |bare| bare.interval.high);
+        risk.without_paint = mixed(risk.without_paint, |bare| bare.without_paint);
+        option.tears = option.tears.map(|tears| Span {
+            low: mixed(tears.low, |bare| bare.without_paint),
+            high: mixed(tears.high, |bare| bare.without_paint),
+        });
     }
 }
 
@@ -141,9 +158,7 @@ fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption, years: u32) -> 
     let days = crate::air::DAYS * years.max(1) as usize;
     let callback = &inputs.job.plan.callback;
     Some(match option.outcome {
-        Outcome::Bead { held, breaker } => {
-            reseal(inputs, if held { inputs.held } else { 1.0 }, breaker, days)
-        }
+        Outcome::Bead { held, lay } => reseal(inputs, if held { inputs.held } else { 1.0 }, lay, days)?,
         // A line is there by design; it is judged by how much it grows beyond what it is now.
         Outcome::Line => unsealed(inputs, (1.0, DRIED), callback.widest, days),
         Outcome::Covered => unsealed(inputs, (1.0, DRIED), OVERLAP, days),
@@ -177,38 +192,36 @@ pub(super) const fn is_sealed(state: &JointState) -> bool {
     state.treated && state.section.is_some() && state.gap.is_some()
 }
 
-/// Joints sealed again on the day of sealing, over a breaker or not, in a room that keeps this share of
-/// its swing.
-fn reseal(inputs: &OptionInputs<'_>, held: f64, breaker: bool, days: usize) -> RiskOption {
+/// Joints sealed again on the day of sealing, with beads laid so, in a room that keeps this share of its
+/// swing; `None` without a sealant.
+fn reseal(inputs: &OptionInputs<'_>, held: f64, lay: BeadLay, days: usize) -> Option<RiskOption> {
     let OptionInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
+    let beads = LaidBeads::planned(job, catalog, sections, lay)?;
     let swing = |state: &SectionState| SectionMovement { worlds: state.worlds.swings(seal_day, days, held) };
     let one = |state: &JointState| {
         let joint = &layouts[state.surface].joints[state.joint];
         let section = state.section?;
         let width = state.at_sealing;
-        let bead = (width >= job.plan.narrowest).then_some(width);
-        let (more, scatter) = moves_like_its_gap(&sections[section].gaps, state.gap?);
+        let bead = beads.of(section).filter(|_| lay.slot(width) >= job.plan.narrowest);
+        let (more, moves) = moves_like_its_gap(&sections[section].gaps, state.gap?);
+        let power = bead.map_or(1.0, |bead| bead.grows_with_gap(width));
+        let scatter = scatter_over_gap(&sections[section].gaps, state.gap?, power);
         let (_, most) = motion(joint, state, sections)?.extremes_from(seal_day);
         Some(RiskJoint {
             section,
             length: joint.length(),
             across: joint.moves_across * more,
-            bead,
+            bead: bead.map(|bead| bead.limits(width)),
             open_from: job.plan.callback.seen_from,
             scatter,
-            moves: scatter.min(Species::SCATTER.hypot(RING_SCATTER)),
+            moves: moves.min(scatter).min(Species::SCATTER.hypot(RING_SCATTER)),
             lost: tongue(job, state.surface, joint).is_some_and(|tongue| most >= tongue),
         })
     };
-    let takes = catalog.sealant(&job.plan.sealant).map_or((0.0, 0.0), |sealant| {
-        let sealant = sealant.over(breaker);
-        (sealant.stretch.to_fraction(), sealant.squeeze.to_fraction())
-    });
-    RiskOption {
+    Some(RiskOption {
         movements: sections.iter().map(swing).collect(),
         joints: joints.iter().filter(|state| is_sealed(state)).filter_map(one).collect(),
-        takes,
-    }
+    })
 }
 
 /// By what factor the boards at a joint move more than their section's, and the scatter that is left
@@ -227,6 +240,20 @@ pub(super) fn moves_like_its_gap(section: &SectionGaps, joint: GapEstimate) -> (
     let part = (boards / all).powi(2);
     let wider = (joint.gap.mean.to_m().max(0.2 * mean) / mean).ln();
     ((part * wider).exp(), boards * (1.0 - part).max(0.1).sqrt())
+}
+
+/// The scatter of the ratio of a joint's movement to a power of its gap, as [`moves_like_its_gap`] has it
+/// for the gap itself.
+///
+/// Of a joint that was measured the gap is known, so movement alone is left. Of one that was not, movement
+/// and gap share the boards' own factor, which drops out only where the power is 1.
+fn scatter_over_gap(section: &SectionGaps, joint: GapEstimate, power: f64) -> f64 {
+    let (_, at_one) = moves_like_its_gap(section, joint);
+    if joint.measured {
+        return at_one;
+    }
+    let boards = Species::SCATTER.hypot(RING_SCATTER);
+    ((1.0 - power) * boards).hypot(power * at_one)
 }
 
 /// Joints left as they are: those whose gap shows are open, the others open when they widen so far.
@@ -286,11 +313,7 @@ fn unsealed_from(
             lost: false,
         })
     });
-    RiskOption {
-        movements: inputs.sections.iter().map(swing).collect(),
-        joints: edges.collect(),
-        takes: (0.0, 0.0),
-    }
+    RiskOption { movements: inputs.sections.iter().map(swing).collect(), joints: edges.collect() }
 }
 
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
@@ -298,7 +321,7 @@ fn unsealed_from(
 fn glued(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
     let mut option = unsealed(inputs, (1.0, DRIED), inputs.job.plan.callback.seen_from, days);
     for joint in &mut option.joints {
-        joint.bead = Some(joint.across);
+        joint.bead = Some(MovementLimits::breaks_at(joint.across * SPLITS_AT));
     }
-    RiskOption { takes: (SPLITS_AT, 1.0), ..option }
+    option
 }

@@ -10,13 +10,14 @@ use rand::SeedableRng as _;
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
+use super::laid::paint_stretch;
 use super::risk::{RING_SCATTER, moves_like_its_gap};
 use super::sections::{JointState, SectionState};
 use crate::job::{Catalog, Job};
-use crate::joint::{HORIZON, Row, RowBoard, RowJoint, Sealant};
+use crate::joint::{HORIZON, JointEdges, LaidBead, Row, RowBoard, RowJoint};
 use crate::measure::{Length, Percent};
 use crate::repair::Capability;
-use crate::surface::{JointKind, SurfaceLayout};
+use crate::surface::{BoardSpec, JointKind, SurfaceLayout};
 use crate::wood::Species;
 
 /// Rows drawn for a section; fewer where it is long.
@@ -49,7 +50,7 @@ impl RowForecast {
 /// A joint of the row before its draw: bead or paint.
 struct Sealed {
     stiffness: f64,
-    /// Stretch that half of such joints take, mm.
+    /// Opening that half of such joints take, mm.
     reach: f64,
     /// How far it can close, mm.
     room: f64,
@@ -72,11 +73,11 @@ pub(super) fn row_after(
 ) -> Option<RowForecast> {
     let board = &job.surfaces[state.surface].sections[state.section].board;
     let species = catalog.species(&board.species)?;
-    let sealant = catalog.bead(&job.plan)?;
+    let bead = laid_here(job, catalog, board)?;
     let edges: Vec<Sealed> = joints
         .iter()
         .filter(|joint| laid.joints[joint.joint].kind == JointKind::BoardEdge)
-        .filter_map(|joint| sealed(job, catalog, state, joint, &sealant))
+        .filter_map(|joint| sealed(job, catalog, state, joint, &bead))
         .collect();
     let treated = edges.iter().filter(|edge| edge.treated).count();
     if treated == 0 || state.across <= Length::ZERO {
@@ -108,25 +109,33 @@ pub(super) fn row_after(
     })
 }
 
+/// The plan's bead between these boards.
+fn laid_here(job: &Job, catalog: &Catalog, board: &BoardSpec) -> Option<LaidBead> {
+    let (plan, lay) = (&job.plan, catalog.lay(&job.plan));
+    let design = lay.design(JointEdges::of(board), plan.bead.v_filled, plan.bead.least_depth);
+    Some(LaidBead::new(lay, design, catalog.sealant(&plan.sealant)?, paint_stretch(job, catalog)))
+}
+
 fn sealed(
     job: &Job,
     catalog: &Catalog,
     state: &SectionState,
     joint: &JointState,
-    sealant: &Sealant,
+    bead: &LaidBead,
 ) -> Option<Sealed> {
     let (more, _) = moves_like_its_gap(&state.gaps, joint.gap?);
     let width = joint.at_sealing.to_mm();
     let bonding = &catalog.bonding;
     // A gap too narrow for a bead is bridged by paint alone.
-    let (depth, reach) = if joint.treated && joint.at_sealing >= job.plan.narrowest {
-        let depth = width.max(job.plan.bead.least_depth.to_mm());
-        (depth, width * sealant.stretch.to_fraction() * catalog.capability.median)
+    let (wide, depth, reach) = if joint.treated && joint.at_sealing >= job.plan.narrowest {
+        let (wide, thick) = bead.mean_size(joint.at_sealing);
+        let takes = bead.limits(joint.at_sealing).opening();
+        (wide.to_mm(), thick.to_mm(), takes.to_mm() * catalog.capability.median)
     } else {
-        (0.0, bonding.paint_reach)
+        (width, 0.0, bonding.paint_reach)
     };
     let bonded = joint.treated || joint.at_sealing < job.plan.open_from;
-    let stiffness = bonding.joint(width, depth);
+    let stiffness = bonding.joint(wide, depth);
     Some(Sealed { stiffness, reach, room: width, more, treated: joint.treated, bonded })
 }
 

@@ -1,6 +1,7 @@
 //! When to seal: the best weeks for the plan's sealant, and a sealant that would hold where that one
 //! does not.
 
+use super::laid::LaidBeads;
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::job::{Catalog, Job};
@@ -30,8 +31,9 @@ pub(super) fn plan_season(
     sections: &[SectionState],
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
-    let sealed = sealed_joints(job, layouts, sections, joints);
-    let season = catalog.bead(&job.plan).and_then(|sealant| season(&sealed, &sealant, job.plan.narrowest));
+    let beads = LaidBeads::planned(job, catalog, sections, catalog.lay(&job.plan));
+    let season = beads
+        .and_then(|beads| season(&sealed_joints(job, layouts, sections, joints, &beads), job.plan.narrowest));
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
@@ -51,10 +53,10 @@ pub(super) fn better_sealant(
     chosen: Option<&RepairOption>,
 ) -> Option<RatedSealant> {
     chosen?.holds.filter(|share| *share < ENOUGH_HOLDS)?;
-    let sealed = sealed_joints(job, layouts, sections, joints);
-    let breaker = catalog.breaker(&job.plan);
+    let lay = catalog.lay(&job.plan);
     catalog.sealants.iter().enumerate().find_map(|(at, sealant)| {
-        let season = season(&sealed, &sealant.over(breaker), job.plan.narrowest)?;
+        let beads = LaidBeads::new(job, catalog, sections, lay, sealant);
+        let season = season(&sealed_joints(job, layouts, sections, joints, &beads), job.plan.narrowest)?;
         let share = season.share(season.best_week());
         let holds = Percent::pct((share * 100.0).floor());
         (share >= ENOUGH_HOLDS).then_some(RatedSealant { sealant: at, holds })
@@ -67,14 +69,17 @@ fn sealed_joints<'a>(
     layouts: &[SurfaceLayout],
     sections: &'a [SectionState],
     joints: &[JointState],
+    beads: &'a LaidBeads,
 ) -> Vec<SealedJoint<'a>> {
     let treated = joints.iter().filter(|state| state.treated);
     treated
         .filter_map(|state| {
+            let bead = beads.of(state.section?)?;
             let joint = &layouts[state.surface].joints[state.joint];
             let (across, along) = slides(job, joint, state.surface);
             let motion = motion(joint, state, sections)?.sliding(across, along);
-            Some(SealedJoint { motion, length: joint.length(), tongue: tongue(job, state.surface, joint) })
+            let tongue = tongue(job, state.surface, joint);
+            Some(SealedJoint { motion, length: joint.length(), bead, tongue })
         })
         .collect()
 }

@@ -6,14 +6,15 @@ use rayon::prelude::*;
 use statrs::statistics::Statistics as _;
 
 use super::beliefs::{Beliefs, KnownSection};
+use super::laid::{LaidBeads, paint_stretch};
 use super::section_worlds::{MeanGap, SectionWorlds, WEEK, week};
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
-    BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Sealant, Target, acclimation, demand,
-    moisture_after, smallest_class, stack, target, widest_board,
+    BoardMotion, BoardYears, Demand, HORIZON, JointEdges, JointMotion, LaidBead, Target, acclimation, demand,
+    moisture_after, stack, target, widest_board,
 };
 use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
@@ -169,14 +170,18 @@ fn before_install(
     let target =
         target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
     let stack = stack(board, species, &catalog.films);
-    let sealant = catalog.bead(plan);
+    let sealant = catalog.sealant(&plan.sealant);
     let from = day_of_year(job.visited);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, from),
         hung_at: moisture_after(stack, year, plan.delivered_at, from, plan.acclimation_days),
-        widest_board: sealant
-            .and_then(|sealant| widest_board(species, board.ring_angle, years, &sealant, TYPICAL_SEALED_GAP)),
+        widest_board: sealant.and_then(|sealant| {
+            let lay = catalog.lay(plan);
+            let design = lay.design(JointEdges::of(board), plan.bead.v_filled, plan.bead.least_depth);
+            let bead = LaidBead::new(lay, design, sealant, paint_stretch(job, catalog));
+            widest_board(species, board.ring_angle, years, &bead, TYPICAL_SEALED_GAP)
+        }),
     }
 }
 
@@ -201,9 +206,11 @@ pub struct JointState {
     pub at_sealing: Length,
     /// What a bead put in then would have to take.
     pub demand: Option<Demand>,
+    /// The share of its class that the plan's bead then uses at its worst place, seen or not.
+    pub used: Option<f64>,
     /// Index in the catalog of the lowest class that takes it, if any does and the joint is wide enough.
     pub smallest_class: Option<usize>,
-    /// Whether any bead can hold there: there is room for one, and the boards stay on their tongue.
+    /// Whether any bead can hold there: the boards stay on their tongue.
     pub can_hold: bool,
     /// Whether the plan's sealant takes it.
     pub holds: bool,
@@ -422,6 +429,7 @@ pub(super) fn joint_states(
                 smallest_class: None,
                 can_hold: false,
                 holds: false,
+                used: None,
             };
             if let Some(motion) = motion(joint, &state, sections) {
                 let (least, _) = motion.rooms_from(0);
@@ -480,12 +488,17 @@ pub(super) fn hold_against_class(
     layouts: &[SurfaceLayout],
     seal_day: usize,
 ) {
-    let breaker = catalog.breaker(&job.plan);
-    let Some(sealant) = catalog.bead(&job.plan) else {
-        return;
-    };
-    let sealants: Vec<Sealant> = catalog.sealants.iter().map(|sealant| sealant.over(breaker)).collect();
+    let lay = catalog.lay(&job.plan);
+    let Some(beads) = LaidBeads::planned(job, catalog, sections, lay) else { return };
+    // The lowest class first.
+    let mut classes: Vec<usize> = (0..catalog.sealants.len()).collect();
+    classes.sort_by(|a, b| catalog.sealants[*a].class_size().total_cmp(&catalog.sealants[*b].class_size()));
+    let all: Vec<(usize, LaidBeads)> = classes
+        .into_iter()
+        .map(|at| (at, LaidBeads::new(job, catalog, sections, lay, &catalog.sealants[at])))
+        .collect();
     for state in joints {
+        let Some(bead) = state.section.and_then(|section| beads.of(section)) else { continue };
         let joint = &layouts[state.surface].joints[state.joint];
         let Some(motion) = motion(joint, state, sections) else { continue };
         let (across, along) = slides(job, joint, state.surface);
@@ -494,11 +507,17 @@ pub(super) fn hold_against_class(
         let (least, most) = motion.extremes_from(seal_day);
         state.demand = demand(state.at_sealing, least, most, motion.slide_from(seal_day));
         let wide_enough = state.at_sealing >= job.plan.narrowest;
-        state.smallest_class =
-            state.demand.filter(|_| wide_enough).and_then(|demand| smallest_class(&sealants, demand));
+        state.used = state.demand.map(|demand| bead.used(&demand));
+        let takes = |beads: &LaidBeads, demand: &Demand| {
+            state.section.and_then(|section| beads.of(section)).is_some_and(|bead| bead.takes(demand))
+        };
+        state.smallest_class = state
+            .demand
+            .filter(|_| wide_enough)
+            .and_then(|demand| all.iter().find(|(_, beads)| takes(beads, &demand)).map(|(at, _)| *at));
         let together = tongue(job, state.surface, joint).is_none_or(|tongue| most < tongue);
-        state.can_hold = together && wide_enough;
-        state.holds = state.can_hold && state.demand.is_some_and(|demand| sealant.takes(demand));
+        state.can_hold = together;
+        state.holds = together && wide_enough && state.used.is_some_and(|used| used <= 1.0);
     }
 }
 

@@ -5,8 +5,6 @@
 //! the same method at that movement, the test bead shows the local stretch that the sealant has stood
 //! at its worst place. A laid bead may be asked as much.
 
-use std::sync::OnceLock;
-
 use serde::Serialize;
 
 use super::contact::Beyond;
@@ -72,44 +70,56 @@ pub fn test_bead_strains(openings: &[f64]) -> Result<Vec<BeadStrain>, StrainErro
     strain_with(&section, &path, Fineness::STANDARD, Some(Beyond::Bevel))
 }
 
-/// Openings at which the test bead's stretch is kept, as shares of its width.
-const PULLED: [f64; 10] = [0.05, 0.075, 0.125, 0.2, 0.25, 0.35, 0.5, 0.75, 1.0, 1.5];
-const SQUEEZED: [f64; 9] = [-0.05, -0.075, -0.125, -0.2, -0.25, -0.3, -0.35, -0.42, -0.5];
+/// Largest local stretch of the test bead by how far it is opened, and closed, as shares of its width:
+/// what [`test_bead_strains`] gives, kept so that nothing need be solved. A test solves them anew.
+const PULLED: [(f64, f64); 11] = [
+    (0.0, 1.0),
+    (0.05, 1.17383),
+    (0.075, 1.26458),
+    (0.125, 1.44566),
+    (0.2, 1.70147),
+    (0.25, 1.85657),
+    (0.35, 2.12976),
+    (0.5, 2.46658),
+    (0.75, 2.91127),
+    (1.0, 3.28141),
+    (1.5, 3.93296),
+];
+const SQUEEZED: [(f64, f64); 10] = [
+    (0.0, 1.0),
+    (0.05, 1.17990),
+    (0.075, 1.27950),
+    (0.125, 1.47936),
+    (0.2, 1.52828),
+    (0.25, 1.54667),
+    (0.3, 1.71677),
+    (0.35, 1.91852),
+    (0.42, 2.27232),
+    (0.5, 2.82571),
+];
 
 /// The largest local stretch of the test bead opened by this share of its width (closed, below zero);
-/// −0.5 to 1.5, beyond which the end stands. `None` if the test bead has no equilibrium.
-pub fn test_stretch(opening: f64) -> Option<f64> {
-    static CURVES: OnceLock<[Option<Curve>; 2]> = OnceLock::new();
-    let curves = CURVES.get_or_init(|| [curve(&PULLED), curve(&SQUEEZED)]);
-    let curve = curves[usize::from(opening < 0.0)].as_ref()?;
+/// −0.5 to 1.5, beyond which the end stands.
+pub fn test_stretch(opening: f64) -> f64 {
+    let curve: &[(f64, f64)] = if opening < 0.0 { &SQUEEZED } else { &PULLED };
     let size = opening.abs();
     let after = curve.partition_point(|&(at, _)| at < size).clamp(1, curve.len() - 1);
     let ((from, low), (to, high)) = (curve[after - 1], curve[after]);
-    Some(low + (high - low) * ((size - from) / (to - from)).min(1.0))
-}
-
-/// How far the test bead was moved, as a share of its width, and its largest local stretch then.
-type Curve = Vec<(f64, f64)>;
-
-fn curve(openings: &[f64]) -> Option<Curve> {
-    let strains = test_bead_strains(openings).ok()?;
-    let points =
-        openings.iter().zip(&strains).map(|(opening, strain)| (opening.abs(), strain.largest.stretch));
-    Some(std::iter::once((0.0, 1.0)).chain(points).collect())
+    low + (high - low) * ((size - from) / (to - from)).min(1.0)
 }
 
 impl SealantClass {
     /// How much of the class a bead uses that was opened by `open` (closed, below zero) and whose
-    /// largest local stretch is `stretch`. `None` if the test bead has no equilibrium.
-    pub fn used(&self, open: Length, stretch: f64) -> Option<ClassUse> {
+    /// largest local stretch is `stretch`.
+    pub fn used(&self, open: Length, stretch: f64) -> ClassUse {
         let closing = open < Length::ZERO;
         let movement = if closing { -self.close.to_fraction() } else { self.open.to_fraction() };
-        let limit = test_stretch(movement)?;
-        Some(ClassUse { class: *self, limit, used: (stretch - 1.0) / (limit - 1.0) })
+        let limit = test_stretch(movement);
+        ClassUse { class: *self, limit, used: (stretch - 1.0) / (limit - 1.0) }
     }
 }
 
 /// [`SealantClass::used`] for all of [`CLASSES`], in their order.
 pub fn class_uses(open: Length, stretch: f64) -> Vec<ClassUse> {
-    CLASSES.iter().filter_map(|class| class.used(open, stretch)).collect()
+    CLASSES.iter().map(|class| class.used(open, stretch)).collect()
 }

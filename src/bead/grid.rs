@@ -50,8 +50,14 @@ const CLOSINGS: [f64; 4] = [0.08, 0.2, 0.35, 0.5];
 pub(super) const OUTPUTS: usize = 4;
 /// Movements kept for each section.
 pub(super) const MOVEMENTS: usize = 4;
+/// Slots with square edges: their gap, in inches, and the depth of the bead over it.
+pub(super) const SQUARE_GAPS: [f64; 8] = [0.015_625, 0.031_25, 0.0625, 0.093_75, 0.125, 0.1875, 0.25, 0.375];
+pub(super) const SQUARE_DEPTHS: [f64; 4] = [0.35, 0.7, 1.0, 2.0];
+
+/// Sections with a V.
+const V_SECTIONS: usize = FAMILIES.len() * LEGS.len() * GAPS.len() * FILLS.len() * DEPTHS.len();
 /// Sections of the grid.
-pub(super) const SECTIONS: usize = FAMILIES.len() * LEGS.len() * GAPS.len() * FILLS.len() * DEPTHS.len();
+pub(super) const SECTIONS: usize = V_SECTIONS + FAMILIES.len() * SQUARE_GAPS.len() * SQUARE_DEPTHS.len();
 
 impl Family {
     pub(super) fn of(behind: Behind, open: Length) -> Self {
@@ -70,7 +76,7 @@ impl Family {
         }
     }
 
-    fn squeezed(self) -> bool {
+    pub(super) fn squeezed(self) -> bool {
         matches!(self, Self::SqueezedFree | Self::SqueezedOnTongue)
     }
 
@@ -87,31 +93,56 @@ impl Family {
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Point {
     pub family: usize,
-    pub leg: usize,
-    pub gap: usize,
-    pub fill: usize,
-    pub depth: usize,
+    pub shape: PointShape,
+}
+
+/// Where in the grid a section lies: places on its axes.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum PointShape {
+    V { leg: usize, gap: usize, fill: usize, depth: usize },
+    Square { gap: usize, depth: usize },
 }
 
 impl Point {
     pub(super) fn at(index: usize) -> Self {
-        let (rest, depth) = (index / DEPTHS.len(), index % DEPTHS.len());
-        let (rest, fill) = (rest / FILLS.len(), rest % FILLS.len());
-        let (rest, gap) = (rest / GAPS.len(), rest % GAPS.len());
-        Self { family: rest / LEGS.len(), leg: rest % LEGS.len(), gap, fill, depth }
+        let Some(square) = index.checked_sub(V_SECTIONS) else {
+            let (rest, depth) = (index / DEPTHS.len(), index % DEPTHS.len());
+            let (rest, fill) = (rest / FILLS.len(), rest % FILLS.len());
+            let (rest, gap) = (rest / GAPS.len(), rest % GAPS.len());
+            let shape = PointShape::V { leg: rest % LEGS.len(), gap, fill, depth };
+            return Self { family: rest / LEGS.len(), shape };
+        };
+        let (rest, depth) = (square / SQUARE_DEPTHS.len(), square % SQUARE_DEPTHS.len());
+        let shape = PointShape::Square { gap: rest % SQUARE_GAPS.len(), depth };
+        Self { family: rest / SQUARE_GAPS.len(), shape }
     }
 
     pub(super) fn index(self) -> usize {
-        (((self.family * LEGS.len() + self.leg) * GAPS.len() + self.gap) * FILLS.len() + self.fill)
-            * DEPTHS.len()
-            + self.depth
+        match self.shape {
+            PointShape::V { leg, gap, fill, depth } => {
+                let gap = (self.family * LEGS.len() + leg) * GAPS.len() + gap;
+                (gap * FILLS.len() + fill) * DEPTHS.len() + depth
+            }
+            PointShape::Square { gap, depth } => {
+                V_SECTIONS + (self.family * SQUARE_GAPS.len() + gap) * SQUARE_DEPTHS.len() + depth
+            }
+        }
     }
 
     fn section(self) -> Section {
-        let leg = Length::inches(LEGS[self.leg]);
-        let gap = leg * GAPS[self.gap];
-        let fill = Percent::pct(100.0 * FILLS[self.fill]);
-        Section::plain(gap, Section::v(leg), fill, gap * DEPTHS[self.depth], FAMILIES[self.family].behind())
+        let behind = FAMILIES[self.family].behind();
+        match self.shape {
+            PointShape::V { leg, gap, fill, depth } => {
+                let leg = Length::inches(LEGS[leg]);
+                let gap = leg * GAPS[gap];
+                let fill = Percent::pct(100.0 * FILLS[fill]);
+                Section::plain(gap, Section::v(leg), fill, gap * DEPTHS[depth], behind)
+            }
+            PointShape::Square { gap, depth } => {
+                let gap = Length::inches(SQUARE_GAPS[gap]);
+                Section::plain(gap, BoardEdge::Square, Percent::ZERO, gap * SQUARE_DEPTHS[depth], behind)
+            }
+        }
     }
 
     /// The logarithms of strain over movement at all moves, each as [`QuickStrain`] has it.
@@ -151,6 +182,11 @@ pub(super) fn movement_base(section: &Section, family: Family) -> Length {
 }
 
 impl QuickStrain {
+    /// The larger of the stretches that are seen: in the middle of the face, and at its edges.
+    pub fn seen(&self) -> f64 {
+        self.face_middle.max(self.visible_edge)
+    }
+
     pub(super) fn logarithms(&self, open: Length, base: Length) -> [f64; OUTPUTS] {
         let moved = (open.to_m() / base.to_m()).abs();
         let strain = |stretch: f64| ((stretch - 1.0).max(1e-6) / moved).ln();

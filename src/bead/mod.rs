@@ -15,6 +15,7 @@
 mod class;
 mod contact;
 mod element;
+mod endurance;
 mod grid;
 mod limits;
 mod mesh;
@@ -32,6 +33,7 @@ mod table;
 mod tests;
 
 pub use class::{CLASSES, ClassUse, SealantClass, class_uses, test_bead, test_bead_strains, test_stretch};
+pub use endurance::{BeadDesign, Endurance, MovementLimits};
 pub use grid::QuickStrain;
 pub use limits::{
     Finding, GUIDE_BOND, GUIDE_THICKNESS, GUIDE_WIDTH, LEAST_ROD, LEAST_TAPE, Reason, Severity,

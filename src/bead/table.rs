@@ -1,7 +1,7 @@
 //! Strain at once: a table of solved beads, and what lies between them.
 //!
 //! For thousands of joints a solve each is too slow, so flush beads of 100 % solids over a 45-degree
-//! V were solved on a grid. Kept is the logarithm of how much larger strain is than movement over
+//! V, and in slots with square edges, were solved on a grid. Kept is the logarithm of how much larger strain is than movement over
 //! width, which varies slowly; cubic interpolation in all five directions. The table is made by
 //! [`Table::build`]; tests make parts of it anew, and hold it against solves between its points.
 //!
@@ -13,8 +13,8 @@ use std::sync::OnceLock;
 use rayon::prelude::*;
 
 use super::grid::{
-    DEPTHS, FAMILIES, FILLS, Family, GAPS, LEGS, MOVEMENTS, OUTPUTS, Point, QuickStrain, SECTIONS,
-    movement_base,
+    DEPTHS, FAMILIES, FILLS, Family, GAPS, LEGS, MOVEMENTS, OUTPUTS, Point, PointShape, QuickStrain,
+    SECTIONS, SQUARE_DEPTHS, SQUARE_GAPS, movement_base,
 };
 use super::section::{Behind, BoardEdge, Section, Tooling};
 use super::strain::{Movement, Place, StrainError};
@@ -98,59 +98,83 @@ impl Table {
         (rest.is_empty() && values.len() == SIZE).then_some(Self { values })
     }
 
-    /// The strain of a flush bead of 100 % solids over a 45-degree V. `None` if it is another bead,
-    /// slides or is lifted, lies outside of the table, or next to beads without an equilibrium: then
-    /// it must be solved.
+    /// The strain of a flush bead of 100 % solids over a 45-degree V or between square edges. `None` if
+    /// it is another bead, slides or is lifted, lies outside of the table, or next to beads without an
+    /// equilibrium: then it must be solved.
     pub fn strain(&self, section: &Section, movement: Movement) -> Option<QuickStrain> {
-        let BoardEdge::V { leg, angle } = section.edge else { return None };
-        let plain = (angle.to_degrees() - 45.0).abs() < 1e-9
-            && section.tooling == Tooling::Flush
-            && section.solids.to_pct() >= 100.0
-            && movement.slide == Length::ZERO
-            && movement.lift == Length::ZERO
-            && section.behind != Behind::Rod
-            && section.is_valid();
-        if !plain || self.values.is_empty() || movement.open == Length::ZERO {
+        let still = movement.slide == Length::ZERO && movement.lift == Length::ZERO;
+        if !still || movement.open == Length::ZERO {
             return None;
         }
         let family = Family::of(section.behind, movement.open);
+        let points = self.points(section, family)?;
         let base = movement_base(section, family);
         let moved = (movement.open.to_m() / base.to_m()).abs();
         let moves = family.moves();
-        let stencils = Stencils {
-            family: FAMILIES.iter().position(|of| *of == family)?,
-            leg: stencil(&LEGS, leg.to_inches(), f64::ln)?,
-            gap: stencil(&GAPS, section.gap.to_m() / leg.to_m(), f64::ln)?,
-            fill: stencil(&FILLS, section.fill.to_fraction(), |x| x)?,
-            depth: stencil(&DEPTHS, section.depth.to_m() / section.gap.to_m(), |x| (x + 0.15).ln())?,
-        };
         // Next to beads without an equilibrium at the largest movements, the smaller ones must do.
         let logarithms = (2..=moves.len()).rev().find_map(|count| {
             // Strain over movement tends to a limit for small ones.
             let moved = stencil(&moves[..count], moved.max(moves[0]), |x| x)?;
-            self.interpolate(&stencils, moved)
+            self.interpolate(&points, &moved)
         })?;
         Some(QuickStrain::from_logarithms(logarithms, movement.open, base))
     }
 
-    fn interpolate(&self, stencils: &Stencils, moved: Stencil) -> Option<[f64; OUTPUTS]> {
+    /// The strains of a section at the movements that the table keeps for this family, the smallest
+    /// first, up to where there is an equilibrium. Empty where [`Self::strain`] is `None`.
+    pub(super) fn strains(&self, section: &Section, family: Family) -> Vec<(Length, QuickStrain)> {
+        let Some(points) = self.points(section, family) else { return vec![] };
+        let base = movement_base(section, family);
+        let sign = if family.squeezed() { -1.0 } else { 1.0 };
+        let at = |(node, moved): (usize, &f64)| {
+            let logarithms = self.interpolate(&points, &[(node, 1.0)])?;
+            let open = base * (sign * moved);
+            Some((open, QuickStrain::from_logarithms(logarithms, open, base)))
+        };
+        family.moves().iter().enumerate().map_while(at).collect()
+    }
+
+    /// The sections of the grid around this one, with their weights.
+    fn points(&self, section: &Section, family: Family) -> Option<Vec<(usize, f64)>> {
+        let plain = section.tooling == Tooling::Flush
+            && section.solids.to_pct() >= 100.0
+            && section.behind != Behind::Rod
+            && section.is_valid();
+        if !plain || self.values.is_empty() {
+            return None;
+        }
+        let family = FAMILIES.iter().position(|of| *of == family)?;
+        let depth_over_gap = section.depth.to_m() / section.gap.to_m();
+        let point = |shape| Point { family, shape }.index();
+        Some(match section.edge {
+            BoardEdge::V { angle, .. } if (angle.to_degrees() - 45.0).abs() > 1e-9 => return None,
+            BoardEdge::V { leg, .. } => {
+                let legs = stencil(&LEGS, leg.to_inches(), f64::ln)?;
+                let gaps = stencil(&GAPS, section.gap.to_m() / leg.to_m(), f64::ln)?;
+                let fills = stencil(&FILLS, section.fill.to_fraction(), |x| x)?;
+                let depths = stencil(&DEPTHS, depth_over_gap, |x| (x + 0.15).ln())?;
+                let all = itertools::iproduct!(legs, gaps, fills, depths);
+                all.map(|((leg, a), (gap, b), (fill, c), (depth, d))| {
+                    (point(PointShape::V { leg, gap, fill, depth }), a * b * c * d)
+                })
+                .collect()
+            }
+            BoardEdge::Square => {
+                let gaps = stencil(&SQUARE_GAPS, section.gap.to_inches(), f64::ln)?;
+                let depths = stencil(&SQUARE_DEPTHS, depth_over_gap, f64::ln)?;
+                let all = itertools::iproduct!(gaps, depths);
+                all.map(|((gap, a), (depth, b))| (point(PointShape::Square { gap, depth }), a * b)).collect()
+            }
+        })
+    }
+
+    fn interpolate(&self, points: &[(usize, f64)], moves: &[(usize, f64)]) -> Option<[f64; OUTPUTS]> {
         let mut sums = [0.0; OUTPUTS];
-        for (leg, a) in stencils.leg {
-            for (gap, b) in stencils.gap {
-                for (fill, c) in stencils.fill {
-                    for (depth, d) in stencils.depth {
-                        let point = Point { family: stencils.family, leg, gap, fill, depth };
-                        for (moved, e) in moved {
-                            let weight = a * b * c * d * e;
-                            if weight == 0.0 {
-                                continue;
-                            }
-                            let start = (point.index() * MOVEMENTS + moved) * OUTPUTS;
-                            for (sum, value) in sums.iter_mut().zip(&self.values[start..]) {
-                                *sum += weight * unpacked(*value)?;
-                            }
-                        }
-                    }
+        for (section, weight) in points.iter().filter(|(_, weight)| *weight != 0.0) {
+            for (moved, share) in moves.iter().filter(|(_, share)| *share != 0.0) {
+                let start = (section * MOVEMENTS + moved) * OUTPUTS;
+                for (sum, value) in sums.iter_mut().zip(&self.values[start..]) {
+                    *sum += weight * share * unpacked(*value)?;
                 }
             }
         }
@@ -160,14 +184,6 @@ impl Table {
 
 /// Nodes to interpolate between, with their weights.
 type Stencil = [(usize, f64); 4];
-
-struct Stencils {
-    family: usize,
-    leg: Stencil,
-    gap: Stencil,
-    fill: Stencil,
-    depth: Stencil,
-}
 
 /// The four nodes around `x` (or all, of fewer) and the weights of the polynomial through them, in the
 /// measure `scale` of the axis. `None` outside of the nodes.

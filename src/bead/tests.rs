@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 #![allow(clippy::cast_precision_loss, reason = "counts below 100")]
 
+use super::class::{test_bead_strains, test_stretch};
 use super::contact::Beyond;
 use super::element::Element;
 use super::mesh::{Extent, Fineness};
@@ -218,4 +219,15 @@ fn principal_stretches_are_those_of_textbook_cases() {
     let sheared = 0.5 + 1.25_f64.sqrt();
     assert!((principal_stretch(&[[1.0, 1.0], [0.0, 1.0]], [0.0; 2]) - sheared).abs() < 1e-12);
     assert!((principal_stretch(&[[1.0, 0.0], [0.0, 1.0]], [0.6, 0.8]) - sheared).abs() < 1e-12);
+}
+
+/// What is kept of the test bead is what the solver gives.
+#[test]
+fn the_test_bead_is_strained_as_is_kept() {
+    for openings in [[0.05, 0.125, 0.25, 0.5, 1.0, 1.5], [-0.05, -0.125, -0.25, -0.3, -0.35, -0.5]] {
+        for (opening, strain) in openings.iter().zip(test_bead_strains(&openings).unwrap()) {
+            let (kept, solved) = (test_stretch(*opening), strain.largest.stretch);
+            assert!((kept / solved - 1.0).abs() < 1e-3, "{opening}: {kept} against {solved}");
+        }
+    }
 }

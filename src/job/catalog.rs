@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::air::{Household, Station};
 use crate::belief::{CausePriors, Mark, Priors};
-use crate::joint::{Bonding, Coating, Films, Sealant};
+use crate::joint::{BeadLay, Bonding, Coating, Films, Sealant};
 use crate::named::{Named, find};
 use crate::repair::{
     Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
@@ -188,16 +188,12 @@ impl Catalog {
         find(&self.sealants, called)
     }
 
-    /// Whether the plan's method lays its bead over a backer or bond breaker; one that lays none is
-    /// reckoned as if it did.
-    pub fn breaker(&self, plan: &Plan) -> bool {
-        let outcome = self.method(plan.chosen).map(|method| method.outcome);
-        !matches!(outcome, Some(Outcome::Bead { breaker: false, .. }))
-    }
-
-    /// The plan's sealant as its method lays it.
-    pub fn bead(&self, plan: &Plan) -> Option<Sealant> {
-        Some(self.sealant(&plan.sealant)?.over(self.breaker(plan)))
+    /// How the plan's method lays its bead; one that lays none is taken as if it bridged the joints.
+    pub fn lay(&self, plan: &Plan) -> BeadLay {
+        match self.method(plan.chosen).map(|method| method.outcome) {
+            Some(Outcome::Bead { lay, .. }) => lay,
+            _ => BeadLay::Bridge,
+        }
     }
 
     /// The primer or paint that a job calls so.

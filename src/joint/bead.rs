@@ -1,11 +1,15 @@
-//! What a joint asks of the sealant in it.
+//! What a joint asks of the bead in it, and what a bead takes as it is laid.
 
 use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::bead::{
+    BeadDesign, Behind, BoardEdge, Endurance, LEAST_TAPE, MovementLimits, SealantClass, Section,
+};
 use crate::measure::{DateText, Hours, Length, Money, Percent, Volume};
 use crate::named::named;
+use crate::surface::BoardSpec;
 use crate::wood::Kind;
 
 /// A sealant of the catalog.
@@ -21,9 +25,9 @@ pub struct Sealant {
     pub aliases: Vec<String>,
     /// Its class and standard, in words.
     pub class: String,
-    /// How far a bead may be stretched, per cent of its width when sealed.
+    /// How far its class's test bead was opened, per cent of its width.
     pub stretch: Percent,
-    /// How far it may be squeezed, per cent of its width when sealed.
+    /// How far it was closed, likewise.
     pub squeeze: Percent,
     /// Solids by volume: a cured bead is this share of the wet one.
     pub solids: Percent,
@@ -54,75 +58,194 @@ pub struct Pack {
     pub price: Money,
 }
 
-/// What one joint asks of its bead, in per cent of the width at sealing.
+impl Sealant {
+    /// What ranks classes: the movement it takes both ways, per cent.
+    pub const fn class_size(&self) -> f64 {
+        self.stretch.to_pct() + self.squeeze.to_pct()
+    }
+}
+
+/// How a bead is laid.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
+pub enum BeadLay {
+    /// Across the V from flank to flank, the slot left empty; where there is no V, as deep in the slot as
+    /// the plan has it. A slot wide enough gets backer, so that the bead does not fall in.
+    #[default]
+    Bridge,
+    /// Pushed in until it meets the tongue, which it sticks to.
+    OnTongue,
+    /// In a joint that was cut to a square reveal, over bond-breaker tape.
+    Reveal,
+}
+
+/// Width of the reveal that joints are cut to: the least that guides give for a joint (see
+/// [`crate::bead::GUIDE_WIDTH`]).
+pub const REVEAL: Length = crate::bead::GUIDE_WIDTH;
+
+/// The boards' edges at a joint.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JointEdges {
+    /// Leg of the V; zero for square edges.
+    pub v_leg: Length,
+    /// How far the tongue lies below the face.
+    pub tongue_below: Length,
+}
+
+impl JointEdges {
+    /// Those of a board.
+    pub fn of(board: &BoardSpec) -> Self {
+        Self { v_leg: board.profile.v_leg(), tongue_below: board.thickness * TONGUE_BELOW }
+    }
+}
+
+/// The tongue begins at this share of the thickness, from the face.
+pub(super) const TONGUE_BELOW: f64 = 0.36;
+/// The thinnest layer of sealant between a V and the tongue.
+const LEAST_LAYER: Length = Length::mm(0.5);
+
+impl BeadLay {
+    /// Its key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Bridge => "bridge",
+            Self::OnTongue => "on_tongue",
+            Self::Reveal => "reveal",
+        }
+    }
+
+    /// The bead between these edges. It fills the V by `v_filled`; where the slot alone holds it, it is at
+    /// least `least_depth` deep.
+    pub fn design(self, edges: JointEdges, v_filled: Percent, least_depth: Length) -> BeadDesign {
+        let has_v = edges.v_leg > Length::ZERO;
+        let edge = if has_v { Section::v(edges.v_leg) } else { BoardEdge::Square };
+        let to_tongue = (edges.tongue_below - edges.v_leg).max(LEAST_LAYER);
+        let (edge, depth, behind) = match self {
+            Self::Bridge if has_v => (edge, Length::ZERO, Behind::Free),
+            Self::Bridge => (edge, least_depth.min(to_tongue), Behind::Free),
+            Self::OnTongue => (edge, to_tongue, Behind::Tongue),
+            Self::Reveal => (BoardEdge::Square, least_depth, Behind::Breaker),
+        };
+        BeadDesign { edge, fill: v_filled, depth, behind }
+    }
+
+    /// Width of the slot when it is sealed, where the boards are this far apart.
+    pub fn slot(self, gap: Length) -> Length {
+        match self {
+            Self::Bridge | Self::OnTongue => gap,
+            Self::Reveal => gap.max(REVEAL),
+        }
+    }
+
+    /// Whether a slot of this width gets backer or tape.
+    pub fn is_backed(self, slot: Length) -> bool {
+        match self {
+            Self::OnTongue => false,
+            Self::Bridge | Self::Reveal => slot >= LEAST_TAPE,
+        }
+    }
+
+    /// The section of the bead in a slot of this width.
+    pub fn section(self, slot: Length, edges: JointEdges, v_filled: Percent, least_depth: Length) -> Section {
+        let design = self.design(edges, v_filled, least_depth);
+        Section::plain(slot, design.edge, design.fill, design.depth, design.behind)
+    }
+}
+
+/// A sealant in a bead as it is laid: how far it may be moved.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LaidBead {
+    /// How it is laid.
+    pub lay: BeadLay,
+    /// Its section but for the gap.
+    pub design: BeadDesign,
+    endurance: Endurance,
+}
+
+impl LaidBead {
+    /// A bead of `sealant`, with a paint film on it that cracks at the stretch `paint`.
+    pub fn new(lay: BeadLay, design: BeadDesign, sealant: &Sealant, paint: Percent) -> Self {
+        let class = SealantClass { id: "", open: sealant.stretch, close: sealant.squeeze };
+        Self { lay, design, endurance: Endurance::new(&design, &class, paint) }
+    }
+
+    /// How far it may be moved when the boards are `gap` apart at sealing.
+    pub fn limits(&self, gap: Length) -> MovementLimits {
+        self.endurance.at(self.lay.slot(gap))
+    }
+
+    /// Its mean width and its thickness in the middle, in a joint of this gap.
+    pub fn mean_size(&self, gap: Length) -> (Length, Length) {
+        let (slot, design) = (self.lay.slot(gap), &self.design);
+        let section = Section::plain(slot, design.edge, design.fill, design.depth, design.behind);
+        let thick = section.middle_thickness();
+        (Length::m(section.wet_area().to_m2() / thick.to_m().max(1e-6)), thick)
+    }
+
+    /// By what power of the gap at sealing the opening grows that it takes.
+    pub fn grows_with_gap(&self, gap: Length) -> f64 {
+        if self.lay == BeadLay::Reveal && gap < REVEAL { 0.0 } else { self.endurance.grows_with_gap(gap) }
+    }
+
+    /// The share of its class that it uses at its worst place, seen or not: 1 is all of it.
+    pub fn used(&self, demand: &Demand) -> f64 {
+        let limits = self.limits(demand.sealed);
+        let share = |moved: Length, limit: Length| moved.to_m() / limit.to_m().max(1e-9);
+        share(demand.opens(), limits.open_hidden).max(share(demand.closes(), limits.close_hidden))
+    }
+
+    /// Whether it stays within its class at every place.
+    pub fn takes(&self, demand: &Demand) -> bool {
+        self.used(demand) <= 1.0
+    }
+}
+
+/// What one joint asks of its bead.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Demand {
-    /// Most it is stretched, sliding included.
+    /// Width of the gap when sealed.
+    pub sealed: Length,
+    /// Most it is opened, sliding included, in per cent of that width.
     pub stretch: Percent,
-    /// Most it is squeezed; 100 % is a closed joint.
+    /// Most it is closed, likewise; 100 % is a closed joint.
     pub squeeze: Percent,
-    /// How far its two sides slide along each other.
+    /// How far its two sides slide along each other, likewise.
     pub shear: Percent,
 }
 
 /// The demand on a bead sealed at width `sealed` in a joint that later runs from `narrowest` to
 /// `widest` while its sides slide by `slide`. `None` if there was no gap to seal.
 ///
-/// A bead that slides is stretched along its slant, to √(W² + d²): the limit of shear is the class
-/// held against that.
+/// A bead that slides is stretched along its slant, to √(W² + d²).
 pub fn demand(sealed: Length, narrowest: Length, widest: Length, slide: Length) -> Option<Demand> {
     if sealed <= Length::ZERO {
         return None;
     }
     let share = |change: Length| Percent::pct((100.0 * change.to_m() / sealed.to_m()).max(0.0));
     let slant = Length::m(widest.max(sealed).to_m().hypot(slide.to_m()));
-    Some(Demand { stretch: share(slant - sealed), squeeze: share(sealed - narrowest), shear: share(slide) })
+    let (stretch, squeeze) = (share(slant - sealed), share(sealed - narrowest));
+    Some(Demand { sealed, stretch, squeeze, shear: share(slide) })
 }
 
-/// Share of its class that a bead keeps if the tongue behind it is a third bonded side. Assumption:
-/// guides only say that it must not be.
-const THREE_SIDED_KEEPS: Percent = Percent::pct(50.0);
-
 impl Demand {
+    /// How far the joint opens at most beyond its width at sealing.
+    pub fn opens(&self) -> Length {
+        self.sealed * self.stretch.to_fraction()
+    }
+
+    /// How far it closes at most.
+    pub fn closes(&self) -> Length {
+        self.sealed * self.squeeze.to_fraction()
+    }
+
     /// The demand where the boards keep only this share of their movement.
     #[must_use]
     pub fn times(self, share: f64) -> Self {
         let part = |asked: Percent| Percent::pct(asked.to_pct() * share);
-        Self { stretch: part(self.stretch), squeeze: part(self.squeeze), shear: part(self.shear) }
+        Self {
+            stretch: part(self.stretch),
+            squeeze: part(self.squeeze),
+            shear: part(self.shear),
+            sealed: self.sealed,
+        }
     }
-}
-
-impl Sealant {
-    /// The sealant as it is in a bead with or without a backer or bond breaker behind it.
-    pub fn over(&self, breaker: bool) -> Self {
-        self.keeping(if breaker { Percent::pct(100.0) } else { THREE_SIDED_KEEPS })
-    }
-
-    /// Whether the sealant takes this demand.
-    pub fn takes(&self, demand: Demand) -> bool {
-        demand.stretch <= self.stretch && demand.squeeze <= self.squeeze
-    }
-
-    /// The sealant where it keeps only this share of its class, such as over a third bonded side.
-    #[must_use]
-    pub fn keeping(&self, share: Percent) -> Self {
-        let kept = |limit: Percent| Percent::pct(limit.to_pct() * share.to_fraction());
-        Self { stretch: kept(self.stretch), squeeze: kept(self.squeeze), ..self.clone() }
-    }
-}
-
-/// The lowest class among `sealants` that takes this demand, as its index.
-pub fn smallest_class(sealants: &[Sealant], demand: Demand) -> Option<usize> {
-    let taking = (0..sealants.len()).filter(|&at| sealants[at].takes(demand));
-    taking.min_by(|&a, &b| {
-        let class = |at: usize| sealants[at].stretch.to_pct() + sealants[at].squeeze.to_pct();
-        class(a).total_cmp(&class(b))
-    })
-}
-
-/// The least width at which a joint must be sealed for a class that allows `class` per cent
-/// either way, if it moves by `movement` in all and is open by the fraction `open` of that when
-/// sealed: W = M·max(f, 1 − f)/S.
-pub fn required_width(movement: Length, open: f64, class: Percent) -> Length {
-    movement * (open.max(1.0 - open) / class.to_fraction())
 }

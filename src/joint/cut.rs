@@ -2,12 +2,13 @@
 
 use geo::{LineString, Polygon};
 
-use super::bead::{Sealant, demand};
+use super::bead::{LaidBead, TONGUE_BELOW};
+use crate::bead::{Behind, BoardEdge, MovementLimits};
 use crate::measure::{Length, Percent};
 use crate::surface::BoardSpec;
 
 /// The tongue lies between these shares of the thickness, from the face.
-const TONGUE: (f64, f64) = (0.36, 0.66);
+const TONGUE: (f64, f64) = (TONGUE_BELOW, 0.66);
 /// Play between tongue and groove, on each side.
 const PLAY: Length = Length::mm(0.25);
 /// Depth of the groove behind the tongue.
@@ -16,8 +17,10 @@ const GROOVE_SPARE: Length = Length::mm(0.7);
 const TAPER: Length = Length::mm(0.5);
 /// Thickness at which a bond breaker is drawn.
 const BREAKER: Length = Length::mm(0.4);
-/// A bead is drawn at most so much thicker or thinner than it was laid.
-const THINS: (f64, f64) = (0.4, 1.6);
+/// Points along the free face of a bead.
+const FACE_POINTS: usize = 12;
+/// A hollow is drawn at most as deep as this share of the bead.
+const DEEPEST_HOLLOW: f64 = 0.45;
 
 /// A cut through a joint between two boards. Metres: x from the middle of the joint to the right, y
 /// from the face into the wood.
@@ -34,7 +37,7 @@ pub struct Cut {
 /// A bead in its joint.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BeadCut {
-    /// Its section. A torn one has let go of the right board.
+    /// Its section. One that failed where it is seen has let go of the right board.
     pub section: Polygon,
     /// The backer or bond breaker behind it, if one was laid.
     pub behind: Option<Polygon>,
@@ -42,38 +45,62 @@ pub struct BeadCut {
     pub fares: BeadState,
 }
 
-/// How a bead fares at a width of its joint: what it is asked, and what it takes, both as shares of its
-/// width when it was laid.
+/// How a bead fares at a width of its joint: the share of its class that it uses at its worst place.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum BeadState {
-    /// Stretched, within what it takes.
-    Pulled(Percent, Percent),
-    /// Squeezed, within what it takes.
-    Squeezed(Percent, Percent),
-    /// Stretched by more than it takes.
-    Torn(Percent, Percent),
-    /// Squeezed by more than it takes.
-    Out(Percent, Percent),
+    /// Opened, within its class.
+    Pulled(Percent),
+    /// Squeezed, within its class.
+    Squeezed(Percent),
+    /// Opened past its class out of sight: it begins to tear from behind.
+    TearsBehind(Percent),
+    /// Squeezed past its class out of sight.
+    CrushedBehind(Percent),
+    /// Opened past its class where it is seen: it splits or lets go.
+    Torn(Percent),
+    /// Squeezed past its class where it is seen, or so far that it stands proud.
+    Out(Percent),
 }
 
 impl BeadState {
-    /// Whether it holds.
+    /// Whether it holds within its class everywhere.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))
+    }
+
+    /// Whether it fails where it is seen.
+    pub const fn shows(self) -> bool {
+        matches!(self, Self::Torn(..) | Self::Out(..))
+    }
+
+    /// How a bead with these limits fares when it is opened by this much; closed, below zero.
+    pub fn of(limits: &MovementLimits, opened: Length) -> Self {
+        let used = |limit: Length| Percent::pct(100.0 * opened.to_m().abs() / limit.to_m().max(1e-9));
+        if opened < Length::ZERO {
+            let (used, closed) = (used(limits.close_hidden), -opened.to_m());
+            match closed {
+                _ if closed > limits.close_seen.to_m() => Self::Out(used),
+                _ if closed > limits.close_hidden.to_m() => Self::CrushedBehind(used),
+                _ => Self::Squeezed(used),
+            }
+        } else {
+            let used = used(limits.open_hidden);
+            match opened {
+                _ if opened > limits.open_seen => Self::Torn(used),
+                _ if opened > limits.open_hidden => Self::TearsBehind(used),
+                _ => Self::Pulled(used),
+            }
+        }
     }
 }
 
 /// A bead as it was laid.
 #[derive(Debug, Clone, Copy)]
 pub struct PlacedBead<'a> {
-    /// The sealant, as it takes movement with or without something behind it.
-    pub sealant: &'a Sealant,
-    /// Width of the joint at sealing, over nothing.
-    pub width: Length,
-    /// Depth of the bead.
-    pub depth: Length,
-    /// Whether a backer or bond breaker lies behind it.
-    pub breaker: bool,
+    /// The bead.
+    pub bead: &'a LaidBead,
+    /// How far the boards were apart at sealing, over nothing.
+    pub gap: Length,
 }
 
 impl Cut {
@@ -107,40 +134,80 @@ fn polygon(points: Vec<(f64, f64)>) -> Polygon {
     Polygon::new(LineString::from(points), vec![])
 }
 
-fn rectangle(x: (f64, f64), y: (f64, f64)) -> Polygon {
-    polygon(vec![(x.0, y.0), (x.1, y.0), (x.1, y.1), (x.0, y.1)])
-}
-
+/// The bead when the boards stand `gap` apart: it sticks to its flanks, keeps its section, and hollows or
+/// bulges where it is free. `None` if there was nothing to seal.
 fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadCut> {
-    let fares = fares(laid.sealant, laid.width, gap)?;
-    // The bead keeps its section: narrower it bulges, wider it thins.
-    let thins = if gap > Length::ZERO { laid.width.to_m() / gap.to_m() } else { THINS.1 };
-    let depth = laid.depth.to_m() * thins.clamp(THINS.0, THINS.1);
-    let (half, face) = (gap.max(Length::ZERO).to_m() / 2.0, 0.7 * spec.profile.v_leg().to_m());
-    let back = (face + depth).min(spec.thickness.to_m());
+    if laid.gap <= Length::ZERO {
+        return None;
+    }
+    let design = &laid.bead.design;
+    let fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
+    let v = spec.profile.v_leg().to_m();
+    let filled = match design.edge {
+        BoardEdge::V { leg, .. } => leg.to_m() * design.fill.to_fraction(),
+        BoardEdge::Square => 0.0,
+    };
+    // In a reveal the V is cut away; its bead begins where the V ended.
+    let shape = BeadShape { filled, bottom: v + design.depth.to_m(), v };
+    let slot = laid.bead.lay.slot(laid.gap);
+    let half = (slot + gap - laid.gap).max(Length::ZERO).to_m() / 2.0;
+    let free_back = design.behind != Behind::Tongue;
+    let hollow = shape.hollow(slot.to_m() / 2.0, half, free_back);
     let slit = match fares {
-        BeadState::Torn(..) => ((gap - laid.width).to_m() / 2.0).max(2.0 * half * 0.1),
+        BeadState::Torn(..) => ((gap - laid.gap).to_m() / 2.0).max(0.2 * half),
         _ => 0.0,
     };
-    let behind = laid.breaker.then(|| {
-        let laid_back = (face + laid.depth.to_m()).max(back);
-        rectangle((-half, half), (laid_back, laid_back + BREAKER.to_m()))
+    let section = polygon(shape.outline(half, hollow, free_back, slit));
+    let backed = laid.bead.lay.is_backed(slot);
+    let behind = backed.then(|| {
+        let at = shape.bottom;
+        polygon(vec![(-half, at), (half, at), (half, at + BREAKER.to_m()), (-half, at + BREAKER.to_m())])
     });
-    Some(BeadCut { section: rectangle((-half, half - slit), (face, back)), behind, fares })
+    Some(BeadCut { section, behind, fares })
 }
 
-/// How a bead laid at the width `sealed` fares at the width `gap`; `None` if there was nothing to seal.
-pub fn fares(sealant: &Sealant, sealed: Length, gap: Length) -> Option<BeadState> {
-    let asked = demand(sealed, gap, gap, Length::ZERO)?;
-    Some(if asked.stretch > sealant.stretch {
-        BeadState::Torn(asked.stretch, sealant.stretch)
-    } else if asked.squeeze > sealant.squeeze {
-        BeadState::Out(asked.squeeze, sealant.squeeze)
-    } else if asked.stretch > asked.squeeze {
-        BeadState::Pulled(asked.stretch, sealant.stretch)
-    } else {
-        BeadState::Squeezed(asked.squeeze, sealant.squeeze)
-    })
+/// Heights of a bead, m: y from the face into the wood.
+struct BeadShape {
+    /// Height of the V that is filled.
+    filled: f64,
+    /// Depth of its back below the face.
+    bottom: f64,
+    /// Depth of the V.
+    v: f64,
+}
+
+impl BeadShape {
+    fn area(&self, half: f64) -> f64 {
+        2.0 * half * (self.bottom - self.v) + self.filled * (2.0 * half + self.filled)
+    }
+
+    /// How deep its free faces are hollow, in the middle, when half of the slot is `half` wide instead of
+    /// `laid`: parabolas that take up the difference in section. Below zero they bulge.
+    fn hollow(&self, laid: f64, half: f64, free_back: bool) -> f64 {
+        let widths = 2.0 * (half + self.filled) + if free_back { 2.0 * half } else { 0.0 };
+        let deepest = DEEPEST_HOLLOW * (self.bottom - self.v + self.filled);
+        (1.5 * (self.area(half) - self.area(laid)) / widths.max(1e-9)).clamp(-deepest, deepest)
+    }
+
+    fn outline(&self, half: f64, hollow: f64, free_back: bool, slit: f64) -> Vec<(f64, f64)> {
+        let top = self.v - self.filled;
+        let arc = |half_width: f64, y: f64, depth: f64| {
+            #[expect(clippy::cast_precision_loss, reason = "a dozen points")]
+            (0..=FACE_POINTS).map(move |at| {
+                let x = 2.0 * at as f64 / FACE_POINTS as f64 - 1.0;
+                (x * half_width, y + depth * (1.0 - x * x))
+            })
+        };
+        let mut corners: Vec<(f64, f64)> = arc(half + self.filled, top, hollow).collect();
+        corners.push((half, self.v));
+        let back = if free_back { -hollow } else { 0.0 };
+        corners.extend(arc(half, self.bottom, back).map(|(x, y)| (-x, y)));
+        corners.push((-half, self.v));
+        for corner in corners.iter_mut().filter(|corner| corner.0 > 0.0) {
+            corner.0 = (corner.0 - slit).max(0.0);
+        }
+        corners
+    }
 }
 
 #[cfg(test)]
@@ -148,12 +215,14 @@ mod tests {
     use geo::{Area as _, BoundingRect as _};
 
     use super::*;
+    use crate::joint::{BeadLay, JointEdges};
 
-    fn sealant(class: f64) -> Sealant {
+    fn laid(class: f64, lay: BeadLay) -> LaidBead {
         let text = format!(
             "(name: \"\", class: \"\", stretch: {class:?}, squeeze: {class:?}, solids: 98.0, cure: 24.0, packs: [], source: \"\", kind: Assumption)"
         );
-        ron::from_str(&text).unwrap()
+        let design = lay.design(JointEdges::of(&BoardSpec::default()), Percent::pct(50.0), Length::mm(3.0));
+        LaidBead::new(lay, design, &ron::from_str(&text).unwrap(), Percent::pct(20.0))
     }
 
     #[test]
@@ -172,20 +241,25 @@ mod tests {
 
     #[test]
     fn a_bead_keeps_its_section_until_it_tears() {
-        let (spec, class) = (BoardSpec::default(), sealant(25.0));
+        let spec = BoardSpec::default();
+        let bead = laid(25.0, BeadLay::Bridge);
         let at = |mm: f64| {
-            let laid =
-                PlacedBead { sealant: &class, width: Length::mm(2.0), depth: Length::mm(3.0), breaker: true };
+            let laid = PlacedBead { bead: &bead, gap: Length::mm(2.0) };
             Cut::new(&spec, Length::mm(mm), Length::mm(40.0), Some(laid)).bead.unwrap()
         };
+        // Half of a 1/8 in V over a gap of 2 mm.
+        let filled = 0.5 * 3.175e-3;
+        let area = filled * (2e-3 + filled);
         for mm in [1.6, 2.0, 2.4] {
             let bead = at(mm);
-            assert!(bead.fares.holds());
-            assert!((bead.section.unsigned_area() - 6e-6).abs() < 1e-12, "at {mm} mm");
+            assert!(bead.fares.holds(), "{mm} mm: {:?}", bead.fares);
+            assert!((bead.section.unsigned_area() / area - 1.0).abs() < 0.01, "at {mm} mm");
         }
-        let torn = at(3.0);
-        assert_eq!(torn.fares, BeadState::Torn(Percent::pct(50.0), Percent::pct(25.0)));
-        assert!(torn.section.bounding_rect().unwrap().max().x < 0.0015);
-        assert!(!at(1.0).fares.holds());
+        let torn = at(12.0);
+        assert!(torn.fares.shows() && !torn.fares.holds(), "{:?}", torn.fares);
+        assert!(torn.section.bounding_rect().unwrap().max().x < 0.006);
+        // On the way there it is past its class at the back first.
+        let behind = (20..120).map(|tenth| at(f64::from(tenth) / 10.0).fares).find(|fares| !fares.holds());
+        assert!(matches!(behind, Some(BeadState::TearsBehind(_))), "{behind:?}");
     }
 }

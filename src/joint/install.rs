@@ -1,7 +1,7 @@
 //! What to check before boards go up: how wet they may be, how long they must lie, the gap to leave,
 //! and how wide they may be for a bead to serve them.
 
-use super::bead::Sealant;
+use super::bead::LaidBead;
 use super::moisture::{BoardYears, exposure};
 use crate::air::IndoorYear;
 use crate::measure::{Angle, Length, Moisture, Span, bisect};
@@ -101,21 +101,20 @@ fn stacked(
     })
 }
 
-/// The widest board whose joint, `joint` wide and sealed at the year's mean, stays within what
-/// `sealant` takes all year: W = M·max(f, 1 − f)/S, solved for the board's width. `None` where boards
-/// do not move.
+/// The widest board whose joint, `joint` wide and sealed at the year's mean, stays within what `bead`
+/// takes all year. `None` where boards do not move.
 pub fn widest_board(
     species: &Species,
     ring: Angle,
     years: &BoardYears,
-    sealant: &Sealant,
+    bead: &LaidBead,
     joint: Length,
 ) -> Option<Length> {
     let (driest, dampest) = years.extremes();
     let opens = shrinkage(species, ring, years.mean(), driest);
     let closes = width_change(species, ring, years.mean(), dampest);
-    let by_stretch = sealant.stretch.to_fraction() / opens.max(0.0);
-    let by_squeeze = sealant.squeeze.to_fraction() / closes.max(0.0);
-    let share = by_stretch.min(by_squeeze);
-    share.is_finite().then(|| joint * share)
+    let limits = bead.limits(joint);
+    let widest = |takes: Length, moves: f64| takes.to_m() / moves.max(0.0);
+    let width = widest(limits.open_hidden, opens).min(widest(limits.close_hidden, closes));
+    width.is_finite().then(|| Length::m(width))
 }

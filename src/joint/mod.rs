@@ -2,7 +2,7 @@
 //!
 //! [`BoardYears`] follows one build-up's moisture through the room's years; [`BoardMotion`] turns it
 //! into movement, day by day from the visit; [`Row`] is a row of boards that are bonded together;
-//! [`bead`] holds a joint's movement against a sealant's class and [`mod@season`] does so for every
+//! [`bead`] holds a joint's movement against what a bead takes as it is laid and [`mod@season`] does so for every
 //! week in which it could be sealed.
 
 pub mod bead;
@@ -14,7 +14,7 @@ mod motion;
 mod row;
 pub mod season;
 
-pub use bead::{Demand, Pack, Sealant, demand, required_width, smallest_class};
+pub use bead::{BeadLay, Demand, JointEdges, LaidBead, Pack, REVEAL, Sealant, demand};
 pub use build_up::{Coating, Films, panel, stack};
 pub use cut::{BeadCut, BeadState, Cut, PlacedBead};
 pub use install::{Target, acclimation, moisture_after, target, widest_board};

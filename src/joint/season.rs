@@ -1,8 +1,7 @@
 //! In which week to seal.
 //!
-//! A bead's limits are a share of the width it was sealed at, so the week matters: sealed when the
-//! joint is widest it is only ever squeezed, when narrowest only pulled, and then on the smallest
-//! base. Every week of the coming year is tried on every joint. The best weeks are those after which
+//! A bead's limits go with the width it was sealed at, so the week matters: sealed when the joint is
+//! widest it is only ever squeezed, when narrowest only pulled, and then on the smallest base. Every week of the coming year is tried on every joint. The best weeks are those after which
 //! most of the length is expected to last, with what boards and hands scatter by: a bead that is
 //! asked well under its class lasts longer than one at its edge.
 
@@ -10,9 +9,9 @@ use std::f64::consts::SQRT_2;
 
 use statrs::function::erf::erfc;
 
-use super::bead::{Demand, Sealant, demand};
+use super::bead::{Demand, LaidBead, demand};
 use super::motion::JointMotion;
-use crate::measure::{Length, Percent, Span};
+use crate::measure::{Length, Span};
 
 /// Scatter of what beads are asked and take, as a standard deviation of its logarithm. Assumption.
 const SCATTER: f64 = 0.35;
@@ -27,6 +26,8 @@ pub struct SealedJoint<'a> {
     pub motion: JointMotion<'a>,
     /// Its length.
     pub length: Length,
+    /// The bead it gets.
+    pub bead: &'a LaidBead,
     /// The gap past which the boards come apart: no bead holds there. `None` without a tongue.
     pub tongue: Option<Length>,
 }
@@ -73,12 +74,12 @@ impl Season {
 
 /// Tries every week of the coming year. `narrowest` is the least gap that can be sealed. `None`
 /// without joints.
-pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) -> Option<Season> {
+pub fn season(joints: &[SealedJoint<'_>], narrowest: Length) -> Option<Season> {
     let total: Length = joints.iter().map(|joint| joint.length).sum();
     if total <= Length::ZERO {
         return None;
     }
-    let weeks: Vec<Week> = (0..WEEKS).map(|week| sealed_on(week * 7, joints, sealant, narrowest)).collect();
+    let weeks: Vec<Week> = (0..WEEKS).map(|week| sealed_on(week * 7, joints, narrowest)).collect();
     let best = best_run(&weeks);
     let ever = |joint: &&SealedJoint<'_>| (0..WEEKS).any(|week| joint.motion.gap_on(week * 7) >= narrowest);
     let never = total - joints.iter().filter(ever).map(|joint| joint.length).sum();
@@ -86,7 +87,7 @@ pub fn season(joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) 
 }
 
 /// How sealing on `day` would fare.
-pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], sealant: &Sealant, narrowest: Length) -> Week {
+pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], narrowest: Length) -> Week {
     let mut week =
         Week { day, holds: Length::ZERO, lasts: Length::ZERO, too_narrow: Length::ZERO, typical: None };
     let mut demands: Vec<(Demand, f64)> = Vec::with_capacity(joints.len());
@@ -96,11 +97,11 @@ pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], sealant: &Sealant, narr
         match demand(sealed, least, most, joint.motion.slide_from(day)) {
             Some(asked) if sealed >= narrowest => {
                 let together = joint.tongue.is_none_or(|tongue| most < tongue);
-                if together && sealant.takes(asked) {
+                if together && joint.bead.takes(&asked) {
                     week.holds = week.holds + joint.length;
                 }
                 if together {
-                    week.lasts = week.lasts + joint.length * lasting(asked, sealant);
+                    week.lasts = week.lasts + joint.length * lasting(&asked, joint.bead);
                 }
                 demands.push((asked, joint.length.to_m()));
             }
@@ -123,14 +124,16 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
     })
 }
 
-/// The chance that a bead lasts that is asked this.
-fn lasting(asked: Demand, sealant: &Sealant) -> f64 {
-    let side = |asked: Percent, takes: Percent| match (asked.to_pct(), takes.to_pct()) {
+/// The chance that a bead lasts that is asked this. What it takes is put in the middle between what shows
+/// at once and what begins out of sight.
+fn lasting(asked: &Demand, bead: &LaidBead) -> f64 {
+    let limits = bead.limits(asked.sealed);
+    let side = |asked: Length, takes: Length| match (asked.to_m(), takes.to_m()) {
         (asked, _) if asked <= 0.0 => 1.0,
         (_, takes) if takes <= 0.0 => 0.0,
         (asked, takes) => 0.5 * erfc((asked / takes).ln() / (SCATTER * SQRT_2)),
     };
-    side(asked.stretch, sealant.stretch) * side(asked.squeeze, sealant.squeeze)
+    side(asked.opens(), limits.opening()) * side(asked.closes(), limits.closing())
 }
 
 /// The run of weeks around the best one after which all but as much lasts: within 2 % of what lasts

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::joint::BeadLay;
 use crate::measure::{DateText, Dimension, Hours, Length, Money, Percent, ThreePoint};
 use crate::named::named;
 use crate::wood::Kind;
@@ -17,6 +18,8 @@ pub enum TaskPer {
     Section,
     /// Metres of joint treated.
     JointRun,
+    /// Metres of joint whose slot is wide enough for tape or backer.
+    BackedRun,
     /// Square metres painted, once.
     PaintedArea,
     /// Square metres painted, times the coats.
@@ -52,6 +55,7 @@ impl TaskPer {
             Self::Visit => "visit",
             Self::Section => "section",
             Self::JointRun => "joint_run",
+            Self::BackedRun => "backed_run",
             Self::PaintedArea => "painted_area",
             Self::CoatedArea => "coated_area",
             Self::BoardedArea => "boarded_area",
@@ -76,7 +80,7 @@ impl TaskPer {
     /// What its batches are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::JointRun | Self::OutlineRun => Dimension::Length,
+            Self::JointRun | Self::BackedRun | Self::OutlineRun => Dimension::Length,
             Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
             _ => Dimension::Number,
         }
@@ -139,10 +143,12 @@ named! { Task, no aliases }
 /// The methods that can be worked out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub enum MethodId {
-    /// Scrape out and seal again over a backer or bond breaker.
+    /// Scrape out and seal again across the V, the slot left empty.
     Reseal,
-    /// Scrape out and seal again straight onto the tongue.
+    /// Scrape out and seal again, pushed in to the tongue.
     ResealOnTongue,
+    /// Cut the joints to a reveal that takes a proper bead over tape.
+    Reveal,
     /// The same, and hold the room's humidity in a band.
     HoldHumidity,
     /// Open the joints to clean lines, tongues painted.
@@ -167,9 +173,10 @@ pub enum MethodId {
 
 impl MethodId {
     /// Those that come with the program.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Reseal,
         Self::ResealOnTongue,
+        Self::Reveal,
         Self::HoldHumidity,
         Self::ShadowLine,
         Self::CoverStrips,
@@ -192,6 +199,7 @@ impl MethodId {
             Self::Own(number) => return format!("own_{number}"),
             Self::Reseal => "reseal",
             Self::ResealOnTongue => "reseal_on_tongue",
+            Self::Reveal => "reveal",
             Self::HoldHumidity => "hold_humidity",
             Self::ShadowLine => "shadow_line",
             Self::CoverStrips => "cover_strips",
@@ -208,13 +216,14 @@ impl MethodId {
 
 /// What a method leaves behind at the joints, which decides how they move and what shows.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(from = "OutcomeText")]
 pub enum Outcome {
     /// A new bead; with `held` in air between 40 and 50 % humidity.
     Bead {
         /// Whether the room's humidity is held.
         held: bool,
-        /// Whether a backer or bond breaker keeps it off the tongue.
-        breaker: bool,
+        /// How it is laid.
+        lay: BeadLay,
     },
     /// Open lines by design.
     Line,
@@ -229,6 +238,44 @@ pub enum Outcome {
     },
     /// Joints as they are.
     Unchanged,
+}
+
+/// An outcome as files have it. Those of old say of a bead only whether a breaker lies behind it.
+#[derive(Deserialize, JsonSchema)]
+enum OutcomeText {
+    Bead {
+        held: bool,
+        #[serde(default)]
+        lay: BeadLay,
+        #[serde(default = "yes")]
+        breaker: bool,
+    },
+    Line,
+    Covered,
+    Glued,
+    Boards {
+        moves: f64,
+    },
+    Unchanged,
+}
+
+const fn yes() -> bool {
+    true
+}
+
+impl From<OutcomeText> for Outcome {
+    fn from(text: OutcomeText) -> Self {
+        match text {
+            OutcomeText::Bead { held, lay, breaker } => {
+                Self::Bead { held, lay: if breaker { lay } else { BeadLay::OnTongue } }
+            }
+            OutcomeText::Line => Self::Line,
+            OutcomeText::Covered => Self::Covered,
+            OutcomeText::Glued => Self::Glued,
+            OutcomeText::Boards { moves } => Self::Boards { moves },
+            OutcomeText::Unchanged => Self::Unchanged,
+        }
+    }
 }
 
 /// Something to wait for.
@@ -341,7 +388,7 @@ pub struct RepairMethod {
 /// Tasks by which the room is masked.
 const MASKS: [&str; 4] = ["protect", "mask_edges", "mask_windows", "mask_fixtures"];
 /// Tasks that break painted surfaces.
-const DISTURBS: [&str; 6] = ["scrape", "scuff", "dress", "splines", "take_down", "take_down_whole"];
+const DISTURBS: [&str; 7] = ["scrape", "scuff", "widen", "dress", "splines", "take_down", "take_down_whole"];
 
 impl RepairMethod {
     /// The same with two visits: joints are opened and primed now, sealed when the season comes.
@@ -435,6 +482,9 @@ pub struct Paint {
     pub film: f64,
     /// Share of the paint that reaches the wood.
     pub transfer: Percent,
+    /// Stretch at which its dry film cracks.
+    #[serde(default = "cracks_at")]
+    pub cracks_at: Percent,
     /// Hours until the next coat.
     pub recoat: Hours,
     /// Can sizes: litres and price, smallest first.
@@ -450,6 +500,12 @@ pub struct Paint {
 }
 
 named! { Paint }
+
+/// For paints that do not say: that of an interior satin (judgment between published bounds, see
+/// `assets/paints.ron`).
+const fn cracks_at() -> Percent {
+    Percent::pct(35.0)
+}
 
 /// What a material's amount goes with.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -475,11 +531,13 @@ pub enum MaterialPer {
     Section,
     /// Metres of joint treated.
     JointRun,
+    /// Metres of joint whose slot is wide enough for tape or backer.
+    BackedRun,
 }
 
 impl MaterialPer {
     /// All of them.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::Job,
         Self::Visit,
         Self::PaintedArea,
@@ -490,13 +548,14 @@ impl MaterialPer {
         Self::BoardVolume,
         Self::Section,
         Self::JointRun,
+        Self::BackedRun,
     ];
 
     /// What its amounts are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
             Self::Job | Self::Visit | Self::Section => Dimension::Number,
-            Self::OutlineRun | Self::BoardRun | Self::JointRun => Dimension::Length,
+            Self::OutlineRun | Self::BoardRun | Self::JointRun | Self::BackedRun => Dimension::Length,
             Self::PaintedArea | Self::CoveredArea | Self::BoardedArea => Dimension::Area,
             Self::BoardVolume => Dimension::Volume,
         }
@@ -515,6 +574,7 @@ impl MaterialPer {
             Self::BoardVolume => "board_volume",
             Self::Section => "section",
             Self::JointRun => "joint_run",
+            Self::BackedRun => "backed_run",
         }
     }
 }

@@ -47,3 +47,4 @@ pub use takeoff::{
 pub use tasks::{
     CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, task_hours, weigh,
 };
+pub use trials::Tears;

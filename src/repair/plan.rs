@@ -37,9 +37,9 @@ pub struct Trial {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct BeadShape {
-    /// The bead is as deep as the gap is wide, but at least this.
+    /// How deep a bead lies in the slot where no V holds it: between square edges, and in a reveal.
     pub least_depth: Length,
-    /// Share of the V's section that is filled; the rest stays visible.
+    /// Share of the V's depth that is filled; the rest stays visible.
     pub v_filled: Percent,
     /// Sealant lost in nozzles, wiping and the end of each cartridge.
     pub waste: Percent,
@@ -47,7 +47,7 @@ pub struct BeadShape {
 
 impl Default for BeadShape {
     fn default() -> Self {
-        Self { least_depth: Length::inches(0.125), v_filled: Percent::pct(25.0), waste: Percent::pct(15.0) }
+        Self { least_depth: Length::inches(0.125), v_filled: Percent::pct(50.0), waste: Percent::pct(15.0) }
     }
 }
 

@@ -1,6 +1,8 @@
 //! How much there is of everything that tasks and materials go with.
 
 use super::methods::{MaterialPer, RepairMethod, TaskPer};
+use crate::bead::LEAST_TAPE;
+use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Area, Hours, Length, Volume};
 
 /// A joint to be sealed: what the bead's volume needs.
@@ -10,8 +12,8 @@ pub struct TreatedJoint {
     pub length: Length,
     /// Its gap on the day of sealing.
     pub gap: Length,
-    /// Leg of the V's chamfer.
-    pub v_leg: Length,
+    /// The boards' edges at it.
+    pub edges: JointEdges,
 }
 
 /// The measure of the job.
@@ -60,6 +62,21 @@ impl Quantities {
         self.treated.iter().map(|joint| joint.length).sum()
     }
 
+    /// The same of the joints whose slot is wide enough for tape or backer.
+    pub fn backed_run(&self) -> Length {
+        self.treated.iter().filter(|joint| joint.gap >= LEAST_TAPE).map(|joint| joint.length).sum()
+    }
+
+    /// The measure once the joints are cut as wide as a bead wants them.
+    #[must_use]
+    pub fn cut_for(&self, lay: BeadLay) -> Self {
+        let mut cut = self.clone();
+        for joint in &mut cut.treated {
+            joint.gap = lay.slot(joint.gap);
+        }
+        cut
+    }
+
     /// Boards.
     pub fn boards(&self) -> usize {
         self.pieces.iter().map(|(_, count)| count).sum()
@@ -88,6 +105,7 @@ impl Quantities {
             TaskPer::Standby => on_site.standby.to_h(),
             TaskPer::Section => self.sections as f64,
             TaskPer::JointRun => self.joint_run().to_m(),
+            TaskPer::BackedRun => self.backed_run().to_m(),
             TaskPer::PaintedArea => self.painted.to_m2(),
             TaskPer::CoatedArea => self.painted.to_m2() * f64::from(coats),
             TaskPer::BoardedArea => self.boarded.to_m2(),
@@ -111,6 +129,7 @@ impl Quantities {
             MaterialPer::BoardVolume => self.board_volume.to_m3() * 2.0,
             MaterialPer::Section => self.sections as f64,
             MaterialPer::JointRun => self.joint_run().to_m(),
+            MaterialPer::BackedRun => self.backed_run().to_m(),
         }
     }
 }

@@ -2,7 +2,9 @@
 //!
 //! A trial takes one of the plausible worlds, with the movement that the boards make in it, and draws how
 //! the job's lot of sealant stretches; and for each joint one normal number for its boards, its width and the hand that sealed it. A bead
-//! fails when its movement passes what it takes; a joint without one shows what the boards give up.
+//! fails when its movement passes what it takes: somewhere between where that shows at once and where a
+//! tear begins out of sight, as far as such tears come through in that world. Paint over it cracks by
+//! itself. A joint without a bead shows what the boards give up.
 //! The owner calls when too much length is open or one gap is wider than the eye forgives.
 //!
 //! All options meet the same draws, so that their difference is theirs and not the dice's. The same
@@ -15,7 +17,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use statrs::distribution::{Beta, ContinuousCDF as _, Normal};
 
-use super::trials::{Draw, Ready, Tally};
+use super::trials::{Draw, Ready, Tally, Tears};
+use crate::bead::MovementLimits;
 use crate::measure::{Length, Percent, Span};
 use crate::wood::Kind;
 
@@ -48,16 +51,32 @@ impl Default for CallbackRule {
 /// What a bead takes beyond its class, and how that scatters; with its source.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Capability {
-    /// Half of the beads take this many times their class.
+    /// Half of the beads take this many times their class, when new and undisturbed.
     pub median: f64,
+    /// What a bead loses for good that moves while it cures.
+    pub cure_loss: Percent,
+    /// What it loses a year by set and fatigue.
+    pub yearly_loss: Percent,
     /// Scatter from lot to lot, as a standard deviation of the logarithm.
     pub lot: f64,
     /// Scatter from joint to joint by the hand that seals, likewise.
     pub hand: f64,
+    /// Doubt of the stretch at which a paint film cracks, likewise.
+    pub paint: f64,
     /// Where the figures are from.
     pub source: String,
     /// How far to trust them.
     pub kind: Kind,
+}
+
+impl Capability {
+    /// What beads take that have cured in joints that move, and served for so many years.
+    #[must_use]
+    pub fn after(&self, years: u32) -> Self {
+        let kept = |loss: Percent| 1.0 - loss.to_fraction();
+        let aged = kept(self.yearly_loss).powi(i32::try_from(years).unwrap_or(i32::MAX));
+        Self { median: self.median * kept(self.cure_loss) * aged, ..self.clone() }
+    }
 }
 
 /// How a section's boards move after the work in every plausible world, as fractions of their width.
@@ -77,10 +96,10 @@ pub struct RiskJoint {
     pub length: Length,
     /// Width of wood whose movement shows at it.
     pub across: Length,
-    /// Width of the bead when sealed; `None` without one.
-    pub bead: Option<Length>,
-    /// Without a bead, the opening from which the joint counts as open: where it was painted over, as
-    /// soon as that is seen; where it shows a line by design, not before it is too wide.
+    /// How far its bead may be moved within its class; `None` without one.
+    pub bead: Option<MovementLimits>,
+    /// The opening from which the joint counts as open: with a bead that failed, or where it was painted
+    /// over, as soon as that is seen; where it shows a line by design, not before it is too wide.
     pub open_from: Length,
     /// Scatter of movement over width, as a standard deviation of its logarithm.
     pub scatter: f64,
@@ -97,8 +116,6 @@ pub struct RiskOption {
     pub movements: Vec<SectionMovement>,
     /// The joints.
     pub joints: Vec<RiskJoint>,
-    /// What the beads take, stretched and squeezed, as fractions of their width.
-    pub takes: (f64, f64),
 }
 
 /// The chance of a callback.
@@ -109,6 +126,9 @@ pub struct Risk {
     /// Where the chance lies nine times in ten, by what is not known of this house and these boards:
     /// each plausible world has a chance of its own.
     pub interval: Span<f64>,
+    /// The share of the trials with a callback for which paint that cracks over a sound bead is not
+    /// needed.
+    pub without_paint: f64,
     /// The share after a quarter, a half and all of the trials: they should agree.
     pub converged: [f64; 3],
     /// Mean length of joint that opens again.
@@ -125,6 +145,7 @@ pub fn risks(
     options: &[RiskOption],
     rule: &CallbackRule,
     capability: &Capability,
+    tears: Tears,
     trials: u32,
     seed: u64,
 ) -> Vec<Risk> {
@@ -139,7 +160,7 @@ pub fn risks(
     }
     let ready: Vec<Ready> = distinct.iter().map(|option| Ready::new(option, rule, capability)).collect();
     let worlds = ready.iter().map(Ready::worlds).max().unwrap_or(1).max(1);
-    let draw = Draw { joints: ready.iter().map(Ready::places).max().unwrap_or(0), worlds, capability };
+    let draw = Draw { tears, joints: ready.iter().map(Ready::places).max().unwrap_or(0), worlds, capability };
     let batches: Vec<Vec<Tally>> = (0..trials.div_ceil(BATCH))
         .into_par_iter()
         .map(|batch| {
@@ -167,9 +188,12 @@ fn summed(ready: &Ready, batches: &[Vec<Tally>], option: usize, trials: u32) -> 
     let mean = |sum: f64| Length::m(sum / f64::from(trials.max(1)));
     let opens: f64 = batches.iter().map(|batch| batch[option].opens).sum();
     let if_called: f64 = batches.iter().map(|batch| batch[option].opens_if_called).sum();
+    let worlds = by_world(batches, option, trials);
+    let without: u32 = batches.iter().map(|batch| batch[option].without_paint).sum();
     Risk {
         chance,
-        interval: interval(chance, &by_world(batches, option, trials), trials),
+        interval: interval(chance, &worlds, trials),
+        without_paint: f64::from(without) / f64::from(trials.max(1)),
         converged: [share(all.div_ceil(4)), share(all.div_ceil(2)), chance],
         opens: mean(opens),
         opens_if_called: mean(if_called),
@@ -235,30 +259,45 @@ mod tests {
     use super::*;
 
     fn capability() -> Capability {
-        Capability { median: 1.0, lot: 0.0, hand: 0.0, source: String::new(), kind: Kind::Assumption }
+        Capability {
+            median: 1.0,
+            cure_loss: Percent::ZERO,
+            yearly_loss: Percent::ZERO,
+            lot: 0.0,
+            hand: 0.0,
+            paint: 0.0,
+            source: String::new(),
+            kind: Kind::Assumption,
+        }
     }
 
-    fn option(bead: Option<Length>, takes: f64, scatter: f64) -> RiskOption {
+    /// A joint that moves by 1 mm.
+    fn option(bead: Option<MovementLimits>, scatter: f64) -> RiskOption {
         let swing = SectionMovement { worlds: [(0.01, 0.0)].into() };
         let joint = RiskJoint {
             section: 0,
             length: Length::m(1.0),
             across: Length::mm(100.0),
             bead,
-            open_from: Length::mm(0.4),
+            open_from: Length::mm(0.1),
             scatter,
             moves: scatter,
             lost: false,
         };
-        RiskOption { movements: vec![swing], joints: vec![joint], takes: (takes, takes) }
+        RiskOption { movements: vec![swing], joints: vec![joint] }
+    }
+
+    fn breaks_at(mm: f64) -> Option<MovementLimits> {
+        Some(MovementLimits::breaks_at(Length::mm(mm)))
     }
 
     /// With one joint everything is log-normal, so the chance is a normal's: ln of movement over
-    /// capability is ln(1 mm / (2 mm · 0.45)) with the scatter of lot and joint.
+    /// capability is ln(1 mm / 0.9 mm) with the scatter of lot and joint.
     #[test]
     fn one_joint_fails_as_often_as_the_normal_says() {
         let rule = CallbackRule::default();
-        let found = &risks(&[option(Some(Length::mm(2.0)), 0.45, 0.2)], &rule, &capability(), 40_000, 7)[0];
+        let found =
+            &risks(&[option(breaks_at(0.9), 0.2)], &rule, &capability(), Tears::Unknown, 40_000, 7)[0];
         let sd = 0.2_f64;
         let exact = Normal::standard().cdf((1.0 / 0.9_f64).ln() / sd);
         assert!((found.chance - exact).abs() < 0.01, "{} against {exact}", found.chance);
@@ -267,12 +306,49 @@ mod tests {
         assert!(found.converged.iter().all(|share| (share - exact).abs() < 0.02));
     }
 
+    /// Where nobody knows whether tears come through, the logarithm of what is taken is spread evenly
+    /// between both bounds.
+    #[test]
+    fn tears_come_through_evenly_between_the_bounds() {
+        let limits = MovementLimits { open_hidden: Length::mm(0.5), ..breaks_at(2.0).unwrap() };
+        let mut of_worlds = option(Some(limits), 0.01);
+        of_worlds.movements = vec![SectionMovement { worlds: vec![(0.01, 0.0); 500].into() }];
+        let chance = |tears| {
+            let options = std::slice::from_ref(&of_worlds);
+            risks(options, &CallbackRule::default(), &capability(), tears, 20_000, 7)[0].chance
+        };
+        // 1 mm lies in the middle between 0.5 and 2 mm.
+        assert!((chance(Tears::Unknown) - 0.5).abs() < 0.02);
+        assert!(chance(Tears::Stay) < 0.001 && chance(Tears::ComeThrough) > 0.999);
+    }
+
+    #[test]
+    fn paint_cracks_over_a_bead_that_holds() {
+        let limits = MovementLimits { paint: Length::mm(0.5), ..breaks_at(5.0).unwrap() };
+        let found = &risks(
+            &[option(Some(limits), 0.1)],
+            &CallbackRule::default(),
+            &capability(),
+            Tears::Unknown,
+            2_000,
+            7,
+        )[0];
+        assert!(found.chance > 0.99 && found.without_paint < 0.01, "{found:?}");
+        // What is too fine to be seen is no callback.
+        let mut unseen = option(Some(limits), 0.1);
+        unseen.joints[0].open_from = Length::mm(2.0);
+        assert!(
+            risks(&[unseen], &CallbackRule::default(), &capability(), Tears::Unknown, 2_000, 7)[0].chance
+                < 0.01
+        );
+    }
+
     #[test]
     fn the_same_seed_gives_the_same_and_a_better_sealant_is_never_worse() {
         let rule = CallbackRule::default();
-        let all = [0.25, 0.5, 1.0].map(|takes| option(Some(Length::mm(1.5)), takes, 0.4));
-        let found = risks(&all, &rule, &capability(), 2_000, 3);
-        assert_eq!(found, risks(&all, &rule, &capability(), 2_000, 3));
+        let all = [0.5, 0.9, 1.5].map(|mm| option(breaks_at(mm), 0.4));
+        let found = risks(&all, &rule, &capability(), Tears::Unknown, 2_000, 3);
+        assert_eq!(found, risks(&all, &rule, &capability(), Tears::Unknown, 2_000, 3));
         assert!(found[0].chance >= found[1].chance && found[1].chance >= found[2].chance);
     }
 

@@ -6,8 +6,8 @@ use super::cutting::CuttingList;
 use super::methods::{Material, MaterialPer, Outcome, Paint, RepairMethod};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
-use crate::joint::Sealant;
-use crate::measure::{Area, Dimension, Length, Money, Percent, Volume};
+use crate::joint::{BeadLay, Sealant};
+use crate::measure::{Area, Dimension, Length, Money, Volume};
 use crate::named::Named as _;
 use crate::wood::Kind;
 
@@ -128,19 +128,15 @@ impl Need {
     }
 }
 
-/// Volume of wet sealant for `joints`, waste included.
-///
-/// Cured, a metre of bead takes gap × depth (as deep as wide, but at least the plan's depth) plus
-/// the filled share of the V, whose section is the square of its leg. Wet volume is the cured one
-/// over the sealant's solids.
-pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, solids: Percent) -> Volume {
-    let cured = |joint: &TreatedJoint| {
-        let (gap, v) = (joint.gap.to_m(), joint.v_leg.to_m());
-        let depth = gap.max(bead.least_depth.to_m());
-        (gap * depth + v * v * bead.v_filled.to_fraction()) * joint.length.to_m()
+/// Volume of wet sealant for `joints`, waste included: the section as it is laid, before it cures and
+/// sinks, along every joint. A slot that does not take such a bead counts for nothing.
+pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, lay: BeadLay) -> Volume {
+    let wet = |joint: &TreatedJoint| {
+        let section = lay.section(lay.slot(joint.gap), joint.edges, bead.v_filled, bead.least_depth);
+        section.wet_area().to_m2().max(0.0) * joint.length.to_m()
     };
-    let cured: f64 = joints.iter().map(cured).sum();
-    Volume::m3(cured / solids.to_fraction().max(0.01) * (1.0 + bead.waste.to_fraction()))
+    let wet: f64 = joints.iter().map(wet).sum();
+    Volume::m3(wet * (1.0 + bead.waste.to_fraction()))
 }
 
 /// Area that a litre covers with one coat: 1000 × solids / film (µm) m², less what does not reach
@@ -198,8 +194,8 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
     let painted = joints.painted.to_m2();
     let strip = joints.joint_run().to_m() * PRIMED_STRIP;
     let primed = match inputs.method.outcome {
-        Outcome::Bead { .. } => {
-            lines.extend(sealant_lines(inputs));
+        Outcome::Bead { lay, .. } => {
+            lines.extend(sealant_lines(inputs, lay));
             strip
         }
         Outcome::Line => 2.0 * strip,
@@ -223,9 +219,9 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
 }
 
 /// A line for each pack of sealant that is bought.
-fn sealant_lines(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
+fn sealant_lines(inputs: &TakeoffInputs<'_>, lay: BeadLay) -> Vec<MaterialLine> {
     let sealant = inputs.sealant;
-    let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, sealant.solids);
+    let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, lay);
     let packs = sealant.packs.iter().map(|pack| Offer {
         id: format!("{}, {}", sealant.key(), pack.name),
         name: format!("{}, {}", sealant.name, pack.name),
@@ -360,8 +356,10 @@ fn piece_size(material: &Material) -> PieceSize {
     let run = Length::m(material.holds);
     match (material.per, material.section) {
         (MaterialPer::BoardVolume, _) => PieceSize::Load(Volume::m3(material.holds)),
-        (MaterialPer::JointRun, Some(section)) => PieceSize::Strip { section, run },
-        (MaterialPer::JointRun, None) if material.holds < BY_LENGTH => PieceSize::Run(run),
+        (MaterialPer::JointRun | MaterialPer::BackedRun, Some(section)) => PieceSize::Strip { section, run },
+        (MaterialPer::JointRun | MaterialPer::BackedRun, None) if material.holds < BY_LENGTH => {
+            PieceSize::Run(run)
+        }
         _ => PieceSize::One,
     }
 }

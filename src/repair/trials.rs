@@ -11,8 +11,10 @@ use fearless_simd::{Level, dispatch, f32x8, mask32x8, prelude::*};
 use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
+use statrs::distribution::{ContinuousCDF as _, Normal};
 
 use super::risk::{CallbackRule, Capability, RiskJoint, RiskOption, SectionMovement};
+use crate::measure::Length;
 
 /// Joints that are looked at together.
 const LANES: usize = 8;
@@ -26,9 +28,22 @@ const fn single(value: f64) -> f32 {
     value as f32
 }
 
+/// Whether tears that begin behind a bead come through to its face.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Tears {
+    /// Each plausible world has its own share of the way.
+    Unknown,
+    /// They stay where they are.
+    Stay,
+    /// All of them come through.
+    ComeThrough,
+}
+
 /// What the draws of a job depend on.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Draw<'a> {
+    /// Whether tears come through.
+    pub tears: Tears,
     /// Places for joints.
     pub joints: usize,
     /// Plausible worlds, taken in turn.
@@ -56,6 +71,32 @@ struct Trial {
     world: usize,
     /// Logarithm of how much more the sealant takes.
     sealant: f64,
+    /// How far tears that begin out of sight come through: 0 not at all, 1 all the way.
+    through: f64,
+    /// Logarithm of how much more paint takes.
+    paint: f64,
+}
+
+impl Tears {
+    /// How far they come through in a world, 0 to 1. Where that is unknown, from one world to the next by
+    /// the golden ratio, which spreads them evenly over any number of worlds.
+    fn come_through(self, world: usize) -> f64 {
+        match self {
+            Self::Unknown => spread(world, 0.618_033_988_749_894_9),
+            Self::Stay => 0.0,
+            Self::ComeThrough => 1.0,
+        }
+    }
+}
+
+#[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
+fn spread(world: usize, step: f64) -> f64 {
+    ((world as f64 + 0.5) * step).fract()
+}
+
+/// How paint fares in a world, as a normal number, spread likewise by the root of two.
+fn paint_of(world: usize) -> f64 {
+    Normal::standard().inverse_cdf(spread(world, std::f64::consts::SQRT_2 - 1.0).clamp(1e-3, 1.0 - 1e-3))
 }
 
 impl Draw<'_> {
@@ -71,17 +112,29 @@ impl Draw<'_> {
 
     fn trial(&self, random: &mut Xoshiro256PlusPlus, apart: usize, world: usize) -> Trial {
         let normal: f64 = StandardNormal.sample(random);
-        Trial { world, sealant: self.capability.lot * normal, from: random.random_range(0..apart) }
+        Trial {
+            world,
+            sealant: self.capability.lot * normal,
+            through: self.tears.come_through(world),
+            paint: self.capability.paint * paint_of(world),
+            from: random.random_range(0..apart),
+        }
     }
 }
 
 /// Eight joints, value by value.
 #[derive(Debug, Clone, Copy)]
 struct Block {
-    /// Logarithm of what a full stretch asks over what is taken, but for what the trial draws.
+    /// Logarithm of what a full opening asks over what is taken before that shows, but for what the trial
+    /// draws.
     stretch: [f32; LANES],
+    /// How much larger that is for a tear that begins out of sight.
+    stretch_behind: [f32; LANES],
     /// The same of being squeezed.
     squeeze: [f32; LANES],
+    squeeze_behind: [f32; LANES],
+    /// The same of the paint over it.
+    paint: [f32; LANES],
     /// Scatter of both.
     scatter: [f32; LANES],
     /// The part of the scatter that is movement, given that the rest is width and hand.
@@ -98,7 +151,10 @@ impl Block {
     /// Joints that never open, to fill a block up.
     const SHUT: Self = Self {
         stretch: [-FAR; LANES],
+        stretch_behind: [0.0; LANES],
         squeeze: [-FAR; LANES],
+        squeeze_behind: [0.0; LANES],
+        paint: [-FAR; LANES],
         scatter: [0.0; LANES],
         moves: [0.0; LANES],
         length: [0.0; LANES],
@@ -106,18 +162,27 @@ impl Block {
         sealed: [0.0; LANES],
     };
 
-    fn put(&mut self, lane: usize, joint: &RiskJoint, takes: (f64, f64), capability: &Capability) {
+    fn put(&mut self, lane: usize, joint: &RiskJoint, capability: &Capability) {
         let across = joint.across.to_mm().max(1e-6);
-        // Movement over what is taken; a joint without a bead takes what nobody sees.
-        let ratio = |takes: f64| match joint.bead {
-            Some(width) => (across / (width.to_mm().max(1e-3) * takes.max(1e-6) * capability.median)).ln(),
-            None => (across / joint.open_from.to_mm().max(1e-3)).ln(),
-        };
+        // Movement over what is taken, or over what must be open to be seen if that is more.
+        let seen = joint.open_from.to_mm().max(1e-3);
+        let ratio = |takes: f64| (across / takes.max(seen)).ln();
+        let of_bead = |takes: Length| ratio(takes.to_mm() * capability.median);
         let sealed = joint.bead.is_some();
         let hand = if sealed { capability.hand } else { 0.0 };
         let scatter = joint.scatter.hypot(hand);
-        self.stretch[lane] = if joint.lost { FAR } else { single(ratio(takes.0)) };
-        self.squeeze[lane] = if sealed { single(ratio(takes.1)) } else { -FAR };
+        self.stretch[lane] = single(ratio(0.0));
+        if let Some(bead) = &joint.bead {
+            let (open, close) = (of_bead(bead.open_seen), of_bead(bead.close_seen));
+            self.stretch[lane] = single(open);
+            self.stretch_behind[lane] = single(of_bead(bead.open_hidden) - open);
+            self.squeeze[lane] = single(close);
+            self.squeeze_behind[lane] = single(of_bead(bead.close_hidden) - close);
+            self.paint[lane] = single(ratio(bead.paint.to_mm()));
+        }
+        if joint.lost {
+            self.stretch[lane] = FAR;
+        }
         self.scatter[lane] = single(scatter);
         self.moves[lane] = single(joint.moves * joint.moves / scatter.max(1e-9));
         self.length[lane] = single(joint.length.to_m());
@@ -136,8 +201,8 @@ pub(super) struct Ready {
     swings: Vec<SectionMovement>,
     /// For each joint its place: block times [`LANES`] plus lane.
     places: Vec<usize>,
-    /// How far stretch and squeeze reach, five standard deviations out, at the weakest joint.
-    weakest: (f32, f32),
+    /// How far stretch, squeeze and paint reach, five standard deviations out, at the weakest joint.
+    weakest: (f32, f32, f32),
     /// More open length than this brings a callback, m.
     most_open: f32,
     /// Logarithm of the width of one opening that brings a callback, mm.
@@ -161,7 +226,7 @@ impl Ready {
             for joints in section.chunks(LANES) {
                 let mut block = Block::SHUT;
                 for (lane, joint) in joints.iter().enumerate() {
-                    block.put(lane, joint, option.takes, capability);
+                    block.put(lane, joint, capability);
                     places.push(blocks.len() * LANES + lane);
                 }
                 match tiles.last_mut().filter(|(of, moves)| *moves == swing && of.len() < TILE) {
@@ -171,13 +236,19 @@ impl Ready {
                 blocks.push(block);
             }
         }
-        let most = |of: fn(&Block) -> &[f32; LANES]| {
-            let out = blocks.iter().flat_map(|block| of(block).iter().zip(&block.scatter));
-            out.map(|(at, scatter)| at + 5.0 * scatter).fold(f32::NEG_INFINITY, f32::max)
+        let most = |of: fn(&Block, usize) -> f32| {
+            let lanes = blocks.iter().flat_map(|block| (0..LANES).map(move |lane| (block, lane)));
+            lanes
+                .map(|(block, lane)| of(block, lane) + 5.0 * block.scatter[lane])
+                .fold(f32::NEG_INFINITY, f32::max)
         };
         let length: f32 = blocks.iter().flat_map(|block| block.length).sum();
         Self {
-            weakest: (most(|block| &block.stretch), most(|block| &block.squeeze)),
+            weakest: (
+                most(|block, lane| block.stretch[lane] + block.stretch_behind[lane]),
+                most(|block, lane| block.squeeze[lane] + block.squeeze_behind[lane]),
+                most(|block, lane| block.paint[lane]),
+            ),
             most_open: single(rule.open_share.to_fraction()) * length,
             widest: single(rule.widest.to_mm().max(1e-6).ln()),
             blocks,
@@ -219,9 +290,11 @@ impl Ready {
             }));
         }
         let called = vec![0; self.worlds()];
-        let mut tally = Tally { callbacks: 0, opens: 0.0, opens_if_called: 0.0, openings, called };
+        let mut tally =
+            Tally { callbacks: 0, without_paint: 0, opens: 0.0, opens_if_called: 0.0, openings, called };
         for one in &tried {
-            let length: f32 = one.length.iter().sum();
+            let [length, of_beads] = [&one.length, &one.of_beads].map(|lanes| lanes.iter().sum::<f32>());
+            tally.without_paint += u32::from(of_beads > self.most_open || one.wide_bead);
             tally.opens += f64::from(length);
             if length > self.most_open || one.wide {
                 tally.callbacks += 1;
@@ -240,14 +313,20 @@ impl Ready {
         asked.extend(self.swings.iter().map(|swing| {
             let (narrows, widens) = swing.worlds.get(trial.world).copied().unwrap_or_default();
             let (narrows, widens) = (log(narrows), log(widens));
-            Asked { narrows, widens, sealant, widest: self.widest - narrows }
+            let (through, paint) = (single(trial.through), single(trial.paint));
+            Asked { narrows, widens, sealant, through, paint, widest: self.widest - narrows }
         }));
         let farthest = |asked: &Asked| (self.weakest.0 + asked.narrows).max(self.weakest.1 + asked.widens);
-        if asked[begins..].iter().all(|asked| farthest(asked) <= sealant.min(0.0)) {
+        let holds = |asked: &Asked| {
+            farthest(asked) <= sealant.min(0.0) && self.weakest.2 + asked.narrows <= asked.paint
+        };
+        if asked[begins..].iter().all(holds) {
             asked.truncate(begins);
             return None;
         }
-        Some(Tried { from: trial.from, world: trial.world, length: [0.0; LANES], wide: false })
+        let (from, world) = (trial.from, trial.world);
+        let none = [0.0; LANES];
+        Some(Tried { from, world, length: none, of_beads: none, wide: false, wide_bead: false })
     }
 }
 
@@ -258,6 +337,10 @@ struct Asked {
     widens: f32,
     /// How much more than usual the sealant takes.
     sealant: f32,
+    /// How far tears come through, 0 to 1.
+    through: f32,
+    /// How much more than usual paint takes.
+    paint: f32,
     /// Openings of a joint whose width and movement come to more than this are too wide.
     widest: f32,
 }
@@ -271,8 +354,12 @@ struct Tried {
     world: usize,
     /// Open length, lane by lane, m.
     length: [f32; LANES],
+    /// The same of failed beads and bare joints, without sound beads under cracked paint.
+    of_beads: [f32; LANES],
     /// Whether one opening is too wide.
     wide: bool,
+    /// The same without paint.
+    wide_bead: bool,
 }
 
 /// Looks at some blocks in one trial. There are no branches in the loop: whether a joint opens is a
@@ -290,19 +377,31 @@ fn look<S: Simd>(
     let all = |value: f32| f32x8::splat(simd, value);
     let (narrows, widens, sealant, widest) =
         (all(asked.narrows), all(asked.widens), all(asked.sealant), all(asked.widest));
+    let (through, paint) = (all(asked.through), all(asked.paint));
     let (none, one) = (all(0.0), all(1.0));
-    let mut length = load(&tried.length);
+    let (mut length, mut of_beads) = (load(&tried.length), load(&tried.of_beads));
     let mut wide = mask32x8::splat(simd, false);
+    let mut wide_bead = wide;
     for ((block, normals), count) in blocks.iter().zip(normals.as_chunks().0).zip(openings) {
         let normal = load(normals);
-        let moved = (load(&block.stretch) + narrows).max(load(&block.squeeze) + widens);
-        let opens = (moved + load(&block.scatter) * normal).simd_gt(load(&block.sealed) * sealant);
+        let scattered = load(&block.scatter) * normal;
+        let stretch = load(&block.stretch) + load(&block.stretch_behind) * through + narrows;
+        let squeeze = load(&block.squeeze) + load(&block.squeeze_behind) * through + widens;
+        let fails = (stretch.max(squeeze) + scattered).simd_gt(load(&block.sealed) * sealant);
+        let cracks = (load(&block.paint) + narrows + scattered).simd_gt(paint);
+        let opens = fails | cracks;
         *count = (load(count) + opens.select(one, none)).into();
-        length += opens.select(load(&block.length), none);
-        wide |= opens & (load(&block.across) + load(&block.moves) * normal).simd_gt(widest);
+        let run = load(&block.length);
+        length += opens.select(run, none);
+        of_beads += fails.select(run, none);
+        let too_wide = (load(&block.across) + load(&block.moves) * normal).simd_gt(widest);
+        wide |= opens & too_wide;
+        wide_bead |= fails & too_wide;
     }
     tried.length = length.into();
+    tried.of_beads = of_beads.into();
     tried.wide |= wide.any_true();
+    tried.wide_bead |= wide_bead.any_true();
 }
 
 /// What one batch of trials counts.
@@ -310,6 +409,8 @@ fn look<S: Simd>(
 pub(super) struct Tally {
     /// Trials with a callback.
     pub callbacks: u32,
+    /// Those that have one without paint that cracks over sound beads.
+    pub without_paint: u32,
     /// Sum of open lengths, m.
     pub opens: f64,
     /// The same of the trials with a callback.

@@ -43,14 +43,15 @@ impl Say for JointKind {
 
 impl Say for BeadState {
     fn say(&self, words: &Words) -> String {
-        let (state, asked, limit) = match *self {
-            Self::Pulled(asked, limit) => ("pulled", asked, limit),
-            Self::Squeezed(asked, limit) => ("squeezed", asked, limit),
-            Self::Torn(asked, limit) => ("torn", asked, limit),
-            Self::Out(asked, limit) => ("out", asked, limit),
+        let (state, used) = match *self {
+            Self::Pulled(used) => ("pulled", used),
+            Self::Squeezed(used) => ("squeezed", used),
+            Self::TearsBehind(used) => ("tears_behind", used),
+            Self::CrushedBehind(used) => ("crushed_behind", used),
+            Self::Torn(used) => ("torn", used),
+            Self::Out(used) => ("out", used),
         };
-        let whole = |share: crate::measure::Percent| words.figures().percent(share.to_pct(), 0);
-        let (asked, limit) = (whole(asked), whole(limit));
-        say!(words, "label-bead", state = Arg::Id(state), asked = &asked, limit = &limit)
+        let used = words.figures().percent(used.to_pct(), 0);
+        say!(words, "label-bead", state = Arg::Id(state), used = &used)
     }
 }

@@ -12,6 +12,7 @@ impl Say for NotPossible {
             Self::NoOpenJoints => ("no_open_joints", Length::ZERO),
             Self::PastTongue { widest } => ("past_tongue", widest),
             Self::TooFineForSpline { widest } => ("too_fine_for_spline", widest),
+            Self::WideEnough => ("wide_enough", Length::ZERO),
             Self::GluedWet => ("glued_wet", Length::ZERO),
             Self::RelaidWet => ("relaid_wet", Length::ZERO),
             Self::StockTooShort => ("stock_too_short", Length::ZERO),

@@ -2,7 +2,7 @@
 
 use super::{Arg, Say, Words, say};
 use crate::job::{BookField, BookValue};
-use crate::joint::Pack;
+use crate::joint::{BeadLay, Pack};
 use crate::measure::{Money, Volume};
 use crate::repair::{MaterialPer, Outcome, TaskPer};
 
@@ -71,8 +71,9 @@ impl Say for Outcome {
     fn say(&self, words: &Words) -> String {
         match self {
             Self::Bead { held: true, .. } => say!(words, "own-outcome-held"),
-            Self::Bead { breaker: true, .. } => say!(words, "own-outcome-breaker"),
-            Self::Bead { .. } => say!(words, "own-outcome-tongue"),
+            Self::Bead { lay: BeadLay::Bridge, .. } => say!(words, "own-outcome-bridge"),
+            Self::Bead { lay: BeadLay::OnTongue, .. } => say!(words, "own-outcome-tongue"),
+            Self::Bead { lay: BeadLay::Reveal, .. } => say!(words, "own-outcome-reveal"),
             Self::Line => say!(words, "own-outcome-line"),
             Self::Covered => say!(words, "own-outcome-covered"),
             Self::Glued => say!(words, "own-outcome-glued"),

@@ -13,12 +13,13 @@ use egui_kittest::Harness;
 use gapwright::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use gapwright::app::App;
 use gapwright::assess::assess;
+use gapwright::bead::MovementLimits;
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job};
 use gapwright::joint::{Row, RowBoard, RowJoint};
 use gapwright::measure::{Angle, Humidity, Length, Money, Temperature};
 use gapwright::papers::{Paper, Papers};
-use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, SectionMovement, risks};
+use gapwright::repair::{CallbackRule, RiskJoint, RiskOption, SectionMovement, Tears, risks};
 use gapwright::surface::pattern::{Pattern, rectangle};
 use gapwright::surface::{BoardSpec, Surface, layout};
 use gapwright::survey::GapReading;
@@ -78,7 +79,7 @@ fn trials(criterion: &mut Criterion) {
         section: (at / 500) as usize,
         length: Length::m(2.7),
         across: Length::mm(130.0),
-        bead: Some(Length::mm(1.0 + f64::from(at % 37) / 12.0)),
+        bead: Some(MovementLimits::breaks_at(Length::mm(0.5 + f64::from(at % 37) / 24.0))),
         open_from: Length::mm(0.4),
         scatter: 0.3,
         moves: 0.17,
@@ -86,11 +87,12 @@ fn trials(criterion: &mut Criterion) {
     };
     let swing =
         SectionMovement { worlds: (0..512).map(|at| (0.007 + 4e-6 * f64::from(at), 0.004)).collect() };
-    let option =
-        RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect(), takes: (0.5, 0.5) };
+    let option = RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect() };
     let (rule, capability) = (CallbackRule::default(), &Catalog::built_in().capability);
     criterion.bench_function("trials", |b| {
-        b.iter(|| risks(black_box(std::slice::from_ref(&option)), &rule, capability, 10_000, 1));
+        b.iter(|| {
+            risks(black_box(std::slice::from_ref(&option)), &rule, capability, Tears::Unknown, 10_000, 1)
+        });
     });
 }
 

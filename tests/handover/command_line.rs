@@ -217,7 +217,7 @@ fn the_parts_of_a_price_add_up_to_the_cent() {
     for name in EXAMPLES {
         let report = report(name);
         let options = items(&report["options"]);
-        assert_eq!(options.len(), 11, "{name}");
+        assert_eq!(options.len(), 12, "{name}");
         for option in options {
             let price = &option["price"];
             let total = cents(&price["total"]);

@@ -10,6 +10,7 @@ use gapwright::job::{
 };
 use gapwright::measure::{Money, Units};
 use gapwright::named::{Named, find, position};
+use gapwright::repair::Material;
 use gapwright::words::{Say as _, Words, answer};
 use jiff::civil::date;
 
@@ -108,9 +109,10 @@ fn a_price_file_with_earlier_names_is_about_the_same_entries() {
             let is_task = |name: &str| {
                 find(&catalog.tasks, name).is_some() || own.tasks.iter().any(|task| task.name == name)
             };
-            // One set no longer serves a room of any size.
-            let is_air_set = |name: &str| {
-                find(&catalog.materials, name).is_some_and(|m| m.id == "air_set") || is_task(name)
+            // One set no longer serves a room of any size, and backer goes only where the gap takes it.
+            let goes_with_other = |name: &str| {
+                let is_one = |m: &Material| ["air_set", "breaker"].contains(&m.id.as_str());
+                find(&catalog.materials, name).is_some_and(is_one) || is_task(name)
             };
             let is_new = |name: &str| find(&catalog.materials, name).is_some_and(|m| m.id == NEW_MATERIAL);
             let changed: Vec<_> = differences
@@ -118,7 +120,7 @@ fn a_price_file_with_earlier_names_is_about_the_same_entries() {
                 .filter(|difference| match &difference.what {
                     Differs::Figure { field: BookField::Class | BookField::Source, .. } => false,
                     Differs::Figure { field: BookField::Per | BookField::Coverage, .. } => {
-                        !is_air_set(&difference.entry)
+                        !goes_with_other(&difference.entry)
                     }
                     Differs::Entry { .. } if is_new(&difference.entry) => false,
                     Differs::Entry { .. } | Differs::Figure { .. } => !is_task(&difference.entry),

@@ -95,7 +95,7 @@ fn two_visits_part_the_work_at_the_day_of_sealing() {
     assert_eq!(option(&two, MethodId::Relay).schedule, option(&after(|_| ()), MethodId::Relay).schedule);
 }
 
-/// Each bead is judged by its own class: without a breaker it holds on less than over one.
+/// Each bead is judged as it is laid: down to the tongue it is overstrained on more than across the V.
 #[test]
 fn a_bead_holds_by_what_is_behind_it_and_not_by_what_is_chosen() {
     let holds = |found: &Assessment, id| {

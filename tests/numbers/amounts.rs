@@ -1,20 +1,27 @@
 //! Sealant, paint and cans against what the trade and plain arithmetic say.
 
+use gapwright::joint::{BeadLay, JointEdges};
 use gapwright::measure::{Hours, Length, Money, Percent, Volume};
 use gapwright::repair::{BeadShape, Paint, TreatedJoint, cheapest_cans, spread_rate, wet_sealant};
 use gapwright::wood::Kind;
 
 use crate::checked::Checked;
 
-/// Water-borne sealant: wet volume is cured volume over solids, and waste comes on top (by definition).
+/// A bead takes as much sealant as its section is large while it is wet, and waste comes on top. Across
+/// half of a V with legs of 4 mm over a gap of 3 mm: a trapezoid 2 mm high, 3 mm wide below and 7 mm above,
+/// 10 mm². Down to the tongue, 5 mm below the face, the slot's 3 x 1 mm come on top. In a reveal of 1/4 in:
+/// 6.35 x 5 mm.
 #[test]
-fn sealant_that_shrinks_takes_more_of_it() {
-    let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(3.0), v_leg: Length::mm(4.0) };
+fn a_bead_takes_as_much_sealant_as_its_section_is_large() {
+    let edges = JointEdges { v_leg: Length::mm(4.0), tongue_below: Length::mm(5.0) };
     let bead =
-        BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(25.0), waste: Percent::pct(10.0) };
-    // By hand: 3 x 5 mm and a quarter of 4 x 4 mm over 10 m are 190 mL cured.
-    let wet = wet_sealant(&[joint], &bead, Percent::pct(50.0)).to_ml();
-    assert!((wet - 190.0 / 0.5 * 1.1).abs() < 1e-6, "{wet}");
+        BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(50.0), waste: Percent::pct(10.0) };
+    let needs = [(BeadLay::Bridge, 10.0), (BeadLay::OnTongue, 13.0), (BeadLay::Reveal, 31.75)];
+    for (lay, section) in needs {
+        let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(3.0), edges };
+        let wet = wet_sealant(&[joint], &bead, lay).to_ml();
+        assert!((wet - 10.0 * section * 1.1).abs() < 1e-6, "{lay:?}: {wet}");
+    }
 }
 
 /// Paint: 1604 ft² a US gallon at one mil of solids, the trade's figure, from the gallon's 231 in³.
@@ -33,6 +40,7 @@ pub fn paint_spread() -> Checked {
         film: 25.4,
         transfer: Percent::pct(100.0),
         recoat: Hours::ZERO,
+        cracks_at: Percent::pct(20.0),
         cans: vec![],
         source: String::new(),
         kind: Kind::Published,

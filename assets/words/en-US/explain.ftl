@@ -39,6 +39,9 @@ explain-chance = In this share of { $trials } simulations, the homeowner calls b
 } because { $share } of the joint length is open, or one gap over { $gap }.
     .source = Monte Carlo over plausible histories, with the same draws for every option
 explain-interval = range, 9 times in 10
+explain-without-paint = without cracks in the paint alone
+explain-tears = if tears behind the beads stay hidden, or all show
+explain-tears-range = { $low } or { $high }
 explain-converged = after a quarter and half of them
 explain-opens-again = opens again on average
 explain-drawn = varied

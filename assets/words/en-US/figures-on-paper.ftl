@@ -7,4 +7,5 @@ figure-as-installed = as installed
 figure-closed = closed
 figure-bead-holds = bead holds
 figure-bead-torn = bead torn
+figure-bead-tears-behind = overloaded at the back
 figure-bead-squeezed-out = bead squeezed out

@@ -33,8 +33,10 @@ label-joint-kind =
     }
 label-bead =
     { $state ->
-        [pulled] bead stretched { $asked }, limit { $limit }
-        [squeezed] bead squeezed { $asked }, limit { $limit }
-        [torn] bead torn: stretched { $asked }, limit { $limit }
-       *[out] bead squeezed out: { $asked }, limit { $limit }
+        [pulled] Bead stretched: { $used } of what its class takes
+        [squeezed] Bead squeezed: { $used } of what its class takes
+        [tears_behind] Bead starts to tear at the back, out of sight: { $used } of what its class takes
+        [crushed_behind] Bead overloaded at the back, out of sight: { $used } of what its class takes
+        [torn] Bead torn: { $used } of what its class takes
+       *[out] Bead squeezed out: { $used } of what its class takes
     }

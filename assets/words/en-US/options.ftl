@@ -5,6 +5,7 @@ option-not-possible =
         [no_open_joints] No joint is known to be open.
         [past_tongue] Joints open to { $widest }, past the tongue: an open line would be a hole.
         [too_fine_for_spline] The widest gap, { $widest }, is too narrow for a spline.
+        [wide_enough] Every joint is already as wide as a reveal.
         [glued_wet] The boards are wet: glued now, they tear apart as they dry.
         [relaid_wet] The boards are wet: laid tight now, they open again as they dry.
        *[stock_too_short] No stock length is long enough for the longest board. Add a longer one under Price, in Materials.
@@ -56,6 +57,10 @@ option-task-unit =
         [joint_run] { $units ->
             [inches] ft of joint
            *[millimeters] m of joint
+        }
+        [backed_run] { $units ->
+            [inches] ft of backed joint
+           *[millimeters] m of backed joint
         }
         [painted_area] { $units ->
             [inches] sq ft painted
@@ -148,9 +153,13 @@ option-material-unit =
             [one] section
            *[other] sections
         }
-       *[joint_run] { $units ->
+        [joint_run] { $units ->
             [inches] ft of joint
            *[millimeters] m of joint
+        }
+       *[backed_run] { $units ->
+            [inches] ft of backed joint
+           *[millimeters] m of backed joint
         }
     }
 option-material-can = { $name }, { $size } can

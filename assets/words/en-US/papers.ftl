@@ -122,9 +122,13 @@ paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
 paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
 paper-bead = Bead
-paper-bead-shape = Drawn 4 times actual size: { $gap } wide, { $depth } deep, bonded to both board edges.
-paper-bead-breaker = Backer rod or bond-breaker tape behind it.
-paper-bead-no-breaker = Nothing behind it: it sits right on the tongue.
+paper-bead-shape =
+    Drawn 4 times actual size. Gap { $gap }. { $lay ->
+        [bridge] Lay the bead across the joint so it sticks to both boards. Don’t pack the slot behind it.
+        [reveal] Lay tape on the tongue, then a bead { $depth } deep that sticks to both boards only.
+       *[on_tongue] Push the bead { $depth } deep, down to the tongue.
+    }
+paper-bead-backed = Where the gap is { $least } or more, push in backer so the bead doesn’t sink.
 paper-bead-v = Leave { $share } of the V unfilled.
 paper-bead-limits = Rated to stretch { $stretch } and compress { $squeeze }. Don’t paint it for { $cure }.
 paper-narrow-joints = { $count ->

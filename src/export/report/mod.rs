@@ -291,6 +291,12 @@ pub struct OptionReport {
     pub callback_low_pct: Option<f64>,
     /// Upper end of that interval.
     pub callback_high_pct: Option<f64>,
+    /// The same without paint that cracks over a sound bead.
+    pub callback_without_paint_pct: Option<f64>,
+    /// The same where tears that begin behind the beads stay out of sight.
+    pub callback_tears_hidden_pct: Option<f64>,
+    /// The same where all of them come through to the face.
+    pub callback_tears_show_pct: Option<f64>,
     /// The same chance after a quarter and after half of the trials.
     pub callback_converged_pct: Option<[f64; 2]>,
     /// Length of joint that opens again, on average.

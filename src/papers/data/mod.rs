@@ -114,7 +114,7 @@ fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
     let heading = |part: LetterPart| part.say(words);
     let sealed_on = date_after(job, assessment.seal_day);
     let years = job.plan.warranty_years;
-    let seals = assessment.bead.is_some();
+    let seals = assessment.lays_beads();
     let sections_caption = if seals && !text.plan.is_empty() {
         say!(words, "paper-sections-caption-sealed", date = sealed_on)
     } else {

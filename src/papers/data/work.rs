@@ -5,6 +5,8 @@ use serde_json::{Map, Value, json};
 
 use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
+use crate::bead::LEAST_TAPE;
+use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Length, Moisture, Percent};
 use crate::repair::{Bar, Outcome, WorkDay};
 use crate::surface::Joint;
@@ -41,10 +43,10 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
     }))
 }
 
-/// Whether the chosen option lays beads, and whether over a breaker.
-fn bead(assessment: &Assessment) -> Option<bool> {
+/// How the chosen option lays its beads, if it does.
+fn bead(assessment: &Assessment) -> Option<BeadLay> {
     match assessment.chosen()?.outcome {
-        Outcome::Bead { breaker, .. } => Some(breaker),
+        Outcome::Bead { lay, .. } => Some(lay),
         _ => None,
     }
 }
@@ -59,7 +61,11 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     let mut gaps: Vec<Length> = treated.iter().map(|joint| joint.at_sealing).collect();
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     let typical = gaps.get(gaps.len() / 2).copied();
-    let depth = typical.map(|gap| gap.max(job.plan.bead.least_depth));
+    let lay = assessment.catalog.lay(&job.plan);
+    let design =
+        lay.design(JointEdges::of(&section.board), job.plan.bead.v_filled, job.plan.bead.least_depth);
+    let typical = typical.map(|gap| lay.slot(gap));
+    let depth = typical.map(|_| design.depth);
     let sealant = assessment.wet_sealant(at).filter(|_| bead(assessment).is_some());
     let place = if state.is_wetted() {
         say!(words, "paper-place-wet", surface = &surface.name, section = &section.name)
@@ -77,7 +83,9 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "gap_mm": typical.map(Length::to_mm),
         "depth": depth.map(|depth| figures.length(depth)),
         "depth_mm": depth.map(Length::to_mm),
-        "bead": typical.zip(depth).map(|(gap, depth)| say!(words, "paper-bead-shape", gap = gap, depth = depth)),
+        "bead": typical.zip(depth).map(|(gap, depth)| {
+            say!(words, "paper-bead-shape", gap = gap, depth = depth, lay = Arg::Id(lay.key()))
+        }),
         "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
@@ -112,7 +120,7 @@ fn narrow(assessment: &Assessment, words: &Words) -> Option<String> {
 fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
     let (plan, figures) = (&assessment.job.plan, words.figures());
     let sealant = assessment.sealant.as_ref()?;
-    let breaker = bead(assessment)?;
+    let lay = bead(assessment)?;
     let percent = |share: Percent| figures.percent(share.to_pct(), 1);
     let open = Percent::pct(100.0 - plan.bead.v_filled.to_pct());
     Some(json!({
@@ -131,7 +139,8 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
             squeeze = sealant.squeeze,
             cure = sealant.cure
         ),
-        "breaker": breaker,
+        "breaker": lay != BeadLay::OnTongue,
+        "backed": (lay == BeadLay::Bridge).then(|| say!(words, "paper-bead-backed", least = LEAST_TAPE)),
     }))
 }
 

@@ -21,6 +21,9 @@ const CUTS: usize = 6;
 const UNIT: f64 = 72.0 / 25.4;
 /// Boards are drawn so far to either side of the joint.
 const REACH: Length = Length::mm(11.5);
+/// The bead by itself is drawn with so much of the boards to either side, and so deep.
+const BEAD_REACH: Length = Length::mm(7.75);
+const BEAD_HEIGHT: Length = Length::mm(8.5);
 /// Room for the labels under a cut, mm.
 const LABELS: f64 = 15.0;
 /// Thickest board that is drawn whole.
@@ -41,6 +44,22 @@ pub fn cuts(assessment: &Assessment, words: &Words) -> String {
         drawing = drawing.add(panel.draw(middle, height, words));
     }
     drawing.to_string()
+}
+
+/// The bead of a typical joint as it is laid, four times actual size; empty where none is laid.
+pub fn bead(assessment: &Assessment) -> String {
+    let job = &*assessment.job;
+    let nothing = || Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
+    let Some(state) = assessment.typical_section() else { return nothing() };
+    let laid = assessment.cut(job, state, None, assessment.seal_day, BEAD_REACH);
+    let Some((cut, _)) = laid.filter(|(cut, _)| cut.bead.is_some()) else { return nothing() };
+    let (width, height) = (BEAD_REACH.to_mm() * 2.0, BEAD_HEIGHT.to_mm());
+    let middle = BEAD_REACH.to_mm();
+    let mut drawing = Document::new().set("viewBox", (0.0, 0.0, width * UNIT, height * UNIT));
+    for shape in shapes(&cut, middle, 0.2) {
+        drawing = drawing.add(shape);
+    }
+    drawing.set("width", format!("{}mm", 4.0 * width)).to_string()
 }
 
 /// One section with its labels.
@@ -90,20 +109,15 @@ impl Panel {
     /// Drawn with its joint at `middle` mm from the left.
     fn draw(&self, middle: f64, height: f64, words: &Words) -> Group {
         let mut group = Group::new();
-        for board in [&self.cut.groove, &self.cut.tongue] {
-            let outline = path(board, middle).set("fill", WOOD).set("stroke", INK).set("stroke-width", 0.5);
-            group = group.add(outline.set("stroke-linejoin", "round"));
-        }
-        if let Some(bead) = &self.cut.bead {
-            if let Some(behind) = &bead.behind {
-                group = group.add(path(behind, middle).set("fill", FAINT));
-            }
-            let color = if bead.fares.holds() { WATER } else { GAP };
-            group = group.add(path(&bead.section, middle).set("fill", color));
+        for shape in shapes(&self.cut, middle, 0.5) {
+            group = group.add(shape);
         }
         let (at, foot) = (middle * UNIT, (height - LABELS) * UNIT);
         let (bead, color) = match self.fares {
             None => (String::new(), INK),
+            Some(BeadState::TearsBehind(..) | BeadState::CrushedBehind(..)) => {
+                (say!(words, "figure-bead-tears-behind"), INK)
+            }
             Some(BeadState::Torn(..)) => (say!(words, "figure-bead-torn"), GAP),
             Some(BeadState::Out(..)) => (say!(words, "figure-bead-squeezed-out"), GAP),
             Some(_) => (say!(words, "figure-bead-holds"), WATER),
@@ -113,6 +127,21 @@ impl Panel {
             .add(label(at, foot + 24.0, &self.gap, "middle", INK).set("font-weight", 600))
             .add(label(at, foot + 36.0, &bead, "middle", color))
     }
+}
+
+/// Boards, what is behind the bead, and the bead, in the order in which they are drawn.
+fn shapes(cut: &Cut, middle: f64, line: f64) -> Vec<Path> {
+    let boards = [&cut.groove, &cut.tongue].map(|board| {
+        let outline = path(board, middle).set("fill", WOOD).set("stroke", INK).set("stroke-width", line);
+        outline.set("stroke-linejoin", "round")
+    });
+    let behind = cut.bead.iter().filter_map(|bead| bead.behind.as_ref());
+    let behind = behind.map(|shape| path(shape, middle).set("fill", FAINT));
+    let beads = cut.bead.iter().map(|bead| {
+        let color = if bead.fares.shows() { GAP } else { WATER };
+        path(&bead.section, middle).set("fill", color)
+    });
+    boards.into_iter().chain(behind).chain(beads).collect()
 }
 
 fn path(shape: &Polygon, middle: f64) -> Path {

@@ -13,6 +13,7 @@ use svg::Document;
 use svg::node::element::path::Data;
 use svg::node::element::{Group, Line, Path, Text};
 
+pub use cuts::bead;
 pub use cuts::cuts;
 pub use picture::picture;
 pub use year::year;
@@ -35,6 +36,7 @@ pub(crate) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, St
         .map(|index| (format!("surface-{index}.svg"), surface(assessment, index, words)));
     let mut all: Vec<(String, String)> = surfaces.collect();
     all.push(("cuts.svg".to_owned(), cuts(assessment, words)));
+    all.push(("bead.svg".to_owned(), bead(assessment)));
     all.push(("year.svg".to_owned(), year(assessment, words)));
     all
 }

@@ -12,8 +12,6 @@ What it makes
                                   a surface resistance: cosh(z x/l) / (cosh z + z sinh z / Bi), z = (1 + i) xi.
     psychrometrics                PsychroLib 2.5.0, a public-domain library of ASHRAE's relations.
     present_value_factors         1/(1 + i)^n and its sum over n years (ASTM E917).
-    season_of_sealing             W/M = max(f, 1 - f)/S: how wide a joint must be when it is sealed so that neither
-                                  the opening nor the closing goes beyond the class S of the sealant.
     three_point                   PERT mean (a + 4m + b)/6 and deviation (b - a)/6; the exact deviation of the beta
                                   distribution with that mean, and a triangle's mean and deviation.
     sealant_coverage              length = contents/(width x depth); US fluid ounces of 231/128 cubic inches.
@@ -138,13 +136,6 @@ def present_value_factors():
             yield [i, n, short(factor, 6), short((1 - factor) / mp.mpf(i), 6), PRESENT]
 
 
-def season_of_sealing():
-    yield ["S", "f_(fraction of total range already open at install)", "W_at_install / total_range_M", "source"]
-    for s, opens in [("0.125", ["0", "0.5", "1.0"]), ("0.25", ["0.25", "0.75"]), ("0.5", ["0", "0.5", "1.0"])]:
-        for f in opens:
-            yield [s, f, short(max(mp.mpf(f), 1 - mp.mpf(f)) / mp.mpf(s), 6), SEASON]
-
-
 def three_point():
     yield "a,m,b,pert_mean,pert_sd_(b-a)/6,exact_sd_beta(lambda=4),triangular_mean,triangular_sd".split(",")
     for a, m, b in [(2, 4, 9), (10, 12, 20), (1, 2, 3), (3, 5, 13)]:
@@ -176,7 +167,6 @@ TABLES = [
     diffusion_periodic,
     psychrometrics,
     present_value_factors,
-    season_of_sealing,
     three_point,
     sealant_coverage,
 ]

@@ -10,14 +10,16 @@ use crate::app::icon::Icon;
 use crate::app::widgets::remark;
 use crate::job::PriceBook;
 use crate::job::fields::{self, At, Item};
+use crate::joint::BeadLay;
 use crate::repair::{MethodId, Outcome, RepairMethod, Step, Wait};
 use crate::words::{Say as _, say};
 
 /// What a repair can leave at the joints.
-const OUTCOMES: [Outcome; 8] = [
-    Outcome::Bead { held: false, breaker: true },
-    Outcome::Bead { held: false, breaker: false },
-    Outcome::Bead { held: true, breaker: true },
+const OUTCOMES: [Outcome; 9] = [
+    Outcome::Bead { held: false, lay: BeadLay::Bridge },
+    Outcome::Bead { held: false, lay: BeadLay::OnTongue },
+    Outcome::Bead { held: false, lay: BeadLay::Reveal },
+    Outcome::Bead { held: true, lay: BeadLay::Bridge },
     Outcome::Line,
     Outcome::Covered,
     Outcome::Glued,

@@ -1,0 +1,53 @@
+//! The beads that a repair lays between the boards of each section.
+
+use super::sections::SectionState;
+use crate::bead::BeadDesign;
+use crate::job::{Catalog, Job};
+use crate::joint::{BeadLay, JointEdges, LaidBead, Sealant};
+use crate::measure::Percent;
+
+/// The bead of every section, as one way of laying it makes it of one sealant.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct LaidBeads(Vec<LaidBead>);
+
+impl LaidBeads {
+    /// Beads of `sealant`, laid so.
+    pub fn new(
+        job: &Job,
+        catalog: &Catalog,
+        sections: &[SectionState],
+        lay: BeadLay,
+        sealant: &Sealant,
+    ) -> Self {
+        let mut beads: Vec<LaidBead> = Vec::with_capacity(sections.len());
+        for state in sections {
+            let design = design(job, state, lay);
+            // Sections of like boards have the same bead.
+            let same = beads.iter().find(|bead| bead.design == design).cloned();
+            beads.push(
+                same.unwrap_or_else(|| LaidBead::new(lay, design, sealant, paint_stretch(job, catalog))),
+            );
+        }
+        Self(beads)
+    }
+
+    /// Beads of the plan's sealant, laid so; `None` where the catalog does not have it.
+    pub fn planned(job: &Job, catalog: &Catalog, sections: &[SectionState], lay: BeadLay) -> Option<Self> {
+        Some(Self::new(job, catalog, sections, lay, catalog.sealant(&job.plan.sealant)?))
+    }
+
+    /// The bead of a section, by its index.
+    pub fn of(&self, section: usize) -> Option<&LaidBead> {
+        self.0.get(section)
+    }
+}
+
+fn design(job: &Job, state: &SectionState, lay: BeadLay) -> BeadDesign {
+    let board = &job.surfaces[state.surface].sections[state.section].board;
+    lay.design(JointEdges::of(board), job.plan.bead.v_filled, job.plan.bead.least_depth)
+}
+
+/// The stretch at which the plan's paint cracks.
+pub(super) fn paint_stretch(job: &Job, catalog: &Catalog) -> Percent {
+    catalog.paint(&job.plan.paint).map_or(Percent::pct(100.0), |paint| paint.cracks_at)
+}
