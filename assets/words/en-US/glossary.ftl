@@ -45,5 +45,5 @@ glossary-tongue = The thin edge of a board that fits into the groove of the next
     .forms = tongue
 glossary-v-groove = The small bevel along the edges of a board. Where two boards meet, it makes a V.
     .forms = V-groove | the V
-glossary-warranty = The years in which the contractor repairs at no charge what opens again.
+glossary-warranty = The years in which the contractor fixes, at no charge, whatever opens again.
     .forms = warranty

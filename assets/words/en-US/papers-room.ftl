@@ -2,7 +2,7 @@
 
 papers-write = Write PDFs…
 papers-write-again = Write again
-papers-figures = Where the figures come from
+papers-figures = Source of the figures
 papers-figures-from = Every figure comes from the other rooms. Names, addresses, and the logo are under Measure, in Job.
 papers-typesetting = Typesetting…
 papers-page = { $paper }, page { $page } of { $pages }

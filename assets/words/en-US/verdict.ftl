@@ -69,6 +69,6 @@ verdict-doubt-chance = Too much about this house isn’t known: the chance the r
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.
-verdict-doubt-hours = Hours are from the price book, not timed here.
+verdict-doubt-hours = Hours are catalog rates, not timed here.
 verdict-nothing-left = Nothing left to measure would change this.
 verdict-helps-most = Would help most:
