@@ -131,7 +131,7 @@ mod tests {
         let pattern = ClueEvidence::Pattern { measured: 18, closed: 0, widest: Length::inches(7.0 / 64.0) };
         assert_eq!(
             pattern.say(&words),
-            "Of 18 joints measured between boards, none is closed; the widest is 7/64\"."
+            "Of 18 joints measured between boards, none is closed; the widest gap is 7/64\"."
         );
     }
 }

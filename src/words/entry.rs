@@ -82,7 +82,7 @@ mod tests {
             (refused(parse_length("9 miles", INCHES).err()), ["“9 miles”", "not a length", "130 mm"]),
             (refused(parse_length("4000 ft", INCHES).err()), ["“4000 ft”", "3,281 ft", "Check"]),
             (refused(parse_money("1.2.3").err()), ["“1.2.3”", "not an amount", "12.50"]),
-            (refused(parse_money("1000000000000").err()), ["is not below", "$1,000,000,000,000", "Check"]),
+            (refused(parse_money("1000000000000").err()), ["must be below", "$1,000,000,000,000", "Check"]),
             (refused(parse_number("twelve").err()), ["“twelve”", "not a number", "12.5"]),
             (refused(parse_date("14.2.2026", INCHES).err()), ["“14.2.2026”", "not a date", "Feb 14, 2026"]),
             (refused(parse_date("1066-10-14", INCHES).err()), ["“1066-10-14”", "1900 to 2199", "Type"]),

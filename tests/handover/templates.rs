@@ -72,7 +72,7 @@ fn a_look_of_ones_own_is_used_and_its_faults_are_its_own() {
     // Without what the built-in templates need of it.
     let made = papers(&found, folder.path()).typeset(Paper::WorkOrder).unwrap();
     assert_eq!(place(made.fault()), ("look.typ".to_owned(), None));
-    assert!(made.text().contains("Where, in this order"));
+    assert!(made.text().contains("Sections, in this order"));
     fs::write(&look, "#let d = json(\"data.json\")\n#let a = 1 +\n").unwrap();
     for paper in Paper::ALL {
         let made = papers(&found, folder.path()).typeset(paper).unwrap();

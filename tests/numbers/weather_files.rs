@@ -213,7 +213,7 @@ fn remarks_name_the_values_and_the_day() {
     for (remark, expected) in [
         (
             WeatherRemark::Filled { hours: 5, longest },
-            "5 hours without usable values were filled in by straight lines. The longest gap is 3 hours, on 02-03.",
+            "5 hours without usable values were filled in along straight lines. The longest gap is 3 hours, on 02-03.",
         ),
         (
             WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(60.0) },

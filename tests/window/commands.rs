@@ -212,7 +212,7 @@ fn figures_are_kept_for_new_jobs_and_compared_with_later() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window(demo_job());
     command(&mut window, "keep prices");
-    assert!(window.query_by_label_contains("no place for your own prices").is_some());
+    assert!(window.query_by_label_contains("no folder for your own prices").is_some());
     window.state_mut().prices_in(folder.path());
     command(&mut window, "keep prices");
     assert!(folder.path().join("shelf.ron").exists());

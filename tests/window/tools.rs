@@ -133,7 +133,7 @@ fn every_command_is_found_by_its_name() {
     for (typed, label) in [
         ("go to catalog", "Prices and rates of this job"),
         ("go to follow-up", "Later visits"),
-        ("go to why", "Why they opened"),
+        ("go to why", "Why the joints opened"),
         ("go to papers", "Write PDFs…"),
         ("go to options", "Repair options"),
         ("go to measure", "Add meter reading"),
@@ -280,7 +280,7 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
 fn hours_and_later_gaps_are_written_down() {
     let mut window = window(demo_job());
     click(&mut window, "Follow-up");
-    enter(&mut window, "Actual hours: Scrape out the old sealant", "6,5");
+    enter(&mut window, "Actual hours: Scrape out the old caulk", "6,5");
     let taken = window.state().job().done.hours.get("scrape").copied();
     assert_eq!(taken, Some(Hours::h(6.5)));
     click(&mut window, "Add visit");

@@ -40,8 +40,8 @@ weather-wild-humidity = { $count ->
    *[other] { $count } humidity values above 110% were treated as missing, starting with line { $first }.
 }
 weather-fog = { $count ->
-    [one] 1 humidity value from 100% to 110% was taken as 100%: line { $first }.
-   *[other] { $count } humidity values from 100% to 110% were taken as 100%, starting with line { $first }.
+    [one] 1 humidity value from 100% to 110% was treated as 100%: line { $first }.
+   *[other] { $count } humidity values from 100% to 110% were treated as 100%, starting with line { $first }.
 }
 weather-hours-from-zero = The hours are numbered 0 to 23, so each was read as the hour that starts at that time.
 weather-starts-with = The file starts on { $date }; its hours were put in calendar order.
@@ -51,8 +51,8 @@ weather-repeated-hours = { $count ->
    *[other] { $count } hours appear again; the first value of each was used.
 }
 weather-filled = { $count ->
-    [one] 1 hour without usable values was filled in by a straight line, on { $date }.
-   *[other] { $count } hours without usable values were filled in by straight lines. The longest gap is { $longest ->
+    [one] 1 hour without usable values was filled in along a straight line, on { $date }.
+   *[other] { $count } hours without usable values were filled in along straight lines. The longest gap is { $longest ->
         [one] 1 hour
        *[other] { $longest } hours
     }, on { $date }.

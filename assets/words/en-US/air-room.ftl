@@ -1,9 +1,9 @@
 ### Weather and logger files in the Measure room.
 
 air-weather = Weather file…
-    .hint = An hourly year for this place, EPW or TMY3
+    .hint = A year of hourly weather: EPW or TMY3
 air-logger = Logger file…
-    .hint = Readings of this room, as CSV
+    .hint = Readings from this room, as CSV
 air-logged = { $days ->
     [one] 1 day from { $name }
    *[other] { $days } days from { $name }
@@ -18,4 +18,4 @@ air-column-humidity = Humidity column
 air-column-temperature = Temperature column
 air-dates = Date order
 air-temperatures = Temperatures in
-air-room = Room of the logger
+air-room = Logger’s room

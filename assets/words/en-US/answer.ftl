@@ -13,9 +13,9 @@ answer-water-first =
 
 answer-reseal =
     { $when ->
-        [on] Reseal on { $from } using { $sealant }.
-        [between] Reseal between { $from } and { $to } using { $sealant }.
-       *[any_time] Reseal at any time of the year using { $sealant }.
+        [on] Reseal on { $from } with { $sealant }.
+        [between] Reseal between { $from } and { $to } with { $sealant }.
+       *[any_time] Reseal at any time of the year with { $sealant }.
     }
 answer-holds = The bead stays within its class on { $share } of the joint length.
 answer-reseal-fails =
@@ -26,7 +26,7 @@ answer-reseal-fails =
     }
 answer-instead-sealant = { $sealant } would hold on { $share } in its best weeks.
 answer-instead-option = Cheapest with callbacks included: { $option }.
-answer-instead-unknown = No sealant in the catalog would hold on enough of it. Compare replacing the boards.
+answer-instead-unknown = No sealant in the catalog would hold on enough of the joint length. Look at replacing the boards.
 answer-too-narrow =
     { $when ->
         [between] Most open joints are narrower than { $narrowest } even in their best weeks, { $from } to { $to }, so a bead has nothing to grip. Leave them unsealed and paint the V, or open them up first.
@@ -44,7 +44,7 @@ answer-price =
 answer-price-over =
     { $days ->
         [one] About { $total } ({ $low } to { $high }) for 1 day on site.
-       *[other] About { $total } ({ $low } to { $high }) for { $days } days on site over { $calendar_days } days.
+       *[other] About { $total } ({ $low } to { $high }) for { $days } days on site, { $calendar_days } days from start to finish.
     }
 answer-price-without-days = About { $total } ({ $low } to { $high }). How many days it takes isn’t known.
 answer-callback =

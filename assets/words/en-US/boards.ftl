@@ -48,7 +48,7 @@ boards-pattern =
         [quarters] Quarters on the diagonals
         [quarters_at_dividers] Quarters with crossing trim
         [chevron] Chevron
-       *[upright] Upright (wainscot)
+       *[upright] Vertical (wainscot)
     }
 boards-profile =
     { $profile ->
@@ -65,7 +65,7 @@ boards-nailing =
     }
 boards-backing =
     { $backing ->
-        [cavity] air: furring, joists, attic
+        [cavity] air (furring, joists, attic)
        *[tight] tight to drywall or plaster
     }
 boards-divider-kind =

@@ -28,13 +28,13 @@ offer-field =
         [film] Dry film of one coat
         [transfer] Transfer efficiency
         [recoat] Recoat after
-        [per] Goes by
+        [per] Measured by
         [coverage] One piece covers
         [batch] Batch size
         [minutes] Minutes per batch
         [price] Price of one piece
         [priced] Priced on
-        [kind] How sure
+        [kind] Kind of source
         [source] Source
         [species] Species
         [face-width] Face width
@@ -139,7 +139,7 @@ own-leaves = Result at the joints
 own-outcome-bridge = a bead across the V
 own-outcome-tongue = a bead down to the tongue
 own-outcome-reveal = a bead over tape in a wider joint
-own-outcome-held = a bead, with the room held at 40% to 50% humidity
+own-outcome-held = a bead, with the room kept at 40% to 50% humidity
 own-outcome-line = open lines by design
 own-outcome-covered = strips over the joints
 own-outcome-glued = boards glued together

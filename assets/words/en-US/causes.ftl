@@ -38,13 +38,13 @@ chance-percent =
 cause-clue-mean-gap = The average gap is { $mean }; boards that were dry enough at install would show { $dry } today.
 cause-clue-pattern =
     { $closed ->
-        [0] Of { $measured } joints measured between boards, none is closed; the widest is { $widest }.
-        [one] Of { $measured } joints measured between boards, 1 is closed; the widest is { $widest }.
-       *[other] Of { $measured } joints measured between boards, { $closed } are closed; the widest is { $widest }.
+        [0] Of { $measured } joints measured between boards, none is closed; the widest gap is { $widest }.
+        [one] Of { $measured } joints measured between boards, 1 is closed; the widest gap is { $widest }.
+       *[other] Of { $measured } joints measured between boards, { $closed } are closed; the widest gap is { $widest }.
     }
-cause-clue-moisture = The meter reads { $now } on average, about where this room keeps boards.
-cause-clue-moisture-differs = The meter reads { $now } on average; this room would bring boards to { $room }.
-cause-clue-room = The room’s air was read at { $humidity } humidity.
+cause-clue-moisture = The meter reads { $now } on average, about where boards in this room would be.
+cause-clue-moisture-differs = The meter reads { $now } on average; boards in this room would be at { $room }.
+cause-clue-room = The hygrometer read { $humidity } humidity in the room.
 cause-clue-failures =
     { $failure ->
         [one_side] { $count ->
@@ -69,14 +69,14 @@ cause-clue-failures =
         }
     }
 
-cause-mark-driest = That is as dry as the { $meets } stamp promises.
+cause-mark-driest = The boards were as dry as the { $meets } stamp promises.
 cause-mark-between =
     { $surely ->
-        [yes] That is within what the { $meets } stamp allows, but wetter than { $misses }.
-       *[no] That is within what the { $meets } stamp allows, but probably wetter than { $misses }.
+        [yes] The boards were within what the { $meets } stamp allows, but wetter than { $misses }.
+       *[no] The boards were within what the { $meets } stamp allows, but probably wetter than { $misses }.
     }
 cause-mark-green =
     { $surely ->
-        [yes] That is green lumber: wetter than { $misses } allows.
-       *[no] That is probably green lumber: wetter than { $misses } allows.
+        [yes] The boards were green lumber: wetter than { $misses } allows.
+       *[no] The boards were probably green lumber: wetter than { $misses } allows.
     }

@@ -27,7 +27,7 @@ unsaved-text = This job has unsaved changes.
 unsaved-discard = Don’t save
 
 file-partly-read = Parts of “{ $path }” couldn’t be read; they are listed under Measure. The file stays as it is: save under another name.
-file-was-typing = “{ $text }” was being typed into “{ $field }” and is not in the job yet.
+file-was-typing = You were typing “{ $text }” into “{ $field }”. It is not in the job yet.
 file-open-twice = “{ $path }” is open in another window too. The last one saved wins: save under another name to keep both.
 file-changed = Someone else changed “{ $path }” since you opened it here. Open it again to see their job, or save yours under another name.
 file-saved = Saved to { $path }
@@ -41,8 +41,8 @@ copied-picture = Picture copied, { $width } by { $height } pixels
 copy-no-surface = There is no surface to copy yet. Add one under Measure.
 
 prices-exported = Prices saved to { $path }
-prices-no-place = This system has no place for your own prices. Export them to a file instead.
-prices-kept = New jobs start with these prices
+prices-no-place = There is no folder for your own prices on this computer. Export them to a file instead.
+prices-kept = New jobs will start with these prices
 prices-from-program = the program
 undo-keep-prices = Keep prices with the job
 photo-save-first = Save the job first: its photos are kept in a folder beside it.

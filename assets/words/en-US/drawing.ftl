@@ -48,7 +48,7 @@ undo-draw-divider = Draw trim break
 undo-draw-opening = Draw window or door
 
 joint-bar-shape = Drag a corner. Click a length to type it. Double-click an edge to add a corner; Delete removes one.
-joint-bar-divider = Drag from edge to edge. Sections it crosses are split.
+joint-bar-divider = Drag from edge to edge. It splits the sections it crosses.
 joint-bar-opening = Drag from corner to corner.
 joint-bar-photo = Click where the photo was taken.
 joint-bar-click = Click a joint to type its gap. Shift-drag selects several.

@@ -21,7 +21,7 @@ entry-length-too-long = “{ $text }” is more than { $limit }, the longest len
 entry-unit-missing = “{ $text }” has no unit. Write it like 5-1/8 in or 130 mm.
 
 entry-not-an-amount = “{ $text }” is not an amount of money. Type it like 12.50.
-entry-amount-too-large = “{ $text }” is not below { $limit }. Check the amount.
+entry-amount-too-large = “{ $text }” must be below { $limit }. Check the amount.
 
 entry-not-a-number = “{ $text }” is not a number. Type digits, like 12 or 12.5.
 entry-not-whole = “{ $text }” is not a whole number. Type digits only, like 12.

@@ -59,13 +59,13 @@ field-overall-width = Overall width
 field-face-width = Face width
     .hint = The width that shows, without the tongue
 field-profile = Edge profile
-    .hint = A V where two chamfers meet, a bead, or square
+    .hint = A V where two bevels meet, a bead, or square
 field-profile-size = Profile size
-    .hint = Leg of one chamfer, or width of the bead
+    .hint = Width of one bevel, or of the bead
 field-grain = Grain
     .hint = Angle of the growth rings to the face: 0° is flat-sawn and moves most, 90° is quarter-sawn. Mixed boards are about 25°.
 field-nailing = Nailing
-    .hint = Where each board is held decides which joint shows its movement
+    .hint = Where each board is nailed decides which joint shows its movement
 field-finish = Paint
     .hint = How much moisture gets through it
 field-backing = Backing
@@ -80,7 +80,7 @@ field-starter-rip = Starter rip
 ## Readings
 
 field-precision = Precision wanted
-    .hint = How closely the opening of all joints should be known. Sets how many gaps to measure.
+    .hint = How closely you want to know the total opening. Sets how many gaps to measure.
 field-gap-joint = Joint
 field-gap-width = Gap
     .hint = 0 for a closed joint. That is a reading too.
@@ -124,13 +124,13 @@ field-moisture-load = Moisture load
        *[millimeters] 2 to 4 g/m³ is usual, 6 is a damp house
     }. In summer, with windows open, none of it stays.
 field-dehumidifier = Dehumidifier setpoint
-    .hint = Held by the AC or a dehumidifier. Leave empty if there is neither.
+    .hint = Kept by the AC or a dehumidifier. Leave empty if there is neither.
 field-humidifier = Humidifier setpoint
     .hint = Leave empty if there is none
 field-month-temperature = Monthly temperature
 field-month-humidity = Monthly humidity
 field-logger = Data logger
-    .hint = Readings of this room, as CSV
+    .hint = Readings from this room, as CSV
 
 ## The repair
 
@@ -152,12 +152,12 @@ field-bead-depth = Bead depth in the slot
 field-v-fill = V fill
     .hint = Share of the V that sealant fills. The rest stays visible.
 field-sealant-waste = Sealant waste
-    .hint = Sealant lost in tubes and tooling, on top of what goes into the joints
+    .hint = Sealant lost in cartridges and tooling, on top of what goes into the joints
 field-crew-size = Crew size
 field-hours-per-day = Paid hours per day
     .hint = For each person, the drive included, lunch not
 field-start-time = Start time
-    .hint = Hour of the day the crew is there: 8, or 7.5 for half past seven
+    .hint = Hour of the day the crew arrives: 8, or 7.5 for 7:30
 field-lunch = Lunch break
     .hint = Not paid
 field-stay-late = Stays late by up to
@@ -171,7 +171,7 @@ field-evenings = Room in the evening
 field-lead-paint = Lead paint
     .hint = Before 1978, or where the year is unknown, lead-safe work is priced once more than 6 square feet of paint is disturbed
 field-guns = Caulking guns
-    .hint = Tubes and sausages don’t fit the same gun
+    .hint = Cartridges and sausages don’t fit the same gun
 field-delivered-at = Moisture at delivery
     .hint = What the meter shows when new boards arrive
 field-acclimation = Acclimation
@@ -214,7 +214,7 @@ field-currency = Currency
 field-charging = We charge
     .hint = One rate with everything in it, or the wage with burden, overhead, and profit on top
 field-charge-out = Hourly rate
-    .hint = What the customer pays for an hour of one person, everything included
+    .hint = What the homeowner pays for one person’s hour, everything included
 field-material-markup = Markup on materials
     .hint = On materials and equipment, with an hourly rate
 field-wage = Painter’s wage

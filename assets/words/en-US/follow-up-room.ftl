@@ -1,9 +1,9 @@
 ### The Follow-up room: what the work took, and later visits.
 
-work-heading = What the work took
+work-heading = Finished work
 work-hours = Hours
 work-pieces = Pieces used
-work-remark = Hours of finished jobs turn into your own rates: under Catalog, choose “Learn from finished jobs…” and the folder they are in.
+work-remark = Hours from finished jobs become your own rates: under Catalog, choose “Learn from finished jobs…” and the folder they are in.
 work-column-task = task
 work-column-estimated-hours = estimated hours
 work-column-actual-hours = actual hours

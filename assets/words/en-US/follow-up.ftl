@@ -43,12 +43,12 @@ follow-up-opened =
 follow-up-opened-expected =
     { $of ->
         [one] { $open ->
-            [0] The joint checked has not opened; on average, { $expected } would have.
-           *[other] The joint checked has opened; on average, { $expected } would have.
+            [0] The joint checked has not opened; the forecast average was { $expected }.
+           *[other] The joint checked has opened; the forecast average was { $expected }.
         }
        *[other] { $open ->
-            [one] 1 of { $of } joints checked has opened; on average, { $expected } would have.
-           *[other] { $open } of { $of } joints checked have opened; on average, { $expected } would have.
+            [one] 1 of { $of } joints checked has opened; the forecast average was { $expected }.
+           *[other] { $open } of { $of } joints checked have opened; the forecast average was { $expected }.
         }
     }
 follow-up-surprise =

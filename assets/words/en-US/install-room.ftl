@@ -2,7 +2,7 @@
 
 install-heading = Before the next install
 install-moisture = Dry boards to
-    .hint = The moisture at which such boards settle in this room, on average over the year
+    .hint = The moisture these boards settle at in this room, on average over the year
 install-allowed = Allowed
     .hint = Wetter boards open past your callback gap in the driest weeks. Drier ones need more than { $room } of room to swell in the most humid weeks.
 install-allowed-range = { $low } to { $high }
@@ -29,5 +29,5 @@ install-acclimation =
         [one] 1 day on stickers in the room
        *[other] { $days } days on stickers in the room
     }
-install-acclimation-never = This room won’t get them there within a year
+install-acclimation-never = This room won’t get the boards there within a year
 install-remark = Days are counted from the visit, for unpainted boards with both faces open to the room, until they are in the allowed range. Meter them before you install them: the days are a guide; the meter decides.

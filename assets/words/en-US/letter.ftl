@@ -17,13 +17,13 @@ letter-measured = On { $date } we measured { $joints ->
 letter-open = { $open ->
     [0] { $joints ->
         [one] It isn’t open.
-       *[other] None of them is open.
+       *[other] None is open.
     }
     [one] { $joints ->
         [one] It is open by { $widest }.
-       *[other] One of them is open, by { $widest }.
+       *[other] One is open, by { $widest }.
     }
-   *[other] { $open } of them are open, the widest by { $widest }.
+   *[other] { $open } are open, the widest by { $widest }.
 }
 letter-moisture = The boards are at about { $moisture }% moisture content today, going by { $readings ->
     [one] 1 meter reading
@@ -41,12 +41,12 @@ letter-framing-moved = One joint is open far more than the rest, so the framing 
 letter-weak-sealant = A good sealant handles this much movement, but the one in your joints let go at small openings.
 letter-wood-moves = Wood takes on and gives off moisture with the air around it, and a board gets narrower as it dries.
 letter-install-moisture = Going by the gaps, the boards were at about { $moisture } moisture when installed (likely between { $low } and { $high }). Wood in your room settles near { $room }.
-letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and can’t warrant it.
-letter-too-wet-likely = Most likely that was too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
-letter-too-wet-open = The readings can’t tell whether that was too wet for this room or whether this is ordinary seasonal movement.
-letter-too-wet = That was too wet for this room. As they dried, each board got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
-letter-seasonal-likely = Most likely they were about as dry as they should have been, and this is ordinary seasonal movement: the joints open in the dry season and close again on their own. The readings don’t settle it.
-letter-seasonal = They were about as dry as they should have been. What you see is normal seasonal movement: the joints open in the dry season and close again on their own.
+letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and we can’t warrant it.
+letter-too-wet-likely = Most likely the boards were too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-too-wet-open = The readings can’t tell whether the boards were too wet for this room or this is ordinary seasonal movement.
+letter-too-wet = The boards were too wet for this room. As they dried, each one got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-seasonal-likely = Most likely the boards were about as dry as they should have been, and this is ordinary seasonal movement: the joints open in the dry season and close again on their own. The readings don’t settle it.
+letter-seasonal = The boards were about as dry as they should have been. What you see is ordinary seasonal movement: the joints open in the dry season and close again on their own.
 letter-wet-sections = The boards in { $count ->
     [one] section
    *[other] sections
@@ -63,7 +63,7 @@ letter-moves = Left alone, a typical joint, { $now } wide today, will be about {
 letter-replace = We take the boards down and install new ones that have dried to your room first: we stack them in the room, with air all around, until the meter says they’re ready. We paint them on all sides before they go up, tongues too, so no bare wood shows when they move.
 letter-new-joints = In the driest weeks the new joints will open to about { $widest }.
 letter-too-narrow = Most of the open joints are narrower than { $narrowest } even in their best weeks for sealing. Sealant has nothing to grip there and would tear again. We recommend leaving them unsealed, with the V cleaned and painted. If you want them sealed anyway, they have to be opened up first; the price below is for sealing without that.
-letter-reseal = We scrape out the old sealant, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
+letter-reseal = We scrape out the old caulk, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
     [one] 1 coat of paint
    *[other] { $coats } coats of paint
 }. The sealant we use: { $sealant }. The V between the boards stays visible.

@@ -23,7 +23,7 @@ options-chance-range = { $chance } ({ $low } to { $high })
 options-days = { $crew } / { $calendar } / { $out }
 options-days-legend = Days: on site / from first to last / without the room.
 options-no-callback = Nothing is repaired, so nothing can fail again
-options-afterward = Afterward: { $look }. Meanwhile: { $disruption }.
+options-afterward = Afterward: { $look }. During the work: { $disruption }.
 options-chance = Chance of a callback
 options-total = Total with callbacks
 
@@ -47,12 +47,12 @@ sealing-joint = Joint { $joint } is stretched { $stretch } and squeezed { $squee
 sealing-joint-none = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. No sealant in the catalog takes it.
 sealing-row =
     { $torn ->
-        [one] Section { $section }: about 1 of { $joints } sealed joints tears when the row of boards has moved as far as it will.
-       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will.
+        [one] Section { $section }: about 1 of { $joints } sealed joints tears once the row of boards has moved as far as it will.
+       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear once the row of boards has moved as far as it will.
     }
 sealing-row-widest =
     { $torn ->
-        [one] Section { $section }: about 1 of { $joints } sealed joints tears when the row of boards has moved as far as it will. The widest opens to { $widest }.
-       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear when the row of boards has moved as far as it will. The widest opens to { $widest }.
+        [one] Section { $section }: about 1 of { $joints } sealed joints tears once the row of boards has moved as far as it will. The widest opens to { $widest }.
+       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear once the row of boards has moved as far as it will. The widest opens to { $widest }.
     }
-sealing-guide = Sealant guides cover joints { $least } and wider, with backer rod behind. Joints between interior boards are narrower, and the tongue behind the bead holds it too. Take these shares as a guide, not a promise.
+sealing-guide = Sealant guides cover joints { $least } and wider, with backer rod behind. Joints between interior boards are narrower, and the bead also sticks to the tongue behind it. Take these shares as a guide, not a promise.

@@ -13,9 +13,9 @@ option-not-possible =
 
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
-option-equal = “{ $best }”, about { $cost } with callbacks included, puts the house out least. These cost the same, as far as anyone can tell: { $others }.
-option-margin = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more.
-option-margin-or-slower = “{ $next }” would cost less if the first cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.
+option-equal = “{ $best }” disrupts the house least and costs about { $cost } with callbacks included. These cost the same, as far as anyone can tell: { $others }.
+option-margin = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more.
+option-margin-or-slower = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.
 option-other-warranty =
     { $span ->
         [longer] { $years ->

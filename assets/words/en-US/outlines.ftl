@@ -69,13 +69,13 @@ outline-unwritten = The drawing can’t be written: { $reason }. Nothing was sav
 ## What was taken for granted or left out
 
 outline-unknown-unit = { $unit ->
-    [mm] The drawing’s unit can’t be read, so its lengths were taken as millimeters. Check one length.
-    [cm] The drawing’s unit can’t be read, so its lengths were taken as centimeters. Check one length.
-    [m] The drawing’s unit can’t be read, so its lengths were taken as meters. Check one length.
-    [in] The drawing’s unit can’t be read, so its lengths were taken as inches. Check one length.
-   *[ft] The drawing’s unit can’t be read, so its lengths were taken as feet. Check one length.
+    [mm] The drawing’s unit can’t be read, so its lengths were read as millimeters. Check one length.
+    [cm] The drawing’s unit can’t be read, so its lengths were read as centimeters. Check one length.
+    [m] The drawing’s unit can’t be read, so its lengths were read as meters. Check one length.
+    [in] The drawing’s unit can’t be read, so its lengths were read as inches. Check one length.
+   *[ft] The drawing’s unit can’t be read, so its lengths were read as feet. Check one length.
 }
-outline-no-size = The drawing has no size in mm, cm, or in with a viewBox, so 96 of its units were taken as one inch. Check one length.
+outline-no-size = The drawing has no size in mm, cm, or in with a viewBox, so 96 of its units were read as one inch. Check one length.
 
 outline-left-open-lines = { $count ->
     [one] 1 open line was left out. An outline must close.

@@ -2,8 +2,8 @@
 
 papers-write = Write PDFs…
 papers-write-again = Write again
-papers-figures = Where the figures come from
-papers-figures-from = Every figure follows the other rooms. Names, addresses, and the logo are under Measure, in Job.
+papers-figures = Source of the figures
+papers-figures-from = Every figure comes from the other rooms. Names, addresses, and the logo are under Measure, in Job.
 papers-typesetting = Typesetting…
 papers-page = { $paper }, page { $page } of { $pages }
 papers-enlarge = Click to enlarge
@@ -13,9 +13,9 @@ papers-template-edit = Edit template…
 papers-template-own = Your template
 papers-template-reload = Reload
 papers-template-built-in = Use built-in template
-    .hint = Your template stays next to it, ending in .old
+    .hint = Your template is kept, its name ending in .old
 papers-template-made = The template is in { $path }. Edit it with any text editor; the notes at the top list what it can show.
-papers-template-no-place = This system has no place for your own templates.
+papers-template-no-place = There is no folder for your own templates on this computer.
 papers-template-kept = Your template is kept as { $path }.
 
 wording-edit = Edit wording

@@ -49,12 +49,12 @@ paper-sign-owner = Homeowner
 
 ## Price sheet
 
-paper-initials = I have read this and want the repair all the same. Owner’s initials:
+paper-initials = I have read this and want the repair anyway. Homeowner’s initials:
 paper-draft-errors = { $count ->
-    [one] DRAFT, not for handing over: 1 entry of this job couldn’t be used.
-   *[other] DRAFT, not for handing over: { $count } entries of this job couldn’t be used.
+    [one] DRAFT, do not hand over: 1 entry of this job couldn’t be used.
+   *[other] DRAFT, do not hand over: { $count } entries of this job couldn’t be used.
 }
-paper-draft-incomplete = DRAFT, not for handing over: there isn’t enough to go on yet.
+paper-draft-incomplete = DRAFT, do not hand over: there isn’t enough to go on yet.
 paper-not-priced = Nothing can be priced yet.
 paper-missing = Next:
 paper-price-range = 80% range: { $low } to { $high }
@@ -63,7 +63,7 @@ paper-contractor-pays = We cover
 paper-supplier-pays = Requested from the supplier
 paper-owner-pays = Homeowner pays
 paper-margin = Profit is { $margin } of the price before tax.
-paper-cost-spread = What the job may end up costing
+paper-cost-spread = Job cost range
 paper-cost-chances = In { $trials } simulated jobs, labor and materials before overhead stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
 paper-cost-drivers = What moves the cost most, from best to worst case:
 paper-labor = Labor: { $hours } hours, crew of { $crew }, { $days ->
@@ -110,14 +110,14 @@ paper-crew = Crew of { $crew }, { $days ->
    *[other] { $closed } days
 }
 paper-surface-map = Map of { $surface }
-paper-where = Where, in this order
+paper-where = Sections, in this order
 paper-section = section
 paper-joints = joints
 paper-run = length
 paper-typical-gap = typical gap
 paper-bead-depth = bead depth
 paper-sealant = sealant
-paper-boards-at = boards read
+paper-boards-at = moisture
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
 paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
@@ -171,11 +171,11 @@ paper-instead-paint = same type, at least the same solids
 paper-instead-lumber = same profile and species, dried to the room
 paper-or-use = or use
 paper-about-price = about
-paper-buying-note = Whole pieces, waste included. Prices are the ones the job was priced with. Any brand that meets the class will do.
+paper-buying-note = Whole pieces, waste included. Prices are those in this job. Any brand that meets the class will do.
 
 ## Evidence sheet
 
-paper-from-readings = What the readings show
+paper-from-readings = Findings
 paper-surface = surface
 paper-mean-gap = average gap
 paper-measured = measured
@@ -187,15 +187,15 @@ paper-measured-of = { $measured } of { $joints }
 paper-moisture-readings = { $moisture } ({ $readings })
 paper-moisture-range = { $moisture } ({ $low }–{ $high })
 paper-stamps = At install, compared with grade stamps:
-paper-causes = How likely each cause is
+paper-causes = Odds of each cause
 paper-clue = what we saw
 paper-clue-for = points to
 paper-clue-against = points away from
 paper-clue-weight = { $cause } × { $factor }
 paper-clue-weight-over = { $cause } × over { $factor }
-paper-next-reading = The reading that would tell us most:
+paper-next-reading = Most useful next reading:
 paper-does-not-fit = What doesn’t fit, and what to check
-paper-inputs = What was entered
+paper-inputs = Entries
 paper-unknown = not known
 paper-input-days = { $days ->
     [one] 1 day of readings
@@ -205,7 +205,7 @@ paper-input-photos = { $photos ->
     [one] 1, pinned on the drawing in the job file
    *[other] { $photos }, pinned on the drawing in the job file
 }
-paper-input-boards = { $species }, { $face } face, { $thickness } thick, { $profile }; nailing: { $nailing }; behind: { $backing }; paint: { $paint }; grain { $grain }°
+paper-input-boards = { $species }, { $face } face, { $thickness } thick, { $profile }; nailing: { $nailing }; backing: { $backing }; paint: { $paint }; grain { $grain }°
 paper-gap-readings = Gap readings
 paper-joint = joint
 paper-gap = gap
@@ -217,10 +217,10 @@ paper-wood = wood
 paper-meter-note = As read on the meter; corrected for the wood’s temperature before use.
 paper-room = Room on the day of the visit
 paper-room-reading = { $temperature }, { $humidity } relative humidity
-paper-method = How we worked it out
+paper-method = Method
 paper-method-shrinkage = Shrinkage: USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190, 2010), eq. 13-2 and Table 13-5; outside 6–14% moisture content, from total shrinkage (Tables 4-3 and 4-4).
 paper-method-moisture = Equilibrium moisture: Wood Handbook, eq. 4-5. Drying through the board’s thickness by finite volumes, in the room’s air over the year.
-paper-method-install = Moisture at install: thousands of plausible histories of the room and the boards are worked out, and each counts by how well it fits all readings. The range holds 9 times in 10.
+paper-method-install = Moisture at install: we work out thousands of plausible histories of the room and the boards, and each counts by how well it fits all readings. The range is right 9 times in 10.
 paper-method-odds = Causes: from the same histories. In 200 simulated callbacks, causes rated 90% or higher were right 96 times out of 100.
 paper-method-marks = Grade stamps: American Softwood Lumber Standard PS 20 and grading rules, where this sheet names them.
 paper-not-fault = This is an estimate from a few readings. It does not say who is at fault; contracts, delivery papers, and local law decide that.
@@ -238,7 +238,7 @@ paper-forecast-humid = forecast, humid
 paper-forecast-dry = forecast, dry
 paper-humid = humid
 paper-dry = dry
-paper-forecast-note = The forecast is for unsealed gaps between boards. Sealed joints should show nothing.
+paper-forecast-note = The forecast is for unsealed gaps between boards. Sealed joints should show no gap.
 paper-room-and-boards = Room and boards
 paper-humid-season = humid season
 paper-dry-season = dry season
@@ -246,9 +246,9 @@ paper-row-date = Date
 paper-row-temperature = Temperature
 paper-row-humidity = Relative humidity
 paper-row-moisture = Moisture of two boards per section
-paper-how = How
-paper-how-gap = Feeler gauge at the middle of the joint, V not counted; write 0 for a closed joint.
-paper-how-meter = Pin meter in two boards per section, set to the species; note the wood’s temperature.
+paper-how = How to measure
+paper-how-gap = Use a feeler gauge at the middle of the joint, without the V. Write 0 for a closed joint.
+paper-how-meter = Set the pin meter to the species and read two boards per section. Note the wood’s temperature.
 paper-how-room = Leave the hygrometer in the room for an hour before you read it.
 paper-how-damp = Call us right away if a spot looks or feels damp.
 

@@ -7,10 +7,10 @@ price-days-heading = Days: { $crew } on site, { $calendar } from first to last
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
 price-materials-heading = Materials
-price-spread-heading = What the job may end up costing
+price-spread-heading = Job cost range
 price-payers-heading = Who pays
 price-rates-heading = Pricing
-price-unused-rates-heading = Rates not used this way
+price-unused-rates-heading = Unused rates
 
 ## The build-up
 
@@ -46,7 +46,7 @@ price-day = { $date }, { $from } to { $to }, { $people ->
     [one] 1 person
    *[other] { $people } people
 }
-price-day-standby = { $does }; { $standby } of it waiting for something to dry
+price-day-standby = { $does }; { $standby } of that is drying time
 price-day-coat =
     { $coat ->
         [1] first coat
@@ -54,7 +54,7 @@ price-day-coat =
         [3] third coat
        *[other] coat { $coat }
     }
-price-days-total = { $hours } of labor: { $people } person-days, { $standby } of waiting in the room. Drive, setup, and cleanup are in it. Of the ways to plan the days, this one costs least.
+price-days-total = { $hours } of labor: { $people } person-days, { $standby } of waiting in the room. That includes the drive, setup, and cleanup. Of the ways to plan the days, this one costs least.
 price-days-legend = Filled: the crew works. Outlined: something dries or cures.
 price-room-out =
     { $days ->
@@ -130,7 +130,7 @@ price-on-hand = On hand: { $material }
 price-materials-remark = Empty a price to use the catalog’s.
 price-cutting = Cutting list
 price-cutting-column-boards = boards
-price-cutting-column-stock = of
+price-cutting-column-stock = length
 price-cutting-column-pieces = cut into
 price-cutting-column-offcut = left over
 price-cutting-piece = { $count } × { $length }

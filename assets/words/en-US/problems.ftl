@@ -94,11 +94,11 @@ problem-same-surface = Two surfaces are called “{ $name }”.
 problem-same-section = Two sections are called “{ $name }”.
     .fix = Rename one, so that readings know which they belong to.
 problem-profile-too-wide = A profile of { $size } on each edge does not fit the board.
-    .fix = Type the leg of one chamfer or the width of the bead, such as 1/8 in. Until then, { $used } is used.
+    .fix = Type the width of one bevel or of the bead, such as 1/8 in or 3 mm. Until then, { $used } is used.
 problem-not-in-catalog = “{ $name }” is not in the catalog.
     .fix = { $listed ->
         [species] Choose a species from the list. Until then, the section is not worked out.
-        [place] Choose the nearest place from the list, or type twelve months. Until then, the room’s year is not known.
+        [place] Choose the nearest place from the list, or type twelve months. Until then, the room’s air is not known.
        *[other] Choose one from the list. Until then, the repair is not worked out.
     }
 
@@ -117,15 +117,15 @@ problem-moistures-differ = The same board was read as { $earlier } and as { $lat
 problem-no-reading = There is no figure yet.
     .fix = Type what the meter shows. Until then, the reading is not used.
 problem-meter-unsure = A pin meter can’t be trusted at { $reading }, only from { $low } to { $high }.
-    .fix = It is used as it is. Weigh and oven-dry a piece if it matters.
+    .fix = The reading is used as it is. Weigh and oven-dry a piece if it matters.
 problem-meter-unlike-rest = The meter reads { $says } here on average, but the room’s air and everything else put these boards between { $low } and { $high }.
-    .fix = Check the meter’s species setting and the wood’s temperature, or measure at a third place. If water gets in here, find where first.
-problem-open-between-fixed = Joint { $joint } reads { $width }, but its boards are entered as nailed at both edges, which would hold them.
+    .fix = Check the meter’s species setting and the wood’s temperature, or measure at a third place. If water is getting in here, find out where first.
+problem-open-between-fixed = Joint { $joint } reads { $width }, but its boards are entered as nailed at both edges, which would keep it closed.
     .fix = Check how the boards are nailed. Nailed at both edges, they don’t move and no joint between them opens.
 problem-all-closed = All { $count } gaps read 0: no joint has opened.
     .fix = Measure the joints where you see a line. If none shows, there is nothing to repair.
 problem-not-this-room = The hygrometer reads { $reading }, but the room as described would be between { $low } and { $high } at this time of year.
-    .fix = Check the hygrometer in another room. If it’s right, change what is said of the room: humidifier, winter air, or summer.
+    .fix = Check the hygrometer in another room. If it’s right, correct the entries for the room: humidifier, winter air, or summer.
 problem-dated-after-visit = { $date } is after the visit on { $visited }.
     .fix = Correct the date, or the visit date. Until then, the reading counts as taken at the visit.
 problem-dated-before-install = { $date } is before the boards were installed, { $installed }.
@@ -136,7 +136,7 @@ problem-dated-long-before = The reading is from { $date }, { $days } days before
 ## The air
 
 problem-cools-below-heat = The AC setpoint of { $cool } is below the heat setpoint of { $heat }.
-    .fix = Set the AC higher than the heat. Until then, the rooms stay at { $heat } all year.
+    .fix = Set the AC higher than the heat. Until then, the room stays at { $heat } all year.
 
 ## Dates
 
@@ -146,7 +146,7 @@ problem-built-after-visit = { $built } is after the visit on { $visited }.
     .fix = Type the year, or leave it empty. Until then, it is not used.
 problem-seals-before-visit = { $date } is before the visit on { $visited }.
     .fix = Choose a later day, or leave it empty. Until then, the best weeks are used.
-problem-seals-too-late = { $date } is after { $last }, the last day that is worked out.
+problem-seals-too-late = { $date } is after { $last }, the last day of the forecast.
     .fix = Choose an earlier day, or leave it empty. Until then, the best weeks are used.
 
 ## The plan
@@ -191,7 +191,7 @@ problem-book-figure = “{ $entry }”: { $figure ->
        *[batch] a batch of { $value }
     } is not between { $low } and { $high }.
     .fix = Correct it under Catalog. Until then, it is not used.
-problem-book-no-pack = “{ $entry }” is sold in no pack or can.
+problem-book-no-pack = “{ $entry }” has no pack or can size.
     .fix = Add one. Until then, it is not used.
 problem-book-minutes = “{ $entry }”: the minutes { $least }, { $likely }, { $most } must be above 0 and go from low to high.
     .fix = Put them in order. Until then, it is not used.
@@ -211,8 +211,8 @@ problem-beyond-drying = An average gap of { $gap } is more than drying from gree
 problem-sealed-off = The paint lets no moisture through and the backs are tight to drywall or plaster, so by these entries the boards never change.
     .fix = Check the paint and the backing. No paint is that tight.
 problem-opens-past-tongue = In the driest weeks the joints open to { $gap }, past the { $tongue } tongue.
-    .fix = Compare replacing the boards. They come apart there, and sealant alone won’t fix it.
-problem-wetted = The boards are at { $moisture }, wetter than the { $wettest } this room brings them to.
+    .fix = Look at replacing the boards. They come apart there, and sealant alone won’t fix that.
+problem-wetted = The boards are at { $moisture }, wetter than the { $wettest } this room can bring them to.
     .fix = Find where the water comes from before sealing, and seal when they are dry.
 problem-pushes = In the humid season { $joints ->
         [one] 1 measured joint closes
@@ -221,4 +221,4 @@ problem-pushes = In the humid season { $joints ->
     .fix = Expect tight joints there, perhaps crushed edges or popped nails, and leave them unsealed.
 
 problem-climate-unreadable = The climate of “{ $place }” can’t be read: the program’s own table is damaged.
-    .fix = Install the program again, or type twelve months. Until then, the room’s year is not known.
+    .fix = Install the program again, or type twelve months. Until then, the room’s air is not known.

@@ -30,10 +30,10 @@ verdict-price = { $total } ({ $low } to { $high })
 verdict-lasts =
     { $odds ->
         [certain] all but certain to last through { $until }
-        [nineteen_in_twenty] 19 in 20 that it lasts through { $until }
-        [tenths] { $tenths } in 10 that it lasts through { $until }
-        [even] about even that it lasts through { $until }
-        [one_in_twenty] 1 in 20 that it lasts through { $until }
+        [nineteen_in_twenty] 19 in 20 chance it lasts through { $until }
+        [tenths] { $tenths } in 10 chance it lasts through { $until }
+        [even] about an even chance it lasts through { $until }
+        [one_in_twenty] 1 in 20 chance it lasts through { $until }
        *[unlikely] unlikely to last through { $until }
     }
 verdict-lasts-range = could be { $low } to { $high }
@@ -65,10 +65,10 @@ verdict-doubt-few-gaps =
        *[other] Only { $count } gaps were measured in section { $section }.
     }
 verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
-verdict-doubt-chance = Too much about this house isn’t known: the chance that it lasts could be anywhere from { $low } to { $high }.
+verdict-doubt-chance = Too much about this house isn’t known: the chance the repair lasts could be anywhere from { $low } to { $high }.
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.
-verdict-doubt-hours = Hours are from the price book, not timed here.
+verdict-doubt-hours = Hours are catalog rates, not timed here.
 verdict-nothing-left = Nothing left to measure would change this.
 verdict-helps-most = Would help most:

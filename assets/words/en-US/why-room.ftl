@@ -1,15 +1,15 @@
 ### The Why room: what opened the joints, section by section.
 
 why-nothing-measured = The cause shows once a gap is measured. Click a joint and type its width.
-why-heading = Why they opened
-why-method = From all readings together: thousands of ways it may have gone are tried, and those that fit the gaps, the meter, and the room count most. Ranges hold 9 times in 10.
+why-heading = Why the joints opened
+why-method = From all readings together: we try thousands of possible histories, and those that fit the gaps, the meter, and the room count most. Ranges are right 9 times in 10.
 
 ## The causes
 
-why-causes = How likely each cause is
+why-causes = Odds of each cause
 why-cause-chance = { cause-label }: { chance-percent }
-why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How often each cause is expected before anything is measured is an assumption in the catalog.
-why-clues = What points to it
+why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How common each cause is before anything is measured is an assumption (assets/causes.ron).
+why-clues = Clues
 why-clue-for =
     { $size ->
         [over] For: { cause-label } (odds × over { $factor })
@@ -34,8 +34,8 @@ why-known-within = ± { $share }
 why-readings-enough = You have measured enough gaps for that.
 why-readings-more =
     { $more ->
-        [one] One more reading is enough, best at { $joint }.
-       *[other] { $more } more readings are enough, the first best at { $joint }.
+        [one] One more reading is enough. Take it at { $joint }.
+       *[other] { $more } more readings are enough. Start at { $joint }.
     }
 why-readings-never = The joints differ too much for that. Measure { $joint } next.
 
@@ -70,20 +70,20 @@ why-closes-none = none of it: it is narrowest today
 why-closes-part = { $share }, down to { $left } by { $by }
 why-closes-whole = all of it, by { $by }
 why-drying = Drying left
-    .hint = How far today’s moisture is above what the room would bring it to at this season, and how long nine tenths of that take to dry
+    .hint = How far today’s moisture is above where this room would have it at this season, and how long 90% of that takes to dry
 why-drying-value =
     { $left ->
         [dries] { $within ->
             [known] { $days ->
-                [one] { $moisture }, nine tenths of it within 1 day
-               *[other] { $moisture }, nine tenths of it within { $days } days
+                [one] { $moisture }, 90% of that within 1 day
+               *[other] { $moisture }, 90% of that within { $days } days
             }
            *[long] { $moisture }, over more than three years
         }
         [takes_up] { $within ->
             [known] { $days ->
-                [one] none: they will take up { $moisture }, nine tenths of it within 1 day
-               *[other] none: they will take up { $moisture }, nine tenths of it within { $days } days
+                [one] none: they will take up { $moisture }, 90% of that within 1 day
+               *[other] none: they will take up { $moisture }, 90% of that within { $days } days
             }
            *[long] none: they will take up { $moisture }, over more than three years
         }

@@ -121,7 +121,7 @@ mod tests {
 
     #[test]
     fn items_go_by_their_names_and_never_by_their_ids() {
-        assert_eq!(item_name(Some(&fields::OWN_MINUTES), "scrape"), "Scrape out the old sealant");
+        assert_eq!(item_name(Some(&fields::OWN_MINUTES), "scrape"), "Scrape out the old caulk");
         // Tasks and materials may share an id.
         assert_eq!(item_name(Some(&fields::ACTUAL_HOURS), "breaker"), "Lay backer or bond-breaker tape");
         assert_eq!(item_name(Some(&fields::PIECES_USED), "breaker"), "Bond-breaker tape or backer rod, roll");
