@@ -203,9 +203,10 @@ impl SectionWorlds {
 /// Which of these days, in order and counted from the visit, lie before it and a week or more apart, the
 /// first of them included.
 fn weekly_before(days: &[i64]) -> Vec<usize> {
+    let week = i64::try_from(WEEK).unwrap_or(7);
     let mut taken: Vec<usize> = Vec::new();
     for (at, day) in days.iter().enumerate().take_while(|(_, day)| **day < 0) {
-        if taken.last().is_none_or(|last| day - days[*last] >= WEEK as i64) {
+        if taken.last().is_none_or(|last| day - days[*last] >= week) {
             taken.push(at);
         }
     }

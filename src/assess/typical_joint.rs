@@ -83,13 +83,14 @@ impl TypicalJoint {
         self.weeks.partition_point(|week| week.day <= day).saturating_sub(1)
     }
 
-    /// The week in which the joint is widest in the year after the repair, or after the visit if nothing is
-    /// done.
+    /// The week in which the boards stand farthest apart in the year after the repair, or after the visit if
+    /// nothing is done.
     pub fn widest(&self) -> usize {
         let from = self.repaired_on.unwrap_or(0);
         let year = from..=from + i64::try_from(crate::air::DAYS).unwrap_or(365);
         let own = self.weeks.iter().enumerate().filter(|(_, week)| year.contains(&week.day));
-        own.max_by(|(_, a), (_, b)| a.gap.to_m().total_cmp(&b.gap.to_m())).map_or(0, |(at, _)| at)
+        let gap = |week: &JointWeek| week.repaired.map_or(week.gap, |repaired| repaired.gap).to_m();
+        own.max_by(|(_, a), (_, b)| gap(a).total_cmp(&gap(b))).map_or(0, |(at, _)| at)
     }
 }
 
@@ -170,9 +171,11 @@ impl<'a> Repair<'a> {
         };
         let horizon = i64::try_from(HORIZON).ok()?;
         let method = assessment.catalog.method(option.method)?;
-        let strip = assessment.catalog.materials.iter().find(|material| {
-            material.section.is_some() && method.materials.iter().any(|id| *id == material.id)
-        });
+        let strip = assessment
+            .catalog
+            .materials
+            .iter()
+            .find(|material| material.section.is_some() && method.materials.contains(&material.id));
         let strip = strip.and_then(|material| material.section).map(|(thick, wide)| (wide, thick));
         (from < horizon).then(|| Self {
             assessment,
@@ -198,9 +201,7 @@ impl<'a> Repair<'a> {
             Outcome::Covered => {
                 RepairedJoint { gap, open: Length::ZERO, look: RepairedLook::Covered(self.strip) }
             }
-            Outcome::Glued => {
-                RepairedJoint { gap: self.laid, open: Length::ZERO, look: RepairedLook::Glued }
-            }
+            Outcome::Glued => RepairedJoint { gap: self.laid, open: Length::ZERO, look: RepairedLook::Glued },
             Outcome::Boards { moves } => {
                 let gap = self.between_new_boards(day) * moves;
                 RepairedJoint { gap, open: gap, look: RepairedLook::NewBoards }
@@ -232,12 +233,11 @@ impl<'a> Repair<'a> {
             Some(RepairedLook::Bead(failed, _)) if fares.holds() && !failed.holds() => failed,
             _ => fares,
         };
-        // A bead that tore lets go of one side and keeps its width from then on.
+        // A torn bead has let go of one side; where the joint closes, the crack does.
         let open = match fares {
-            BeadState::Torn(..) => (gap - Length::m(section.width())).max((gap - self.laid) * 0.5),
+            BeadState::Torn(..) => (gap - Length::m(section.width())).max(Length::ZERO),
             _ => Length::ZERO,
         };
-        let open = open.max(Length::ZERO).min(gap);
         RepairedJoint { gap, open, look: RepairedLook::Bead(fares, section) }
     }
 
@@ -306,7 +306,8 @@ mod tests {
     fn new_boards_open_no_wider_than_the_option_says_and_strips_hide_the_joint() {
         let (found, joint) = joint_of(MethodId::Replace);
         let opens_to = found.chosen().expect("one is chosen").opens_to;
-        let widest = joint.weeks.iter().filter_map(|week| Some(week.repaired?.gap)).fold(Length::ZERO, Length::max);
+        let widest =
+            joint.weeks.iter().filter_map(|week| Some(week.repaired?.gap)).fold(Length::ZERO, Length::max);
         assert!((widest - opens_to).to_mm().abs() < 0.05, "{widest:?} {opens_to:?}");
         let (_, covered) = joint_of(MethodId::CoverStrips);
         let last = covered.weeks.last().and_then(|week| week.repaired).expect("it is done");

@@ -1,6 +1,6 @@
 ### The Papers room: previews, templates, the wording of the letter.
 
-papers-write = Write PDFs…
+papers-write = Write papers…
 papers-write-again = Write again
 papers-figures = Where the figures come from
 papers-figures-from = Every figure follows the other rooms. Names, addresses, and the logo are under Measure, in Job.
