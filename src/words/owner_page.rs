@@ -63,7 +63,7 @@ pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Wor
     if let Some(risk) = &option.callback {
         let years = assessment.job.plan.warranty_years.max(1);
         let (odds, tenths) = odds(risk.chance);
-        lines.push(say!(words, "answer-callback", years = years, odds = odds, tenths = tenths));
+        lines.push(say!(words, "homeowner-come-back", years = years, odds = odds, tenths = tenths));
     }
     lines.push(say!(words, "homeowner-room-closed", days = option.schedule.room_out));
     lines

@@ -7,7 +7,7 @@ use std::process::Command;
 
 use gapwright::assess::assess;
 use gapwright::export::{Report, year_csv};
-use gapwright::job::{Catalog, Job, file};
+use gapwright::job::{Catalog, Job, LetterPart, OwnWords, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{PaperError, PaperWords, Papers, Templates};
 use gapwright::repair::MethodId;
@@ -46,7 +46,7 @@ fn named(name: &str) -> Job {
     job.contractor.details = name.to_owned();
     job.contractor.signs = name.to_owned();
     job.plan.prices.currency = name.to_owned();
-    job.plan.sealant = name.to_owned();
+    job.wording = vec![OwnWords { part: LetterPart::Plan, text: name.to_owned(), draft: String::new() }];
     job.rename_surface(0, name);
     job.rename_section(0, 0, name);
     job
@@ -123,7 +123,7 @@ fn the_gaps_are_those_of_the_years_table_and_begin_at_the_install() {
         assert!(seen >= 52, "{seen}");
         let installed = job.installed.unwrap().date().until(job.visited).unwrap().get_days();
         assert_eq!(days[0], -i64::from(installed), "{}", job.title);
-        assert!(days.len() < 260 && days.windows(2).all(|two| two[1] > two[0] && two[1] - two[0] < 12));
+        assert!(days.len() < 430 && days.windows(2).all(|two| two[1] > two[0] && two[1] - two[0] < 12));
     }
 }
 
@@ -200,13 +200,14 @@ for (const { page, width } of pages) {
     const stops = [...own.querySelectorAll(".stop")];
     const nothing = own.querySelector('input[value="before"]');
     if (nothing) nothing.click();
+    const room = own.documentElement.clientWidth;
     const moved = pages.length && [...Array(Number(slider.max) + 1).keys()].map(at);
     const said = slider.getAttribute("aria-valuetext");
     stops[0].click();
     answers.push({
       live: own.documentElement.classList.contains("live"),
-      wide: own.documentElement.scrollWidth,
-      over: [...own.body.querySelectorAll("*")].filter(e => !e.closest("svg") && e.getBoundingClientRect().right > width + 0.5).map(e => e.tagName + "." + e.className),
+      width, wide: own.documentElement.scrollWidth,
+      over: [...own.body.querySelectorAll("*")].filter(e => !e.closest("svg") && e.getBoundingClientRect().right > room + 0.5).map(e => e.tagName + "." + e.className),
       moved, said, stopped: Number(slider.value), first: Number(stops[0].value),
       requests: frame.contentWindow.performance.getEntriesByType("resource").length,
       small: [...own.querySelectorAll("button, input[type=range]")].filter(e => e.getBoundingClientRect().height < 44).length,
@@ -275,8 +276,7 @@ fn the_page_works_on_a_phone_and_asks_for_nothing() {
     assert_eq!(answers.len(), pages.len());
     let mut by_title = 0;
     for answer in answers {
-        let width = if answer["wide"].as_u64().unwrap() > 400 { 1280 } else { 360 };
-        assert_eq!(answer["wide"].as_u64(), Some(width), "{answer}");
+        assert!(answer["wide"].as_u64() <= answer["width"].as_u64(), "{answer}");
         assert_eq!(answer["over"], json!([]), "{answer}");
         assert_eq!(
             (&answer["live"], &answer["requests"], &answer["small"]),

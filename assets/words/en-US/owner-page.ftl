@@ -17,7 +17,7 @@ owner-page-days = { $days ->
    *[other] { $days } days of work
 }
 owner-page-of-total = of { $total }
-owner-page-reopening = Chance that joints open again
+owner-page-reopening = Chance that we have to come back
 owner-page-within = { $years ->
     [one] within 1 year
    *[other] within { $years } years

@@ -11,6 +11,8 @@ use crate::words::{Words, owner_page, say};
 
 /// So much of the boards is seen to either side of the joint.
 const SEEN: f64 = 33.0;
+/// And in the still pictures, which are small.
+const SEEN_STILL: f64 = 18.0;
 /// Room above the face and below the back.
 const ABOVE: f64 = 7.0;
 const BELOW: f64 = 3.0;
@@ -32,6 +34,7 @@ pub(super) fn places(assessment: &Assessment, joint: &TypicalJoint, words: &Word
         "left_paint": format!("M-60 0L{} 0L0 {}", -turn, mm(foot)),
         "right_paint": format!("M60 0L{} 0L0 {}", turn, mm(foot)),
         "box": format!("{} {} {} {}", -SEEN, -ABOVE, 2.0 * SEEN, mm(high)),
+        "still_box": format!("{} {} {} {}", -SEEN_STILL, -ABOVE, 2.0 * SEEN_STILL, mm(high)),
         "v": mm(v),
         "tongue_from": mm(tongue_from(joint)),
         "repaired": joint.repaired_on.is_some(),
