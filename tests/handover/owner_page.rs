@@ -141,10 +141,12 @@ fn hostile_names_leave_the_page_as_it_is_with_harmless_ones() {
     let (plain, hostile) = (page(&named("Thorne")), page(&named(HOSTILE)));
     assert_eq!(elements(&hostile), elements(&plain));
     assert!(
-        !hostile.contains(['\u{2028}']) || !hostile.split("<script").nth(1).unwrap().contains('\u{2028}')
+        !hostile.split_once("<script").unwrap().1.contains('\u{2028}')
     );
     assert_eq!(data(&hostile)["figures"]["currency"], HOSTILE);
     assert!(hostile.contains("default-src 'none'") && hostile.contains("script-src 'sha256-"));
+    // A name that is looked up nowhere.
+    let plain = plain.replace("http://www.w3.org/2000/svg", "");
     for request in ["http:", "https:", "url(", "@import", "src=\"/"] {
         assert!(!plain.contains(request), "{request}");
     }
