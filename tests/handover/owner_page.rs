@@ -140,9 +140,7 @@ fn elements(page: &str) -> Vec<&str> {
 fn hostile_names_leave_the_page_as_it_is_with_harmless_ones() {
     let (plain, hostile) = (page(&named("Thorne")), page(&named(HOSTILE)));
     assert_eq!(elements(&hostile), elements(&plain));
-    assert!(
-        !hostile.split_once("<script").unwrap().1.contains('\u{2028}')
-    );
+    assert!(!hostile.split_once("<script").unwrap().1.contains('\u{2028}'));
     assert_eq!(data(&hostile)["figures"]["currency"], HOSTILE);
     assert!(hostile.contains("default-src 'none'") && hostile.contains("script-src 'sha256-"));
     // A name that is looked up nowhere.

@@ -58,6 +58,7 @@ pub(super) fn drawn(assessment: &Assessment, joint: &TypicalJoint, words: &Words
             "open_mm": mm(joint_after.open.to_mm()),
             "bead_mm": bead(joint_after),
             "cover_mm": cover(joint, joint_after),
+            "painted": painted(joint_after),
             "says": owner_page::repaired(joint_after, words),
         }))
     };
@@ -127,6 +128,7 @@ fn stills(assessment: &Assessment, joint: &TypicalJoint, words: &Words) -> Vec<V
             "open": mm(after.map_or(gap, |after| after.open.to_mm())),
             "bead": after.and_then(bead),
             "cover": after.and_then(|after| cover(joint, after)),
+            "painted": after.is_some_and(painted),
         })
     };
     let both = weeks.into_iter().flat_map(|week| {
@@ -134,6 +136,11 @@ fn stills(assessment: &Assessment, joint: &TypicalJoint, words: &Words) -> Vec<V
         std::iter::once(before).chain(week.repaired.map(|after| still(week, Some(after))))
     });
     both.collect()
+}
+
+/// Whether what is open of it is painted, so that no bare wood shows.
+const fn painted(joint: RepairedJoint) -> bool {
+    matches!(joint.look, RepairedLook::Line | RepairedLook::TooNarrow | RepairedLook::NewBoards)
 }
 
 /// The bead in the joint.
