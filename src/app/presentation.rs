@@ -10,7 +10,7 @@ use super::{drawing, theme, time_line};
 use crate::assess::RepairOption;
 use crate::job::LetterPart;
 use crate::papers::compared_options;
-use crate::words::causes::odds;
+use crate::words::owner_page::what_it_means;
 use crate::words::{LetterText, Say as _, say};
 
 /// Messages of the pages' names.
@@ -167,7 +167,7 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         }
         let name = RichText::new(&option.name).size(sized(ui, TEXT)).family(theme::strong_family());
         ui.add(Label::new(name).wrap());
-        for line in what_it_means(context, option) {
+        for line in what_it_means(context.assessment, option, context.words) {
             ui.add(Label::new(RichText::new(line).size(sized(ui, DETAIL))).wrap());
         }
         if context.view.presentation.prices {
@@ -177,25 +177,6 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     };
     card.show(ui, |ui| ui.with_layout(text, lines));
     ui.add_space(12.0);
-}
-
-/// What an option means for those who live there, a sentence each.
-fn what_it_means(context: &WindowContext<'_>, option: &RepairOption) -> Vec<String> {
-    let words = context.words;
-    let mut lines = Vec::new();
-    if !option.look.is_empty() {
-        lines.push(say!(words, "homeowner-look", look = &option.look));
-    }
-    if !option.upset.is_empty() {
-        lines.push(say!(words, "homeowner-meanwhile", upset = &option.upset));
-    }
-    if let Some(risk) = &option.callback {
-        let years = context.assessment.job.plan.warranty_years.max(1);
-        let (odds, tenths) = odds(risk.chance);
-        lines.push(say!(words, "answer-callback", years = years, odds = odds, tenths = tenths));
-    }
-    lines.push(say!(words, "homeowner-room-closed", days = option.schedule.room_out));
-    lines
 }
 
 fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {

@@ -25,6 +25,7 @@ mod sealing_outlook;
 mod section_outlook;
 mod section_worlds;
 mod sections;
+mod typical_joint;
 mod verdict;
 mod work;
 
@@ -46,6 +47,7 @@ pub use sections::{
     BeforeInstall, InstallMoisture, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age,
     visit_day,
 };
+pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, TypicalJoint};
 pub use work::{TaskOutcome, TimedWork};
 
 use beliefs::Readings;

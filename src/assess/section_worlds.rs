@@ -5,7 +5,7 @@ use std::sync::Arc;
 use rayon::prelude::*;
 use statrs::statistics::Statistics as _;
 
-use crate::belief::{Belief, HORIZON, SectionToday, normal_of, quantile};
+use crate::belief::{Belief, Course, HORIZON, SectionToday, normal_of, quantile};
 use crate::measure::{Angle, Estimate, Length, Moisture, Span};
 use crate::wood::{Species, shrinkage};
 
@@ -89,30 +89,51 @@ impl SectionWorlds {
 
     /// The section's mean gap over all its joints by week from the visit: what is expected, and where it
     /// lies nine times in ten.
+    pub(super) fn mean_gaps(&self, across: Length, any_measured: bool) -> Vec<MeanGap> {
+        self.narrowing.par_iter().map(|narrowing| self.mean_gap(narrowing, across, any_measured)).collect()
+    }
+
+    /// The mean gap when the boards have narrowed so far since the visit, by world.
     ///
     /// Where nobody measured any gap of the job, none is made up: joints are taken to have been shut today.
-    pub(super) fn mean_gaps(&self, across: Length, any_measured: bool) -> Vec<MeanGap> {
+    fn mean_gap(&self, narrowing: &[f64], across: Length, any_measured: bool) -> MeanGap {
         if !any_measured {
-            let shut = |narrowing: &Vec<f64>| {
-                let expected = (across * mean(narrowing)).max(Length::ZERO);
-                MeanGap { expected, range: Span { low: expected, high: expected } }
-            };
-            return self.narrowing.iter().map(shut).collect();
+            let expected = (across * mean(narrowing)).max(Length::ZERO);
+            return MeanGap { expected, range: Span { low: expected, high: expected } };
         }
-        let of_week = |narrowing: &Vec<f64>| {
-            let each = narrowing.iter().zip(&self.today);
-            let mut each: Vec<f64> =
-                each.map(|(narrowing, today)| today.mean_after(across * *narrowing).to_m()).collect();
-            let expected = mean(&each);
-            let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
-            // A few worlds far out can take the mean past the range.
-            let expected = expected.clamp(low, high);
-            MeanGap {
-                expected: Length::m(expected),
-                range: Span { low: Length::m(low), high: Length::m(high) },
-            }
-        };
-        self.narrowing.par_iter().map(of_week).collect()
+        let each = narrowing.iter().zip(&self.today);
+        let mut each: Vec<f64> =
+            each.map(|(narrowing, today)| today.mean_after(across * *narrowing).to_m()).collect();
+        let expected = mean(&each);
+        let (low, high) = (quantile(&mut each, 0.05), quantile(&mut each, 0.95));
+        // A few worlds far out can take the mean past the range.
+        let expected = expected.clamp(low, high);
+        MeanGap { expected: Length::m(expected), range: Span { low: Length::m(low), high: Length::m(high) } }
+    }
+
+    /// The mean gap on days before the visit, from the install on and a week or more apart, out of the same
+    /// worlds. Days are counted from the visit.
+    pub(super) fn past_mean_gaps(
+        &self,
+        belief: &Belief,
+        course: &Course,
+        (species, ring): (&Species, Angle),
+        (across, any_measured): (Length, bool),
+    ) -> Vec<(i64, Length)> {
+        let now = &course.moisture[course.index(0)];
+        weekly_before(&course.days)
+            .into_par_iter()
+            .map(|at| {
+                let each = course.moisture[at].iter().zip(now).zip(&belief.particles);
+                let narrowing: Vec<f64> = each
+                    .map(|((then, now), particle)| {
+                        let (now, then) = (Moisture::pct(f64::from(*now)), Moisture::pct(f64::from(*then)));
+                        particle.lot * shrinkage(species, ring, now, then)
+                    })
+                    .collect();
+                (course.days[at], self.mean_gap(&narrowing, across, any_measured).expected)
+            })
+            .collect()
     }
 
     /// What is not known of today's mean gap, one standard deviation.
@@ -179,6 +200,19 @@ impl SectionWorlds {
     }
 }
 
+/// Which of these days, in order and counted from the visit, lie before it and a week or more apart, the
+/// first of them included.
+fn weekly_before(days: &[i64]) -> Vec<usize> {
+    let week = i64::try_from(WEEK).unwrap_or(7);
+    let mut taken: Vec<usize> = Vec::new();
+    for (at, day) in days.iter().enumerate().take_while(|(_, day)| **day < 0) {
+        if taken.last().is_none_or(|last| day - days[*last] >= week) {
+            taken.push(at);
+        }
+    }
+    taken
+}
+
 /// The week that a day is in, of so many, and how far into it.
 #[expect(clippy::cast_precision_loss, reason = "within a week")]
 pub(super) fn week(day: usize, weeks: usize) -> (usize, f64) {
@@ -193,4 +227,18 @@ fn mean(values: &[f64]) -> f64 {
 
 fn range(values: impl Iterator<Item = f64>) -> (f64, f64) {
     values.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By hand: every fourth day at first, then daily; a week after day -30 is first reached on day -22.
+    #[test]
+    fn days_before_the_visit_are_thinned_to_weeks() {
+        let days: Vec<i64> = [-30, -26, -22, -18].into_iter().chain(-14..3).collect();
+        let kept: Vec<i64> = weekly_before(&days).into_iter().map(|at| days[at]).collect();
+        assert_eq!(kept, [-30, -22, -14, -7]);
+        assert!(weekly_before(&[0, 1, 2]).is_empty());
+    }
 }

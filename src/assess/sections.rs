@@ -46,6 +46,9 @@ pub struct SectionState {
     pub worlds: Arc<SectionWorlds>,
     /// Their mean gap by week from the visit.
     mean_gaps: Vec<MeanGap>,
+    /// Their mean gap on days before the visit, from the install on, at most one a week; empty where the day
+    /// of the install is not known. Days are counted from the visit.
+    pub past_gaps: Vec<(i64, Length)>,
     /// Their mean moisture on the days before the visit, from the install on; `None` where the day of
     /// the install is not known. Days are counted from the visit.
     past: Option<Vec<(i64, Moisture)>>,
@@ -293,6 +296,9 @@ fn section_state(
         let before = course.days.iter().take_while(|day| **day <= 0);
         before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()
     });
+    let past_gaps = age(job).map_or_else(Vec::new, |_| {
+        worlds.past_mean_gaps(belief, course, (species, board.ring_angle), (across, any_measured))
+    });
     Some(SectionState {
         surface: known.surface,
         section: known.section,
@@ -303,6 +309,7 @@ fn section_state(
         motion,
         mean_gaps,
         worlds: Arc::new(worlds),
+        past_gaps,
         past,
         across,
         origin,

@@ -13,7 +13,7 @@ mod tables;
 
 pub use folder::{OutFolder, WriteError};
 pub use job_schema::job_schema;
-pub use papers::{PapersError, WrittenPaper, write_papers};
+pub use papers::{Handed, PapersError, WrittenPaper, write_papers};
 pub use report::{Report, report_schema};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 

@@ -5,14 +5,62 @@ use std::path::{Path, PathBuf};
 use rayon::prelude::*;
 
 use super::{OutFolder, WriteError};
-use crate::papers::{Paper, PaperError, Papers};
-use crate::words::{Say, Words, say};
+use crate::papers::{PAGE_FILE, Paper, PaperError, Papers};
+use crate::words::{Arg, Say, Words, say};
+
+/// What is written for handing over.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Handed {
+    /// A paper, as PDF.
+    Paper(Paper),
+    /// The homeowner's page, as HTML.
+    OwnerPage,
+}
+
+impl Handed {
+    /// All there is, the page last.
+    fn all() -> Vec<Self> {
+        Paper::ALL.into_iter().map(Self::Paper).chain([Self::OwnerPage]).collect()
+    }
+
+    /// The name of its file.
+    pub fn file_name(self) -> String {
+        match self {
+            Self::Paper(paper) => format!("{}.pdf", paper.file_stem()),
+            Self::OwnerPage => PAGE_FILE.to_owned(),
+        }
+    }
+
+    /// The file, and what is wrong with the user's own template, if the built-in one was used.
+    fn make(self, papers: &Papers) -> Result<(Vec<u8>, Option<PaperError>), PaperError> {
+        match self {
+            Self::Paper(paper) => {
+                let typeset = papers.typeset(paper)?;
+                Ok((typeset.pdf()?, typeset.into_fault()))
+            }
+            Self::OwnerPage => {
+                let page = papers.owner_page()?;
+                Ok((page.html.into_bytes(), page.fault))
+            }
+        }
+    }
+}
+
+impl Say for Handed {
+    /// Its name.
+    fn say(&self, words: &Words) -> String {
+        match self {
+            Self::Paper(paper) => paper.say(words),
+            Self::OwnerPage => say!(words, "paper-name", paper = Arg::Id("owner-page")),
+        }
+    }
+}
 
 /// A paper that was written.
 #[derive(Debug)]
 pub struct WrittenPaper {
     /// Which.
-    pub paper: Paper,
+    pub paper: Handed,
     /// Where it is.
     pub path: PathBuf,
     /// What is wrong with the user's own template, for which the built-in one was used.
@@ -47,7 +95,7 @@ impl Say for PapersError {
     }
 }
 
-/// Writes all papers as PDF into a folder, which is made if it is not there. Nothing is written if one
+/// Writes all papers as PDF, and the homeowner's page, into a folder, which is made if it is not there. Nothing is written if one
 /// cannot be made, or if `cancelled` says so before all are made.
 ///
 /// # Errors
@@ -57,18 +105,18 @@ pub fn write_papers(
     folder: &Path,
     cancelled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<WrittenPaper>, PapersError> {
-    let make = |paper: Paper| -> Result<Option<_>, PaperError> {
+    let make = |paper: Handed| -> Result<Option<_>, PaperError> {
         if cancelled() {
             return Ok(None);
         }
-        let typeset = papers.typeset(paper)?;
-        Ok(Some((paper, typeset.pdf()?, typeset.into_fault())))
+        let (bytes, fault) = paper.make(papers)?;
+        Ok(Some((paper, bytes, fault)))
     };
-    let made = Paper::ALL.into_par_iter().map(make).collect::<Result<Option<Vec<_>>, _>>()?;
+    let made = Handed::all().into_par_iter().map(make).collect::<Result<Option<Vec<_>>, _>>()?;
     let Some(made) = made.filter(|_| !cancelled()) else { return Ok(Vec::new()) };
     let folder = OutFolder::create(folder)?;
-    let write = |(paper, pdf, fault): (Paper, Vec<u8>, Option<PaperError>)| {
-        let path = folder.write(&format!("{}.pdf", paper.file_stem()), &pdf)?;
+    let write = |(paper, bytes, fault): (Handed, Vec<u8>, Option<PaperError>)| {
+        let path = folder.write(&paper.file_name(), &bytes)?;
         Ok(WrittenPaper { paper, path, fault })
     };
     made.into_iter().map(write).collect()

@@ -18,7 +18,7 @@ const TAPER: Length = Length::mm(0.5);
 /// Thickness at which a bond breaker is drawn.
 const BREAKER: Length = Length::mm(0.4);
 /// Points along the free face of a bead.
-const FACE_POINTS: usize = 12;
+const FACE_POINTS: usize = 10;
 /// A hollow is drawn at most as deep as this share of the bead.
 const DEEPEST_HOLLOW: f64 = 0.45;
 
@@ -37,8 +37,12 @@ pub struct Cut {
 /// A bead in its joint.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BeadCut {
-    /// Its section. One that failed where it is seen has let go of the right board.
+    /// Its section; its face comes first. One that failed where it is seen has let go of the right board.
     pub section: Polygon,
+    /// Where it has let go: what is open beside it.
+    pub crack: Option<Polygon>,
+    /// How wide that is.
+    pub open: Length,
     /// The backer or bond breaker behind it, if one was laid.
     pub behind: Option<Polygon>,
     /// How it fares.
@@ -62,7 +66,28 @@ pub enum BeadState {
     Out(Percent),
 }
 
+impl BeadCut {
+    /// The corners of its face, from left to right.
+    pub fn face(&self) -> impl Iterator<Item = (f64, f64)> {
+        self.section.exterior().coords().take(FACE_POINTS + 1).map(|corner| corner.x_y())
+    }
+}
+
 impl BeadState {
+    /// The worse of two; of two as bad, the first.
+    #[must_use]
+    pub const fn worse(self, other: Self) -> Self {
+        if other.rank() > self.rank() { other } else { self }
+    }
+
+    const fn rank(self) -> u8 {
+        match self {
+            Self::Pulled(_) | Self::Squeezed(_) => 0,
+            Self::TearsBehind(_) | Self::CrushedBehind(_) => 1,
+            Self::Torn(_) | Self::Out(_) => 2,
+        }
+    }
+
     /// Whether it holds within its class everywhere.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))
@@ -163,7 +188,8 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
         let at = shape.bottom;
         polygon(vec![(-half, at), (half, at), (half, at + BREAKER.to_m()), (-half, at + BREAKER.to_m())])
     });
-    Some(BeadCut { section, behind, fares })
+    let crack = (slit > 0.0).then(|| polygon(shape.crack(half, slit)));
+    Some(BeadCut { section, crack, open: Length::m(slit), behind, fares })
 }
 
 /// Heights of a bead, m: y from the face into the wood.
@@ -187,6 +213,12 @@ impl BeadShape {
         let widths = 2.0 * (half + self.filled) + if free_back { 2.0 * half } else { 0.0 };
         let deepest = DEEPEST_HOLLOW * (self.bottom - self.v + self.filled);
         (1.5 * (self.area(half) - self.area(laid)) / widths.max(1e-9)).clamp(-deepest, deepest)
+    }
+
+    fn crack(&self, half: f64, slit: f64) -> Vec<(f64, f64)> {
+        let flank = [(half + self.filled, self.v - self.filled), (half, self.v), (half, self.bottom)];
+        let beside = flank.iter().rev().map(|(x, y)| ((x - slit).max(0.0), *y));
+        flank.into_iter().chain(beside).collect()
     }
 
     fn outline(&self, half: f64, hollow: f64, free_back: bool, slit: f64) -> Vec<(f64, f64)> {

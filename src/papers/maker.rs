@@ -4,6 +4,7 @@ use std::path::{Path, PathBuf};
 
 use typst::foundations::Bytes;
 
+use super::page::{self, OwnerPage, PAGE_FILE, PageData};
 use super::templates::{LOOK, LOOK_NAME, OwnTemplate};
 use super::typeset::{Files, Typeset};
 use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure};
@@ -14,6 +15,7 @@ use crate::words::Words;
 pub struct Papers {
     owner: Files,
     crew: Files,
+    page: PageData,
     templates: Templates,
 }
 
@@ -25,9 +27,42 @@ impl Papers {
 
     /// The papers of an assessment by these templates, in these words.
     pub fn with(assessment: &Assessment, templates: Templates, words: &PaperWords) -> Self {
-        let owner = files(assessment, &words.owner);
-        let crew = if words.crew == words.owner { owner.clone() } else { files(assessment, &words.crew) };
-        Self { owner, crew, templates }
+        let (given, page) = page::owner_data(assessment, &words.owner);
+        let owner = files(assessment, &given, &words.owner);
+        let crew = if words.crew == words.owner {
+            owner.clone()
+        } else {
+            files(assessment, &data::data(assessment, &words.crew), &words.crew)
+        };
+        Self { owner, crew, page, templates }
+    }
+
+    /// The homeowner's page: by the user's own template if there is one, else, or where that cannot be used,
+    /// by the built-in one.
+    ///
+    /// # Errors
+    /// If the built-in template has a fault.
+    pub fn owner_page(&self) -> Result<OwnerPage, PaperError> {
+        let by = |file: PathBuf, template: &str| {
+            page::render(template, &self.page).map_err(|(line, reason)| PaperError::Template {
+                file,
+                line,
+                reason,
+            })
+        };
+        let own = self
+            .templates
+            .read_own_page()
+            .and_then(|own| own.map(|(file, template)| by(file, &template)).transpose());
+        let fault = match own {
+            Ok(Some(html)) => return Ok(OwnerPage { html, fault: None }),
+            Ok(None) => None,
+            Err(fault) => {
+                tracing::warn!("{fault}: the built-in template is used");
+                Some(fault)
+            }
+        };
+        Ok(OwnerPage { html: by(PAGE_FILE.into(), page::TEMPLATE)?, fault })
     }
 
     /// Typesets a paper: by the user's own template and look where there are any, else by the built-in
@@ -82,9 +117,9 @@ fn built_in_name(paper: Paper) -> PathBuf {
 }
 
 /// What lies beside the templates: data, the built-in look, figures and the logo.
-fn files(assessment: &Assessment, words: &Words) -> Files {
+fn files(assessment: &Assessment, given: &serde_json::Value, words: &Words) -> Files {
     let mut files = Files::default();
-    files.add("data.json", Bytes::from_string(data::data(assessment, words).to_string()));
+    files.add("data.json", Bytes::from_string(given.to_string()));
     files.add(LOOK_NAME, Bytes::from_string(LOOK.to_owned()));
     for (name, svg) in figure::figures(assessment, words) {
         files.add(&name, Bytes::from_string(svg));

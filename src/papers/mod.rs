@@ -3,12 +3,14 @@
 //! A paper is a typst template in `assets/papers`, or one of the user's own, filled from `data`, with
 //! drawings from [`figure`]. Nothing is computed here: every figure comes from the assessment, every
 //! heading, label and sentence from the catalogs of [`crate::words`]. Papers for the owner and papers for
-//! the crew may be in different languages: see [`PaperWords`].
+//! the crew may be in different languages: see [`PaperWords`]. The homeowner's page is HTML in place of
+//! typst: see [`OwnerPage`].
 
 mod data;
 mod fault;
 pub mod figure;
 mod maker;
+mod page;
 mod paper;
 mod templates;
 mod typeset;
@@ -18,6 +20,7 @@ pub(crate) use data::needed;
 pub use fault::PaperError;
 pub use figure::picture;
 pub use maker::Papers;
+pub use page::{OwnerPage, PAGE_FILE};
 pub use paper::{Paper, PaperWords, Reader};
 pub use templates::Templates;
 pub use typeset::{PageImage, Typeset};

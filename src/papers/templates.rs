@@ -4,6 +4,7 @@ use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
 
+use super::page::{PAGE_FILE, TEMPLATE};
 use super::{Paper, PaperError};
 
 /// A template that is larger than this is refused, bytes.
@@ -68,6 +69,15 @@ impl Templates {
         Ok((template.is_some() || look.is_some()).then_some(OwnTemplate { template, look }))
     }
 
+    /// Reads the user's own template of the homeowner's page, with where it is; `None` if there is none.
+    ///
+    /// # Errors
+    /// If it is too large, or no text.
+    pub(super) fn read_own_page(&self) -> Result<Option<(PathBuf, String)>, PaperError> {
+        let path = self.folder.as_ref().map(|folder| folder.join(PAGE_FILE)).filter(|path| path.is_file());
+        path.map(read).transpose()
+    }
+
     /// Writes the built-in template into the folder, to be changed there. One that is there stays.
     /// `None` if there is no folder for templates.
     ///
@@ -77,14 +87,15 @@ impl Templates {
         self.path(paper).map(|path| write_new(path, paper.template())).transpose()
     }
 
-    /// Writes all built-in templates, and the look they share, into a folder, to be changed there. Those
+    /// Writes all built-in templates, that of the homeowner's page among them, and the look they share, into a folder, to be changed there. Those
     /// that are there stay.
     ///
     /// # Errors
     /// If the folder or a file cannot be written.
     pub fn write_all(folder: &Path) -> Result<Vec<PathBuf>, PaperError> {
         let papers = Paper::ALL.map(|paper| (format!("{}.typ", paper.file_stem()), paper.template()));
-        let all = papers.into_iter().chain([(LOOK_NAME.to_owned(), LOOK)]);
+        let others = [(LOOK_NAME.to_owned(), LOOK), (PAGE_FILE.to_owned(), TEMPLATE)];
+        let all = papers.into_iter().chain(others);
         all.map(|(name, text)| write_new(folder.join(name), text)).collect()
     }
 

@@ -25,6 +25,7 @@ mod language;
 mod letter;
 pub mod options;
 mod outlines;
+pub mod owner_page;
 pub mod places;
 mod price;
 pub mod price_book;

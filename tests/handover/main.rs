@@ -3,5 +3,6 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 mod command_line;
+mod owner_page;
 mod papers;
 mod templates;

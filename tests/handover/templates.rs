@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use gapwright::assess::{Assessment, assess};
-use gapwright::export::write_papers;
+use gapwright::export::{Handed, write_papers};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{Paper, PaperError, PaperWords, Papers, Templates};
@@ -86,7 +86,7 @@ fn all_templates_are_written_and_work_from_there() {
     let folder = tempfile::tempdir().unwrap();
     let into = folder.path().join("new").join("templates");
     let written = Templates::write_all(&into).unwrap();
-    assert_eq!(written.len(), Paper::ALL.len() + 1);
+    assert_eq!(written.len(), Paper::ALL.len() + 2);
     assert!(written.iter().all(|path| path.is_file()) && into.join("look.typ").is_file());
     let found = assessed(tea_room());
     for paper in Paper::ALL {
@@ -108,9 +108,12 @@ fn papers_are_written_whatever_a_template_says() {
     fs::write(folder.path().join("price-sheet.typ"), "#nonsense").unwrap();
     let out = folder.path().join("out");
     let written = write_papers(&papers(&found, folder.path()), &out, || false).unwrap();
-    let faulty: Vec<Paper> = written.iter().filter(|w| w.fault.is_some()).map(|w| w.paper).collect();
-    assert_eq!((written.len(), faulty), (Paper::ALL.len(), vec![Paper::PriceSheet]));
-    assert!(written.iter().all(|written| fs::read(&written.path).unwrap().starts_with(b"%PDF")));
+    let faulty: Vec<Handed> = written.iter().filter(|w| w.fault.is_some()).map(|w| w.paper).collect();
+    assert_eq!((written.len(), faulty), (Paper::ALL.len() + 1, vec![Handed::Paper(Paper::PriceSheet)]));
+    for written in &written {
+        let begins: &[u8] = if written.paper == Handed::OwnerPage { b"<!DOCTYPE html>" } else { b"%PDF" };
+        assert!(fs::read(&written.path).unwrap().starts_with(begins), "{written:?}");
+    }
     let cancelled = folder.path().join("cancelled");
     assert!(write_papers(&papers(&found, folder.path()), &cancelled, || true).unwrap().is_empty());
     assert!(!cancelled.exists());

@@ -192,6 +192,10 @@ fn every_message_is_said() {
     for path in files(&root().join("assets/papers"), "typ") {
         known.extend(literals(&fs::read_to_string(path).unwrap()));
     }
+    // In the page's template ids stand in quotes within quotes.
+    for path in files(&root().join("assets/papers"), "html") {
+        known.extend(fs::read_to_string(path).unwrap().split('"').map(str::to_owned));
+    }
     // A message may stand within others.
     for path in files(&root().join("assets/words/en-US"), "ftl") {
         let text = fs::read_to_string(path).unwrap();

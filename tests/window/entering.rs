@@ -60,10 +60,12 @@ fn from_nothing_to_a_priced_letter() {
     assert!(option.tasks.iter().any(|task| task.basis.is_timed()));
 
     click(&mut window, "Papers");
-    click(&mut window, "Write PDFs…");
-    enter_path(&mut window, "Folder for the PDFs", folder.path().join("papers").to_str().unwrap(), "Write");
+    click(&mut window, "Write papers…");
+    enter_path(&mut window, "Folder for the papers", folder.path().join("papers").to_str().unwrap(), "Write");
     let letter = std::fs::read(folder.path().join("papers/letter.pdf")).unwrap();
     assert!(letter.starts_with(b"%PDF"));
+    let page = std::fs::read_to_string(folder.path().join("papers/owner-page.html")).unwrap();
+    assert!(page.starts_with("<!DOCTYPE html>") && page.contains("A. Nowhere"), "{page}");
 
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);
     window.run();

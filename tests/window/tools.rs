@@ -134,7 +134,7 @@ fn every_command_is_found_by_its_name() {
         ("go to catalog", "Prices and rates of this job"),
         ("go to follow-up", "Later visits"),
         ("go to why", "Why the joints opened"),
-        ("go to papers", "Write PDFs…"),
+        ("go to papers", "Write papers…"),
         ("go to options", "Repair options"),
         ("go to measure", "Add meter reading"),
     ] {

@@ -12,6 +12,10 @@ homeowner-proposed = What we propose
 homeowner-against = We advise against this: the joints would most likely open again.
 homeowner-look = Afterward: { $look }.
 homeowner-meanwhile = During the work: { $upset }.
+homeowner-come-back = { $years ->
+    [one] Chance that we have to come back within 1 year: { chance-odds }.
+   *[other] Chance that we have to come back within { $years } years: { chance-odds }.
+}
 homeowner-room-closed = { $days ->
     [0] The room stays open.
     [one] The room is closed for 1 day.

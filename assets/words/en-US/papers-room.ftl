@@ -1,6 +1,6 @@
 ### The Papers room: previews, templates, the wording of the letter.
 
-papers-write = Write PDFs…
+papers-write = Write papers…
 papers-write-again = Write again
 papers-figures = Source of the figures
 papers-figures-from = Every figure comes from the other rooms. Names, addresses, and the logo are under Measure, in Job.

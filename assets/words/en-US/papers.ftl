@@ -7,6 +7,7 @@ paper-name = { $paper ->
     [work-order] Work order
     [buying-list] Buying list
     [evidence-sheet] Evidence sheet
+    [owner-page] Homeowner’s page
    *[follow-up-card] Follow-up card
 }
 paper-page = page { $page } of { $pages }

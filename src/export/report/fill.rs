@@ -5,7 +5,8 @@ use jiff::ToSpan as _;
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
     DayReport, LayoutReport, MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport,
-    ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport, VerdictReport, VisitReport,
+    ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport, TypicalJointReport,
+    VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -69,6 +70,7 @@ impl Report {
             sections: (0..assessment.sections.len())
                 .map(|at| SectionReport::new(assessment, at, words))
                 .collect(),
+            typical_joint: TypicalJointReport::new(assessment),
             season: assessment.season.as_ref().map(|season| SeasonReport {
                 best: SealTime::best(job, season).say(words),
                 best_from: date_after(job, season.best.low * 7).to_string(),

@@ -5,12 +5,14 @@
 //! made from the types here.
 
 mod fill;
+mod typical_joint;
 mod verdict;
 
 use schemars::JsonSchema;
 use serde::Serialize;
 
 pub(super) use fill::{mm, pct, plain, round};
+pub use typical_joint::TypicalJointReport;
 pub use verdict::VerdictReport;
 
 /// The whole assessment as `gapwright assess JOB --json` prints it.
@@ -46,6 +48,8 @@ pub struct Report {
     pub belief: Option<BeliefReport>,
     /// One for each section.
     pub sections: Vec<SectionReport>,
+    /// The typical joint by week, from the install to three years after the visit.
+    pub typical_joint: Option<TypicalJointReport>,
     /// The weeks to seal in.
     pub season: Option<SeasonReport>,
     /// The repair options.

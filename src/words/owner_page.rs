@@ -1,0 +1,108 @@
+//! What the homeowner's page says besides the letter: the repair in short, and the joint on a day.
+
+use super::answer::days;
+use super::causes::{chance_as_odds, odds};
+use super::verdict::{WORTH_A_RANGE, whole_percent};
+use super::{Arg, Words, say};
+use crate::assess::{Assessment, JointWeek, RepairOption, RepairedJoint, RepairedLook};
+use crate::joint::{BeadCut, BeadState};
+use crate::measure::Length;
+use crate::repair::{Outcome, Risk};
+
+/// A fact of the repair: what it is about, what is so, and a remark, which may be empty.
+pub type Fact = [String; 3];
+
+/// The chosen repair in short: what, when, for how much, and whether it lasts.
+pub fn facts(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<Fact> {
+    let mut facts = vec![[say!(words, "owner-page-repair"), option.name.clone(), option.look.clone()]];
+    let crew_days = option.schedule.crew_days;
+    if crew_days > 0 {
+        let days = say!(words, "owner-page-days", days = crew_days);
+        facts.push([say!(words, "owner-page-when"), when(assessment, option, words), days]);
+    }
+    let (owner, total) = (option.price.owner, option.price.total);
+    let of_total =
+        if owner == total { String::new() } else { say!(words, "owner-page-of-total", total = total) };
+    facts.push([say!(words, "paper-you-pay"), words.figures().money(owner), of_total]);
+    if let Some(risk) = &option.callback {
+        let within = within(risk, assessment.job.plan.warranty_years.max(1), words);
+        facts.push([say!(words, "owner-page-reopening"), chance_as_odds(risk.chance, words), within]);
+    }
+    facts
+}
+
+/// When the repair is done: the weeks to seal in, or from which day on.
+fn when(assessment: &Assessment, option: &RepairOption, words: &Words) -> String {
+    match assessment.answer.when {
+        Some(when) if matches!(option.outcome, Outcome::Bead { .. }) => {
+            let (key, from, to) = days(when);
+            say!(words, "owner-page-when-seal", when = Arg::Id(key), from = from, to = to)
+        }
+        _ => say!(words, "owner-page-starts", date = option.starts),
+    }
+}
+
+/// Within how long joints may open again, and how far that chance may be off where that is far.
+fn within(risk: &Risk, years: u32, words: &Words) -> String {
+    if risk.interval.high - risk.interval.low < WORTH_A_RANGE {
+        return say!(words, "owner-page-within", years = years);
+    }
+    let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
+    say!(words, "owner-page-within-range", years = years, low = low, high = high)
+}
+
+/// What an option means for those who live there, a sentence each.
+pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
+    let mut lines = Vec::new();
+    if !option.look.is_empty() {
+        lines.push(say!(words, "homeowner-look", look = &option.look));
+    }
+    if !option.upset.is_empty() {
+        lines.push(say!(words, "homeowner-meanwhile", upset = &option.upset));
+    }
+    if let Some(risk) = &option.callback {
+        let years = assessment.job.plan.warranty_years.max(1);
+        let (odds, tenths) = odds(risk.chance);
+        lines.push(say!(words, "homeowner-come-back", years = years, odds = odds, tenths = tenths));
+    }
+    lines.push(say!(words, "homeowner-room-closed", days = option.schedule.room_out));
+    lines
+}
+
+/// The typical joint on a day if nothing is done.
+pub fn untouched(week: &JointWeek, words: &Words) -> String {
+    if closed(week.gap, words) {
+        return say!(words, "owner-page-closed");
+    }
+    say!(words, "owner-page-open", gap = week.gap)
+}
+
+const fn is_torn(bead: &BeadCut) -> bool {
+    matches!(bead.fares, BeadState::Torn(_))
+}
+
+/// The typical joint on a day after the repair.
+pub fn repaired(joint: &RepairedJoint, words: &Words) -> String {
+    let (gap, shut) = (joint.gap, closed(joint.gap, words));
+    match &joint.look {
+        RepairedLook::Bead(bead) if is_torn(bead) && closed(joint.open, words) => {
+            say!(words, "owner-page-bead-torn-closed")
+        }
+        RepairedLook::Bead(bead) if is_torn(bead) => say!(words, "owner-page-bead-torn", open = joint.open),
+        RepairedLook::Bead(bead) if bead.fares.shows() => say!(words, "owner-page-bead-squeezed"),
+        RepairedLook::Bead(_) => say!(words, "owner-page-bead-holds", gap = gap),
+        RepairedLook::TooNarrow => say!(words, "owner-page-too-narrow", gap = gap),
+        RepairedLook::Line if shut => say!(words, "owner-page-line-closed"),
+        RepairedLook::Line => say!(words, "owner-page-line", gap = gap),
+        RepairedLook::Covered(_) if shut => say!(words, "owner-page-covered-closed"),
+        RepairedLook::Covered(_) => say!(words, "owner-page-covered", gap = gap),
+        RepairedLook::Glued => say!(words, "owner-page-glued"),
+        RepairedLook::NewBoards if shut => say!(words, "owner-page-laid-closed"),
+        RepairedLook::NewBoards => say!(words, "owner-page-laid", gap = gap),
+    }
+}
+
+/// Whether a gap shows as nothing in the words' units.
+fn closed(gap: Length, words: &Words) -> bool {
+    words.figures().length(gap) == words.figures().length(Length::ZERO)
+}
