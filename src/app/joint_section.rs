@@ -1,19 +1,23 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Mesh, Painter, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2,
+    Align2, Color32, FontId, Label, Mesh, Painter, Rect, RichText, Role, Sense, Shape, Stroke, StrokeKind,
+    Ui, WidgetInfo, pos2, vec2,
 };
 use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
 use super::context::WindowContext;
 use super::theme::{self, Palette};
 use super::widgets::fitted;
+use crate::assess::{RepairOption, Still};
 use crate::joint::Cut;
 use crate::measure::Length;
-use crate::words::{Say as _, say};
+use crate::words::{Say as _, owner_page, say};
 
 /// Points for a meter, at least, where the height allows it: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
+/// Height of a picture of January or August.
+const STILL_HEIGHT: f32 = 130.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
 
@@ -27,7 +31,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
         return;
     };
     let painter = painter.with_clip_rect(rect);
-    paint(&painter, context.palette, &cut, rect);
+    paint(&painter, context.palette, (&cut, None), rect, (40.0, 32.0));
     let (words, color) = match &cut.bead {
         Some(bead) => (
             bead.fares.say(context.words),
@@ -70,11 +74,43 @@ fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
     context.assessment.cut(&context.assessment.job, context.shown_section()?, joint, context.day(), REACH)
 }
 
-/// The face is up on screen, under the row of the gap; the last row is left to what the bead does.
-fn paint(painter: &Painter, palette: &Palette, cut: &Cut, rect: Rect) {
-    let top = pos2(rect.center().x, rect.top() + 40.0);
+/// The typical joint in January and August once an option is done, side by side.
+pub(super) fn season_stills(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    ui.columns(option.stills.len().max(1), |columns| {
+        for (ui, still) in columns.iter_mut().zip(&option.stills) {
+            season_still(ui, context, still);
+        }
+    });
+}
+
+fn season_still(ui: &mut Ui, context: &WindowContext<'_>, still: &Still) {
+    let (words, palette) = (context.words, context.palette);
+    let (response, painter) = ui.allocate_painter(vec2(ui.available_width(), STILL_HEIGHT), Sense::hover());
+    let rect = response.rect;
+    painter.rect_filled(rect, 6, palette.ground);
+    paint(&painter.with_clip_rect(rect), palette, (&still.cut, still.cover), rect, (14.0, 10.0));
+    let month = words.figures().month(still.date);
+    let says = match &still.repaired {
+        Some(repaired) => owner_page::repaired(repaired, words),
+        None => words.figures().length(still.gap),
+    };
+    let name = say!(words, "options-still", month = &month, says = &says);
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
+    ui.strong(month);
+    ui.add(Label::new(RichText::new(says).small()).wrap());
+}
+
+/// The face is up on screen, with so much room above and below for what is said.
+fn paint(
+    painter: &Painter,
+    palette: &Palette,
+    (cut, cover): (&Cut, Option<geo::Rect>),
+    rect: Rect,
+    (above, below): (f32, f32),
+) {
+    let top = pos2(rect.center().x, rect.top() + above);
     let thickness = cut.groove.bounding_rect().map_or(0.0, |bounds| bounds.max().y);
-    let room = f64::from(rect.height() - 40.0 - 32.0).max(20.0);
+    let room = f64::from(rect.height() - above - below).max(20.0);
     let all_of_it = f64::from(rect.width()) / (2.0 * REACH.to_m());
     let scale = SCALE.max(all_of_it).min(room / thickness.max(1e-3));
     let at = |[x, y]: [f64; 2]| top + vec2((x * scale) as f32, (y * scale) as f32);
@@ -97,5 +133,15 @@ fn paint(painter: &Painter, palette: &Palette, cut: &Cut, rect: Rect) {
             fill(behind, palette.trim);
         }
         fill(&bead.section, if bead.fares.shows() { palette.error } else { palette.bead });
+    }
+    if let Some(cover) = cover {
+        let (low, high) = (at([cover.min().x, cover.min().y]), at([cover.max().x, cover.max().y]));
+        painter.rect(
+            Rect::from_two_pos(low, high),
+            0,
+            palette.cut,
+            Stroke::new(1.4, palette.cut_line),
+            StrokeKind::Inside,
+        );
     }
 }

@@ -5,6 +5,7 @@ use crate::bead::BeadDesign;
 use crate::job::{Catalog, Job};
 use crate::joint::{BeadLay, JointEdges, LaidBead, Sealant};
 use crate::measure::Percent;
+use crate::surface::BoardSpec;
 
 /// The bead of every section, as one way of laying it makes it of one sealant.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,12 +43,19 @@ impl LaidBeads {
     }
 }
 
+/// The bead of the plan's sealant between these boards, laid so; `None` where the catalog does not have it.
+pub(super) fn laid_bead(job: &Job, catalog: &Catalog, board: &BoardSpec, lay: BeadLay) -> Option<LaidBead> {
+    let sealant = catalog.sealant(&job.plan.sealant)?;
+    let design = lay.design(JointEdges::of(board), job.plan.bead.v_filled, job.plan.bead.least_depth);
+    Some(LaidBead::new(lay, design, sealant, paint_stretch(job, catalog)))
+}
+
 fn design(job: &Job, state: &SectionState, lay: BeadLay) -> BeadDesign {
     let board = &job.surfaces[state.surface].sections[state.section].board;
     lay.design(JointEdges::of(board), job.plan.bead.v_filled, job.plan.bead.least_depth)
 }
 
 /// The stretch at which the plan's paint cracks.
-pub(super) fn paint_stretch(job: &Job, catalog: &Catalog) -> Percent {
+fn paint_stretch(job: &Job, catalog: &Catalog) -> Percent {
     catalog.paint(&job.plan.paint).map_or(Percent::pct(100.0), |paint| paint.cracks_at)
 }

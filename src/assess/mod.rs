@@ -47,7 +47,7 @@ pub use sections::{
     BeforeInstall, InstallMoisture, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age,
     visit_day,
 };
-pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, TypicalJoint};
+pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, Still, TypicalJoint};
 pub use work::{TaskOutcome, TimedWork};
 
 use beliefs::Readings;
@@ -339,6 +339,11 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         follow_up,
         cautions: cautions(job, catalog),
     };
+    let stills: Vec<Vec<Still>> =
+        assessment.options.iter().map(|option| assessment.stills(job, option)).collect();
+    for (option, stills) in assessment.options.iter_mut().zip(stills) {
+        option.stills = stills;
+    }
     assessment.answer = verdict::answer(job, &assessment);
     assessment
 }

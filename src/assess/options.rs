@@ -7,6 +7,7 @@ use super::laid::LaidBeads;
 use super::materials::{cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
+use super::typical_joint::Still;
 use crate::job::Job;
 use crate::joint::{BeadLay, REVEAL, Sealant};
 use crate::measure::{Area, Hours, Length, Money, Percent, Span};
@@ -100,6 +101,8 @@ pub struct RepairOption {
     /// that begin behind beads stay out of sight, and if all of them come through: the bounds of what nobody
     /// has measured.
     pub tears: Option<Span<f64>>,
+    /// The typical joint in January and August once it is done.
+    pub stills: Vec<Still>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
 }
@@ -340,6 +343,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         holds: share_that_holds(method.outcome, inputs),
         callback: None,
         tears: None,
+        stills: vec![],
         expected: None,
     }
 }

@@ -162,7 +162,7 @@ fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption, years: u32) -> 
         // A line is there by design; it is judged by how much it grows beyond what it is now.
         Outcome::Line => unsealed(inputs, (1.0, DRIED), callback.widest, days),
         Outcome::Covered => unsealed(inputs, (1.0, DRIED), OVERLAP, days),
-        Outcome::Glued => glued(inputs, days),
+        Outcome::Glued => glued(inputs, years, days),
         Outcome::Boards { moves } => {
             // New boards of wood are hung as wet as they have become; the same boards as they are.
             if option.buys_boards && moves >= 1.0 {
@@ -318,10 +318,13 @@ fn unsealed_from(
 
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
 /// the grain before it splits.
-fn glued(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
+fn glued(inputs: &OptionInputs<'_>, years: u32, days: usize) -> RiskOption {
     let mut option = unsealed(inputs, (1.0, DRIED), inputs.job.plan.callback.seen_from, days);
+    // Wood loses nothing as sealant does by curing and by age.
+    let capability = &inputs.catalog.capability;
+    let splits_at = SPLITS_AT * capability.median / capability.after(years).median;
     for joint in &mut option.joints {
-        joint.bead = Some(MovementLimits::breaks_at(joint.across * SPLITS_AT));
+        joint.bead = Some(MovementLimits::breaks_at(joint.across * splits_at));
     }
     option
 }

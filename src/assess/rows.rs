@@ -10,14 +10,14 @@ use rand::SeedableRng as _;
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
-use super::laid::paint_stretch;
+use super::laid::laid_bead;
 use super::risk::{RING_SCATTER, moves_like_its_gap};
 use super::sections::{JointState, SectionState};
 use crate::job::{Catalog, Job};
-use crate::joint::{HORIZON, JointEdges, LaidBead, Row, RowBoard, RowJoint};
+use crate::joint::{HORIZON, LaidBead, Row, RowBoard, RowJoint};
 use crate::measure::{Length, Percent};
 use crate::repair::Capability;
-use crate::surface::{BoardSpec, JointKind, SurfaceLayout};
+use crate::surface::{JointKind, SurfaceLayout};
 use crate::wood::Species;
 
 /// Rows drawn for a section; fewer where it is long.
@@ -73,7 +73,7 @@ pub(super) fn row_after(
 ) -> Option<RowForecast> {
     let board = &job.surfaces[state.surface].sections[state.section].board;
     let species = catalog.species(&board.species)?;
-    let bead = laid_here(job, catalog, board)?;
+    let bead = laid_bead(job, catalog, board, catalog.lay(&job.plan))?;
     let edges: Vec<Sealed> = joints
         .iter()
         .filter(|joint| laid.joints[joint.joint].kind == JointKind::BoardEdge)
@@ -107,13 +107,6 @@ pub(super) fn row_after(
         torn_sd: Percent::pct(100.0 * spread.sqrt()),
         widest: Length::mm(rows.iter().map(|(_, widest)| widest).sum::<f64>() / count),
     })
-}
-
-/// The plan's bead between these boards.
-fn laid_here(job: &Job, catalog: &Catalog, board: &BoardSpec) -> Option<LaidBead> {
-    let (plan, lay) = (&job.plan, catalog.lay(&job.plan));
-    let design = lay.design(JointEdges::of(board), plan.bead.v_filled, plan.bead.least_depth);
-    Some(LaidBead::new(lay, design, catalog.sealant(&plan.sealant)?, paint_stretch(job, catalog)))
 }
 
 fn sealed(

@@ -6,15 +6,15 @@ use rayon::prelude::*;
 use statrs::statistics::Statistics as _;
 
 use super::beliefs::{Beliefs, KnownSection};
-use super::laid::{LaidBeads, paint_stretch};
+use super::laid::{LaidBeads, laid_bead};
 use super::section_worlds::{MeanGap, SectionWorlds, WEEK, week};
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{
-    BoardMotion, BoardYears, Demand, HORIZON, JointEdges, JointMotion, LaidBead, Target, acclimation, demand,
-    moisture_after, stack, target, widest_board,
+    BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Target, acclimation, demand, moisture_after,
+    stack, target, widest_board,
 };
 use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
 use crate::repair::Scope;
@@ -173,18 +173,13 @@ fn before_install(
     let target =
         target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
     let stack = stack(board, species, &catalog.films);
-    let sealant = catalog.sealant(&plan.sealant);
     let from = day_of_year(job.visited);
     BeforeInstall {
         target,
         acclimation: acclimation(stack, year, plan.delivered_at, &target, from),
         hung_at: moisture_after(stack, year, plan.delivered_at, from, plan.acclimation_days),
-        widest_board: sealant.and_then(|sealant| {
-            let lay = catalog.lay(plan);
-            let design = lay.design(JointEdges::of(board), plan.bead.v_filled, plan.bead.least_depth);
-            let bead = LaidBead::new(lay, design, sealant, paint_stretch(job, catalog));
-            widest_board(species, board.ring_angle, years, &bead, TYPICAL_SEALED_GAP)
-        }),
+        widest_board: laid_bead(job, catalog, board, catalog.lay(plan))
+            .and_then(|bead| widest_board(species, board.ring_angle, years, &bead, TYPICAL_SEALED_GAP)),
     }
 }
 

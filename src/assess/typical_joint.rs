@@ -1,12 +1,15 @@
 //! The typical joint from the install to three years after the visit, week by week: as it is if nothing is
 //! done, and as the chosen option leaves it.
 
+use geo::Rect;
 use jiff::ToSpan as _;
+use jiff::civil::Date;
 
+use super::laid::laid_bead;
 use super::sections::{age, visit_day};
 use super::{Assessment, RepairOption, SectionState};
 use crate::job::{Job, sanitized};
-use crate::joint::{BeadCut, BeadLay, BeadState, Cut, HORIZON, PlacedBead};
+use crate::joint::{BeadCut, BeadLay, BeadState, Cut, HORIZON, JointEdges, LaidBead, PlacedBead};
 use crate::measure::Length;
 use crate::repair::Outcome;
 use crate::surface::BoardSpec;
@@ -75,7 +78,39 @@ pub enum RepairedLook {
     NewBoards,
 }
 
+/// The typical joint on a day after an option is done, to be drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Still {
+    /// The day: in the middle of a January or an August.
+    pub date: Date,
+    /// What the option leaves there; `None` where it mends nothing.
+    pub repaired: Option<RepairedJoint>,
+    /// How far the boards stand apart.
+    pub gap: Length,
+    /// The cut through it, with the bead.
+    pub cut: Cut,
+    /// What lies over it or fills it with wood.
+    pub cover: Option<Rect>,
+}
+
 impl RepairedJoint {
+    /// What lies over the joint or fills it with wood, m: x from its middle, y from the face into the wood.
+    pub fn cover(&self, board: &BoardSpec) -> Option<Rect> {
+        let (width, top, bottom) = match self.look {
+            RepairedLook::Covered(size) => {
+                let (wide, thick) = size?;
+                (wide, -thick.to_m(), 0.0)
+            }
+            RepairedLook::Glued => {
+                let edges = JointEdges::of(board);
+                (self.gap, edges.v_leg.to_m(), edges.tongue_below.max(edges.v_leg).to_m())
+            }
+            _ => return None,
+        };
+        let half = width.to_m() / 2.0;
+        Some(Rect::new((-half, top), (half, bottom)))
+    }
+
     /// How its bead fares, if it has one.
     pub const fn bead(&self) -> Option<BeadState> {
         match &self.look {
@@ -103,6 +138,31 @@ impl TypicalJoint {
 }
 
 impl Assessment {
+    /// The typical joint in the January and the August that come next after an option is done; after the
+    /// visit where it mends nothing.
+    pub(super) fn stills(&self, job: &Job, option: &RepairOption) -> Vec<Still> {
+        let Some(state) = self.typical_section() else { return vec![] };
+        let board = &job.surfaces[state.surface].sections[state.section].board;
+        let repair = Repair::new(self, job, state, option);
+        let from = repair.as_ref().map_or(0, |repair| repair.from);
+        let mut days: Vec<i64> =
+            [1, 8].into_iter().filter_map(|month| next_middle(job, from, month)).collect();
+        days.sort_unstable();
+        let still = |day: i64| {
+            let date = job.visited.checked_add(day.days()).ok()?;
+            let gap = gap_on(state, day);
+            let repaired = repair.as_ref().map(|repair| repair.on(day, gap, None));
+            let gap = repaired.as_ref().map_or(gap, |repaired| repaired.gap);
+            let mut cut = Cut::new(board, gap, REACH, None);
+            if let Some(RepairedLook::Bead(bead)) = repaired.as_ref().map(|repaired| &repaired.look) {
+                cut.bead = Some(bead.clone());
+            }
+            let cover = repaired.as_ref().and_then(|repaired| repaired.cover(board));
+            Some(Still { date, repaired, gap, cut, cover })
+        };
+        days.into_iter().filter_map(still).collect()
+    }
+
     /// The typical joint by week, if boards and room are known.
     pub fn typical_joint(&self) -> Option<TypicalJoint> {
         let job = sanitized(&self.job);
@@ -136,6 +196,16 @@ impl Assessment {
     }
 }
 
+/// Days from the visit to the 15th of the month that comes first from a day on, if it is forecast.
+fn next_middle(job: &Job, from: i64, month: i8) -> Option<i64> {
+    let first = job.visited.checked_add(from.days()).ok()?;
+    let years = [first.year(), first.year().checked_add(1)?];
+    let middles = years.map(|year| Date::new(year, month, 15));
+    let day = middles.into_iter().flatten().find(|date| *date >= first)?;
+    let days = i64::from((day - job.visited).get_days());
+    (days < i64::try_from(HORIZON).ok()?).then_some(days)
+}
+
 /// The mean gap on a day from the visit on.
 fn gap_on(state: &SectionState, day: i64) -> Length {
     state.mean_gap_on(usize::try_from(day).unwrap_or(0))
@@ -155,6 +225,8 @@ struct Repair<'a> {
     /// The visit's day of the year.
     visit: i64,
     strip: Option<(Length, Length)>,
+    /// Its bead, if it lays one.
+    bead: Option<LaidBead>,
 }
 
 impl<'a> Repair<'a> {
@@ -184,10 +256,16 @@ impl<'a> Repair<'a> {
             .iter()
             .find(|material| material.section.is_some() && method.materials.contains(&material.id));
         let strip = strip.and_then(|material| material.section).map(|(thick, wide)| (wide, thick));
+        let board = &job.surfaces[state.surface].sections[state.section].board;
+        let bead = match option.outcome {
+            Outcome::Bead { lay, .. } => laid_bead(job, &assessment.catalog, board, lay),
+            _ => None,
+        };
         (from < horizon).then(|| Self {
+            bead,
             assessment,
             state,
-            board: job.surfaces[state.surface].sections[state.section].board.clone(),
+            board: board.clone(),
             outcome: option.outcome,
             from,
             laid: gap_on(state, from),
@@ -223,7 +301,7 @@ impl<'a> Repair<'a> {
     }
 
     fn sealed(&self, gap: Length, lay: BeadLay, before: Option<BeadState>) -> RepairedJoint {
-        let bead = self.assessment.bead(self.state).filter(|_| lay.slot(self.laid) >= self.narrowest);
+        let bead = self.bead.as_ref().filter(|_| lay.slot(self.laid) >= self.narrowest);
         let laid = bead.map(|bead| PlacedBead { bead, gap: self.laid });
         let Some(mut bead) = laid.and_then(|laid| Cut::new(&self.board, gap, REACH, Some(laid)).bead) else {
             return RepairedJoint { gap, open: gap, look: RepairedLook::TooNarrow };

@@ -38,6 +38,8 @@ options-caution-source = { $source } ({ label-source-kind })
 
 ## The bead
 
+# What a screen reader says of a picture.
+options-still = A joint in { $month }: { $says }
 sealing-heading = Sealing
 sealing-best = Best sealed { answer-best-weeks }: { $holds } of the joint length then stays within the sealant’s class.
 sealing-planned = Quantities and prices are for sealing on { $day }.

@@ -57,7 +57,7 @@ owner-page-still-after = { $month }, with the repair
 
 owner-page-closed = The joint is closed.
 owner-page-open = The joint is open by { $gap }.
-owner-page-bead-holds = The boards are { $gap } apart. The new bead moves with them and holds, and the paint stays whole.
+owner-page-bead-holds = The boards are { $gap } apart. The new bead moves with them and holds.
 owner-page-bead-torn = The bead has torn, and a crack of { $open } shows.
 owner-page-bead-torn-closed = The bead has torn. The crack is closed for now.
 owner-page-bead-squeezed = The bead was squeezed too far, and bulges out.

@@ -116,7 +116,7 @@ paper-section = section
 paper-joints = joints
 paper-run = length
 paper-typical-gap = typical gap
-paper-bead-depth = bead depth
+paper-bead-depth = bead thickness
 paper-sealant = sealant
 paper-boards-at = moisture
 paper-place = { $surface }, { $section }
@@ -125,9 +125,9 @@ paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are
 paper-bead = Bead
 paper-bead-shape =
     Drawn 4 times actual size. Gap { $gap }. { $lay ->
-        [bridge] Lay the bead across the joint so it sticks to both boards. Don’t pack the slot behind it.
-        [reveal] Lay tape on the tongue, then a bead { $depth } deep that sticks to both boards only.
-       *[on_tongue] Push the bead { $depth } deep, down to the tongue.
+        [bridge] Lay the bead across the joint, { $depth } thick, so it sticks to both boards. Don’t pack the slot behind it.
+        [reveal] Lay tape on the tongue, then a bead { $depth } thick that sticks to both boards only.
+       *[on_tongue] Push the bead down to the tongue: { $depth } in all.
     }
 paper-bead-backed = Where the gap is { $least } or more, push in backer so the bead doesn’t sink.
 paper-bead-v = Leave { $share } of the V unfilled.

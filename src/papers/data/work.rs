@@ -62,10 +62,11 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     let typical = gaps.get(gaps.len() / 2).copied();
     let lay = assessment.catalog.lay(&job.plan);
-    let design =
-        lay.design(JointEdges::of(&section.board), job.plan.bead.v_filled, job.plan.bead.least_depth);
     let typical = typical.map(|gap| lay.slot(gap));
-    let depth = typical.map(|_| design.depth);
+    let edges = JointEdges::of(&section.board);
+    let shape = &job.plan.bead;
+    let laid = |slot| lay.section(slot, edges, shape.v_filled, shape.least_depth).middle_thickness();
+    let depth = typical.map(laid);
     let sealant = assessment.wet_sealant(at).filter(|_| bead(assessment).is_some());
     let place = if state.is_wetted() {
         say!(words, "paper-place-wet", surface = &surface.name, section = &section.name)

@@ -59,7 +59,7 @@ pub fn bead(assessment: &Assessment) -> String {
     for shape in shapes(&cut, middle, 0.2) {
         drawing = drawing.add(shape);
     }
-    drawing.set("width", format!("{}mm", 4.0 * width)).to_string()
+    drawing.to_string()
 }
 
 /// One section with its labels.

@@ -161,18 +161,8 @@ fn in_mm((x, y): (f64, f64)) -> [f64; 2] {
 
 /// What lies over the joint or fills it with wood.
 fn cover(joint: &TypicalJoint, after: &RepairedJoint) -> Option<Value> {
-    match &after.look {
-        RepairedLook::Covered(size) => {
-            let (wide, thick) = (*size)?;
-            let (wide, thick) = (wide.to_mm(), thick.to_mm());
-            Some(rectangle(-wide / 2.0, -thick, wide, thick))
-        }
-        RepairedLook::Glued => {
-            let (gap, v) = (after.gap.to_mm(), joint.board.profile.v_leg().to_mm());
-            Some(rectangle(-gap / 2.0, v, gap, (tongue_from(joint) - v).max(0.0)))
-        }
-        _ => None,
-    }
+    let at = after.cover(&joint.board)?;
+    Some(rectangle(1e3 * at.min().x, 1e3 * at.min().y, 1e3 * at.width(), 1e3 * at.height()))
 }
 
 fn rectangle(x: f64, y: f64, width: f64, height: f64) -> Value {

@@ -71,7 +71,7 @@ fn a_house_that_cannot_be_is_told() {
     };
     let found = house(|house| house.heat_to = Temperature::celsius(900.0));
     told_at(&found, &fields::HEAT_SETPOINT, At::ONCE, "1,652°F");
-    told_at(&found, &fields::AC_SETPOINT, At::ONCE, "the rooms stay at 140°F");
+    told_at(&found, &fields::AC_SETPOINT, At::ONCE, "the room stays at 140°F");
     let found = house(|house| house.dehumidified_to = Some(Humidity::pct(130.0)));
     told_at(&found, &fields::DEHUMIDIFIER, At::ONCE, "130%");
     let found = house(|house| house.moisture_load = -1e300);

@@ -9,6 +9,7 @@ use eframe::egui::{Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::frame::NARROW;
+use crate::app::joint_section;
 use crate::app::widgets::{heading, remark};
 use crate::assess::{EntryPlace, RepairOption};
 use crate::repair::{Caution, Outcome};
@@ -35,6 +36,7 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(option) = planned(context) else { return };
     heading(ui, &option.name);
     let (look, disruption) = (&option.look, &option.upset);
+    joint_section::season_stills(ui, context, option);
     let said = say!(words, "options-afterward", look = look, disruption = disruption);
     ui.add(Label::new(said).wrap());
     if matches!(option.outcome, Outcome::Bead { .. }) {
