@@ -20,6 +20,7 @@
 //! | [`survey`] | readings, and what a few say of all joints |
 //! | [`joint`] | movement through the year, the bead and its limits, the best weeks to seal |
 //! | [`belief`] | plausible worlds, weighed by every reading: causes, install, past and future of the boards |
+//! | [`ready`] | the next install: how wet boards may be hung, whether a delivery is, when a stack will be |
 //! | [`repair`] | tasks, takeoff, schedule, price, the chance of a callback |
 //! | [`job`] | the document, its fields, its files, its price book and the catalog, its problems |
 //! | [`assess`] | one pure function from a job to everything that follows from it |
@@ -41,6 +42,7 @@ pub mod joint;
 pub mod measure;
 pub mod named;
 pub mod papers;
+pub mod ready;
 pub mod repair;
 pub mod surface;
 pub mod survey;

@@ -7,6 +7,7 @@ use super::context::WindowContext;
 use super::glossary;
 use super::icon::Icon;
 use super::lead::Destination;
+use super::next_answer;
 use super::theme;
 use super::view::{Selected, Tab};
 use super::widgets::text_width;
@@ -19,6 +20,9 @@ const LINE: f32 = 20.0;
 
 /// The verdict in its fixed room of three lines; `folded` leaves the first.
 pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: bool) {
+    if next_answer::is_meant(context) {
+        return next_answer::next_answer(ui, context, folded);
+    }
     let verdict = context.assessment.verdict();
     ui.horizontal_top(|ui| {
         mark(ui, context, &verdict);

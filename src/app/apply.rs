@@ -33,6 +33,13 @@ impl App {
                 self.reassess();
             }
             Command::New => self.leave(ctx, Command::New),
+            Command::PlanNextInstall => self.leave(ctx, Command::PlanNextInstall),
+            Command::FollowUpInstall => self.leave(ctx, Command::FollowUpInstall),
+            Command::WriteRecordTo(folder) => {
+                let (job, words) =
+                    (Arc::clone(self.session.job()), self.languages.paper_words(self.session.job()));
+                self.send(BackgroundTask::WriteRecord(folder, job, words));
+            }
             // What is unsaved is asked about once there is something to open.
             Command::Pick(purpose) => self.ask_path(purpose),
             Command::OpenPath(path) => self.leave(ctx, Command::OpenPath(path)),

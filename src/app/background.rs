@@ -18,7 +18,7 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::taken;
-use crate::export::write_papers;
+use crate::export::{write_papers, write_record};
 use crate::job::{Catalog, Job, Lessons, Taken, jobs_in};
 use crate::papers::{PaperWords, Papers, Templates};
 use crate::words::{Say, Words, say, unreadable_file};
@@ -32,6 +32,7 @@ pub(super) enum BackgroundTask {
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
     WritePapers(PathBuf, Arc<Job>, Templates, PaperWords),
+    WriteRecord(PathBuf, Arc<Job>, PaperWords),
     Learn(PathBuf),
 }
 
@@ -44,7 +45,7 @@ impl Say for BackgroundTask {
                 say!(words, "task-read-file", name = &name(path))
             }
             Self::ReadLogger(import) => say!(words, "task-read-file", name = &import.name),
-            Self::WritePapers(..) => say!(words, "task-write-papers"),
+            Self::WritePapers(..) | Self::WriteRecord(..) => say!(words, "task-write-papers"),
             Self::Learn(folder) => say!(words, "task-read-jobs", name = &name(folder)),
         }
     }
@@ -122,6 +123,11 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
         }
         BackgroundTask::WritePapers(folder, job, templates, words) => {
             let written = papers_to(&folder, &assess_job(job), templates, &words, canceled);
+            Outcome::Papers(folder, written)
+        }
+        BackgroundTask::WriteRecord(folder, job, words) => {
+            let written = write_record(&assess_job(job), &words, &folder);
+            let written = written.map(|_| Vec::new()).map_err(|error| error.say(&words.owner));
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {

@@ -29,6 +29,12 @@ pub enum Command {
     Edit(Edit),
     /// Start an empty job.
     New,
+    /// Start a job for boards that go up next in the same room.
+    PlanNextInstall,
+    /// Start the job that follows an install up.
+    FollowUpInstall,
+    /// Write the record of a next install to this folder.
+    WriteRecordTo(PathBuf),
     /// Ask for a file or a folder.
     Pick(Purpose),
     /// Open this file.
@@ -154,6 +160,7 @@ impl Purpose {
             Self::Open => Command::OpenPath(path),
             Self::Save => Command::SavePath(with_extension(path)),
             Self::Papers => Command::WritePapersTo(path),
+            Self::Record => Command::WriteRecordTo(path),
             Self::Weather => Command::TakeWeather(path),
             Self::Logger => Command::AskLogger(path),
             Self::ImportPrices => Command::OfferPrices(path),

@@ -64,7 +64,7 @@ const fn row(
 }
 
 /// All commands with a name, in the order of the menus.
-pub static COMMANDS: [NamedCommand; 48] = [
+pub static COMMANDS: [NamedCommand; 51] = [
     row("new", Some(Menu::File), key(Key::N), always, || Command::New),
     row("open", Some(Menu::File), key(Key::O), always, || Command::Pick(Purpose::Open)),
     row("open-demo", Some(Menu::File), None, always, || Command::OpenDemo),
@@ -101,12 +101,15 @@ pub static COMMANDS: [NamedCommand; 48] = [
     row("tab-price", None, None, always, || Command::Tab(Tab::Price)),
     row("tab-papers", None, None, always, || Command::Tab(Tab::Papers)),
     row("tab-follow-up", None, None, always, || Command::Tab(Tab::FollowUp)),
+    row("tab-next-install", None, None, always, || Command::Tab(Tab::NextInstall)),
     row("tab-catalog", None, None, always, || Command::Tab(Tab::Catalog)),
     row("tool-measure", None, None, drawn, || Command::Tool(Tool::Measure)),
     row("tool-shape", None, None, drawn, || Command::Tool(Tool::Shape)),
     row("tool-divider", None, None, drawn, || Command::Tool(Tool::Divider)),
     row("tool-opening", None, None, drawn, || Command::Tool(Tool::Opening)),
     row("tool-photo", None, None, drawn, || Command::Tool(Tool::Photo)),
+    row("plan-install", None, None, drawn, || Command::PlanNextInstall),
+    row("delivery-record", None, None, always, || Command::Pick(Purpose::Record)),
     row("weather", None, None, always, || Command::Pick(Purpose::Weather)),
     row("logger", None, None, always, || Command::Pick(Purpose::Logger)),
     row("outlines", None, None, always, || Command::Pick(Purpose::Outlines)),

@@ -78,6 +78,11 @@ impl WindowContext<'_> {
         entry(ui, name, &shown, entry_width(figure.low), |text| read(figure, text, units, words))
     }
 
+    /// What was typed for a field whose entry stands elsewhere: a figure, or `None` where nothing was typed.
+    pub fn read_figure(&self, field: &Field, text: &str) -> Result<Option<Quantity>, String> {
+        field.figure().map_or(Ok(None), |figure| read(figure, text, self.units(), self.words))
+    }
+
     /// An entry of the list of figures at `at`, such as the minutes of one task, by the name a screen reader
     /// says; `item` is what in the list it is of, and `now` its figure. Comes to what was typed: a figure, or `None` in it where the entry was emptied.
     /// Only where a figure that cannot be is left out may it be emptied.

@@ -4,7 +4,7 @@ use super::view::Tab;
 use crate::job::fields::Field;
 
 /// The tab of every part of a job's file, by where its path begins; the longest that fits counts.
-const PARTS: [(&str, Tab); 27] = [
+const PARTS: [(&str, Tab); 28] = [
     ("title", Tab::Measure),
     ("owner", Tab::Measure),
     ("address", Tab::Measure),
@@ -34,6 +34,7 @@ const PARTS: [(&str, Tab); 27] = [
     ("shelf", Tab::Catalog),
     ("done", Tab::FollowUp),
     ("later", Tab::FollowUp),
+    ("next_install", Tab::NextInstall),
 ];
 
 /// The tab in which a field is entered.

@@ -36,6 +36,19 @@ impl App {
                 }
                 self.view.tab = Tab::Measure;
             }
+            Command::PlanNextInstall => {
+                let today = jiff::ZonedDateTime::now().date();
+                let job = self.session.job().next_install_here(today);
+                self.replace(Document::new(job, None, vec![]));
+                self.view.tab = Tab::NextInstall;
+            }
+            Command::FollowUpInstall => {
+                let today = jiff::ZonedDateTime::now().date();
+                if let Some(job) = self.session.job().follow_up_of_install(today) {
+                    self.replace(Document::new(job, None, vec![]));
+                    self.view.tab = Tab::Measure;
+                }
+            }
             Command::OpenDemo => self.replace(Document::new(demo_job(), None, vec![])),
             Command::OpenPath(path) => self.open(&path),
             _ => {}
@@ -99,11 +112,12 @@ impl App {
     }
 
     pub(super) fn replace(&mut self, document: Document) {
+        let tab = self.view.tab.for_job(document.job());
         self.session.document = document;
         if let Some(autosave) = &mut self.services.autosave {
             autosave.closed();
         }
-        self.view = View { tab: self.view.tab, panes: self.view.panes.clone(), ..View::default() };
+        self.view = View { tab, panes: self.view.panes.clone(), ..View::default() };
         self.prompts.toast = None;
         self.session.opened += 1;
         // The next job's papers belong in a folder of its own.
@@ -166,7 +180,9 @@ impl App {
                 let folder = self.session.document.path.as_deref().and_then(Path::parent);
                 folder.map_or_else(|| PathBuf::from("."), Path::to_owned)
             }
-            Purpose::Papers => self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers")),
+            Purpose::Papers | Purpose::Record => {
+                self.settings.papers.clone().unwrap_or_else(|| PathBuf::from("papers"))
+            }
             _ => self
                 .session
                 .document

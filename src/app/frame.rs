@@ -39,6 +39,7 @@ pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
         Tab::Price => price(ui, context),
         Tab::Papers => papers(ui, context),
         Tab::FollowUp => follow_up(ui, context),
+        Tab::NextInstall => next_install(ui, context),
         Tab::Catalog => {
             CentralPanel::default().frame(Frame::new().fill(palette.panel)).show(ui, |ui| {
                 tabs::tab(ui, context, context.view.tab);
@@ -138,6 +139,32 @@ fn follow_up(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
         tabs::tab(ui, context, Tab::FollowUp);
+    });
+}
+
+/// Room and boards, the delivery beside them, and under both what follows.
+fn next_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let there = context.job.next_install.is_some();
+    if there {
+        let strip = Frame::new().fill(context.palette.raised).inner_margin(Margin::symmetric(8, 4));
+        let room = ui.available_height();
+        let size = (kept(context, "next install strip", 0.36) * room).clamp(110.0, 400.0);
+        let shown = Panel::bottom("next install strip").frame(strip).resizable(true).default_size(size);
+        let shown = shown.size_range(80.0..=(room * 0.6).max(100.0)).show(ui, |ui| {
+            tabs::next_install_strip(ui, context);
+        });
+        let pane = shown.response.rect;
+        if is_dragged(ui, |pointer| (pointer.y - pane.top()).abs()) {
+            keep(context, "next install strip", pane.height() / room);
+        }
+    }
+    if there && ui.available_width() >= NARROW {
+        side_pane(ui, context, "next install side", 0.46, |ui, context| {
+            tabs::pane(ui, context, "next install side", tabs::next_install_side);
+        });
+    }
+    CentralPanel::default().frame(Frame::new().fill(context.palette.panel)).show(ui, |ui| {
+        tabs::tab(ui, context, Tab::NextInstall);
     });
 }
 

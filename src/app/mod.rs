@@ -40,6 +40,7 @@ mod joint_section;
 mod keys;
 mod languages;
 mod lead;
+mod next_answer;
 mod outlines;
 mod paper_commands;
 mod photos;

@@ -9,6 +9,8 @@ pub enum Purpose {
     Save,
     /// Write the papers.
     Papers,
+    /// Write the record of a next install.
+    Record,
     /// Read a weather file.
     Weather,
     /// Read a logger's file.
@@ -40,10 +42,11 @@ pub enum Form {
 
 impl Purpose {
     /// All of them.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::Open,
         Self::Save,
         Self::Papers,
+        Self::Record,
         Self::Weather,
         Self::Logger,
         Self::ImportPrices,
@@ -60,6 +63,7 @@ impl Purpose {
             Self::Open => "pick-open",
             Self::Save => "pick-save",
             Self::Papers => "pick-papers",
+            Self::Record => "pick-record",
             Self::Weather => "pick-weather",
             Self::Logger => "pick-logger",
             Self::ImportPrices => "pick-import-prices",
@@ -75,7 +79,7 @@ impl Purpose {
     pub const fn form(self) -> Form {
         match self {
             Self::Save | Self::ExportPrices => Form::SaveFile,
-            Self::Papers | Self::Finished => Form::Folder,
+            Self::Papers | Self::Record | Self::Finished => Form::Folder,
             _ => Form::OpenFile,
         }
     }
@@ -85,7 +89,7 @@ impl Purpose {
         match self {
             Self::Open | Self::Save => &["ron", "json"],
             Self::ImportPrices | Self::ExportPrices => &["ron"],
-            Self::Papers | Self::Finished => &[],
+            Self::Papers | Self::Record | Self::Finished => &[],
             Self::Weather => &["epw", "csv"],
             Self::Logger => &["csv", "txt", "tsv"],
             Self::Photo => &["jpg", "jpeg", "png"],

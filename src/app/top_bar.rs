@@ -13,9 +13,12 @@ use crate::measure::Units;
 use crate::words::{Arg, say};
 
 /// Most room for the title.
-const TITLE: f32 = 140.0;
+const TITLE: f32 = 96.0;
 /// Room for whether it is saved, whether that is said or not: the rooms beside it stay where they are.
-const STATE: f32 = 64.0;
+const STATE: f32 = 58.0;
+/// Size of the rooms' names, and in a window so narrow that they would need a second row.
+const ROOMS: f32 = 14.0;
+const NARROW_ROOMS: f32 = 12.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
 const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.
@@ -70,8 +73,9 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The rooms, one for each question.
 fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let size = if ui.ctx().content_rect().width() < WITH_HOMEOWNER { NARROW_ROOMS } else { ROOMS };
     for tab in Tab::ALL {
-        let text = RichText::new(context.words.text(tab.message())).size(14.5);
+        let text = RichText::new(context.words.text(tab.message())).size(size);
         if ui.selectable_label(context.view.tab == tab, text).clicked() {
             context.push(Command::Tab(tab));
         }

@@ -10,7 +10,7 @@ use super::air_import::{AirRemark, LoggerImport};
 use super::languages::LanguageTags;
 use crate::air::places::Place;
 use crate::assess::EntryPlace;
-use crate::job::{Lessons, PriceBook};
+use crate::job::{Job, Lessons, PriceBook};
 use crate::surface::{NewSurface, Point};
 
 /// A tab of the window.
@@ -29,14 +29,29 @@ pub enum Tab {
     Papers,
     /// What the work took and how it lasts.
     FollowUp,
+    /// Boards that are to go up next.
+    NextInstall,
     /// The figures the job goes by.
     Catalog,
 }
 
 impl Tab {
     /// All of them.
-    pub const ALL: [Self; 7] =
-        [Self::Measure, Self::Why, Self::Options, Self::Price, Self::Papers, Self::FollowUp, Self::Catalog];
+    pub const ALL: [Self; 8] = [
+        Self::Measure,
+        Self::Why,
+        Self::Options,
+        Self::Price,
+        Self::Papers,
+        Self::FollowUp,
+        Self::NextInstall,
+        Self::Catalog,
+    ];
+
+    /// The tab to open a job in: the one shown, but that of the next install for a job that is about nothing else.
+    pub const fn for_job(self, job: &Job) -> Self {
+        if job.surfaces.is_empty() && job.next_install.is_some() { Self::NextInstall } else { self }
+    }
 
     /// The message of its name.
     pub const fn message(self) -> &'static str {
@@ -47,6 +62,7 @@ impl Tab {
             Self::Price => "tab-price",
             Self::Papers => "tab-papers",
             Self::FollowUp => "tab-follow-up",
+            Self::NextInstall => "tab-next-install",
             Self::Catalog => "tab-catalog",
         }
     }

@@ -16,6 +16,7 @@ mod cut;
 mod follow_up;
 mod laid;
 mod materials;
+mod next_install;
 mod option_inputs;
 mod options;
 mod risk;
@@ -37,16 +38,14 @@ pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
+pub use next_install::{DeliverySampling, NextInstallFindings, USUAL_READINGS};
 pub use options::{NotPossible, RepairOption};
 pub use rows::RowForecast;
 pub use sealing::RatedSealant;
 pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
 pub use section_outlook::{Closing, DryingLeft};
 pub use section_worlds::{SectionWorlds, Swing};
-pub use sections::{
-    BeforeInstall, InstallMoisture, JointState, SWELLING_ROOM, SectionState, TYPICAL_SEALED_GAP, age,
-    visit_day,
-};
+pub use sections::{BeforeInstall, InstallMoisture, JointState, SectionState, age, visit_day};
 pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, Still, TypicalJoint};
 pub use work::{TaskOutcome, TimedWork};
 
@@ -63,7 +62,7 @@ use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Length, Span, Volume};
 use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, SamplingPlan, SamplingRisks, joint_gaps, moisture_readings, sampling_plan};
+use crate::survey::{GapSurvey, joint_gaps, moisture_readings};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -107,8 +106,8 @@ pub struct Assessment {
     pub options: Vec<RepairOption>,
     /// Which of them costs least with callbacks, and what would change that.
     pub choice: Option<Choice>,
-    /// How many boards of the next delivery to meter, at the usual risks; the same for every job.
-    pub delivery_check: Option<SamplingPlan>,
+    /// What follows for boards that are to go up next, if there are any.
+    pub next_install: Option<Arc<NextInstallFindings>>,
     /// Later visits, held against what was forecast.
     pub follow_up: Vec<VisitOutcome>,
     /// Cautions that apply.
@@ -335,7 +334,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         seal_day,
         options,
         choice,
-        delivery_check: sampling_plan(&SamplingRisks::default()),
+        next_install: next_install::next_install(job, built_in),
         follow_up,
         cautions: cautions(job, catalog),
     };

@@ -6,17 +6,15 @@ use rayon::prelude::*;
 use statrs::statistics::Statistics as _;
 
 use super::beliefs::{Beliefs, KnownSection};
-use super::laid::{LaidBeads, laid_bead};
+use super::laid::LaidBeads;
 use super::section_worlds::{MeanGap, SectionWorlds, WEEK, week};
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
 use crate::job::{Catalog, Job, Place, Problem, SectionFault};
-use crate::joint::{
-    BoardMotion, BoardYears, Demand, HORIZON, JointMotion, Target, acclimation, demand, moisture_after,
-    stack, target, widest_board,
-};
+use crate::joint::{BoardMotion, BoardYears, Demand, HORIZON, JointMotion, demand};
 use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
+use crate::ready::moisture_after;
 use crate::repair::Scope;
 use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, GapSurvey, MoistureNow, SectionGaps, moisture_readings, readings_behind};
@@ -143,22 +141,11 @@ pub struct InstallMoisture {
     pub beyond_drying: bool,
 }
 
-/// Most room that may be left at a joint of new boards for them to swell: 1/32 in. Common practice.
-pub const SWELLING_ROOM: Length = Length::inches(1.0 / 32.0);
-/// A sealed joint as it is usual between boards: 1/8 in. Common practice.
-pub const TYPICAL_SEALED_GAP: Length = Length::inches(0.125);
-
-/// What to check before the next install.
+/// New boards of a section.
 #[derive(Debug, Clone, PartialEq)]
 pub struct BeforeInstall {
-    /// How wet the boards may be, and the gap to leave.
-    pub target: Target,
-    /// Days that boards delivered as planned must lie in the room; `None` if it takes more than a year.
-    pub acclimation: Option<u32>,
     /// Moisture at which they are hung after the plan's days in the room, if delivered as planned.
     pub hung_at: Moisture,
-    /// The widest board that the plan's sealant can serve in a joint of an eighth of an inch.
-    pub widest_board: Option<Length>,
 }
 
 fn before_install(
@@ -166,21 +153,12 @@ fn before_install(
     catalog: &Catalog,
     board: &BoardSpec,
     species: &Species,
-    years: &BoardYears,
     year: &IndoorYear,
 ) -> BeforeInstall {
     let plan = &job.plan;
-    let target =
-        target(species, board.ring_angle, board.face_width, years, plan.callback.widest, SWELLING_ROOM);
-    let stack = stack(board, species, &catalog.films);
-    let from = day_of_year(job.visited);
-    BeforeInstall {
-        target,
-        acclimation: acclimation(stack, year, plan.delivered_at, &target, from),
-        hung_at: moisture_after(stack, year, plan.delivered_at, from, plan.acclimation_days),
-        widest_board: laid_bead(job, catalog, board, catalog.lay(plan))
-            .and_then(|bead| widest_board(species, board.ring_angle, years, &bead, TYPICAL_SEALED_GAP)),
-    }
+    let days = (day_of_year(job.visited), plan.acclimation_days);
+    let (thickness, figures) = (board.thickness, &catalog.stacks);
+    BeforeInstall { hung_at: moisture_after(species, thickness, figures, year, plan.delivered_at, days) }
 }
 
 /// What is known of one joint.
@@ -309,7 +287,7 @@ fn section_state(
         across,
         origin,
         against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
-        before_install: before_install(job, catalog, board, species, &settled, year),
+        before_install: before_install(job, catalog, board, species, year),
         settled,
         year_gap,
         narrowest_day,

@@ -1,6 +1,6 @@
 //! The room's air, day by day, as all plausible worlds share it, and what differs between them.
 
-use super::ensemble::{AirLanes, LANES, SHIFTS, StepAir};
+use super::ensemble::{AirLanes, LANES, Lanes, SHIFTS, StepAir};
 use super::priors::Priors;
 use crate::air::psychrometrics::{pressure_of_load, saturation_pressure, vapor_pressure};
 use crate::air::{Air, DAYS, HouseModel, IndoorAir, LoggedAir, OutdoorYear, Station};
@@ -21,6 +21,9 @@ pub(super) const WINTER: usize = 0;
 pub(super) const SUMMER: usize = 1;
 pub(super) const WARMER: usize = 2;
 pub(super) const DAMPER: usize = 3;
+
+/// Numbers of a room's world before its spells: the shifts and the limit on humidity.
+pub(super) const ROOM: usize = SHIFTS + 1;
 
 /// A room's year before what nobody knows of it.
 #[derive(Debug, Clone, PartialEq)]
@@ -48,23 +51,69 @@ impl RoomAir {
     ) -> Option<Self> {
         let mut room = match air {
             IndoorAir::Monthly(months) => Self::by_hand(&crate::air::daily(months), priors, 1.0),
-            IndoorAir::FromClimate { station, house } => {
-                let months = find(stations, station)?
-                    .months
-                    .map(|(t, rh)| Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) });
-                Self::outdoors(&OutdoorYear::of_air(&months), house, priors)
-            }
-            IndoorAir::FromPlace { site, house } => {
-                Self::outdoors(&OutdoorYear::of_months(&site.climate().ok()?.months), house, priors)
-            }
-            IndoorAir::FromWeather { weather, house } => {
-                Self::outdoors(&OutdoorYear::of_weather(weather), house, priors)
+            _ => {
+                let (year, house) = climate(air, stations)?;
+                Self::outdoors(&year, house, priors)
             }
         };
         if let Some(logged) = logged {
             room.take_over(logged);
         }
         Some(room)
+    }
+
+    /// Outdoor air under a roof, as in a garage. `None` where the job gives the room's air alone.
+    pub fn sheltered(air: &IndoorAir, stations: &[Station], priors: &Priors) -> Option<Self> {
+        let (year, _) = climate(air, stations)?;
+        let open = HouseModel {
+            heat_to: Temperature::celsius(-60.0),
+            cool_to: Temperature::celsius(60.0),
+            moisture_load: 0.0,
+            class: None,
+            dehumidified_to: None,
+            humidified_to: None,
+        };
+        let mut shelter = Self::outdoors(&year, &open, priors);
+        // What people do to the house's air doesn't reach it.
+        shelter.days.iter_mut().for_each(|step| step.by_shift = [0.0; SHIFTS]);
+        Some(shelter)
+    }
+
+    /// The same room where its cooling keeps humidity down only while it runs: in mild weather the limit does not
+    /// hold, and boards swell then. Elsewhere the limit is taken to hold all year.
+    pub fn cooled_while_hot(mut self, air: &IndoorAir, stations: &[Station]) -> Self {
+        /// Cooling starts this much below its set point outdoors: sun, people and appliances. Assumption.
+        const GAINS: f64 = 4.0;
+        /// A set point above this is out of reach: nothing cools.
+        const COOLED_BELOW: f64 = 32.0;
+        let Some((year, house)) = climate(air, stations) else { return self };
+        let runs_above = house.cool_to.to_celsius() - GAINS;
+        if house.cool_to.to_celsius() < COOLED_BELOW {
+            for (step, day) in self.days.iter_mut().zip(&year.days) {
+                if day.temperature.to_celsius() < runs_above {
+                    step.limited = 0.0;
+                }
+            }
+        }
+        self
+    }
+
+    /// The same air, warmed by so many degrees Celsius without any water added to it.
+    pub fn warmed(&self, by: f64) -> Self {
+        let days = self.days.iter().zip(&self.celsius).map(|(step, celsius)| {
+            let warm = of_temperature(Temperature::celsius(celsius + by));
+            StepAir {
+                saturation: warm.saturation,
+                isotherm: warm.isotherm,
+                diffusivity: warm.diffusivity,
+                ..*step
+            }
+        });
+        Self {
+            days: days.collect(),
+            celsius: self.celsius.iter().map(|celsius| celsius + by).collect(),
+            ..self.clone()
+        }
     }
 
     /// A room in a climate.
@@ -161,6 +210,27 @@ impl RoomAir {
         }
     }
 
+    /// The air of a group of worlds from their standard normal numbers, `z(lane, number)`: the shifts, the
+    /// limit, and `spells` spells.
+    pub fn lanes(&self, z: &dyn Fn(usize, usize) -> f64, spells: usize) -> AirLanes {
+        let lanes =
+            |value: &dyn Fn(usize) -> f64| -> Lanes { std::array::from_fn(|lane| single(value(lane))) };
+        let shift = |at: usize| {
+            let (middle, sd) = self.shifts[at];
+            lanes(&|lane| {
+                let value = middle + sd * z(lane, at);
+                // Nobody dries the air by living in it.
+                if at == WINTER || at == SUMMER { value.max(0.0) } else { value }
+            })
+        };
+        let (limit, sd) = self.limit;
+        AirLanes {
+            shifts: [shift(WINTER), shift(SUMMER), shift(WARMER), shift(DAMPER)],
+            limit: lanes(&|lane| (limit + sd * z(lane, SHIFTS)).clamp(0.3, 1.0)),
+            spells: (0..spells).map(|spell| lanes(&|lane| z(lane, ROOM + spell))).collect(),
+        }
+    }
+
     /// The step from `day` of `seconds`, `from` being the day on which the first spell's shift holds.
     /// Days count from 1 January of any year.
     pub fn step(&self, day: i64, seconds: f64, from: i64) -> StepAir {
@@ -197,6 +267,22 @@ impl RoomAir {
 }
 
 const YEAR: i64 = 365;
+
+/// The climate outdoors and the house in it; `None` where the room's air is given by hand, at an unknown
+/// station, or where the program's own tables are damaged.
+fn climate<'a>(air: &'a IndoorAir, stations: &[Station]) -> Option<(OutdoorYear, &'a HouseModel)> {
+    Some(match air {
+        IndoorAir::Monthly(_) => return None,
+        IndoorAir::FromClimate { station, house } => {
+            let months = find(stations, station)?
+                .months
+                .map(|(t, rh)| Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) });
+            (OutdoorYear::of_air(&months), house)
+        }
+        IndoorAir::FromPlace { site, house } => (OutdoorYear::of_months(&site.climate().ok()?.months), house),
+        IndoorAir::FromWeather { weather, house } => (OutdoorYear::of_weather(weather), house),
+    })
+}
 
 #[expect(clippy::cast_possible_truncation, reason = "singles are ample for air")]
 pub(super) const fn single(value: f64) -> f32 {

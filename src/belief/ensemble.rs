@@ -84,6 +84,47 @@ impl Boards {
         Self { thickness, density, transfer, diffusivity, cells, surfaces: [[0.5; LANES]; 2] }
     }
 
+    /// The same boards with a core wetter than their faces by `core`, kg/kg: a parabola through the
+    /// thickness about the mean.
+    #[expect(clippy::cast_precision_loss, reason = "ten cells")]
+    pub fn with_core(mut self, core: &Lanes) -> Self {
+        for (at, cell) in self.cells.iter_mut().enumerate() {
+            // From -1 at one face to 1 at the other; the parabola's own mean in the cells is taken off.
+            let place = |at: usize| (2 * at + 1) as f32 / CELLS as f32 - 1.0;
+            let mean: f32 = (0..CELLS).map(|at| place(at) * place(at)).sum::<f32>() / CELLS as f32;
+            for (moisture, core) in cell.iter_mut().zip(core) {
+                *moisture = (*moisture + core * (mean - place(at) * place(at))).max(0.0);
+            }
+        }
+        self
+    }
+
+    /// Mean moisture of the outer fifths, and of the two slices in the middle, kg/kg.
+    pub fn shell_and_core(&self) -> [Lanes; 2] {
+        let (middle, last) = (CELLS / 2, CELLS - 1);
+        let of =
+            |lane: usize, cells: [usize; 2]| cells.map(|at| self.cells[at][lane]).iter().sum::<f32>() / 2.0;
+        [[0, last], [middle - 1, middle]].map(|cells| std::array::from_fn(|lane| of(lane, cells)))
+    }
+
+    /// The wettest moisture from the first face to a depth, which is a share of the thickness, kg/kg: what
+    /// bare pins tell that reach so deep.
+    #[expect(
+        clippy::cast_precision_loss,
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "ten cells"
+    )]
+    pub fn wettest_within(&self, depth: f32) -> Lanes {
+        let place = (depth.clamp(0.0, 0.5) * CELLS as f32 - 0.5).clamp(0.0, CELLS as f32 / 2.0 - 1.0);
+        let (below, share) = (place as usize, place.fract());
+        std::array::from_fn(|lane| {
+            let at = |cell: usize| self.cells[cell][lane];
+            let tip = at(below) + (at(below + 1) - at(below)) * share;
+            (0..=below).map(at).fold(tip, f32::max)
+        })
+    }
+
     /// Mean moisture through the thickness, kg/kg.
     #[expect(clippy::cast_precision_loss, reason = "ten cells")]
     pub fn mean(&self) -> Lanes {

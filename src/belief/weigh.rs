@@ -3,13 +3,13 @@
 //! What is cheap to vary is integrated out in every world: how much the lot of boards shrinks, by a
 //! rule of equal steps; the meter's offset, likewise; joint-level scatter in the [`GapTable`]s before.
 
-use super::air::{SUMMER, WINTER};
 use super::cause::{CausePriors, Hypothesis};
 use super::ensemble::{LANES, StepAir};
 use super::evidence::{MeterEvidence, RoomEvidence, SectionEvidence, log_normal, log_sum, meter_shows};
 use super::failures;
 use super::gaps::{GapTable, LINE_MOVED, Node, WETTED};
 use super::priors::Priors;
+use super::room_weight::{hygrometer_term, logger_term};
 use super::world::{Maker, Worlds};
 use crate::survey::Failure;
 
@@ -399,35 +399,12 @@ impl<'a> Scale<'a> {
     }
 
     fn room_term(&self, worlds: &Worlds, world: usize) -> f64 {
-        let priors = self.maker.priors;
-        let sd = priors.hygrometer.sd.hypot(priors.day_humidity.sd);
-        let one = |reading: &RoomEvidence| {
-            let air = &worlds.air[world / LANES];
-            let step = self.maker.step_on(reading.day);
-            let humidity = 100.0 * f64::from(step.vapor_in(air, world % LANES) / step.saturation);
-            // A hygrometer that is off by far says little; it must not outvote the rest.
-            let close = log_normal(reading.humidity.to_pct(), humidity, sd).exp();
-            (0.97 * close + 0.03 / 100.0).ln()
-        };
-        self.rooms.iter().map(one).sum::<f64>() + self.logger_term(worlds, world)
-    }
-
-    /// A logger's days against the world's: in the mean of the cold and of the warm half of the year.
-    fn logger_term(&self, worlds: &Worlds, world: usize) -> f64 {
-        /// How far one year's half is from the usual, and the logger's own error, points of humidity.
-        const HALF: f64 = 3.0;
         let air = &worlds.air[world / LANES];
-        let seen = &self.maker.room.seen;
-        let warm = |step: &StepAir| step.by_shift[SUMMER] > step.by_shift[WINTER];
-        let of_half = |half: bool| {
-            let (mut sum, mut count) = (0.0, 0.0);
-            for (step, read) in seen.iter().step_by(3).filter(|(step, _)| warm(step) == half) {
-                sum += 100.0 * (f64::from(step.vapor_in(air, world % LANES) / step.saturation) - read);
-                count += 1.0;
-            }
-            if count > 0.0 { log_normal(sum / count, 0.0, HALF) } else { 0.0 }
+        let one = |reading: &RoomEvidence| {
+            let step = self.maker.step_on(reading.day);
+            hygrometer_term(&step, air, world % LANES, reading.humidity, self.maker.priors)
         };
-        of_half(false) + of_half(true)
+        self.rooms.iter().map(one).sum::<f64>() + logger_term(self.maker.room, air, world % LANES)
     }
 }
 

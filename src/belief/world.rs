@@ -1,8 +1,8 @@
 //! What a world's numbers stand for, and its boards from the install on.
 
-use super::air::{DAMPER, RoomAir, SPELL, SUMMER, WARMER, WINTER, single};
+use super::air::{ROOM, RoomAir, SPELL, single};
 use super::draws::Draws;
-use super::ensemble::{AirLanes, Boards, LANES, Lanes, SHIFTS, StepAir, run};
+use super::ensemble::{AirLanes, Boards, LANES, Lanes, StepAir, run};
 use super::evidence::below;
 use super::priors::{Prior, Priors};
 use crate::joint::{Coating, Films};
@@ -10,8 +10,6 @@ use crate::measure::Length;
 use crate::surface::Behind;
 use crate::wood::drying::transfer;
 
-/// Numbers of the room before its spells: shifts and the limit on humidity.
-const ROOM: usize = SHIFTS + 1;
 /// Numbers of a build-up: install, face, back, diffusivity.
 const OF_BUILD_UP: usize = 4;
 /// Boards are followed from their install, but no longer than five years.
@@ -174,23 +172,7 @@ impl Maker<'_> {
 
     /// The room's air of a group.
     fn air(&self, draws: &Draws, group: usize) -> AirLanes {
-        let z = |lane: usize, at: usize| draws.of(group * LANES + lane)[at];
-        let lanes =
-            |value: &dyn Fn(usize) -> f64| -> Lanes { std::array::from_fn(|lane| single(value(lane))) };
-        let shift = |at: usize| {
-            let (middle, sd) = self.room.shifts[at];
-            lanes(&|lane| {
-                let value = middle + sd * z(lane, at);
-                // Nobody dries the air by living in it.
-                if at == WINTER || at == SUMMER { value.max(0.0) } else { value }
-            })
-        };
-        let (limit, sd) = self.room.limit;
-        AirLanes {
-            shifts: [shift(WINTER), shift(SUMMER), shift(WARMER), shift(DAMPER)],
-            limit: lanes(&|lane| (limit + sd * z(lane, SHIFTS)).clamp(0.3, 1.0)),
-            spells: (0..self.span.spells()).map(|spell| lanes(&|lane| z(lane, ROOM + spell))).collect(),
-        }
+        self.room.lanes(&|lane, at| draws.of(group * LANES + lane)[at], self.span.spells())
     }
 
     /// How wet a group's boards came, per cent.

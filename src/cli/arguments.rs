@@ -39,6 +39,13 @@ pub(super) enum Command {
         #[arg(long)]
         out: PathBuf,
     },
+    Ready {
+        job: PathBuf,
+        #[arg(long)]
+        json: bool,
+        #[arg(long)]
+        out: Option<PathBuf>,
+    },
     Rates {
         folder: PathBuf,
         #[arg(long, alias = "shelf")]

@@ -17,11 +17,12 @@ use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
 use crate::export::{
-    OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema, write_papers, year_csv,
+    NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
+    write_papers, write_record, year_csv,
 };
 use crate::job::demo_job;
 use crate::papers::{PaperWords, Papers, Templates};
-use crate::words::{Arg, Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, next_install, say};
 
 /// What the process came to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -98,6 +99,7 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             write_files(&out, files, &words)?;
             Ok(judged(&opened))
         }
+        Command::Ready { job, json, out } => ready(&Opened::load(&job)?, json, out.as_deref()),
         Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
         Command::Papers { job, out, templates } => {
             let said = |error: crate::papers::PaperError| error.say(&plain_words());
@@ -121,6 +123,32 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             Ok(Outcome::Good)
         }
     }
+}
+
+/// What there is to say of a job's next install.
+fn ready(opened: &Opened, json: bool, out: Option<&Path>) -> Result<Outcome, String> {
+    let (assessment, words) = (&opened.assessment, opened.words());
+    let Some(found) = assessment.next_install.as_deref() else {
+        let none = assessment.job.next_install.is_none();
+        return Err(words
+            .text(if none { "command-line-no-install" } else { "next-incomplete" })
+            .into_owned());
+    };
+    if let Some(folder) = out {
+        let words = PaperWords::us_english(&assessment.job);
+        for path in write_record(assessment, &words, folder).map_err(|error| error.say(&words.owner))? {
+            print(&format!("{}\n", path.display()))?;
+        }
+    } else if json {
+        let report = NextInstallReport::new(assessment);
+        print(&(serde_json::to_string_pretty(&report).map_err(|error| error.to_string())? + "\n"))?;
+    } else {
+        let mut lines = vec![assessment.job.title.clone()];
+        lines.extend(next_install::lines(found, &assessment.job, assessment.sealant_name(), &words));
+        lines.extend(assessment.problems.iter().map(|problem| opened.line(problem)));
+        print(&(lines.join("\n") + "\n"))?;
+    }
+    Ok(judged(opened))
 }
 
 /// Does the same with a job, or with every job of a folder. In a folder a job that cannot be read is

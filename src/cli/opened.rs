@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use crate::assess::{Assessment, assess};
 use crate::job::{Catalog, Job, Problem, Severity, file, job_files_in};
-use crate::words::{Say as _, Words, answer, unreadable_file, verdict};
+use crate::words::{Say as _, Words, answer, next_install, unreadable_file, verdict};
 
 /// A job with its assessment and what could not be read of it.
 pub(super) struct Opened {
@@ -60,6 +60,13 @@ impl Opened {
     pub fn answer(&self) -> String {
         let (assessment, words) = (&self.assessment, &self.words());
         let mut lines = vec![assessment.job.title.clone()];
+        // Of a job that is about boards to come there is nothing else to say.
+        if let Some(found) = assessment.next_install.as_deref().filter(|_| assessment.job.surfaces.is_empty())
+        {
+            lines.extend(next_install::lines(found, &assessment.job, assessment.sealant_name(), words));
+            lines.extend(assessment.problems.iter().map(|problem| self.line(problem)));
+            return lines.join("\n") + "\n";
+        }
         lines.extend(verdict::lines(assessment, &assessment.verdict(), words));
         lines.push(answer::cause(assessment, words));
         let missing = assessment.answer.missing.iter();

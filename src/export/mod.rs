@@ -4,6 +4,7 @@
 //! Keys of the JSON and columns of the tables are stable. What stands there in words is US English,
 //! whatever the language of the window or the papers.
 
+mod calendar;
 mod drawing;
 mod folder;
 mod job_schema;
@@ -11,10 +12,11 @@ mod papers;
 mod report;
 mod tables;
 
+pub use calendar::next_reading_calendar;
 pub use folder::{OutFolder, WriteError};
 pub use job_schema::job_schema;
-pub use papers::{Handed, PapersError, WrittenPaper, write_papers};
-pub use report::{Report, report_schema};
+pub use papers::{Handed, PapersError, WrittenPaper, write_papers, write_record};
+pub use report::{NextInstallReport, Report, report_schema};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 
 use crate::assess::Assessment;

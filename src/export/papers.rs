@@ -4,8 +4,11 @@ use std::path::{Path, PathBuf};
 
 use rayon::prelude::*;
 
+use super::calendar::next_reading_calendar;
+use super::report::NextInstallReport;
 use super::{OutFolder, WriteError};
-use crate::papers::{PAGE_FILE, Paper, PaperError, Papers};
+use crate::assess::Assessment;
+use crate::papers::{PAGE_FILE, Paper, PaperError, PaperWords, Papers, record};
 use crate::words::{Arg, Say, Words, say};
 
 /// What is written for handing over.
@@ -120,4 +123,26 @@ pub fn write_papers(
         Ok(WrittenPaper { paper, path, fault })
     };
     made.into_iter().map(write).collect()
+}
+
+/// Writes the record of a next install into a folder, which is made if it is not there: record and card as PDF,
+/// the figures as JSON, the next reading as a calendar entry. Gives back where each is.
+///
+/// # Errors
+/// If a template does not compile, or the folder or a file cannot be written.
+pub fn write_record(
+    assessment: &Assessment,
+    words: &PaperWords,
+    folder: &Path,
+) -> Result<Vec<PathBuf>, PapersError> {
+    let mut made: Vec<(&str, Vec<u8>)> = record(assessment, words)?;
+    if let Some(report) = NextInstallReport::new(assessment) {
+        let text = serde_json::to_string_pretty(&report).unwrap_or_default();
+        made.push(("delivery-record.json", (text + "\n").into_bytes()));
+    }
+    if let Some(calendar) = next_reading_calendar(assessment, &words.crew) {
+        made.push(("next-reading.ics", calendar.into_bytes()));
+    }
+    let folder = OutFolder::create(folder)?;
+    made.into_iter().map(|(name, bytes)| Ok(folder.write(name, &bytes)?)).collect()
 }

@@ -10,6 +10,7 @@ use crate::air::{Household, Station};
 use crate::belief::{CausePriors, Mark, Priors};
 use crate::joint::{BeadLay, Bonding, Coating, Films, Sealant};
 use crate::named::{Named, find};
+use crate::ready::StackFigures;
 use crate::repair::{
     Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
 };
@@ -74,6 +75,8 @@ pub struct Catalog {
     pub causes: CausePriors,
     /// What is expected of everything else that nobody measured.
     pub priors: Priors,
+    /// What is expected of stacks and deliveries.
+    pub stacks: StackFigures,
     /// What holds boards to the framing and to each other.
     pub bonding: Bonding,
     /// Cautions.
@@ -161,6 +164,7 @@ static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
         marks: marks.marks,
         causes: read!("causes.ron"),
         priors: read!("belief.ron"),
+        stacks: read!("stacks.ron"),
         bonding: read!("bonding.ron"),
         cautions: cautions.cautions,
         trials: 10_000,

@@ -8,9 +8,10 @@ use super::catalog::Catalog;
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
 use crate::air::{IndoorAir, LoggedAir, WinterAir};
-use crate::measure::{DateText, DayOrMonth, Units};
+use crate::measure::{DateText, DayOrMonth, Length, Units};
+use crate::ready::NextInstall;
 use crate::repair::{Done, Plan};
-use crate::surface::{Joint, Surface, layout};
+use crate::surface::{Joint, Point, Section, Surface, layout};
 use crate::survey::{LaterVisit, Survey};
 
 /// The version of the file format that this program writes. Older ones are read.
@@ -61,6 +62,8 @@ pub struct Job {
     pub done: Done,
     /// Later visits.
     pub later: Vec<LaterVisit>,
+    /// Boards that are to go up next in this room.
+    pub next_install: Option<NextInstall>,
     /// Fields of the file that this program does not know, as they are written there: they are kept.
     #[serde(skip)]
     pub unknown: Vec<String>,
@@ -89,6 +92,7 @@ impl Default for Job {
             price_book: None,
             done: Done::default(),
             later: Vec::new(),
+            next_install: None,
             unknown: Vec::new(),
         }
     }
@@ -103,6 +107,72 @@ impl Job {
             Catalog::built_in().household.set_winter(house, WinterAir::Usual);
         }
         job
+    }
+
+    /// A job of its own for boards that go up next in the same room: the same house, air and people, the boards as
+    /// those of the first section, and nothing of what opened.
+    pub fn next_install_here(&self, today: Date) -> Self {
+        let mut boards =
+            self.surfaces.iter().flat_map(|surface| &surface.sections).map(|section| &section.board);
+        let boards = boards.next().cloned().unwrap_or_default();
+        let mut next = Self {
+            title: self.title.clone(),
+            owner: self.owner.clone(),
+            address: self.address.clone(),
+            contractor: self.contractor.clone(),
+            units: self.units,
+            built: self.built,
+            visited: today,
+            air: self.air.clone(),
+            logged: self.logged.clone(),
+            next_install: Some(NextInstall { boards, ..NextInstall::default() }),
+            ..Self::default()
+        };
+        // A reading keeps its day: it says of the room what it said then.
+        next.survey.rooms = self
+            .survey
+            .rooms
+            .iter()
+            .cloned()
+            .map(|mut reading| {
+                reading.date = reading.date.or(Some(self.visited));
+                reading
+            })
+            .collect();
+        next.plan.callback = self.plan.callback.clone();
+        next.plan.sealant.clone_from(&self.plan.sealant);
+        next.plan.prices.currency.clone_from(&self.plan.prices.currency);
+        next
+    }
+
+    /// The job to follow an install up by, on the day of a visit: a ceiling as large as the boards cover, so that
+    /// gaps can be measured in it. `None` without a day on which the boards were hung.
+    pub fn follow_up_of_install(&self, today: Date) -> Option<Self> {
+        let next = self.next_install.as_ref()?;
+        let hung = next.hung?;
+        let mut job =
+            Self { next_install: None, visited: today, installed: Some(hung.into()), ..self.clone() };
+        if job.surfaces.is_empty() {
+            let length = next.boards.longest.unwrap_or(Length::feet(8.0));
+            let across = next.boards.face_width * f64::from(next.count.max(1));
+            let corners = [
+                (Length::ZERO, Length::ZERO),
+                (length, Length::ZERO),
+                (length, across),
+                (Length::ZERO, across),
+            ];
+            job.surfaces.push(Surface {
+                name: "1".to_owned(),
+                outline: corners.map(|(x, y)| Point(x, y)).to_vec(),
+                sections: vec![Section {
+                    name: "A".to_owned(),
+                    board: next.boards.clone(),
+                    ..Section::default()
+                }],
+                ..Surface::default()
+            });
+        }
+        Some(job)
     }
 
     /// Renames a section and the readings and trial that refer to it, so that none is orphaned.

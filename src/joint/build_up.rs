@@ -49,12 +49,3 @@ pub fn panel(board: &BoardSpec, species: &Species, coating: &Coating, films: &Fi
         transfer: [transfer(films.face, coating.face), back],
     }
 }
-
-/// The same board bare and on stickers, open to the room's air on both faces.
-pub fn stack(board: &BoardSpec, species: &Species, films: &Films) -> Panel {
-    Panel {
-        thickness: board.thickness.max(Length::mm(1.0)),
-        density: species.density(),
-        transfer: [films.face, films.face],
-    }
-}

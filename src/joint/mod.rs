@@ -8,16 +8,14 @@
 pub mod bead;
 mod build_up;
 mod cut;
-mod install;
 mod moisture;
 mod motion;
 mod row;
 pub mod season;
 
 pub use bead::{BeadLay, Demand, JointEdges, LaidBead, Pack, REVEAL, Sealant, demand};
-pub use build_up::{Coating, Films, panel, stack};
+pub use build_up::{Coating, Films, panel};
 pub use cut::{BeadCut, BeadState, Cut, PlacedBead};
-pub use install::{Target, acclimation, moisture_after, target, widest_board};
 pub use moisture::{BoardYears, HORIZON};
 pub use motion::{BoardMotion, JointMotion};
 pub use row::{Bonding, Row, RowBoard, RowJoint, RowState};

@@ -117,7 +117,7 @@ fn built_in_name(paper: Paper) -> PathBuf {
 }
 
 /// What lies beside the templates: data, the built-in look, figures and the logo.
-fn files(assessment: &Assessment, given: &serde_json::Value, words: &Words) -> Files {
+pub(super) fn files(assessment: &Assessment, given: &serde_json::Value, words: &Words) -> Files {
     let mut files = Files::default();
     files.add("data.json", Bytes::from_string(given.to_string()));
     files.add(LOOK_NAME, Bytes::from_string(LOOK.to_owned()));

@@ -12,6 +12,7 @@ pub mod figure;
 mod maker;
 mod page;
 mod paper;
+mod record;
 mod templates;
 mod typeset;
 
@@ -22,5 +23,6 @@ pub use figure::picture;
 pub use maker::Papers;
 pub use page::{OwnerPage, PAGE_FILE};
 pub use paper::{Paper, PaperWords, Reader};
+pub use record::record;
 pub use templates::Templates;
 pub use typeset::{PageImage, Typeset};

@@ -12,6 +12,10 @@ use crate::repair::MethodId;
 /// The answer in a few sentences: what to do, when, the price, the chance of another callback.
 pub fn headline(assessment: &Assessment, words: &Words) -> String {
     let answer = &assessment.answer;
+    // Of a job that is about boards to come alone, the answer is the gate's.
+    if let Some(found) = assessment.next_install.as_deref().filter(|_| assessment.job.surfaces.is_empty()) {
+        return super::next_install::headline(found, words);
+    }
     if let Advice::NothingYet(step) = answer.advice {
         return match step {
             FirstStep::DrawBoards => say!(words, "answer-draw-boards"),

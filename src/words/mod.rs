@@ -23,6 +23,7 @@ mod follow_up;
 mod labels;
 mod language;
 mod letter;
+pub mod next_install;
 pub mod options;
 mod outlines;
 pub mod owner_page;

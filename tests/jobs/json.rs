@@ -132,7 +132,7 @@ fn what_is_not_known_is_kept() {
 #[test]
 fn a_folder_of_jobs_may_hold_both() {
     let folder = tempfile::tempdir().unwrap();
-    let [tea, stair, porch] = EXAMPLES.map(|(_, text)| read(text).job);
+    let [tea, stair, porch, _] = EXAMPLES.map(|(_, text)| read(text).job);
     file::save(&tea, &folder.path().join("b.json")).unwrap();
     file::save(&stair, &folder.path().join("a.ron")).unwrap();
     file::save(&porch, &folder.path().join("c.JSON")).unwrap();

@@ -13,8 +13,9 @@ mod loggers;
 mod repair;
 
 /// The examples, each with its name.
-const EXAMPLES: [(&str, &str); 3] = [
+const EXAMPLES: [(&str, &str); 4] = [
     ("tea_room", include_str!("../../examples/tea_room.ron")),
     ("stair_hall", include_str!("../../examples/stair_hall.ron")),
     ("porch_room", include_str!("../../examples/porch_room.ron")),
+    ("boathouse_delivery", include_str!("../../examples/boathouse_delivery.ron")),
 ];

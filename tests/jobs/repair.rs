@@ -50,7 +50,10 @@ fn a_wild_room_brings_more_callbacks_than_a_held_one() {
         let house = job.air.house_mut().unwrap();
         (house.dehumidified_to, house.moisture_load) = (None, 1.0);
     });
-    let bead = |found: &Assessment| option(found, MethodId::Reseal).callback.as_ref().unwrap().without_paint;
+    let bead = |found: &Assessment| {
+        let option = found.options.iter().find(|option| option.method == MethodId::Reseal).unwrap();
+        option.callback.as_ref().unwrap().without_paint
+    };
     assert!(bead(&steady) < 0.02, "{}", bead(&steady));
     assert!(chance(&wild, MethodId::Reseal) > chance(&steady, MethodId::Reseal) + 0.3);
 }

@@ -15,6 +15,7 @@ mod layout;
 mod outlines;
 mod priced_days;
 mod published;
+mod ready;
 mod rows;
 mod tables;
 mod weather_files;

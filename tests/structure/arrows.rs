@@ -7,9 +7,9 @@ use std::path::{Path, PathBuf};
 use super::{code, files, root};
 
 /// The modules, each of which may use only those before it.
-const ORDER: [&str; 17] = [
-    "named", "measure", "bead", "wood", "air", "surface", "survey", "joint", "belief", "repair", "job",
-    "assess", "words", "papers", "export", "cli", "app",
+const ORDER: [&str; 18] = [
+    "named", "measure", "bead", "wood", "air", "surface", "survey", "joint", "belief", "ready", "repair",
+    "job", "assess", "words", "papers", "export", "cli", "app",
 ];
 
 /// The files of a module with their code.
@@ -48,7 +48,7 @@ fn only_the_window_knows_the_window_and_few_touch_files() {
 
 /// The modules that work results out. Above `assess` their types are shown and none of their functions
 /// is called.
-const KERNELS: [&str; 6] = ["wood", "air", "survey", "joint", "belief", "repair"];
+const KERNELS: [&str; 7] = ["wood", "air", "survey", "joint", "belief", "ready", "repair"];
 
 /// Reading the files of others is no working out.
 const READERS: [&str; 5] = ["guess_logger", "read_logger", "read_weather", "is_typical_year", "date_of_hour"];

@@ -11,5 +11,6 @@ mod commands;
 mod entering;
 mod leading;
 mod made_up;
+mod next_install;
 mod still;
 mod tools;

@@ -11,9 +11,10 @@ use eframe::egui::{
     Event, Key, Modifiers, MouseWheelSource, MouseWheelUnit, Pos2, Rect, Role, TouchPhase, Vec2,
 };
 use egui_kittest::kittest::{AccessKitNode, NodeT as _, Queryable as _, by};
-use gapwright::job::{Job, demo_job};
+use gapwright::job::{Job, demo_job, file};
 
-const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
+const ROOMS: [&str; 8] =
+    ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Next install", "Catalog"];
 
 /// What is typed: a figure that most fields take, one that leaves out what it is of, one that hardly any
 /// field takes, and no figure at all.
@@ -141,7 +142,9 @@ fn nothing_under_the_pointer_moves_because_of_an_entry() {
     let mut moved = Vec::new();
     for room in ROOMS {
         // So wide that the bar has room for all it can hold.
-        let mut window = window_of([1400.0, 2900.0], demo_job());
+        let delivery = || file::read(include_str!("../../examples/boathouse_delivery.ron")).unwrap().job;
+        let job = if room == "Next install" { delivery() } else { demo_job() };
+        let mut window = window_of([1400.0, 2900.0], job);
         click_first(&mut window, room);
         open_folds(&mut window);
         if room == "Catalog" {

@@ -34,6 +34,7 @@ place-month = { $month ->
         [11] November
        *[12] December
     }: { $field }
+place-stacked = Board reading { $number }: { $field }
 place-visit = Visit on { $date }: { $field }
 place-later-gap = Visit on { $date }, { $surface } { $joint }: { $field }
 

@@ -4,8 +4,8 @@ mod air_files;
 mod boards;
 mod catalog;
 mod follow_up;
-mod install;
 mod measure;
+mod next_install;
 mod options;
 mod papers;
 mod place;
@@ -23,6 +23,7 @@ use super::theme;
 use super::view::Tab;
 
 pub(super) use follow_up::visits;
+pub(super) use next_install::{side as next_install_side, strip as next_install_strip};
 pub(super) use options::detail as option_detail;
 pub(super) use papers::pages;
 pub(super) use price::money;
@@ -37,6 +38,7 @@ pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {
         Tab::Price => price::price(ui, context),
         Tab::Papers => papers::papers(ui, context),
         Tab::FollowUp => follow_up::follow_up(ui, context),
+        Tab::NextInstall => next_install::next_install(ui, context),
         Tab::Catalog => catalog::catalog(ui, context),
     });
     if asked.is_some() {

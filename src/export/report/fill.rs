@@ -4,9 +4,9 @@ use jiff::ToSpan as _;
 
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
-    DayReport, LayoutReport, MaterialReport, OpeningReport, OptionReport, PriceReport, ProblemReport,
-    ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport, TypicalJointReport,
-    VerdictReport, VisitReport,
+    DayReport, LayoutReport, MaterialReport, NextInstallReport, OpeningReport, OptionReport, PriceReport,
+    ProblemReport, ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport,
+    TypicalJointReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -19,7 +19,7 @@ use crate::repair::{CutPattern, CuttingList, PriceLine, Trade, WorkDay};
 use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
-const FORMAT: u32 = 3;
+const FORMAT: u32 = 4;
 
 /// Rounds for print: a report has no more digits than the figures deserve.
 pub(in crate::export) fn round(value: f64, decimals: i32) -> f64 {
@@ -81,6 +81,7 @@ impl Report {
             }),
             options: assessment.options.iter().map(|option| OptionReport::new(job, option, words)).collect(),
             later: assessment.follow_up.iter().map(|visit| VisitReport::new(visit, words)).collect(),
+            next_install: NextInstallReport::new(assessment),
             choice: assessment.choice.as_ref().map(|choice| ChoiceReport {
                 best: choice.best.key(),
                 front: choice.front.iter().map(|method| method.key()).collect(),
@@ -209,11 +210,6 @@ impl SectionReport {
             torn_again_pct: row.map(|row| round(row.torn.to_pct(), 1)),
             torn_again_sd_pct: row.map(|row| round(row.torn_sd.to_pct(), 1)),
             torn_widest_mm: row.map(|row| mm(row.widest)),
-            target_pct: pct(state.before_install.target.moisture),
-            target_low_pct: state.before_install.target.allowed.map(|allowed| pct(allowed.low)),
-            target_high_pct: state.before_install.target.allowed.map(|allowed| pct(allowed.high)),
-            leave_mm: mm(state.before_install.target.gap),
-            acclimation_days: state.before_install.acclimation,
         }
     }
 }

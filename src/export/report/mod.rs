@@ -5,6 +5,7 @@
 //! made from the types here.
 
 mod fill;
+mod next_install;
 mod typical_joint;
 mod verdict;
 
@@ -12,6 +13,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 pub(super) use fill::{mm, pct, plain, round};
+pub use next_install::NextInstallReport;
 pub use typical_joint::TypicalJointReport;
 pub use verdict::VerdictReport;
 
@@ -58,6 +60,8 @@ pub struct Report {
     pub choice: Option<ChoiceReport>,
     /// Later visits, held against what was forecast.
     pub later: Vec<VisitReport>,
+    /// Boards that are to go up next.
+    pub next_install: Option<NextInstallReport>,
 }
 
 /// The plausible worlds.
@@ -231,16 +235,6 @@ pub struct SectionReport {
     pub torn_again_sd_pct: Option<f64>,
     /// Opening of the widest of them.
     pub torn_widest_mm: Option<f64>,
-    /// Moisture that boards for the next install should have.
-    pub target_pct: f64,
-    /// Least moisture allowed then.
-    pub target_low_pct: Option<f64>,
-    /// Most moisture allowed then.
-    pub target_high_pct: Option<f64>,
-    /// Gap to leave then.
-    pub leave_mm: f64,
-    /// Days that boards delivered as planned must lie in the room; null if over a year.
-    pub acclimation_days: Option<u32>,
 }
 
 /// The weeks to seal in.

@@ -39,6 +39,9 @@ part!(room -> crate::survey::RoomReading: |job, at| job.survey.rooms.get(at.0), 
 part!(later -> crate::survey::LaterGap: |job, at| job.later.get(at.0)?.gaps.get(at.1),
     job.later.get_mut(at.0)?.gaps.get_mut(at.1));
 part!(trial -> crate::repair::Trial: |job, _| job.plan.trial.as_ref(), job.plan.trial.as_mut());
+part!(next -> crate::ready::NextInstall: |job, _| job.next_install.as_ref(), job.next_install.as_mut());
+part!(stacked -> crate::ready::BoardReading: |job, at| job.next_install.as_ref()?.readings.get(at.0),
+    job.next_install.as_mut()?.readings.get_mut(at.0));
 part!(month -> Air: |job, at| months(job)?.get(at.0), months_mut(job)?.get_mut(at.0));
 part!(outline -> Vec<Point>: |job, at| surface::read(job, at).map(|surface| &surface.outline),
     surface::write(job, at).map(|surface| &mut surface.outline));
@@ -81,6 +84,7 @@ impl Each {
             Self::Room => list(job.survey.rooms.len()),
             Self::Month => list(months(job).map_or(0, |months| months.len())),
             Self::Visit => list(job.later.len()),
+            Self::Stacked => list(job.next_install.as_ref().map_or(0, |next| next.readings.len())),
             Self::LaterGap => nested(job.later.iter().map(|visit| visit.gaps.len()).collect()),
         }
     }

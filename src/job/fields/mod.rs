@@ -58,6 +58,8 @@ pub enum Each {
     Visit,
     /// In every gap of every later visit.
     LaterGap,
+    /// In every reading of a delivery.
+    Stacked,
 }
 
 impl Each {

@@ -10,7 +10,8 @@ use serde_json::Value;
 use super::*;
 use crate::air::{Air, HouseModel, HumidityClass, IndoorAir, LoggedAir, Weather};
 use crate::job::{Catalog, LetterPart, Logo, OwnWords, PriceBook, demo_job};
-use crate::measure::{Angle, Hours, Humidity, Length, Money, Percent, Temperature, ThreePoint};
+use crate::measure::{Angle, Hours, Humidity, Length, Moisture, Money, Percent, Temperature, ThreePoint};
+use crate::ready::{BoardReading, NextInstall};
 use crate::repair::{PriceLine, Shares};
 use crate::surface::{Opening, Photo, Point};
 use crate::survey::{LaterGap, LaterVisit};
@@ -47,6 +48,16 @@ fn jobs() -> [Job; 4] {
     job.done.pieces.insert("backer".into(), 2);
     let gap = LaterGap { surface: "South slope".into(), joint: "A 2".into(), width: Some(Length::mm(1.0)) };
     job.later.push(LaterVisit { on: date(2026, 6, 1), gaps: vec![gap] });
+    let mut next = NextInstall {
+        gap: Some(Length::mm(1.0)),
+        promised: Some(Moisture::pct(12.0)),
+        ..NextInstall::default()
+    };
+    next.boards.longest = Some(Length::feet(8.0));
+    (next.wanted, next.delivered, next.hung) = (Some(job.visited), Some(job.visited), Some(job.visited));
+    let reading = Some(Moisture::pct(9.0));
+    next.readings.push(BoardReading { reading, date: Some(job.visited), ..BoardReading::default() });
+    job.next_install = Some(next);
     let house = HouseModel {
         class: Some(HumidityClass::Normal),
         humidified_to: Some(Humidity::pct(30.0)),

@@ -4,6 +4,7 @@
 mod buying;
 mod evidence;
 mod follow_up;
+mod next_install;
 mod price;
 mod work;
 
@@ -33,6 +34,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
     data.insert("readings".to_owned(), evidence::readings(assessment, words));
     data.insert("inputs".to_owned(), evidence::inputs(assessment, words));
     data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
+    data.insert("next".to_owned(), next_install::next_install(assessment, words));
     data.insert("again".to_owned(), follow_up::again(assessment, words));
     Value::Object(data)
 }
@@ -84,7 +86,9 @@ fn draft(assessment: &Assessment, words: &Words) -> Option<String> {
     if errors > 0 {
         return Some(say!(words, "paper-draft-errors", count = errors));
     }
-    (!assessment.answer.is_complete()).then(|| say!(words, "paper-draft-incomplete"))
+    // Of a job that is about boards to come nothing more is asked.
+    let to_come = assessment.job.surfaces.is_empty() && assessment.next_install.is_some();
+    (!to_come && !assessment.answer.is_complete()).then(|| say!(words, "paper-draft-incomplete"))
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.

@@ -50,6 +50,7 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
         }
         Each::Moisture => say!(words, "place-moisture", number = number, field = label),
         Each::Room => say!(words, "place-room", number = number, field = label),
+        Each::Stacked => say!(words, "place-stacked", number = number, field = label),
         Each::Month => say!(words, "place-month", month = number, field = label),
         Each::Visit => match job.later.get(outer) {
             Some(visit) => say!(words, "place-visit", date = visit.on, field = label),

@@ -5,8 +5,10 @@ mod section;
 
 use eframe::egui::{Grid, Label, RichText, Ui};
 
+use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::widgets::{heading, remark};
+use crate::job::fields::{self, At};
 use crate::words::{self, Arg, say};
 
 pub(super) fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -26,8 +28,21 @@ pub(super) fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for state in &assessment.sections {
         section::section(ui, context, state);
     }
-    super::install::before_install(ui, context);
+    next_install(ui, context);
     marks(ui, context);
+}
+
+/// The way to the next install in this room.
+fn next_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
+    heading(ui, &words.text("why-next-install"));
+    remark(ui, context.palette, words.text("next-begin"));
+    if ui.button(words.text("next-begin-new")).on_hover_text(words.text("next-begin-new.hint")).clicked() {
+        context.push(Command::PlanNextInstall);
+    }
+    Grid::new("delivered").num_columns(2).show(ui, |ui| {
+        context.field(ui, &fields::DELIVERED_AT, At::ONCE);
+    });
 }
 
 /// How wet the stamps on lumber allow it to be.

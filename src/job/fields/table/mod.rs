@@ -5,6 +5,7 @@ mod drawing;
 mod follow_up;
 mod header;
 mod money;
+mod next_install;
 mod readings;
 mod repair;
 
@@ -13,6 +14,7 @@ pub use drawing::*;
 pub use follow_up::*;
 pub use header::*;
 pub use money::*;
+pub use next_install::*;
 pub use readings::*;
 pub use repair::*;
 
@@ -23,7 +25,17 @@ use crate::measure::{Length, Temperature};
 
 /// All fields, in the order of a job's file.
 pub static FIELDS: LazyLock<Vec<&'static Field>> = LazyLock::new(|| {
-    [header::ALL, drawing::ALL, readings::ALL, air::ALL, repair::ALL, money::ALL, follow_up::ALL].concat()
+    [
+        header::ALL,
+        drawing::ALL,
+        readings::ALL,
+        air::ALL,
+        repair::ALL,
+        money::ALL,
+        follow_up::ALL,
+        next_install::ALL,
+    ]
+    .concat()
 });
 
 /// The widest gap of a joint: a wider one is a slip of the pen, or boards that came apart.

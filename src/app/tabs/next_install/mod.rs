@@ -1,0 +1,120 @@
+//! The Next install room: room and boards; beside them the gate, the watch and the record; under both what
+//! follows.
+//!
+//! Entries stand by themselves, so that none moves because another was typed: what follows from them is at the
+//! end of a pane, or in the strip.
+
+mod boards;
+mod gate;
+mod record;
+mod watch;
+
+use eframe::egui::{Align, Label, Layout, RichText, Ui, vec2};
+
+use super::room::room;
+use crate::app::command::Command;
+use crate::app::context::WindowContext;
+use crate::app::fold::fold;
+use crate::app::frame::NARROW;
+use crate::app::widgets::{heading, remark};
+use crate::ready::Verdict;
+use crate::words::{next_install as words_of, say};
+
+/// Room and boards; all of it where there is no room for two panes.
+pub(super) fn next_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
+    if context.job.next_install.is_none() {
+        return begin(ui, context);
+    }
+    heading(ui, &words.text("next-room"));
+    let title = words.text("next-room-air");
+    fold(ui, "next-room-air", title, context.job.surfaces.is_empty(), |ui| room(ui, context));
+    heading(ui, &words.text("next-boards"));
+    boards::boards(ui, context);
+    if ui.ctx().content_rect().width() < NARROW {
+        side(ui, context);
+    }
+}
+
+/// Gate, watch, record.
+pub(crate) fn side(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if context.job.next_install.is_none() {
+        return;
+    }
+    let words = context.words;
+    heading(ui, &words.text("next-gate"));
+    gate::gate(ui, context);
+    heading(ui, &words.text("next-watch"));
+    watch::entries(ui, context);
+    heading(ui, &words.text("next-record"));
+    record::record(ui, context);
+    if let Some(found) = &context.assessment.next_install {
+        for line in words_of::sampling(found, words) {
+            remark(ui, context.palette, line);
+        }
+    }
+    remark(ui, context.palette, words.text("next-known"));
+}
+
+/// The strip under the panes: the verdict with its chances, and the stack's days beside it.
+pub(crate) fn strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if ui.available_width() < NARROW {
+        return verdict(ui, context);
+    }
+    let half = vec2(0.5 * ui.available_width() - 8.0, ui.available_height());
+    ui.horizontal_top(|ui| {
+        ui.allocate_ui_with_layout(half, Layout::top_down(Align::Min), |ui| {
+            super::pane(ui, context, "next-install-verdict", verdict);
+        });
+        ui.allocate_ui_with_layout(half, Layout::top_down(Align::Min), |ui| {
+            super::pane(ui, context, "next-install-stack", watch::watch);
+        });
+    });
+}
+
+/// What to do with the delivery, and the chances behind it; before anything was measured what to hang boards at.
+fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (words, assessment) = (context.words, context.assessment);
+    let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else {
+        remark(ui, context.palette, words.text("next-incomplete"));
+        return;
+    };
+    let outlook = found.outlook.as_ref();
+    let tone =
+        outlook.map_or(context.palette.ink, |outlook| gate::color(outlook.gate.verdict, context.palette));
+    // Of a job that is about nothing else it stands on top of the window.
+    if !context.job.surfaces.is_empty() {
+        let headline = RichText::new(words_of::headline(found, words)).strong().size(16.0).color(tone);
+        ui.add(Label::new(headline).wrap());
+    }
+    if let Some(outlook) = outlook.filter(|outlook| outlook.gate.verdict != Verdict::Measure) {
+        for line in words_of::chances(&outlook.gate, next, found.rule, words) {
+            ui.add(Label::new(line).wrap());
+        }
+        for line in words_of::lot(outlook, next, words) {
+            remark(ui, context.palette, line);
+        }
+    }
+    for line in words_of::room(found, next, words) {
+        ui.add(Label::new(line).wrap());
+    }
+}
+
+/// Before there is one: what it is for, and how to make one.
+fn begin(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
+    heading(ui, &words.text("tab-next-install"));
+    ui.add(Label::new(words.text("next-begin")).wrap());
+    if context.job.surfaces.is_empty() {
+        if ui.button(words.text("next-begin-here")).clicked() {
+            context.edit("next-begin-here", |job| {
+                job.next_install.get_or_insert_default();
+            });
+        }
+    } else {
+        if ui.button(words.text("next-begin-new")).clicked() {
+            context.push(Command::PlanNextInstall);
+        }
+        remark(ui, context.palette, say!(words, "next-begin-new.hint"));
+    }
+}

@@ -1,0 +1,183 @@
+//! The watch: how the stack lies, how it dries, when it is ready, and what would bring that forward.
+
+use eframe::egui::{
+    Align2, Color32, Grid, Label, Mesh, Painter, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui,
+    WidgetInfo, pos2, vec2,
+};
+
+use super::boards::choice;
+use crate::app::context::WindowContext;
+use crate::app::theme;
+use crate::assess::NextInstallFindings;
+use crate::job::fields;
+use crate::measure::{Moisture, Span};
+use crate::ready::{Aim, Kept, NextInstall, Outlook, Piling, Verdict, WatchDay};
+use crate::words::{Say as _, next_install as words_of, say};
+
+/// Height of the picture, and room in it for the figures beside and below, in points.
+const HEIGHT: f32 = 130.0;
+const LEFT: f32 = 44.0;
+const BELOW: f32 = 18.0;
+/// At least so many days are shown, and so many after the day the stack is ready.
+const LEAST_DAYS: i64 = 21;
+const AFTER: i64 = 7;
+
+/// How the stack lies.
+pub(super) fn entries(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (job, words) = (context.job, context.words);
+    let Some(next) = &job.next_install else { return };
+    Grid::new("stack").num_columns(2).show(ui, |ui| {
+        let pilings = Piling::ALL.map(|piling| (piling, piling.say(words)));
+        choice(ui, context, &fields::PILING, next.stack.piling, &pilings, |next, piling| {
+            next.stack.piling = piling;
+        });
+        let kept = Kept::ALL.map(|kept| (kept, kept.say(words)));
+        choice(ui, context, &fields::STACK_KEPT, next.stack.kept, &kept, |next, kept| next.stack.kept = kept);
+    });
+}
+
+/// The stack's days, when it is ready, and what would bring that forward.
+pub(super) fn watch(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (words, assessment) = (context.words, context.assessment);
+    let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else { return };
+    let Some(outlook) = &found.outlook else { return };
+    if outlook.gate.verdict == Verdict::Measure {
+        return;
+    }
+    picture(ui, context, found, outlook, next);
+    if matches!(outlook.gate.verdict, Verdict::Wait | Verdict::SendBack) {
+        for line in words_of::ready(found, outlook, words) {
+            ui.add(Label::new(RichText::new(line).strong()).wrap());
+        }
+        Grid::new("levers").num_columns(2).show(ui, |ui| {
+            for (name, value) in words_of::levers(found, outlook, words) {
+                ui.label(name);
+                ui.add(Label::new(value).wrap());
+                ui.end_row();
+            }
+        });
+        ui.label(words_of::next_reading(found, outlook, words));
+    }
+}
+
+/// Where days and moisture lie in the picture.
+struct Scale {
+    plot: Rect,
+    days: f32,
+    low: f64,
+    high: f64,
+}
+
+impl Scale {
+    fn new(plot: Rect, days: &[WatchDay], window: Option<Span<Aim>>) -> Self {
+        let all = days.iter().flat_map(|day| [day.moisture[1], day.moisture[2], day.core, day.shell]);
+        let all =
+            all.chain(window.into_iter().flat_map(|window| [window.low.moisture, window.high.moisture]));
+        let (low, high) = all.fold((100.0_f64, 0.0_f64), |(low, high), moisture| {
+            (low.min(moisture.to_pct()), high.max(moisture.to_pct()))
+        });
+        let last = days.last().map_or(1, |day| day.day.max(1));
+        Self { plot, days: last as f32, low: (low - 0.5).floor().max(0.0), high: (high + 0.5).ceil() }
+    }
+
+    fn at(&self, day: i64, moisture: Moisture) -> Pos2 {
+        let up = (moisture.to_pct() - self.low) / (self.high - self.low).max(1.0);
+        let along = day as f32 / self.days;
+        pos2(
+            self.plot.left() + self.plot.width() * along,
+            self.plot.bottom() - self.plot.height() * up as f32,
+        )
+    }
+}
+
+/// The stack's moisture from the delivery on: its range, core and shell, what was read, and what it is to come to.
+fn picture(
+    ui: &mut Ui,
+    context: &WindowContext<'_>,
+    found: &NextInstallFindings,
+    outlook: &Outlook,
+    next: &NextInstall,
+) {
+    let words = context.words;
+    let until = outlook.ready.map_or(found.today + 60, |ready| ready.sure + AFTER);
+    let shown = usize::try_from(until.max(found.today + LEAST_DAYS)).unwrap_or(0) + 1;
+    let days = &outlook.days[..shown.min(outlook.days.len())];
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width().min(560.0), HEIGHT), Sense::hover());
+    let plot = Rect::from_min_max(rect.min + vec2(LEFT, 6.0), rect.max - vec2(10.0, BELOW));
+    let scale = Scale::new(plot, days, found.window.range);
+    let (first, last) = (&days[0], &days[days.len() - 1]);
+    let said = say!(
+        words,
+        "next-picture",
+        from = first.moisture[0],
+        to = last.moisture[0],
+        date = found.date(last.day)
+    );
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &said));
+    response.on_hover_text(&said);
+    let painter = ui.painter_at(rect);
+    if let Some(window) = found.window.range {
+        let (low, high) = (scale.at(0, window.low.moisture).y, scale.at(0, window.high.moisture).y);
+        let area = Rect::from_x_y_ranges(plot.x_range(), high..=low);
+        painter.rect_filled(area, 0.0, context.palette.good.gamma_multiply(0.22));
+    }
+    axes(&painter, context, found, rect, &scale);
+    painter.add(Shape::mesh(band(days, &scale, context.palette.water.gamma_multiply(0.25))));
+    let line = |of: &dyn Fn(&WatchDay) -> Moisture| -> Vec<Pos2> {
+        days.iter().map(|day| scale.at(day.day, of(day))).collect()
+    };
+    painter.line(line(&|day| day.moisture[0]), Stroke::new(2.0, context.palette.water));
+    for of in [|day: &WatchDay| day.core, |day: &WatchDay| day.shell] {
+        let dashes = Shape::dashed_line(&line(&of), Stroke::new(1.0, context.palette.soft), 3.0, 3.0);
+        painter.extend(dashes);
+    }
+    for reading in &next.readings {
+        let Some(read) = reading.reading else { continue };
+        let day = reading.date.map_or(0, |date| i64::from((date - found.first).get_days()).max(0));
+        let at = scale.at(day, read);
+        if plot.expand(3.0).contains(at) {
+            painter.circle(at, 3.0, context.palette.raised, Stroke::new(1.4, context.palette.ink));
+        }
+    }
+    if let Some(ready) = outlook.ready {
+        let x = scale.at(ready.sure, Moisture::ZERO).x;
+        painter.vline(x, plot.y_range(), Stroke::new(1.5, context.palette.good));
+    }
+}
+
+/// Where the mean lies nine times in ten.
+fn band(days: &[WatchDay], scale: &Scale, color: Color32) -> Mesh {
+    let mut mesh = Mesh::default();
+    for (at, day) in days.iter().enumerate() {
+        let first = mesh.vertices.len() as u32;
+        mesh.colored_vertex(scale.at(day.day, day.moisture[2]), color);
+        mesh.colored_vertex(scale.at(day.day, day.moisture[1]), color);
+        if at > 0 {
+            mesh.add_triangle(first - 2, first - 1, first);
+            mesh.add_triangle(first - 1, first, first + 1);
+        }
+    }
+    mesh
+}
+
+fn axes(
+    painter: &Painter,
+    context: &WindowContext<'_>,
+    found: &NextInstallFindings,
+    rect: Rect,
+    scale: &Scale,
+) {
+    let (font, soft, figures) = (theme::note(), context.palette.soft, context.words.figures());
+    for moisture in [scale.low, 0.5 * (scale.low + scale.high), scale.high] {
+        let y = scale.at(0, Moisture::pct(moisture)).y;
+        painter.hline(scale.plot.x_range(), y, Stroke::new(0.7, context.palette.line));
+        let text = figures.percent(moisture, 0);
+        painter.text(pos2(scale.plot.left() - 6.0, y), Align2::RIGHT_CENTER, text, font.clone(), soft);
+    }
+    let ends = [(0, Align2::LEFT_BOTTOM), (scale.days as i64, Align2::RIGHT_BOTTOM)];
+    for (day, align) in ends {
+        let at = pos2(scale.at(day, Moisture::ZERO).x, rect.bottom());
+        painter.text(at, align, figures.date(found.date(day)), font.clone(), soft);
+    }
+}

@@ -1,0 +1,225 @@
+//! From what a job says of the next install to the window, the gate and the watch.
+
+use std::sync::{Arc, Mutex, PoisonError};
+
+use jiff::ToSpan as _;
+use jiff::civil::Date;
+
+use super::laid::laid_bead;
+use crate::air::DAYS;
+use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
+use crate::job::{Catalog, Job};
+use crate::measure::{Length, day_of_year};
+use crate::ready::{
+    Caulking, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook, PlannedBoards,
+    Window, caulking, easier, look, movement, window,
+};
+use crate::repair::CallbackRule;
+use crate::surface::Finish;
+use crate::survey::{MeterSetting, SamplingPlan, SamplingRisks, accepts, sampling_plan};
+use crate::wood::correct_pin_meter;
+
+/// Years that joints must hold.
+const YEARS: usize = 3;
+/// Worlds that are drawn; more where later readings leave only some of them.
+const WORLDS: usize = 1024;
+const MORE: usize = 4096;
+/// Where the random sequence starts; any figure would do.
+const SEED: u64 = 20_260_412;
+
+/// How many boards to measure, and what that is worth.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DeliverySampling {
+    /// The plan by attributes at the usual risks, as a builder and a supplier would agree on it.
+    pub plan: SamplingPlan,
+    /// Boards measured on the first day.
+    pub measured: u32,
+    /// Chance that a bad delivery shows no bad board among so many, or among the usual eight where none is measured.
+    pub missed: f64,
+    /// So many boards that is said of.
+    pub of: u32,
+}
+
+/// Boards that are measured where nobody says how many: enough for a mean within a per cent.
+pub const USUAL_READINGS: u32 = 8;
+
+/// Everything that follows for a next install.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NextInstallFindings {
+    /// The first day: that of the delivery.
+    pub first: Date,
+    /// Days from it to the day that is spoken of.
+    pub today: i64,
+    /// The rule that no joint may open beyond.
+    pub rule: Length,
+    /// What to hang them at.
+    pub window: Window,
+    /// What makes it easier.
+    pub easier: Vec<Easier>,
+    /// Whether the joints can be caulked; `None` where the plan's sealant is not known.
+    pub caulking: Option<Caulking>,
+    /// The window if joints are treated the other way.
+    pub otherwise: Window,
+    /// The delivery; `None` where its stack lies in outdoor air that nothing is known of.
+    pub outlook: Option<Outlook>,
+    /// How many boards to measure.
+    pub sampling: Option<DeliverySampling>,
+}
+
+impl NextInstallFindings {
+    /// The date so many days from the delivery.
+    pub fn date(&self, day: i64) -> Date {
+        self.first.checked_add(day.days()).unwrap_or(self.first)
+    }
+}
+
+/// What a next install follows from.
+#[derive(Clone, PartialEq)]
+struct Told {
+    next: NextInstall,
+    visited: Date,
+    air: crate::air::IndoorAir,
+    logged: Option<crate::air::LoggedAir>,
+    rooms: Vec<crate::survey::RoomReading>,
+    rule: CallbackRule,
+    sealant: String,
+}
+
+/// What was found last, with what it followed from.
+type Remembered = (Told, Arc<Catalog>, Option<Arc<NextInstallFindings>>);
+
+/// Most edits have no part in it: what was found last still stands then.
+static LAST: Mutex<Option<Remembered>> = Mutex::new(None);
+
+/// What follows for a job's next install; `catalog` is the one without the job's own prices. `None` without
+/// one, without a room, or where species or finish are in no table.
+pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<NextInstallFindings>> {
+    let told = Told {
+        next: job.next_install.clone()?,
+        visited: job.visited,
+        air: job.air.clone(),
+        logged: job.logged.clone(),
+        rooms: job.survey.rooms.clone(),
+        rule: job.plan.callback.clone(),
+        sealant: job.plan.sealant.clone(),
+    };
+    let last = || LAST.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some((known, of, found)) = &*last()
+        && Arc::ptr_eq(of, catalog)
+        && *known == told
+    {
+        return found.clone();
+    }
+    let found = findings(&told, catalog, job).map(Arc::new);
+    *last() = Some((told, Arc::clone(catalog), found.clone()));
+    found
+}
+
+fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFindings> {
+    let next = &told.next;
+    let species = catalog.species(&next.boards.species)?;
+    let first = next.delivered.unwrap_or(told.visited);
+    let day_of = |date: Date| i64::from((date - first).get_days());
+    let readings = readings(next, first);
+    let today = readings.iter().map(|reading| reading.day).max().unwrap_or(0);
+    let rooms: Vec<RoomEvidence> = told
+        .rooms
+        .iter()
+        .map(|reading| RoomEvidence {
+            day: day_of(reading.date.unwrap_or(told.visited)),
+            humidity: reading.humidity,
+        })
+        .collect();
+    let later = readings.iter().any(|reading| reading.day > readings[0].day);
+    let horizon = usize::try_from(today).unwrap_or(0) + HORIZON + YEARS * DAYS;
+    let known = RoomKnown {
+        air: &told.air,
+        logged: told.logged.as_ref(),
+        stations: &catalog.stations,
+        start: i64::try_from(day_of_year(first)).unwrap_or(0),
+        readings: &rooms,
+        horizon,
+    };
+    let rooms = RoomWorlds::new(&known, &catalog.priors, if later { MORE } else { WORLDS }, SEED)?;
+    let years = i64::try_from(YEARS * DAYS).unwrap_or(0);
+    let moves = |finish: Finish| -> Option<Movement> {
+        let hung = (catalog.coating(finish)?, &catalog.films, next.boards.behind);
+        let wood = (next.boards.thickness, species.density());
+        Some(movement(&rooms, wood, hung, &catalog.priors, (today, years)))
+    };
+    let moved = moves(next.boards.finish)?;
+    let boards = PlannedBoards {
+        species,
+        ring: next.boards.ring_angle,
+        width: next.boards.face_width,
+        fixing: next.boards.fixing,
+        count: usize::try_from(next.count.max(2) - 1).unwrap_or(1),
+        joints: next.joints,
+        rule: told.rule.widest,
+        asked: next.chance.to_fraction(),
+    };
+    let figures = &catalog.stacks;
+    let own = window(&boards, &moved, figures, next.gap);
+    let finishes: Vec<(Finish, Movement)> = [Finish::LatexBackPrimed, Finish::OilFace]
+        .into_iter()
+        .filter(|finish| *finish != next.boards.finish)
+        .filter_map(|finish| Some((finish, moves(finish)?)))
+        .collect();
+    let other = match next.joints {
+        Joints::Open => Joints::Sealed,
+        Joints::Sealed => Joints::Open,
+    };
+    let outlook = look(&Known {
+        boards: &boards,
+        thickness: next.boards.thickness,
+        stack: next.stack,
+        readings: &readings,
+        set_to_species: next.setting == MeterSetting::ThisSpecies,
+        today,
+        wanted: next.wanted.map(day_of),
+        gap: next.gap,
+        best: own.chance,
+        promised: next.promised,
+        rooms: &rooms,
+        movement: &moved,
+        figures,
+        priors: &catalog.priors,
+    });
+    Some(NextInstallFindings {
+        first,
+        today,
+        rule: boards.rule,
+        easier: easier(&boards, &moved, &finishes, figures, &own),
+        caulking: laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan))
+            .map(|bead| caulking(&boards, &moved, &bead, figures, &own)),
+        otherwise: window(&PlannedBoards { joints: other, ..boards }, &moved, figures, next.gap),
+        outlook,
+        sampling: sampling(&readings),
+        window: own,
+    })
+}
+
+/// The readings that were typed, put right for the wood's temperature, in the order of their days. A date before the
+/// delivery is a slip: the reading counts as the delivery's.
+fn readings(next: &NextInstall, first: Date) -> Vec<LotReading> {
+    let one = |reading: &crate::ready::BoardReading| {
+        let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
+        let day = reading.date.map_or(0, |date| i64::from((date - first).get_days()).max(0));
+        Some(LotReading { day, pct: moisture.to_pct(), pins: reading.pins })
+    };
+    let mut readings: Vec<LotReading> = next.readings.iter().filter_map(one).collect();
+    // A watch is of weeks: a date of another year is a slip, too.
+    readings.retain(|reading| reading.day <= 2 * i64::try_from(HORIZON).unwrap_or(0));
+    readings.sort_by_key(|reading| reading.day);
+    readings
+}
+
+fn sampling(readings: &[LotReading]) -> Option<DeliverySampling> {
+    let risks = SamplingRisks::default();
+    let first = readings.first().map_or(0, |reading| reading.day);
+    let measured = readings.iter().filter(|reading| reading.day == first).count();
+    let measured = u32::try_from(measured).unwrap_or(u32::MAX);
+    let of = if measured == 0 { USUAL_READINGS } else { measured };
+    let plan = sampling_plan(&risks)?;
+    Some(DeliverySampling { plan, measured, missed: accepts(of, 0, risks.bad), of })
+}
