@@ -190,16 +190,6 @@ fn work(
     let boards =
         catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
     let cut = boards.and_then(|boards| cutting(measure, boards, plan).ok());
-    let materials = takeoff(&TakeoffInputs {
-        method: &method,
-        plan,
-        quantities: measure,
-        sealant,
-        primer,
-        paint,
-        materials: &catalog.materials,
-        cutting: cut.as_ref(),
-    });
     let waits = WaitTimes {
         primer: primer.recoat,
         sealant: sealant.cure,
@@ -219,9 +209,20 @@ fn work(
     let on_site = OnSite {
         days: schedule.crew_days,
         person_days: schedule.person_days,
-        handed_back: plan.site.handed_back,
+        evenings: schedule.evenings,
         standby: schedule.standby,
     };
+    let materials = takeoff(&TakeoffInputs {
+        method: &method,
+        plan,
+        quantities: measure,
+        sealant,
+        primer,
+        paint,
+        materials: &catalog.materials,
+        weeks: schedule.weeks,
+        cutting: cut.as_ref(),
+    });
     let mut all = day_tasks(&of_tasks, &on_site);
     all.extend(tasks.into_iter().map(|(_, task)| task));
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
@@ -237,7 +238,13 @@ fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, 
     if sealant.solids >= DOES_NOT_SINK {
         method = method.without_second_bead();
     }
-    if lead_safe_due(&method, measure, job) { method.lead_safe() } else { method }
+    if lead_safe_due(&method, measure, job) {
+        method = method.lead_safe();
+    }
+    if job.plan.site.height == Height::Scaffold {
+        method = method.from_scaffold();
+    }
+    if job.plan.site.furnished { method.among_furniture() } else { method }
 }
 
 /// The first year in which a house counts as free of lead paint (40 CFR 745.83).
@@ -262,8 +269,7 @@ fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool
 
 /// What a day on site takes, whatever is done on it: by the rates of the tasks that go with the days.
 fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
-    let handed_back = of_tasks.plan.site.handed_back;
-    let one_day = OnSite { days: 1, person_days: 1, handed_back, standby: Hours::ZERO };
+    let one_day = OnSite { days: 1, person_days: 1, evenings: 1, standby: Hours::ZERO };
     let tasks = day_tasks(of_tasks, &one_day);
     let hours = |wanted: fn(&TaskHours) -> bool| -> Hours {
         tasks.iter().filter(|task| wanted(task)).map(|task| task.hours.mean).sum()
@@ -271,7 +277,8 @@ fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
     DayCost {
         drive: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id == "drive"),
         set_up: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id != "drive"),
-        once: hours(|task| matches!(task.batch.0, TaskPer::Day | TaskPer::Evening)),
+        once: hours(|task| task.batch.0 == TaskPer::Day),
+        evening: hours(|task| task.batch.0 == TaskPer::Evening),
         hour: of_tasks.plan.prices.hour(Trade::Painter),
         equipment: of_tasks.plan.prices.equipment,
     }
@@ -335,7 +342,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cost,
         cutting,
         tasks,
-        materials: materials.iter().filter(|line| line.pieces > 0).cloned().collect(),
+        materials: materials.iter().filter(|line| line.pieces + line.on_hand > 0).cloned().collect(),
         offered: materials,
         holds: share_that_holds(method.outcome, inputs),
         callback: None,

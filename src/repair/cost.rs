@@ -220,7 +220,7 @@ fn make_ready<'a>(method: &CostInputs<'a>, prices: &Prices, known: &mut Vec<(&'a
         })
     };
     let tasks =
-        method.tasks.iter().map(|task| (place(task, known), single(minute(task.trade) * task.batches)));
+        method.tasks.iter().map(|task| (place(task, known), single(minute(task.trade) * task.batches_in_all())));
     let cents = |own: bool| {
         let lines = method.materials.iter().filter(|line| line.own_price == own);
         single(lines.map(|line| line.amount).sum::<Money>().to_units() * 100.0)
@@ -272,7 +272,7 @@ mod tests {
 
     use super::*;
     use crate::measure::{Estimate, Hours};
-    use crate::repair::{Charging, RateBasis, TaskPer};
+    use crate::repair::{Besides, Charging, RateBasis, TaskPer};
 
     fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
         TaskHours {
@@ -283,6 +283,8 @@ mod tests {
             batch: (TaskPer::Visit, 1.0),
             batches,
             minutes: points,
+            besides: Besides::default(),
+            people: 1,
             times: 1.0,
             hours: Estimate { mean: Hours::minutes(points.mean() * batches), sd: Hours::ZERO },
             basis: RateBasis::Own,

@@ -8,7 +8,7 @@ use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    Charging, CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs,
+    Besides, Charging, CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs,
     PriceLine, Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, Trade, cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
@@ -23,6 +23,8 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
         batch: (TaskPer::Visit, 1.0),
         batches: 60.0 * hours / minutes.mean(),
         minutes,
+        besides: Besides::default(),
+        people: 1,
         times: 1.0,
         hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
         basis: RateBasis::Own,

@@ -110,6 +110,14 @@ option-task-unit =
             [one] hour
            *[other] hours
         }
+        [trim_run] { $units ->
+            [inches] ft of trim
+           *[millimeters] m of trim
+        }
+        [board_run] { $units ->
+            [inches] ft of board
+           *[millimeters] m of board
+        }
        *[outline_run] { $units ->
             [inches] ft around the surfaces
            *[millimeters] m around the surfaces
@@ -156,6 +164,14 @@ option-material-unit =
         [joint_run] { $units ->
             [inches] ft of joint
            *[millimeters] m of joint
+        }
+        [board] { $count ->
+            [one] board
+           *[other] boards
+        }
+        [week] { $count ->
+            [one] week
+           *[other] weeks
         }
        *[backed_run] { $units ->
             [inches] ft of backed joint

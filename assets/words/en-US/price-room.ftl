@@ -84,9 +84,9 @@ price-bar-days-waiting =
 ## The tasks
 
 price-tasks-column-task = task
-price-tasks-column-batches = batches
-price-tasks-column-minutes = likely min
-    .hint = Minutes for one person per batch, the most likely figure
+price-tasks-column-batches = how much
+price-tasks-column-minutes = min each
+    .hint = Minutes for one person, on average. Type 35, 35 min, or 0.6 h.
 price-tasks-column-hours = hours
 price-task-minutes = Minutes: { $task }
 price-tasks-remark = Hover over a task to see what a batch is and where its rate comes from. Empty a field to use the catalog’s rate.
@@ -111,8 +111,15 @@ price-task-batch =
         [person_day] A batch is one person for one day on site.
         [evening] A batch is one evening.
         [standby] A batch is one hour.
-       *[outline_run] A batch is { $run } around the surfaces.
+        [trim_run] A batch is { $run } of trim.
+        [board_run] A batch is { $run } of board.
+       *[outline_run] A batch is { $run } of free edge around the surfaces.
     }
+# What there is of a task: 7.5 × 100 ft of joint; or a number of things: 88 boards.
+price-task-quantity = { $batches } × { $amount } { $unit }
+price-task-count = { $count } { $unit }
+price-task-fixed = Plus { $minutes } min, whatever the amount.
+price-task-also = Plus { $rate }, { $batches } times: { $total } min.
 price-timed-none = none
 price-timed-work = { $task }: the timed section took { $taken } and is done, so it isn’t in the price. Still to come: { $all }, 80% range { $low } to { $high }.
 
