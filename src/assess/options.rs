@@ -12,9 +12,10 @@ use crate::joint::{BeadLay, REVEAL, Sealant};
 use crate::measure::{Area, Hours, Length, Money, Percent, Span};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
-    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, Quantities,
-    RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs, TaskPer, Trade,
-    WaitTimes, applying, cost_spreads, day_tasks, price, schedule, takeoff, task_hours,
+    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
+    Quantities, RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs,
+    TaskPer, Trade, WaitTimes, applying, cost_spreads, day_tasks, done_already, price, schedule, takeoff,
+    task_hours,
 };
 use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
@@ -102,6 +103,31 @@ pub struct RepairOption {
     pub tears: Option<Span<f64>>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
+}
+
+impl RepairOption {
+    /// The price without what it holds for callbacks.
+    pub fn price_of_work(&self) -> Money {
+        self.price.total - self.price.of(PriceLine::Callbacks)
+    }
+
+    /// What callbacks within the warranty are expected to cost, at present value.
+    pub fn expected_callbacks(&self) -> Option<Money> {
+        self.expected.map(|expected| expected - self.price_of_work())
+    }
+
+    /// Puts what callbacks are expected to cost into the price.
+    pub(super) fn hold_for_callbacks(&mut self, plan: &Plan) {
+        let Some(callbacks) = self.expected_callbacks() else { return };
+        self.price = price(&PriceInputs {
+            tasks: &self.tasks,
+            materials: &self.materials,
+            crew_days: self.schedule.crew_days,
+            cost: &self.cost,
+            callbacks,
+            plan,
+        });
+    }
 }
 
 /// Where the random sequences of the cost's trials start; any figure would do.
@@ -224,7 +250,11 @@ fn work(
         cutting: cut.as_ref(),
     });
     let mut all = day_tasks(&of_tasks, &on_site);
-    all.extend(tasks.into_iter().map(|(_, task)| task));
+    for (_, task) in tasks {
+        let done = if plan.charge_timed { done_already(&task, &of_tasks) } else { None };
+        all.push(task);
+        all.extend(done);
+    }
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
     let buys_boards = boards.is_some();
     Some(Work { starts, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
@@ -318,6 +348,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         materials: &materials,
         crew_days: schedule.crew_days,
         cost: &cost,
+        callbacks: Money::ZERO,
         plan: &inputs.job.plan,
     });
     RepairOption {

@@ -164,11 +164,12 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
     let (job, words) = (&assessment.job, Words::of_job(&assessment.job));
     let mut table = csv::Writer::from_writer(vec![]);
-    table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
+    table.write_record(["name", "pieces", "on_hand", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {
         table.write_record([
             line.say(&words),
             line.pieces.to_string(),
+            line.on_hand.to_string(),
             plain(line.price),
             plain(line.amount),
             job.plan.prices.currency.clone(),

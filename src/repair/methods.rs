@@ -88,7 +88,7 @@ impl TaskPer {
         match self {
             Self::JointRun | Self::BackedRun | Self::OutlineRun | Self::TrimRun | Self::BoardRun => {
                 Dimension::Length
-            },
+            }
             Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
             _ => Dimension::Number,
         }

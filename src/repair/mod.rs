@@ -45,6 +45,7 @@ pub use takeoff::{
     takeoff, wet_sealant,
 };
 pub use tasks::{
-    Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, task_hours, weigh,
+    Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, done_already,
+    task_hours, weigh,
 };
 pub use trials::Tears;

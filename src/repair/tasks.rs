@@ -48,6 +48,11 @@ pub struct CatalogRate {
 pub enum RateBasis {
     /// The user's own minutes.
     Own,
+    /// The section that was timed: done, at what it took.
+    Done {
+        /// Its name.
+        section: String,
+    },
     /// The catalog's.
     Catalog(CatalogRate),
     /// The user's timed section, weighed against the catalog's rate.
@@ -170,6 +175,21 @@ pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&
     conditions.iter().filter(|condition| here.contains(&condition.when)).collect()
 }
 
+/// The section that was done against the clock, as a task at what it took; `None` where `task` was not timed.
+pub fn done_already(task: &TaskHours, inputs: &TaskInputs<'_>) -> Option<TaskHours> {
+    let timed = timed(task_of(inputs.tasks, &task.id)?, inputs)?;
+    let batches = timed.run.to_m() / task.batch.1;
+    let hours = Estimate { mean: Hours::minutes(timed.minutes * batches), sd: Hours::ZERO };
+    Some(TaskHours {
+        batches,
+        minutes: ThreePoint::exactly(timed.minutes),
+        besides: Besides::default(),
+        hours,
+        basis: RateBasis::Done { section: timed.section.to_owned() },
+        ..task.clone()
+    })
+}
+
 fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours {
     let whole = inputs.quantities.of_task(task.per, inputs.plan.coats, on_site);
     // What was done against the clock is done.
@@ -179,7 +199,7 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours
     let Rate { minutes, times, basis } = rate(task, inputs);
     let besides = match basis {
         // What the user says it takes is all that it takes.
-        RateBasis::Own => Besides::default(),
+        RateBasis::Own | RateBasis::Done { .. } => Besides::default(),
         _ => besides(task, batches, times, inputs, on_site),
     };
     let long_overhead = inputs.quantities.longest_overhead > HELD_BY_TWO;
@@ -188,20 +208,8 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours
     let short = task.short.clone().unwrap_or_else(|| name.clone());
     let trade = task.trade;
     let hours = Estimate { mean: Hours::ZERO, sd: Hours::ZERO };
-    let one = TaskHours {
-        id,
-        name,
-        short,
-        trade,
-        batch,
-        batches,
-        minutes,
-        besides,
-        people,
-        times,
-        hours,
-        basis,
-    };
+    let one =
+        TaskHours { id, name, short, trade, batch, batches, minutes, besides, people, times, hours, basis };
     let all = one.batches_in_all();
     let hours = |minutes: f64| Hours::minutes(minutes * all);
     TaskHours { hours: Estimate { mean: hours(minutes.mean()), sd: hours(minutes.sd()) }, ..one }

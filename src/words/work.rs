@@ -32,7 +32,12 @@ pub fn quantity(task: &TaskHours, words: &Words) -> String {
     match per.dimension() {
         Dimension::Number => {
             let count = task.batches * amount;
-            say!(words, "price-task-count", count = Arg::Number(count, 1), unit = &task_unit(per, count, words))
+            say!(
+                words,
+                "price-task-count",
+                count = Arg::Number(count, 1),
+                unit = &task_unit(per, count, words)
+            )
         }
         _ => say!(
             words,
@@ -81,6 +86,7 @@ impl Say for TimedWork<'_> {
             task = &self.task.name,
             all = all,
             taken = self.taken,
+            charged = Arg::Id(if self.charged { "yes" } else { "no" }),
             low = low,
             high = high
         )

@@ -28,6 +28,7 @@ option-other-warranty =
         }
     }
 
+option-rate-done = The timed section { $section }, at the minutes it took.
 option-rate-own = Your own rate.
 option-rate-source = { $source } ({ label-source-kind }).
 option-rate-no-source = Catalog rate ({ label-source-kind }).

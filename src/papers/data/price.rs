@@ -100,6 +100,10 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
     );
     let crew =
         say!(words, "paper-crew", crew = plan.crew, days = schedule.crew_days, closed = schedule.room_out);
+    let crew = match schedule.needs_helper(plan.crew) {
+        true => crew + " " + &words.text("price-helper"),
+        false => crew,
+    };
     let days = 1..=schedule.calendar_days.clamp(1, 31);
     json!({
         "labour_rate": money(plan.prices.hour(Trade::Painter)),
@@ -116,7 +120,7 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
             hours(task.hours.mean), work::basis(task, words),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([
-            line.say(words), buying::needed(&option.materials, at, words), line.pieces,
+            line.say(words), buying::needed(&option.materials, at, words), line.pieces + line.on_hand,
             money(line.price), money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": schedule.bars.iter().map(|bar| json!({

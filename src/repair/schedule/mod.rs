@@ -138,6 +138,13 @@ pub struct Schedule {
     pub put_off: u32,
 }
 
+impl Schedule {
+    /// Whether more people are there on some day than the crew has.
+    pub fn needs_helper(&self, crew: u32) -> bool {
+        self.days.iter().any(|day| day.people > crew)
+    }
+}
+
 /// When and how the crew works.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Crew {

@@ -86,6 +86,13 @@ fn timed_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let label = fields::TIMED_MINUTES.label(words);
             context.figure(ui, &fields::TIMED_MINUTES, At::ONCE, &label);
             term(ui, &label, &fields::TIMED_MINUTES.hint(words).unwrap_or_default());
+            let mut charged = job.plan.charge_timed;
+            let box_label = fields::CHARGE_TIMED.label(words);
+            let hint = fields::CHARGE_TIMED.hint(words).unwrap_or_default();
+            if ui.checkbox(&mut charged, box_label).on_hover_text(hint).changed() {
+                context.edit("field-charge-timed", move |job| job.plan.charge_timed = charged);
+            }
+            context.reach(ui, &fields::CHARGE_TIMED, At::ONCE, None);
         }
     });
     for field in [&fields::TIMED_SECTION, &fields::TIMED_MINUTES] {
