@@ -89,8 +89,8 @@ fn noise(inputs: &OptionInputs<'_>, one: &RepairOption, other: &RepairOption) ->
 /// Half of the nine-in-ten range of what an option's callbacks are expected to cost, in units of the
 /// currency: the range of its chance carried over.
 fn half_range(option: &RepairOption) -> f64 {
-    let (Some(expected), Some(risk)) = (option.expected, &option.callback) else { return 0.0 };
-    let callbacks = (expected - option.price.total).to_units();
+    let (Some(callbacks), Some(risk)) = (option.expected_callbacks(), &option.callback) else { return 0.0 };
+    let callbacks = callbacks.to_units();
     callbacks * (risk.interval.high - risk.interval.low) / (2.0 * risk.chance.max(0.01))
 }
 
@@ -121,7 +121,7 @@ fn margin(inputs: &OptionInputs<'_>, best: &RepairOption, next: &RepairOption) -
     let prices = &inputs.job.plan.prices;
     let [low, high] = [best, next].map(|option| option.expected.unwrap_or_default());
     // What is expected grows with the price itself.
-    let grows = low.to_units() / best.price.total.to_units().max(0.01);
+    let grows = low.to_units() / best.price_of_work().to_units().max(0.01);
     let amount = (high - low).times(1.0 / grows.max(1.0)).max(Money::ZERO);
     let share = Percent::pct(100.0 * amount.to_units() / best.price.total.to_units().max(0.01));
     let longest = best.tasks.iter().max_by(|a, b| a.hours.mean.to_h().total_cmp(&b.hours.mean.to_h()));
@@ -149,7 +149,7 @@ fn other_warranty(
     terms.sort_by_key(|term| term.abs_diff(years));
     let cheaper = |term: u32| {
         let cost = |&(at, share): &YearlyShare| {
-            (at, with_callbacks(inputs.job, options[at].price.total, share, term))
+            (at, with_callbacks(inputs.job, options[at].price_of_work(), share, term))
         };
         let costs: Vec<(usize, Money)> = yearly.iter().map(cost).collect();
         let of_best = costs.iter().find(|(at, _)| options[*at].method == best.method)?.1;

@@ -10,7 +10,7 @@ use crate::repair::{
     CannotCut, CuttingList, CuttingRules, Material, Plan, Quantities, StockLength, TreatedJoint, board_price,
     cutting_list,
 };
-use crate::surface::SurfaceLayout;
+use crate::surface::{DividerKind, SurfaceKind, SurfaceLayout};
 
 /// The measure of the job on the day of sealing.
 pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
@@ -31,7 +31,11 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
         }
         if boarded {
             measure.painted = measure.painted + laid.painted_area;
-            measure.outline = measure.outline + laid.outline_length;
+            measure.outline = measure.outline + laid.outline_length - laid.ridge_length;
+            // A board between sections has trim or its own edge along both of its sides.
+            let dividing = surface.dividers.iter().filter(|divider| divider.kind == DividerKind::Dividing);
+            let sides: Length = dividing.map(|divider| divider.length() * 2.0).sum();
+            measure.trim = measure.trim + laid.outline_length + sides;
             measure.openings += surface.openings.len();
         }
     }
@@ -39,9 +43,17 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>) -> Quantities {
     measure.windows = count(inputs.job.plan.site.windows);
     measure.fixtures = count(inputs.job.plan.site.fixtures);
     measure.pieces = pieces(inputs.layouts);
+    measure.longest_overhead = longest_overhead(inputs);
     let treated = inputs.joints.iter().filter(|state| state.treated);
     measure.treated = treated.map(|state| treated_joint(state, inputs)).collect();
     measure
+}
+
+/// The longest board that is not on a wall.
+fn longest_overhead(inputs: &OptionInputs<'_>) -> Length {
+    let surfaces = inputs.job.surfaces.iter().zip(inputs.layouts);
+    let overhead = surfaces.filter(|(surface, _)| surface.kind != SurfaceKind::Wall);
+    overhead.flat_map(|(_, laid)| &laid.boards).map(|board| board.run).fold(Length::ZERO, Length::max)
 }
 
 fn treated_joint(state: &JointState, inputs: &OptionInputs<'_>) -> TreatedJoint {

@@ -13,9 +13,10 @@ use crate::joint::{BeadLay, REVEAL, Sealant};
 use crate::measure::{Area, Hours, Length, Money, Percent, Span};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
-    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, Quantities,
-    RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs, TaskPer, Trade,
-    WaitTimes, applying, cost_spreads, day_tasks, price, schedule, takeoff, task_hours,
+    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
+    Quantities, RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs,
+    TaskPer, Trade, WaitTimes, applying, cost_spreads, day_tasks, done_already, price, schedule, takeoff,
+    task_hours,
 };
 use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
@@ -107,6 +108,31 @@ pub struct RepairOption {
     pub expected: Option<Money>,
 }
 
+impl RepairOption {
+    /// The price without what it holds for callbacks.
+    pub fn price_of_work(&self) -> Money {
+        self.price.total - self.price.of(PriceLine::Callbacks)
+    }
+
+    /// What callbacks within the warranty are expected to cost, at present value.
+    pub fn expected_callbacks(&self) -> Option<Money> {
+        self.expected.map(|expected| expected - self.price_of_work())
+    }
+
+    /// Puts what callbacks are expected to cost into the price.
+    pub(super) fn hold_for_callbacks(&mut self, plan: &Plan) {
+        let Some(callbacks) = self.expected_callbacks() else { return };
+        self.price = price(&PriceInputs {
+            tasks: &self.tasks,
+            materials: &self.materials,
+            crew_days: self.schedule.crew_days,
+            cost: &self.cost,
+            callbacks,
+            plan,
+        });
+    }
+}
+
 /// Where the random sequences of the cost's trials start; any figure would do.
 const COST_SEED: u64 = 19_720_613;
 
@@ -193,16 +219,6 @@ fn work(
     let boards =
         catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
     let cut = boards.and_then(|boards| cutting(measure, boards, plan).ok());
-    let materials = takeoff(&TakeoffInputs {
-        method: &method,
-        plan,
-        quantities: measure,
-        sealant,
-        primer,
-        paint,
-        materials: &catalog.materials,
-        cutting: cut.as_ref(),
-    });
     let waits = WaitTimes {
         primer: primer.recoat,
         sealant: sealant.cure,
@@ -222,11 +238,26 @@ fn work(
     let on_site = OnSite {
         days: schedule.crew_days,
         person_days: schedule.person_days,
-        handed_back: plan.site.handed_back,
+        evenings: schedule.evenings,
         standby: schedule.standby,
     };
+    let materials = takeoff(&TakeoffInputs {
+        method: &method,
+        plan,
+        quantities: measure,
+        sealant,
+        primer,
+        paint,
+        materials: &catalog.materials,
+        weeks: schedule.weeks,
+        cutting: cut.as_ref(),
+    });
     let mut all = day_tasks(&of_tasks, &on_site);
-    all.extend(tasks.into_iter().map(|(_, task)| task));
+    for (_, task) in tasks {
+        let done = if plan.charge_timed { done_already(&task, &of_tasks) } else { None };
+        all.push(task);
+        all.extend(done);
+    }
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
     let buys_boards = boards.is_some();
     Some(Work { starts, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
@@ -240,7 +271,13 @@ fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, 
     if sealant.solids >= DOES_NOT_SINK {
         method = method.without_second_bead();
     }
-    if lead_safe_due(&method, measure, job) { method.lead_safe() } else { method }
+    if lead_safe_due(&method, measure, job) {
+        method = method.lead_safe();
+    }
+    if job.plan.site.height == Height::Scaffold {
+        method = method.from_scaffold();
+    }
+    if job.plan.site.furnished { method.among_furniture() } else { method }
 }
 
 /// The first year in which a house counts as free of lead paint (40 CFR 745.83).
@@ -265,8 +302,7 @@ fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool
 
 /// What a day on site takes, whatever is done on it: by the rates of the tasks that go with the days.
 fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
-    let handed_back = of_tasks.plan.site.handed_back;
-    let one_day = OnSite { days: 1, person_days: 1, handed_back, standby: Hours::ZERO };
+    let one_day = OnSite { days: 1, person_days: 1, evenings: 1, standby: Hours::ZERO };
     let tasks = day_tasks(of_tasks, &one_day);
     let hours = |wanted: fn(&TaskHours) -> bool| -> Hours {
         tasks.iter().filter(|task| wanted(task)).map(|task| task.hours.mean).sum()
@@ -274,7 +310,8 @@ fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
     DayCost {
         drive: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id == "drive"),
         set_up: hours(|task| task.batch.0 == TaskPer::PersonDay && task.id != "drive"),
-        once: hours(|task| matches!(task.batch.0, TaskPer::Day | TaskPer::Evening)),
+        once: hours(|task| task.batch.0 == TaskPer::Day),
+        evening: hours(|task| task.batch.0 == TaskPer::Evening),
         hour: of_tasks.plan.prices.hour(Trade::Painter),
         equipment: of_tasks.plan.prices.equipment,
     }
@@ -314,6 +351,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         materials: &materials,
         crew_days: schedule.crew_days,
         cost: &cost,
+        callbacks: Money::ZERO,
         plan: &inputs.job.plan,
     });
     RepairOption {
@@ -338,7 +376,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         cost,
         cutting,
         tasks,
-        materials: materials.iter().filter(|line| line.pieces > 0).cloned().collect(),
+        materials: materials.iter().filter(|line| line.pieces + line.on_hand > 0).cloned().collect(),
         offered: materials,
         holds: share_that_holds(method.outcome, inputs),
         callback: None,

@@ -75,6 +75,9 @@ pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -
         if option.outcome != Outcome::Unchanged {
             let years = plan.warranty_years;
             option.expected = Some(with_callbacks(inputs.job, option.price.total, share, years));
+            if plan.prices.add_callbacks {
+                option.hold_for_callbacks(plan);
+            }
         }
         option.callback = Some(risk);
     }

@@ -15,6 +15,8 @@ pub struct TimedWork<'a> {
     pub task: &'a TaskHours,
     /// What the timed section took, which is done.
     pub taken: Minutes,
+    /// Whether it is in the price.
+    pub charged: bool,
     /// Half of the range around the hours to come in which they lie 8 times in 10.
     pub within: Hours,
 }
@@ -41,7 +43,8 @@ impl Assessment {
     pub fn timed_work<'a>(&self, option: &'a RepairOption) -> Option<TimedWork<'a>> {
         let taken: Minutes = self.job.plan.trial.as_ref()?.minutes?;
         let task = option.tasks.iter().find(|task| task.basis.is_timed())?;
-        Some(TimedWork { task, taken, within: task.hours.sd * EIGHT_IN_TEN })
+        let charged = self.job.plan.charge_timed;
+        Some(TimedWork { task, taken, charged, within: task.hours.sd * EIGHT_IN_TEN })
     }
 
     /// What each task of an option took, in the order of the work. A task that is done more than once

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::report::{mm, pct, plain, round};
 use crate::assess::{Assessment, JointState, date_after, visit_day};
 use crate::surface::JointKind;
-use crate::words::{Say as _, Words};
+use crate::words::{Say as _, Words, work};
 
 #[derive(Serialize)]
 struct JointRow<'a> {
@@ -134,6 +134,7 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
         "minutes_low",
         "minutes_likely",
         "minutes_high",
+        "minutes_besides",
         "hours",
         "hours_sd",
         "basis",
@@ -145,12 +146,13 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
             minutes.low,
             minutes.likely,
             minutes.high,
+            task.besides.minutes(),
             task.hours.mean.to_h(),
             task.hours.sd.to_h(),
         ];
         let numbers = numbers.map(|number| round(number, 3).to_string());
         let names = [task.id.clone(), task.name.clone()].into_iter();
-        table.write_record(names.chain(numbers).chain([task.basis.say(&words)]))?;
+        table.write_record(names.chain(numbers).chain([work::basis(task, &words)]))?;
     }
     finish(table)
 }
@@ -162,11 +164,12 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
 pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
     let (job, words) = (&assessment.job, Words::of_job(&assessment.job));
     let mut table = csv::Writer::from_writer(vec![]);
-    table.write_record(["name", "pieces", "price", "amount", "currency", "basis"])?;
+    table.write_record(["name", "pieces", "on_hand", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {
         table.write_record([
             line.say(&words),
             line.pieces.to_string(),
+            line.on_hand.to_string(),
             plain(line.price),
             plain(line.amount),
             job.plan.prices.currency.clone(),

@@ -228,6 +228,7 @@ impl Entry for Task {
             formerly: known.formerly.clone(),
             short: self.short.clone().or_else(|| known.short.clone()),
             trade: known.trade,
+            people: known.people,
             ..self.clone()
         }
     }

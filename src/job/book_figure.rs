@@ -4,9 +4,11 @@ use jiff::civil::Date;
 
 use super::catalog::{Catalog, CatalogBoard};
 use crate::joint::{Pack, Sealant};
-use crate::measure::{Dimension, Hours, Length, Money, Percent, ThreePoint};
+use crate::measure::{Dimension, Hours, Length, Minutes, Money, Percent, ThreePoint};
 use crate::named::name_of;
-use crate::repair::{BarStep, Material, MaterialPer, Outcome, Paint, RepairMethod, Step, Task, TaskPer};
+use crate::repair::{
+    AlsoPer, BarStep, Material, MaterialPer, Outcome, Paint, RepairMethod, Step, Task, TaskPer,
+};
 use crate::surface::BoardSpec;
 use crate::wood::Kind;
 
@@ -41,6 +43,10 @@ pub enum BookField {
     Batch,
     /// Minutes for a batch.
     Minutes,
+    /// Minutes besides, however much there is.
+    Fixed,
+    /// A second rate.
+    Also,
     /// The price of a piece.
     Price,
     /// The day of the price.
@@ -91,6 +97,8 @@ impl BookField {
             Self::Coverage => "coverage",
             Self::Batch => "batch",
             Self::Minutes => "minutes",
+            Self::Fixed => "fixed",
+            Self::Also => "also",
             Self::Price => "price",
             Self::Priced => "priced",
             Self::Kind => "kind",
@@ -133,6 +141,10 @@ pub enum BookValue {
     Amount(Dimension, f64),
     /// Least, likely and most minutes.
     Minutes(ThreePoint),
+    /// Minutes of a task, as expected.
+    Took(Minutes),
+    /// A second rate of a task.
+    Also(AlsoPer),
     /// An amount of money.
     Money(Money),
     /// A day.
@@ -225,6 +237,8 @@ pub(super) fn of_task(task: &Task) -> BookFigures {
         (BookField::Batch, BookValue::Amount(task.per.dimension(), task.batch)),
         (BookField::Minutes, BookValue::Minutes(task.minutes)),
     ];
+    figures.extend(task.fixed.map(|fixed| (BookField::Fixed, BookValue::Took(fixed))));
+    figures.extend(task.also.map(|also| (BookField::Also, BookValue::Also(also))));
     figures.extend(priced(None, &task.source, task.kind));
     figures
 }

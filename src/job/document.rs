@@ -10,7 +10,7 @@ use super::price_book::PriceBook;
 use crate::air::{IndoorAir, LoggedAir, WinterAir};
 use crate::measure::{DateText, DayOrMonth, Length, Units};
 use crate::ready::NextInstall;
-use crate::repair::{Done, Plan};
+use crate::repair::{Done, Plan, RoundTo};
 use crate::surface::{Joint, Point, Section, Surface, layout};
 use crate::survey::{LaterVisit, Survey};
 
@@ -99,10 +99,11 @@ impl Default for Job {
 }
 
 impl Job {
-    /// An empty job visited on `today`, in a room whose winter air is the usual one. A file that says
-    /// nothing of the air keeps the load that files were always read with.
+    /// An empty job visited on `today`, in a room whose winter air is the usual one, its price rounded to
+    /// ten. A file that says nothing of the air or of rounding keeps what files were always read with.
     pub fn new(today: Date) -> Self {
         let mut job = Self { visited: today, ..Self::default() };
+        job.plan.prices.round_to = RoundTo::Ten;
         if let Some(house) = job.air.house_mut() {
             Catalog::built_in().household.set_winter(house, WinterAir::Usual);
         }

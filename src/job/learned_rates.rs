@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use super::catalog::Catalog;
 use super::price_book::PriceBook;
-use crate::measure::{Percent, ThreePoint};
-use crate::repair::{Learned, Material, Task, learn, learn_waste};
+use crate::measure::{Minutes, Percent, ThreePoint};
+use crate::repair::{AlsoPer, Learned, Material, Task, learn, learn_waste};
 use crate::wood::Kind;
 
 /// What one finished job took.
@@ -102,6 +102,11 @@ impl PriceBook {
     pub fn take(&mut self, lessons: &Lessons, source: impl Fn(usize) -> String) {
         for rate in &lessons.rates {
             if let Some(task) = self.tasks.iter_mut().find(|task| task.id == rate.id) {
+                // What it takes besides is slow or quick with it.
+                let times = rate.learned.minutes.mean() / task.minutes.mean().max(1e-9);
+                let scaled = |minutes: Minutes| Minutes::of(minutes.to_minutes() * times);
+                task.fixed = task.fixed.map(scaled);
+                task.also = task.also.map(|also| AlsoPer { minutes: scaled(also.minutes), ..also });
                 task.minutes = rate.learned.minutes;
                 task.kind = Kind::CommonPractice;
                 task.source = source(rate.learned.jobs);

@@ -127,10 +127,36 @@ impl Quantity {
             }),
             Self::Angle(_) => Self::Angle(Angle::degrees(number()?)),
             Self::Money(_) => Self::Money(parse_money(text)?),
-            Self::Hours(_) => Self::Hours(Hours::h(number()?)),
-            Self::Minutes(_) => Self::Minutes(Minutes::of(number()?)),
+            Self::Hours(_) => Self::Hours(Hours::h(parse_minutes(text, 60.0)? / 60.0)),
+            Self::Minutes(_) => Self::Minutes(Minutes::of(parse_minutes(text, 1.0)?)),
         })
     }
+}
+
+/// Reads a span of time or a time of day as minutes: `35`, a bare number, counts `bare` minutes each; `35 min`
+/// and `0.6 h` say their unit; `8:30`, `8:30 AM` and `1 pm` are hours since midnight.
+fn parse_minutes(text: &str, bare: f64) -> Result<f64, EntryError> {
+    let fail = || EntryError::new(text, EntryRule::NotANumber);
+    let lower = text.trim().to_lowercase();
+    let unit_at = lower.find(char::is_alphabetic).unwrap_or(lower.len());
+    let (number, unit) = (lower[..unit_at].trim_end(), lower[unit_at..].trim_end_matches('.'));
+    let hours = match number.split_once(':') {
+        None => parse_number(number).map_err(|_not_a_number| fail())?,
+        Some((hours, minutes)) => {
+            let [hours, minutes] = [hours, minutes].map(|part| part.parse::<u32>().ok());
+            let minutes = minutes.filter(|minutes| *minutes < 60).ok_or_else(fail)?;
+            f64::from(hours.ok_or_else(fail)?) + f64::from(minutes) / 60.0
+        }
+    };
+    let clock = number.contains(':');
+    Ok(match unit {
+        "" if !clock => hours * bare,
+        "" | "h" | "hr" | "hrs" | "hour" | "hours" => hours * 60.0,
+        "m" | "min" | "mins" | "minute" | "minutes" if !clock => hours,
+        "am" | "a.m" if hours < 13.0 => (hours % 12.0) * 60.0,
+        "pm" | "p.m" if hours < 13.0 => (hours % 12.0 + 12.0) * 60.0,
+        _ => return Err(fail()),
+    })
 }
 
 /// Reads a whole number that is not negative.
@@ -174,6 +200,25 @@ mod tests {
             assert_eq!(read(text), Err(EntryError::new(text, EntryRule::NotWhole)));
         }
         assert_eq!(read("9999999999"), Ok(Quantity::Count(u32::MAX)));
+    }
+
+    #[test]
+    fn times_are_read_with_their_units_and_as_times_of_day() {
+        let minutes = |text| Quantity::Minutes(Minutes::ZERO).read_alike(text, Units::Inches);
+        for (text, expected) in
+            [("35", 35.0), ("35 min", 35.0), ("35min.", 35.0), ("0.5 h", 30.0), ("1:15", 75.0)]
+        {
+            assert_eq!(minutes(text), Ok(Quantity::Minutes(Minutes::of(expected))), "{text}");
+        }
+        let hours = |text| Quantity::Hours(Hours::ZERO).read_alike(text, Units::Inches);
+        let read =
+            [("8", 8.0), ("8 hr", 8.0), ("90 min", 1.5), ("8:30 AM", 8.5), ("1 pm", 13.0), ("12:00 am", 0.0)];
+        for (text, expected) in read {
+            assert_eq!(hours(text), Ok(Quantity::Hours(Hours::h(expected))), "{text}");
+        }
+        for text in ["8:75", "20 pm", "5 kg", "h", "8:30 min"] {
+            assert_eq!(hours(text).unwrap_err().text, text);
+        }
     }
 
     #[test]

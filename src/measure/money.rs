@@ -144,7 +144,7 @@ impl JsonSchema for Money {
 pub fn parse_money(text: &str) -> Result<Money, EntryError> {
     let fail = |rule| EntryError::new(text, rule);
     // A currency may stand before or after, never in the middle.
-    let amount = text.trim_matches(|c: char| c.is_alphabetic() || c.is_whitespace() || "$€£¥".contains(c));
+    let amount = text.trim_matches(|c: char| c.is_alphabetic() || c.is_whitespace() || "$€£¥/".contains(c));
     let kept: String = amount.chars().filter(|c| !c.is_whitespace() && *c != '\'').collect();
     let (negative, digits) = match kept.strip_prefix(['-', '−']) {
         Some(rest) => (true, rest),
@@ -180,6 +180,8 @@ mod tests {
         for (text, cents) in [
             ("12", 1200),
             ("12.5", 1250),
+            ("62/hr", 6200),
+            ("$62 per hour", 6200),
             ("12,50", 1250),
             ("$1,234.50", 123_450),
             ("1.234,50 €", 123_450),

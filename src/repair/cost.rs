@@ -3,7 +3,9 @@
 //! A task's time is beta-distributed over its three points (the PERT distribution of project
 //! planning). What makes one task slow often makes the next one slow: half of the variance of each is
 //! the crew's and the room's, the same for all (a Gaussian copula). Prices that are not the user's own
-//! scatter together. All methods meet the same draws, so that their difference is theirs.
+//! scatter together. Rates that nobody has timed are one estimator's: they may all be too low or too high
+//! together, which is a factor on all of them, the narrower the more rates are the user's own. All methods
+//! meet the same draws, so that their difference is theirs.
 
 use rand::SeedableRng as _;
 use rand_distr::{Distribution as _, StandardNormal};
@@ -15,13 +17,22 @@ use statrs::statistics::Statistics as _;
 use super::methods::Trade;
 use super::prices::Prices;
 use super::takeoff::MaterialLine;
-use super::tasks::TaskHours;
+use super::tasks::{RateBasis, TaskHours};
 use crate::measure::{Money, ThreePoint};
+use crate::wood::Kind;
 
 /// Share of a task's variance that all tasks have in common. Assumption.
 const IN_COMMON: f64 = 0.5;
 /// Standard deviation of prices that nobody has looked up, relative. Assumption.
 const PRICES: f64 = 0.08;
+/// How far one estimator's untimed rates may all be off together, as a standard deviation of the logarithm:
+/// with it, eight prices in ten lie within a quarter of what is expected. Assumption.
+const ESTIMATOR: f64 = 0.18;
+/// How far what one timed rate tells of the others is off, likewise. Assumption.
+const ONE_TELLS: f64 = 0.4;
+/// How much of that doubt a rate from common practice or a published one has.
+const KNOWN_TO_OTHERS: f64 = 0.5;
+
 /// Trials that one random sequence serves.
 const BATCH: u32 = 500;
 /// Steps of a table of quantiles, over ±[`REACH`] standard deviations.
@@ -42,6 +53,8 @@ pub struct CostInputs<'a> {
 pub enum CostDriver {
     /// The time of a task, which has this name in the catalog.
     Task(String),
+    /// How far untimed rates are off together.
+    Rates,
     /// What materials cost whose price nobody has looked up.
     MaterialPrices,
 }
@@ -162,6 +175,9 @@ const fn single(value: f64) -> f32 {
 struct Ready {
     /// Index of the task's quantiles, and the cents that a minute of its batches costs.
     tasks: Vec<(usize, f32)>,
+    /// For each task the standard deviation of the logarithm of what its rate has in common with the others
+    /// that nobody timed.
+    off_together: Vec<f32>,
     /// Cents of materials whose price is sure, and of the others.
     materials: (f32, f32),
 }
@@ -210,6 +226,24 @@ fn mean_cost(method: &CostInputs<'_>, prices: &Prices) -> Money {
     labor + method.materials.iter().map(|line| line.amount).sum()
 }
 
+impl Ready {
+    /// Cents of labor in a trial: at these minutes of each task, and with untimed rates off together by so
+    /// many standard deviations.
+    fn labor(&self, minutes: &[f32], estimator: f32) -> f32 {
+        // The deviations are few: the factor of the last is most often that of the next.
+        let (mut last, mut factor) = (0.0_f32, 1.0_f32);
+        let tasks = self.tasks.iter().zip(&self.off_together);
+        tasks
+            .map(|(&(task, cents), &off)| {
+                if off.to_bits() != last.to_bits() {
+                    (last, factor) = (off, (off * estimator - 0.5 * off * off).exp());
+                }
+                cents * minutes[task] * factor
+            })
+            .sum()
+    }
+}
+
 fn make_ready<'a>(method: &CostInputs<'a>, prices: &Prices, known: &mut Vec<(&'a str, ThreePoint)>) -> Ready {
     let minute = |trade: Trade| prices.hour(trade).to_units() * 100.0 / 60.0;
     let place = |task: &'a TaskHours, known: &mut Vec<(&'a str, ThreePoint)>| {
@@ -219,13 +253,34 @@ fn make_ready<'a>(method: &CostInputs<'a>, prices: &Prices, known: &mut Vec<(&'a
             known.len() - 1
         })
     };
-    let tasks =
-        method.tasks.iter().map(|task| (place(task, known), single(minute(task.trade) * task.batches)));
+    let tasks = method
+        .tasks
+        .iter()
+        .map(|task| (place(task, known), single(minute(task.trade) * task.batches_in_all())));
     let cents = |own: bool| {
         let lines = method.materials.iter().filter(|line| line.own_price == own);
         single(lines.map(|line| line.amount).sum::<Money>().to_units() * 100.0)
     };
-    Ready { tasks: tasks.collect(), materials: (cents(true), cents(false)) }
+    let off_together = off_together(method.tasks);
+    Ready { tasks: tasks.collect(), off_together, materials: (cents(true), cents(false)) }
+}
+
+/// How far each task's rate is off together with the others that nobody timed: a standard deviation of the
+/// logarithm. What was timed, or is the user's own, tells of the rest: variances add inversely.
+fn off_together(tasks: &[TaskHours]) -> Vec<f32> {
+    let own = |task: &TaskHours| !matches!(task.basis, RateBasis::Catalog(_));
+    let mut timed: Vec<&str> = tasks.iter().filter(|task| own(task)).map(|task| task.id.as_str()).collect();
+    timed.sort_unstable();
+    timed.dedup();
+    let told = f64::from(u32::try_from(timed.len()).unwrap_or(u32::MAX)) / (ONE_TELLS * ONE_TELLS);
+    let left = (1.0 / (1.0 / (ESTIMATOR * ESTIMATOR) + told)).sqrt();
+    let one = |task: &TaskHours| match &task.basis {
+        RateBasis::Catalog(_) if task.minutes.high <= task.minutes.low => 0.0,
+        RateBasis::Catalog(rate) if rate.kind == Kind::Assumption => single(left),
+        RateBasis::Catalog(_) => single(KNOWN_TO_OTHERS * left),
+        _ => 0.0,
+    };
+    tasks.iter().map(one).collect()
 }
 
 fn run_batch(methods: &[Ready], tables: &[Quantiles], count: u32, seed: u64) -> Vec<Vec<f32>> {
@@ -235,12 +290,12 @@ fn run_batch(methods: &[Ready], tables: &[Quantiles], count: u32, seed: u64) -> 
     let mut costs = vec![Vec::with_capacity(count as usize); methods.len()];
     for _ in 0..count {
         let mut normal = || -> f32 { StandardNormal.sample(&mut random) };
-        let (pace, dear) = (normal(), 1.0 + single(PRICES) * normal());
+        let (pace, dear, estimator) = (normal(), 1.0 + single(PRICES) * normal(), normal());
         for (table, minutes) in tables.iter().zip(&mut minutes) {
             *minutes = table.at(common * pace + own * normal());
         }
         for (method, costs) in methods.iter().zip(&mut costs) {
-            let labor: f32 = method.tasks.iter().map(|&(task, cents)| cents * minutes[task]).sum();
+            let labor = method.labor(&minutes, estimator);
             costs.push(labor + method.materials.0 + method.materials.1 * dear.max(0.0));
         }
     }
@@ -260,6 +315,14 @@ fn drivers(method: &CostInputs<'_>, ready: &Ready, tables: &[Quantiles]) -> Vec<
             None => drivers.push((CostDriver::Task(task.name.clone()), swing)),
         }
     }
+    let together: f32 = method
+        .tasks
+        .iter()
+        .zip(&ready.tasks)
+        .zip(&ready.off_together)
+        .map(|((task, (_, cents)), off)| 2.0 * z * off * cents * single(task.minutes.mean()))
+        .sum();
+    drivers.push((CostDriver::Rates, money(together)));
     drivers.push((CostDriver::MaterialPrices, money(2.0 * z * single(PRICES) * ready.materials.1)));
     drivers.retain(|(_, swing)| *swing > Money::ZERO);
     drivers.sort_by_key(|(_, swing)| std::cmp::Reverse(*swing));
@@ -272,7 +335,7 @@ mod tests {
 
     use super::*;
     use crate::measure::{Estimate, Hours};
-    use crate::repair::{Charging, RateBasis, TaskPer};
+    use crate::repair::{Besides, CatalogRate, Charging, RateBasis, TaskPer};
 
     fn task(id: &str, points: ThreePoint, batches: f64) -> TaskHours {
         TaskHours {
@@ -283,6 +346,8 @@ mod tests {
             batch: (TaskPer::Visit, 1.0),
             batches,
             minutes: points,
+            besides: Besides::default(),
+            people: 1,
             times: 1.0,
             hours: Estimate { mean: Hours::minutes(points.mean() * batches), sd: Hours::ZERO },
             basis: RateBasis::Own,
@@ -310,6 +375,31 @@ mod tests {
         // The mean of the three points is that of the distribution.
         assert_eq!(found.mean, Money::cents(10_000).times(points.mean()));
         assert_eq!(found.drivers.len(), 1);
+    }
+
+    /// Exact minutes but for the estimator: the cost is lognormal about the mean. By hand: σ 0.18, with one
+    /// rate timed 1/√(1/0.0324 + 1/0.16) = 0.16415, and the timed half of the cost stays as it is.
+    #[test]
+    fn untimed_rates_are_off_together_and_a_timed_one_tells_of_them() {
+        let nearly = ThreePoint { low: 59.999, likely: 60.0, high: 60.001 };
+        let rate = CatalogRate {
+            minutes: nearly,
+            source: String::new(),
+            kind: Kind::Assumption,
+            conditions: Vec::new(),
+        };
+        let untimed =
+            |id: &str| TaskHours { basis: RateBasis::Catalog(rate.clone()), ..task(id, nearly, 1.0) };
+        let none = [untimed("one"), untimed("two")];
+        let one = [untimed("one"), task("two", nearly, 1.0)];
+        let inputs = [&none, &one].map(|tasks| CostInputs { tasks, materials: &[] });
+        let found = cost_spreads(&inputs, &a_hundred_an_hour(), 40_000, 5);
+        let ninth = |sigma: f64| (1.281_55 * sigma - 0.5 * sigma * sigma).exp();
+        for (found, expected) in found.iter().zip([200.0 * ninth(0.18), 100.0 + 100.0 * ninth(0.164_15)]) {
+            let cost = found.at(0.9).to_units();
+            assert!((cost / expected - 1.0).abs() < 0.006, "{cost} against {expected}");
+            assert_eq!(found.drivers[0].0, CostDriver::Rates);
+        }
     }
 
     /// Two tasks of the same spread with half of their variance in common: the sum scatters √(2 (1 + ρ))

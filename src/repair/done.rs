@@ -46,7 +46,7 @@ pub struct Learned {
 pub fn rates_of(tasks: &[TaskHours], done: &Done) -> Vec<(String, f64)> {
     let mut known: BTreeMap<&str, f64> = BTreeMap::new();
     for task in tasks {
-        *known.entry(&task.id).or_default() += task.batches * task.times;
+        *known.entry(&task.id).or_default() += task.batches_in_all() * task.times;
     }
     let rate = |(id, hours): (&String, &Hours)| {
         let batches = known.get(id.as_str()).copied().filter(|batches| *batches > 0.0)?;

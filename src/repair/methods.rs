@@ -5,7 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::joint::BeadLay;
-use crate::measure::{DateText, Dimension, Hours, Length, Money, Percent, ThreePoint};
+use crate::measure::{DateText, Dimension, Hours, Length, Minutes, Money, Percent, ThreePoint};
 use crate::named::named;
 use crate::wood::Kind;
 
@@ -26,8 +26,12 @@ pub enum TaskPer {
     CoatedArea,
     /// Square metres of boards.
     BoardedArea,
-    /// Metres around the surfaces.
+    /// Metres of free edge around the surfaces: where two of them meet at a ridge there is none.
     OutlineRun,
+    /// Metres of trim: around the surfaces, and along both sides of the boards that part their sections.
+    TrimRun,
+    /// Metres of board handled.
+    BoardRun,
     /// Boards handled.
     Board,
     /// Windows, doors and other holes that the boards are fitted around.
@@ -60,6 +64,8 @@ impl TaskPer {
             Self::CoatedArea => "coated_area",
             Self::BoardedArea => "boarded_area",
             Self::OutlineRun => "outline_run",
+            Self::TrimRun => "trim_run",
+            Self::BoardRun => "board_run",
             Self::Board => "board",
             Self::Opening => "opening",
             Self::Window => "window",
@@ -80,7 +86,9 @@ impl TaskPer {
     /// What its batches are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::JointRun | Self::BackedRun | Self::OutlineRun => Dimension::Length,
+            Self::JointRun | Self::BackedRun | Self::OutlineRun | Self::TrimRun | Self::BoardRun => {
+                Dimension::Length
+            }
             Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
             _ => Dimension::Number,
         }
@@ -110,6 +118,17 @@ impl Trade {
     }
 }
 
+/// What a task's time goes with besides: how much of it, and the minutes of one person for that.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct AlsoPer {
+    /// What the time goes with.
+    pub per: TaskPer,
+    /// How much of that `minutes` is for.
+    pub batch: f64,
+    /// Expected minutes of one person for a batch.
+    pub minutes: Minutes,
+}
+
 /// One thing to do.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Task {
@@ -132,6 +151,15 @@ pub struct Task {
     pub batch: f64,
     /// Minutes of one person for a batch.
     pub minutes: ThreePoint,
+    /// Expected minutes that it takes besides, however much there is, if there is any.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fixed: Option<Minutes>,
+    /// What its time goes with besides.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub also: Option<AlsoPer>,
+    /// People it takes at once where long boards are held overhead; nothing for one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub people: Option<u32>,
     /// How far to trust it.
     pub kind: Kind,
     /// Where it is from.
@@ -459,6 +487,32 @@ impl RepairMethod {
         Self { steps: steps.collect(), materials, ..self.clone() }
     }
 
+    /// The same from a scaffold, which is put up once the room is covered and is paid for by the week.
+    #[must_use]
+    pub fn from_scaffold(&self) -> Self {
+        let mut materials = self.materials.clone();
+        materials.push("scaffold_hire".to_owned());
+        Self { materials, ..self.beside_covering(None, Some("scaffold")) }
+    }
+
+    /// The same in a furnished room: what stands in it is moved before it is covered.
+    #[must_use]
+    pub fn among_furniture(&self) -> Self {
+        self.beside_covering(Some("furniture"), None)
+    }
+
+    /// The same with a task before or after each time the floor is covered.
+    fn beside_covering(&self, before: Option<&str>, after: Option<&str>) -> Self {
+        let task = |id: &str| Step::Do(id.to_owned());
+        let steps = self.steps.iter().flat_map(|step| match step {
+            Step::Do(id) if id == "protect" => {
+                before.map(task).into_iter().chain([step.clone()]).chain(after.map(task)).collect()
+            }
+            _ => vec![step.clone()],
+        });
+        Self { steps: steps.collect(), ..self.clone() }
+    }
+
     /// Whether it breaks painted surfaces: scrapes, sands or takes boards down.
     pub fn disturbs_paint(&self) -> bool {
         DISTURBS.iter().any(|task| self.does(task))
@@ -521,7 +575,7 @@ pub enum MaterialPer {
     CoveredArea,
     /// Square metres of boards.
     BoardedArea,
-    /// Metres around the surfaces, for each time the room is masked.
+    /// Metres of free edge around the surfaces, for each time the room is masked.
     OutlineRun,
     /// Metres of new board, cut from the plan's stock lengths.
     BoardRun,
@@ -533,11 +587,15 @@ pub enum MaterialPer {
     JointRun,
     /// Metres of joint whose slot is wide enough for tape or backer.
     BackedRun,
+    /// Boards handled.
+    Board,
+    /// Weeks begun in which the crew is on the job.
+    Week,
 }
 
 impl MaterialPer {
     /// All of them.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 13] = [
         Self::Job,
         Self::Visit,
         Self::PaintedArea,
@@ -549,12 +607,14 @@ impl MaterialPer {
         Self::Section,
         Self::JointRun,
         Self::BackedRun,
+        Self::Board,
+        Self::Week,
     ];
 
     /// What its amounts are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::Job | Self::Visit | Self::Section => Dimension::Number,
+            Self::Job | Self::Visit | Self::Section | Self::Board | Self::Week => Dimension::Number,
             Self::OutlineRun | Self::BoardRun | Self::JointRun | Self::BackedRun => Dimension::Length,
             Self::PaintedArea | Self::CoveredArea | Self::BoardedArea => Dimension::Area,
             Self::BoardVolume => Dimension::Volume,
@@ -575,6 +635,8 @@ impl MaterialPer {
             Self::Section => "section",
             Self::JointRun => "joint_run",
             Self::BackedRun => "backed_run",
+            Self::Board => "board",
+            Self::Week => "week",
         }
     }
 }

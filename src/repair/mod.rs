@@ -26,7 +26,7 @@ pub use cost::{CostDriver, CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
 pub use done::{Done, Learned, learn, learn_waste, rates_of, use_of};
 pub use methods::{
-    Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
+    AlsoPer, Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
     RepairMethod, Step, Task, TaskPer, Trade, Wait,
 };
 pub use own::Payer;
@@ -45,6 +45,7 @@ pub use takeoff::{
     takeoff, wet_sealant,
 };
 pub use tasks::{
-    CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, task_hours, weigh,
+    Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, done_already,
+    task_hours, weigh,
 };
 pub use trials::Tears;

@@ -20,17 +20,17 @@ impl Plan {
         }
     }
 
-    /// Sets the likely minutes for a batch of a task, by the task's id; `None` goes back to the catalog's
-    /// rate. The least and the most keep the proportion to the likely time that they have in `rate`, the
-    /// rate until now; one without a likely time counts as exact.
-    pub fn set_own_minutes(&mut self, task: &str, rate: ThreePoint, likely: Option<Minutes>) {
-        let Some(likely) = likely.map(Minutes::to_minutes) else {
+    /// Sets the minutes that a batch of a task takes on average, by the task's id; `None` goes back to the
+    /// catalog's rate. The three points keep their proportion to the average of `rate`, the rate until now;
+    /// one without an average counts as exact.
+    pub fn set_own_minutes(&mut self, task: &str, rate: ThreePoint, mean: Option<Minutes>) {
+        let Some(mean) = mean.map(Minutes::to_minutes) else {
             self.own_minutes.remove(task);
             return;
         };
-        let own = match rate.likely > 0.0 {
-            true => ThreePoint { likely, ..rate.times(likely / rate.likely) },
-            false => ThreePoint::exactly(likely),
+        let own = match rate.mean() > 0.0 {
+            true => rate.times(mean / rate.mean()),
+            false => ThreePoint::exactly(mean),
         };
         self.own_minutes.insert(task.to_owned(), own);
     }
@@ -94,11 +94,15 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_likely_time_carries_its_range_along() {
+    fn an_average_time_carries_its_range_along() {
         let mut plan = Plan::default();
-        let rate = ThreePoint { low: 30.0, likely: 40.0, high: 60.0 };
+        let rate = ThreePoint { low: 20.0, likely: 40.0, high: 60.0 };
         plan.set_own_minutes("scrape", rate, Some(Minutes::of(20.0)));
-        assert_eq!(plan.own_minutes["scrape"], ThreePoint { low: 15.0, likely: 20.0, high: 30.0 });
+        assert_eq!(plan.own_minutes["scrape"], ThreePoint { low: 10.0, likely: 20.0, high: 30.0 });
+        // What is typed is the average, however the range leans.
+        let leans = ThreePoint { low: 30.0, likely: 45.0, high: 80.0 };
+        plan.set_own_minutes("scrape", leans, Some(Minutes::of(35.0)));
+        assert!((plan.own_minutes["scrape"].mean() - 35.0).abs() < 1e-9);
         plan.set_own_minutes("new", ThreePoint::default(), Some(Minutes::of(7.0)));
         assert_eq!(plan.own_minutes["new"], ThreePoint { low: 7.0, likely: 7.0, high: 7.0 });
         plan.set_own_minutes("scrape", rate, None);

@@ -160,6 +160,8 @@ pub enum PriceLine {
     Contingency,
     /// Profit.
     Profit,
+    /// Callbacks to be expected within the warranty.
+    Callbacks,
     /// What is missing to the minimum charge.
     Minimum,
     /// Tax.
@@ -170,13 +172,14 @@ pub enum PriceLine {
 
 impl PriceLine {
     /// All of them, in the order of the build-up.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Labor,
         Self::Materials,
         Self::Equipment,
         Self::Overhead,
         Self::Contingency,
         Self::Profit,
+        Self::Callbacks,
         Self::Minimum,
         Self::Tax,
         Self::Rounding,
@@ -190,6 +193,7 @@ impl PriceLine {
             Self::Equipment => "equipment",
             Self::Overhead => "overhead",
             Self::Contingency => "contingency",
+            Self::Callbacks => "callbacks",
             Self::Profit => "profit",
             Self::Minimum => "minimum",
             Self::Tax => "tax",
@@ -292,6 +296,8 @@ pub struct Plan {
     pub site: Site,
     /// A timed section, if one was scraped.
     pub trial: Option<Trial>,
+    /// Whether the time that the timed section took is charged.
+    pub charge_timed: bool,
     /// Rates of money.
     pub prices: Prices,
     /// The user's own minutes for tasks, by task id, in place of the catalog's.
@@ -337,6 +343,7 @@ impl Default for Plan {
             two_guns: false,
             site: Site::default(),
             trial: None,
+            charge_timed: true,
             prices: Prices::default(),
             own_minutes: BTreeMap::new(),
             own_prices: BTreeMap::new(),

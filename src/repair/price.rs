@@ -19,6 +19,8 @@ pub struct PriceInputs<'a> {
     pub crew_days: u32,
     /// How labor and materials may turn out.
     pub cost: &'a CostSpread,
+    /// What is put in for callbacks.
+    pub callbacks: Money,
     /// Rates and shares.
     pub plan: &'a Plan,
 }
@@ -64,6 +66,11 @@ pub enum LineBasis {
     Overhead(Percent),
     /// So that the cost is covered with this chance.
     Contingency(Percent),
+    /// Callbacks to be expected in so many years of warranty.
+    Callbacks {
+        /// Years of warranty.
+        years: u32,
+    },
     /// This markup on all lines above.
     Profit(Percent),
     /// This markup on materials and equipment.
@@ -204,7 +211,7 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
             (Money::ZERO, contingency, (materials + equipment).times(prices.material_markup.to_fraction()))
         }
     };
-    let before_tax = cost + overhead + contingency + profit;
+    let before_tax = cost + overhead + contingency + profit + inputs.callbacks;
     // Where there is nothing to do, nobody comes and nothing is charged.
     let short = if cost > Money::ZERO { prices.minimum - before_tax } else { Money::ZERO };
     let minimum = if short > Money::ZERO { short } else { Money::ZERO };
@@ -216,7 +223,18 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
     let tax = taxed.times(prices.tax.to_fraction());
     let exact = before_tax + minimum + tax;
     let rounding = exact.rounded_to(prices.round_to.cents()) - exact;
-    Amounts([labor, materials, equipment, overhead, contingency, profit, minimum, tax, rounding])
+    Amounts([
+        labor,
+        materials,
+        equipment,
+        overhead,
+        contingency,
+        profit,
+        inputs.callbacks,
+        minimum,
+        tax,
+        rounding,
+    ])
 }
 
 /// Hours of a trade.
@@ -260,6 +278,7 @@ fn basis(line: PriceLine, inputs: &PriceInputs<'_>) -> LineBasis {
             LineBasis::Markup(prices.material_markup)
         }
         PriceLine::Profit => LineBasis::Profit(prices.profit),
+        PriceLine::Callbacks => LineBasis::Callbacks { years: inputs.plan.warranty_years },
         PriceLine::Minimum => LineBasis::Minimum(prices.minimum),
         PriceLine::Tax => LineBasis::Tax { rate: prices.tax, on: prices.tax_on },
         PriceLine::Rounding => LineBasis::Rounding(Money::cents(prices.round_to.cents())),

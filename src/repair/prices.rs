@@ -105,6 +105,8 @@ pub struct Prices {
     /// The chance in per cent that the price is to cover what the work turns out to cost; `None` for
     /// none beyond what is expected.
     pub contingency: Option<Percent>,
+    /// Whether the price holds what callbacks within the warranty are expected to cost.
+    pub add_callbacks: bool,
     /// The least the firm comes for, tax not included.
     pub minimum: Money,
     /// Sales tax.
@@ -169,6 +171,7 @@ impl Default for Prices {
             overhead: Percent::pct(35.0),
             profit: Percent::pct(6.0),
             contingency: None,
+            add_callbacks: false,
             minimum: Money::cents(25_000),
             tax: Percent::pct(7.0),
             tax_on: TaxOn::Materials,
@@ -194,6 +197,7 @@ struct PricesInFile {
     overhead: Percent,
     profit: Percent,
     contingency: Option<Percent>,
+    add_callbacks: bool,
     minimum: Money,
     tax: Percent,
     tax_on: TaxOn,
@@ -216,6 +220,7 @@ impl Default for PricesInFile {
             overhead: start.overhead,
             profit: start.profit,
             contingency: start.contingency,
+            add_callbacks: start.add_callbacks,
             minimum: start.minimum,
             tax: start.tax,
             tax_on: start.tax_on,
@@ -242,6 +247,7 @@ impl From<PricesInFile> for Prices {
             overhead: file.overhead,
             profit: file.profit,
             contingency: file.contingency,
+            add_callbacks: file.add_callbacks,
             minimum: file.minimum,
             tax: file.tax,
             tax_on: file.tax_on,

@@ -33,8 +33,12 @@ pub struct Quantities {
     pub board_run: Length,
     /// The boards' pieces by length, in whole millimetres, and how many of each.
     pub pieces: Vec<(f64, usize)>,
-    /// Around the surfaces.
+    /// Free edge around the surfaces.
     pub outline: Length,
+    /// Trim around the surfaces and along the boards that part them.
+    pub trim: Length,
+    /// The longest board overhead.
+    pub longest_overhead: Length,
     /// Holes in the surfaces that boards are fitted around.
     pub openings: usize,
     /// Windows and doors of the room that are masked.
@@ -50,8 +54,8 @@ pub struct OnSite {
     pub days: u32,
     /// The same, for each of the people.
     pub person_days: u32,
-    /// Whether the room is handed back in the evening.
-    pub handed_back: bool,
+    /// Evenings on which the room is handed back.
+    pub evenings: u32,
     /// Hours that people wait in the room, of all together.
     pub standby: Hours,
 }
@@ -82,6 +86,12 @@ impl Quantities {
         self.pieces.iter().map(|(_, count)| count).sum()
     }
 
+    /// Length of all boards' pieces, metres.
+    #[expect(clippy::cast_precision_loss, reason = "a count of boards")]
+    fn handled_run(&self) -> f64 {
+        self.pieces.iter().map(|(length, count)| length * *count as f64).sum()
+    }
+
     /// How much of `per` there is, in its unit; `on_site` counts for what goes with the days.
     #[expect(clippy::cast_precision_loss, reason = "counts of sections, boards and windows")]
     pub fn of_task(&self, per: TaskPer, coats: u32, on_site: &OnSite) -> f64 {
@@ -95,13 +105,7 @@ impl Quantities {
             TaskPer::Coat => coats.into(),
             TaskPer::Day => on_site.days.into(),
             TaskPer::PersonDay => on_site.person_days.into(),
-            TaskPer::Evening => {
-                if on_site.handed_back {
-                    on_site.days.into()
-                } else {
-                    0.0
-                }
-            }
+            TaskPer::Evening => on_site.evenings.into(),
             TaskPer::Standby => on_site.standby.to_h(),
             TaskPer::Section => self.sections as f64,
             TaskPer::JointRun => self.joint_run().to_m(),
@@ -110,12 +114,14 @@ impl Quantities {
             TaskPer::CoatedArea => self.painted.to_m2() * f64::from(coats),
             TaskPer::BoardedArea => self.boarded.to_m2(),
             TaskPer::OutlineRun => self.outline.to_m(),
+            TaskPer::TrimRun => self.trim.to_m(),
+            TaskPer::BoardRun => self.handled_run(),
         }
     }
 
-    /// How much of `per` there is, in its unit.
-    #[expect(clippy::cast_precision_loss, reason = "counts of visits and sections")]
-    pub fn of_material(&self, per: MaterialPer, method: &RepairMethod) -> f64 {
+    /// How much of `per` there is, in its unit; the crew is on the job in so many weeks.
+    #[expect(clippy::cast_precision_loss, reason = "counts of visits, sections and boards")]
+    pub fn of_material(&self, per: MaterialPer, method: &RepairMethod, weeks: u32) -> f64 {
         let maskings = method.maskings().max(1) as f64;
         match per {
             MaterialPer::Job => 1.0,
@@ -130,6 +136,8 @@ impl Quantities {
             MaterialPer::Section => self.sections as f64,
             MaterialPer::JointRun => self.joint_run().to_m(),
             MaterialPer::BackedRun => self.backed_run().to_m(),
+            MaterialPer::Board => self.boards() as f64,
+            MaterialPer::Week => weeks.into(),
         }
     }
 }

@@ -34,6 +34,8 @@ pub struct TakeoffInputs<'a> {
     pub paint: &'a Paint,
     /// Everything else that is bought.
     pub materials: &'a [Material],
+    /// Weeks begun in which the crew is on the job.
+    pub weeks: u32,
     /// How new boards are cut from the plan's stock lengths, if they can be.
     pub cutting: Option<&'a CuttingList>,
 }
@@ -73,7 +75,7 @@ pub struct MaterialLine {
     pub pieces: u32,
     /// Price of a piece.
     pub price: Money,
-    /// Price of all pieces.
+    /// Price of all pieces that are used up, those that are there already included.
     pub amount: Money,
     /// Whether the price is the user's own.
     pub own_price: bool,
@@ -239,7 +241,7 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>, lay: BeadLay) -> Vec<MaterialLine> 
     let mut lines: Vec<MaterialLine> = one_gun.flatten().collect();
     let cheapest = lines.iter().enumerate().min_by_key(|(_, line)| line.amount).map(|(at, _)| at);
     for (_, line) in lines.iter_mut().enumerate().filter(|(at, _)| Some(*at) != cheapest) {
-        (line.pieces, line.amount) = (0, Money::ZERO);
+        (line.pieces, line.on_hand, line.amount) = (0, 0, Money::ZERO);
     }
     lines
 }
@@ -285,7 +287,7 @@ fn cheapest_lines(need: Volume, offers: Vec<Offer>, plan: &Plan, basis: &OfferBa
             need: Need::Volume(need),
             pieces,
             price,
-            amount: price.times(f64::from(pieces)),
+            amount: price.times(f64::from(pieces) + f64::from(on_hand)),
             own_price,
             basis,
         }
@@ -341,7 +343,7 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
             need: Need::Run(inputs.quantities.board_run),
             pieces,
             price,
-            amount: price.times(f64::from(pieces)),
+            amount: price.times(f64::from(pieces) + f64::from(on_hand)),
             own_price,
             basis,
         }
@@ -366,7 +368,7 @@ fn piece_size(material: &Material) -> PieceSize {
 
 fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLine {
     let (plan, quantities) = (inputs.plan, inputs.quantities);
-    let need = quantities.of_material(material.per, inputs.method);
+    let need = quantities.of_material(material.per, inputs.method, inputs.weeks);
     let exact = need / material.holds.max(1e-9);
     let with_waste = exact * (1.0 + material.waste.unwrap_or_default().to_fraction());
     let (on_hand, pieces) = from_the_van(plan, &material.id, whole(with_waste));
@@ -386,7 +388,7 @@ fn material_line(material: &Material, inputs: &TakeoffInputs<'_>) -> MaterialLin
         },
         pieces,
         price,
-        amount: price.times(f64::from(pieces)),
+        amount: price.times(f64::from(pieces) + f64::from(on_hand)),
         own_price,
         basis,
     }

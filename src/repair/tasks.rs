@@ -48,6 +48,11 @@ pub struct CatalogRate {
 pub enum RateBasis {
     /// The user's own minutes.
     Own,
+    /// The section that was timed: done, at what it took.
+    Done {
+        /// Its name.
+        section: String,
+    },
     /// The catalog's.
     Catalog(CatalogRate),
     /// The user's timed section, weighed against the catalog's rate.
@@ -70,6 +75,33 @@ impl RateBasis {
     }
 }
 
+/// What a task takes besides its rate, conditions included.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Besides {
+    /// Expected minutes however much there is.
+    pub fixed: Minutes,
+    /// What its time goes with besides.
+    pub also: Option<Also>,
+}
+
+/// A second rate of a task.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Also {
+    /// What the time goes with, and how much of that, in its unit, makes a batch.
+    pub batch: (TaskPer, f64),
+    /// How many batches there are.
+    pub batches: f64,
+    /// Expected minutes for a batch.
+    pub minutes: Minutes,
+}
+
+impl Besides {
+    /// Expected minutes of both together.
+    pub fn minutes(&self) -> f64 {
+        self.fixed.to_minutes() + self.also.map_or(0.0, |also| also.batches * also.minutes.to_minutes())
+    }
+}
+
 /// One task with its hours.
 #[derive(Debug, Clone, PartialEq)]
 pub struct TaskHours {
@@ -87,6 +119,10 @@ pub struct TaskHours {
     pub batches: f64,
     /// Minutes for a batch, conditions included.
     pub minutes: ThreePoint,
+    /// What it takes besides.
+    pub besides: Besides,
+    /// People it takes at once.
+    pub people: u32,
     /// What the conditions multiply the catalog's minutes by.
     pub times: f64,
     /// Hours of one person.
@@ -94,6 +130,17 @@ pub struct TaskHours {
     /// Where the rate is from.
     pub basis: RateBasis,
 }
+
+impl TaskHours {
+    /// Batches that would take as long at its rate alone: what it takes besides is slow or quick with it.
+    pub fn batches_in_all(&self) -> f64 {
+        let mean = self.minutes.mean();
+        self.batches + if mean > 0.0 { self.besides.minutes() / mean } else { 0.0 }
+    }
+}
+
+/// Boards overhead longer than this take two people. Common practice, no source.
+const HELD_BY_TWO: Length = Length::inches(72.0);
 
 /// The method's tasks in the order of its steps, waits left out, each with the number of its step. A step
 /// whose task is not in the catalog is left out; the catalog's own test sees to it that there is none.
@@ -119,13 +166,28 @@ pub fn task_of<'a>(tasks: &'a [Task], id: &str) -> Option<&'a Task> {
 /// waiting in it.
 pub fn day_tasks(inputs: &TaskInputs<'_>, on_site: &OnSite) -> Vec<TaskHours> {
     let with_days = inputs.tasks.iter().filter(|task| task.per.follows_from_the_days());
-    let evenings = with_days.filter(|task| on_site.handed_back || task.per != TaskPer::Evening);
+    let evenings = with_days.filter(|task| inputs.plan.site.handed_back || task.per != TaskPer::Evening);
     evenings.map(|task| one_task(task, inputs, on_site)).collect()
 }
 
 /// The catalog's conditions that these circumstances call up.
 pub fn applying<'a>(conditions: &'a [Condition], here: &[Circumstance]) -> Vec<&'a Condition> {
     conditions.iter().filter(|condition| here.contains(&condition.when)).collect()
+}
+
+/// The section that was done against the clock, as a task at what it took; `None` where `task` was not timed.
+pub fn done_already(task: &TaskHours, inputs: &TaskInputs<'_>) -> Option<TaskHours> {
+    let timed = timed(task_of(inputs.tasks, &task.id)?, inputs)?;
+    let batches = timed.run.to_m() / task.batch.1;
+    let hours = Estimate { mean: Hours::minutes(timed.minutes * batches), sd: Hours::ZERO };
+    Some(TaskHours {
+        batches,
+        minutes: ThreePoint::exactly(timed.minutes),
+        besides: Besides::default(),
+        hours,
+        basis: RateBasis::Done { section: timed.section.to_owned() },
+        ..task.clone()
+    })
 }
 
 fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours {
@@ -135,13 +197,34 @@ fn one_task(task: &Task, inputs: &TaskInputs<'_>, on_site: &OnSite) -> TaskHours
     let quantity = (whole - done).max(0.0);
     let batches = if task.batch > 0.0 { quantity / task.batch } else { 0.0 };
     let Rate { minutes, times, basis } = rate(task, inputs);
-    let hours = Estimate {
-        mean: Hours::minutes(minutes.mean() * batches),
-        sd: Hours::minutes(minutes.sd() * batches),
+    let besides = match basis {
+        // What the user says it takes is all that it takes.
+        RateBasis::Own | RateBasis::Done { .. } => Besides::default(),
+        _ => besides(task, batches, times, inputs, on_site),
     };
+    let long_overhead = inputs.quantities.longest_overhead > HELD_BY_TWO;
+    let people = task.people.filter(|_| long_overhead).unwrap_or(1);
     let (id, name, batch) = (task.id.clone(), task.name.clone(), (task.per, task.batch));
     let short = task.short.clone().unwrap_or_else(|| name.clone());
-    TaskHours { id, name, short, trade: task.trade, batch, batches, minutes, times, hours, basis }
+    let trade = task.trade;
+    let hours = Estimate { mean: Hours::ZERO, sd: Hours::ZERO };
+    let one =
+        TaskHours { id, name, short, trade, batch, batches, minutes, besides, people, times, hours, basis };
+    let all = one.batches_in_all();
+    let hours = |minutes: f64| Hours::minutes(minutes * all);
+    TaskHours { hours: Estimate { mean: hours(minutes.mean()), sd: hours(minutes.sd()) }, ..one }
+}
+
+/// What a task takes besides its rate, in conditions that multiply its time.
+fn besides(task: &Task, batches: f64, times: f64, inputs: &TaskInputs<'_>, on_site: &OnSite) -> Besides {
+    let also = task.also.filter(|also| also.batch > 0.0).map(|also| Also {
+        batch: (also.per, also.batch),
+        batches: inputs.quantities.of_task(also.per, inputs.plan.coats, on_site) / also.batch,
+        minutes: Minutes::of(also.minutes.to_minutes() * times),
+    });
+    let any = batches > 0.0 || also.is_some_and(|also| also.batches > 0.0);
+    let fixed = task.fixed.filter(|_| any).map_or(0.0, Minutes::to_minutes);
+    Besides { fixed: Minutes::of(fixed * times), also }
 }
 
 struct Rate {

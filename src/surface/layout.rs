@@ -8,7 +8,7 @@ use geo::{
 
 use super::boundary::{Source, boundary_joints};
 use super::courses::{Frame, section_courses};
-use super::model::{Divider, Point, Section, Surface, polygon};
+use super::model::{Divider, DividerKind, Point, Section, Surface, polygon};
 use crate::measure::{Area, Length};
 
 /// What meets at a joint.
@@ -124,6 +124,8 @@ pub struct SurfaceLayout {
     pub painted_area: Area,
     /// Length of the outline.
     pub outline_length: Length,
+    /// The part of it at which another surface goes on, over a ridge.
+    pub ridge_length: Length,
 }
 
 impl SurfaceLayout {
@@ -167,6 +169,7 @@ pub fn layout(surface: &Surface) -> SurfaceLayout {
         plan_area: Area::m2(face.unsigned_area()),
         boardable: Area::m2(boarded.unsigned_area()),
         outline_length: Length::m(outline.iter().map(ring_length).sum()),
+        ridge_length: surface.dividers.iter().filter_map(|divider| along(divider, &outline)).sum(),
         dividers: rectangles
             .iter()
             .map(|r| r.as_ref().map_or_else(|| MultiPolygon::new(vec![]), |r| face.intersection(r)))
@@ -198,6 +201,16 @@ fn cut_through(divider: &Divider, outline: &MultiPolygon) -> Option<Polygon> {
     };
     let (from, to) = (beyond(divider.from.coord(), -1.0), beyond(divider.to.coord(), 1.0));
     Divider { from, to, ..divider.clone() }.rectangle()
+}
+
+/// Length of a ridge that runs along an edge of the outline, half of its width off at most.
+fn along(divider: &Divider, outline: &MultiPolygon) -> Option<Length> {
+    let ends = [divider.from, divider.to].map(|end| geo::Point::from(end.coord()));
+    let near = divider.width.to_m() / 2.0 + 1e-6;
+    let mut edges = outline.iter().flat_map(|polygon| polygon.exterior().lines());
+    let runs = |edge: Line| ends.iter().all(|end| Euclidean.distance(&edge, end) <= near);
+    let on_edge = divider.kind == DividerKind::Ridge && edges.any(runs);
+    on_edge.then(|| Length::m(Euclidean.distance(&ends[0], &ends[1])))
 }
 
 /// All of `shapes` as one region, whichever way round they are drawn: `geo::unary_union` loses

@@ -115,6 +115,12 @@ impl Divider {
     /// The width of a new divider: a nominal 1x4.
     pub const USUAL_WIDTH: Length = Length::inches(3.5);
 
+    /// Its length.
+    pub fn length(&self) -> Length {
+        let axis = self.to.coord() - self.from.coord();
+        Length::m(axis.x.hypot(axis.y))
+    }
+
     /// The divider's rectangle, or `None` if it has no length.
     pub(crate) fn rectangle(&self) -> Option<Polygon> {
         let (from, to) = (self.from.coord(), self.to.coord());

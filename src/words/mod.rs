@@ -28,7 +28,7 @@ pub mod options;
 mod outlines;
 pub mod owner_page;
 pub mod places;
-mod price;
+pub mod price;
 pub mod price_book;
 mod problems;
 pub mod sealing;

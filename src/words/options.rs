@@ -53,10 +53,17 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
     }
 }
 
+/// From this share of the price on, a change of it is worth a sentence; and from so many times as long on, a
+/// slower task is.
+const LEAST_TOLD: Percent = Percent::pct(3.0);
+const LEAST_SLOWER: f64 = 1.1;
+
 /// What would change the choice, a sentence each.
 pub fn changes(assessment: &Assessment, choice: &Choice, words: &Words) -> Vec<String> {
     let margin = choice.next.zip(choice.margin.as_ref());
-    let margin = margin.map(|(next, margin)| margin_sentence(name(assessment, next), margin, words));
+    // What is within the doubt of any estimate says nothing.
+    let told = margin.filter(|(_, margin)| margin.share >= LEAST_TOLD);
+    let margin = told.map(|(next, margin)| margin_sentence(name(assessment, next), margin, words));
     let warranty = choice.other_warranty.map(|other| warranty_sentence(assessment, other, words));
     margin.into_iter().chain(warranty).collect()
 }
@@ -64,7 +71,7 @@ pub fn changes(assessment: &Assessment, choice: &Choice, words: &Words) -> Vec<S
 fn margin_sentence(next: &str, margin: &PriceMargin, words: &Words) -> String {
     let (next, amount) = (Arg::Name(next), Arg::RoughMoney(margin.amount));
     let share = Percent::pct(margin.share.to_pct().round());
-    match &margin.slower {
+    match margin.slower.as_ref().filter(|(_, times)| *times >= LEAST_SLOWER) {
         None => say!(words, "option-margin", next = next, amount = amount, share = share),
         Some((task, times)) => say!(
             words,
@@ -93,6 +100,7 @@ impl Say for RateBasis {
     fn say(&self, words: &Words) -> String {
         match self {
             Self::Own => say!(words, "option-rate-own"),
+            Self::Done { section } => say!(words, "option-rate-done", section = section),
             Self::Catalog(rate) => catalog_rate(rate, words),
             Self::Timed { section, minutes, weight, start } => {
                 let share = |share: f64| Percent::pct((100.0 * share).round());

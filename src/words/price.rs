@@ -1,7 +1,9 @@
 //! The build-up of a price.
 
 use super::{Arg, Say, Words, say};
-use crate::measure::Percent;
+use crate::assess::RepairOption;
+use crate::job::Job;
+use crate::measure::{Money, Percent};
 use crate::repair::{CostDriver, LineBasis, PriceLine};
 
 impl Say for PriceLine {
@@ -44,6 +46,7 @@ impl Say for LineBasis {
             }
             Self::Overhead(share) => say!(words, "price-basis-overhead", share = share),
             Self::Contingency(share) => say!(words, "price-basis-contingency", share = share),
+            Self::Callbacks { years } => say!(words, "price-basis-callbacks", years = years),
             Self::Profit(share) => say!(words, "price-basis-profit", share = share),
             Self::Minimum(amount) => say!(words, "price-basis-minimum", amount = amount),
             Self::Tax { rate, on } => say!(words, "price-basis-tax", rate = rate, on = Arg::Id(on.key())),
@@ -57,15 +60,24 @@ impl Say for CostDriver {
     fn say(&self, words: &Words) -> String {
         match self {
             Self::Task(name) => name.clone(),
+            Self::Rates => say!(words, "price-driver-rates"),
             Self::MaterialPrices => say!(words, "price-driver-material-prices"),
         }
     }
 }
 
+/// That a job is warranted and an option's price holds nothing for callbacks; `None` where that is not so.
+pub fn no_reserve(job: &Job, option: &RepairOption, words: &Words) -> Option<String> {
+    let expected = option.expected_callbacks().filter(|expected| *expected > Money::ZERO)?;
+    let (years, held) = (job.plan.warranty_years, job.plan.prices.add_callbacks);
+    let amount = Arg::RoughMoney(expected);
+    (years > 0 && !held).then(|| say!(words, "price-no-reserve", years = years, amount = amount))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::{Hours, Money, Units};
+    use crate::measure::{Hours, Units};
 
     #[test]
     fn a_line_says_its_own_figures() {

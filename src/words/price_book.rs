@@ -3,7 +3,7 @@
 use super::{Arg, Say, Words, say};
 use crate::job::{BookField, BookValue};
 use crate::joint::{BeadLay, Pack};
-use crate::measure::{Money, Volume};
+use crate::measure::{Minutes, Money, Volume};
 use crate::repair::{MaterialPer, Outcome, TaskPer};
 
 impl Say for BookField {
@@ -34,6 +34,8 @@ impl Say for BookValue {
                 likely = Arg::Number(minutes.likely, 1),
                 most = Arg::Number(minutes.high, 1)
             ),
+            Self::Took(minutes) => figures.minutes(*minutes),
+            Self::Also(also) => second_rate((also.per, also.batch), also.minutes, words),
             Self::Money(money) => figures.money(*money),
             Self::Date(date) => figures.date(*date),
             Self::Kind(kind) => kind.say(words),
@@ -58,6 +60,18 @@ fn can((liters, price): (f64, Money), words: &Words) -> String {
 pub fn task_unit(per: TaskPer, count: f64, words: &Words) -> String {
     let (per, count) = (Arg::Id(per.key()), Arg::Number(count, 2));
     say!(words, "option-task-unit", per = per, units = Arg::units(words.units()), count = count)
+}
+
+/// A second rate of a task: minutes for so much.
+pub(super) fn second_rate((per, batch): (TaskPer, f64), minutes: Minutes, words: &Words) -> String {
+    let shown = batch / per.dimension().si_of_unit(words.units());
+    say!(
+        words,
+        "offer-also",
+        minutes = Arg::Number(minutes.to_minutes(), 1),
+        amount = Arg::Number(shown, 0),
+        unit = &task_unit(per, shown, words)
+    )
 }
 
 /// The unit of what a piece of a material is for, in the form for `count` of them.

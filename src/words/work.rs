@@ -3,9 +3,10 @@
 use jiff::ToSpan as _;
 use jiff::civil::{Date, Time};
 
+use super::price_book::{second_rate, task_unit};
 use super::{Arg, Say, Words, say};
 use crate::assess::TimedWork;
-use crate::measure::{Area, Dimension, Hours, Length};
+use crate::measure::{Area, Dimension, Hours, Length, Minutes};
 use crate::repair::{DayStep, TaskHours, WorkDay};
 
 /// What a batch of a task is, in a sentence.
@@ -23,6 +24,57 @@ pub fn batch(task: &TaskHours, words: &Words) -> String {
     say!(words, "price-task-batch", per = per, run = run, area = area, sections = sections)
 }
 
+/// How much there is of a task: batches, and what a batch is.
+pub fn quantity(task: &TaskHours, words: &Words) -> String {
+    let (per, amount) = task.batch;
+    let shown = amount / per.dimension().si_of_unit(words.units());
+    let batches = Arg::Number(task.batches, 1);
+    match per.dimension() {
+        Dimension::Number => {
+            let count = task.batches * amount;
+            say!(
+                words,
+                "price-task-count",
+                count = Arg::Number(count, 1),
+                unit = &task_unit(per, count, words)
+            )
+        }
+        _ => say!(
+            words,
+            "price-task-quantity",
+            batches = batches,
+            amount = Arg::Number(shown, 0),
+            unit = &task_unit(per, shown, words)
+        ),
+    }
+}
+
+/// What a task takes besides its rate, in a sentence or two; empty where that is nothing.
+pub fn besides(task: &TaskHours, words: &Words) -> String {
+    let besides = &task.besides;
+    let fixed = (besides.fixed > Minutes::ZERO)
+        .then(|| say!(words, "price-task-fixed", minutes = Arg::Number(besides.fixed.to_minutes(), 0)));
+    let also = besides.also.filter(|also| also.batches > 0.0).map(|also| {
+        let rate = second_rate(also.batch, also.minutes, words);
+        let total = Minutes::of(also.batches * also.minutes.to_minutes());
+        say!(
+            words,
+            "price-task-also",
+            rate = &rate,
+            batches = Arg::Number(also.batches, 1),
+            total = Arg::Number(total.to_minutes(), 0)
+        )
+    });
+    fixed.into_iter().chain(also).collect::<Vec<_>>().join(" ")
+}
+
+/// Where a task's time is from: what it takes besides its rate, and the rate.
+pub fn basis(task: &TaskHours, words: &Words) -> String {
+    let besides = besides(task, words);
+    let rate = task.basis.say(words);
+    if besides.is_empty() { rate } else { besides + " " + &rate }
+}
+
 impl Say for TimedWork<'_> {
     /// In two sentences.
     fn say(&self, words: &Words) -> String {
@@ -34,6 +86,7 @@ impl Say for TimedWork<'_> {
             task = &self.task.name,
             all = all,
             taken = self.taken,
+            charged = Arg::Id(if self.charged { "yes" } else { "no" }),
             low = low,
             high = high
         )

@@ -8,8 +8,9 @@ use gapwright::job::demo_job;
 use gapwright::joint::demand;
 use gapwright::measure::{Estimate, Hours, Length, Money, Percent, ThreePoint};
 use gapwright::repair::{
-    Charging, CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price, PriceInputs,
-    PriceLine, Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, Trade, cost_spreads, price,
+    Besides, Charging, CostInputs, MaterialLine, Need, OfferBasis, Payers, PieceSize, Plan, Price,
+    PriceInputs, PriceLine, Prices, RateBasis, RoundTo, Shares, TaskHours, TaskPer, TaxOn, Trade,
+    cost_spreads, price,
 };
 use gapwright::surface::{Fixing, JointKind, layout};
 use statrs::distribution::{Beta, ContinuousCDF as _};
@@ -23,6 +24,8 @@ fn task(hours: f64, minutes: ThreePoint) -> TaskHours {
         batch: (TaskPer::Visit, 1.0),
         batches: 60.0 * hours / minutes.mean(),
         minutes,
+        besides: Besides::default(),
+        people: 1,
         times: 1.0,
         hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
         basis: RateBasis::Own,
@@ -59,6 +62,7 @@ fn plan() -> Plan {
             overhead: Percent::pct(20.0),
             profit: Percent::pct(10.0),
             contingency: None,
+            add_callbacks: false,
             minimum: Money::ZERO,
             tax: Percent::pct(5.0),
             tax_on: TaxOn::Everything,
@@ -81,7 +85,7 @@ fn priced(plan: &Plan, task: TaskHours, materials: &[MaterialLine]) -> Price {
     let tasks = [task];
     let inputs = CostInputs { tasks: &tasks, materials };
     let cost = &cost_spreads(&[inputs], &plan.prices, 40_000, 1)[0];
-    price(&PriceInputs { tasks: &tasks, materials, crew_days: 2, cost, plan })
+    price(&PriceInputs { tasks: &tasks, materials, crew_days: 2, cost, callbacks: Money::ZERO, plan })
 }
 
 /// A wage of 40.00 with 25 % burden is 50.00; 10 h are 500.00. Materials 200.00, two days of equipment

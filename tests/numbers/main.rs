@@ -14,6 +14,7 @@ mod houses;
 mod layout;
 mod outlines;
 mod priced_days;
+mod priced_rooms;
 mod published;
 mod ready;
 mod rows;

@@ -7,7 +7,7 @@ use gapwright::assess::{Assessment, RepairOption, assess};
 use gapwright::job::{Catalog, Job, demo_job, file};
 use gapwright::measure::{Hours, Length, Minutes};
 use gapwright::repair::{LeadPaint, MethodId, PriceLine, Trade};
-use gapwright::surface::{Point, SurfaceKind};
+use gapwright::surface::{DividerKind, Point, SurfaceKind};
 
 const EXAMPLES: [&str; 3] = [
     include_str!("../../examples/tea_room.ron"),
@@ -15,7 +15,7 @@ const EXAMPLES: [&str; 3] = [
     include_str!("../../examples/porch_room.ron"),
 ];
 
-fn option(found: &Assessment, method: MethodId) -> &RepairOption {
+pub fn option(found: &Assessment, method: MethodId) -> &RepairOption {
     found.options.iter().find(|option| option.method == method).unwrap()
 }
 
@@ -29,13 +29,16 @@ fn pert(catalog: &Catalog, task: &str) -> f64 {
     (task.minutes.low + 4.0 * task.minutes.likely + task.minutes.high) / 6.0 / 60.0
 }
 
-/// The outline's length by its corners.
-fn perimeter(job: &Job) -> f64 {
+/// The outline's length by its corners, less the ridges: nobody masks where the other slope goes on.
+fn free_edge(job: &Job) -> f64 {
     let side = |a: &Point, b: &Point| (b.0.to_m() - a.0.to_m()).hypot(b.1.to_m() - a.1.to_m());
     let around = |corners: &[Point]| -> f64 {
         (0..corners.len()).map(|at| side(&corners[at], &corners[(at + 1) % corners.len()])).sum()
     };
-    job.surfaces.iter().map(|surface| around(&surface.outline)).sum()
+    let around: f64 = job.surfaces.iter().map(|surface| around(&surface.outline)).sum();
+    let dividers = job.surfaces.iter().flat_map(|surface| &surface.dividers);
+    let ridges = dividers.filter(|divider| divider.kind == DividerKind::Ridge);
+    around - ridges.map(|ridge| side(&ridge.from, &ridge.to)).sum::<f64>()
 }
 
 /// Tasks of the reseal against the drawing: joints by the length of those treated, days by the plan, what is
@@ -73,7 +76,7 @@ fn the_examples_are_priced_as_on_paper() {
         near("mask_windows", pert(catalog, "mask_windows") * windows);
         near("mask_fixtures", pert(catalog, "mask_fixtures") * f64::from(site.fixtures));
         if openings == 0 {
-            near("mask_edges", pert(catalog, "mask_edges") * perimeter(&job) / 3.048);
+            near("mask_edges", pert(catalog, "mask_edges") * free_edge(&job) / 3.048);
         }
         near("spray_up", pert(catalog, "spray_up") * f64::from(job.plan.coats));
         let days = &reseal.schedule.days;
@@ -82,12 +85,15 @@ fn the_examples_are_priced_as_on_paper() {
         near("set_up", pert(catalog, "set_up") * f64::from(people));
         // What each is paid for, day by day, is the labor.
         let paid: f64 = days.iter().map(|day| day.paid.to_h() * f64::from(day.people)).sum();
+        // The timed section was paid before, and is charged as well.
+        let timed = job.plan.trial.as_ref().and_then(|trial| trial.minutes);
+        let paid = paid + timed.map_or(0.0, |minutes| minutes.to_minutes() / 60.0);
         assert!((paid - reseal.hours.to_h()).abs() < 1e-6, "{paid} {}", reseal.hours.to_h());
         priced_as_on_paper(&job, reseal);
     }
 }
 
-fn priced_as_on_paper(job: &Job, option: &RepairOption) {
+pub fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     let rates = &job.plan.prices;
     // An hour is a figure in cents on paper too.
     let burdened = |wage: f64| (100.0 * wage * (1.0 + rates.burden.to_fraction())).round() / 100.0;
@@ -127,10 +133,15 @@ fn boards_are_priced_by_the_board() {
         let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
         let times = if wall { 0.8 } else { 1.0 };
         for task in by_board {
-            let expected = pert(catalog, task) * boards * times;
-            assert!((hours(option, task) - expected).abs() < 1e-6, "{}: {task}", job.title);
+            let run: f64 = found.layouts.iter().flat_map(|laid| &laid.boards).map(|b| b.run.to_m()).sum();
+            let also = catalog.tasks.iter().find(|known| known.id == task).unwrap().also.unwrap();
+            let by_length = also.minutes.to_minutes() / 60.0 * run / 3.048;
+            let expected = (pert(catalog, task) * boards + by_length) * times;
+            // Pieces are counted in whole millimeters.
+            assert!((hours(option, task) / expected - 1.0).abs() < 1e-3, "{}: {task}", job.title);
         }
-        let around = pert(catalog, "fit_around") * openings * times;
+        let fixtures = f64::from(job.plan.site.fixtures) * 15.0 / 60.0;
+        let around = (pert(catalog, "fit_around") * openings + fixtures) * times;
         assert!((hours(option, "fit_around") - around).abs() < 1e-6, "{}", job.title);
         let carpenter = |task: &str| option.tasks.iter().find(|known| known.id == task).unwrap().trade;
         assert!(by_board.iter().all(|task| carpenter(task) == Trade::Carpenter));

@@ -32,6 +32,8 @@ offer-field =
         [coverage] One piece covers
         [batch] Batch size
         [minutes] Minutes per batch
+        [fixed] Minutes besides, whatever the amount
+        [also] Second rate
         [price] Price of one piece
         [priced] Priced on
         [kind] Kind of source
@@ -49,6 +51,8 @@ offer-field =
        *[steps] Steps
     }
 offer-minutes = { $least } to { $most }, likely { $likely }
+# A second rate of a task: 6.5 min per 10 ft of board. The amount has its unit.
+offer-also = { $minutes } min per { $amount } { $unit }
 offer-pack = { $pack } of { $holds } for { $price }
 offer-can = { $holds } for { $price }
 offer-differs = different

@@ -28,6 +28,7 @@ option-other-warranty =
         }
     }
 
+option-rate-done = The timed section { $section }, at the minutes it took.
 option-rate-own = Your own rate.
 option-rate-source = { $source } ({ label-source-kind }).
 option-rate-no-source = Catalog rate ({ label-source-kind }).
@@ -110,6 +111,14 @@ option-task-unit =
             [one] hour
            *[other] hours
         }
+        [trim_run] { $units ->
+            [inches] ft of trim
+           *[millimeters] m of trim
+        }
+        [board_run] { $units ->
+            [inches] ft of board
+           *[millimeters] m of board
+        }
        *[outline_run] { $units ->
             [inches] ft around the surfaces
            *[millimeters] m around the surfaces
@@ -156,6 +165,14 @@ option-material-unit =
         [joint_run] { $units ->
             [inches] ft of joint
            *[millimeters] m of joint
+        }
+        [board] { $count ->
+            [one] board
+           *[other] boards
+        }
+        [week] { $count ->
+            [one] week
+           *[other] weeks
         }
        *[backed_run] { $units ->
             [inches] ft of backed joint

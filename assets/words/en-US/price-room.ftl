@@ -18,10 +18,12 @@ price-total = Total
 price-total-range = 80% range: { $low } to { $high }
 price-deposit = Deposit
 price-deposit-share = { $share } of the total, before work starts
+price-profit-inside = Profit on labor is inside your hourly rate.
+price-moved-by = What moves it most: { $drivers }.
 price-margin = A markup of { $markup } on cost is a margin of { $margin } of the price before tax.
 
 price-spread = Labor and materials should cost about { $mean }. In { $trials } simulated jobs the cost stayed under { $half } half the time, under { $eight } in 8 of 10, and under { $nine } in 9 of 10.
-price-spread-common = Half of the spread in each task’s time comes from the crew and the room, and is the same for all tasks.
+price-spread-common = Half of the spread in each task’s time comes from the crew and the room, and is the same for all tasks. Rates nobody has timed may all be off together by up to a quarter (assumption); time a section, type your own minutes, or learn rates from finished jobs to narrow that.
 price-drivers = What drives the cost: how much it rises when each of these alone goes from a good day to a bad one, the 10th to the 90th percentile.
 
 ## Who pays
@@ -54,7 +56,7 @@ price-day-coat =
         [3] third coat
        *[other] coat { $coat }
     }
-price-days-total = { $hours } of labor: { $people } person-days, { $standby } of waiting in the room. That includes the drive, setup, and cleanup. Of the ways to plan the days, this one costs least.
+price-days-total = { $hours } paid, drive, setup, and cleanup included: { $people } person-days. This is the cheapest way to plan the days.
 price-days-legend = Filled: the crew works. Outlined: something dries or cures.
 price-room-out =
     { $days ->
@@ -84,9 +86,9 @@ price-bar-days-waiting =
 ## The tasks
 
 price-tasks-column-task = task
-price-tasks-column-batches = batches
-price-tasks-column-minutes = likely min
-    .hint = Minutes for one person per batch, the most likely figure
+price-tasks-column-batches = how much
+price-tasks-column-minutes = min each
+    .hint = Minutes for one person, on average. Type 35, 35 min, or 0.6 h.
 price-tasks-column-hours = hours
 price-task-minutes = Minutes: { $task }
 price-tasks-remark = Hover over a task to see what a batch is and where its rate comes from. Empty a field to use the catalog’s rate.
@@ -111,17 +113,27 @@ price-task-batch =
         [person_day] A batch is one person for one day on site.
         [evening] A batch is one evening.
         [standby] A batch is one hour.
-       *[outline_run] A batch is { $run } around the surfaces.
+        [trim_run] A batch is { $run } of trim.
+        [board_run] A batch is { $run } of board.
+       *[outline_run] A batch is { $run } of free edge around the surfaces.
     }
+# What there is of a task: 7.5 × 100 ft of joint; or a number of things: 88 boards.
+price-task-quantity = { $batches } × { $amount } { $unit }
+price-task-count = { $count } { $unit }
+price-task-fixed = Plus { $minutes } min, whatever the amount.
+price-task-also = Plus { $rate }, { $batches } times: { $total } min.
 price-timed-none = none
-price-timed-work = { $task }: the timed section took { $taken } and is done, so it isn’t in the price. Still to come: { $all }, 80% range { $low } to { $high }.
+price-timed-work = { $task }: the timed section took { $taken } and is done. { $charged ->
+        [yes] You charge for it.
+       *[no] It isn’t in the price.
+    } Still to come: { $all }, 80% range { $low } to { $high }.
 
 ## The materials
 
 price-materials-column-what = material
 price-materials-column-needed = needed
 price-materials-column-on-hand = on hand
-    .hint = In the van or left over from another job
+    .hint = In the van or left over from another job. You don’t buy them, but they are used up, so the customer pays for them.
 price-materials-column-buy = buy
 price-materials-column-each = each
 price-materials-column-amount = amount

@@ -4,6 +4,7 @@ price-line =
     { $line ->
         [labour] Labor
         [materials] Materials
+        [callbacks] Callbacks
         [equipment] Equipment
         [overhead] Overhead
         [contingency] Contingency
@@ -37,6 +38,11 @@ price-basis-equipment =
     }
 price-basis-overhead = { $share } of labor, materials, and equipment
 price-basis-contingency = { $share } chance of covering the cost
+price-basis-callbacks =
+    { $years ->
+        [one] expected in 1 year of warranty
+       *[other] expected in { $years } years of warranty
+    }
 price-basis-profit = { $share } markup on all lines above
 price-basis-markup = { $share } markup on materials and equipment
 price-basis-minimum = the minimum charge is { $amount }
@@ -47,4 +53,12 @@ price-basis-tax =
     }
 price-basis-rounding = to the nearest { $step }
 
+# A note inside the firm, not to the homeowner.
+price-no-reserve =
+    { $years ->
+        [one] You warrant this for 1 year, and the price holds nothing for callbacks. Expected: about { $amount }. Under Pricing you can add them to the price.
+       *[other] You warrant this for { $years } years, and the price holds nothing for callbacks. Expected: about { $amount }. Under Pricing you can add them to the price.
+    }
+price-helper = Boards longer than 6 ft are hung overhead: that takes two people. You need a helper on those days, who is in the price.
+price-driver-rates = How well untimed rates fit your crew
 price-driver-material-prices = Material prices

@@ -301,6 +301,7 @@ impl OptionReport {
                 overhead: plain(price.of(PriceLine::Overhead)),
                 contingency: plain(price.of(PriceLine::Contingency)),
                 profit: plain(price.of(PriceLine::Profit)),
+                callbacks: plain(price.of(PriceLine::Callbacks)),
                 minimum: plain(price.of(PriceLine::Minimum)),
                 tax: plain(price.of(PriceLine::Tax)),
                 rounding: plain(price.of(PriceLine::Rounding)),

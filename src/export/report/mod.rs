@@ -443,6 +443,8 @@ pub struct PriceReport {
     pub contingency: String,
     /// Profit.
     pub profit: String,
+    /// Callbacks to be expected within the warranty, where the price holds them.
+    pub callbacks: String,
     /// What is missing to the minimum charge.
     pub minimum: String,
     /// Tax.

@@ -5,8 +5,8 @@ use super::{Checked, Problems};
 use crate::job::fields::{self, Figures};
 use crate::job::problem::{Fault, Listed, PlanFault};
 use crate::job::sanitized::supplier_share;
-use crate::measure::{Length, Minutes, Percent, Quantity};
-use crate::repair::{PriceLine, Shares};
+use crate::measure::{Length, Minutes, Money, Percent, Quantity};
+use crate::repair::{Charging, PriceLine, Shares, Trade};
 
 pub(super) fn plan(job: &Checked<'_>, problems: &mut Problems) {
     let (plan, catalog) = (&job.entered.plan, job.catalog);
@@ -22,6 +22,7 @@ pub(super) fn plan(job: &Checked<'_>, problems: &mut Problems) {
     payers(job, problems);
     stock(job, problems);
     own_minutes(job, problems);
+    wages(job, problems);
     timed_section(job, problems);
 }
 
@@ -61,10 +62,31 @@ fn own_minutes(job: &Checked<'_>, problems: &mut Problems) {
     for (task, &minutes) in &job.entered.plan.own_minutes {
         let points = [minutes.low, minutes.likely, minutes.high];
         let holds = |point: f64| figures.is_none_or(|f| f.holds(Quantity::Minutes(Minutes::of(point))));
+        if !job.catalog.tasks.iter().any(|known| known.id == *task) {
+            problems.once(&fields::OWN_MINUTES, PlanFault::NoSuchTask { task: task.clone() });
+        }
         let in_order = minutes.is_in_order() && minutes.likely > 0.0;
         if points.into_iter().all(holds) && !in_order {
             let task = task.clone();
             problems.once(&fields::OWN_MINUTES, PlanFault::MinutesOutOfOrder { task, minutes });
+        }
+    }
+}
+
+/// From this wage on it is more likely what an hour is charged at: well above the mean of either trade.
+/// Assumption.
+const DEAR_WAGE: Money = Money::cents(4_500);
+
+/// A wage that is surely a rate with everything in it would have burden, overhead and profit put on top.
+fn wages(job: &Checked<'_>, problems: &mut Problems) {
+    let prices = &job.entered.plan.prices;
+    let builds_up = prices.charging == Charging::BuildUp && prices.burden > Percent::ZERO;
+    for (field, trade) in [(&fields::WAGE, Trade::Painter), (&fields::CARPENTER_WAGE, Trade::Carpenter)] {
+        let wage = prices.wage(trade);
+        if builds_up && wage > DEAR_WAGE {
+            let on_top = (1.0 + prices.overhead.to_fraction()) * (1.0 + prices.profit.to_fraction());
+            let charged = prices.hour(trade).times(on_top);
+            problems.once(field, PlanFault::WageLikeCharge { wage, charged });
         }
     }
 }

@@ -121,7 +121,9 @@ impl Fault {
             | Self::Reading(
                 ReadingFault::NoReading | ReadingFault::ReadingDated { dated: Dated::DaysBefore(_), .. },
             )
-            | Self::Plan(PlanFault::NoTimedMinutes)
+            | Self::Plan(
+                PlanFault::NoTimedMinutes | PlanFault::NoSuchTask { .. } | PlanFault::WageLikeCharge { .. },
+            )
             | Self::Book(BookFault::OldPrices { .. })
             | Self::Section(SectionFault::Pushes { .. }) => Severity::Note,
             Self::Drawing(kind) if kind.is_fatal() => Severity::Error,

@@ -1,7 +1,7 @@
 //! Faults of what entries make together: surfaces, the plan, the price book, the state of a section.
 
 use crate::job::book_entry::EntryFault;
-use crate::measure::{Length, Moisture, Percent, ThreePoint};
+use crate::measure::{Length, Moisture, Money, Percent, ThreePoint};
 use crate::repair::PriceLine;
 
 /// What is wrong with surfaces and their boards, beside their drawing.
@@ -62,6 +62,18 @@ pub enum PlanFault {
         task: String,
         /// The minutes.
         minutes: ThreePoint,
+    },
+    /// Minutes are of a task that there is no longer, or whose time goes with something else now.
+    NoSuchTask {
+        /// Id of the task.
+        task: String,
+    },
+    /// A wage so high that it is most likely what an hour is charged at, with everything in it.
+    WageLikeCharge {
+        /// The wage.
+        wage: Money,
+        /// What an hour is charged at with it.
+        charged: Money,
     },
     /// A section was timed, and the minutes are still to be typed.
     NoTimedMinutes,

@@ -33,8 +33,8 @@ impl Aisle {
             PieceSize::One | PieceSize::Load(_) | PieceSize::Run(_) | PieceSize::Strip { .. } => {}
         }
         match line.id.as_str() {
-            "strip" | "spline" | "filler" | "nails" => Self::Lumber,
-            "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" => Self::Supplies,
+            "strip" | "spline" | "filler" | "spare_boards" | "nails" => Self::Lumber,
+            "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" | "fill_set" => Self::Supplies,
             id if sealant.is_some_and(|sealant| id.starts_with(sealant)) => Self::Sealant,
             _ => Self::Other,
         }
@@ -68,14 +68,14 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
     let key = sealant.map(Named::key);
     let lines = |aisle: Aisle| -> Vec<Value> {
         let all = option.materials.iter().enumerate();
-        let here = all.filter(|(_, line)| Aisle::of(line, key) == aisle);
+        let here = all.filter(|(_, line)| line.pieces > 0 && Aisle::of(line, key) == aisle);
         here.map(|(at, line)| {
             json!([
                 line.pieces,
                 line.say(words),
                 needed(&option.materials, at, words),
                 aisle.instead(class, words),
-                words.figures().money(line.amount),
+                words.figures().money(line.price.times(f64::from(line.pieces))),
             ])
         })
         .collect()

@@ -6,7 +6,7 @@ use super::buying;
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::{Hours, Length, Money, Percent};
 use crate::repair::{Price, Trade};
-use crate::words::{Arg, Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, say, work};
 
 /// The shares of simulated jobs for which the sheet says what their cost stays under.
 const SHARES: [f64; 4] = [0.1, 0.5, 0.8, 0.9];
@@ -100,6 +100,10 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
     );
     let crew =
         say!(words, "paper-crew", crew = plan.crew, days = schedule.crew_days, closed = schedule.room_out);
+    let crew = match schedule.needs_helper(plan.crew) {
+        true => crew + " " + &words.text("price-helper"),
+        false => crew,
+    };
     let days = 1..=schedule.calendar_days.clamp(1, 31);
     json!({
         "labour_rate": money(plan.prices.hour(Trade::Painter)),
@@ -112,11 +116,11 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         "room_out": schedule.room_out,
         "cutting": cutting(assessment, option, words),
         "tasks": option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO).map(|task| json!([
-            task.name, figures.number(task.batches, 1), figures.number(task.minutes.mean(), 0),
-            hours(task.hours.mean), task.basis.say(words),
+            task.name, figures.number(task.batches, 1), figures.number(task.minutes.mean(), 1),
+            hours(task.hours.mean), work::basis(task, words),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([
-            line.say(words), buying::needed(&option.materials, at, words), line.pieces,
+            line.say(words), buying::needed(&option.materials, at, words), line.pieces + line.on_hand,
             money(line.price), money(line.amount),
         ])).collect::<Vec<_>>(),
         "schedule": schedule.bars.iter().map(|bar| json!({

@@ -1,6 +1,6 @@
 //! The work as a chain: pieces one after the other, with waits between.
 
-use super::super::methods::{Step, Wait};
+use super::super::methods::{Step, TaskPer, Wait};
 use super::super::tasks::TaskHours;
 use super::{BarStep, ScheduleInputs};
 
@@ -18,6 +18,11 @@ pub(super) enum Lag {
 }
 
 impl Lag {
+    /// Whether the crew stays away for it, for days or weeks.
+    pub const fn is_between_visits(self) -> bool {
+        matches!(self, Self::Morning(..) | Self::Until(..))
+    }
+
     /// What is waited for.
     pub const fn of(self) -> Option<Wait> {
         match self {
@@ -53,6 +58,8 @@ pub(super) struct Piece {
     pub lag_of_step: usize,
     /// Hours of one person by which the wait is shorter, as the sections dry one after the other.
     pub overlap: f64,
+    /// People it takes at once.
+    pub people: u32,
     /// Whether it closes the room.
     pub closes: bool,
     /// Whether the room can be used again after it.
@@ -76,17 +83,29 @@ pub(super) struct Chain {
 /// of A is the wait less (n − 1)/n of the shorter of A and B.
 pub(super) fn chain(inputs: &ScheduleInputs<'_>) -> Chain {
     let mut chain = Builder { pieces: Vec::new(), lag: (Lag::None, 0), sections: sections(inputs.sections) };
+    let steps = &inputs.method.steps;
+    let coats_follow = |number: usize| matches!(steps.get(number + 1), Some(Step::Coats(_)));
+    let mut each_coat: Option<(usize, &TaskHours)> = None;
     for (number, step) in inputs.method.steps.iter().enumerate() {
         let task = inputs.tasks.iter().find(|(of_step, _)| *of_step == number).map(|(_, task)| task);
         match (step, task) {
             (Step::Wait(wait), _) => chain.wait(number, *wait, inputs.waits.of(*wait).to_h()),
+            // What is set up for each coat is set up before each.
+            (Step::Do(_), Some(task)) if task.batch.0 == TaskPer::Coat && coats_follow(number) => {
+                each_coat = Some((number, task));
+            }
             (Step::Do(_), Some(task)) => {
                 chain.work(number, BarStep::Task(task.name.clone()), task.hours.mean.to_h(), task);
             }
             (Step::Coats(_), Some(task)) => {
                 let coats = inputs.crew.coats;
                 let hours = task.hours.mean.to_h() / f64::from(coats.max(1));
+                let set_up = each_coat.take();
                 for coat in 1..=coats {
+                    if let Some((of_step, task)) = set_up {
+                        let hours = task.hours.mean.to_h() / f64::from(coats);
+                        chain.work(of_step, BarStep::Task(task.name.clone()), hours, task);
+                    }
                     chain.work(number, BarStep::Coat(coat), hours, task);
                     // Masking is pulled while the last coat dries.
                     if coat < coats {
@@ -142,6 +161,7 @@ impl Builder {
             lag,
             lag_of_step,
             overlap: (1.0 - 1.0 / self.sections) * before.min(hours),
+            people: task.people,
             closes: task.id == CLOSES.0,
             opens: task.id == CLOSES.1,
         });

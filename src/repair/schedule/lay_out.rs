@@ -13,13 +13,19 @@ pub(super) fn lay_out(
     days: &[Day],
 ) -> Schedule {
     let rules = Rules::new(inputs);
-    let days_on_site: Vec<WorkDay> = days.iter().map(|day| work_day(day, &rules, &chain.pieces)).collect();
+    let last = |at: usize| is_last(at, days, &chain.pieces);
+    let work_day = |(at, day)| work_day(day, last(at), &rules, &chain.pieces);
+    let days_on_site: Vec<WorkDay> = days.iter().enumerate().map(work_day).collect();
+    let worked = u32::try_from(days.len()).unwrap_or(u32::MAX);
+    let visits = u32::try_from((0..days.len()).filter(|at| last(*at)).count()).unwrap_or(u32::MAX);
     let bars = bars(&rules, chain, days);
     let standby: f64 = days.iter().map(|day| day.standby * f64::from(day.people)).sum();
     Schedule {
-        crew_days: u32::try_from(days.len()).unwrap_or(u32::MAX),
+        crew_days: worked,
         person_days: days.iter().map(|day| day.people).sum(),
         standby: Hours::h(standby),
+        evenings: if inputs.crew.handed_back { worked - visits } else { 0 },
+        weeks: weeks(days, &last),
         calendar_days: days.last().map_or(0, |day| day.day + 1),
         room_out: room_out(inputs, chain, days),
         put_off: calendar.put_off,
@@ -28,7 +34,29 @@ pub(super) fn lay_out(
     }
 }
 
-fn work_day(day: &Day, rules: &Rules, pieces: &[Piece]) -> WorkDay {
+/// Whether a day is the last before the crew stays away for long, or for good.
+fn is_last(at: usize, days: &[Day], pieces: &[Piece]) -> bool {
+    let next = days.get(at + 1).and_then(|day| day.does.first());
+    next.is_none_or(|next| {
+        let begins = days[at].does.iter().all(|done| done.piece != next.piece);
+        begins && pieces[next.piece].lag.is_between_visits()
+    })
+}
+
+/// Weeks begun in each stretch of days, together.
+fn weeks(days: &[Day], last: &dyn Fn(usize) -> bool) -> u32 {
+    let (mut weeks, mut from) = (0, None);
+    for (at, day) in days.iter().enumerate() {
+        let first = *from.get_or_insert(day.day);
+        if last(at) {
+            weeks += (day.day - first) / 7 + 1;
+            from = None;
+        }
+    }
+    weeks
+}
+
+fn work_day(day: &Day, last: bool, rules: &Rules, pieces: &[Piece]) -> WorkDay {
     let mut does: Vec<DayStep> = Vec::new();
     for stretch in &day.does {
         let piece = &pieces[stretch.piece];
@@ -41,12 +69,14 @@ fn work_day(day: &Day, rules: &Rules, pieces: &[Piece]) -> WorkDay {
         }
     }
     let before = rules.before_work(day.people);
+    // Nothing is handed back and closed off again on the last day.
+    let less = if last { rules.evening / f64::from(day.people) } else { 0.0 };
     WorkDay {
         day: day.day,
         people: day.people,
         from: day.arrival,
-        to: rules.clock(day.arrival, day.people, day.hours) + before,
-        paid: Hours::h(rules.drive + 2.0 * before + day.hours),
+        to: rules.clock(day.arrival, day.people, day.hours) + before - less,
+        paid: Hours::h(rules.drive + 2.0 * before + day.hours - less),
         standby: Hours::h(day.standby),
         does,
     }

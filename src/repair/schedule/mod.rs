@@ -130,8 +130,19 @@ pub struct Schedule {
     /// Days on which the room cannot be used: from masking to clean-up of each visit. Where it is handed
     /// back in the evening, only the days on site among them.
     pub room_out: u32,
+    /// Evenings on which the room is handed back: of every day but the last before the crew stays away.
+    pub evenings: u32,
+    /// Weeks begun on the job, those not counted in which new boards lie or a season is waited for.
+    pub weeks: u32,
     /// Days by which a weekend puts off the first day of work.
     pub put_off: u32,
+}
+
+impl Schedule {
+    /// Whether more people are there on some day than the crew has.
+    pub fn needs_helper(&self, crew: u32) -> bool {
+        self.days.iter().any(|day| day.people > crew)
+    }
 }
 
 /// When and how the crew works.
@@ -167,6 +178,8 @@ pub struct DayCost {
     pub set_up: Hours,
     /// Hours of one person for what is done once a day.
     pub once: Hours,
+    /// Hours of one person for handing the room back in the evening and closing it off again.
+    pub evening: Hours,
     /// What an hour of one person costs.
     pub hour: Money,
     /// Equipment for a day.

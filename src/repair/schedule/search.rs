@@ -12,6 +12,7 @@ use std::collections::BTreeMap;
 
 use super::chain::{Chain, Lag, Piece};
 use super::{Calendar, ScheduleInputs};
+use crate::measure::Hours;
 
 /// Hours that are nothing.
 const NOTHING: f64 = 1e-6;
@@ -29,6 +30,9 @@ const MOST_STATES: usize = 400;
 /// How days are worked, in hours.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Rules {
+    /// People in the crew.
+    crew: u32,
+    /// The most that are ever there: the crew, or more where a piece takes more at once.
     pub people: u32,
     day: f64,
     late: f64,
@@ -37,6 +41,8 @@ pub(super) struct Rules {
     pub drive: f64,
     set_up: f64,
     once: f64,
+    /// The part of `once` that the last day before the crew stays away does not take.
+    pub evening: f64,
     hour: f64,
     equipment: f64,
 }
@@ -44,15 +50,18 @@ pub(super) struct Rules {
 impl Rules {
     pub(super) fn new(inputs: &ScheduleInputs<'_>) -> Self {
         let (crew, costs) = (inputs.crew, inputs.costs);
+        let at_once = inputs.tasks.iter().filter(|(_, task)| task.hours.mean > Hours::ZERO);
         Self {
-            people: crew.people,
+            crew: crew.people,
+            people: at_once.map(|(_, task)| task.people).fold(crew.people, u32::max),
             day: crew.day.to_h(),
             late: crew.late.to_h().max(0.0),
             starts: crew.starts.to_h(),
             lunch: crew.lunch.to_h(),
             drive: costs.drive.to_h(),
             set_up: costs.set_up.to_h(),
-            once: costs.once.to_h(),
+            once: (costs.once + costs.evening).to_h(),
+            evening: costs.evening.to_h(),
             hour: costs.hour.to_units(),
             equipment: costs.equipment.to_units(),
         }
@@ -242,7 +251,8 @@ fn days_from(pieces: &[Piece], rules: &Rules, calendar: &Calendar, state: &State
     let mut outcomes = Vec::new();
     for people in 1..=rules.people {
         let worked = Worked { pieces, rules, calendar, day, people };
-        outcomes.extend(worked.ways(state).into_iter().filter(|way| way.at_a_wait || people == rules.people));
+        let ways = worked.ways(state).into_iter().filter(|way| way.at_a_wait || people >= rules.crew);
+        outcomes.extend(ways.filter(|way| way.day.as_ref().is_some_and(|day| worked.are_needed(day))));
     }
     // What is ready only in the course of the day may as well wait for the next.
     if outcomes.is_empty() || state.ready_for(1) > midnight + rules.starts {
@@ -263,6 +273,12 @@ struct Worked<'a> {
 impl Worked<'_> {
     fn midnight(&self) -> f64 {
         24.0 * f64::from(self.day)
+    }
+
+    /// Whether there is something to do, and no more of them than the crew but where a piece takes more.
+    fn are_needed(&self, day: &Day) -> bool {
+        let takes = day.does.iter().map(|stretch| self.pieces[stretch.piece].people).max();
+        takes.is_some_and(|takes| self.people <= takes.max(self.rules.crew))
     }
 
     /// When they arrive so that they can begin at once; `None` if that is no longer today.
@@ -302,6 +318,9 @@ impl Worked<'_> {
         let now = |spent: f64| self.midnight() + self.rules.clock(arrival, self.people, spent);
         let (at_a_wait, waits_left) = loop {
             let Some(piece) = self.pieces.get(state.piece) else { break (true, false) };
+            if piece.people > self.people {
+                break (true, false);
+            }
             let wait = state.ready_for(self.people) - now(spent);
             // Lunch is taken in the wait where it falls in it.
             let lunch = now(spent + wait.max(0.0)) - now(spent) - wait.max(0.0);

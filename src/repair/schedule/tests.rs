@@ -8,7 +8,7 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 use super::chain::{Chain, Lag, Piece};
 use super::*;
 use crate::measure::{Estimate, Percent, ThreePoint};
-use crate::repair::{MethodId, Outcome, RateBasis, Step, TaskPer, Trade};
+use crate::repair::{Besides, MethodId, Outcome, RateBasis, Step, TaskPer, Trade};
 
 fn task(number: usize, id: &str, hours: f64) -> (usize, TaskHours) {
     let task = TaskHours {
@@ -19,6 +19,8 @@ fn task(number: usize, id: &str, hours: f64) -> (usize, TaskHours) {
         batch: (TaskPer::Visit, 1.0),
         batches: hours,
         minutes: ThreePoint::exactly(60.0),
+        besides: Besides::default(),
+        people: 1,
         times: 1.0,
         hours: Estimate { mean: Hours::h(hours), sd: Hours::ZERO },
         basis: RateBasis::Own,
@@ -65,6 +67,7 @@ const COSTS: DayCost = DayCost {
     drive: Hours::h(0.5),
     set_up: Hours::h(0.5),
     once: Hours::ZERO,
+    evening: Hours::ZERO,
     hour: Money::cents(5_000),
     equipment: Money::cents(3_500),
 };
@@ -189,6 +192,7 @@ impl Small {
             lag: if lag > 0.0 && at > 0 { Lag::Hours(Wait::Primer, lag) } else { Lag::None },
             lag_of_step: at,
             overlap: 0.0,
+            people: 1,
             closes: false,
             opens: false,
         };

@@ -217,6 +217,10 @@ fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) ->
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)
         ),
+        PlanFault::NoSuchTask { task } => part!(which, words, "problem-no-such-task", task = Arg::Name(task)),
+        PlanFault::WageLikeCharge { wage, charged } => {
+            part!(which, words, "problem-wage-like-charge", wage = *wage, charged = *charged)
+        }
         PlanFault::NoTimedMinutes => part!(which, words, "problem-no-timed-minutes"),
         PlanFault::NoSuchTimedSection { surface, section } => {
             part!(which, words, "problem-no-such-timed-section", surface = surface, section = section)

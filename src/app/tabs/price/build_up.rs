@@ -8,17 +8,19 @@ use crate::app::theme;
 use crate::app::widgets::{fitted, remark};
 use crate::assess::RepairOption;
 use crate::measure::Money;
-use crate::repair::PriceLine;
-use crate::words::{Arg, Say as _, say};
+use crate::repair::{Charging, PriceLine};
+use crate::words::{Arg, Say as _, price, say};
 
 /// Room for the names of the lines.
 const NAMES: f32 = 150.0;
+/// How many of them are named beside the price.
+const MOVE_IT_MOST: usize = 2;
 /// How many drivers of the cost are shown.
 const DRIVERS: usize = 6;
 
 /// The build-up, line by line.
 pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
-    let (prices, price, words) = (&context.job.plan.prices, &option.price, context.words);
+    let (prices, made, words) = (&context.job.plan.prices, &option.price, context.words);
     let widest = (ui.available_width() - NAMES - AMOUNT - 2.0 * ui.spacing().item_spacing.x).max(80.0);
     Grid::new("price").num_columns(3).striped(true).show(ui, |ui| {
         let mut row = |name: &str, basis: &str, total: Money| {
@@ -36,18 +38,25 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
         // Lines that come to nothing keep their place: a rate that is typed below must not move what stands
         // between it and the table.
         for line in PriceLine::ALL {
-            let priced = price.lines.iter().find(|priced| priced.line == line);
+            let priced = made.lines.iter().find(|priced| priced.line == line);
             let basis = priced.map_or_else(String::new, |priced| priced.basis.say(words));
-            row(&line.say(words), &basis, price.of(line));
+            row(&line.say(words), &basis, made.of(line));
         }
-        let (low, high) = (price.spread.low, price.spread.high);
+        let (low, high) = (made.spread.low, made.spread.high);
         let range = say!(words, "price-total-range", low = low, high = high);
-        row(&words.text("price-total"), &range, price.total);
+        row(&words.text("price-total"), &range, made.total);
         let share = say!(words, "price-deposit-share", share = prices.deposit);
-        row(&words.text("price-deposit"), &share, price.deposit);
+        row(&words.text("price-deposit"), &share, made.deposit);
     });
-    let (markup, margin) = (prices.profit, price.margin);
-    remark(ui, context.palette, say!(words, "price-margin", markup = markup, margin = margin));
+    let (markup, margin) = (prices.profit, made.margin);
+    let margin = match prices.charging {
+        Charging::BuildUp => say!(words, "price-margin", markup = markup, margin = margin),
+        Charging::ChargeOut => say!(words, "price-profit-inside"),
+    };
+    remark(ui, context.palette, margin);
+    let most = option.cost.drivers.iter().take(MOVE_IT_MOST).map(|(driver, _)| driver.say(words));
+    let drivers = words.figures().list(&most.collect::<Vec<_>>());
+    remark(ui, context.palette, say!(words, "price-moved-by", drivers = &drivers));
 }
 
 /// What labor and materials may turn out to cost, and what drives it.
@@ -63,6 +72,9 @@ pub(super) fn spread(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOp
         say!(words, "price-spread", mean = mean, trials = trials, half = half, eight = eight, nine = nine),
     );
     remark(ui, context.palette, words.text("price-spread-common"));
+    if let Some(note) = price::no_reserve(context.job, option, words) {
+        remark(ui, context.palette, note);
+    }
     let most = cost.drivers.first().map_or(1.0, |(_, swing)| swing.to_units());
     for (driver, swing) in cost.drivers.iter().take(DRIVERS) {
         let name = driver.say(words);

@@ -100,6 +100,10 @@ pub(super) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
             (TaxOn::Everything, "choice-tax-on-everything"),
         ];
         context.choice(ui, &fields::TAX_ON, prices.tax_on, &bases, |job, on| job.plan.prices.tax_on = on);
+        let callbacks = [(false, "choice-callbacks-out"), (true, "choice-callbacks-in")];
+        context.choice(ui, &fields::ADD_CALLBACKS, prices.add_callbacks, &callbacks, |job, add| {
+            job.plan.prices.add_callbacks = add;
+        });
         context.field(ui, &fields::DEPOSIT, At::ONCE);
         let steps = [
             (RoundTo::Cent, "choice-round-to-cent"),

@@ -71,9 +71,11 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
             ui.end_row();
         }
     });
-    let (people, standby) = (Arg::Number(schedule.person_days.into(), 0), schedule.standby);
-    let total = say!(words, "price-days-total", hours = option.hours, people = people, standby = standby);
-    remark(ui, context.palette, total);
+    let people = Arg::Number(schedule.person_days.into(), 0);
+    remark(ui, context.palette, say!(words, "price-days-total", hours = option.hours, people = people));
+    if schedule.needs_helper(context.job.plan.crew) {
+        remark(ui, context.palette, words.text("price-helper"));
+    }
 }
 
 /// What a step's row is called; `None` if it has no row. What takes no time because of what was typed in

@@ -45,22 +45,26 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     ui.push_id(index, |ui| {
         ui.set_max_width(190.0);
         let name = Label::new(RichText::new(&task.name).small()).wrap();
-        ui.add(name).on_hover_text(work::batch(task, words) + " " + &task.basis.say(words));
+        ui.add(name).on_hover_text(work::batch(task, words) + " " + &work::basis(task, words));
     });
-    ui.label(figures.number(task.batches, 1));
+    let quantity = ui.add(Label::new(RichText::new(work::quantity(task, words)).small()).wrap());
+    let besides = work::besides(task, words);
+    if !besides.is_empty() {
+        quantity.on_hover_text(besides);
+    }
     let name = say!(words, "price-task-minutes", task = &task.name);
-    let likely = Quantity::Minutes(Minutes::of(task.minutes.likely));
+    let mean = Quantity::Minutes(Minutes::of(task.minutes.mean()));
     let typed = ui.push_id(("minutes", index), |ui| {
         let item = Item::Id(task.id.clone());
-        context.listed_figure(ui, &fields::OWN_MINUTES, (At::ONCE, &item), Some(likely), &name)
+        context.listed_figure(ui, &fields::OWN_MINUTES, (At::ONCE, &item), Some(mean), &name)
     });
     if let Some(typed) = typed.inner {
         let (id, rate) = (task.id.clone(), task.minutes);
-        let likely = match typed {
+        let mean = match typed {
             Some(Quantity::Minutes(minutes)) => Some(minutes),
             _ => None,
         };
-        context.edit("field-own-minutes", move |job| job.plan.set_own_minutes(&id, rate, likely));
+        context.edit("field-own-minutes", move |job| job.plan.set_own_minutes(&id, rate, mean));
     }
     ui.label(figures.number(task.hours.mean.to_h(), 1));
 }
@@ -82,6 +86,13 @@ fn timed_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let label = fields::TIMED_MINUTES.label(words);
             context.figure(ui, &fields::TIMED_MINUTES, At::ONCE, &label);
             term(ui, &label, &fields::TIMED_MINUTES.hint(words).unwrap_or_default());
+            let mut charged = job.plan.charge_timed;
+            let box_label = fields::CHARGE_TIMED.label(words);
+            let hint = fields::CHARGE_TIMED.hint(words).unwrap_or_default();
+            if ui.checkbox(&mut charged, box_label).on_hover_text(hint).changed() {
+                context.edit("field-charge-timed", move |job| job.plan.charge_timed = charged);
+            }
+            context.reach(ui, &fields::CHARGE_TIMED, At::ONCE, None);
         }
     });
     for field in [&fields::TIMED_SECTION, &fields::TIMED_MINUTES] {

@@ -74,6 +74,8 @@ fields! {
     TAX_ON = "tax-on", "plan.prices.tax_on", Job, Kind::Choice;
     /// What the total is rounded to.
     ROUND_TO = "round-to", "plan.prices.round_to", Job, Kind::Choice;
+    /// Whether the price holds what callbacks are expected to cost.
+    ADD_CALLBACKS = "add-callbacks", "plan.prices.add_callbacks", Job, Kind::Choice;
     /// Share due before work starts.
     DEPOSIT = "deposit", "plan.prices.deposit", Job,
         figure!(job, plan.prices.deposit, Percent, Percent::ZERO, WHOLE, Nearest);

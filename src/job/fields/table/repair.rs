@@ -124,6 +124,8 @@ fields! {
     ROOM_STATE = "room-state", "plan.site.furnished|tight", Job, Kind::Choice;
     /// The section that was timed.
     TIMED_SECTION = "timed-section", "plan.trial.section", Job, Kind::Choice;
+    /// Whether the time of the timed section is charged.
+    CHARGE_TIMED = "charge-timed", "plan.charge_timed", Job, Kind::Choice;
     /// Minutes that a timed section took one person.
     TIMED_MINUTES = "timed-minutes", "plan.trial.minutes", Job,
         optional!(trial, minutes, Minutes, Minutes::of(0.1), Minutes::of(100_000.0), LeaveOut);
