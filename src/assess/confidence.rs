@@ -65,6 +65,8 @@ pub struct LastingChance {
     pub chance: f64,
     /// Where it may lie, as far as the trials can tell.
     pub interval: Span<f64>,
+    /// The chance if paint never cracked over a sound bead.
+    pub with_sound_paint: f64,
     /// The last day of the warranty.
     pub until: Date,
 }
@@ -214,6 +216,7 @@ fn recommendation(assessment: &Assessment, chosen: &RepairOption) -> Recommendat
     let lasting = chosen.callback.as_ref().map(|risk| LastingChance {
         chance: 1.0 - risk.chance,
         interval: Span { low: 1.0 - risk.interval.high, high: 1.0 - risk.interval.low },
+        with_sound_paint: 1.0 - risk.without_paint,
         until,
     });
     Recommendation {

@@ -275,6 +275,10 @@ fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
         let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
         sentences.push(say!(words, "letter-reopening-range", low = low, high = high));
     }
+    if risk.chance - risk.without_paint >= WORTH_A_RANGE {
+        let (band, chance) = percent(risk.without_paint);
+        sentences.push(say!(words, "letter-reopening-paint", band = band, chance = chance));
+    }
     sentences
 }
 

@@ -1,7 +1,7 @@
 //! The verdict in three lines.
 
 use super::answer::{days, missing, section_name};
-use super::causes::{chance_as_percent, odds};
+use super::causes::{chance_as_percent, odds, percent};
 use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
@@ -134,6 +134,10 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         if high - low >= WORTH_A_RANGE {
             let [low, high] = [low, high].map(whole_percent);
             parts.push(say!(words, "verdict-lasts-range", low = low, high = high));
+        }
+        if lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE {
+            let (band, chance) = percent(lasting.with_sound_paint);
+            parts.push(say!(words, "verdict-lasts-paint", band = band, chance = chance));
         }
     }
     parts

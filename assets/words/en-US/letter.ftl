@@ -76,6 +76,11 @@ letter-reopening = { $band ->
    *[plain] The chance that joints open again during the warranty is about { $chance }.
 }
 letter-reopening-range = Not everything about the house is known, so it could be anywhere from { $low } to { $high }.
+letter-reopening-paint = { $band ->
+    [under] Most of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in under { $chance } of cases.
+    [over] Part of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in over { $chance } of cases.
+   *[plain] Part of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in about { $chance } of cases.
+}
 letter-days = The work will take us { $days ->
     [one] 1 day
    *[other] { $days } days

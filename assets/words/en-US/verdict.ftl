@@ -37,6 +37,13 @@ verdict-lasts =
        *[unlikely] unlikely to last through { $until }
     }
 verdict-lasts-range = could be { $low } to { $high }
+# The same if the paint over the bead does not crack: how far paint stretches is known least of all.
+verdict-lasts-paint =
+    { $band ->
+        [under] under { $chance } if the paint doesn’t crack
+        [over] over { $chance } if the paint doesn’t crack
+       *[plain] { $chance } if the paint doesn’t crack
+    }
 
 verdict-confidence =
     { $confidence ->

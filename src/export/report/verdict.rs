@@ -47,6 +47,8 @@ pub struct RecommendationReport {
     pub crew_days: Option<u32>,
     /// Chance of no callback within the warranty.
     pub lasts_pct: Option<f64>,
+    /// The same if paint never cracked over a sound bead.
+    pub lasts_with_sound_paint_pct: Option<f64>,
     /// Low end of its interval.
     pub lasts_low_pct: Option<f64>,
     /// High end of its interval.
@@ -98,6 +100,7 @@ impl RecommendationReport {
             total_high: quote.map(|quote| quote.spread.high.plain()),
             crew_days: quote.and_then(|quote| quote.crew_days),
             lasts_pct: lasting.map(|lasting| percent(lasting.chance)),
+            lasts_with_sound_paint_pct: lasting.map(|lasting| percent(lasting.with_sound_paint)),
             lasts_low_pct: lasting.map(|lasting| percent(lasting.interval.low)),
             lasts_high_pct: lasting.map(|lasting| percent(lasting.interval.high)),
             lasts_through: lasting.map(|lasting| lasting.until.to_string()),
