@@ -95,7 +95,7 @@ fn number(figure: Quantity) -> Option<Number> {
         Quantity::Humidity(humidity) => Number::from_f64(humidity.to_fraction()),
         Quantity::Temperature(temperature) => Number::from_f64(temperature.to_celsius()),
         Quantity::Angle(angle) => Number::from_f64(angle.to_degrees()),
-        Quantity::Hours(hours) => Number::from_f64(hours.to_h()),
+        Quantity::Hours(hours) | Quantity::TimeOfDay(hours) => Number::from_f64(hours.to_h()),
         Quantity::Minutes(minutes) => Number::from_f64(minutes.to_minutes()),
         Quantity::Length(_) | Quantity::RoomLength(_) | Quantity::Money(_) => None,
     }

@@ -43,6 +43,8 @@ pub enum Quantity {
     Hours(Hours),
     /// Working time in minutes.
     Minutes(Minutes),
+    /// A time of day, in hours since midnight.
+    TimeOfDay(Hours),
     /// Water that the house adds to the air, g/m³.
     MoistureLoad(f64),
 }
@@ -66,7 +68,7 @@ impl PartialOrd for Quantity {
             (Self::Temperature(a), Self::Temperature(b)) => a.partial_cmp(b),
             (Self::Angle(a), Self::Angle(b)) => a.partial_cmp(b),
             (Self::Money(a), Self::Money(b)) => a.partial_cmp(b),
-            (Self::Hours(a), Self::Hours(b)) => a.partial_cmp(b),
+            (Self::Hours(a), Self::Hours(b)) | (Self::TimeOfDay(a), Self::TimeOfDay(b)) => a.partial_cmp(b),
             (Self::Minutes(a), Self::Minutes(b)) => a.partial_cmp(b),
             _ => None,
         }
@@ -97,6 +99,7 @@ impl Quantity {
             Self::Money(money) => money.plain(),
             Self::Hours(hours) => plain_number(hours.to_h(), 2),
             Self::Minutes(minutes) => plain_number(minutes.to_minutes(), 1),
+            Self::TimeOfDay(hours) => time_of_day(hours, units),
         }
     }
 
@@ -128,8 +131,28 @@ impl Quantity {
             Self::Angle(_) => Self::Angle(Angle::degrees(number()?)),
             Self::Money(_) => Self::Money(parse_money(text)?),
             Self::Hours(_) => Self::Hours(Hours::h(parse_minutes(text, 60.0)? / 60.0)),
+            Self::TimeOfDay(_) => Self::TimeOfDay(Hours::h(parse_minutes(text, 60.0)? / 60.0)),
             Self::Minutes(_) => Self::Minutes(Minutes::of(parse_minutes(text, 1.0)?)),
         })
+    }
+}
+
+/// A time of day as it can be typed again: `8:30 AM`, or `8:30` where lengths are metric; plain hours where it
+/// is not on a minute.
+#[expect(clippy::cast_possible_truncation, reason = "minutes of a day")]
+fn time_of_day(hours: Hours, units: Units) -> String {
+    let minutes = (hours.to_h() * 60.0).round();
+    let on_a_minute = (minutes - hours.to_h() * 60.0).abs() < 1e-6;
+    if !on_a_minute || !(0.0..1440.0).contains(&minutes) {
+        return plain_number(hours.to_h(), 2);
+    }
+    let (hour, minute) = (minutes as i32 / 60, minutes as i32 % 60);
+    match units {
+        Units::Millimeters => format!("{hour}:{minute:02}"),
+        Units::Inches => {
+            let half = if hour < 12 { "AM" } else { "PM" };
+            format!("{}:{minute:02} {half}", (hour + 11) % 12 + 1)
+        }
     }
 }
 
@@ -216,6 +239,12 @@ mod tests {
         for (text, expected) in read {
             assert_eq!(hours(text), Ok(Quantity::Hours(Hours::h(expected))), "{text}");
         }
+        let told = |hours: f64, units| Quantity::TimeOfDay(Hours::h(hours)).entry_text(units);
+        assert_eq!(
+            [0.0, 8.0, 12.5, 13.25].map(|h| told(h, Units::Inches)),
+            ["12:00 AM", "8:00 AM", "12:30 PM", "1:15 PM"]
+        );
+        assert_eq!([8.0, 13.25, 7.333].map(|h| told(h, Units::Millimeters)), ["8:00", "13:15", "7.33"]);
         for text in ["8:75", "20 pm", "5 kg", "h", "8:30 min"] {
             assert_eq!(hours(text).unwrap_err().text, text);
         }

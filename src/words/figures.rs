@@ -329,7 +329,8 @@ impl Figures {
                 | Quantity::Count(_)
                 | Quantity::Year(_)
                 | Quantity::Length(_)
-                | Quantity::RoomLength(_),
+                | Quantity::RoomLength(_)
+                | Quantity::TimeOfDay(_),
                 _,
             ) => return String::new(),
             (Quantity::Money(_), _) => return self.currency.to_string(),
@@ -372,6 +373,7 @@ impl Figures {
             Quantity::Money(money) => self.money(money),
             Quantity::Hours(hours) => self.with_unit("unit-hours", hours.to_h(), 1),
             Quantity::Minutes(minutes) => self.minutes(minutes),
+            Quantity::TimeOfDay(_) => quantity.entry_text(self.units),
             Quantity::MoistureLoad(load) => self.moisture_load(load),
         }
     }

@@ -25,7 +25,7 @@ pub(super) fn lay_out(
         person_days: days.iter().map(|day| day.people).sum(),
         standby: Hours::h(standby),
         evenings: if inputs.crew.handed_back { worked - visits } else { 0 },
-        weeks: weeks(days, &last),
+        weeks: weeks(days, &chain.pieces, &last),
         calendar_days: days.last().map_or(0, |day| day.day + 1),
         room_out: room_out(inputs, chain, days),
         put_off: calendar.put_off,
@@ -43,13 +43,18 @@ fn is_last(at: usize, days: &[Day], pieces: &[Piece]) -> bool {
     })
 }
 
-/// Weeks begun in each stretch of days, together.
-fn weeks(days: &[Day], last: &dyn Fn(usize) -> bool) -> u32 {
+/// Weeks begun in each stretch of days in which the room is worked in, together: from the first day on which
+/// it is closed, where it is closed at all.
+fn weeks(days: &[Day], pieces: &[Piece], last: &dyn Fn(usize) -> bool) -> u32 {
+    let closes = |day: &Day| day.does.iter().any(|done| pieces[done.piece].closes);
+    let ever_closed = days.iter().any(closes);
     let (mut weeks, mut from) = (0, None);
     for (at, day) in days.iter().enumerate() {
-        let first = *from.get_or_insert(day.day);
+        if from.is_none() && (closes(day) || !ever_closed) {
+            from = Some(day.day);
+        }
         if last(at) {
-            weeks += (day.day - first) / 7 + 1;
+            weeks += from.map_or(0, |first| (day.day - first) / 7 + 1);
             from = None;
         }
     }

@@ -132,7 +132,7 @@ pub struct Schedule {
     pub room_out: u32,
     /// Evenings on which the room is handed back: of every day but the last before the crew stays away.
     pub evenings: u32,
-    /// Weeks begun on the job, those not counted in which new boards lie or a season is waited for.
+    /// Weeks begun in which the room is worked in: not those in which new boards lie or a season is waited for.
     pub weeks: u32,
     /// Days by which a weekend puts off the first day of work.
     pub put_off: u32,

@@ -78,7 +78,7 @@ fields! {
         figure!(job, plan.day, Hours, Hours::h(0.5), Hours::h(16.0), Nearest);
     /// Hour at which the crew is there.
     START_TIME = "start-time", "plan.starts", Job,
-        figure!(job, plan.starts, Hours, Hours::ZERO, Hours::h(20.0), Nearest);
+        figure!(job, plan.starts, TimeOfDay, Hours::ZERO, Hours::h(20.0), Nearest);
     /// Lunch break.
     LUNCH = "lunch", "plan.lunch", Job,
         figure!(job, plan.lunch, Minutes, Minutes::ZERO, Minutes::of(180.0), Nearest);
