@@ -242,7 +242,7 @@ impl WindowContext<'_> {
 /// The width of an entry, by what it takes.
 const fn entry_width(like: Quantity) -> f32 {
     match like {
-        Quantity::Length(_) | Quantity::RoomLength(_) => LENGTH_WIDTH,
+        Quantity::Length(_) | Quantity::RoomLength(_) | Quantity::TimeOfDay(_) => LENGTH_WIDTH,
         _ => FIGURE_WIDTH,
     }
 }

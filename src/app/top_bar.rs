@@ -22,7 +22,7 @@ const NARROW_ROOMS: f32 = 12.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
 const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.
-const TITLED: f32 = 1330.0;
+const TITLED: f32 = 1440.0;
 /// Undo and redo are left to the menu and the keyboard in a narrower window.
 const WITH_HISTORY: f32 = 940.0;
 /// The button for the homeowner is left to the menu and the keyboard in a narrower window.
