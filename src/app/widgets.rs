@@ -3,7 +3,9 @@
 use std::sync::Arc;
 
 use eframe::egui::text::LayoutJob;
-use eframe::egui::{Color32, ComboBox, FontId, Galley, Label, Painter, RichText, TextEdit, TextStyle, Ui};
+use eframe::egui::{
+    Color32, ComboBox, FontId, Galley, Label, Painter, Response, RichText, TextEdit, TextStyle, Ui,
+};
 
 use super::lead;
 use super::theme::Palette;
@@ -20,8 +22,8 @@ pub(super) fn heading(ui: &mut Ui, text: &str) {
 }
 
 /// Lesser text that wraps.
-pub(super) fn remark(ui: &mut Ui, palette: &Palette, text: impl Into<String>) {
-    ui.add(Label::new(RichText::new(text).small().color(palette.soft)).wrap());
+pub(super) fn remark(ui: &mut Ui, palette: &Palette, text: impl Into<String>) -> Response {
+    ui.add(Label::new(RichText::new(text).small().color(palette.soft)).wrap())
 }
 
 /// The heads of a table's columns by their messages, with their hints on hover; a column without a

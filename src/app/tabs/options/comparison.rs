@@ -1,12 +1,12 @@
 //! The repair options side by side.
 
-use eframe::egui::{Grid, Label, RichText, TextWrapMode, Ui};
+use eframe::egui::{Grid, Label, RichText, TextStyle, TextWrapMode, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::explain;
-use crate::app::widgets::{columns, remark};
+use crate::app::widgets::{columns, remark, text_width};
 use crate::assess::RepairOption;
-use crate::measure::Money;
+use crate::measure::{Money, Percent};
 use crate::repair::CostDriver;
 use crate::words::causes::chance_as_percent;
 use crate::words::verdict::chance_with_range;
@@ -99,7 +99,24 @@ fn figures(
             };
             let shown = RichText::new(chance);
             let what = words.text("options-chance");
-            explain::number(ui, context, &what, shown, || explain::chance(context, option));
+            // As wide as the widest: what stands beside it stays where it is.
+            let widest = if with_ranges {
+                let sure = Percent::pct(100.0);
+                say!(
+                    words,
+                    "options-chance-range",
+                    chance = &chance_as_percent(1.0, words),
+                    low = sure,
+                    high = sure
+                )
+            } else {
+                chance_as_percent(1.0, words)
+            };
+            let width = text_width(ui, &widest, &TextStyle::Body);
+            ui.horizontal(|ui| {
+                ui.set_min_width(width);
+                explain::number(ui, context, &what, shown, || explain::chance(context, option));
+            });
         }
     }
     let Some(expected) = option.expected else { return };

@@ -15,8 +15,8 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
     let words = context.words;
     timed_section(ui, context);
     if let Some(timed) = context.assessment.timed_work(option) {
-        remark(ui, context.palette, timed.say(words));
-        remark(ui, context.palette, timed.task.basis.say(words));
+        // Where the rate is from stands on hover: it may take a line more or less.
+        remark(ui, context.palette, timed.say(words)).on_hover_text(timed.task.basis.say(words));
     }
     Grid::new("tasks").num_columns(4).striped(true).show(ui, |ui| {
         columns(

@@ -93,7 +93,7 @@ fields! {
     /// Prices of materials for this job alone.
     OWN_PRICES = "own-prices", "plan.own_prices", Job, by_id!(plan.own_prices, Money, Money::ZERO, DEAREST_PIECE);
     /// Pieces that are there already.
-    ON_HAND = "on-hand", "plan.on_hand", Job, by_id!(plan.on_hand, Count, 0, 1_000_000);
+    ON_HAND = "on-hand", "plan.on_hand", Job, by_id!(plan.on_hand, Count, 0, 1_000);
     /// Boards kept with the job.
     BOOK_BOARDS = "book-boards", "shelf.boards", Job, Kind::List;
     /// Sealants kept with the job, with their prices.
