@@ -10,7 +10,7 @@ use crate::measure::Temperature;
 /// 0.3: √((1 + 0.3)/2). Boards follow a spell of weeks, not the day. Assumption.
 const SPELL_OF_MONTH: f64 = 0.8;
 /// Scatter from year to year of a season's vapor pressure where no station says it, as a fraction: a
-/// season's dew point differs by about 1.2 °C, which is 8 %. Assumption.
+/// season's dew point differs by about 1.2 °C, which is 8%. Assumption.
 const USUAL_SD: f64 = 0.08;
 
 /// A day outdoors.

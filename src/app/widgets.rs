@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use eframe::egui::text::LayoutJob;
 use eframe::egui::{
-    Color32, ComboBox, FontId, Galley, Label, Painter, Response, RichText, TextEdit, TextStyle, Ui,
+    Color32, ComboBox, FontId, Galley, Label, Mesh, Painter, Pos2, Response, RichText, TextEdit, TextStyle,
+    Ui,
 };
 
 use super::lead;
@@ -105,4 +106,20 @@ pub(super) fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> 
     }
     ui.data_mut(|data| data.remove::<String>(id));
     (response.lost_focus() && text != shown).then_some(text)
+}
+
+/// What lies between two curves, given as the pairs of points where each of them runs.
+pub(super) fn band(edges: impl Iterator<Item = [Pos2; 2]>, color: Color32) -> Mesh {
+    let mut mesh = Mesh::default();
+    for (at, points) in edges.enumerate() {
+        let first = mesh.vertices.len() as u32;
+        for point in points {
+            mesh.colored_vertex(point, color);
+        }
+        if at > 0 {
+            mesh.add_triangle(first - 2, first - 1, first);
+            mesh.add_triangle(first - 1, first, first + 1);
+        }
+    }
+    mesh
 }

@@ -112,8 +112,9 @@ impl PlannedBoards<'_> {
         let count = self.count.max(1) as f64;
         let all = one.powf(count);
         // Boards buckle together: what counts is the row's mean swelling against what its joints give.
-        let row = (differs(swollen) / count.sqrt()).hypot(figures.gives_way.sd);
-        let room = gap.to_mm() + figures.gives_way.middle;
+        let share = |pct: f64| self.width.to_mm() * pct / 100.0;
+        let row = (differs(swollen) / count.sqrt()).hypot(share(figures.gives_way.sd));
+        let room = gap.to_mm() + share(figures.gives_way.middle);
         let lies = below((room - across * swollen) / row);
         Chances { holds: all * lies, opens: 1.0 - all, buckles: 1.0 - lies }
     }

@@ -282,10 +282,11 @@ fn gate(
     let waiting = chances[today..=until].iter().map(|chance| chance.holds).fold(0.0, f64::max);
     let some_day =
         ready.or_else(|| levers.iter().filter_map(|(_, ready)| *ready).min_by_key(|ready| ready.sure));
+    let reached = chances.iter().map(|chance| chance.holds).fold(known.best, f64::max);
     let verdict = match some_day {
         _ if known.readings.is_empty() => Verdict::Measure,
         _ if now.holds >= asked => Verdict::Hang,
-        _ if known.best < asked => Verdict::ChangePlan,
+        _ if reached < asked => Verdict::ChangePlan,
         Some(_) => Verdict::Wait,
         None => Verdict::SendBack,
     };
@@ -320,7 +321,8 @@ impl<'a> Stacked<'a> {
         let mut random = Xoshiro256PlusPlus::seed_from_u64(SEED + 1);
         let pace: Vec<[f64; 3]> =
             (0..count).map(|_| std::array::from_fn(|_| StandardNormal.sample(&mut random))).collect();
-        let goal = known.boards.asked.min(known.best - SHORT);
+        let asked = known.boards.asked;
+        let goal = if known.best >= asked { asked } else { known.best - SHORT };
         let all =
             Stacked { known, goal, rooms: known.rooms.clone(), lot, movement: known.movement.clone(), pace };
         let last = known.readings.iter().map(|reading| reading.day).max().unwrap_or(0);

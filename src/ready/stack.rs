@@ -98,7 +98,7 @@ pub struct StackFigures {
     pub piece_shrinkage: Prior,
     /// How boards of one room differ in moisture.
     pub piece_in_room: Prior,
-    /// What a joint gives before boards buckle.
+    /// How far restrained boards are squeezed before they crush or buckle, per cent of their width.
     pub gives_way: Prior,
     /// How much warmer a room is kept to dry a stack.
     pub warmer: Prior,

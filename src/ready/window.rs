@@ -30,6 +30,10 @@ pub struct Aim {
 /// Moisture that is tried, per cent, and its step.
 const TRIED: (f64, f64) = (5.0, 18.0);
 const STEP: f64 = 0.25;
+/// Boards that lay in the room differ by so much of what they differed by when they came. Assumption.
+const LAIN: f64 = 0.6;
+/// Chances that differ by less are alike.
+const NEARLY: f64 = 0.02;
 /// Worlds that a window is worked out over.
 const WORLDS: usize = 256;
 /// Gaps that are tried: steps of a sixty-fourth of an inch up to an eighth.
@@ -51,7 +55,7 @@ pub(super) fn least_gap(asked: f64, chance: impl Fn(Length) -> f64) -> Length {
     tried.into_iter().find(|(_, chance)| *chance >= enough).map_or(Length::ZERO, |(gap, _)| gap)
 }
 
-/// The window for boards that differ as deliveries do, with the gap that is worth leaving at each moisture, or with
+/// The window for boards that differ as those of deliveries do that lay in the room, with the gap that is worth leaving at each moisture, or with
 /// `gap`.
 pub fn window(
     boards: &PlannedBoards<'_>,
@@ -60,14 +64,20 @@ pub fn window(
     gap: Option<Length>,
 ) -> Window {
     let few = worlds.thinned(WORLDS);
-    let spread = figures.spread.middle;
+    let spread = LAIN * figures.spread.middle;
     let chance =
         |moisture: f64, gap: Length| boards.chances(&few, gap, figures, |_| (moisture, spread)).holds;
     let gap_at = |moisture: f64| gap.unwrap_or_else(|| least_gap(boards.asked, |gap| chance(moisture, gap)));
     let at = |moisture: f64| chance(moisture, gap_at(moisture));
     let midpoint = worlds.midpoint();
     let at_midpoint = at(midpoint);
-    let (best, holds) = if at_midpoint >= boards.asked { (midpoint, at_midpoint) } else { best_moisture(at) };
+    let (best, holds) = if at_midpoint >= boards.asked {
+        (midpoint, at_midpoint)
+    } else {
+        let found = best_moisture(at);
+        // What is hardly better elsewhere is no reason to leave the middle.
+        if at_midpoint > found.1 - NEARLY && found.1 < boards.asked { (midpoint, at_midpoint) } else { found }
+    };
     let aim = |moisture: f64| Aim { moisture: Moisture::pct(moisture), gap: gap_at(moisture) };
     let edge = |to: f64| {
         let (mut inside, mut outside) = (best, to);

@@ -14,9 +14,9 @@ use rayon::prelude::*;
 use statrs::distribution::{ContinuousCDF as _, Normal};
 use statrs::statistics::Statistics as _;
 
-use super::methods::Trade;
 use super::prices::Prices;
 use super::takeoff::MaterialLine;
+use super::task_kinds::Trade;
 use super::tasks::{RateBasis, TaskHours};
 use crate::measure::{Money, ThreePoint};
 use crate::wood::Kind;

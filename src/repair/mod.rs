@@ -18,17 +18,16 @@ mod prices;
 mod quantities;
 mod risk;
 mod schedule;
+mod supplies;
 mod takeoff;
+mod task_kinds;
 mod tasks;
 mod trials;
 
 pub use cost::{CostDriver, CostInputs, CostSpread, cost_spreads};
 pub use cutting::{CannotCut, CutPattern, CuttingList, CuttingRules, StockLength, cutting_list};
 pub use done::{Done, Learned, learn, learn_waste, rates_of, use_of};
-pub use methods::{
-    AlsoPer, Caution, CautionWhen, Circumstance, Condition, Material, MaterialPer, MethodId, Outcome, Paint,
-    RepairMethod, Step, Task, TaskPer, Trade, Wait,
-};
+pub use methods::{MethodId, Outcome, RepairMethod, Step, Wait};
 pub use own::Payer;
 pub use plan::{
     BeadShape, Height, LeadPaint, OldSealant, Payers, Plan, PriceLine, Scope, Shares, Site, Stock, Trial,
@@ -40,10 +39,12 @@ pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, SectionMov
 pub use schedule::{
     Bar, BarStep, Crew, DayCost, DayStep, Schedule, ScheduleInputs, WaitTimes, WorkDay, schedule,
 };
+pub use supplies::{Caution, CautionWhen, Material, MaterialPer, Paint};
 pub use takeoff::{
     Cans, MaterialLine, Need, OfferBasis, PieceSize, TakeoffInputs, board_price, cheapest_cans, spread_rate,
     takeoff, wet_sealant,
 };
+pub use task_kinds::{AlsoPer, Circumstance, Condition, Task, TaskPer, Trade};
 pub use tasks::{
     Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, done_already,
     task_hours, weigh,

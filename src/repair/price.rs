@@ -1,10 +1,10 @@
 //! From hours and materials to a price and who pays it.
 
 use super::cost::CostSpread;
-use super::methods::Trade;
 use super::plan::{Plan, PriceLine};
 use super::prices::{Charging, TaxOn};
 use super::takeoff::MaterialLine;
+use super::task_kinds::Trade;
 use super::tasks::TaskHours;
 use crate::measure::{Hours, Money, Percent, Span};
 

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::given::Given;
-use super::methods::Trade;
+use super::task_kinds::Trade;
 use crate::measure::{Money, Percent};
 
 /// What tax falls on.

@@ -1,6 +1,8 @@
 //! How much there is of everything that tasks and materials go with.
 
-use super::methods::{MaterialPer, RepairMethod, TaskPer};
+use super::methods::RepairMethod;
+use super::supplies::MaterialPer;
+use super::task_kinds::TaskPer;
 use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Area, Hours, Length, Volume};

@@ -3,9 +3,10 @@
 use jiff::civil::Date;
 
 use super::cutting::CuttingList;
-use super::methods::{Material, MaterialPer, Outcome, Paint, RepairMethod};
+use super::methods::{Outcome, RepairMethod};
 use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
+use super::supplies::{Material, MaterialPer, Paint};
 use crate::joint::{BeadLay, Sealant};
 use crate::measure::{Area, Dimension, Length, Money, Volume};
 use crate::named::Named as _;

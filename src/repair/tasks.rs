@@ -1,8 +1,9 @@
 //! The hours of a method's tasks.
 
-use super::methods::{Circumstance, Condition, RepairMethod, Step, Task, TaskPer, Trade};
+use super::methods::{RepairMethod, Step};
 use super::plan::Plan;
 use super::quantities::{OnSite, Quantities};
+use super::task_kinds::{Circumstance, Condition, Task, TaskPer, Trade};
 use crate::measure::{Estimate, Hours, Length, Minutes, ThreePoint};
 use crate::wood::Kind;
 

@@ -147,8 +147,7 @@ fn the_moisture_to_hang_at_is_that_recommended_for_the_region() {
             "{town}: best {best:.2} %, {:?}, table {recommended} %, chance {:.2}",
             window.range, window.chance
         );
-        // The table is a mean of all houses of a region; an air-conditioned one of today lies up to 2.1 off.
-        assert!((best - recommended).abs() <= 2.5, "{town}: {best}");
+        assert!((best - recommended).abs() <= 2.0, "{town}: {best}");
     }
 }
 
@@ -165,6 +164,8 @@ struct Case {
     truly: Option<i64>,
     /// Whether the watch says to wait.
     waits: bool,
+    /// The stack's mean moisture after 30 and 60 days: said, whether the range holds it, and by how much it changed.
+    after: Vec<(f64, bool, f64)>,
     /// Whether there were readings of later days.
     later: bool,
     piling: Piling,
@@ -198,10 +199,17 @@ fn case(line: &str) -> Case {
     #[expect(clippy::cast_possible_truncation, reason = "days")]
     let truly = (today..opens.len()).find(|&at| holds(at, later_gap(at))).map(|at| days[at] as i64);
     let outlook = watched.outlook.as_ref().unwrap();
+    let moistures = list("moisture_pct");
+    let after = [30_usize, 60].map(|day| {
+        let [said, low, high] = outlook.days[day].moisture.map(|moisture| moisture.to_pct());
+        let truth = moistures[day / 2];
+        (said - truth, (low..=high).contains(&truth), truth - moistures[0])
+    });
     Case {
         verdict: gate.verdict,
         held: holds(0, gap),
         opened: opened(0, gap),
+        after: after.to_vec(),
         chance: gate.now.holds,
         ready: outlook.ready.map(|ready| (ready.early, ready.likely, ready.sure)),
         truly,
@@ -268,12 +276,36 @@ fn the_gate_lets_through_what_holds_and_little_else() {
         )
         .unwrap();
     }
+    for piling in Piling::ALL {
+        for (at, day) in [30, 60].into_iter().enumerate() {
+            let own =
+                || cases.iter().filter(move |case| case.piling == piling).map(move |case| case.after[at]);
+            #[expect(clippy::cast_precision_loss, reason = "hundreds of cases")]
+            let rms = |of: &dyn Fn((f64, bool, f64)) -> f64| {
+                (own().map(|case| of(case).powi(2)).sum::<f64>() / own().count().max(1) as f64).sqrt()
+            };
+            let (holds, count) = share(own().map(|(_, holds, _)| holds));
+            writeln!(
+                page,
+                "{} after {day} days, {count}: rms error {:.2}%, of no change {:.2}%, {:.0}% in the range",
+                piling.key(),
+                rms(&|(off, ..)| off),
+                rms(&|(.., change)| change),
+                100.0 * holds
+            )
+            .unwrap();
+        }
+    }
     let kinds = Piling::ALL.map(|piling| cases.iter().filter(|case| case.piling == piling).count());
     writeln!(page, "stickered, solid, wrapped: {kinds:?}").unwrap();
     println!("{page}");
-    assert!(opened <= 0.05, "{page}");
-    // The aim is 6 in 10; 53 % was reached.
-    assert!(let_in >= 0.5, "{page}");
+    // Of a few dozen deliveries a share is known to two standard errors only; of all 200 it counts as it is.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of cases")]
+    let slack = |share: f64, of: usize| {
+        if cases.len() < 200 { 2.0 * (share * (1.0 - share) / of.max(1) as f64).sqrt() } else { 0.0 }
+    };
+    assert!(opened <= 0.05 + slack(0.05, passed), "{page}");
+    assert!(let_in >= 0.6 - slack(0.6, would), "{page}");
 }
 
 /// More boards measured, and less scatter among them, make the gate surer of the same mean.

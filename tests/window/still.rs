@@ -37,7 +37,10 @@ const ROLES: [Role; 8] = [
 fn places(window: &Window) -> Vec<(Role, Rect)> {
     let drawing = window.query_by_label("Drawing").map(|node| node.rect());
     let all = window.get_all(by().predicate(|node| ROLES.contains(&node.role())));
-    all.map(|node| (node.accesskit_node().role(), node.rect()))
+    // What is told after a command goes by itself after a while.
+    let told = |label: Option<String>| label.as_deref() == Some("Dismiss");
+    all.filter(|node| !told(node.accesskit_node().label()))
+        .map(|node| (node.accesskit_node().role(), node.rect()))
         .filter(|(_, rect)| !drawing.is_some_and(|drawing| drawing.contains_rect(*rect)))
         .collect()
 }
@@ -144,7 +147,7 @@ fn nothing_under_the_pointer_moves_because_of_an_entry() {
         // So wide that the bar has room for all it can hold.
         let delivery = || file::read(include_str!("../../examples/boathouse_delivery.ron")).unwrap().job;
         let job = if room == "Next install" { delivery() } else { demo_job() };
-        let mut window = window_of([1400.0, 2900.0], job);
+        let mut window = window_of([1400.0, 3300.0], job);
         click_first(&mut window, room);
         open_folds(&mut window);
         if room == "Catalog" {
@@ -154,8 +157,6 @@ fn nothing_under_the_pointer_moves_because_of_an_entry() {
         let count = moved_by_typing(&mut window, room, &mut moved);
         assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
     }
-    // Known to move, and to be mended: what a task's own minutes and a count on hand change in the Price room.
-    moved.retain(|line| !line.contains(" in Minutes: ") && !line.contains(" in On hand: "));
     assert!(moved.is_empty(), "{} things moved:\n{}", moved.len(), moved.join("\n"));
 }
 

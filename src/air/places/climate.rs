@@ -2,7 +2,7 @@
 //!
 //! The four nearest stations are weighed by 1/(*d* + 5 km)², brought to the place's height: temperature
 //! falls by 5 °C a km, vapor pressure by a factor e every 2.7 km. Vapor pressure is averaged by its
-//! logarithm. Taken from all other stations this way, the means of a US station come out within 7 % of
+//! logarithm. Taken from all other stations this way, the means of a US station come out within 7% of
 //! its vapor pressure and 0.9 °C (root mean square; `assets/climate/README.md`).
 
 use super::coordinates::Coordinates;

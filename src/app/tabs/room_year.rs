@@ -8,6 +8,7 @@ use eframe::egui::{
 use crate::air::{Air, IndoorYear};
 use crate::app::context::WindowContext;
 use crate::app::theme;
+use crate::app::widgets::band;
 use crate::measure::{Humidity, day_of_year};
 use crate::words::say;
 
@@ -39,7 +40,7 @@ pub(super) fn room_year(ui: &mut Ui, context: &WindowContext<'_>) {
     let curve = |days: &[Air]| -> Vec<Pos2> {
         days.iter().enumerate().map(|(day, air)| place(day as f32, air.humidity.to_pct())).collect()
     };
-    painter.add(Shape::mesh(band(year, &place, context.palette.air.gamma_multiply(0.3))));
+    painter.add(Shape::mesh(band_of(year, &place, context.palette.air.gamma_multiply(0.3))));
     painter.line(curve(&year.days), Stroke::new(2.0, context.palette.water));
     for reading in &context.job.survey.rooms {
         let day = day_of_year(reading.date.unwrap_or(context.job.visited)) as f32;
@@ -58,18 +59,12 @@ fn range(days: &[Air]) -> (f64, f64) {
 }
 
 /// Where the humidity lies nine times in ten.
-fn band(year: &IndoorYear, place: &impl Fn(f32, f64) -> Pos2, color: Color32) -> eframe::egui::Mesh {
-    let mut mesh = eframe::egui::Mesh::default();
-    for (day, range) in year.range.iter().enumerate() {
-        let first = mesh.vertices.len() as u32;
-        mesh.colored_vertex(place(day as f32, range.high.to_pct()), color);
-        mesh.colored_vertex(place(day as f32, range.low.to_pct()), color);
-        if day > 0 {
-            mesh.add_triangle(first - 2, first - 1, first);
-            mesh.add_triangle(first - 1, first, first + 1);
-        }
-    }
-    mesh
+fn band_of(year: &IndoorYear, place: &impl Fn(f32, f64) -> Pos2, color: Color32) -> eframe::egui::Mesh {
+    let edges = year.range.iter().enumerate();
+    band(
+        edges.map(|(day, range)| [range.high, range.low].map(|edge| place(day as f32, edge.to_pct()))),
+        color,
+    )
 }
 
 fn axes(

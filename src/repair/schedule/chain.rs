@@ -1,6 +1,7 @@
 //! The work as a chain: pieces one after the other, with waits between.
 
-use super::super::methods::{Step, TaskPer, Wait};
+use super::super::methods::{Step, Wait};
+use super::super::task_kinds::TaskPer;
 use super::super::tasks::TaskHours;
 use super::{BarStep, ScheduleInputs};
 

@@ -8,6 +8,7 @@ use eframe::egui::{
 use super::boards::choice;
 use crate::app::context::WindowContext;
 use crate::app::theme;
+use crate::app::widgets::band;
 use crate::assess::NextInstallFindings;
 use crate::job::fields;
 use crate::measure::{Moisture, Span};
@@ -123,7 +124,7 @@ fn picture(
         painter.rect_filled(area, 0.0, context.palette.good.gamma_multiply(0.22));
     }
     axes(&painter, context, found, rect, &scale);
-    painter.add(Shape::mesh(band(days, &scale, context.palette.water.gamma_multiply(0.25))));
+    painter.add(Shape::mesh(band_of(days, &scale, context.palette.water.gamma_multiply(0.25))));
     let line = |of: &dyn Fn(&WatchDay) -> Moisture| -> Vec<Pos2> {
         days.iter().map(|day| scale.at(day.day, of(day))).collect()
     };
@@ -147,18 +148,9 @@ fn picture(
 }
 
 /// Where the mean lies nine times in ten.
-fn band(days: &[WatchDay], scale: &Scale, color: Color32) -> Mesh {
-    let mut mesh = Mesh::default();
-    for (at, day) in days.iter().enumerate() {
-        let first = mesh.vertices.len() as u32;
-        mesh.colored_vertex(scale.at(day.day, day.moisture[2]), color);
-        mesh.colored_vertex(scale.at(day.day, day.moisture[1]), color);
-        if at > 0 {
-            mesh.add_triangle(first - 2, first - 1, first);
-            mesh.add_triangle(first - 1, first, first + 1);
-        }
-    }
-    mesh
+fn band_of(days: &[WatchDay], scale: &Scale, color: Color32) -> Mesh {
+    let edges = |day: &WatchDay| [2, 1].map(|edge| scale.at(day.day, day.moisture[edge]));
+    band(days.iter().map(edges), color)
 }
 
 fn axes(

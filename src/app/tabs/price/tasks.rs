@@ -1,6 +1,6 @@
 //! Tasks with their rates, and the section that was timed.
 
-use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
+use eframe::egui::{ComboBox, Grid, Label, RichText, Sense, Ui, UiBuilder, vec2};
 
 use crate::app::context::WindowContext;
 use crate::app::lead;
@@ -9,7 +9,10 @@ use crate::assess::{EntryPlace, RepairOption};
 use crate::job::fields::{self, At, Item};
 use crate::measure::{Minutes, Quantity};
 use crate::repair::{TaskHours, Trial};
-use crate::words::{Say as _, say, work};
+use crate::words::{Say as _, Words, say, work};
+
+/// Room for how much of a task there is to do.
+const QUANTITY: f32 = 128.0;
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let words = context.words;
@@ -47,11 +50,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
         let name = Label::new(RichText::new(&task.name).small()).wrap();
         ui.add(name).on_hover_text(work::batch(task, words) + " " + &work::basis(task, words));
     });
-    let quantity = ui.add(Label::new(RichText::new(work::quantity(task, words)).small()).wrap());
-    let besides = work::besides(task, words);
-    if !besides.is_empty() {
-        quantity.on_hover_text(besides);
-    }
+    quantity(ui, task, words);
     let name = say!(words, "price-task-minutes", task = &task.name);
     let mean = Quantity::Minutes(Minutes::of(task.minutes.mean()));
     let typed = ui.push_id(("minutes", index), |ui| {
@@ -67,6 +66,18 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
         context.edit("field-own-minutes", move |job| job.plan.set_own_minutes(&id, rate, mean));
     }
     ui.label(figures.number(task.hours.mean.to_h(), 1));
+}
+
+/// How much there is to do, in one line of one width whatever it is: no row grows by it. What does not fit
+/// is told on hover, with what comes on top.
+fn quantity(ui: &mut Ui, task: &TaskHours, words: &Words) {
+    let (text, besides) = (work::quantity(task, words), work::besides(task, words));
+    let shown = Label::new(RichText::new(&text).small()).truncate();
+    let (cell, _) = ui.allocate_exact_size(vec2(QUANTITY, 18.0), Sense::hover());
+    let response = ui.scope_builder(UiBuilder::new().max_rect(cell), |ui| ui.add(shown)).inner;
+    if !besides.is_empty() {
+        response.on_hover_text(text + ". " + &besides);
+    }
 }
 
 /// One section, scraped against the clock.
