@@ -1,7 +1,7 @@
 //! What every part of the window is given: the job and its assessment to read, the view to look
 //! through, and a list to put commands on.
 
-use eframe::egui::{Color32, RichText, Ui};
+use eframe::egui::{Color32, Label, TextStyle, Ui};
 
 use super::command::{Command, Edit};
 use super::icon::Icon;
@@ -110,7 +110,15 @@ impl<'a> WindowContext<'a> {
         }
         ui.horizontal_top(|ui| {
             Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, color));
-            ui.add(eframe::egui::Label::new(RichText::new(text).small().color(color)).wrap());
+            let font = TextStyle::Small.resolve(ui.style());
+            let galley = ui.painter().layout(text.to_owned(), font, color, ui.available_width());
+            // Two lines take the room of three: what stands below stays where it is when a figure in the
+            // text makes it a little longer or shorter.
+            let spare = if galley.rows.len() == 2 { galley.size().y / 2.0 } else { 0.0 };
+            ui.vertical(|ui| {
+                ui.add(Label::new(galley));
+                ui.add_space(spare);
+            });
         });
     }
 
@@ -140,9 +148,12 @@ impl<'a> WindowContext<'a> {
         Some((index, self.assessment.joint(selected.surface, index)?))
     }
 
-    /// The day the drawing shows, kept within what was worked out: from the visit on.
-    pub fn day(&self) -> usize {
-        usize::try_from(self.view.time.day).unwrap_or(0).min(crate::joint::HORIZON - 1)
+    /// The day that is looked at, counted from the visit and kept within what was worked out: from the
+    /// install, where it is known, to the end of the forecast.
+    pub fn day(&self) -> i64 {
+        let state = self.shown_section();
+        let first = state.and_then(|state| state.past_weeks.first()).map_or(0, |week| week.day);
+        self.view.time.day.clamp(first, i64::try_from(crate::joint::HORIZON).unwrap_or(1) - 1)
     }
 }
 

@@ -7,7 +7,7 @@ use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, Pos2, Ui, vec2}
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, drawing, joint_bar, joint_section, tabs, time_line, top_bar};
+use super::{answer_line, board_strip, drawing, joint_bar, joint_section, tabs, time_line, top_bar};
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 94.0;
@@ -18,6 +18,9 @@ const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.
 pub(super) const NARROW: f32 = 760.0;
 
+/// Height of the strip of boards; in a lower room it is left out.
+const STRIP: f32 = 62.0;
+const WITH_STRIP: f32 = 480.0;
 /// Least width of the main pane beside another.
 const LEAST_MAIN: f32 = 180.0;
 
@@ -70,7 +73,10 @@ fn why(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let strip = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(8, 6));
     CentralPanel::default().frame(strip).show(ui, |ui| {
         let height = ui.available_height();
-        let section = (height * 0.34).clamp(120.0, 260.0);
+        if height > WITH_STRIP {
+            board_strip::board_strip(ui, context, STRIP);
+        }
+        let section = (height * 0.32).clamp(120.0, 260.0);
         ui.allocate_ui(vec2(ui.available_width(), section), |ui| joint_section::joint_section(ui, context));
         time_line::time_line(ui, context);
     });

@@ -41,7 +41,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 (false, false) => context.palette.warn,
             },
         ),
-        None if context.day() < context.assessment.seal_day => {
+        None if usize::try_from(context.day()).map_or(true, |day| day < context.assessment.seal_day) => {
             (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
         }
         None => (context.words.text("section-not-sealed").into_owned(), context.palette.soft),

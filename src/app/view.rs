@@ -164,6 +164,8 @@ pub struct TimeView {
     pub day: i64,
     /// Whether the days run.
     pub playing: bool,
+    /// Whether moisture and humidity are shown under the gap.
+    pub with_air: bool,
     /// A gap's curve that is kept to compare with.
     pub reference: Option<ReferenceCurve>,
 }

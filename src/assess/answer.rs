@@ -1,6 +1,6 @@
 //! The answer as data: what to do, when, for how much and how sure; why it happened; what is missing.
 
-use jiff::{ToSpan as _, civil::Date};
+use jiff::civil::Date;
 
 use super::{InformativeReading, NotPossible, RatedSealant};
 use crate::belief::{AgainstMarks, Cause};
@@ -266,8 +266,13 @@ pub enum EntryPlace {
     TimedSection,
 }
 
-/// The date `days` after the visit; the visit's where that is past the end of the calendar.
+/// The date so many days after the visit.
 pub fn date_after(job: &Job, days: usize) -> Date {
-    let days = i32::try_from(days).unwrap_or(i32::MAX);
-    job.visited.checked_add(days.days()).unwrap_or(job.visited)
+    date_on(job, i64::try_from(days).unwrap_or(i64::MAX))
+}
+
+/// The date so many days from the visit, before it below zero; the visit's where that is past the calendar.
+pub fn date_on(job: &Job, day: i64) -> Date {
+    let days = jiff::Span::new().try_days(day);
+    days.and_then(|days| job.visited.checked_add(days)).unwrap_or(job.visited)
 }

@@ -1,5 +1,6 @@
 //! Which option to choose, and what would change that.
 
+use super::follow_up::NINE_IN_TEN;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::risk::{YearlyShare, with_callbacks};
@@ -8,8 +9,6 @@ use crate::repair::MethodId;
 
 /// Warranties that are held against the plan's, years.
 const TERMS: [u32; 4] = [1, 3, 5, 10];
-/// Standard deviations to either side within which nine in ten lie.
-const NINE_IN_TEN: f64 = 1.645;
 
 /// Which option costs least with callbacks, and what would change that.
 #[derive(Debug, Clone, PartialEq)]

@@ -25,23 +25,21 @@ impl Assessment {
         self.beads.as_ref()?.of(self.sections.iter().position(|of| same(&of))?)
     }
 
-    /// The cut through a joint of a section, else through its mean one, `day` days after the visit,
-    /// with the gap then. Boards are drawn `reach` to either side. `None` if no gap is known.
+    /// The cut through a joint of a section, else through its mean one, `day` days from the visit, with the
+    /// gap then. Boards are drawn `reach` to either side. `None` if no gap is known.
     pub fn cut(
         &self,
         job: &Job,
         state: &SectionState,
         joint: Option<&JointState>,
-        day: usize,
+        day: i64,
         reach: Length,
     ) -> Option<(Cut, Length)> {
         let spec = &job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
-        let on = |day| match joint {
-            Some(joint) => self.gap_on(joint, day),
-            None => Some(state.mean_gap_on(day)),
-        };
+        let on = |day| self.gap_at(state, joint, day);
         let gap = on(day)?;
-        let sealed = on(self.seal_day).filter(|gap| day >= self.seal_day && *gap >= job.plan.narrowest);
+        let seal_day = i64::try_from(self.seal_day).ok()?;
+        let sealed = on(seal_day).filter(|gap| day >= seal_day && *gap >= job.plan.narrowest);
         let laid = sealed.zip(self.bead(state)).map(|(gap, bead)| PlacedBead { bead, gap });
         Some((Cut::new(spec, gap, reach, laid), gap))
     }

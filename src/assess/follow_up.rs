@@ -13,9 +13,9 @@ use crate::survey::{LaterGap, LaterVisit};
 use crate::wood::Species;
 
 /// How well a gap gauge reads. Assumption.
-const GAUGE: Length = Length::mm(0.2);
+pub(super) const GAUGE: Length = Length::mm(0.2);
 /// Standard deviations to either side within which nine readings in ten lie.
-const NINE_IN_TEN: f64 = 1.645;
+pub(super) const NINE_IN_TEN: f64 = 1.645;
 /// A bead counts as open from here on.
 const OPEN: Length = Length::mm(0.2);
 

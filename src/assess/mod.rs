@@ -26,13 +26,14 @@ mod sealing_outlook;
 mod section_outlook;
 mod section_worlds;
 mod sections;
+mod through_time;
 mod typical_joint;
 mod verdict;
 mod work;
 
 pub use answer::{
     Advice, Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding,
-    Instead, MissingEntry, Quote, SealTime, date_after,
+    Instead, MissingEntry, Quote, SealTime, date_after, date_on,
 };
 pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
@@ -44,8 +45,9 @@ pub use rows::RowForecast;
 pub use sealing::RatedSealant;
 pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
 pub use section_outlook::{Closing, DryingLeft};
-pub use section_worlds::{SectionWorlds, Swing};
+pub use section_worlds::{MeanGap, PastWeek, SectionWorlds, Swing};
 pub use sections::{BeforeInstall, InstallMoisture, JointState, SectionState, age, visit_day};
+pub use through_time::{MeasuredGap, Story};
 pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, Still, TypicalJoint};
 pub use work::{TaskOutcome, TimedWork};
 

@@ -36,6 +36,18 @@ pub struct MeanGap {
     pub range: Span<Length>,
 }
 
+/// A section on a day before the visit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PastWeek {
+    /// Days from the visit: negative.
+    pub day: i64,
+    /// Its mean gap then.
+    pub gap: MeanGap,
+    /// By how much its boards were narrower than at the visit, as a fraction of their width: the mean over
+    /// the worlds. Negative where they were wider.
+    pub narrowing: f64,
+}
+
 /// How wet boards are when they are fitted anew.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Start {
@@ -111,15 +123,14 @@ impl SectionWorlds {
         MeanGap { expected: Length::m(expected), range: Span { low: Length::m(low), high: Length::m(high) } }
     }
 
-    /// The mean gap on days before the visit, from the install on and a week or more apart, out of the same
-    /// worlds. Days are counted from the visit.
-    pub(super) fn past_mean_gaps(
+    /// Weeks before the visit, from the install on, out of the same worlds.
+    pub(super) fn past_weeks(
         &self,
         belief: &Belief,
         course: &Course,
         (species, ring): (&Species, Angle),
         (across, any_measured): (Length, bool),
-    ) -> Vec<(i64, Length)> {
+    ) -> Vec<PastWeek> {
         let now = &course.moisture[course.index(0)];
         weekly_before(&course.days)
             .into_par_iter()
@@ -131,7 +142,8 @@ impl SectionWorlds {
                         particle.lot * shrinkage(species, ring, now, then)
                     })
                     .collect();
-                (course.days[at], self.mean_gap(&narrowing, across, any_measured).expected)
+                let gap = self.mean_gap(&narrowing, across, any_measured);
+                PastWeek { day: course.days[at], gap, narrowing: mean(&narrowing) }
             })
             .collect()
     }

@@ -7,7 +7,7 @@ use statrs::statistics::Statistics as _;
 
 use super::beliefs::{Beliefs, KnownSection};
 use super::laid::LaidBeads;
-use super::section_worlds::{MeanGap, SectionWorlds, WEEK, week};
+use super::section_worlds::{MeanGap, PastWeek, SectionWorlds, WEEK, week};
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
@@ -44,9 +44,9 @@ pub struct SectionState {
     pub worlds: Arc<SectionWorlds>,
     /// Their mean gap by week from the visit.
     mean_gaps: Vec<MeanGap>,
-    /// Their mean gap on days before the visit, from the install on, at most one a week; empty where the day
-    /// of the install is not known. Days are counted from the visit.
-    pub past_gaps: Vec<(i64, Length)>,
+    /// They on days before the visit, from the install on, at most one a week; empty where the day of the
+    /// install is not known.
+    pub past_weeks: Vec<PastWeek>,
     /// Their mean moisture on the days before the visit, from the install on; `None` where the day of
     /// the install is not known. Days are counted from the visit.
     past: Option<Vec<(i64, Moisture)>>,
@@ -269,8 +269,8 @@ fn section_state(
         let before = course.days.iter().take_while(|day| **day <= 0);
         before.enumerate().map(|(at, day)| (*day, Moisture::pct(course.mean(at)))).collect()
     });
-    let past_gaps = age(job).map_or_else(Vec::new, |_| {
-        worlds.past_mean_gaps(belief, course, (species, board.ring_angle), (across, any_measured))
+    let past_weeks = age(job).map_or_else(Vec::new, |_| {
+        worlds.past_weeks(belief, course, (species, board.ring_angle), (across, any_measured))
     });
     Some(SectionState {
         surface: known.surface,
@@ -282,7 +282,7 @@ fn section_state(
         motion,
         mean_gaps,
         worlds: Arc::new(worlds),
-        past_gaps,
+        past_weeks,
         past,
         across,
         origin,

@@ -174,7 +174,8 @@ impl Assessment {
         let mut days: Vec<i64> = ahead.chain(repaired_on).collect();
         days.sort_unstable();
         days.dedup();
-        let past = state.past_gaps.iter().map(|&(day, gap)| JointWeek { day, gap, repaired: None });
+        let past = state.past_weeks.iter();
+        let past = past.map(|week| JointWeek { day: week.day, gap: week.gap.expected, repaired: None });
         let mut weeks: Vec<JointWeek> = past.collect();
         let mut before = None;
         for day in days {

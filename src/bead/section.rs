@@ -166,6 +166,10 @@ impl Outline {
         if free_back {
             half_widths += self.half_width(self.bottom);
         }
+        // A closed joint without a V has no face to sink, and no bead.
+        if half_widths <= 0.0 {
+            return;
+        }
         let sag = lost * self.area() / (half_widths * 4.0 / 3.0);
         self.top_sag += sag;
         if free_back {

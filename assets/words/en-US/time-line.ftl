@@ -1,4 +1,4 @@
-### The time line: gap, moisture and humidity from the install to two years ahead.
+### The time line: the gap from the install to two years ahead, with moisture and humidity; the strip of boards.
 
 time-line = Timeline
 time-line-empty = The joints through the seasons will be drawn here.
@@ -9,10 +9,16 @@ time-line-clear-reference = Clear comparison
 time-line-kept = kept: { $name }
 time-line-squeezed = bead past its limit below
 time-line-torn = bead past its limit above
-time-line-gap = gap
-time-line-moisture = moisture
-time-line-humidity = humidity
-    .hint = Relative humidity of the room, from 0% at the bottom to 100% at the top. The band covers nine years in ten.
+time-line-with-air = Moisture and air
+    .hint = Show the boards’ moisture and the room’s humidity under the gap
+time-line-moisture = moisture of the boards
+time-line-humidity = humidity of the room; the band covers nine years in ten
+time-line-installed = installed
+time-line-today = visit
+time-line-sealed = sealed
+time-line-widest = widest
 time-line-best-weeks = best weeks
 time-line-about = about { $gap }
 time-line-no-reading = no reading
+
+strip-caption = { $count } boards of section { $section }; gaps drawn { $times } times as wide

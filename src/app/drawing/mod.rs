@@ -29,7 +29,7 @@ use crate::surface::SurfaceLayout;
 use crate::words::{Arg, say};
 
 /// Gaps are drawn this many times as wide as they are.
-const MAGNIFIED: f32 = 10.0;
+pub(super) const MAGNIFIED: f32 = 10.0;
 /// A gap of this width has the far end of the colour scale.
 const WIDE: Length = Length::mm(4.0);
 /// Room that the scale takes beside the legend, in points.
@@ -227,7 +227,8 @@ fn paint_joints(
             painter.line_segment(ends, Stroke::new(9.0, context.palette.select.gamma_multiply(0.35)));
         }
         let state = context.assessment.joint(surface, index);
-        let gap = state.and_then(|state| context.assessment.gap_on(state, day));
+        let section = state.and_then(|state| context.assessment.sections.get(state.section?));
+        let gap = section.and_then(|section| context.assessment.gap_at(section, state, day));
         let measured = state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured));
         match gap {
             Some(gap) if gap >= context.assessment.job.plan.open_from => {
@@ -341,7 +342,7 @@ fn paint_north(painter: &Painter, context: &WindowContext<'_>, rect: Rect, surfa
 /// What the drawing shows of which day, and where that is written: beside the scale, or over it where there
 /// is no room.
 fn legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) -> (Arc<Galley>, Rect) {
-    let day = crate::assess::date_after(&context.assessment.job, context.day());
+    let day = crate::assess::date_on(&context.assessment.job, context.day());
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let words = say!(context.words, "drawing-legend", date = day, times = times);
     let room = (rect.width() - BESIDE_SCALE).max(0.6 * rect.width());

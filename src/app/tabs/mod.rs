@@ -27,6 +27,7 @@ pub(super) use next_install::{side as next_install_side, strip as next_install_s
 pub(super) use options::detail as option_detail;
 pub(super) use papers::pages;
 pub(super) use price::money;
+pub(super) use room::MONTHS;
 
 /// The list of a tab, which scrolls by itself.
 pub(super) fn tab(ui: &mut Ui, context: &mut WindowContext<'_>, tab: Tab) {

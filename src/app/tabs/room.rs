@@ -19,7 +19,7 @@ use crate::survey::RoomReading;
 use crate::words::{Arg, say};
 
 /// Messages of the months' short names.
-pub(super) const MONTHS: [&str; 12] = [
+pub(in crate::app) const MONTHS: [&str; 12] = [
     "month-1", "month-2", "month-3", "month-4", "month-5", "month-6", "month-7", "month-8", "month-9",
     "month-10", "month-11", "month-12",
 ];

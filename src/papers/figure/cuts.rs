@@ -51,7 +51,9 @@ pub fn bead(assessment: &Assessment) -> String {
     let job = &*assessment.job;
     let nothing = || Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
     let Some(state) = assessment.typical_section() else { return nothing() };
-    let laid = assessment.cut(job, state, None, assessment.seal_day, BEAD_REACH);
+    let laid = i64::try_from(assessment.seal_day)
+        .ok()
+        .and_then(|day| assessment.cut(job, state, None, day, BEAD_REACH));
     let Some((cut, _)) = laid.filter(|(cut, _)| cut.bead.is_some()) else { return nothing() };
     let (width, height) = (BEAD_REACH.to_mm() * 2.0, BEAD_HEIGHT.to_mm());
     let middle = BEAD_REACH.to_mm();
@@ -92,14 +94,14 @@ fn panels(assessment: &Assessment, state: &SectionState, words: &Words) -> Vec<P
 }
 
 /// The middle of each of the four seasons that come next, with days from the visit.
-fn mid_seasons(visited: Date) -> Vec<(Date, usize)> {
+fn mid_seasons(visited: Date) -> Vec<(Date, i64)> {
     let year = visited.year();
     let middles = [1, 4, 7, 10].map(|month| move |year| Date::new(year, month, 15));
     let all = (year..=year.saturating_add(1)).flat_map(|year| middles.map(|middle| middle(year)));
     all.flatten()
         .filter_map(|date| {
             let days = visited.until(date).ok()?.get_days();
-            Some((date, usize::try_from(days).ok().filter(|days| *days > 0)?))
+            Some((date, Some(i64::from(days)).filter(|days| *days > 0)?))
         })
         .take(4)
         .collect()

@@ -17,10 +17,6 @@ const QUANTITY: f32 = 128.0;
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let words = context.words;
     timed_section(ui, context);
-    if let Some(timed) = context.assessment.timed_work(option) {
-        // Where the rate is from stands on hover: it may take a line more or less.
-        remark(ui, context.palette, timed.say(words)).on_hover_text(timed.task.basis.say(words));
-    }
     Grid::new("tasks").num_columns(4).striped(true).show(ui, |ui| {
         columns(
             ui,
@@ -39,6 +35,10 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
         }
     });
     context.field_problems(ui, &fields::OWN_MINUTES, At::ONCE);
+    if let Some(timed) = context.assessment.timed_work(option) {
+        // Under the table: it may come, go, or take another line when minutes are typed.
+        remark(ui, context.palette, timed.say(words)).on_hover_text(timed.task.basis.say(words));
+    }
     remark(ui, context.palette, words.text("price-tasks-remark"));
 }
 

@@ -1,0 +1,334 @@
+//! The charts: the gap, and under it the boards' moisture and the room's humidity, over the same days. Each
+//! has one axis.
+
+use eframe::egui::{self, Align2, Rangef, Response, RichText, Sense, Stroke, Ui, vec2};
+use egui_plot::{
+    AxisHints, FilledArea, GridMark, HoverPosition, Line, LineStyle, Plot, PlotPoint, PlotPoints, PlotUi,
+    Points, Span, Text, VLine,
+};
+use jiff::ToSpan as _;
+
+use super::curves::Curves;
+use super::events::{Event, events};
+use super::{AHEAD, BACK};
+use crate::app::context::WindowContext;
+use crate::app::tabs::MONTHS;
+use crate::app::theme;
+use crate::assess::date_on;
+use crate::job::Job;
+use crate::measure::Length;
+use crate::words::say;
+
+/// Height of the row of names over the gap.
+const EVENTS: f32 = 20.0;
+/// Room for the figures at the left, so that the days of all charts stand under each other.
+const AXIS: f32 = 46.0;
+/// A chart is not less high than this.
+const LEAST: f32 = 56.0;
+/// Share of the height that the gap keeps where moisture and humidity are shown.
+const GAP_SHARE: f32 = 0.52;
+/// Top of the moisture scale, per cent.
+const MOISTURE_TOP: f64 = 20.0;
+
+/// Draws them; comes to the gap's chart and the day that was picked in any of them.
+pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) -> (Response, Option<f64>) {
+    let room = ui.available_height() - EVENTS;
+    let with_air = context.view.time.with_air && room > 3.2 * LEAST;
+    let height = if with_air { room * GAP_SHARE } else { room };
+    let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), EVENTS), Sense::hover());
+    let (units, top) = (context.units(), curves.top_gap);
+    let axis = AxisHints::new_y()
+        .formatter(move |mark: GridMark, _: &_| Length::mm(mark.value).show(units))
+        .tick_label_color(context.palette.gap_high)
+        .min_thickness(AXIS);
+    let plot = plot("time line", context, curves, (top, !with_air)).height(height.max(LEAST));
+    let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
+        season(plot, context);
+        paint_gap(plot, context, curves);
+        days(plot, context, curves);
+        picked(plot)
+    });
+    let transform = shown.transform;
+    let at = |day: i64| transform.position_from_point(&PlotPoint::new(day as f64, 0.0)).x;
+    events(
+        ui,
+        row,
+        named_days(context, curves).map(|(day, name, color)| Event { x: at(day), name, color }).collect(),
+    );
+    let name = context.words.text("time-line");
+    shown.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name.as_ref()));
+    let mut day = shown.inner;
+    if with_air {
+        let height = ((room - height) / 2.0 - ui.spacing().item_spacing.y).max(LEAST);
+        day = day.or(moisture(ui, context, curves, height));
+        day = day.or(humidity(ui, context, curves, height));
+    }
+    (shown.response, day)
+}
+
+/// The boards' moisture.
+fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
+    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false)).height(height);
+    let axis = per_cent(context, context.palette.water);
+    let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
+        let line = Line::new("moisture", PlotPoints::from(curves.moisture.clone()));
+        plot.line(line.color(context.palette.water).width(1.8));
+        days(plot, context, curves);
+        title(plot, context, "time-line-moisture", curves);
+        picked(plot)
+    });
+    shown.inner
+}
+
+/// The room's humidity, with its range over the years.
+fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
+    let plot = plot("humidity line", context, curves, (100.0, true)).height(height);
+    let axis = per_cent(context, context.palette.soft);
+    let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
+        let (days_shown, low, high) = &curves.humidity_band;
+        let area = FilledArea::new("nine years in ten", days_shown, low, high);
+        plot.add(area.fill_color(context.palette.air.gamma_multiply(0.2)));
+        let line = Line::new("humidity", PlotPoints::from(curves.humidity.clone()));
+        plot.line(line.color(context.palette.air).width(1.8));
+        days(plot, context, curves);
+        title(plot, context, "time-line-humidity", curves);
+        picked(plot)
+    });
+    shown.inner
+}
+
+fn per_cent(context: &WindowContext<'_>, color: egui::Color32) -> AxisHints<'static> {
+    let figures = context.words.figures().clone();
+    AxisHints::new_y()
+        .formatter(move |mark: GridMark, _: &_| figures.percent(mark.value, 0))
+        .tick_label_color(color)
+        .min_thickness(AXIS)
+}
+
+/// A chart over all days from 0 to `top`, with the months under it if it is the last one.
+fn plot(
+    name: &'static str,
+    context: &WindowContext<'_>,
+    curves: &Curves,
+    (top, last): (f64, bool),
+) -> Plot<'static> {
+    let job = std::sync::Arc::clone(&context.assessment.job);
+    let (hover_job, figures, start) =
+        (std::sync::Arc::clone(&job), context.words.figures().clone(), curves.start);
+    let months = MONTHS.map(|month| context.words.text(month).into_owned());
+    let visited = job.visited;
+    let month_name = move |mark: GridMark, _: &_| {
+        let date = visited.checked_add((mark.value.round() as i32).days());
+        date.map_or_else(
+            |_| String::new(),
+            |date| {
+                format!(
+                    "{} {:02}",
+                    months[usize::from(date.month().unsigned_abs()) - 1],
+                    date.year().rem_euclid(100)
+                )
+            },
+        )
+    };
+    let axis = AxisHints::new_x()
+        .label_spacing(Rangef::new(20.0, 34.0))
+        .tick_label_font(theme::note())
+        .formatter(month_name);
+    // Bounds are remembered by this name, and another job has another past.
+    Plot::new((name, curves.start))
+        .allow_zoom(false)
+        .allow_drag(false)
+        .allow_scroll(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .show_grid([true, true])
+        .grid_color(context.palette.line)
+        .include_y(0.0)
+        .include_y(top)
+        .default_x_bounds(curves.start as f64, AHEAD as f64)
+        .x_grid_spacer(move |_| month_marks(&job, start, 3))
+        .y_grid_spacer(move |_| {
+            (0..=4).map(|n| GridMark { value: top * f64::from(n) / 4.0, step_size: top / 4.0 }).collect()
+        })
+        .custom_x_axes(if last { vec![axis] } else { vec![] })
+        .label_formatter(move |at: &HoverPosition<'_>| {
+            let (HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position }) = at;
+            Some(figures.date(date_on(&hover_job, position.x.round() as i64)))
+        })
+}
+
+/// The day under the pointer while it is pressed.
+fn picked(plot: &PlotUi<'_>) -> Option<f64> {
+    let pressed = plot.response().is_pointer_button_down_on() || plot.response().clicked();
+    if pressed { plot.pointer_coordinate().map(|at| at.x) } else { None }
+}
+
+/// What a lesser chart is of, in its corner.
+fn title(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, message: &str, curves: &Curves) {
+    let bounds = plot.plot_bounds();
+    let (right, down) = (plot.transform().dvalue_dpos()[0], plot.transform().dvalue_dpos()[1]);
+    let at = PlotPoint::new(curves.start as f64 + 6.0 * right, bounds.max()[1] + 3.0 * down);
+    let words = RichText::new(context.words.text(message).as_ref()).small().color(context.palette.soft);
+    plot.text(Text::new("", at, words).anchor(Align2::LEFT_TOP));
+}
+
+/// The weeks in which a bead lasts longest.
+fn season(plot: &mut PlotUi<'_>, context: &WindowContext<'_>) {
+    let season = context.assessment.season.as_ref();
+    let Some(season) = season.filter(|season| season.best.high - season.best.low < 50) else { return };
+    let weeks = (season.best.low * 7) as f64..=((season.best.high + 1) * 7) as f64;
+    let middle = 0.5 * (weeks.start() + weeks.end());
+    let span = Span::new("", weeks).axis(egui_plot::Axis::X).border_width(0.0);
+    plot.span(span.fill(context.palette.good.gamma_multiply(0.16)));
+    let words = RichText::new(context.words.text("time-line-best-weeks").as_ref()).small();
+    let (bounds, down) = (plot.plot_bounds(), plot.transform().dvalue_dpos()[1]);
+    let at = PlotPoint::new(middle, bounds.min()[1] - 3.0 * down);
+    plot.text(Text::new("", at, words.color(context.palette.good)).anchor(Align2::CENTER_BOTTOM));
+}
+
+/// The gap with its range, what was measured, the kept curve, and what the bead takes.
+fn paint_gap(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
+    let ink = context.palette.gap_high;
+    if curves.known {
+        let (days, low, high) = &curves.gap_band;
+        let area = FilledArea::new("nine in ten", days, low, high);
+        plot.add(area.fill_color(ink.gamma_multiply(0.16)));
+        plot.line(Line::new("gap", PlotPoints::from(curves.gap.clone())).color(ink).width(2.2));
+    }
+    for measured in &curves.measured {
+        let day = measured.day as f64;
+        let whisker = vec![[day, measured.range.low.to_mm()], [day, measured.range.high.to_mm()]];
+        plot.line(Line::new("", PlotPoints::from(whisker)).color(context.palette.ink).width(1.4));
+        let dot = Points::new("", PlotPoints::from(vec![[day, measured.gap.to_mm()]]));
+        plot.points(dot.radius(4.0).color(context.palette.ink));
+    }
+    paint_reference_curve(plot, context);
+    paint_limits(plot, context, curves);
+}
+
+/// Lines on the days that the story turns on, and on the day shown.
+fn days(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
+    for (day, name, color) in named_days(context, curves) {
+        plot.vline(VLine::new(name, day as f64).color(color).width(1.2));
+    }
+    let shown = Stroke::new(2.0, context.palette.accent);
+    plot.vline(VLine::new("shown", context.day() as f64).stroke(shown));
+}
+
+/// The days that the story turns on, with their names and the colors of their lines.
+fn named_days(
+    context: &WindowContext<'_>,
+    curves: &Curves,
+) -> impl Iterator<Item = (i64, String, egui::Color32)> {
+    let (palette, story) = (context.palette, curves.story);
+    let all = [
+        (story.installed, "time-line-installed", palette.soft),
+        (Some(0), "time-line-today", palette.ink),
+        (story.sealed, "time-line-sealed", palette.good),
+        (curves.known.then_some(story.widest), "time-line-widest", palette.gap_high),
+    ];
+    let seen = curves.start..=AHEAD;
+    all.into_iter()
+        .filter_map(move |(day, message, color)| {
+            let day = day.filter(|day| seen.contains(day))?;
+            Some((day, context.words.text(message).into_owned(), color))
+        })
+        .collect::<Vec<_>>()
+        .into_iter()
+}
+
+/// The gaps between which the bead holds, each a line with its name.
+fn paint_limits(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
+    let Some((from, low, high)) = curves.limits else { return };
+    let color = context.palette.good;
+    // A row of text and a little air, on the scale of the plot.
+    let row = f64::from(theme::note().size + 6.0) * plot.transform().dvalue_dpos()[1].abs();
+    let (bottom, top) = (plot.plot_bounds().min()[1], plot.plot_bounds().max()[1]);
+    let before_the_edge = AHEAD as f64 - 8.0 * plot.transform().dvalue_dpos()[0].abs();
+    let places = label_places((low, high), row, (bottom, top));
+    for ((message, limit), middle) in
+        [("time-line-squeezed", low), ("time-line-torn", high)].into_iter().zip(places)
+    {
+        // A limit far above all gaps would flatten them: it is left out.
+        if limit > top {
+            continue;
+        }
+        let line = Line::new(message, PlotPoints::from(vec![[from, limit], [AHEAD as f64, limit]]));
+        plot.line(line.color(color).width(1.0).style(LineStyle::dashed_loose()));
+        let words = RichText::new(context.words.text(message).as_ref()).small().color(color);
+        let at = PlotPoint::new(before_the_edge, middle);
+        plot.text(Text::new("", at, words).anchor(Align2::RIGHT_CENTER));
+    }
+}
+
+/// The middles of the names of a lower and a higher limit, each `row` high: the lower one's under its line
+/// and the higher one's over it, but within the plot and off each other.
+fn label_places((low, high): (f64, f64), row: f64, (bottom, top): (f64, f64)) -> [f64; 2] {
+    let half = row / 2.0;
+    let inside = |middle: f64| middle.min(top - half).max(bottom + half);
+    let lower = if low - row >= bottom { low - half } else { inside(low + half) };
+    let higher = if high + row <= top { high + half } else { inside(high - half) };
+    match higher - lower < row {
+        false => [lower, higher],
+        true if lower + 1.5 * row <= top => [lower, lower + row],
+        true => [inside(higher - row), higher],
+    }
+}
+
+/// The curve that was kept, paler than the one of now.
+fn paint_reference_curve(plot: &mut PlotUi<'_>, context: &WindowContext<'_>) {
+    let Some(kept) = &context.view.time.reference else { return };
+    let color = context.palette.soft;
+    let at = kept.gap.get(kept.gap.len() / 2).copied().unwrap_or_default();
+    plot.line(Line::new("kept", PlotPoints::from(kept.gap.clone())).color(color).width(1.6));
+    let name = RichText::new(say!(context.words, "time-line-kept", name = &kept.name)).small().color(color);
+    plot.text(Text::new("", PlotPoint::new(at[0], at[1]), name).anchor(Align2::LEFT_BOTTOM));
+    if let Some((from, low, high)) = kept.limits {
+        for limit in [low, high] {
+            let ends = PlotPoints::from(vec![[from, limit], [AHEAD as f64, limit]]);
+            plot.line(
+                Line::new("kept limits", ends).color(color).width(0.8).style(LineStyle::dashed_loose()),
+            );
+        }
+    }
+}
+
+/// Grid marks on the first of each `every`th month, January among them.
+fn month_marks(job: &Job, start: i64, every: i8) -> Vec<GridMark> {
+    let first = job.visited.checked_sub((BACK as i32).days()).unwrap_or(job.visited);
+    let mut month = first.first_of_month();
+    let mut marks = Vec::new();
+    for _ in 0..48 {
+        if let Ok(span) = job.visited.until(month)
+            && month.month() % every == 1
+            && (start..=AHEAD).contains(&i64::from(span.get_days()))
+        {
+            marks.push(GridMark { value: f64::from(span.get_days()), step_size: 91.0 });
+        }
+        match month.checked_add(1.month()) {
+            Ok(next) => month = next,
+            Err(_) => break,
+        }
+    }
+    marks
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_of_limits_stay_in_the_plot_and_off_each_other() {
+        let row = 0.1;
+        for low in 0..=24 {
+            for high in low..=24 {
+                let (low, high) = (f64::from(low) / 20.0 - 0.1, f64::from(high) / 20.0 - 0.1);
+                let [lower, higher] = label_places((low, high), row, (0.0, 1.0));
+                assert!(higher - lower > row - 1e-9, "{low} {high}: {lower} {higher}");
+                assert!(lower > 0.05 - 1e-9 && higher < 0.95 + 1e-9, "{low} {high}: {lower} {higher}");
+            }
+        }
+        // Where there is room, each is on the side of its line where the bead does not hold.
+        assert_eq!(label_places((0.3, 0.7), 0.1, (0.0, 1.0)), [0.25, 0.75]);
+    }
+}
