@@ -11,11 +11,15 @@ use super::services::Services;
 use super::session::Session;
 use super::theme::Palette;
 use super::view::{Settings, View};
+use super::widgets::fitted;
 use crate::assess::{Assessment, EntryPlace, JointState, SectionState};
 use crate::job::fields::{At, Field, Item};
 use crate::job::{Job, Place, Severity};
 use crate::measure::{Length, Quantity, Units, parse_number, parse_room_length, plain_number};
 use crate::words::{Say as _, Words, say};
+
+/// Lines of a problem that is no error, at most.
+const ROWS_OF_PROBLEM: usize = 3;
 
 /// Everything a part of the window sees in one frame.
 pub(super) struct WindowContext<'a> {
@@ -111,12 +115,17 @@ impl<'a> WindowContext<'a> {
         ui.horizontal_top(|ui| {
             Icon::Warning.mark(ui, eframe::egui::Stroke::new(1.3, color));
             let font = TextStyle::Small.resolve(ui.style());
-            let galley = ui.painter().layout(text.to_owned(), font, color, ui.available_width());
-            // Two lines take the room of three: what stands below stays where it is when a figure in the
-            // text makes it a little longer or shorter.
+            // What stands below stays where it is when a figure in the text makes it a little longer or
+            // shorter: two lines take the room of three, and what is no error goes on on hover.
+            let rows = if severity == Severity::Error { usize::MAX } else { ROWS_OF_PROBLEM };
+            let galley = fitted(ui.painter(), text, font, color, (ui.available_width(), rows));
             let spare = if galley.rows.len() == 2 { galley.size().y / 2.0 } else { 0.0 };
+            let elided = galley.elided;
             ui.vertical(|ui| {
-                ui.add(Label::new(galley));
+                let label = ui.add(Label::new(galley));
+                if elided {
+                    label.on_hover_text(text);
+                }
                 ui.add_space(spare);
             });
         });

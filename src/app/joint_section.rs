@@ -83,6 +83,16 @@ pub(super) fn season_stills(ui: &mut Ui, context: &WindowContext<'_>, option: &R
     });
 }
 
+/// A still in so much room, without words; a screen reader says them.
+pub(super) fn paint_still(ui: &mut Ui, context: &WindowContext<'_>, still: &Still, rect: Rect) {
+    let painter = ui.painter().with_clip_rect(rect.intersect(ui.clip_rect()));
+    painter.rect_filled(rect, 4, context.palette.ground);
+    paint(&painter, context.palette, (&still.cut, still.cover), rect, (8.0, 18.0));
+    let month = context.words.figures().month(still.date);
+    let at = rect.left_bottom() + vec2(5.0, -2.0);
+    painter.text(at, Align2::LEFT_BOTTOM, month, theme::note(), context.palette.soft);
+}
+
 fn season_still(ui: &mut Ui, context: &WindowContext<'_>, still: &Still) {
     let (words, palette) = (context.words, context.palette);
     let (response, painter) = ui.allocate_painter(vec2(ui.available_width(), STILL_HEIGHT), Sense::hover());

@@ -1,12 +1,13 @@
 //! The homeowner's pages: large, calm, one at a time, and no prices unless asked for.
 
 use eframe::egui::{
-    Align, CentralPanel, Frame, Key, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui, vec2,
+    Align, CentralPanel, Frame, Key, Label, Layout, Margin, Panel, Rect, RichText, ScrollArea, Sense, Ui,
+    vec2,
 };
 
 use super::command::Command;
 use super::context::WindowContext;
-use super::{drawing, theme, time_line};
+use super::{board_strip, drawing, joint_section, theme, time_line};
 use crate::assess::RepairOption;
 use crate::job::LetterPart;
 use crate::papers::compared_options;
@@ -15,6 +16,12 @@ use crate::words::{LetterText, Say as _, say};
 
 /// Messages of the pages' names.
 const PAGES: [&str; 4] = ["homeowner-happened", "homeowner-year", "homeowner-options", "homeowner-plan"];
+/// Options on the table at once; more would not be weighed but given up on.
+const MOST_OPTIONS: usize = 3;
+/// From this width on they stand side by side.
+const CARDS_WIDTH: f32 = 820.0;
+/// Height of the joint's pictures on a card.
+const CARD_PICTURE: f32 = 96.0;
 /// Surfaces drawn one under the other; more would be too small to see.
 const MOST_DRAWN: usize = 3;
 /// Sizes of titles, text, what an option means, and side remarks, in a window of ordinary width.
@@ -26,6 +33,10 @@ const REMARK: f32 = 14.0;
 const ORDINARY: f32 = 1280.0;
 /// Most by which it grows.
 const LARGEST: f32 = 1.8;
+
+/// Heights from which the joint is drawn over its time line, and the strip of boards as well.
+const WITH_JOINT: f32 = 320.0;
+const WITH_STRIP: f32 = 420.0;
 
 /// A size of text, as large as the window lets it be.
 fn sized(ui: &Ui, size: f32) -> f32 {
@@ -129,16 +140,26 @@ fn happened(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
 fn year(ui: &mut Ui, context: &mut WindowContext<'_>, letter: &LetterText) {
     title(ui, &context.words.text("homeowner-year-title"));
     sentences(ui, &letter.moves);
+    let height = ui.available_height();
+    if height > WITH_JOINT {
+        ui.allocate_ui(vec2(ui.available_width(), 0.3 * height), |ui| {
+            joint_section::joint_section(ui, context);
+        });
+    }
+    if height > WITH_STRIP {
+        board_strip::board_strip(ui, context, 0.14 * height);
+    }
     time_line::time_line(ui, context);
 }
 
 fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
     title(ui, &context.words.text("homeowner-options-title"));
-    let options = compared_options(context.assessment);
+    let options: Vec<_> = compared_options(context.assessment).into_iter().take(MOST_OPTIONS).collect();
+    let side_by_side = if ui.available_width() < CARDS_WIDTH { 1 } else { options.len().max(1) };
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-        ui.columns(2, |columns| {
+        ui.columns(side_by_side, |columns| {
             for (at, option) in options.into_iter().enumerate() {
-                card(&mut columns[at % 2], context, option);
+                card(&mut columns[at % side_by_side], context, option);
             }
         });
     });
@@ -167,6 +188,7 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         }
         let name = RichText::new(&option.name).size(sized(ui, TEXT)).family(theme::strong_family());
         ui.add(Label::new(name).wrap());
+        pictures(ui, context, option);
         for line in what_it_means(context.assessment, option, context.words) {
             ui.add(Label::new(RichText::new(line).size(sized(ui, DETAIL))).wrap());
         }
@@ -177,6 +199,22 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     };
     card.show(ui, |ui| ui.with_layout(text, lines));
     ui.add_space(12.0);
+}
+
+/// The joint in January and August once the option is done.
+fn pictures(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (rect, _) =
+        ui.allocate_exact_size(vec2(ui.available_width(), sized(ui, CARD_PICTURE)), Sense::hover());
+    let width = (rect.width() - 6.0) / 2.0;
+    for (at, still) in option.stills.iter().take(2).enumerate() {
+        let corner = rect.left_top() + vec2(at as f32 * (width + 6.0), 0.0);
+        joint_section::paint_still(
+            ui,
+            context,
+            still,
+            Rect::from_min_size(corner, vec2(width, rect.height())),
+        );
+    }
 }
 
 fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {

@@ -1,7 +1,7 @@
 //! The verdict in three lines.
 
 use super::answer::{days, missing, section_name};
-use super::causes::{chance_as_percent, odds, percent};
+use super::causes::{odds, percent};
 use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
@@ -14,6 +14,8 @@ const DOT: &str = " · ";
 
 /// A chance that is known to within no better than this is said with its range.
 pub(super) const WORTH_A_RANGE: f64 = 0.15;
+/// From this width on a range leaves everything open.
+const SAYS_NOTHING: f64 = 0.85;
 
 /// The first line: what to do, or what comes first.
 pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
@@ -130,11 +132,7 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         let (odds, tenths) = odds(lasting.chance);
         let until = Arg::Month(lasting.until);
         parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
-        let Span { low, high } = lasting.interval;
-        if high - low >= WORTH_A_RANGE {
-            let [low, high] = [low, high].map(whole_percent);
-            parts.push(say!(words, "verdict-lasts-range", low = low, high = high));
-        }
+        parts.extend(lasting_range(lasting.interval, words));
         if lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE {
             let (band, chance) = percent(lasting.with_sound_paint);
             parts.push(say!(words, "verdict-lasts-paint", band = band, chance = chance));
@@ -143,14 +141,23 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
     parts
 }
 
-/// A chance, with its range where that is wide.
-pub fn chance_with_range(risk: &Risk, words: &Words) -> String {
-    let chance = chance_as_percent(risk.chance, words);
-    if risk.interval.high - risk.interval.low < WORTH_A_RANGE {
-        return chance;
+/// Where the chance that an option lasts may lie, where that is wide.
+pub fn lasts_between(risk: &Risk, words: &Words) -> Option<String> {
+    let Span { low, high } = risk.interval;
+    lasting_range(Span { low: 1.0 - high, high: 1.0 - low }, words)
+}
+
+/// Where a chance to last may lie, where that is wide; a range that leaves everything open says nothing by
+/// its figures.
+fn lasting_range(range: Span<f64>, words: &Words) -> Option<String> {
+    match range.high - range.low {
+        width if width < WORTH_A_RANGE => None,
+        width if width > SAYS_NOTHING => Some(say!(words, "verdict-lasts-either-way")),
+        _ => {
+            let [low, high] = [range.low, range.high].map(whole_percent);
+            Some(say!(words, "verdict-lasts-range", low = low, high = high))
+        }
     }
-    let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
-    say!(words, "options-chance-range", chance = &chance, low = low, high = high)
 }
 
 /// A chance, 0 to 1, in whole percent.

@@ -5,24 +5,33 @@ no-figure = –
 
 options-none = Draw the boards first. The repair options follow from them.
 options-heading = Repair options
-options-column-option = option
-options-column-price = price
-    .hint = With its 80% range. Hover over a price for what moves it most.
-options-column-days = days
-    .hint = Days on site / days from first to last / days without the room
-options-column-callback = callback
-    .hint = Chance of a callback within the warranty
-options-column-total = total with callbacks
-    .hint = The price and the callbacks to expect over the warranty, at present value. The lowest is marked.
+options-group-best = The one to choose
+options-group-equal = As good as each other
+options-group-other = Others
+options-group-against = { $count ->
+    [one] 1 that won’t last or can’t be done here
+   *[other] { $count } that won’t last or can’t be done here
+}
 options-name = { $number }. { $option }
-options-not-here = not an option here
-options-price = { $total } ({ $low } to { $high })
+options-price-range = { $low } to { $high }
+options-with-callbacks = { $total } with callbacks
+options-lasts = { $chance } stays closed
 options-price-drivers = What moves it most, from a good day to a bad one: { $drivers }.
 options-price-driver = { $what } ({ $swing })
-options-chance-range = { $chance } ({ $low } to { $high })
-options-days = { $crew } / { $calendar } / { $out }
-options-days-legend = Days: on site / from first to last / without the room.
-options-no-callback = Nothing is repaired, so nothing can fail again
+options-days =
+    { $crew ->
+        [0] No days on site.
+        [one] 1 day on site; { $calendar } from first to last. { $out ->
+            [0] The room stays in use.
+            [one] The room is out of use for 1 day.
+           *[other] The room is out of use for { $out } days.
+        }
+       *[other] { $crew } days on site; { $calendar } from first to last. { $out ->
+            [0] The room stays in use.
+            [one] The room is out of use for 1 day.
+           *[other] The room is out of use for { $out } days.
+        }
+    }
 options-afterward = Afterward: { $look }. During the work: { $disruption }.
 options-chance = Chance of a callback
 options-total = Total with callbacks

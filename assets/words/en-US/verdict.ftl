@@ -37,6 +37,8 @@ verdict-lasts =
        *[unlikely] unlikely to last through { $until }
     }
 verdict-lasts-range = could be { $low } to { $high }
+# Where that range would be from about nothing to about all.
+verdict-lasts-either-way = could go either way
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.
 verdict-lasts-paint =
     { $band ->

@@ -32,7 +32,7 @@ const MOISTURE_TOP: f64 = 20.0;
 
 /// Draws them; comes to the gap's chart and the day that was picked in any of them.
 pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) -> (Response, Option<f64>) {
-    let room = ui.available_height() - EVENTS;
+    let room = ui.available_height() - EVENTS - ui.spacing().item_spacing.y;
     let with_air = context.view.time.with_air && room > 3.2 * LEAST;
     let height = if with_air { room * GAP_SHARE } else { room };
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), EVENTS), Sense::hover());
@@ -46,6 +46,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
         season(plot, context);
         paint_gap(plot, context, curves);
         days(plot, context, curves);
+        paint_measured(plot, context, curves);
         picked(plot)
     });
     let transform = shown.transform;
@@ -182,11 +183,11 @@ fn season(plot: &mut PlotUi<'_>, context: &WindowContext<'_>) {
     plot.span(span.fill(context.palette.good.gamma_multiply(0.16)));
     let words = RichText::new(context.words.text("time-line-best-weeks").as_ref()).small();
     let (bounds, down) = (plot.plot_bounds(), plot.transform().dvalue_dpos()[1]);
-    let at = PlotPoint::new(middle, bounds.min()[1] - 3.0 * down);
-    plot.text(Text::new("", at, words.color(context.palette.good)).anchor(Align2::CENTER_BOTTOM));
+    let at = PlotPoint::new(middle, bounds.max()[1] + 3.0 * down);
+    plot.text(Text::new("", at, words.color(context.palette.good)).anchor(Align2::CENTER_TOP));
 }
 
-/// The gap with its range, what was measured, the kept curve, and what the bead takes.
+/// The gap with its range, the kept curve, and what the bead takes.
 fn paint_gap(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
     let ink = context.palette.gap_high;
     if curves.known {
@@ -195,15 +196,19 @@ fn paint_gap(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves
         plot.add(area.fill_color(ink.gamma_multiply(0.16)));
         plot.line(Line::new("gap", PlotPoints::from(curves.gap.clone())).color(ink).width(2.2));
     }
+    paint_reference_curve(plot, context);
+    paint_limits(plot, context, curves);
+}
+
+/// What was measured, each a dot with its range.
+fn paint_measured(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Curves) {
     for measured in &curves.measured {
         let day = measured.day as f64;
         let whisker = vec![[day, measured.range.low.to_mm()], [day, measured.range.high.to_mm()]];
-        plot.line(Line::new("", PlotPoints::from(whisker)).color(context.palette.ink).width(1.4));
+        plot.line(Line::new("", PlotPoints::from(whisker)).color(context.palette.ink).width(2.4));
         let dot = Points::new("", PlotPoints::from(vec![[day, measured.gap.to_mm()]]));
         plot.points(dot.radius(4.0).color(context.palette.ink));
     }
-    paint_reference_curve(plot, context);
-    paint_limits(plot, context, curves);
 }
 
 /// Lines on the days that the story turns on, and on the day shown.
@@ -249,8 +254,8 @@ fn paint_limits(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, curves: &Cur
     for ((message, limit), middle) in
         [("time-line-squeezed", low), ("time-line-torn", high)].into_iter().zip(places)
     {
-        // A limit far above all gaps would flatten them: it is left out.
-        if limit > top {
+        // A limit far above all gaps would flatten them, and one at nothing is never passed.
+        if limit > top || limit <= 0.0 {
             continue;
         }
         let line = Line::new(message, PlotPoints::from(vec![[from, limit], [AHEAD as f64, limit]]));

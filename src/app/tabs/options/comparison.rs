@@ -1,130 +1,212 @@
-//! The repair options side by side.
+//! The repair options side by side: a row each, with the joint as it leaves it in January and August.
 
-use eframe::egui::{Grid, Label, RichText, TextStyle, TextWrapMode, Ui};
+use eframe::egui::{
+    Align, Label, Layout, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2,
+};
 
 use crate::app::context::WindowContext;
 use crate::app::explain;
-use crate::app::widgets::{columns, remark, text_width};
-use crate::assess::RepairOption;
-use crate::measure::{Money, Percent};
-use crate::repair::CostDriver;
+use crate::app::fold::fold;
+use crate::app::joint_section;
+use crate::app::widgets::remark;
+use crate::assess::{Assessment, RepairOption};
+use crate::measure::Money;
+use crate::repair::{CostDriver, Outcome};
 use crate::words::causes::chance_as_percent;
-use crate::words::verdict::chance_with_range;
+use crate::words::verdict::lasts_between;
 use crate::words::{self, Arg, Say as _, Words, say};
 
-/// Width of the columns with figures, and of the space between them: with the ranges beside them, and
-/// without.
-const FIGURES: (f32, f32) = (540.0, 380.0);
-/// Least width of the names.
-const NAMES: f32 = 150.0;
+/// Height of a row: whatever its figures become, no other moves.
+const ROW: f32 = 82.0;
+/// Width of a picture; the two of a row go where there is no room for them and the name.
+const PICTURE: f32 = 92.0;
+const WITH_PICTURES: f32 = 640.0;
+/// Width of the chance, and of the price.
+const CHANCE: f32 = 134.0;
+const PRICE: f32 = 138.0;
+/// Space between the cells.
+const BETWEEN: f32 = 10.0;
+/// Dots that stand for the chance, and the space that one takes.
+const DOTS: u8 = 10;
+const DOT: f32 = 11.0;
 
-/// The columns.
-const COLUMNS: [&str; 5] = [
-    "options-column-option",
-    "options-column-price",
-    "options-column-days",
-    "options-column-callback",
-    "options-column-total",
-];
+/// What the options are to whoever chooses, best first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Group {
+    /// The one to choose, and those that cannot be told from it.
+    Best,
+    /// Others that can be offered; leaving things as they are among them.
+    Other,
+    /// Those that will most likely open again or cannot be done here.
+    Against,
+}
 
-/// The options, a line each; the one with the least expected cost is marked.
+impl Group {
+    fn of(assessment: &Assessment, option: &RepairOption) -> Self {
+        let choice = assessment.choice.as_ref();
+        let best = choice
+            .is_some_and(|choice| choice.best == option.method || choice.equal.contains(&option.method));
+        if assessment.advises_against(option) || option.not_possible.is_some() {
+            Self::Against
+        } else if best && option.outcome != Outcome::Unchanged {
+            Self::Best
+        } else {
+            Self::Other
+        }
+    }
+}
+
+/// The options by what they are to whoever chooses.
 pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
-    // Names take what the figures leave.
-    let with_ranges = ui.available_width() >= FIGURES.0 + NAMES;
-    let figures_width = if with_ranges { FIGURES.0 } else { FIGURES.1 };
-    let names = (ui.available_width() - figures_width).clamp(NAMES, 420.0);
-    let least = assessment.best().map(|option| option.method);
-    Grid::new("options").num_columns(5).striped(true).spacing([10.0, 5.0]).show(ui, |ui| {
-        columns(ui, context.palette, words, &COLUMNS);
-        for (at, option) in assessment.options.iter().enumerate() {
-            let least = least == Some(option.method);
-            name(ui, context, at + 1, option, names);
-            figures(ui, context, option, (least, with_ranges));
-            ui.end_row();
-        }
-    });
-    if super::planned(context).is_some() {
-        remark(ui, context.palette, words.text("options-days-legend"));
-    }
     if let Some(choice) = &assessment.choice {
         ui.add(Label::new(words::options::best(assessment, choice, words)).wrap());
         for change in words::options::changes(assessment, choice, words) {
             remark(ui, context.palette, change);
         }
+    }
+    let of = |group| {
+        let own = move |(_, option): &(usize, &RepairOption)| Group::of(assessment, option) == group;
+        assessment.options.iter().enumerate().filter(own).collect::<Vec<_>>()
+    };
+    let best = of(Group::Best);
+    if !best.is_empty() {
+        let title = if best.len() == 1 { "options-group-best" } else { "options-group-equal" };
+        title_of(ui, words, title);
+        rows(ui, context, &best);
+        title_of(ui, words, "options-group-other");
+    }
+    rows(ui, context, &of(Group::Other));
+    let against = of(Group::Against);
+    if !against.is_empty() {
+        let title = say!(words, "options-group-against", count = against.len());
+        let chosen = against.iter().any(|(_, option)| option.method == context.job.plan.chosen);
+        fold(ui, "options against", title, chosen, |ui| rows(ui, context, &against));
+    }
+    if let Some(choice) = &assessment.choice {
         super::risk_plot::risk_plot(ui, context, choice);
     }
 }
 
-/// An option's price, days, chance and cost with callbacks.
-fn figures(
-    ui: &mut Ui,
-    context: &WindowContext<'_>,
-    option: &RepairOption,
-    (least, with_ranges): (bool, bool),
-) {
+fn title_of(ui: &mut Ui, words: &Words, message: &str) {
+    ui.add_space(4.0);
+    ui.strong(words.text(message));
+}
+
+fn rows(ui: &mut Ui, context: &mut WindowContext<'_>, options: &[(usize, &RepairOption)]) {
+    for (at, option) in options {
+        row(ui, context, at + 1, option);
+    }
+}
+
+/// An option; a click anywhere in its row chooses it.
+fn row(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption) {
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
+    let chosen = context.job.plan.chosen == option.method;
+    let palette = context.palette;
+    let (width, edge) = if chosen { (2.0, palette.accent) } else { (1.0, palette.line) };
+    ui.painter().rect(rect, 6, palette.raised, Stroke::new(width, edge), StrokeKind::Inside);
+    let inside = rect.shrink2(vec2(8.0, 5.0));
+    let mut clicked = response.clicked();
+    let figures = CHANCE + PRICE + 2.0 * BETWEEN;
+    let mut left = inside.left();
+    if inside.width() >= WITH_PICTURES {
+        for still in option.stills.iter().take(2) {
+            let picture = Rect::from_min_size(pos2(left, inside.top()), vec2(PICTURE, inside.height()));
+            joint_section::paint_still(ui, context, still, picture);
+            left = picture.right() + 4.0;
+        }
+        left = inside.left() + 2.0 * (PICTURE + 4.0) + BETWEEN;
+    }
+    let right = inside.right() - figures;
+    let cell = |from: f32, to: f32| Rect::from_min_max(pos2(from, inside.top()), pos2(to, inside.bottom()));
+    within(ui, cell(left, right), |ui| clicked |= name(ui, context, number, option));
+    within(ui, cell(right + BETWEEN, right + BETWEEN + CHANCE), |ui| chance(ui, context, option));
+    within(ui, cell(inside.right() - PRICE, inside.right()), |ui| price(ui, context, option));
+    if clicked && !chosen {
+        let method = option.method;
+        context.edit("field-option", move |job| job.plan.chosen = method);
+    }
+}
+
+/// A cell of a row, its lines from the top.
+fn within(ui: &mut Ui, cell: Rect, add: impl FnOnce(&mut Ui)) {
+    let builder = UiBuilder::new().max_rect(cell).layout(Layout::top_down(Align::Min));
+    // A child that takes no room of the list: the row has it.
+    let mut ui = ui.new_child(builder);
+    ui.set_clip_rect(ui.clip_rect().intersect(cell));
+    ui.spacing_mut().item_spacing.y = 2.0;
+    add(&mut ui);
+}
+
+/// The option's name and its days; whether it was chosen by them.
+fn name(ui: &mut Ui, context: &WindowContext<'_>, number: usize, option: &RepairOption) -> bool {
     let words = context.words;
-    if let Some(reason) = &option.not_possible {
-        ui.label(RichText::new(words.text("options-not-here")).small().color(context.palette.soft))
-            .on_hover_text(reason.say(words));
+    let chosen = context.job.plan.chosen == option.method;
+    let mut shown =
+        RichText::new(say!(words, "options-name", number = number, option = &option.name)).strong();
+    if option.not_possible.is_some() {
+        shown = shown.color(context.palette.soft);
+    }
+    let clicked = ui
+        .horizontal_top(|ui| {
+            ui.style_mut().wrap_mode = Some(eframe::egui::TextWrapMode::Wrap);
+            ui.radio(chosen, shown).accessible_name(&option.name).clicked()
+        })
+        .inner;
+    let said = match &option.not_possible {
+        Some(reason) => reason.say(words),
+        None => {
+            let days = &option.schedule;
+            let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
+            say!(words, "options-days", crew = crew, calendar = calendar, out = out)
+        }
+    };
+    ui.add(Label::new(RichText::new(said).small().color(context.palette.soft)).wrap());
+    clicked
+}
+
+/// The chance that it stays closed, as dots and as a figure with its range.
+fn chance(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (words, palette) = (context.words, context.palette);
+    let Some(risk) = option.callback.as_ref().filter(|_| option.not_possible.is_none()) else { return };
+    let (dots, _) = ui.allocate_exact_size(vec2(DOT * f32::from(DOTS), DOT + 4.0), Sense::hover());
+    let filled = ((1.0 - risk.chance) * f64::from(DOTS)).round() as u8;
+    for dot in 0..DOTS {
+        let at: Pos2 = dots.left_center() + vec2(DOT * (f32::from(dot) + 0.5), 0.0);
+        if dot < filled {
+            ui.painter().circle_filled(at, 4.0, palette.good);
+        } else {
+            ui.painter().circle_stroke(at, 3.5, Stroke::new(1.2, palette.soft));
+        }
+    }
+    let shown =
+        RichText::new(say!(words, "options-lasts", chance = &chance_as_percent(1.0 - risk.chance, words)));
+    explain::number(ui, context, &words.text("options-chance"), shown, || explain::chance(context, option));
+    if let Some(range) = lasts_between(risk, words) {
+        ui.add(Label::new(RichText::new(range).small().color(palette.soft)).truncate());
+    }
+}
+
+/// The price with its range, and what it comes to with callbacks.
+fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let words = context.words;
+    if option.not_possible.is_some() {
         return;
     }
     let figures = words.figures();
     let (low, high) = (option.price.spread.low, option.price.spread.high);
-    let total = option.price.total;
-    if low == high {
-        ui.label(figures.rough_money(total));
-    } else {
-        let (total, low, high) = (Arg::RoughMoney(total), Arg::RoughMoney(low), Arg::RoughMoney(high));
-        let range = say!(words, "options-price", total = total, low = low, high = high);
-        let (shown, more) = if with_ranges {
-            (range, drivers(option, words))
-        } else {
-            (figures.rough_money(option.price.total), range)
-        };
-        ui.label(shown).on_hover_text(more);
-    }
-    let days = &option.schedule;
-    let (crew, calendar, out) = (days.crew_days, days.calendar_days, days.room_out);
-    ui.label(say!(words, "options-days", crew = crew, calendar = calendar, out = out));
-    match &option.callback {
-        None => {
-            ui.label(words.text("no-figure")).on_hover_text(words.text("options-no-callback"));
-        }
-        Some(risk) => {
-            let chance = if with_ranges {
-                chance_with_range(risk, words)
-            } else {
-                chance_as_percent(risk.chance, words)
-            };
-            let shown = RichText::new(chance);
-            let what = words.text("options-chance");
-            // As wide as the widest: what stands beside it stays where it is.
-            let widest = if with_ranges {
-                let sure = Percent::pct(100.0);
-                say!(
-                    words,
-                    "options-chance-range",
-                    chance = &chance_as_percent(1.0, words),
-                    low = sure,
-                    high = sure
-                )
-            } else {
-                chance_as_percent(1.0, words)
-            };
-            let width = text_width(ui, &widest, &TextStyle::Body);
-            ui.horizontal(|ui| {
-                ui.set_min_width(width);
-                explain::number(ui, context, &what, shown, || explain::chance(context, option));
-            });
-        }
+    let total = RichText::new(figures.rough_money(option.price.total)).strong();
+    let total = ui.label(total);
+    let small = |text: String| RichText::new(text).small().color(context.palette.soft);
+    if low != high {
+        total.on_hover_text(drivers(option, words));
+        let (low, high) = (Arg::RoughMoney(low), Arg::RoughMoney(high));
+        ui.add(Label::new(small(say!(words, "options-price-range", low = low, high = high))).truncate());
     }
     let Some(expected) = option.expected else { return };
-    let expected = RichText::new(figures.rough_money(expected));
-    // The underline stands beside the color, for those who do not see it.
-    let shown = if least { expected.strong().underline().color(context.palette.good) } else { expected };
-    let what = words.text("options-total");
-    explain::number(ui, context, &what, shown, || explain::expected(context, option));
+    let said = small(say!(words, "options-with-callbacks", total = Arg::RoughMoney(expected)));
+    explain::number(ui, context, &words.text("options-total"), said, || explain::expected(context, option));
 }
 
 /// What moves a price most: the two inputs, and by how much.
@@ -134,25 +216,4 @@ fn drivers(option: &RepairOption, words: &Words) -> String {
     };
     let most: Vec<String> = option.cost.drivers.iter().take(2).map(one).collect();
     say!(words, "options-price-drivers", drivers = &words.figures().list(&most))
-}
-
-/// The option's name, with which it is chosen.
-fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption, width: f32) {
-    let (method, chosen) = (option.method, context.job.plan.chosen == option.method);
-    let shown = say!(context.words, "options-name", number = number, option = &option.name);
-    let mut shown = RichText::new(shown);
-    if chosen {
-        shown = shown.strong();
-    }
-    if option.not_possible.is_some() {
-        shown = shown.color(context.palette.soft);
-    }
-    ui.scope(|ui| {
-        ui.set_max_width(width);
-        ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
-        let radio = ui.radio(chosen, shown).accessible_name(&option.name);
-        if radio.clicked() && !chosen {
-            context.edit("field-option", move |job| job.plan.chosen = method);
-        }
-    });
 }
