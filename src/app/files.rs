@@ -27,15 +27,7 @@ impl App {
     pub(super) fn leave_now(&mut self, ctx: &Context, command: Command) {
         entry::forget(ctx);
         match command {
-            Command::New => {
-                let today = jiff::ZonedDateTime::now().date();
-                let job = self.new_job(today);
-                self.replace(Document::new(job, None, vec![]));
-                if let Some(fault) = self.prompts.pending_fault.take() {
-                    self.fault(fault);
-                }
-                self.view.tab = Tab::Measure;
-            }
+            Command::New => self.begin(),
             Command::PlanNextInstall => {
                 let today = jiff::ZonedDateTime::now().date();
                 let job = self.session.job().next_install_here(today);
@@ -53,6 +45,17 @@ impl App {
             Command::OpenPath(path) => self.open(&path),
             _ => {}
         }
+    }
+
+    /// Opens an empty job, with the user's own prices.
+    pub(super) fn begin(&mut self) {
+        let today = jiff::ZonedDateTime::now().date();
+        let job = self.new_job(today);
+        self.replace(Document::new(job, None, vec![]));
+        if let Some(fault) = self.prompts.pending_fault.take() {
+            self.fault(fault);
+        }
+        self.view.tab = Tab::Measure;
     }
 
     pub(super) fn open(&mut self, path: &Path) {

@@ -7,7 +7,9 @@ use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, Pos2, Ui, vec2}
 
 use super::context::WindowContext;
 use super::view::Tab;
-use super::{answer_line, board_strip, drawing, joint_bar, joint_section, tabs, time_line, top_bar};
+use super::{
+    answer_line, board_strip, drawing, joint_bar, joint_section, start_page, tabs, time_line, top_bar,
+};
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 94.0;
@@ -61,7 +63,11 @@ fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let joint = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(10, 5));
     Panel::bottom("joint").frame(joint).show(ui, |ui| joint_bar::joint_bar(ui, context));
     let middle = CentralPanel::default().frame(Frame::new().fill(palette.ground)).show(ui, |ui| {
-        drawing::drawing(ui, context);
+        if context.job.surfaces.is_empty() && context.assessment.job.surfaces.is_empty() {
+            start_page::start_page(ui, context);
+        } else {
+            drawing::drawing(ui, context);
+        }
     });
     context.view.canvas.area = Some(middle.response.rect);
 }

@@ -103,6 +103,11 @@ pub(super) fn reach(
     reached
 }
 
+/// Gives the keyboard to the entry that is drawn next.
+pub(super) fn next_takes_focus(ctx: &Context) {
+    ctx.data_mut(|data| data.insert_temp(reached_id(), ()));
+}
+
 /// Gives the keyboard to this widget if it is drawn for the entry that is sought.
 pub(super) fn take_focus(widget: &Response) {
     if widget.ctx.data_mut(|data| data.remove_temp::<()>(reached_id())).is_some() {

@@ -51,6 +51,7 @@ mod preview;
 mod search;
 mod services;
 mod session;
+mod start_page;
 mod tabs;
 mod theme;
 mod time_line;
@@ -77,7 +78,7 @@ use toast::Toast;
 use view::{Settings, Tab, View};
 
 use crate::assess::Assessment;
-use crate::job::{Job, demo_job};
+use crate::job::Job;
 use crate::papers::{Paper, Templates};
 use crate::words::{Language, Words};
 
@@ -139,7 +140,7 @@ pub fn has_display() -> bool {
     !cfg!(all(unix, not(target_os = "macos"))) || set("DISPLAY") || set("WAYLAND_DISPLAY")
 }
 
-/// Opens the window on the job in `path`, or on the demo.
+/// Opens the window on the job in `path`, or on the page to start from.
 ///
 /// # Errors
 /// If the system gives no window.
@@ -172,8 +173,9 @@ impl App {
             app.prices_in(&folder);
             app.autosave_in(ctx, folder.join("recovery"));
         }
-        if let Some(path) = path {
-            app.open(path);
+        match path {
+            Some(path) => app.open(path),
+            None => app.begin(),
         }
         app
     }
@@ -204,7 +206,7 @@ impl App {
         // Ctrl+Q is ours, so that it asks about unsaved changes.
         ctx.options_mut(|options| options.quit_shortcuts.clear());
         Self {
-            session: Session::new(Document::new(demo_job(), None, vec![]), threads, ctx),
+            session: Session::new(Document::new(Job::default(), None, vec![]), threads, ctx),
             languages: Languages::of(&settings.languages),
             services: Services::new(threads, ctx),
             view: View { tab: settings.tab, panes: settings.panes.clone(), ..View::default() },

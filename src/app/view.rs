@@ -203,6 +203,8 @@ pub struct PlaceChoices {
 pub struct Drafts {
     /// A surface being described.
     pub surface: NewSurface,
+    /// Whether its first size is to take the keyboard.
+    pub take_size: bool,
     /// A logger's file whose layout is to be confirmed.
     pub logger: Option<LoggerImport>,
     /// Places that may be meant by what was typed.

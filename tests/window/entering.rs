@@ -308,3 +308,29 @@ fn a_weather_file_gives_the_year_outdoors_and_a_wrong_one_is_told() {
     assert_eq!(Some(house), demo_job().air.house(), "the house stays as it was");
     assert!(window.state().assessment().year.is_some());
 }
+
+#[test]
+fn the_page_to_start_from_leads_on() {
+    let mut window = window(Job::default());
+    click(&mut window, "A callback");
+    let width = window.get_by_role_and_label(Role::TextInput, "Width of the new surface");
+    assert!(width.is_focused());
+    click(&mut window, "Look at an example");
+    assert_eq!(window.state().job().title, demo_job().title);
+    assert!(window.query_by_label("A callback").is_none());
+}
+
+#[test]
+fn an_inch_typed_for_an_eighth_is_asked_about() {
+    let mut job = demo_job();
+    job.survey.gaps[1].width = Length::inches(1.0);
+    let mut window = window(job);
+    let asked = "Did you mean 1/8\"?";
+    window.get_by_label_contains(asked).click();
+    window.run();
+    assert_eq!(window.state().job().survey.gaps[1].width, Length::inches(0.125));
+    assert!(window.query_by_label_contains(asked).is_none());
+    window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    window.run();
+    assert_eq!(window.state().job().survey.gaps[1].width, Length::inches(1.0));
+}

@@ -2,7 +2,7 @@
 
 command-line = Why painted, caulked board joints opened, how they will move, and which repair lasts.
 command-line-gapwright =
-    .job = Job to open in the window; the demo if none is named
+    .job = Job to open in the window; a page to start from if none is named
 command-line-assess = Print the answer
     .job = Job file, or a folder of them for a table with one line per job
     .json = Print the whole assessment as JSON

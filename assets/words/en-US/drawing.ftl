@@ -2,9 +2,19 @@
 
 drawing = Drawing
 drawing-working = working…
-drawing-empty =
-    The boards will be drawn here.
-    Add a surface in the list: its size and a pattern.
+
+# The page to start from, in place of a drawing.
+start-heading = Where do you want to start?
+start-callback = A callback
+    .hint = The boards are up and the joints have opened. Give the size of the ceiling or wall, then type the gaps.
+start-next-install = The next install
+    .hint = Boards are on the way. Check them before they go up.
+start-open = Open a job
+    .hint = One that you saved
+start-demo = Look at an example
+    .hint = A tea room with a V-groove ceiling. People, prices, and readings are made up.
+
+drawing-empty = Nothing is drawn here yet.
 drawing-legend = { $date }: gaps drawn { $times } times actual width; dots are measured
 drawing-windows = windows
 drawing-north = N

@@ -27,3 +27,5 @@ meter-reading-temperature = Wood temperature { $number }
 meter-reading-setting = Setting of meter reading { $number }
 meter-reading-remove = Remove meter reading { $number }
 undo-remove-meter-reading = Remove meter reading
+# A link under a gap that is too wide to be one.
+gap-meant = Joint { $joint } reads { $typed }. Did you mean { $meant }?

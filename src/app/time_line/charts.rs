@@ -25,6 +25,8 @@ const EVENTS: f32 = 20.0;
 const AXIS: f32 = 46.0;
 /// A chart is not less high than this.
 const LEAST: f32 = 56.0;
+/// Below this height a chart has half as many grid lines.
+const LOW: f32 = 150.0;
 /// Share of the height that the gap keeps where moisture and humidity are shown.
 const GAP_SHARE: f32 = 0.52;
 /// Top of the moisture scale, per cent.
@@ -33,7 +35,8 @@ const MOISTURE_TOP: f64 = 20.0;
 /// Draws them; comes to the gap's chart and the day that was picked in any of them.
 pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) -> (Response, Option<f64>) {
     let room = ui.available_height() - EVENTS - ui.spacing().item_spacing.y;
-    let with_air = context.view.time.with_air && room > 3.2 * LEAST;
+    let with_air =
+        context.view.time.with_air && context.view.presentation.page.is_none() && room > 3.2 * LEAST;
     let height = if with_air { room * GAP_SHARE } else { room };
     let (row, _) = ui.allocate_exact_size(vec2(ui.available_width(), EVENTS), Sense::hover());
     let (units, top) = (context.units(), curves.top_gap);
@@ -41,7 +44,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
         .formatter(move |mark: GridMark, _: &_| Length::mm(mark.value).show(units))
         .tick_label_color(context.palette.gap_high)
         .min_thickness(AXIS);
-    let plot = plot("time line", context, curves, (top, !with_air)).height(height.max(LEAST));
+    let plot = plot("time line", context, curves, (top, !with_air, height)).height(height.max(LEAST));
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         season(plot, context);
         paint_gap(plot, context, curves);
@@ -69,7 +72,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
 
 /// The boards' moisture.
 fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false)).height(height);
+    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false, height)).height(height);
     let axis = per_cent(context, context.palette.water);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let line = Line::new("moisture", PlotPoints::from(curves.moisture.clone()));
@@ -83,7 +86,7 @@ fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f
 
 /// The room's humidity, with its range over the years.
 fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("humidity line", context, curves, (100.0, true)).height(height);
+    let plot = plot("humidity line", context, curves, (100.0, true, height)).height(height);
     let axis = per_cent(context, context.palette.soft);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let (days_shown, low, high) = &curves.humidity_band;
@@ -111,7 +114,7 @@ fn plot(
     name: &'static str,
     context: &WindowContext<'_>,
     curves: &Curves,
-    (top, last): (f64, bool),
+    (top, last, height): (f64, bool, f32),
 ) -> Plot<'static> {
     let job = std::sync::Arc::clone(&context.assessment.job);
     let (hover_job, figures, start) =
@@ -149,7 +152,9 @@ fn plot(
         .default_x_bounds(curves.start as f64, AHEAD as f64)
         .x_grid_spacer(move |_| month_marks(&job, start, 3))
         .y_grid_spacer(move |_| {
-            (0..=4).map(|n| GridMark { value: top * f64::from(n) / 4.0, step_size: top / 4.0 }).collect()
+            let steps = if height < LOW { 2 } else { 4 };
+            let step = top / f64::from(steps);
+            (0..=steps).map(|n| GridMark { value: step * f64::from(n), step_size: step }).collect()
         })
         .custom_x_axes(if last { vec![axis] } else { vec![] })
         .label_formatter(move |at: &HoverPosition<'_>| {

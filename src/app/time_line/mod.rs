@@ -88,20 +88,29 @@ fn header(ui: &mut Ui, context: &mut WindowContext<'_>, state: &SectionState) {
         if play.button(ui, &words.text("cmd-play"), true).clicked() {
             context.push(Command::Play);
         }
-        let kept = context.view.time.reference.is_some();
-        let reference = if kept { "time-line-clear-reference" } else { "time-line-keep-reference" };
-        if Icon::ReferenceCurve.button(ui, &words.text(reference), true).clicked() {
-            context.push(Command::ReferenceCurve);
+        // The homeowner sees the gap and nothing to set.
+        if context.view.presentation.page.is_none() {
+            workshop(ui, context);
+            ui.add(Label::new(RichText::new(name(context, state)).strong()).truncate());
         }
-        let more = ui.selectable_label(context.view.time.with_air, words.text("time-line-with-air"));
-        if more.on_hover_text(words.text("time-line-with-air.hint")).clicked() {
-            context.view.time.with_air ^= true;
-        }
-        ui.add(Label::new(RichText::new(name(context, state)).strong()).truncate());
         let date = date_on(&context.assessment.job, context.day());
         let gap = shown_section_gap(context, state);
         ui.add(Label::new(say!(words, "time-line-day", date = date, gap = &gap)).truncate());
     });
+}
+
+/// What is set at work: the curve that is kept, and moisture and humidity.
+fn workshop(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let words = context.words;
+    let kept = context.view.time.reference.is_some();
+    let reference = if kept { "time-line-clear-reference" } else { "time-line-keep-reference" };
+    if Icon::ReferenceCurve.button(ui, &words.text(reference), true).clicked() {
+        context.push(Command::ReferenceCurve);
+    }
+    let more = ui.selectable_label(context.view.time.with_air, words.text("time-line-with-air"));
+    if more.on_hover_text(words.text("time-line-with-air.hint")).clicked() {
+        context.view.time.with_air ^= true;
+    }
 }
 
 /// Keeps the gap's curve as it is now, or lets a kept one go.

@@ -5,6 +5,7 @@ use eframe::egui::{Grid, Ui};
 use crate::app::command::Command;
 use crate::app::context::{WindowContext, read_room};
 use crate::app::entry::entry;
+use crate::app::lead;
 use crate::app::pick::Purpose;
 use crate::app::widgets::{choose, term};
 use crate::measure::{Length, Quantity};
@@ -44,10 +45,13 @@ pub(super) fn new_surface(ui: &mut Ui, context: &mut WindowContext<'_>) {
 }
 
 /// The sides of the new surface, a row each.
-fn sides(ui: &mut Ui, context: &WindowContext<'_>, new: &mut NewSurface) {
+fn sides(ui: &mut Ui, context: &mut WindowContext<'_>, new: &mut NewSurface) {
     let words = context.words;
     let wall = new.kind == SurfaceKind::Wall;
     ui.label(words.text(if wall { "new-surface-wall-length" } else { "new-surface-width" }));
+    if std::mem::take(&mut context.view.drafts.take_size) {
+        lead::next_takes_focus(ui.ctx());
+    }
     if let Some(Some(width)) = side(ui, context, "new-surface-width-entry", Some(new.width), false) {
         new.width = width;
     }
