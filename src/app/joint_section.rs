@@ -1,8 +1,8 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
 use eframe::egui::{
-    Align2, Color32, FontId, Label, Mesh, Painter, Rect, RichText, Role, Sense, Shape, Stroke, StrokeKind,
-    Ui, WidgetInfo, pos2, vec2,
+    Align, Align2, Color32, FontId, Label, Layout, Mesh, Painter, Rect, RichText, Role, Sense, Shape, Stroke,
+    StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
@@ -106,8 +106,11 @@ fn season_still(ui: &mut Ui, context: &WindowContext<'_>, still: &Still) {
     };
     let name = say!(words, "options-still", month = &month, says = &says);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
-    ui.strong(month);
-    ui.add(Label::new(RichText::new(says).small()).wrap());
+    // Columns fill their width, which would space out the words of a text to fill it too.
+    ui.with_layout(Layout::top_down(Align::Min), |ui| {
+        ui.strong(month);
+        ui.add(Label::new(RichText::new(says).small()).wrap());
+    });
 }
 
 /// The face is up on screen, with so much room above and below for what is said.

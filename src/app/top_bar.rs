@@ -18,7 +18,7 @@ const TITLE: f32 = 96.0;
 const STATE: f32 = 58.0;
 /// Size of the rooms' names, and in a window so narrow that they would need a second row.
 const ROOMS: f32 = 14.0;
-const NARROW_ROOMS: f32 = 12.0;
+const NARROW_ROOMS: f32 = 13.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
 const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.

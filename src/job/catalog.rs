@@ -14,7 +14,7 @@ use crate::ready::StackFigures;
 use crate::repair::{
     Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
 };
-use crate::surface::{BoardSpec, Finish};
+use crate::surface::{BoardSize, BoardSpec, Finish};
 use crate::wood::Species;
 
 /// Boards under a name.
@@ -47,6 +47,8 @@ pub struct Catalog {
     pub species: Vec<Species>,
     /// Boards under a name; none come with the program.
     pub boards: Vec<CatalogBoard>,
+    /// Common sizes of boards.
+    pub sizes: Vec<BoardSize>,
     /// Places with their typical year.
     pub stations: Vec<Station>,
     /// What stands for what people know of a room.
@@ -130,6 +132,10 @@ static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
         marks: Vec<Mark>,
     }
     #[derive(Deserialize)]
+    struct SizeFile {
+        sizes: Vec<BoardSize>,
+    }
+    #[derive(Deserialize)]
     struct CautionFile {
         cautions: Vec<Caution>,
     }
@@ -146,10 +152,12 @@ static BUILT_IN: LazyLock<Arc<Catalog>> = LazyLock::new(|| {
     let work: TaskFile = read!("tasks.ron");
     let materials: MaterialFile = read!("materials.ron");
     let marks: MarkFile = read!("marks.ron");
+    let sizes: SizeFile = read!("sizes.ron");
     let cautions: CautionFile = read!("cautions.ron");
     Arc::new(Catalog {
         species: species.species,
         boards: Vec::new(),
+        sizes: sizes.sizes,
         stations: stations.stations,
         household: read!("household.ron"),
         finishes: finishes.finishes,

@@ -19,6 +19,7 @@ mod model;
 mod new;
 pub mod outlines;
 pub mod pattern;
+mod size;
 
 pub use additions::add_corner;
 pub use faults::{Fault, FaultKind, Part, faults};
@@ -29,3 +30,4 @@ pub use model::{
     Surface, SurfaceKind,
 };
 pub use new::NewSurface;
+pub use size::BoardSize;

@@ -9,8 +9,19 @@ boards-summary = { $boards ->
 boards-pattern-of = Pattern
 boards-relay-as = Re-lay as…
 boards-relay = Re-lay the boards
+boards-relaid = { $count ->
+    [one] The boards run another way now. 1 gap reading went to the joint of the same name: check it. Undo brings the old boards back.
+   *[other] The boards run another way now. { $count } gap readings went to joints of the same name: check them. Undo brings the old boards back.
+}
 boards-remove-surface = Remove surface
+boards-removed = { $count ->
+    [one] The surface is gone. Its gap reading stays in the list and doesn’t count. Undo brings the surface back.
+   *[other] The surface is gone. Its { $count } gap readings stay in the list and don’t count. Undo brings the surface back.
+}
 boards-title = Boards
+boards-size = Size
+    .hint = The size by name. It sets the face width, overall width, and thickness; correct any of them if your boards differ.
+boards-size-other = other
 boards-of-all = Boards in all sections
 boards-different-here = Different boards here
 boards-sections = Sections

@@ -23,6 +23,10 @@ use crate::words::say;
 const EVENTS: f32 = 20.0;
 /// Room for the figures at the left, so that the days of all charts stand under each other.
 const AXIS: f32 = 46.0;
+/// From this width on every third month is named, not every sixth.
+const ROOMY: f32 = 640.0;
+/// Space between the lines of a grid at which their figures begin to show, and show fully.
+const TICKS: Rangef = Rangef { min: 12.0, max: 18.0 };
 /// A chart is not less high than this.
 const LEAST: f32 = 56.0;
 /// Below this height a chart has half as many grid lines.
@@ -43,8 +47,10 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
     let axis = AxisHints::new_y()
         .formatter(move |mark: GridMark, _: &_| Length::mm(mark.value).show(units))
         .tick_label_color(context.palette.gap_high)
+        .label_spacing(TICKS)
         .min_thickness(AXIS);
-    let plot = plot("time line", context, curves, (top, !with_air, height)).height(height.max(LEAST));
+    let every = if ui.available_width() < ROOMY { 6 } else { 3 };
+    let plot = plot("time line", context, curves, (top, !with_air, height), every).height(height.max(LEAST));
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         season(plot, context);
         paint_gap(plot, context, curves);
@@ -72,7 +78,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
 
 /// The boards' moisture.
 fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false, height)).height(height);
+    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false, height), 3).height(height);
     let axis = per_cent(context, context.palette.water);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let line = Line::new("moisture", PlotPoints::from(curves.moisture.clone()));
@@ -86,7 +92,8 @@ fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f
 
 /// The room's humidity, with its range over the years.
 fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("humidity line", context, curves, (100.0, true, height)).height(height);
+    let every = if ui.available_width() < ROOMY { 6 } else { 3 };
+    let plot = plot("humidity line", context, curves, (100.0, true, height), every).height(height);
     let axis = per_cent(context, context.palette.soft);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let (days_shown, low, high) = &curves.humidity_band;
@@ -106,15 +113,17 @@ fn per_cent(context: &WindowContext<'_>, color: egui::Color32) -> AxisHints<'sta
     AxisHints::new_y()
         .formatter(move |mark: GridMark, _: &_| figures.percent(mark.value, 0))
         .tick_label_color(color)
+        .label_spacing(TICKS)
         .min_thickness(AXIS)
 }
 
-/// A chart over all days from 0 to `top`, with the months under it if it is the last one.
+/// A chart over all days from 0 to `top`, so high, with the months under it if it is the last one.
 fn plot(
     name: &'static str,
     context: &WindowContext<'_>,
     curves: &Curves,
     (top, last, height): (f64, bool, f32),
+    every: i8,
 ) -> Plot<'static> {
     let job = std::sync::Arc::clone(&context.assessment.job);
     let (hover_job, figures, start) =
@@ -150,7 +159,7 @@ fn plot(
         .include_y(0.0)
         .include_y(top)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
-        .x_grid_spacer(move |_| month_marks(&job, start, 3))
+        .x_grid_spacer(move |_| month_marks(&job, start, every))
         .y_grid_spacer(move |_| {
             let steps = if height < LOW { 2 } else { 4 };
             let step = top / f64::from(steps);

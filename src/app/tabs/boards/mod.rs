@@ -114,6 +114,10 @@ fn relay(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
         });
         response.response.accessible_name(words.text("boards-relay"));
         if let Some(pattern) = chosen {
+            let read = readings_of(context.job, index);
+            if read > 0 {
+                context.push(Command::Tell(say!(words, "boards-relaid", count = read)));
+            }
             let words = words.clone();
             context.edit("boards-relay", move |job| {
                 let Some(surface) = job.surfaces.get_mut(index) else { return };
@@ -124,6 +128,10 @@ fn relay(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             });
         }
         if ui.button(words.text("boards-remove-surface")).clicked() {
+            let read = readings_of(context.job, index);
+            if read > 0 {
+                context.push(Command::Tell(say!(words, "boards-removed", count = read)));
+            }
             context.edit("boards-remove-surface", move |job: &mut Job| {
                 if index < job.surfaces.len() {
                     job.surfaces.remove(index);
@@ -132,4 +140,10 @@ fn relay(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             context.push(Command::Surface(0));
         }
     });
+}
+
+/// Gaps read on a surface.
+fn readings_of(job: &Job, surface: usize) -> usize {
+    let name = job.surfaces.get(surface).map(|surface| &surface.name);
+    job.survey.gaps.iter().filter(|gap| Some(&gap.surface) == name).count()
 }

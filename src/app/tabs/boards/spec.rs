@@ -5,7 +5,7 @@ use eframe::egui::{ComboBox, Grid, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::lead;
-use crate::app::widgets::{choose, remark};
+use crate::app::widgets::{choose, remark, term};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Percent, Quantity};
@@ -110,6 +110,7 @@ pub(super) fn spec(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, b
     let words = context.words;
     Grid::new(("board", of)).num_columns(2).show(ui, |ui| {
         species(ui, context, of, board);
+        size(ui, context, of, board);
         for field in [&fields::FACE_WIDTH, &fields::OVERALL_WIDTH, &fields::THICKNESS] {
             of.figure(ui, context, field);
         }
@@ -138,6 +139,24 @@ pub(super) fn spec(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, b
     for line in movement(context, board, words) {
         remark(ui, context.palette, line);
     }
+}
+
+/// The size by the name the yard sells it by; it sets the three widths below.
+fn size(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &BoardSpec) {
+    let words = context.words;
+    let label = words.text("boards-size");
+    term(ui, &label, &words.text("boards-size.hint"));
+    let sizes = &context.assessment.catalog.sizes;
+    let now = sizes.iter().position(|size| size.is_of(board));
+    let mut choices: Vec<(Option<usize>, String)> =
+        sizes.iter().enumerate().map(|(at, size)| (Some(at), size.name.clone())).collect();
+    if now.is_none() {
+        choices.push((None, words.text("boards-size-other").into_owned()));
+    }
+    if let Some(size) = choose(ui, &label, now, &choices).flatten().and_then(|at| sizes.get(at).cloned()) {
+        of.write_board(context, &fields::FACE_WIDTH, move |board| size.set(board));
+    }
+    ui.end_row();
 }
 
 /// The finishes of the catalog.
