@@ -50,7 +50,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
         .label_spacing(TICKS)
         .min_thickness(AXIS);
     let every = if ui.available_width() < ROOMY { 6 } else { 3 };
-    let plot = plot("time line", context, curves, (top, !with_air, height), every).height(height.max(LEAST));
+    let plot = plot("gap-line", context, curves, (top, !with_air, height), every).height(height.max(LEAST));
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         season(plot, context);
         paint_gap(plot, context, curves);
@@ -78,13 +78,13 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
 
 /// The boards' moisture.
 fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("moisture line", context, curves, (MOISTURE_TOP, false, height), 3).height(height);
+    let plot = plot("moisture-line", context, curves, (MOISTURE_TOP, false, height), 3).height(height);
     let axis = per_cent(context, context.palette.water);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let line = Line::new("moisture", PlotPoints::from(curves.moisture.clone()));
         plot.line(line.color(context.palette.water).width(1.8));
         days(plot, context, curves);
-        title(plot, context, "time-line-moisture", curves);
+        name_in_corner(plot, context, "time-line-moisture", curves);
         picked(plot)
     });
     shown.inner
@@ -93,7 +93,7 @@ fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f
 /// The room's humidity, with its range over the years.
 fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
     let every = if ui.available_width() < ROOMY { 6 } else { 3 };
-    let plot = plot("humidity line", context, curves, (100.0, true, height), every).height(height);
+    let plot = plot("humidity-line", context, curves, (100.0, true, height), every).height(height);
     let axis = per_cent(context, context.palette.soft);
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
         let (days_shown, low, high) = &curves.humidity_band;
@@ -102,7 +102,7 @@ fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f
         let line = Line::new("humidity", PlotPoints::from(curves.humidity.clone()));
         plot.line(line.color(context.palette.air).width(1.8));
         days(plot, context, curves);
-        title(plot, context, "time-line-humidity", curves);
+        name_in_corner(plot, context, "time-line-humidity", curves);
         picked(plot)
     });
     shown.inner
@@ -179,7 +179,7 @@ fn picked(plot: &PlotUi<'_>) -> Option<f64> {
 }
 
 /// What a lesser chart is of, in its corner.
-fn title(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, message: &str, curves: &Curves) {
+fn name_in_corner(plot: &mut PlotUi<'_>, context: &WindowContext<'_>, message: &str, curves: &Curves) {
     let bounds = plot.plot_bounds();
     let (right, down) = (plot.transform().dvalue_dpos()[0], plot.transform().dvalue_dpos()[1]);
     let at = PlotPoint::new(curves.start as f64 + 6.0 * right, bounds.max()[1] + 3.0 * down);

@@ -81,7 +81,7 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if !against.is_empty() {
         let title = say!(words, "options-group-against", count = against.len());
         let chosen = against.iter().any(|(_, option)| option.method == context.job.plan.chosen);
-        fold(ui, "options against", title, chosen, |ui| rows(ui, context, &against));
+        fold(ui, "options-against", title, chosen, |ui| rows(ui, context, &against));
     }
     if let Some(choice) = &assessment.choice {
         super::risk_plot::risk_plot(ui, context, choice);
