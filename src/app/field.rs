@@ -10,7 +10,7 @@ use super::widgets::term;
 use crate::job::fields::{At, Each, Field, Figure, Figures, Item, Mending};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units, date_text, parse_date};
-use crate::named::{Named, name_of, position};
+use crate::named::{Named, position};
 use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
@@ -138,14 +138,14 @@ impl WindowContext<'_> {
     ) {
         self.row(ui, field, |context, ui, label| {
             let combo = ComboBox::from_id_salt(field.id)
-                .selected_text(name_of(entries, now))
+                .selected_text(context.words.name_of(entries, now))
                 .width(PICK_WIDTH.min(ui.available_width()))
                 .truncate();
             let response = combo.show_ui(ui, |ui| {
                 let present = position(entries, now);
                 for (place, entry) in entries.iter().enumerate() {
                     let chosen = present == Some(place);
-                    if ui.selectable_label(chosen, entry.name()).clicked() && !chosen {
+                    if ui.selectable_label(chosen, context.words.called(entry.name())).clicked() && !chosen {
                         let key = entry.key().to_owned();
                         context.edit(format!("field-{}", field.id), move |job| set(job, key));
                     }

@@ -91,6 +91,11 @@ impl Figures {
         self.units == other.units && self.currency == other.currency
     }
 
+    /// The language in which figures are shown.
+    pub(super) const fn language(&self) -> &'static Language {
+        self.language
+    }
+
     /// The units in which figures are shown.
     pub const fn units(&self) -> Units {
         self.units

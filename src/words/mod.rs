@@ -14,6 +14,7 @@ mod air_files;
 pub mod answer;
 mod arg;
 pub mod boards;
+mod called;
 pub mod causes;
 mod entry;
 mod fields;

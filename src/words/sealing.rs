@@ -35,7 +35,7 @@ pub fn joint(label: &str, state: &JointState, catalog: &Catalog, words: &Words) 
             stretch = stretch,
             squeeze = squeeze,
             shear = shear,
-            sealant = &sealant.name
+            sealant = Arg::Called(&sealant.name)
         ),
         None => say!(
             words,

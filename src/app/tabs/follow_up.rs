@@ -77,9 +77,9 @@ fn hours(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
 /// What a task took, beside what was expected.
 fn task_hours(ui: &mut Ui, context: &mut WindowContext<'_>, task: TaskOutcome) {
     let (words, figures) = (context.words, context.words.figures());
-    small_name(ui, &task.name, 210.0);
+    small_name(ui, &words.called(&task.name), 210.0);
     ui.label(figures.number(task.estimated.to_h(), 1));
-    let name = say!(words, "work-hours-of", task = &task.name);
+    let name = say!(words, "work-hours-of", task = Arg::Called(&task.name));
     let item = Item::Id(task.id.clone());
     let now = context.job.done.hours.get(&task.id).copied().map(Quantity::Hours);
     if let Some(typed) = context.listed_figure(ui, &fields::ACTUAL_HOURS, (At::ONCE, &item), now, &name) {

@@ -95,18 +95,17 @@ fn air(assessment: &Assessment, words: &Words) -> String {
 /// A section's boards, in one line.
 fn boards(assessment: &Assessment, board: &BoardSpec, words: &Words) -> String {
     let (catalog, figures) = (&assessment.catalog, words.figures());
-    let species = catalog.species(&board.species).map_or(&board.species, |species| &species.name);
     let paint = catalog.finishes.iter().find(|coating| coating.finish == board.finish);
     say!(
         words,
         "paper-input-boards",
-        species = species,
+        species = Arg::Called(name_of(&catalog.species, &board.species)),
         face = board.face_width,
         thickness = board.thickness,
         profile = &board.profile.say(words),
         nailing = &board.fixing.say(words),
         backing = &board.behind.say(words),
-        paint = Arg::Name(paint.map_or("", |coating| coating.name.as_str())),
+        paint = Arg::Called(paint.map_or("", |coating| coating.name.as_str())),
         grain = &figures.number(board.ring_angle.to_degrees(), 0)
     )
 }

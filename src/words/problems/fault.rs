@@ -91,7 +91,7 @@ fn out_of_range(
         "problem-out-of-range",
         of = Arg::Id(of),
         number = number,
-        name = Arg::Name(name),
+        name = Arg::Called(name),
         value = value,
         low = low,
         high = high,
@@ -212,7 +212,7 @@ fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) ->
             which,
             words,
             "problem-minutes-out-of-order",
-            task = Arg::Name(item_name(field, task)),
+            task = Arg::Called(item_name(field, task)),
             least = Arg::Number(minutes.low, 2),
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)

@@ -139,7 +139,7 @@ fn drivers(option: &RepairOption, words: &Words) -> String {
 /// The option's name, with which it is chosen.
 fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &RepairOption, width: f32) {
     let (method, chosen) = (option.method, context.job.plan.chosen == option.method);
-    let shown = say!(context.words, "options-name", number = number, option = &option.name);
+    let shown = say!(context.words, "options-name", number = number, option = Arg::Called(&option.name));
     let mut shown = RichText::new(shown);
     if chosen {
         shown = shown.strong();
@@ -150,7 +150,7 @@ fn name(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Re
     ui.scope(|ui| {
         ui.set_max_width(width);
         ui.style_mut().wrap_mode = Some(TextWrapMode::Wrap);
-        let radio = ui.radio(chosen, shown).accessible_name(&option.name);
+        let radio = ui.radio(chosen, shown).accessible_name(context.words.called(&option.name));
         if radio.clicked() && !chosen {
             context.edit("field-option", move |job| job.plan.chosen = method);
         }
