@@ -9,7 +9,7 @@ use super::lead;
 use super::widgets::term;
 use crate::job::fields::{At, Each, Field, Figure, Figures, Item, Mending};
 use crate::job::{Job, Place};
-use crate::measure::{Quantity, Units, date_text, parse_date};
+use crate::measure::{Quantity, Units, parse_date};
 use crate::named::{Named, position};
 use crate::words::{Say as _, Words, say};
 
@@ -196,7 +196,7 @@ impl WindowContext<'_> {
         check: impl Fn(Date) -> Result<Date, String>,
     ) -> Option<Option<Date>> {
         let (units, words) = (self.units(), self.words);
-        let shown = now.map_or_else(String::new, |date| date_text(date, units));
+        let shown = now.map_or_else(String::new, |date| words.figures().date(date));
         entry(ui, name, &shown, width, |text| match text.trim() {
             "" => Ok(None),
             text => parse_date(text, units).map_err(|error| error.say(words)).and_then(check).map(Some),

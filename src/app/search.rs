@@ -70,7 +70,7 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
     let surface = context.view.surface;
     for joint in context.assessment.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
         let label = joint.label.clone();
-        let name = say!(words, "search-joint", joint = &label);
+        let name = say!(words, "search-joint", joint = Arg::Joint(&label));
         all.push(Hit::new(name, move || Command::Select(Some(Selected { surface, joint: label }))));
     }
     all

@@ -21,6 +21,7 @@ mod fields;
 mod figures;
 mod files;
 mod follow_up;
+mod joints;
 mod labels;
 mod language;
 mod letter;

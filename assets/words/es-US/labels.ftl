@@ -40,3 +40,9 @@ label-bead =
         [torn] Cordón roto: { $used } de lo que aguanta su clase
        *[out] Cordón exprimido: { $used } de lo que aguanta su clase
     }
+
+# Names of joints that have words in them.
+joint-end = { $joint } punta { $number }
+joint-side = { $section } lado { $number }
+joint-edge = { $section } borde
+joint-between = { $section } con { $other }

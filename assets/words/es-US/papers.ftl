@@ -155,7 +155,7 @@ paper-do-not-seal = { $units ->
     [inches] No selle sobre cantos húmedos o con polvo, ni a menos de 40°F o más de 95°F, a menos que el cartucho diga otra cosa.
    *[millimeters] No selle sobre cantos húmedos o con polvo, ni a menos de 5°C o más de 35°C, a menos que el cartucho diga otra cosa.
 }
-paper-do-not-seal-wet = No selle mientras las tablas marquen más de 2% sobre la tabla de datos de arriba.
+paper-do-not-seal-wet = No selle mientras las tablas marquen más de 2% sobre lo que dice el cuadro de arriba.
 paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
 
 ## Buying list

@@ -20,7 +20,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
         let width = figures.length(gap.width);
-        json!([gap.surface, gap.joint, width, gap.failed.say(words), figures.date(date)])
+        json!([gap.surface, words.joint(&gap.joint), width, gap.failed.say(words), figures.date(date)])
     });
     let moistures = job.survey.moistures.iter().filter_map(|reading| {
         Some(json!([
