@@ -40,7 +40,8 @@ fn said(language: &Language) -> String {
             let is_id = |text: &str| !text.trim_end().contains(' ');
             let text = line.split_once('=').filter(|(id, _)| is_id(id)).map_or(line, |(_, text)| text);
             let text = text.trim_start_matches('*').trim_start();
-            let text = text.strip_prefix('[').and_then(|rest| rest.split_once(']')).map_or(text, |(_, text)| text);
+            let text =
+                text.strip_prefix('[').and_then(|rest| rest.split_once(']')).map_or(text, |(_, text)| text);
             let mut depth = 0;
             for c in text.chars() {
                 match c {
@@ -154,7 +155,8 @@ fn every_word_on_a_paper_is_of_its_language_or_was_typed() {
             for (paper, text) in papers(&found, language) {
                 let all: Vec<String> = words_of(&text).collect();
                 assert!(all.len() > 20, "{paper} of {}: {text}", found.job.title);
-                let unknown = all.into_iter().filter(|word| !catalogs.contains(word) && !typed.contains(word));
+                let unknown =
+                    all.into_iter().filter(|word| !catalogs.contains(word) && !typed.contains(word));
                 strange.extend(unknown.map(|word| format!("{paper}: {word}")));
             }
         }

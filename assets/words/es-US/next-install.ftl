@@ -19,11 +19,11 @@ next-verdict =
 
 ## The window
 
-next-window = Cuélguelas entre { $low } y { $high } de humedad promedio. Busque { $best } y deje { $gap } en cada junta.
+next-window = Cuélguelas entre { $low } y { $high } de humedad promedio. Apunte a { $best } y deje { $gap } en cada junta.
 next-window-gaps = Las tablas más secas necesitan más espacio para hincharse: deje { $low_gap } a { $low } y { $high_gap } a { $high }.
 next-window-none = Ninguna humedad llega a { $asked } con estas tablas en este cuarto. Lo mejor es { $best } con { $gap } en cada junta: { $chance }.
 next-window-best = A { $best }, la probabilidad de que todas las juntas aguanten es de { $chance }.
-next-rule = Ninguna junta debe abrirse más de { $rule } en tres años, y las tablas no deben levantarse.
+next-rule = Ninguna junta debe abrirse más de { $rule } en tres años, y las tablas no deben pandearse.
 
 next-caulk-no = No selle estas juntas: se mueven cerca de { $moves } con los años, y para eso { $sealant } necesita una junta de por lo menos { $needs }. Deje la V abierta como línea de sombra.
 next-caulk-yes = El sellador puede seguir estas juntas: se mueven cerca de { $moves } con los años, y { $sealant } necesita { $needs }.
@@ -43,7 +43,7 @@ next-easier-none = Ninguno de los cambios que probamos ayuda mucho.
 ## The gate
 
 next-now = Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
-next-risks = La probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se levanten es de { $buckles }.
+next-risks = La probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
 next-leave = Deje { $gap } en cada junta de estas tablas.
 next-waiting = Esperar sube la probabilidad a { $chance } cuando mucho.
 next-send-back = La probabilidad de que no lleguen a estar listas es de { $chance }.

@@ -4,9 +4,9 @@ option-not-possible =
     { $reason ->
         [no_open_joints] No se sabe de ninguna junta abierta.
         [past_tongue] Las juntas se abren hasta { $widest }, más que la lengüeta: una línea abierta sería un hueco.
-        [too_fine_for_spline] La abertura más ancha, { $widest }, es demasiado angosta para un listón encolado.
+        [too_fine_for_spline] La abertura más ancha, { $widest }, es demasiado angosta para un listón pegado.
         [wide_enough] Todas las juntas ya son tan anchas como la junta ensanchada.
-        [glued_wet] Las tablas están húmedas: si se encolan ahora, se rompen al secarse.
+        [glued_wet] Las tablas están húmedas: si se pegan ahora, se rompen al secarse.
         [relaid_wet] Las tablas están húmedas: si se ponen juntas ahora, se abren otra vez al secarse.
        *[stock_too_short] Ningún largo de compra alcanza para la tabla más larga. Agregue uno más largo en Precio, en Materiales.
     }

@@ -60,5 +60,5 @@ price-no-reserve =
        *[other] Usted da { $years } años de garantía y el precio no incluye nada para reclamos. Lo esperado: cerca de { $amount }. En Cómo se cobra puede agregarlos al precio.
     }
 price-helper = Las tablas de más de 6 pies se cuelgan en el techo entre dos personas. Esos días se necesita un ayudante, que ya está en el precio.
-price-driver-rates = Qué tan bien quedan a su cuadrilla los tiempos no medidos
+price-driver-rates = Qué tanto se ajustan a su cuadrilla los tiempos no medidos
 price-driver-material-prices = Precios de los materiales

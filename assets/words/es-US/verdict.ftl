@@ -30,10 +30,10 @@ verdict-price = { $total } ({ $low } a { $high })
 verdict-lasts =
     { $odds ->
         [certain] casi seguro que dura hasta { $until }
-        [nineteen_in_twenty] 19 de 20 que dura hasta { $until }
-        [tenths] { $tenths } de 10 que dura hasta { $until }
+        [nineteen_in_twenty] 19 de 20 posibilidades de que dure hasta { $until }
+        [tenths] { $tenths } de 10 posibilidades de que dure hasta { $until }
         [even] más o menos mitad y mitad que dure hasta { $until }
-        [one_in_twenty] 1 de 20 que dura hasta { $until }
+        [one_in_twenty] 1 posibilidad de 20 de que dure hasta { $until }
        *[unlikely] poco probable que dure hasta { $until }
     }
 verdict-lasts-range = podría ser de { $low } a { $high }
