@@ -211,10 +211,10 @@ name-task-furniture = Mover y envolver los muebles, regresarlos
 name-task-scaffold = Armar, mover y desarmar el andamio
     .short = andamio
     .source = una plataforma con ruedas para un cuarto, cada visita
-name-task-protect = Cubrir el piso y todo lo que hay en el cuarto
+name-task-protect = Cubrir el piso y todo el cuarto
     .short = cubrir
     .source = lonas, papel y plástico; meter herramienta y escaleras
-name-task-mask_edges = Encintar los bordes, colgar plástico en las paredes
+name-task-mask_edges = Encintar bordes, tapar paredes
     .source = para rociar hay que cubrir las paredes
 name-task-mask_windows = Cubrir ventanas y puertas
     .source = cada una
@@ -328,7 +328,7 @@ name-condition-no_v = sin V que guíe la herramienta
 
 ## Repairs: the name, how it looks afterward, what it means during the work, what the letter says
 
-name-method-reseal = Volver a sellar de lado a lado de la V
+name-method-reseal = Volver a sellar sobre la V
     .look = igual que antes, una superficie lisa
     .during = lonas, cinta y olor a pintura mientras trabajamos
 name-method-reseal_on_tongue = Volver a sellar hasta la lengüeta

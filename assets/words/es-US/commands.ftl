@@ -11,7 +11,7 @@ tab-options = Opciones
 tab-price = Precio
 tab-papers = Papeles
 tab-follow-up = Seguimiento
-tab-next-install = Próxima instalación
+tab-next-install = Instalación
 tab-catalog = Catálogo
 
 tool-measure = Medir
@@ -72,7 +72,7 @@ cmd-tab-papers = Ir a Papeles
     .search = carta propuesta orden de trabajo plantilla texto
 cmd-tab-follow-up = Ir a Seguimiento
     .search = visita posterior horas terminado garantía
-cmd-tab-next-install = Ir a Próxima instalación
+cmd-tab-next-install = Ir a Instalación
     .search = entrega recibir humedad pila separadores aclimatar listas tablas nuevas
 cmd-plan-install = Planear la próxima instalación en este cuarto
     .search = trabajo nuevo tablas entrega antes

@@ -2,10 +2,10 @@
 
 figure-best-weeks = mejores semanas para sellar
 figure-gap = — abertura (izq.)
-figure-moisture = - - humedad de las tablas (der.)
+figure-moisture = - - humedad (der.)
 figure-as-installed = al instalar
 figure-closed = cerrada
-figure-bead-holds = el cordón aguanta
+figure-bead-holds = aguanta
 figure-bead-torn = cordón roto
-figure-bead-tears-behind = sobrecargado por detrás
+figure-bead-tears-behind = forzado por detrás
 figure-bead-squeezed-out = cordón exprimido

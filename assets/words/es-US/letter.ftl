@@ -50,7 +50,7 @@ letter-seasonal = Las tablas estaban tan secas como debían. Lo que usted ve es 
 letter-wet-sections = Las tablas de { $count ->
     [one] la sección
    *[other] las secciones
-} { $sections } están más húmedas de lo que el aire del cuarto puede causar. Está entrando agua. Tenemos que encontrar por dónde entra y arreglarlo antes de sellar.
+} { $sections } están más húmedas de lo que explica el aire del cuarto. Está entrando agua. Tenemos que encontrar por dónde entra y arreglarlo antes de sellar.
 
 ## What to expect
 
@@ -77,9 +77,9 @@ letter-reopening = { $band ->
 }
 letter-reopening-range = No se sabe todo de la casa, así que podría ser desde { $low } hasta { $high }.
 letter-reopening-paint = { $band ->
-    [under] Casi todo eso son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en menos de { $chance } de los casos.
-    [over] Una parte de eso son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en más de { $chance } de los casos.
-   *[plain] Una parte de eso son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en cerca de { $chance } de los casos.
+    [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en menos de { $chance } de los casos.
+    [over] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en más de { $chance } de los casos.
+   *[plain] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en cerca de { $chance } de los casos.
 }
 letter-days = El trabajo nos toma { $days ->
     [one] 1 día
