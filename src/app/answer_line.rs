@@ -69,9 +69,9 @@ fn cost(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
         let before = context.words.text("answer-costs-less");
         let width = |text: &str| text_width(ui, text, &TextStyle::Body) + ui.spacing().item_spacing.x;
         let room = ui.available_width() - width(&said) - width(&before);
-        if let Some(option) = cheaper.filter(|option| width(&option.name) < room) {
+        if let Some(option) = cheaper.filter(|option| width(&context.words.called(&option.name)) < room) {
             let hint = context.words.text("cmd-tab-options");
-            let name = ui.add(link(context, &option.name)).on_hover_text(hint);
+            let name = ui.add(link(context, &context.words.called(&option.name))).on_hover_text(hint);
             ui.add(soft(context, &before));
             if name.clicked() {
                 context.commands.push(Command::Tab(Tab::Options));

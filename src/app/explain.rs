@@ -6,7 +6,6 @@ use eframe::egui::{Button, Grid, Label, Popup, RichText, Role, Stroke, TextWrapM
 use super::context::WindowContext;
 use crate::assess::{RepairOption, SectionState};
 use crate::measure::{Humidity, Moisture, Percent, Quantity};
-use crate::named::name_of;
 use crate::words::{Arg, Words, say};
 
 /// The answer.
@@ -88,7 +87,10 @@ pub(super) fn now(context: &WindowContext<'_>, state: &SectionState) -> Why {
     let from: Vec<From> = vec![
         ("explain-readings", words.figures().number(count(state.now.readings), 0)),
         ("explain-expected-today", moisture(words, state.expected_now)),
-        ("field-species", name_of(&context.assessment.catalog.species, &board.species).to_owned()),
+        (
+            "field-species",
+            context.words.name_of(&context.assessment.catalog.species, &board.species).into_owned(),
+        ),
     ];
     Why { how: say!(words, "explain-now"), from, source: say!(words, "explain-now.source") }
 }

@@ -9,8 +9,8 @@ use super::lead;
 use super::widgets::term;
 use crate::job::fields::{At, Each, Field, Figure, Figures, Item, Mending};
 use crate::job::{Job, Place};
-use crate::measure::{Quantity, Units, date_text, parse_date};
-use crate::named::{Named, name_of, position};
+use crate::measure::{Quantity, Units, parse_date};
+use crate::named::{Named, position};
 use crate::words::{Say as _, Words, say};
 
 /// Width of a field for a bare figure, and of one for a length, in points.
@@ -138,14 +138,14 @@ impl WindowContext<'_> {
     ) {
         self.row(ui, field, |context, ui, label| {
             let combo = ComboBox::from_id_salt(field.id)
-                .selected_text(name_of(entries, now))
+                .selected_text(context.words.name_of(entries, now))
                 .width(PICK_WIDTH.min(ui.available_width()))
                 .truncate();
             let response = combo.show_ui(ui, |ui| {
                 let present = position(entries, now);
                 for (place, entry) in entries.iter().enumerate() {
                     let chosen = present == Some(place);
-                    if ui.selectable_label(chosen, entry.name()).clicked() && !chosen {
+                    if ui.selectable_label(chosen, context.words.called(entry.name())).clicked() && !chosen {
                         let key = entry.key().to_owned();
                         context.edit(format!("field-{}", field.id), move |job| set(job, key));
                     }
@@ -196,7 +196,7 @@ impl WindowContext<'_> {
         check: impl Fn(Date) -> Result<Date, String>,
     ) -> Option<Option<Date>> {
         let (units, words) = (self.units(), self.words);
-        let shown = now.map_or_else(String::new, |date| date_text(date, units));
+        let shown = now.map_or_else(String::new, |date| words.figures().date(date));
         entry(ui, name, &shown, width, |text| match text.trim() {
             "" => Ok(None),
             text => parse_date(text, units).map_err(|error| error.say(words)).and_then(check).map(Some),

@@ -43,7 +43,7 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             return;
         };
         let name = match context.view.selection.more.len() {
-            0 => say!(context.words, "joint-bar-joint", joint = &selected.joint),
+            0 => say!(context.words, "joint-bar-joint", joint = Arg::Joint(&selected.joint)),
             more => {
                 let known = all_selected(context, &selected);
                 let surface = context.job.surfaces.get(selected.surface).map(|surface| surface.name.as_str());

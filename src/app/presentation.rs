@@ -186,7 +186,9 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
             let against = RichText::new(context.words.text("homeowner-against")).size(sized(ui, DETAIL));
             ui.label(against.color(context.palette.warn));
         }
-        let name = RichText::new(&option.name).size(sized(ui, TEXT)).family(theme::strong_family());
+        let name = RichText::new(context.words.called(&option.name))
+            .size(sized(ui, TEXT))
+            .family(theme::strong_family());
         ui.add(Label::new(name).wrap());
         pictures(ui, context, option);
         for line in what_it_means(context.assessment, option, context.words) {

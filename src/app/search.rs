@@ -10,6 +10,7 @@ use super::entry::{leave_field, typed_text};
 use super::glossary;
 use super::lead::Destination;
 use super::view::Selected;
+use crate::air::places::fold;
 use crate::job::fields::FIELDS;
 use crate::words::{Arg, say};
 
@@ -70,7 +71,7 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
     let surface = context.view.surface;
     for joint in context.assessment.layouts.get(surface).iter().flat_map(|laid| &laid.joints) {
         let label = joint.label.clone();
-        let name = say!(words, "search-joint", joint = &label);
+        let name = say!(words, "search-joint", joint = Arg::Joint(&label));
         all.push(Hit::new(name, move || Command::Select(Some(Selected { surface, joint: label }))));
     }
     all
@@ -80,7 +81,8 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
 /// what starts with it and does something, then what has it in its name, then what is found by an
 /// everyday word.
 fn rank(hit: &Hit, typed: &str) -> Option<u8> {
-    let (name, also, typed) = (hit.name.to_lowercase(), hit.also.to_lowercase(), typed.to_lowercase());
+    // Nobody types accents to find something.
+    let (name, also, typed) = (fold(&hit.name), fold(&hit.also), fold(typed));
     let words = || typed.split_whitespace();
     if words().all(|word| name.contains(word)) {
         return Some(u8::from(hit.leads || !name.starts_with(typed.trim())));
@@ -163,5 +165,6 @@ mod tests {
         assert_eq!(rank(&hit("For the homeowner", ""), "for"), Some(0));
         assert_eq!(rank(&hit("For the homeowner", ""), "house"), None);
         assert_eq!(rank(&hit("Go to Options", "wage caulk"), "wage"), Some(2));
+        assert_eq!(rank(&hit("Opciones de reparación", ""), "reparacion"), Some(1));
     }
 }

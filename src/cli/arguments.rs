@@ -45,6 +45,8 @@ pub(super) enum Command {
         json: bool,
         #[arg(long)]
         out: Option<PathBuf>,
+        #[command(flatten)]
+        languages: PaperLanguages,
     },
     Rates {
         folder: PathBuf,
@@ -57,6 +59,8 @@ pub(super) enum Command {
         out: PathBuf,
         #[arg(long)]
         templates: Option<PathBuf>,
+        #[command(flatten)]
+        languages: PaperLanguages,
     },
     Schema {
         #[arg(long)]
@@ -66,6 +70,15 @@ pub(super) enum Command {
         #[arg(long)]
         out: PathBuf,
     },
+}
+
+/// The languages of the papers.
+#[derive(Args, Clone)]
+pub(super) struct PaperLanguages {
+    #[arg(long, value_name = "TAG")]
+    pub owner_language: Option<String>,
+    #[arg(long, value_name = "TAG")]
+    pub crew_language: Option<String>,
 }
 
 #[derive(Args)]

@@ -12,7 +12,7 @@ use std::io::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use arguments::{Arguments, Command};
+use arguments::{Arguments, Command, PaperLanguages};
 use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
@@ -20,9 +20,9 @@ use crate::export::{
     NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
     write_papers, write_record, year_csv,
 };
-use crate::job::demo_job;
+use crate::job::{Job, demo_job};
 use crate::papers::{PaperWords, Papers, Templates};
-use crate::words::{Arg, Say as _, Words, next_install, say};
+use crate::words::{Arg, Language, Say as _, Words, languages, next_install, say};
 
 /// What the process came to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -99,16 +99,18 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             write_files(&out, files, &words)?;
             Ok(judged(&opened))
         }
-        Command::Ready { job, json, out } => ready(&Opened::load(&job)?, json, out.as_deref()),
+        Command::Ready { job, json, out, languages } => {
+            ready(&Opened::load(&job)?, json, out.as_deref(), &languages)
+        }
         Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
-        Command::Papers { job, out, templates } => {
+        Command::Papers { job, out, templates, languages } => {
             let said = |error: crate::papers::PaperError| error.say(&plain_words());
             let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
             let templates = templates.unwrap_or_default();
             each(&job, |path, opened, several| {
                 let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
                 let folder = if several { out.join(stem) } else { out.clone() };
-                papers(opened, &folder, templates.clone())
+                papers(opened, &folder, templates.clone(), &languages)
             })
         }
         Command::Schema { job } => {
@@ -126,7 +128,12 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
 }
 
 /// What there is to say of a job's next install.
-fn ready(opened: &Opened, json: bool, out: Option<&Path>) -> Result<Outcome, String> {
+fn ready(
+    opened: &Opened,
+    json: bool,
+    out: Option<&Path>,
+    languages: &PaperLanguages,
+) -> Result<Outcome, String> {
     let (assessment, words) = (&opened.assessment, opened.words());
     let Some(found) = assessment.next_install.as_deref() else {
         let none = assessment.job.next_install.is_none();
@@ -135,7 +142,7 @@ fn ready(opened: &Opened, json: bool, out: Option<&Path>) -> Result<Outcome, Str
             .into_owned());
     };
     if let Some(folder) = out {
-        let words = PaperWords::us_english(&assessment.job);
+        let words = paper_words(&assessment.job, languages)?;
         for path in write_record(assessment, &words, folder).map_err(|error| error.say(&words.owner))? {
             print(&format!("{}\n", path.display()))?;
         }
@@ -195,9 +202,30 @@ fn table_of(path: &Path, table: impl Fn(&Opened) -> Result<String, csv::Error>) 
     Ok(judged(&opened))
 }
 
+/// The words of the papers, in the languages of these tags.
+fn paper_words(job: &Job, chosen: &PaperLanguages) -> Result<PaperWords, String> {
+    let words = |tag: &Option<String>| match tag {
+        None => Ok(Words::of_job(job)),
+        Some(tag) => match Language::of(tag) {
+            Some(language) => Ok(Words::new(language, job.units, &job.plan.prices.currency)),
+            None => {
+                let known = languages().iter().map(Language::tag).collect();
+                let known = Arg::Names(known);
+                Err(say!(plain_words(), "command-line-no-language", tag = tag, known = known))
+            }
+        },
+    };
+    Ok(PaperWords { owner: words(&chosen.owner_language)?, crew: words(&chosen.crew_language)? })
+}
+
 /// Writes all papers. A template of the user's own with a fault is told, and the built-in one stands in.
-fn papers(opened: &Opened, out: &Path, templates: Templates) -> Result<Outcome, String> {
-    let words = PaperWords::us_english(&opened.assessment.job);
+fn papers(
+    opened: &Opened,
+    out: &Path,
+    templates: Templates,
+    languages: &PaperLanguages,
+) -> Result<Outcome, String> {
+    let words = paper_words(&opened.assessment.job, languages)?;
     let papers = Papers::with(&opened.assessment, templates, &words);
     let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
     for paper in &written {

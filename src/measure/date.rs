@@ -23,7 +23,7 @@ const YEARS: RangeInclusive<i16> = 1900..=2199;
 /// The day of a month that stands for a month whose day is not known: its middle.
 const MIDDLE: i8 = 15;
 
-/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, from 1900 to 2199; and in figures as is usual
+/// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, months in English or Spanish, from 1900 to 2199; and in figures as is usual
 /// where the units are: `2/14/2026` or `2/14/26` with inches, `14.2.2026` or `14/2/2026` with
 /// millimeters.
 ///
@@ -80,13 +80,42 @@ fn parse_month(text: &str, units: Units) -> Option<DayOrMonth> {
     read(text, MONTHS.iter().chain(figures), month)
 }
 
+/// Months in Spanish where they differ from English, each with what it is read as. Short forms are those of
+/// CLDR for the US.
+const SPANISH_MONTHS: [(&[&str], &str); 12] = [
+    (&["ene", "enero"], "Jan"),
+    (&["febrero"], "Feb"),
+    (&["marzo"], "Mar"),
+    (&["abr", "abril"], "Apr"),
+    (&["mayo"], "May"),
+    (&["junio"], "Jun"),
+    (&["julio"], "Jul"),
+    (&["ago", "agosto"], "Aug"),
+    (&["sept", "septiembre", "setiembre"], "Sep"),
+    (&["octubre"], "Oct"),
+    (&["noviembre"], "Nov"),
+    (&["dic", "diciembre"], "Dec"),
+];
+
+/// A date with the names of months in English: `14 de febrero de 2026` as `14 Feb 2026`.
+fn with_english_months(text: &str) -> String {
+    let words = text.split_whitespace().filter(|word| !word.eq_ignore_ascii_case("de"));
+    let english = |word: &str| {
+        let name = word.trim_end_matches(['.', ',']).to_lowercase();
+        let known = SPANISH_MONTHS.iter().find(|(names, _)| names.contains(&name.as_str()));
+        known.map_or_else(|| word.to_owned(), |(_, month)| (*month).to_owned())
+    };
+    words.map(english).collect::<Vec<_>>().join(" ")
+}
+
 /// What the first of these forms that fits makes of a text.
 fn read<'a, T>(
     text: &str,
     mut forms: impl Iterator<Item = &'a &'a str>,
     take: impl Fn(BrokenDownTime) -> Option<T>,
 ) -> Option<T> {
-    forms.find_map(|form| take(strtime::parse(form, text.trim()).ok()?))
+    let text = with_english_months(text);
+    forms.find_map(|form| take(strtime::parse(form, &text).ok()?))
 }
 
 /// A day, or a month of which the day is not known. In files `2025-08-14` or `2025-08`.
@@ -123,14 +152,9 @@ impl DayOrMonth {
         if self.day_known { self.date } else { self.date.first_of_month() }
     }
 
-    /// The text of an entry field, which reads back as the same: `Aug 14, 2025` or `Aug 2025` with
-    /// inches, `2025-08-14` or `2025-08` with millimeters.
-    pub fn entry_text(self, units: Units) -> String {
-        match (self.day_known, units) {
-            (true, _) => date_text(self.date, units),
-            (false, Units::Inches) => self.date.strftime("%b %Y").to_string(),
-            (false, Units::Millimeters) => self.date.strftime("%Y-%m").to_string(),
-        }
+    /// As files have it: `2025-08-14` or `2025-08`.
+    fn file_text(self) -> String {
+        if self.day_known { self.date.to_string() } else { self.date.strftime("%Y-%m").to_string() }
     }
 }
 
@@ -142,7 +166,7 @@ impl From<Date> for DayOrMonth {
 
 impl Serialize for DayOrMonth {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(&self.entry_text(Units::Millimeters))
+        serializer.serialize_str(&self.file_text())
     }
 }
 
@@ -191,14 +215,6 @@ impl JsonSchema for DateText {
     }
 }
 
-/// The text of an entry field for a date: `Feb 14, 2026` with inches, `2026-02-14` with millimeters.
-pub fn date_text(date: Date, units: Units) -> String {
-    match units {
-        Units::Inches => date.strftime("%b %-d, %Y").to_string(),
-        Units::Millimeters => date.to_string(),
-    }
-}
-
 /// Day of the year as an index from 0 (1 January) to 364. 29 February counts as the 28th, so that
 /// every year has the same 365 days.
 pub fn day_of_year(date: Date) -> usize {
@@ -226,16 +242,14 @@ mod tests {
             "14 February 2026",
             "February 14 2026",
             " feb 14 2026 ",
+            "14 feb 2026",
+            "14 de febrero de 2026",
         ] {
             assert_eq!(parse_date(text, Units::Inches), Ok(date(2026, 2, 14)), "{text}");
         }
         assert_eq!(parse_date("2/4/2026", Units::Inches), Ok(date(2026, 2, 4)));
         assert_eq!(parse_date("2/4/26", Units::Inches), Ok(date(2026, 2, 4)));
         assert_eq!(parse_date("2/4/2026", Units::Millimeters), Ok(date(2026, 4, 2)));
-        for units in BOTH {
-            let day = date(2026, 2, 4);
-            assert_eq!(parse_date(&date_text(day, units), units), Ok(day));
-        }
         for text in ["", "2026-02-30", "02/14/2026", "soon", "Aug 20"] {
             assert_eq!(rule(text, Units::Millimeters), EntryRule::NotADate, "{text}");
         }
@@ -248,7 +262,9 @@ mod tests {
         let august = DayOrMonth::month(2025, 8).unwrap();
         assert_eq!((august.date(), august.earliest()), (date(2025, 8, 15), date(2025, 8, 1)));
         assert!(!august.is_day_known());
-        for text in ["August 2025", "Aug 2025", "aug, 2025", "2025-08", "8/2025"] {
+        for text in
+            ["August 2025", "Aug 2025", "aug, 2025", "ago 2025", "agosto de 2025", "2025-08", "8/2025"]
+        {
             for units in BOTH {
                 assert_eq!(parse_month_or_date(text, units), Ok(august), "{text}");
                 assert_eq!(rule(text, units), EntryRule::DayMissing, "{text}");
@@ -265,7 +281,7 @@ mod tests {
     }
 
     #[test]
-    fn a_day_or_a_month_survives_its_field_and_its_file() {
+    fn a_day_or_a_month_survives_its_file() {
         for (known, text) in [
             (DayOrMonth::day(date(2025, 8, 14)), "\"2025-08-14\""),
             (DayOrMonth::month(2025, 8).unwrap(), "\"2025-08\""),
@@ -273,7 +289,7 @@ mod tests {
             assert_eq!(ron::to_string(&known).unwrap(), text);
             assert_eq!(ron::from_str::<DayOrMonth>(text).unwrap(), known);
             for units in BOTH {
-                assert_eq!(parse_month_or_date(&known.entry_text(units), units), Ok(known));
+                assert_eq!(parse_month_or_date(&known.file_text(), units), Ok(known));
             }
         }
         for text in ["\"\"", "\"2025-13\"", "\"2025-08-32\"", "\"soon\""] {

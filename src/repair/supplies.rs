@@ -178,6 +178,8 @@ pub enum CautionWhen {
 /// A caution.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Caution {
+    /// By what other languages refer to it; it never changes.
+    pub id: String,
     /// When it applies.
     pub when: CautionWhen,
     /// What it is about.

@@ -191,6 +191,23 @@ pub enum Circumstance {
     NoV,
 }
 
+impl Circumstance {
+    /// As a key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Wall => "wall",
+            Self::Ladder => "ladder",
+            Self::Scaffold => "scaffold",
+            Self::Tight => "tight",
+            Self::HardSealant => "hard_sealant",
+            Self::SoftSealant => "soft_sealant",
+            Self::Furnished => "furnished",
+            Self::FineJoints => "fine_joints",
+            Self::NoV => "no_v",
+        }
+    }
+}
+
 /// How much one circumstance changes the time of some tasks.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Condition {

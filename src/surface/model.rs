@@ -283,6 +283,18 @@ pub enum Finish {
     OilFace,
 }
 
+impl Finish {
+    /// As a key in message catalogs.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Bare => "bare",
+            Self::LatexFace => "latex_face",
+            Self::LatexBackPrimed => "latex_back_primed",
+            Self::OilFace => "oil_face",
+        }
+    }
+}
+
 /// The boards of a section.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]

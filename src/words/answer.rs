@@ -66,8 +66,14 @@ fn advice(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Stri
     let (key, sealant) = (Arg::Id(key), assessment.sealant_name());
     match answer.advice {
         Advice::Reseal { holds } => {
-            let first =
-                say!(words, "answer-reseal", when = key, from = from, to = to, sealant = Arg::Name(sealant));
+            let first = say!(
+                words,
+                "answer-reseal",
+                when = key,
+                from = from,
+                to = to,
+                sealant = Arg::Called(sealant)
+            );
             first + " " + &say!(words, "answer-holds", share = holds)
         }
         Advice::ResealFails { holds, .. } => say!(
@@ -76,7 +82,7 @@ fn advice(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Stri
             when = key,
             from = from,
             to = to,
-            sealant = Arg::Name(sealant),
+            sealant = Arg::Called(sealant),
             share = holds
         ),
         Advice::TooNarrow { narrowest } => {
@@ -89,10 +95,15 @@ fn advice(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Stri
             say!(words, "answer-replace", moisture = dried_to, opens = opens_to)
         }
         Advice::NotPossible(reason) => {
-            say!(words, "answer-not-possible", option = &chosen.name) + " " + &reason.say(words)
+            say!(words, "answer-not-possible", option = Arg::Called(&chosen.name)) + " " + &reason.say(words)
         }
         Advice::AsChosen | Advice::NothingYet(_) => {
-            say!(words, "answer-as-chosen", option = &chosen.name, look = &chosen.look)
+            say!(
+                words,
+                "answer-as-chosen",
+                option = Arg::Called(&chosen.name),
+                look = Arg::Called(&chosen.look)
+            )
         }
     }
 }
@@ -103,11 +114,16 @@ fn instead(assessment: &Assessment, words: &Words) -> Option<String> {
     match instead {
         Instead::Sealant(rated) => {
             let sealant = assessment.catalog.sealants.get(rated.sealant)?;
-            Some(say!(words, "answer-instead-sealant", sealant = &sealant.name, share = rated.holds))
+            Some(say!(
+                words,
+                "answer-instead-sealant",
+                sealant = Arg::Called(&sealant.name),
+                share = rated.holds
+            ))
         }
         Instead::Method(method) => {
             let option = assessment.option(method)?;
-            Some(say!(words, "answer-instead-option", option = &option.name))
+            Some(say!(words, "answer-instead-option", option = Arg::Called(&option.name)))
         }
         Instead::Unknown => Some(say!(words, "answer-instead-unknown")),
     }

@@ -57,6 +57,11 @@ pub enum Arg<'a> {
     Quantity(Quantity),
     /// A name that a person typed, a file's path, or text read from a file.
     Name(&'a str),
+    /// What the catalog calls something, or says of it: in the language of the words, unless a person worded
+    /// it.
+    Called(&'a str),
+    /// What the layout calls a joint.
+    Joint(&'a str),
     /// Names in a list: `A, B, and C`.
     Names(Vec<&'a str>),
     /// An id to select a variant of the message by; never shown.
@@ -82,6 +87,8 @@ impl<'a> Arg<'a> {
             Self::Amount(dimension, amount) => figures.amount(*dimension, *amount),
             Self::Film(microns) => figures.film(*microns),
             Self::Name(name) => return FluentValue::String((*name).into()),
+            Self::Called(name) => return FluentValue::String(figures.language().called(name)),
+            Self::Joint(name) => return FluentValue::String(figures.joint(name)),
             Self::Id(id) => return FluentValue::String((*id).into()),
             Self::Length(length) => figures.length(*length),
             Self::Run(length) => figures.run(*length),

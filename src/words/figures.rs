@@ -16,7 +16,7 @@ use jiff::civil::{Date, Time};
 use super::Language;
 use super::language::{decimal, decimal_formatter};
 use crate::measure::{
-    Area, Dimension, GRAINS, Hours, Length, Minutes, Money, Quantity, Temperature, Units, Volume,
+    Area, DayOrMonth, Dimension, GRAINS, Hours, Length, Minutes, Money, Quantity, Temperature, Units, Volume,
 };
 
 /// Square feet of a square meter.
@@ -89,6 +89,11 @@ impl Figures {
     /// Whether figures are shown in the same units, with the same currency.
     pub(super) fn alike(&self, other: &Self) -> bool {
         self.units == other.units && self.currency == other.currency
+    }
+
+    /// The language in which figures are shown.
+    pub(super) const fn language(&self) -> &'static Language {
+        self.language
     }
 
     /// The units in which figures are shown.
@@ -272,6 +277,16 @@ impl Figures {
         .unwrap_or_else(|| date.to_string())
     }
 
+    /// A day, or a month of which the day is not known, as an entry field shows it and reads it back:
+    /// `Aug 14, 2025` or `Aug 2025`, and `2025-08-14` or `2025-08` with millimeters.
+    pub fn day_or_month(&self, known: DayOrMonth) -> String {
+        match (known.is_day_known(), self.units) {
+            (true, _) => self.date(known.date()),
+            (false, Units::Inches) => self.short_month(known.date()),
+            (false, Units::Millimeters) => known.date().strftime("%Y-%m").to_string(),
+        }
+    }
+
     /// A day of a year that is clear from what stands around it: `May 4`, or `05-04`.
     pub fn short_date(&self, date: Date) -> String {
         match (self.units, &self.language.formatters().short_days) {
@@ -424,6 +439,7 @@ fn clock_time(time: Time) -> Option<ClockTime> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::measure::parse_month_or_date;
     use jiff::civil::{date, time};
 
     fn figures(units: Units) -> Figures {
@@ -449,6 +465,35 @@ mod tests {
         assert_eq!(inches.short_month(date(2025, 8, 1)), "Aug 2025");
         // The blank before AM and PM must not break.
         assert_eq!(inches.time(time(16, 30, 0, 0)).replace('\u{202f}', " "), "4:30 PM");
+    }
+
+    #[test]
+    fn dates_in_entry_fields_read_back_in_every_language() {
+        for language in crate::words::languages() {
+            for units in [Units::Inches, Units::Millimeters] {
+                let figures = Figures::new(language, units, "$");
+                for month in 1..=12 {
+                    let day = DayOrMonth::day(date(2025, month, 14));
+                    let of_month = DayOrMonth::month(2025, month).expect("it is one");
+                    for known in [day, of_month] {
+                        let shown = figures.day_or_month(known);
+                        let tag = language.tag();
+                        assert_eq!(parse_month_or_date(&shown, units), Ok(known), "{shown} ({tag})");
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn figures_are_those_of_spanish_in_the_us() {
+        let spanish = Language::of("es-US").expect("it is a language");
+        let inches = Figures::new(spanish, Units::Inches, "$");
+        assert_eq!(inches.date(date(2026, 2, 14)), "14 feb 2026");
+        assert_eq!(inches.rough_money(Money::cents(240_049)), "$2,400");
+        assert_eq!(inches.percent(98.04, 1), "98%");
+        assert_eq!([1.0, 1200.0].map(|feet| inches.run(Length::feet(feet))), ["1 pie", "1,200 pies"]);
+        assert_eq!(inches.list(&["A", "B", "C"]), "A, B y C");
     }
 
     #[test]

@@ -15,7 +15,7 @@ impl Say for Kind {
 impl Say for CoefficientSource<'_> {
     fn say(&self, words: &Words) -> String {
         let kind = Arg::Id(self.kind.key());
-        let source = Arg::Name(self.source);
+        let source = Arg::Called(self.source);
         match self.worked_out {
             true => say!(words, "label-coefficient-worked-out", source = source, kind = kind),
             false => say!(words, "label-coefficient-printed", source = source, kind = kind),

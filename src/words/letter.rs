@@ -222,7 +222,7 @@ fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
 /// The repair itself.
 fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     if !option.says.is_empty() {
-        return [option.says.clone()].into_iter().chain(days(option, words)).collect();
+        return [words.called(&option.says).into_owned()].into_iter().chain(days(option, words)).collect();
     }
     if option.method == MethodId::Replace {
         let opens = say!(words, "letter-new-joints", widest = option.opens_to);
@@ -240,7 +240,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
         words,
         "letter-reseal",
         run = Arg::Run(assessment.treated_run()),
-        sealant = Arg::Name(assessment.sealant_name()),
+        sealant = Arg::Called(assessment.sealant_name()),
         coats = crate::job::sanitized(&assessment.job).plan.coats
     );
     let mut sentences = vec![reseal, when(assessment, words)];

@@ -80,7 +80,7 @@ pub fn boards(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Wor
     let Some(next) = &job.next_install else { return vec![] };
     let mut lines = Vec::new();
     if let Some(caulking) = &found.caulking {
-        let (moves, needs, sealant) = (caulking.moves, caulking.needs, Arg::Name(sealant));
+        let (moves, needs, sealant) = (caulking.moves, caulking.needs, Arg::Called(sealant));
         lines.push(match caulking.possible {
             true => say!(words, "next-caulk-yes", moves = moves, needs = needs, sealant = sealant),
             false => say!(words, "next-caulk-no", moves = moves, needs = needs, sealant = sealant),

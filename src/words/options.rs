@@ -28,18 +28,18 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
         Arg::RoughMoney(expected.unwrap_or_default())
     };
     let others: Vec<String> =
-        choice.equal.iter().map(|method| name(assessment, *method).to_owned()).collect();
+        choice.equal.iter().map(|method| words.called(name(assessment, *method)).into_owned()).collect();
     if !others.is_empty() {
         let (best, others) = (name(assessment, choice.best), words.figures().list(&others));
         return say!(
             words,
             "option-equal",
-            best = Arg::Name(best),
+            best = Arg::Called(best),
             cost = cost(choice.best),
             others = Arg::Name(&others)
         );
     }
-    let best = Arg::Name(name(assessment, choice.best));
+    let best = Arg::Called(name(assessment, choice.best));
     match choice.next {
         None => say!(words, "option-best", best = best, cost = cost(choice.best)),
         Some(next) => say!(
@@ -47,7 +47,7 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
             "option-best-and-next",
             best = best,
             cost = cost(choice.best),
-            next = Arg::Name(name(assessment, next)),
+            next = Arg::Called(name(assessment, next)),
             next_cost = cost(next)
         ),
     }
@@ -69,7 +69,7 @@ pub fn changes(assessment: &Assessment, choice: &Choice, words: &Words) -> Vec<S
 }
 
 fn margin_sentence(next: &str, margin: &PriceMargin, words: &Words) -> String {
-    let (next, amount) = (Arg::Name(next), Arg::RoughMoney(margin.amount));
+    let (next, amount) = (Arg::Called(next), Arg::RoughMoney(margin.amount));
     let share = Percent::pct(margin.share.to_pct().round());
     match margin.slower.as_ref().filter(|(_, times)| *times >= LEAST_SLOWER) {
         None => say!(words, "option-margin", next = next, amount = amount, share = share),
@@ -79,7 +79,7 @@ fn margin_sentence(next: &str, margin: &PriceMargin, words: &Words) -> String {
             next = next,
             amount = amount,
             share = share,
-            task = task,
+            task = Arg::Called(task),
             times = Arg::Number(*times, 1)
         ),
     }
@@ -87,7 +87,7 @@ fn margin_sentence(next: &str, margin: &PriceMargin, words: &Words) -> String {
 
 fn warranty_sentence(assessment: &Assessment, other: OtherWarranty, words: &Words) -> String {
     let span = Arg::Id(if other.longer { "longer" } else { "shorter" });
-    let option = Arg::Name(name(assessment, other.method));
+    let option = Arg::Called(name(assessment, other.method));
     say!(words, "option-other-warranty", span = span, years = other.years, option = option)
 }
 
@@ -123,10 +123,15 @@ fn catalog_rate(rate: &CatalogRate, words: &Words) -> String {
     let kind = Arg::Id(rate.kind.key());
     let source = match rate.source.as_str() {
         "" => say!(words, "option-rate-no-source", kind = kind),
-        _ => say!(words, "option-rate-source", source = &rate.source, kind = kind),
+        _ => say!(words, "option-rate-source", source = Arg::Called(&rate.source), kind = kind),
     };
     let conditions = rate.conditions.iter().map(|(condition, factor)| {
-        say!(words, "option-rate-condition", condition = condition, factor = Arg::Number(*factor, 2))
+        say!(
+            words,
+            "option-rate-condition",
+            condition = Arg::Called(condition),
+            factor = Arg::Number(*factor, 2)
+        )
     });
     std::iter::once(source).chain(conditions).collect::<Vec<_>>().join(" ")
 }
@@ -135,7 +140,7 @@ impl Say for BarStep {
     /// As a label.
     fn say(&self, words: &Words) -> String {
         match self {
-            Self::Task(name) => name.clone(),
+            Self::Task(name) => words.called(name).into_owned(),
             Self::Coat(number) => say!(words, "option-step-coat", number = *number),
             Self::Wait(wait) => say!(words, "option-step-wait", wait = Arg::Id(wait.key())),
         }
@@ -146,22 +151,29 @@ impl Say for MaterialLine {
     /// Its name with what a piece holds.
     fn say(&self, words: &Words) -> String {
         match self.size {
-            PieceSize::One => self.name.clone(),
-            PieceSize::Can(size) => say!(words, "option-material-can", name = &self.name, size = size),
+            PieceSize::One => words.called(&self.name).into_owned(),
+            PieceSize::Can(size) => {
+                say!(words, "option-material-can", name = Arg::Called(&self.name), size = size)
+            }
             PieceSize::Board(length) => {
-                say!(words, "option-material-board", name = &self.name, length = Arg::Run(length))
+                say!(
+                    words,
+                    "option-material-board",
+                    name = Arg::Called(&self.name),
+                    length = Arg::Run(length)
+                )
             }
             PieceSize::Load(size) => {
                 let size = words.figures().bulk(size);
-                say!(words, "option-material-load", name = &self.name, size = &size)
+                say!(words, "option-material-load", name = Arg::Called(&self.name), size = &size)
             }
             PieceSize::Run(run) => {
-                say!(words, "option-material-run", name = &self.name, length = Arg::Run(run))
+                say!(words, "option-material-run", name = Arg::Called(&self.name), length = Arg::Run(run))
             }
             PieceSize::Strip { section: (thick, wide), run } => say!(
                 words,
                 "option-material-strip",
-                name = &self.name,
+                name = Arg::Called(&self.name),
                 thick = thick,
                 wide = wide,
                 length = Arg::Run(run)
@@ -176,9 +188,9 @@ impl Say for OfferBasis {
         let Self::Catalog { source, kind, priced } = self else { return say!(words, "option-offer-own") };
         let from = match kind {
             Some(kind) => {
-                say!(words, "option-offer-source", source = source, kind = Arg::Id(kind.key()))
+                say!(words, "option-offer-source", source = Arg::Called(source), kind = Arg::Id(kind.key()))
             }
-            None => say!(words, "option-offer-class", source = source),
+            None => say!(words, "option-offer-class", source = Arg::Called(source)),
         };
         let dated = match priced {
             Some(day) => say!(words, "option-offer-date", date = *day),

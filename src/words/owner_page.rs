@@ -14,7 +14,11 @@ pub type Fact = [String; 3];
 
 /// The chosen repair in short: what, when, for how much, and whether it lasts.
 pub fn facts(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<Fact> {
-    let mut facts = vec![[say!(words, "owner-page-repair"), option.name.clone(), option.look.clone()]];
+    let mut facts = vec![[
+        say!(words, "owner-page-repair"),
+        words.called(&option.name).into_owned(),
+        words.called(&option.look).into_owned(),
+    ]];
     let crew_days = option.schedule.crew_days;
     if crew_days > 0 {
         let days = say!(words, "owner-page-days", days = crew_days);
@@ -55,10 +59,10 @@ fn within(risk: &Risk, years: u32, words: &Words) -> String {
 pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
     if !option.look.is_empty() {
-        lines.push(say!(words, "homeowner-look", look = &option.look));
+        lines.push(say!(words, "homeowner-look", look = Arg::Called(&option.look)));
     }
     if !option.upset.is_empty() {
-        lines.push(say!(words, "homeowner-meanwhile", upset = &option.upset));
+        lines.push(say!(words, "homeowner-meanwhile", upset = Arg::Called(&option.upset)));
     }
     if let Some(risk) = &option.callback {
         let years = assessment.job.plan.warranty_years.max(1);

@@ -59,7 +59,7 @@ impl Say for CostDriver {
     /// As a label.
     fn say(&self, words: &Words) -> String {
         match self {
-            Self::Task(name) => name.clone(),
+            Self::Task(name) => words.called(name).into_owned(),
             Self::Rates => say!(words, "price-driver-rates"),
             Self::MaterialPrices => say!(words, "price-driver-material-prices"),
         }

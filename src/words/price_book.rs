@@ -17,7 +17,7 @@ impl Say for BookValue {
     fn say(&self, words: &Words) -> String {
         let figures = words.figures();
         match self {
-            Self::Text(text) => text.clone(),
+            Self::Text(text) => words.called(text).into_owned(),
             Self::Percent(percent) => figures.percent(percent.to_pct(), 1),
             Self::Hours(hours) => figures.hours(*hours),
             Self::Film(microns) => figures.film(*microns),
@@ -49,7 +49,7 @@ impl Say for BookValue {
 }
 
 fn pack(pack: &Pack, words: &Words) -> String {
-    say!(words, "offer-pack", pack = &pack.name, holds = pack.holds, price = pack.price)
+    say!(words, "offer-pack", pack = Arg::Called(&pack.name), holds = pack.holds, price = pack.price)
 }
 
 fn can((liters, price): (f64, Money), words: &Words) -> String {

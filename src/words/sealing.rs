@@ -25,7 +25,7 @@ pub fn outlook(outlook: &SealingOutlook, words: &Words) -> Vec<String> {
 /// is known of the joint.
 pub fn joint(label: &str, state: &JointState, catalog: &Catalog, words: &Words) -> Option<String> {
     let asked = state.demand?;
-    let (joint, stretch, squeeze) = (Arg::Name(label), whole(asked.stretch), whole(asked.squeeze));
+    let (joint, stretch, squeeze) = (Arg::Joint(label), whole(asked.stretch), whole(asked.squeeze));
     let shear = whole(asked.shear);
     Some(match state.smallest_class.and_then(|at| catalog.sealants.get(at)) {
         Some(sealant) => say!(
@@ -35,7 +35,7 @@ pub fn joint(label: &str, state: &JointState, catalog: &Catalog, words: &Words) 
             stretch = stretch,
             squeeze = squeeze,
             shear = shear,
-            sealant = &sealant.name
+            sealant = Arg::Called(&sealant.name)
         ),
         None => say!(
             words,

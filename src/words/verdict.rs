@@ -44,7 +44,7 @@ pub fn second(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Stri
                 to_do(assessment, recommended, words)
             }
             _ => {
-                let option = Arg::Name(option_name(assessment, recommended.method));
+                let option = Arg::Called(option_name(assessment, recommended.method));
                 say!(words, "verdict-then", option = option)
             }
         };
@@ -90,8 +90,8 @@ fn option_name(assessment: &Assessment, method: MethodId) -> &str {
 }
 
 fn to_do(assessment: &Assessment, recommended: &Recommendation, words: &Words) -> String {
-    let sealant = Arg::Name(assessment.sealant_name());
-    let option = Arg::Name(option_name(assessment, recommended.method));
+    let sealant = Arg::Called(assessment.sealant_name());
+    let option = Arg::Called(option_name(assessment, recommended.method));
     match recommended.advice {
         Advice::Reseal { .. } => {
             let (key, from, to) = days(recommended.when.unwrap_or(SealTime::AnyTime));
@@ -111,10 +111,15 @@ fn instead_of(assessment: &Assessment, instead: Instead, words: &Words) -> Optio
     match instead {
         Instead::Sealant(rated) => {
             let sealant = assessment.catalog.sealants.get(rated.sealant)?;
-            Some(say!(words, "answer-instead-sealant", sealant = &sealant.name, share = rated.holds))
+            Some(say!(
+                words,
+                "answer-instead-sealant",
+                sealant = Arg::Called(&sealant.name),
+                share = rated.holds
+            ))
         }
         Instead::Method(method) => {
-            let option = Arg::Name(option_name(assessment, method));
+            let option = Arg::Called(option_name(assessment, method));
             Some(say!(words, "answer-instead-option", option = option))
         }
         Instead::Unknown => Some(say!(words, "answer-instead-unknown")),

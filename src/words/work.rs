@@ -83,7 +83,7 @@ impl Say for TimedWork<'_> {
         say!(
             words,
             "price-timed-work",
-            task = &self.task.name,
+            task = Arg::Called(&self.task.name),
             all = all,
             taken = self.taken,
             charged = Arg::Id(if self.charged { "yes" } else { "no" }),
@@ -97,7 +97,7 @@ impl Say for DayStep {
     /// In a word or two.
     fn say(&self, words: &Words) -> String {
         match self {
-            Self::Task(short) => short.clone(),
+            Self::Task(short) => words.called(short).into_owned(),
             Self::Coat(coat) => say!(words, "price-day-coat", coat = *coat),
         }
     }

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 mod command_line;
+mod languages;
 mod next_install;
 mod owner_page;
 mod papers;

@@ -40,3 +40,9 @@ label-bead =
         [torn] Bead torn: { $used } of what its class takes
        *[out] Bead squeezed out: { $used } of what its class takes
     }
+
+# Names of joints that have words in them.
+joint-end = { $joint } end { $number }
+joint-side = { $section } side { $number }
+joint-edge = { $section } edge
+joint-between = { $section } to { $other }

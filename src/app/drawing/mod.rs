@@ -361,7 +361,7 @@ fn paint_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) {
 
 /// What a joint is called to those who do not see it.
 pub(super) fn joint_name(context: &WindowContext<'_>, label: &str, state: Option<&JointState>) -> String {
-    let (words, joint) = (context.words, Arg::Name(label));
+    let (words, joint) = (context.words, Arg::Joint(label));
     match state.and_then(|state| state.gap) {
         Some(gap) if gap.measured => {
             say!(words, "drawing-joint-measured", joint = joint, gap = gap.gap.mean)

@@ -10,7 +10,7 @@ use crate::app::icon::Icon;
 use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
 use crate::job::fields::{self, At, Each, Item};
-use crate::measure::{Percent, Quantity, date_text, parse_date};
+use crate::measure::{Percent, Quantity, parse_date};
 use crate::repair::MaterialLine;
 use crate::survey::{GapReading, LaterGap, LaterVisit};
 use crate::words::causes::chance_as_percent;
@@ -77,9 +77,9 @@ fn hours(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
 /// What a task took, beside what was expected.
 fn task_hours(ui: &mut Ui, context: &mut WindowContext<'_>, task: TaskOutcome) {
     let (words, figures) = (context.words, context.words.figures());
-    small_name(ui, &task.name, 210.0);
+    small_name(ui, &words.called(&task.name), 210.0);
     ui.label(figures.number(task.estimated.to_h(), 1));
-    let name = say!(words, "work-hours-of", task = &task.name);
+    let name = say!(words, "work-hours-of", task = Arg::Called(&task.name));
     let item = Item::Id(task.id.clone());
     let now = context.job.done.hours.get(&task.id).copied().map(Quantity::Hours);
     if let Some(typed) = context.listed_figure(ui, &fields::ACTUAL_HOURS, (At::ONCE, &item), now, &name) {
@@ -145,7 +145,7 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
             let units = context.units();
             let name = say!(words, "visit-day", number = number);
             context.reach(ui, &fields::VISIT_DATE, At::index(index), None);
-            let date = entry(ui, &name, &date_text(visit.on, units), 110.0, |text| {
+            let date = entry(ui, &name, &context.words.figures().date(visit.on), 110.0, |text| {
                 parse_date(text, units).map_err(|error| error.say(words))
             });
             if let Some(on) = date {
@@ -192,7 +192,7 @@ fn joint_to_add(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visi
     let combo = ComboBox::from_id_salt("joint again").width(150.0);
     let response = combo.selected_text(words.text("visit-measure-again")).show_ui(ui, |ui| {
         for gap in &again {
-            if ui.selectable_label(false, format!("{} {}", gap.surface, gap.joint)).clicked() {
+            if ui.selectable_label(false, format!("{} {}", gap.surface, words.joint(&gap.joint))).clicked() {
                 let gap = blank(gap);
                 edit(context, index, "visit-measure-again", move |visit| visit.gaps.push(gap));
             }
@@ -224,9 +224,9 @@ fn readings(
         };
         columns(ui, context.palette, context.words, &titles);
         for (at, gap) in visit.gaps.iter().enumerate() {
-            let (surface, joint) = (&gap.surface, &gap.joint);
+            let (surface, joint) = (&gap.surface, context.words.joint(&gap.joint));
             ui.label(RichText::new(format!("{surface} {joint}")).small());
-            let name = say!(context.words, "visit-gap", surface = surface, joint = joint);
+            let name = say!(context.words, "visit-gap", surface = surface, joint = Arg::Name(&joint));
             context.reach(ui, &fields::LATER_JOINT, At(index, at), None);
             ui.push_id(at, |ui| context.figure(ui, &fields::LATER_GAP, At(index, at), &name));
             let own = |r: &&LaterReading| r.surface == gap.surface && r.joint == gap.joint;

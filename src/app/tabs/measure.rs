@@ -75,7 +75,10 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn installed(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (units, words) = (context.units(), context.words);
     context.row(ui, &fields::INSTALLED, |context, ui, label| {
-        let shown = context.job.installed.map_or_else(String::new, |installed| installed.entry_text(units));
+        let shown = context
+            .job
+            .installed
+            .map_or_else(String::new, |installed| context.words.figures().day_or_month(installed));
         let date = entry(ui, label, &shown, 120.0, |text| match text.trim() {
             "" => Ok(None),
             text => parse_month_or_date(text, units).map(Some).map_err(|error| error.say(words)),

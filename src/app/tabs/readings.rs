@@ -91,7 +91,7 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: Opti
     let gap = &job.survey.gaps[index];
     ui.push_id(("gap", index), |ui| {
         let surface = job.surfaces.iter().position(|surface| surface.name == gap.surface);
-        let name = format!("{} {}", gap.surface, gap.joint);
+        let name = format!("{} {}", gap.surface, words.joint(&gap.joint));
         let button = Button::new(RichText::new(&name).small()).frame(false);
         let mut link = ui.add_enabled(surface.is_some(), button).on_hover_text(words.text("gaps-show"));
         if failure.is_none() {

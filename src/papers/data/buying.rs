@@ -53,7 +53,7 @@ impl Aisle {
     /// What may be bought instead.
     fn instead(self, class: &str, words: &Words) -> String {
         match self {
-            Self::Sealant => say!(words, "paper-instead-sealant", class = Arg::Name(class)),
+            Self::Sealant => say!(words, "paper-instead-sealant", class = Arg::Called(class)),
             Self::Paint => say!(words, "paper-instead-paint"),
             Self::Lumber => say!(words, "paper-instead-lumber"),
             Self::Supplies | Self::Other => String::new(),

@@ -20,7 +20,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
     let gaps = job.survey.gaps.iter().map(|gap| {
         let date = gap.date.unwrap_or(job.visited);
         let width = figures.length(gap.width);
-        json!([gap.surface, gap.joint, width, gap.failed.say(words), figures.date(date)])
+        json!([gap.surface, words.joint(&gap.joint), width, gap.failed.say(words), figures.date(date)])
     });
     let moistures = job.survey.moistures.iter().filter_map(|reading| {
         Some(json!([
@@ -95,18 +95,17 @@ fn air(assessment: &Assessment, words: &Words) -> String {
 /// A section's boards, in one line.
 fn boards(assessment: &Assessment, board: &BoardSpec, words: &Words) -> String {
     let (catalog, figures) = (&assessment.catalog, words.figures());
-    let species = catalog.species(&board.species).map_or(&board.species, |species| &species.name);
     let paint = catalog.finishes.iter().find(|coating| coating.finish == board.finish);
     say!(
         words,
         "paper-input-boards",
-        species = species,
+        species = Arg::Called(name_of(&catalog.species, &board.species)),
         face = board.face_width,
         thickness = board.thickness,
         profile = &board.profile.say(words),
         nailing = &board.fixing.say(words),
         backing = &board.behind.say(words),
-        paint = Arg::Name(paint.map_or("", |coating| coating.name.as_str())),
+        paint = Arg::Called(paint.map_or("", |coating| coating.name.as_str())),
         grain = &figures.number(board.ring_angle.to_degrees(), 0)
     )
 }

@@ -18,7 +18,7 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     let rows = measured.take(MOST).map(|state| {
         json!([
             job.surfaces[state.surface].name,
-            laid(assessment, state).label,
+            words.joint(&laid(assessment, state).label),
             state.gap.map(|gap| figures.length(gap.gap.mean)),
             length_or_none(assessment.gap_on(state, humid), words),
             length_or_none(assessment.gap_on(state, dry), words),

@@ -69,7 +69,8 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "cause": answer::cause(assessment, words),
         "surfaces": surfaces(assessment, words),
         "cautions": assessment.cautions.iter().map(|caution| json!({
-            "title": caution.title, "text": caution.text, "source": caution.source,
+            "title": words.called(&caution.title), "text": words.called(&caution.text),
+            "source": words.called(&caution.source),
         })).collect::<Vec<_>>(),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
@@ -165,12 +166,12 @@ pub fn compared_options(assessment: &Assessment) -> Vec<&RepairOption> {
 fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
     let again = option.callback.as_ref().map(|risk| chance_as_odds(risk.chance, words));
     json!({
-        "name": option.name,
+        "name": words.called(&option.name),
         "chosen": option.method == assessment.job.plan.chosen,
         "price": words.figures().money(option.price.total),
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
-        "look": option.look,
+        "look": words.called(&option.look),
         "again": again.unwrap_or_else(|| say!(words, "paper-none")),
     })
 }

@@ -3,8 +3,9 @@
 use serde_json::{Value, json};
 
 use crate::assess::Assessment;
+use crate::named::name_of;
 use crate::ready::Verdict;
-use crate::words::{Say as _, Words, next_install as words_of, say};
+use crate::words::{Arg, Say as _, Words, next_install as words_of, say};
 
 /// More readings than this do not fit the record.
 const MOST: usize = 60;
@@ -44,10 +45,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
                 count = next.count,
                 width = next.boards.face_width,
                 thickness = next.boards.thickness,
-                species = assessment
-                    .catalog
-                    .species(&next.boards.species)
-                    .map_or(&next.boards.species, |species| &species.name)
+                species = Arg::Called(name_of(&assessment.catalog.species, &next.boards.species))
             ),
         ),
         (say!(words, "next-paper-meter"), next.setting.say(words)),

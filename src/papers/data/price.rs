@@ -19,7 +19,7 @@ pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Wor
     let mut all = super::object(amounts(&option.price, words));
     all.extend(super::object(cost(assessment, option, words)));
     all.extend(super::object(work(assessment, option, words)));
-    all.insert("name".to_owned(), option.name.as_str().into());
+    all.insert("name".to_owned(), words.called(&option.name).into());
     Value::Object(all)
 }
 
@@ -116,7 +116,7 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         "room_out": schedule.room_out,
         "cutting": cutting(assessment, option, words),
         "tasks": option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO).map(|task| json!([
-            task.name, figures.number(task.batches, 1), figures.number(task.minutes.mean(), 1),
+            words.called(&task.name), figures.number(task.batches, 1), figures.number(task.minutes.mean(), 1),
             hours(task.hours.mean), work::basis(task, words),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([

@@ -125,8 +125,8 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
     let percent = |share: Percent| figures.percent(share.to_pct(), 1);
     let open = Percent::pct(100.0 - plan.bead.v_filled.to_pct());
     Some(json!({
-        "name": sealant.name,
-        "class": sealant.class,
+        "name": words.called(&sealant.name),
+        "class": words.called(&sealant.class),
         "stretch": percent(sealant.stretch),
         "squeeze": percent(sealant.squeeze),
         "cure": figures.hours(sealant.cure),

@@ -101,7 +101,7 @@ fn facts(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<V
 fn options(assessment: &Assessment, words: &Words) -> Vec<Value> {
     let option = |option: &RepairOption| {
         json!({
-            "name": option.name,
+            "name": words.called(&option.name),
             "chosen": option.method == assessment.job.plan.chosen,
             "against": assessment.advises_against(option).then(|| say!(words, "homeowner-against")),
             "price": words.figures().money(option.price.total),

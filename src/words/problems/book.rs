@@ -10,40 +10,49 @@ pub(super) fn say(fault: &BookFault, which: Part, words: &Words) -> String {
     match fault {
         BookFault::BookEntry { entry, fault } => of_entry(entry, fault, which, words),
         BookFault::UnknownStep { method, step } => {
-            part!(which, words, "problem-unknown-step", method = method, step = step)
+            part!(
+                which,
+                words,
+                "problem-unknown-step",
+                method = Arg::Called(method),
+                step = Arg::Called(step)
+            )
         }
         BookFault::OldPrices { names } => {
-            let names = names.iter().map(String::as_str).collect();
+            let names: Vec<_> = names.iter().map(|name| words.called(name)).collect();
+            let names = names.iter().map(AsRef::as_ref).collect();
             part!(which, words, "problem-old-prices", names = Arg::Names(names))
         }
     }
 }
 
 /// A part of the message of a fault of the entry of this name.
-fn of_entry(entry: &String, fault: &EntryFault, which: Part, words: &Words) -> String {
+fn of_entry(entry: &str, fault: &EntryFault, which: Part, words: &Words) -> String {
     match *fault {
         EntryFault::OutOfRange { figure, value, low, high } => part!(
             which,
             words,
             "problem-book-figure",
-            entry = entry,
+            entry = Arg::Called(entry),
             figure = Arg::Id(figure.key()),
             value = quantity(figure, value),
             low = quantity(figure, low),
             high = quantity(figure, high)
         ),
-        EntryFault::NoPack => part!(which, words, "problem-book-no-pack", entry = entry),
+        EntryFault::NoPack => part!(which, words, "problem-book-no-pack", entry = Arg::Called(entry)),
         EntryFault::MinutesOutOfOrder(minutes) => part!(
             which,
             words,
             "problem-book-minutes",
-            entry = entry,
+            entry = Arg::Called(entry),
             least = Arg::Number(minutes.low, 2),
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)
         ),
-        EntryFault::NoTask => part!(which, words, "problem-book-no-task", entry = entry),
-        EntryFault::TooFewTasks => part!(which, words, "problem-book-too-few-tasks", entry = entry),
+        EntryFault::NoTask => part!(which, words, "problem-book-no-task", entry = Arg::Called(entry)),
+        EntryFault::TooFewTasks => {
+            part!(which, words, "problem-book-too-few-tasks", entry = Arg::Called(entry))
+        }
     }
 }
 

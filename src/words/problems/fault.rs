@@ -91,7 +91,7 @@ fn out_of_range(
         "problem-out-of-range",
         of = Arg::Id(of),
         number = number,
-        name = Arg::Name(name),
+        name = Arg::Called(name),
         value = value,
         low = low,
         high = high,
@@ -116,7 +116,7 @@ fn layout(fault: &LayoutFault, which: Part, words: &Words) -> String {
 fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
     match fault {
         ReadingFault::NoSuchJoint { surface, joint } => {
-            part!(which, words, "problem-no-such-joint", surface = surface, joint = joint)
+            part!(which, words, "problem-no-such-joint", surface = surface, joint = Arg::Joint(joint))
         }
         ReadingFault::NoSuchSection { surface, section } => {
             part!(which, words, "problem-no-such-section", surface = surface, section = section)
@@ -125,7 +125,14 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
             part!(which, words, "problem-near-tongue", width = *width, tongue = *tongue)
         }
         ReadingFault::GapsDiffer { joint, earlier, later } => {
-            part!(which, words, "problem-gaps-differ", joint = joint, earlier = *earlier, later = *later)
+            part!(
+                which,
+                words,
+                "problem-gaps-differ",
+                joint = Arg::Joint(joint),
+                earlier = *earlier,
+                later = *later
+            )
         }
         ReadingFault::MoisturesDiffer { earlier, later } => {
             part!(which, words, "problem-moistures-differ", earlier = *earlier, later = *later)
@@ -135,7 +142,7 @@ fn reading(fault: &ReadingFault, which: Part, words: &Words) -> String {
             part!(which, words, "problem-meter-unsure", reading = *reading, low = *low, high = *high)
         }
         ReadingFault::OpenBetweenFixed { joint, width } => {
-            part!(which, words, "problem-open-between-fixed", joint = joint, width = *width)
+            part!(which, words, "problem-open-between-fixed", joint = Arg::Joint(joint), width = *width)
         }
         ReadingFault::AllClosed { count } => part!(which, words, "problem-all-closed", count = *count),
         ReadingFault::NotThisRoom { reading, low, high } => {
@@ -212,7 +219,7 @@ fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) ->
             which,
             words,
             "problem-minutes-out-of-order",
-            task = Arg::Name(item_name(field, task)),
+            task = Arg::Called(item_name(field, task)),
             least = Arg::Number(minutes.low, 2),
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)

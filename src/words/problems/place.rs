@@ -45,7 +45,7 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
         Each::Gap => {
             let gap = job.survey.gaps.get(outer);
             let surface = Arg::Name(gap.map_or("", |gap| &gap.surface));
-            let joint = Arg::Name(gap.map_or("", |gap| &gap.joint));
+            let joint = Arg::Joint(gap.map_or("", |gap| &gap.joint));
             say!(words, "place-gap", number = number, surface = surface, joint = joint, field = label)
         }
         Each::Moisture => say!(words, "place-moisture", number = number, field = label),
@@ -66,6 +66,6 @@ fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> Strin
 fn later_gap(visit: &LaterVisit, index: usize, label: &String, words: &Words) -> String {
     let gap = visit.gaps.get(index);
     let surface = Arg::Name(gap.map_or("", |gap| &gap.surface));
-    let joint = Arg::Name(gap.map_or("", |gap| &gap.joint));
+    let joint = Arg::Joint(gap.map_or("", |gap| &gap.joint));
     say!(words, "place-later-gap", date = visit.on, surface = surface, joint = joint, field = label)
 }

@@ -9,9 +9,9 @@ use crate::app::widgets::{choose, remark, term};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Percent, Quantity};
-use crate::named::{Named as _, name_of, position};
+use crate::named::{Named as _, position};
 use crate::surface::{Behind, BoardSpec, Finish, Fixing};
-use crate::words::{Say as _, Words, say};
+use crate::words::{Arg, Say as _, Words, say};
 
 /// Whose boards an entry is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -162,14 +162,14 @@ fn size(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &Boar
 /// The finishes of the catalog.
 fn finishes(context: &WindowContext<'_>) -> Vec<(Finish, String)> {
     let finishes = context.assessment.catalog.finishes.iter();
-    finishes.map(|coating| (coating.finish, coating.name.clone())).collect()
+    finishes.map(|coating| (coating.finish, context.words.called(&coating.name).into_owned())).collect()
 }
 
 /// How much the boards' wood moves, and where that is from.
 fn movement(context: &WindowContext<'_>, board: &BoardSpec, words: &Words) -> Vec<String> {
     let Some(species) = context.assessment.catalog.species(&board.species) else { return vec![] };
     let share = Quantity::Percent(Percent::pct(100.0 * species.coefficient(board.ring_angle)));
-    let moves = say!(words, "boards-species-movement", species = &species.name, share = share);
+    let moves = say!(words, "boards-species-movement", species = Arg::Called(&species.name), share = share);
     std::iter::once(moves).chain(species.source().map(|source| source.say(words))).collect()
 }
 
@@ -178,13 +178,14 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
     of.row(ui, context, &fields::SPECIES, |context, ui, label| {
         let catalog = &context.assessment.catalog;
         let mut chosen = None;
-        let combo =
-            ComboBox::from_id_salt("species").selected_text(name_of(&catalog.species, &board.species));
+        let combo = ComboBox::from_id_salt("species")
+            .selected_text(context.words.name_of(&catalog.species, &board.species));
         let combo = combo.width(200.0).height(320.0);
         let response = combo.show_ui(ui, |ui| {
             let present = position(&catalog.species, &board.species);
             for (place, species) in catalog.species.iter().enumerate() {
-                if ui.selectable_label(present == Some(place), &species.name).clicked() {
+                if ui.selectable_label(present == Some(place), context.words.called(&species.name)).clicked()
+                {
                     chosen = Some(species.key().to_owned());
                 }
             }

@@ -95,7 +95,7 @@ fn whole<T: InCatalog>(ui: &mut Ui, context: &mut WindowContext<'_>, of: &T) {
     ui.horizontal_wrapped(|ui| {
         if ui.button(context.words.text("entry-copy")).clicked() {
             let mut copy = of.clone();
-            copy.rename(say!(context.words, "entry-copy-name", name = Arg::Name(of.name())));
+            copy.rename(say!(context.words, "entry-copy-name", name = Arg::Called(of.name())));
             edit(context, "entry-copy", move |own| {
                 let list = T::LIST(own);
                 if place_of(list, &copy).is_none() {
@@ -233,7 +233,7 @@ fn one(
     (title, source): (&str, &str),
     show: impl FnOnce(&mut Ui, &mut WindowContext<'_>),
 ) {
-    let shown = fold(ui, ("entry", title), title, false, |ui| {
+    let shown = fold(ui, ("entry", title), context.words.called(title), false, |ui| {
         context.reach(ui, field, At::ONCE, Some(&Item::Id(title.to_owned())));
         show(ui, context);
         lead::pass_by(ui.ctx());
@@ -254,7 +254,13 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for sealant in &context.assessment.catalog.sealants {
         let kind = Arg::Id(sealant.kind.key());
         let (class, from) = (&sealant.class, &sealant.source);
-        let source = say!(context.words, "entry-class-source", class = class, source = from, kind = kind);
+        let source = say!(
+            context.words,
+            "entry-class-source",
+            class = Arg::Called(class),
+            source = Arg::Called(from),
+            kind = kind
+        );
         one(ui, context, &fields::BOOK_SEALANTS, (&sealant.name, &source), |ui, context| {
             Grid::new("sealant").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, sealant);
@@ -281,8 +287,12 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     s.cure = Hours::h(n);
                 });
                 for (at, pack) in sealant.packs.iter().enumerate() {
-                    let label =
-                        say!(context.words, "entry-pack-price", pack = &pack.name, holds = pack.holds);
+                    let label = say!(
+                        context.words,
+                        "entry-pack-price",
+                        pack = Arg::Called(&pack.name),
+                        holds = pack.holds
+                    );
                     price(ui, context, sealant, (&label, pack.price), move |s, amount, today| {
                         if let Some(pack) = s.packs.get_mut(at) {
                             pack.price = amount;
@@ -290,7 +300,8 @@ pub(super) fn sealants(ui: &mut Ui, context: &mut WindowContext<'_>) {
                         s.priced = Some(today);
                     });
                     let units = Arg::units(context.units());
-                    let label = say!(context.words, "entry-pack-size", pack = &pack.name, units = units);
+                    let label =
+                        say!(context.words, "entry-pack-size", pack = Arg::Called(&pack.name), units = units);
                     named_number(
                         ui,
                         context,
@@ -316,7 +327,7 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let micron = if context.units() == Units::Inches { MIL_MICRONS } else { 1.0 };
     for paint in &context.assessment.catalog.paints {
         let kind = Arg::Id(paint.kind.key());
-        let source = say!(context.words, "entry-source", source = &paint.source, kind = kind);
+        let source = say!(context.words, "entry-source", source = Arg::Called(&paint.source), kind = kind);
         one(ui, context, &fields::BOOK_PAINTS, (&paint.name, &source), |ui, context| {
             Grid::new("paint").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, paint);
@@ -357,7 +368,7 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
 pub(super) fn materials(ui: &mut Ui, context: &mut WindowContext<'_>) {
     for material in &context.assessment.catalog.materials {
         let kind = Arg::Id(material.kind.key());
-        let source = say!(context.words, "entry-source", source = &material.source, kind = kind);
+        let source = say!(context.words, "entry-source", source = Arg::Called(&material.source), kind = kind);
         one(ui, context, &fields::BOOK_MATERIALS, (&material.name, &source), |ui, context| {
             Grid::new("material").num_columns(2).show(ui, |ui| {
                 name_entry(ui, context, material);
@@ -386,7 +397,7 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
             "" => task.kind.say(context.words),
             source => {
                 let kind = Arg::Id(task.kind.key());
-                say!(context.words, "entry-source", source = Arg::Name(source), kind = kind)
+                say!(context.words, "entry-source", source = Arg::Called(source), kind = kind)
             }
         };
         one(ui, context, &fields::BOOK_TASKS, (&task.name, &source), |ui, context| {
@@ -424,7 +435,7 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     for named in &context.assessment.catalog.boards {
         let (board, name) = (&named.board, named.name.clone());
-        let species = Arg::Name(name_of(&context.assessment.catalog.species, &board.species));
+        let species = Arg::Called(name_of(&context.assessment.catalog.species, &board.species));
         let (wide, thick) = (board.face_width, board.thickness);
         let source = say!(context.words, "entry-board", species = species, wide = wide, thick = thick);
         one(ui, context, &fields::BOOK_BOARDS, (&named.name, &source), |ui, context| {
@@ -458,7 +469,7 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 .clicked()
             {
                 let board = section.board.clone();
-                let species = name_of(&context.assessment.catalog.species, &board.species);
+                let species = context.words.name_of(&context.assessment.catalog.species, &board.species);
                 let name = format!("{species}, {}", context.words.figures().length(board.face_width));
                 edit(context, "undo-keep-boards", move |own| {
                     own.boards.retain(|known| known.name != name);

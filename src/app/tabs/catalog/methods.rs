@@ -12,7 +12,7 @@ use crate::job::PriceBook;
 use crate::job::fields::{self, At, Item};
 use crate::joint::BeadLay;
 use crate::repair::{MethodId, Outcome, RepairMethod, Step, Wait};
-use crate::words::{Say as _, say};
+use crate::words::{Arg, Say as _, say};
 
 /// What a repair can leave at the joints.
 const OUTCOMES: [Outcome; 9] = [
@@ -54,8 +54,12 @@ pub(super) fn methods(ui: &mut Ui, context: &mut WindowContext<'_>) {
     {
         let method = RepairMethod {
             id: MethodId::Own(number),
-            name: say!(context.words, "own-name", name = &chosen.name),
-            says: if chosen.says.is_empty() { format!("{}.", chosen.name) } else { chosen.says.clone() },
+            name: say!(context.words, "own-name", name = Arg::Called(&chosen.name)),
+            says: if chosen.says.is_empty() {
+                format!("{}.", context.words.called(&chosen.name))
+            } else {
+                chosen.says.clone()
+            },
             ..chosen.clone()
         };
         edit(context, "own-add", move |own| own.methods.push(method));
@@ -89,7 +93,7 @@ fn own_method(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMetho
         for (message, value, set) in texts {
             let label = context.words.text(message);
             ui.label(label.as_ref());
-            if let Some(text) = text_entry(ui, &label, value, 250.0) {
+            if let Some(text) = text_entry(ui, &label, &context.words.called(value), 250.0) {
                 change(context, id, message, move |method| set(method, text));
             }
             ui.end_row();
@@ -111,7 +115,7 @@ fn own_method(ui: &mut Ui, context: &mut WindowContext<'_>, method: &RepairMetho
     fold(ui, "own-materials", context.words.text("own-materials"), false, |ui| {
         for material in &context.assessment.catalog.materials {
             let mut used = method.materials.contains(&material.id);
-            if ui.checkbox(&mut used, &material.name).changed() {
+            if ui.checkbox(&mut used, context.words.called(&material.name)).changed() {
                 let name = material.id.clone();
                 change(context, id, "own-materials", move |method| {
                     method.materials.retain(|known| *known != name);
@@ -143,7 +147,7 @@ fn step_words(context: &WindowContext<'_>, step: &Step) -> String {
             .tasks
             .iter()
             .find(|task| task.id == id)
-            .map_or_else(|| id.to_owned(), |task| task.name.clone())
+            .map_or_else(|| id.to_owned(), |task| context.words.called(&task.name).into_owned())
     };
     match step {
         Step::Do(id) => task(id),

@@ -37,7 +37,7 @@ fn catalog(ui: &mut Ui, context: &mut WindowContext<'_>) {
                     Differs::Entry { is_now } => [String::new(), entry(*is_now), entry(!is_now)],
                     Differs::Figure { field, now, then } => [field.say(words), figure(now), figure(then)],
                 };
-                for text in [&difference.entry, &field, &now, &then] {
+                for text in [&*words.called(&difference.entry), &field, &now, &then] {
                     ui.scope(|ui| {
                         ui.set_max_width(104.0);
                         ui.add(Label::new(RichText::new(text).small()).wrap());
@@ -74,7 +74,7 @@ fn waste(ui: &mut Ui, context: &WindowContext<'_>, learned: &Lessons) {
         ];
         columns(ui, context.palette, words, &titles);
         for one in &learned.waste {
-            ui.label(RichText::new(&one.name).small());
+            ui.label(RichText::new(words.called(&one.name)).small());
             ui.label(figures.percent(one.start.to_pct(), 0));
             ui.label(figures.percent(one.waste.to_pct(), 0));
             ui.label(one.jobs.to_string());
@@ -103,7 +103,7 @@ fn rates(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 for rate in &learned.rates {
                     ui.scope(|ui| {
                         ui.set_max_width(190.0);
-                        ui.add(Label::new(RichText::new(&rate.name).small()).wrap());
+                        ui.add(Label::new(RichText::new(words.called(&rate.name)).small()).wrap());
                     });
                     ui.label(figures.number(rate.start.mean(), 1));
                     ui.label(figures.number(rate.learned.minutes.likely, 1));

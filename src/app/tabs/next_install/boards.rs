@@ -59,8 +59,11 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         choice(ui, context, &fields::NEXT_BACKING, next.boards.behind, &behinds, |next, behind| {
             next.boards.behind = behind;
         });
-        let finishes: Vec<_> =
-            catalog.finishes.iter().map(|coating| (coating.finish, coating.name.clone())).collect();
+        let finishes: Vec<_> = catalog
+            .finishes
+            .iter()
+            .map(|coating| (coating.finish, context.words.called(&coating.name).into_owned()))
+            .collect();
         choice(ui, context, &fields::NEXT_FINISH, next.boards.finish, &finishes, |next, finish| {
             next.boards.finish = finish;
         });

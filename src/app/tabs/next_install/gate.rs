@@ -9,7 +9,7 @@ use crate::app::icon::Icon;
 use crate::app::theme::Palette;
 use crate::app::widgets::columns;
 use crate::job::fields::{self, At, Each};
-use crate::measure::{Moisture, Quantity, date_text};
+use crate::measure::{Moisture, Quantity};
 use crate::ready::{BoardReading, NextInstall, Verdict};
 use crate::survey::MeterSetting;
 use crate::words::{Say as _, say};
@@ -172,7 +172,7 @@ fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
     let quiet = |ui: &mut Ui, text: String| ui.label(RichText::new(text).color(soft));
     quiet(ui, words.figures().temperature(like.wood));
     quiet(ui, words.figures().length(like.pins));
-    quiet(ui, like.date.map_or_else(String::new, |date| date_text(date, context.units())));
+    quiet(ui, like.date.map_or_else(String::new, |date| context.words.figures().date(date)));
     ui.end_row();
 }
 

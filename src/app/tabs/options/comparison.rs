@@ -144,14 +144,15 @@ fn name(ui: &mut Ui, context: &WindowContext<'_>, number: usize, option: &Repair
     let words = context.words;
     let chosen = context.job.plan.chosen == option.method;
     let mut shown =
-        RichText::new(say!(words, "options-name", number = number, option = &option.name)).strong();
+        RichText::new(say!(words, "options-name", number = number, option = Arg::Called(&option.name)))
+            .strong();
     if option.not_possible.is_some() {
         shown = shown.color(context.palette.soft);
     }
     let clicked = ui
         .horizontal_top(|ui| {
             ui.style_mut().wrap_mode = Some(eframe::egui::TextWrapMode::Wrap);
-            ui.radio(chosen, shown).accessible_name(&option.name).clicked()
+            ui.radio(chosen, shown).accessible_name(words.called(&option.name)).clicked()
         })
         .inner;
     let said = match &option.not_possible {

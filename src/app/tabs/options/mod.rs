@@ -34,8 +34,8 @@ pub(super) fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
 pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     let Some(option) = planned(context) else { return };
-    heading(ui, &option.name);
-    let (look, disruption) = (&option.look, &option.upset);
+    heading(ui, &context.words.called(&option.name));
+    let (look, disruption) = (Arg::Called(&option.look), Arg::Called(&option.upset));
     joint_section::season_stills(ui, context, option);
     let said = say!(words, "options-afterward", look = look, disruption = disruption);
     ui.add(Label::new(said).wrap());
@@ -56,10 +56,20 @@ pub(super) fn planned<'a>(context: &WindowContext<'a>) -> Option<&'a RepairOptio
 
 fn caution(ui: &mut Ui, context: &WindowContext<'_>, caution: &Caution) {
     let words = context.words;
-    let text = say!(words, "options-caution", title = &caution.title, text = &caution.text);
+    let text = say!(
+        words,
+        "options-caution",
+        title = Arg::Called(&caution.title),
+        text = Arg::Called(&caution.text)
+    );
     let label = ui.add(Label::new(RichText::new(text).small()).wrap());
     if !caution.source.is_empty() {
         let kind = Arg::Id(caution.kind.key());
-        label.on_hover_text(say!(words, "options-caution-source", source = &caution.source, kind = kind));
+        label.on_hover_text(say!(
+            words,
+            "options-caution-source",
+            source = Arg::Called(&caution.source),
+            kind = kind
+        ));
     }
 }

@@ -51,7 +51,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
     hover(&response, &options, place, context.words);
     let words = context.words;
     let name = |(at, option): &(usize, &RepairOption)| {
-        say!(words, "options-name", number = at + 1, option = &option.name)
+        say!(words, "options-name", number = at + 1, option = Arg::Called(&option.name))
     };
     let names: Vec<String> = options.iter().map(name).collect();
     response.widget_info(|| {

@@ -6,7 +6,6 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::assess::GUIDED_JOINT;
 use crate::job::fields::{self, At};
-use crate::measure::date_text;
 use crate::repair::Scope;
 use crate::words::{say, sealing as sentences};
 
@@ -15,9 +14,11 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     Grid::new("sealing").num_columns(2).show(ui, |ui| {
         let sealants = &context.assessment.catalog.sealants;
         context.pick(ui, &fields::SEALANT, &plan.sealant, sealants, |job, id| job.plan.sealant = id);
-        let (units, words, visited) = (context.units(), context.words, context.job.visited);
+        let (words, visited) = (context.words, context.job.visited);
         let not_before = |date| match date < visited {
-            true => Err(say!(words, "entry-before-visit", text = &date_text(date, units), visited = visited)),
+            true => {
+                Err(say!(words, "entry-before-visit", text = &words.figures().date(date), visited = visited))
+            }
             false => Ok(date),
         };
         context.date(ui, &fields::SEALING_DATE, plan.seal_on, not_before, |job, date| {

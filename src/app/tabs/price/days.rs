@@ -82,7 +82,11 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
 /// this room keeps its row, so that nothing below the chart moves while it is typed.
 fn name(context: &WindowContext<'_>, option: &RepairOption, step: &Step, bars: &[&Bar]) -> Option<String> {
     match step {
-        Step::Do(id) => option.tasks.iter().find(|task| task.id == *id).map(|task| task.name.clone()),
+        Step::Do(id) => option
+            .tasks
+            .iter()
+            .find(|task| task.id == *id)
+            .map(|task| context.words.called(&task.name).into_owned()),
         Step::Coats(id) if option.tasks.iter().any(|task| task.id == *id) => {
             Some(say!(context.words, "price-bar-coats", coats = context.job.plan.coats))
         }

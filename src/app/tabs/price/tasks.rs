@@ -9,7 +9,7 @@ use crate::assess::{EntryPlace, RepairOption};
 use crate::job::fields::{self, At, Item};
 use crate::measure::{Minutes, Quantity};
 use crate::repair::{TaskHours, Trial};
-use crate::words::{Say as _, Words, say, work};
+use crate::words::{Arg, Say as _, Words, say, work};
 
 /// Room for how much of a task there is to do.
 const QUANTITY: f32 = 128.0;
@@ -47,11 +47,11 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     let (words, figures) = (context.words, context.words.figures());
     ui.push_id(index, |ui| {
         ui.set_max_width(190.0);
-        let name = Label::new(RichText::new(&task.name).small()).wrap();
+        let name = Label::new(RichText::new(words.called(&task.name)).small()).wrap();
         ui.add(name).on_hover_text(work::batch(task, words) + " " + &work::basis(task, words));
     });
     quantity(ui, task, words);
-    let name = say!(words, "price-task-minutes", task = &task.name);
+    let name = say!(words, "price-task-minutes", task = Arg::Called(&task.name));
     let mean = Quantity::Minutes(Minutes::of(task.minutes.mean()));
     let typed = ui.push_id(("minutes", index), |ui| {
         let item = Item::Id(task.id.clone());

@@ -51,10 +51,10 @@ fn marks(ui: &mut Ui, context: &WindowContext<'_>) {
     heading(ui, &words.text("why-marks"));
     Grid::new("marks").num_columns(3).show(ui, |ui| {
         for mark in &context.assessment.catalog.marks {
-            ui.label(RichText::new(&mark.name).strong());
+            ui.label(RichText::new(words.called(&mark.name)).strong());
             ui.label(say!(words, "why-mark-most", most = mark.most));
             let kind = Arg::Id(mark.kind.key());
-            let source = say!(words, "why-mark-source", source = &mark.source, kind = kind);
+            let source = say!(words, "why-mark-source", source = Arg::Called(&mark.source), kind = kind);
             ui.add(Label::new(RichText::new(source).small().color(context.palette.soft)).wrap());
             ui.end_row();
         }

@@ -82,7 +82,7 @@ fn next_reading(context: &WindowContext<'_>, next: Option<NextReading>) -> Strin
     let Some(next) = next else { return say!(words, "why-readings-enough") };
     let joint = &context.assessment.layouts[next.surface].joints[next.joint].label;
     match next.more {
-        Some(more) => say!(words, "why-readings-more", more = more, joint = joint),
-        None => say!(words, "why-readings-never", joint = joint),
+        Some(more) => say!(words, "why-readings-more", more = more, joint = Arg::Joint(joint)),
+        None => say!(words, "why-readings-never", joint = Arg::Joint(joint)),
     }
 }

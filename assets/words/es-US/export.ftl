@@ -1,0 +1,11 @@
+### Writing files for other programs.
+
+export-folder-failed = No se puede crear la carpeta “{ $path }”: { $reason }. Elija otra carpeta.
+export-file-failed = No se puede guardar “{ $path }”: { $reason }. Elija otra carpeta.
+export-table-failed = No se puede hacer una tabla: { $reason }.
+export-json-failed = No se puede hacer el JSON: { $reason }.
+export-picture-failed = No se puede hacer una imagen: { $reason }.
+export-drawing-failed = No se puede hacer el dibujo: { $reason }.
+
+# What a figure may be, in the schema of job files
+schema-range = De { $low } a { $high }

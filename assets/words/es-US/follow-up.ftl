@@ -1,0 +1,59 @@
+### Later visits against what was forecast.
+
+follow-up-nothing-measured = Todavía no se ha medido nada.
+follow-up-too-soon = Es muy pronto para saber: aún faltan las semanas más secas.
+follow-up-out-of-range = Esta visita es anterior a la primera o más de tres años después: no hay pronóstico para ella.
+follow-up-no-forecast = No hay pronóstico para estas juntas.
+follow-up-forecast =
+    { $side ->
+        [narrower] { $of ->
+            [one] { $inside ->
+                [0] La abertura está fuera del rango del pronóstico: { $off } más angosta de lo esperado.
+               *[other] La abertura está en el rango del pronóstico, { $off } más angosta de lo esperado.
+            }
+           *[other] { $inside ->
+                [one] 1 de { $of } aberturas está en el rango del pronóstico; en promedio, son { $off } más angostas de lo esperado.
+               *[other] { $inside } de { $of } aberturas están en el rango del pronóstico; en promedio, son { $off } más angostas de lo esperado.
+            }
+        }
+       *[wider] { $of ->
+            [one] { $inside ->
+                [0] La abertura está fuera del rango del pronóstico: { $off } más ancha de lo esperado.
+               *[other] La abertura está en el rango del pronóstico, { $off } más ancha de lo esperado.
+            }
+           *[other] { $inside ->
+                [one] 1 de { $of } aberturas está en el rango del pronóstico; en promedio, son { $off } más anchas de lo esperado.
+               *[other] { $inside } de { $of } aberturas están en el rango del pronóstico; en promedio, son { $off } más anchas de lo esperado.
+            }
+        }
+    }
+follow-up-forecast-holds = El pronóstico se cumple.
+follow-up-forecast-fails = El pronóstico no se cumple: busque agua, un cambio en la calefacción o una especie equivocada.
+follow-up-opened =
+    { $of ->
+        [one] { $open ->
+            [0] La junta revisada no se ha abierto.
+           *[other] La junta revisada se abrió.
+        }
+       *[other] { $open ->
+            [one] 1 de { $of } juntas revisadas se abrió.
+           *[other] { $open } de { $of } juntas revisadas se abrieron.
+        }
+    }
+follow-up-opened-expected =
+    { $of ->
+        [one] { $open ->
+            [0] La junta revisada no se ha abierto; el promedio del pronóstico era { $expected }.
+           *[other] La junta revisada se abrió; el promedio del pronóstico era { $expected }.
+        }
+       *[other] { $open ->
+            [one] 1 de { $of } juntas revisadas se abrió; el promedio del pronóstico era { $expected }.
+           *[other] { $open } de { $of } juntas revisadas se abrieron; el promedio del pronóstico era { $expected }.
+        }
+    }
+follow-up-surprise =
+    { $surprise ->
+        [too_many] Es más de lo que explica el azar. Averigüe por qué antes de sellar otra vez.
+        [fewer] Es menos de lo esperado.
+       *[as_expected] Es más o menos lo esperado.
+    }

@@ -1,0 +1,104 @@
+### The homeowner's letter, in sentences. Each stands alone or is followed by the next with a space.
+
+letter-heading-saw = Lo que vimos
+letter-heading-why = Qué pasó
+letter-heading-moves = Qué se puede esperar
+letter-heading-plan = Lo que vamos a hacer
+letter-heading-asks = Lo que le pedimos
+letter-heading-more = Algo más
+
+## What we saw
+
+letter-no-gaps = Todavía no hemos medido ninguna abertura.
+letter-measured = El { $date } medimos { $joints ->
+    [one] 1 junta
+   *[other] { $joints } juntas
+}.
+letter-open = { $open ->
+    [0] { $joints ->
+        [one] No está abierta.
+       *[other] Ninguna está abierta.
+    }
+    [one] { $joints ->
+        [one] Está abierta { $widest }.
+       *[other] Una está abierta, { $widest }.
+    }
+   *[other] { $open } están abiertas; la más ancha, { $widest }.
+}
+letter-moisture = Las tablas tienen hoy cerca de { $moisture }% de humedad, según { $readings ->
+    [one] 1 lectura del medidor
+   *[other] { $readings } lecturas del medidor
+} y el aire del cuarto.
+letter-moistures = Las tablas tienen hoy entre { $low } y { $high }% de humedad, según { $readings ->
+    [one] 1 lectura del medidor
+   *[other] { $readings } lecturas del medidor
+} y el aire del cuarto.
+
+## What happened
+
+letter-wetted = Una parte de sus tablas se mojó. La madera mojada se hincha y las tablas se aplastan los cantos entre sí; al secarse, las aberturas quedan más anchas que antes.
+letter-framing-moved = Una junta está mucho más abierta que las demás; lo más probable es que se haya movido la estructura que está detrás. Eso lo vamos a revisar primero.
+letter-weak-sealant = Un buen sellador aguanta este movimiento, pero el de sus juntas se soltó con aberturas pequeñas.
+letter-wood-moves = La madera toma y suelta humedad según el aire que la rodea, y la tabla se angosta cuando se seca.
+letter-install-moisture = Por las aberturas, las tablas tenían cerca de { $moisture } de humedad cuando se instalaron (probablemente entre { $low } y { $high }). En su cuarto, la madera llega a cerca de { $room }.
+letter-advised-against = No le recomendamos esta reparación: lo más probable es que las juntas se abran otra vez. La haríamos solo si usted la pide, y no podemos dar garantía sobre ella.
+letter-too-wet-likely = Lo más probable es que las tablas estuvieran demasiado húmedas para este cuarto ({ chance-odds }), pero las lecturas no lo confirman. Al secarse, las tablas se angostan un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
+letter-too-wet-open = Con las lecturas no se puede saber si las tablas estaban demasiado húmedas para este cuarto o si es el movimiento normal de las temporadas.
+letter-too-wet = Las tablas estaban demasiado húmedas para este cuarto. Al secarse, cada una se angostó un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
+letter-seasonal-likely = Lo más probable es que las tablas estuvieran tan secas como debían y que esto sea el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después. Las lecturas no lo confirman.
+letter-seasonal = Las tablas estaban tan secas como debían. Lo que usted ve es el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después.
+letter-wet-sections = Las tablas de { $count ->
+    [one] la sección
+   *[other] las secciones
+} { $sections } están más húmedas de lo que explica el aire del cuarto. Está entrando agua. Tenemos que encontrar por dónde entra y arreglarlo antes de sellar.
+
+## What to expect
+
+letter-keeps-opening = Si no se hace nada, una junta típica, que hoy mide { $now }, se sigue abriendo: llega a { $widest } en las semanas más secas.
+letter-closes = Si no se hace nada, una junta típica, que hoy mide { $now }, se cierra en las semanas más húmedas (hacia el { $date }) y llega a { $widest } en las más secas.
+letter-moves = Si no se hace nada, una junta típica, que hoy mide { $now }, mide cerca de { $narrowest } en las semanas más húmedas (hacia el { $date }) y { $widest } en las más secas.
+
+## What we'll do
+
+letter-replace = Quitamos las tablas y ponemos nuevas que antes se hayan secado al nivel de su cuarto: las apilamos en el cuarto, con aire por todos lados, hasta que el medidor indique que están listas. Las pintamos por todos los lados antes de instalarlas, también las lengüetas, para que no se vea madera cruda cuando se muevan.
+letter-new-joints = En las semanas más secas, las juntas nuevas se abren cerca de { $widest }.
+letter-too-narrow = La mayoría de las juntas abiertas miden menos de { $narrowest } aun en sus mejores semanas para sellar. Ahí el sellador no tiene de dónde agarrarse y se rompería otra vez. Le recomendamos dejarlas sin sellar, con la V limpia y pintada. Si de todos modos quiere sellarlas, primero hay que abrirlas más; el precio de abajo es por sellarlas sin ese paso.
+letter-reseal = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y le damos a toda la superficie { $coats ->
+    [one] 1 mano de pintura
+   *[other] { $coats } manos de pintura
+}. El sellador que usamos: { $sealant }. La V entre las tablas sigue a la vista.
+letter-seal-on = Pensamos sellar el { $date }.
+letter-best-weeks = La mejor época es entre el { $from } y el { $to }: si se sella entonces, el cordón nuevo es el que menos se estira en el año.
+letter-any-time = Se puede hacer en cualquier época del año.
+letter-reopening = { $band ->
+    [under] La probabilidad de que las juntas se abran otra vez durante la garantía es de menos de { $chance }.
+    [over] La probabilidad de que las juntas se abran otra vez durante la garantía es de más de { $chance }.
+   *[plain] La probabilidad de que las juntas se abran otra vez durante la garantía es de cerca de { $chance }.
+}
+letter-reopening-range = No se sabe todo de la casa, así que podría ser desde { $low } hasta { $high }.
+letter-reopening-paint = { $band ->
+    [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en menos de { $chance } de los casos.
+    [over] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en más de { $chance } de los casos.
+   *[plain] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en cerca de { $chance } de los casos.
+}
+letter-days = El trabajo nos toma { $days ->
+    [one] 1 día
+   *[other] { $days } días
+}.
+letter-days-closed = El trabajo nos toma { $days ->
+    [one] 1 día
+   *[other] { $days } días
+}, y necesitamos el cuarto cerrado { $closed ->
+    [one] 1 día
+   *[other] { $closed } días
+}.
+
+## What we ask of you
+
+letter-ask-humidity = Mantenga el cuarto entre 35% y 55% de humedad todo el año, más o menos; un higrómetro pequeño se lo indica.
+letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo.
+letter-ask-visit = { $years ->
+    [0] Permítanos volver a revisar después del primer año completo.
+    [one] Permítanos volver a revisar antes de que se cumpla el primer año.
+   *[other] Permítanos volver a revisar después del primer año completo, y en cualquier momento durante { $years } años.
+}

@@ -1,0 +1,264 @@
+### The papers: their names, and the headings, labels and sentences of their templates. Templates are
+### handed every message here that has no arguments, by its id; the rest reaches them filled in.
+
+paper-name = { $paper ->
+    [letter] Carta al dueño
+    [price-sheet] Hoja de precio
+    [work-order] Orden de trabajo
+    [buying-list] Lista de compras
+    [evidence-sheet] Hoja de evidencia
+    [owner-page] Página para el dueño
+   *[follow-up-card] Tarjeta de seguimiento
+}
+paper-page = página { $page } de { $pages }
+paper-logo = Logotipo
+paper-date = fecha
+paper-nothing-chosen = Todavía no se ha elegido ninguna opción de reparación.
+paper-cautions = Notas de seguridad
+paper-none = –
+
+## Letter
+
+paper-letter = Carta
+paper-about = Sobre sus tablas: { $title }
+paper-surface-drawing = Dibujo de { $surface } con sus juntas abiertas
+paper-surface-caption = Juntas abiertas, dibujadas 10 veces más anchas. Oscuras: medidas. Claras: estimadas.
+paper-sections-drawing = Cortes de una junta típica: al instalar, hoy y en cada temporada que viene
+paper-sections-caption = Cortes de una junta típica a tamaño real, con el lado del cuarto hacia arriba.
+paper-sections-caption-sealed = Cortes de una junta típica a tamaño real, con el lado del cuarto hacia arriba. Desde el { $date }, con el cordón nuevo.
+paper-year-drawing = Una junta típica y la humedad de las tablas durante el próximo año
+paper-year-caption = Una junta típica durante el próximo año si no se hace nada.
+paper-cost = Cuánto cuesta
+paper-we-cover = Cubrimos nosotros, por cortesía
+paper-supplier-covers = Se le pide al proveedor
+paper-you-pay = Usted paga
+paper-total = Total
+paper-deposit = { $amount } se pagan antes de empezar el trabajo.
+paper-options = Opciones que consideramos
+paper-option-price = precio
+paper-option-days = días
+paper-option-look = cómo queda
+paper-option-reopening = se abre otra vez
+paper-promise = Nuestra garantía y lo que le pedimos
+paper-warranty = Garantizamos este trabajo por { $years ->
+    [one] 1 año
+   *[other] { $years } años
+}.
+paper-before-work = Antes de empezar el trabajo
+paper-sign-contractor = Por el contratista
+paper-sign-owner = Dueño de la casa
+
+## Price sheet
+
+paper-initials = Leí esto y de todos modos quiero la reparación. Iniciales del dueño:
+paper-draft-errors = { $count ->
+    [one] BORRADOR, no entregar: 1 dato de este trabajo no se pudo usar.
+   *[other] BORRADOR, no entregar: { $count } datos de este trabajo no se pudieron usar.
+}
+paper-draft-incomplete = BORRADOR, no entregar: todavía faltan datos.
+paper-not-priced = Todavía no se puede poner precio a nada.
+paper-missing = Sigue:
+paper-price-range = rango del 80%: { $low } a { $high }
+paper-price = Precio
+paper-contractor-pays = Cubrimos nosotros
+paper-supplier-pays = Se le pide al proveedor
+paper-owner-pays = Paga el dueño
+paper-margin = La ganancia es { $margin } del precio antes de impuesto.
+paper-cost-spread = Rango del costo
+paper-cost-chances = En { $trials } trabajos simulados, la mano de obra y los materiales sin gastos generales quedaron en menos de { $half } la mitad de las veces, en menos de { $eight } en 8 de 10 y en menos de { $nine } en 9 de 10.
+paper-cost-drivers = Lo que más mueve el costo, del mejor al peor caso:
+paper-labor = Mano de obra: { $hours } horas, cuadrilla de { $crew }, { $days ->
+    [one] 1 día
+   *[other] { $days } días
+} de trabajo, cuarto cerrado { $closed ->
+    [one] 1 día
+   *[other] { $closed } días
+}
+paper-task = tarea
+paper-batches = lotes
+paper-minutes-each = min c/u
+paper-hours = horas
+paper-rate-from = de dónde sale el tiempo
+paper-batch-note = { $units ->
+    [inches] Un lote son 100 pies de juntas, 100 pies² de superficie, 10 pies de moldura, una sección o una visita, según la tarea.
+   *[millimeters] Un lote son 30.5 m de juntas, 9.3 m² de superficie, 3 m de moldura, una sección o una visita, según la tarea.
+} Los minutos son de una persona, promedio del mejor caso, el más probable y el peor.
+paper-materials = Materiales
+paper-item = artículo
+paper-needed = se necesita
+paper-buy = comprar
+paper-each = c/u
+paper-amount = importe
+paper-with-line-above = con la línea de arriba
+paper-cutting-list = Lista de cortes
+paper-boards = tablas
+paper-board-length = largo
+paper-cut-into = cortar en
+paper-offcut = sobrante
+paper-cut = { $count } × { $length }
+paper-internal = Interno: muestra sueldos, gastos generales y ganancia. No es para el dueño.
+paper-days = Calendario
+paper-day = día { $day }
+paper-days-note = Lleno: la cuadrilla trabaja. Solo contorno: algo se seca o cura.
+
+## Work order
+
+paper-crew = Cuadrilla de { $crew }, { $days ->
+    [one] 1 día
+   *[other] { $days } días
+} de trabajo, cuarto cerrado { $closed ->
+    [one] 1 día
+   *[other] { $closed } días
+}
+paper-surface-map = Mapa de { $surface }
+paper-where = Secciones, en este orden
+paper-section = sección
+paper-joints = juntas
+paper-run = largo
+paper-typical-gap = abertura típica
+paper-bead-depth = grueso del cordón
+paper-sealant = sellador
+paper-boards-at = humedad
+paper-place = { $surface }, { $section }
+paper-place-wet = { $surface }, { $section } (mojada: primero dejar secar)
+paper-where-note = Aberturas y humedad de las tablas como se esperan el { $date }. Si las aberturas varían más de { $gap }, o el medidor más de 2%, pare y llame: no es la época, o hay una filtración.
+paper-bead = Cordón
+paper-bead-shape =
+    Dibujado 4 veces más grande. Abertura { $gap }. { $lay ->
+        [bridge] Ponga el cordón de lado a lado de la junta, de { $depth } de grueso, para que pegue en las dos tablas. No rellene la ranura de atrás.
+        [reveal] Ponga cinta en la lengüeta y luego un cordón de { $depth } de grueso que pegue solo en las dos tablas.
+       *[on_tongue] Empuje el cordón hasta la lengüeta: { $depth } en total.
+    }
+paper-bead-backed = Donde la abertura mide { $least } o más, meta varilla de respaldo (backer rod) para que el cordón no se hunda.
+paper-bead-v = Deje { $share } de la V sin llenar.
+paper-bead-limits = Aguanta estirarse { $stretch } y comprimirse { $squeeze }. No lo pinte durante { $cure }.
+paper-narrow-joints = { $count ->
+    [one] 1 junta mide
+   *[other] { $count } juntas miden
+} menos de { $narrowest } ese día: { $count ->
+    [one] déjela
+   *[other] déjelas
+} así, o primero { $count ->
+    [one] ábrala
+   *[other] ábralas
+} más.
+paper-steps = Día por día
+paper-plan-when = cuándo
+paper-plan-what = qué
+paper-plan-hours = horas c/u
+paper-plan-taken = horas reales
+paper-step-start = Día { $day }, { $time }
+paper-step-end = hasta { $time }
+paper-step-end-later = hasta el día { $day }, { $time }
+paper-do-not = No hacer
+paper-do-not-seal = { $units ->
+    [inches] No selle sobre cantos húmedos o con polvo, ni a menos de 40°F o más de 95°F, a menos que el cartucho diga otra cosa.
+   *[millimeters] No selle sobre cantos húmedos o con polvo, ni a menos de 5°C o más de 35°C, a menos que el cartucho diga otra cosa.
+}
+paper-do-not-seal-wet = No selle mientras las tablas marquen más de 2% sobre lo que dice el cuadro de arriba.
+paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
+
+## Buying list
+
+paper-aisle = { $aisle ->
+    [sealant] Sellador
+    [paint] Pintura e imprimador
+    [lumber] Madera y tablas
+    [supplies] Cinta, plástico, herramienta y consumibles
+   *[other] Otros
+}
+paper-instead-sealant = cualquier sellador que se pueda pintar, de { $class } o más
+paper-instead-paint = mismo tipo, por lo menos los mismos sólidos
+paper-instead-lumber = mismo perfil y especie, secada al nivel del cuarto
+paper-or-use = o usar
+paper-about-price = aprox.
+paper-buying-note = Piezas enteras, con el desperdicio incluido. Los precios son los de este trabajo. Sirve cualquier marca que cumpla con la clase.
+
+## Evidence sheet
+
+paper-from-readings = Resultados
+paper-surface = superficie
+paper-mean-gap = abertura promedio
+paper-measured = medidas
+paper-boards-now = tablas hoy (lecturas)
+paper-at-install = al instalar (rango del 90%)
+paper-room-mean = promedio del cuarto
+paper-plus-minus = { $mean } ± { $error }
+paper-measured-of = { $measured } de { $joints }
+paper-moisture-readings = { $moisture } ({ $readings })
+paper-moisture-range = { $moisture } ({ $low }–{ $high })
+paper-stamps = Al instalar, comparado con los sellos de la madera:
+paper-causes = Probabilidad de cada causa
+paper-clue = lo que vimos
+paper-clue-for = a favor de
+paper-clue-against = en contra de
+paper-clue-weight = { $cause } × { $factor }
+paper-clue-weight-over = { $cause } × más de { $factor }
+paper-next-reading = La lectura que más ayudaría ahora:
+paper-does-not-fit = Lo que no cuadra y qué revisar
+paper-inputs = Datos
+paper-unknown = no se sabe
+paper-input-days = { $days ->
+    [one] 1 día de lecturas
+   *[other] { $days } días de lecturas
+}
+paper-input-photos = { $photos ->
+    [one] 1, marcada en el dibujo del archivo del trabajo
+   *[other] { $photos }, marcadas en el dibujo del archivo del trabajo
+}
+paper-input-boards = { $species }, cara de { $face }, { $thickness } de grueso, { $profile }; clavado: { $nailing }; detrás: { $backing }; pintura: { $paint }; veta { $grain }°
+paper-gap-readings = Lecturas de aberturas
+paper-joint = junta
+paper-gap = abertura
+paper-reading-date = fecha
+paper-meter-readings = Lecturas del medidor de humedad
+paper-board = tabla
+paper-meter = medidor
+paper-wood = madera
+paper-meter-note = Tal como las marcó el medidor; se corrigen por la temperatura de la madera antes de usarlas.
+paper-room = El cuarto el día de la visita
+paper-room-reading = { $temperature }, { $humidity } de humedad relativa
+paper-method = Método
+paper-method-shrinkage = Encogimiento: USDA Forest Products Laboratory, Wood Handbook (FPL-GTR-190, 2010), ec. 13-2 y tabla 13-5; fuera de 6–14% de humedad, según el encogimiento total (tablas 4-3 y 4-4).
+paper-method-moisture = Humedad de equilibrio: Wood Handbook, ec. 4-5. Secado a través del grueso de la tabla por volúmenes finitos, con el aire del cuarto durante el año.
+paper-method-install = Humedad al instalar: calculamos miles de historias posibles del cuarto y de las tablas, y cada una cuenta según lo bien que cuadra con todas las lecturas. El rango acierta 9 de cada 10 veces.
+paper-method-odds = Causas: de las mismas historias. En 200 reclamos simulados, las causas con 90% o más acertaron 96 de cada 100 veces.
+paper-method-marks = Sellos de la madera: American Softwood Lumber Standard PS 20 y reglas de clasificación, donde esta hoja los nombra.
+paper-not-fault = Este es un estimado con pocas lecturas. No dice quién tiene la culpa; eso lo deciden los contratos, los papeles de entrega y la ley local.
+paper-sign-measured = Midió
+paper-sign-witnessed = Testigo
+
+## Follow-up card
+
+paper-no-gaps-yet = Primero mida unas aberturas: son las que se van a medir otra vez.
+paper-look-again = Mida otra vez las mismas juntas, en los mismos lugares. Mejores fechas: la temporada húmeda, hacia el { $humid }, y la temporada seca, hacia el { $dry }.
+paper-look-again-done = El trabajo se terminó el { $finished }. Revise en las mismas juntas si hay abertura junto al cordón. Mejores fechas: la temporada húmeda, hacia el { $humid }, y la temporada seca, hacia el { $dry }.
+paper-follow-joints = Juntas
+paper-at-visit = en la visita
+paper-forecast-humid = pronóstico húmeda
+paper-forecast-dry = pronóstico seca
+paper-humid = húmeda
+paper-dry = seca
+paper-forecast-note = El pronóstico es para aberturas sin sellar entre tablas. Las juntas selladas no deben mostrar abertura.
+paper-room-and-boards = Cuarto y tablas
+paper-humid-season = temporada húmeda
+paper-dry-season = temporada seca
+paper-row-date = Fecha
+paper-row-temperature = Temperatura
+paper-row-humidity = Humedad relativa
+paper-row-moisture = Humedad de dos tablas por sección
+paper-how = Cómo medir
+paper-how-gap = Use una galga de espesores a la mitad de la junta, sin contar la V. Escriba 0 si la junta está cerrada.
+paper-how-meter = Ponga el medidor de agujas en la especie y lea dos tablas por sección. Anote la temperatura de la madera.
+paper-how-room = Deje el higrómetro una hora en el cuarto antes de leerlo.
+paper-how-damp = Llámenos de inmediato si un lugar se ve o se siente húmedo.
+
+## What can go wrong
+
+paper-fault-no-folder = No existe la carpeta “{ $path }” de donde tomar las plantillas. Elija una carpeta que exista, o primero guarde ahí las plantillas incluidas.
+paper-fault-template = { $file }, línea { $line }: { $reason }. Corrija la plantilla o vuelva a la incluida.
+paper-fault-template-no-line = { $file }: { $reason }. Corrija la plantilla o vuelva a la incluida.
+paper-fault-no-page = { $file } no produce ninguna página. Corrija la plantilla o vuelva a la incluida.
+paper-fault-template-size = { $file } tiene { $size } kB; el límite de una plantilla es de { $most } kB. Acórtela o vuelva a la incluida.
+paper-fault-pdf = No se puede hacer el PDF: { $reason }
+paper-fault-built-in-used = { $paper }: se usó la plantilla incluida. { $fault }
