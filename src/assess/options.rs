@@ -4,25 +4,30 @@ use jiff::ToSpan as _;
 use jiff::civil::Date;
 
 use super::laid::LaidBeads;
-use super::materials::{cutting, quantities, trial_run};
+use super::materials::{Extent, cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
+use super::start::{Start, StartsAfter, access, start};
 use super::typical_joint::Still;
 use crate::job::Job;
 use crate::joint::{BeadLay, REVEAL, Sealant};
 use crate::measure::{Area, Hours, Length, Money, Percent, Span};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
-    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
-    Quantities, RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs,
-    TaskPer, Trade, WaitTimes, applying, cost_spreads, day_tasks, done_already, price, schedule, takeoff,
-    task_hours,
+    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Painting, Plan, Price, PriceInputs,
+    PriceLine, Quantities, RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours,
+    TaskInputs, TaskPer, Trade, WaitTimes, applying, cost_spreads, day_tasks, done_already, price, schedule,
+    takeoff, task_hours,
 };
 use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
 
 /// The finest joint that takes a wood spline. Common practice, no source.
 const SPLINE: Length = Length::inches(1.0 / 16.0);
+
+/// Strips closer together than this are no battens but a louver: each is 1-1/4 in wide itself. Common practice,
+/// no source.
+const STRIP_SPACING: Length = Length::inches(4.0);
 
 /// A joint finer than this slows the work down.
 const FINE: Length = Length::inches(1.0 / 16.0);
@@ -49,7 +54,15 @@ pub enum NotPossible {
     /// Boards are wet: laid tight now, they open again as they dry.
     RelaidWet,
     /// No stock length is long enough for the longest board.
-    StockTooShort,
+    StockTooShort {
+        /// The longest board.
+        board: Length,
+    },
+    /// The joints are too close together for strips.
+    StripsTooClose {
+        /// How far apart they are.
+        apart: Length,
+    },
 }
 
 /// A repair option, worked out.
@@ -81,8 +94,12 @@ pub struct RepairOption {
     pub schedule: Schedule,
     /// The first day of work.
     pub starts: Date,
-    /// Price.
-    pub price: Price,
+    /// What it has to wait for until then.
+    pub starts_after: StartsAfter,
+    /// Whether paint is sprayed; without, it is brushed and rolled, if there is any.
+    pub sprays: bool,
+    /// Price; what cannot be done has none.
+    pub price: Option<Price>,
     /// What labor and materials may turn out to cost.
     pub cost: CostSpread,
     /// Whether it buys boards by the length.
@@ -109,9 +126,14 @@ pub struct RepairOption {
 }
 
 impl RepairOption {
-    /// The price without what it holds for callbacks.
+    /// The price; nothing where it cannot be done.
+    pub fn total(&self) -> Money {
+        self.price.as_ref().map_or(Money::ZERO, |price| price.total)
+    }
+
+    /// The price without what it holds for callbacks; nothing where it cannot be done.
     pub fn price_of_work(&self) -> Money {
-        self.price.total - self.price.of(PriceLine::Callbacks)
+        self.price.as_ref().map_or(Money::ZERO, |price| price.total - price.of(PriceLine::Callbacks))
     }
 
     /// What callbacks within the warranty are expected to cost, at present value.
@@ -122,14 +144,14 @@ impl RepairOption {
     /// Puts what callbacks are expected to cost into the price.
     pub(super) fn hold_for_callbacks(&mut self, plan: &Plan) {
         let Some(callbacks) = self.expected_callbacks() else { return };
-        self.price = price(&PriceInputs {
+        self.price = Some(price(&PriceInputs {
             tasks: &self.tasks,
             materials: &self.materials,
             crew_days: self.schedule.crew_days,
             cost: &self.cost,
             callbacks,
             plan,
-        });
+        }));
     }
 }
 
@@ -138,23 +160,36 @@ const COST_SEED: u64 = 19_720_613;
 
 /// Every method of the catalog, worked out.
 pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
-    let measure = quantities(inputs);
-    if measure.boarded <= Area::ZERO {
+    let sealed = quantities(inputs, Extent::Sealed);
+    if sealed.boarded <= Area::ZERO {
         return vec![];
     }
-    let here = circumstances(inputs.job, &measure);
+    let [every_joint, boards] = [Extent::EveryJoint, Extent::Boards].map(|extent| quantities(inputs, extent));
+    let measure = |method: &RepairMethod| match Extent::of(method.outcome) {
+        Extent::Sealed => &sealed,
+        Extent::EveryJoint => &every_joint,
+        Extent::Boards => &boards,
+    };
+    let here = circumstances(inputs.job, &sealed);
     let conditions = applying(&inputs.catalog.conditions, &here);
     let works: Vec<Work> = inputs
         .catalog
         .methods
         .iter()
-        .filter_map(|method| work(method, &measure, &conditions, inputs))
+        .filter_map(|method| work(method, measure(method), &conditions, inputs))
         .collect();
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
     let plan = &inputs.job.plan;
     let spreads = cost_spreads(&costs, &plan.prices, inputs.catalog.trials, COST_SEED);
-    works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
+    works
+        .into_iter()
+        .zip(spreads)
+        .map(|(work, cost)| {
+            let measure = measure(&work.method);
+            option(work, cost, measure, inputs)
+        })
+        .collect()
 }
 
 /// What circumstances the rates meet here.
@@ -166,8 +201,8 @@ fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance> {
     let middle = gaps.get(gaps.len() / 2);
     let asked = [
         (Circumstance::Wall, job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall)),
-        (Circumstance::Ladder, site.height == Height::Ladder),
-        (Circumstance::Scaffold, site.height == Height::Scaffold),
+        (Circumstance::Ladder, access(job) == Height::Ladder),
+        (Circumstance::Scaffold, access(job) == Height::Scaffold),
         (Circumstance::Tight, site.tight),
         (Circumstance::HardSealant, site.old_sealant == OldSealant::Hard),
         (Circumstance::SoftSealant, site.old_sealant == OldSealant::Soft),
@@ -185,6 +220,7 @@ struct Work {
     materials: Vec<MaterialLine>,
     schedule: Schedule,
     starts: Date,
+    starts_after: StartsAfter,
     buys_boards: bool,
     cutting: Option<CuttingList>,
 }
@@ -215,6 +251,8 @@ fn work(
         quantities: measure,
         trial_run: trial_run(inputs),
     };
+    let method = as_painted(&of_tasks);
+    let of_tasks = TaskInputs { method: &method, ..of_tasks };
     let tasks = task_hours(&of_tasks);
     let boards =
         catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
@@ -226,7 +264,7 @@ fn work(
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
-    let first = first_day(&method, inputs);
+    let Start { first, after: starts_after } = start(&method, inputs);
     let schedule = schedule(&ScheduleInputs {
         method: &method,
         tasks: &tasks,
@@ -260,7 +298,7 @@ fn work(
     }
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
     let buys_boards = boards.is_some();
-    Some(Work { starts, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
+    Some(Work { starts, starts_after, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
 }
 
 /// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
@@ -274,10 +312,26 @@ fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, 
     if lead_safe_due(&method, measure, job) {
         method = method.lead_safe();
     }
-    if job.plan.site.height == Height::Scaffold {
+    if access(job) == Height::Scaffold {
         method = method.from_scaffold();
     }
     if job.plan.site.furnished { method.among_furniture() } else { method }
+}
+
+/// A method with paint put on as the plan says, or as takes fewer hours here: masking for the sprayer, setting
+/// it up and flushing it against the slower brush.
+fn as_painted(of_tasks: &TaskInputs<'_>) -> RepairMethod {
+    let sprayed = of_tasks.method;
+    if !sprayed.sprays() || of_tasks.plan.painting == Painting::Sprayed {
+        return sprayed.clone();
+    }
+    let brushed = sprayed.brushed();
+    let hours = |method: &RepairMethod| -> Hours {
+        let tasks = task_hours(&TaskInputs { method, ..*of_tasks });
+        tasks.iter().map(|(_, task)| task.hours.mean).sum()
+    };
+    let quicker = of_tasks.plan.painting == Painting::Brushed || hours(&brushed) < hours(sprayed);
+    if quicker { brushed } else { sprayed.clone() }
 }
 
 /// The first year in which a house counts as free of lead paint (40 CFR 745.83).
@@ -322,13 +376,6 @@ const fn days(count: usize) -> f64 {
     count as f64
 }
 
-/// The day on which the work may begin: what is sealed begins on the day of sealing, all else after the
-/// visit.
-fn first_day(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Date {
-    let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
-    super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 })
-}
-
 /// The crew as the schedule needs it, for work that may begin on `first`.
 fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
@@ -345,18 +392,23 @@ fn crew(first: Date, plan: &Plan) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, starts, buys_boards, cutting } = work;
-    let price = price(&PriceInputs {
-        tasks: &tasks,
-        materials: &materials,
-        crew_days: schedule.crew_days,
-        cost: &cost,
-        callbacks: Money::ZERO,
-        plan: &inputs.job.plan,
+    let Work { method, tasks, materials, schedule, starts, starts_after, buys_boards, cutting } = work;
+    let not_possible = not_possible(&method, measure, buys_boards && cutting.is_none(), inputs);
+    let price = not_possible.is_none().then(|| {
+        price(&PriceInputs {
+            tasks: &tasks,
+            materials: &materials,
+            crew_days: schedule.crew_days,
+            cost: &cost,
+            callbacks: Money::ZERO,
+            plan: &inputs.job.plan,
+        })
     });
     RepairOption {
         method: method.id,
-        not_possible: not_possible(&method, measure, buys_boards && cutting.is_none(), inputs),
+        not_possible,
+        sprays: method.sprays(),
+        starts_after,
         buys_boards,
         opens_to: match method.outcome {
             Outcome::Bead { .. } | Outcome::Line | Outcome::Unchanged => widest_left(inputs),
@@ -394,7 +446,7 @@ fn not_possible(
     inputs: &OptionInputs<'_>,
 ) -> Option<NotPossible> {
     let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
-    if mends_joints && measure.treated.is_empty() {
+    if mends_joints && !inputs.joints.iter().any(|state| state.treated) {
         return Some(NotPossible::NoOpenJoints);
     }
     let board = |state: &SectionState| &inputs.job.surfaces[state.surface].sections[state.section].board;
@@ -409,10 +461,22 @@ fn not_possible(
         }
         Outcome::Glued if widest < SPLINE => Some(NotPossible::TooFineForSpline { widest }),
         Outcome::Glued if wet => Some(NotPossible::GluedWet),
-        Outcome::Boards { .. } if boards_too_short => Some(NotPossible::StockTooShort),
+        Outcome::Covered if strips_too_close(inputs).is_some() => strips_too_close(inputs),
+        Outcome::Boards { .. } if boards_too_short => {
+            let longest = measure.pieces.first().map_or(0.0, |(length, _)| *length);
+            Some(NotPossible::StockTooShort { board: Length::m(longest) })
+        }
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => Some(NotPossible::RelaidWet),
         _ => None,
     }
+}
+
+/// That the boards are too narrow for a strip at every joint, if they are.
+fn strips_too_close(inputs: &OptionInputs<'_>) -> Option<NotPossible> {
+    let narrow =
+        |state: &SectionState| inputs.job.surfaces[state.surface].sections[state.section].board.face_width;
+    let apart = inputs.sections.iter().map(narrow).reduce(Length::min)?;
+    (apart < STRIP_SPACING).then_some(NotPossible::StripsTooClose { apart })
 }
 
 /// Widest gap of the treated joints in the three years to come.

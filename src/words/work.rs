@@ -49,6 +49,15 @@ pub fn quantity(task: &TaskHours, words: &Words) -> String {
     }
 }
 
+/// The same with the minutes that it takes besides, whatever they go with.
+pub fn quantity_and_besides(task: &TaskHours, words: &Words) -> String {
+    let (quantity, minutes) = (quantity(task, words), task.besides.minutes());
+    if minutes < 0.5 {
+        return quantity;
+    }
+    say!(words, "price-task-and-besides", quantity = &quantity, minutes = Arg::Number(minutes, 0))
+}
+
 /// What a task takes besides its rate, in a sentence or two; empty where that is nothing.
 pub fn besides(task: &TaskHours, words: &Words) -> String {
     let besides = &task.besides;

@@ -165,7 +165,7 @@ problem-shares-over-whole = { $line ->
        *[rounding] Rounding: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
     }
     .fix = Lower one of the two. The homeowner pays the rest. Until then, the supplier’s share is { $used }.
-problem-stock-too-short = The longest board is { $board }, and only { $good } of the longest stock of { $stock } is good after end trim and waste.
+problem-stock-too-short = The longest board is { $board }, and only { $good } of the longest stock of { $stock } is left after end trim.
     .fix = Add a longer stock length, or give the section a max length. Until then, options with new boards are not worked out.
 problem-no-stock = There are no stock lengths to buy.
     .fix = Type the lengths boards are sold in. Until then, options with new boards are not worked out.

@@ -14,13 +14,14 @@ const SHARES: [f64; 4] = [0.1, 0.5, 0.8, 0.9];
 /// At most this many causes of the cost's spread are named.
 const DRIVERS: usize = 5;
 
-/// The chosen option with its price, hours, days and materials.
-pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
-    let mut all = super::object(amounts(&option.price, words));
+/// The chosen option with its price, hours, days and materials; `None` where it cannot be done.
+pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<Value> {
+    let price = option.price.as_ref()?;
+    let mut all = super::object(amounts(price, words));
     all.extend(super::object(cost(assessment, option, words)));
     all.extend(super::object(work(assessment, option, words)));
     all.insert("name".to_owned(), option.name.as_str().into());
-    Value::Object(all)
+    Some(Value::Object(all))
 }
 
 /// The amounts, and who pays them.

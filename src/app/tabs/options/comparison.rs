@@ -6,7 +6,7 @@ use crate::app::context::WindowContext;
 use crate::app::explain;
 use crate::app::widgets::{columns, remark, text_width};
 use crate::assess::RepairOption;
-use crate::measure::{Money, Percent};
+use crate::measure::{Money, Percent, Span};
 use crate::repair::CostDriver;
 use crate::words::causes::chance_as_percent;
 use crate::words::verdict::chance_with_range;
@@ -70,8 +70,9 @@ fn figures(
         return;
     }
     let figures = words.figures();
-    let (low, high) = (option.price.spread.low, option.price.spread.high);
-    let total = option.price.total;
+    let total = option.total();
+    let spread = option.price.as_ref().map_or(Span { low: total, high: total }, |price| price.spread);
+    let (low, high) = (spread.low, spread.high);
     if low == high {
         ui.label(figures.rough_money(total));
     } else {
@@ -80,7 +81,7 @@ fn figures(
         let (shown, more) = if with_ranges {
             (range, drivers(option, words))
         } else {
-            (figures.rough_money(option.price.total), range)
+            (figures.rough_money(option.total()), range)
         };
         ui.label(shown).on_hover_text(more);
     }
