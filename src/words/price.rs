@@ -4,7 +4,9 @@ use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, RepairOption, StartsAfter};
 use crate::job::Job;
 use crate::measure::{Hours, Money, Percent};
-use crate::repair::{Charging, CostDriver, Height, LineBasis, Painting, PriceLine, Prices, Step, TaskHours};
+use crate::repair::{
+    Charging, CostDriver, Height, LineBasis, Painting, Price, PriceLine, Prices, Step, TaskHours,
+};
 
 impl Say for PriceLine {
     /// As a label.
@@ -19,6 +21,14 @@ pub fn line_name(line: PriceLine, charging: Charging, words: &Words) -> String {
     match (line, charging) {
         (PriceLine::Profit, Charging::ChargeOut) => say!(words, "price-line-markup"),
         _ => line.say(words),
+    }
+}
+
+/// What of the price is profit, in a sentence; where an hour is one figure, that profit on labor is inside it.
+pub fn margin(price: &Price, charging: Charging, words: &Words) -> String {
+    match charging {
+        Charging::BuildUp => say!(words, "paper-margin", margin = price.margin),
+        Charging::ChargeOut => say!(words, "price-profit-inside"),
     }
 }
 

@@ -7,7 +7,7 @@ use super::price_book::{second_rate, task_unit};
 use super::{Arg, Say, Words, say};
 use crate::assess::TimedWork;
 use crate::measure::{Area, Dimension, Hours, Length, Minutes};
-use crate::repair::{DayStep, TaskHours, WorkDay};
+use crate::repair::{DayStep, RateBasis, TaskHours, WorkDay};
 
 /// What a batch of a task is, in a sentence.
 pub fn batch(task: &TaskHours, words: &Words) -> String {
@@ -22,6 +22,14 @@ pub fn batch(task: &TaskHours, words: &Words) -> String {
     let sections = amount.round().clamp(1.0, 1e6) as u32;
     let (per, run) = (Arg::Id(per.key()), Arg::Run(run));
     say!(words, "price-task-batch", per = per, run = run, area = area, sections = sections)
+}
+
+/// A task's name; of what was done against the clock, with the section that it was done on.
+pub fn name(task: &TaskHours, words: &Words) -> String {
+    match &task.basis {
+        RateBasis::Done { section } => say!(words, "price-task-done", task = &task.name, section = section),
+        _ => task.name.clone(),
+    }
 }
 
 /// How much there is of a task: batches, and what a batch is.

@@ -39,13 +39,14 @@ pub fn paint_spread() -> Checked {
         solids: Percent::pct(100.0),
         film: 25.4,
         transfer: Percent::pct(100.0),
+        sprayed: None,
         recoat: Hours::ZERO,
         cracks_at: Percent::pct(20.0),
         cans: vec![],
         source: String::new(),
         kind: Kind::Published,
     };
-    let square_feet_a_gallon = |paint: &Paint| spread_rate(paint) * 3.785_411_784 / 0.092_903_04;
+    let square_feet_a_gallon = |paint: &Paint| spread_rate(paint, true) * 3.785_411_784 / 0.092_903_04;
     let real =
         Paint { solids: Percent::pct(40.0), film: 50.8, transfer: Percent::pct(75.0), ..paint.clone() };
     let values = [

@@ -6,8 +6,8 @@ use std::sync::Arc;
 use gapwright::assess::{Assessment, RepairOption, assess};
 use gapwright::job::{Catalog, Job, demo_job, file};
 use gapwright::measure::{Hours, Length, Minutes};
-use gapwright::repair::{LeadPaint, MethodId, PriceLine, Trade};
-use gapwright::surface::{DividerKind, Point, SurfaceKind};
+use gapwright::repair::{LeadPaint, MethodId, Painting, PriceLine, Trade};
+use gapwright::surface::{DividerKind, JointKind, Point, SurfaceKind};
 
 const EXAMPLES: [&str; 3] = [
     include_str!("../../examples/tea_room.ron"),
@@ -41,6 +41,78 @@ fn free_edge(job: &Job) -> f64 {
     around - ridges.map(|ridge| side(&ridge.from, &ridge.to)).sum::<f64>()
 }
 
+/// Hours of a task by its rate, its second rate, and what it takes besides.
+fn paper(catalog: &Catalog, task: &str, batches: f64, also: f64) -> f64 {
+    let known = catalog.tasks.iter().find(|known| known.id == task).unwrap();
+    let second = known.also.map_or(0.0, |second| second.minutes.to_minutes());
+    let fixed = known.fixed.map_or(0.0, |fixed| fixed.to_minutes());
+    pert(catalog, task) * batches + (also * second + fixed) / 60.0
+}
+
+/// Painting a room by hand, sprayed and brushed: each task with its hours.
+fn painting(job: &Job, found: &Assessment, at_height: f64, ladder: f64) -> [Vec<(&'static str, f64)>; 2] {
+    let catalog = Catalog::built_in();
+    let coats = f64::from(job.plan.coats);
+    let painted: f64 = found.layouts.iter().map(|laid| laid.painted_area.to_m2()).sum::<f64>() / 9.29;
+    let joints = found.layouts.iter().flat_map(|laid| &laid.joints);
+    let between = joints.filter(|joint| joint.kind == JointKind::BoardEdge);
+    let grooves: f64 = between.map(|joint| joint.length().to_m()).sum::<f64>() / 30.48;
+    let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
+    // Two windows are drawn in the stair hall, none elsewhere, where three are taken for granted.
+    let windows = if openings > 0 { f64::from(u32::try_from(openings).unwrap()) } else { 3.0 };
+    let around = free_edge(job) / 3.048;
+    let coat = |id: &str| paper(catalog, id, painted * coats, grooves * coats) * at_height;
+    [
+        vec![
+            ("mask_edges", paper(catalog, "mask_edges", around, 0.0) * ladder),
+            ("mask_windows", paper(catalog, "mask_windows", windows, 0.0)),
+            ("spray_up", paper(catalog, "spray_up", coats, 0.0)),
+            ("coat", coat("coat")),
+            ("unmask", paper(catalog, "unmask", painted, 0.0) * ladder),
+        ],
+        vec![
+            ("tape_edges", paper(catalog, "tape_edges", around, 0.0) * ladder),
+            ("brush_coat", coat("brush_coat")),
+            ("pull_tape", paper(catalog, "pull_tape", painted, 0.0)),
+        ],
+    ]
+}
+
+/// Each example is painted the way that takes fewer hours, with the tasks of that way and none of the other;
+/// whoever says how it is to be painted has it so. 82 and 120 sq ft are brushed, 340 sq ft are sprayed.
+#[test]
+fn paint_goes_on_the_quicker_way_with_its_own_tasks() {
+    for (text, sprays) in EXAMPLES.into_iter().zip([true, false, false]) {
+        let job = file::read(text).unwrap().job;
+        for (plan, sprays) in
+            [(Painting::Quicker, sprays), (Painting::Sprayed, true), (Painting::Brushed, false)]
+        {
+            let mut job = job.clone();
+            job.plan.painting = plan;
+            let found = assess(job.clone(), Catalog::built_in());
+            let reseal = option(&found, MethodId::Reseal);
+            let ladder = if job.surfaces[0].kind == SurfaceKind::Slope { 1.2 } else { 1.0 };
+            let wall = if job.surfaces[0].kind == SurfaceKind::Wall { 0.8 } else { 1.0 };
+            let ways = painting(&job, &found, wall * ladder, ladder);
+            if plan == Painting::Quicker {
+                let [spray, brush] =
+                    [&ways[0], &ways[1]].map(|way| way.iter().map(|(_, hours)| hours).sum::<f64>());
+                assert_eq!(spray < brush, sprays, "{}: {spray} {brush}", job.title);
+            }
+            let (done, left) = if sprays { (&ways[0], &ways[1]) } else { (&ways[1], &ways[0]) };
+            for (task, expected) in done {
+                // Around a raking wall the drawing's edge is not all free.
+                let near = (hours(reseal, task) - expected).abs() < 0.02 * expected + 0.002;
+                assert!(near, "{}: {task} {} {expected}", job.title, hours(reseal, task));
+            }
+            for (task, _) in left {
+                assert!(reseal.tasks.iter().all(|known| known.id != *task), "{}: {task}", job.title);
+            }
+            assert_eq!(reseal.sprays, sprays);
+        }
+    }
+}
+
 /// Tasks of the reseal against the drawing: joints by the length of those treated, days by the plan, what is
 /// masked by the outline and the counts. Then the price on top: labor by trade, materials as listed,
 /// equipment by the day, overhead on all three, profit on that, tax on materials.
@@ -59,8 +131,9 @@ fn the_examples_are_priced_as_on_paper() {
             .sum();
         let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
         let site = &job.plan.site;
-        // The examples are worked from steps, in empty rooms.
-        let at_height = if wall { 0.8 } else { 1.0 };
+        // Slopes are worked from a ladder, the rest from steps; the rooms are empty.
+        let slope = job.surfaces.iter().any(|surface| surface.kind == SurfaceKind::Slope);
+        let at_height = if wall { 0.8 } else { 1.0 } * if slope { 1.2 } else { 1.0 };
         let feet = |task: &str| pert(catalog, task) * run / 30.48 * at_height;
         let near = |what: &str, expected: f64| {
             let told = hours(reseal, what);
@@ -71,14 +144,7 @@ fn the_examples_are_priced_as_on_paper() {
             );
         };
         near("vacuum", feet("vacuum"));
-        let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
-        let windows = f64::from(site.windows).max(f64::from(u32::try_from(openings).unwrap()));
-        near("mask_windows", pert(catalog, "mask_windows") * windows);
         near("mask_fixtures", pert(catalog, "mask_fixtures") * f64::from(site.fixtures));
-        if openings == 0 {
-            near("mask_edges", pert(catalog, "mask_edges") * free_edge(&job) / 3.048);
-        }
-        near("spray_up", pert(catalog, "spray_up") * f64::from(job.plan.coats));
         let days = &reseal.schedule.days;
         let people: u32 = days.iter().map(|day| day.people).sum();
         near("drive", pert(catalog, "drive") * f64::from(people));
@@ -100,6 +166,8 @@ pub fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     let of = |trade: Trade| -> f64 {
         option.tasks.iter().filter(|task| task.trade == trade).map(|task| task.hours.mean.to_h()).sum()
     };
+    // So are hours in hundredths.
+    let of = |trade| (100.0 * of(trade)).round() / 100.0;
     let labor = of(Trade::Painter) * burdened(rates.labor.to_units())
         + of(Trade::Carpenter) * burdened(rates.carpenter.to_units());
     let materials: f64 =
@@ -109,7 +177,7 @@ pub fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     let profit = (labor + materials + equipment + overhead) * rates.profit.to_fraction();
     let tax = materials * rates.tax.to_fraction();
     let total = labor + materials + equipment + overhead + profit + tax;
-    let told = option.price.total.to_units();
+    let told = option.total().to_units();
     assert!((told - total).abs() < 0.06, "{}: {told} against {total}", job.title);
 }
 
@@ -129,9 +197,8 @@ fn boards_are_priced_by_the_board() {
         let boards = f64::from(u32::try_from(boards).unwrap());
         let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
         let openings = f64::from(u32::try_from(openings).unwrap());
-        // On walls the work at the boards goes faster.
-        let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
-        let times = if wall { 0.8 } else { 1.0 };
+        // On walls the work at the boards goes faster, on slopes slower.
+        let times = if job.surfaces[0].kind == SurfaceKind::Wall { 0.8 } else { 1.2 };
         for task in by_board {
             let run: f64 = found.layouts.iter().flat_map(|laid| &laid.boards).map(|b| b.run.to_m()).sum();
             let also = catalog.tasks.iter().find(|known| known.id == task).unwrap().also.unwrap();
@@ -170,11 +237,16 @@ fn a_day_less_takes_its_own_lines_out() {
     let each = (pert(catalog, "drive") + pert(catalog, "set_up")) * people;
     let standby = slow.schedule.standby.to_h() - quick.schedule.standby.to_h();
     let labor = (each + standby) * job.plan.prices.hour(Trade::Painter).to_units();
-    let difference = |line: PriceLine| slow.price.of(line).to_units() - quick.price.of(line).to_units();
+    let difference = |line: PriceLine| {
+        slow.price.as_ref().unwrap().of(line).to_units() - quick.price.as_ref().unwrap().of(line).to_units()
+    };
     assert!((difference(PriceLine::Labor) - labor).abs() < 0.02, "{labor}");
     let equipment = job.plan.prices.equipment.to_units() * days;
     assert!((difference(PriceLine::Equipment) - equipment).abs() < 0.01);
-    assert_eq!(slow.price.of(PriceLine::Materials), quick.price.of(PriceLine::Materials));
+    assert_eq!(
+        slow.price.as_ref().unwrap().of(PriceLine::Materials),
+        quick.price.as_ref().unwrap().of(PriceLine::Materials)
+    );
 }
 
 /// Lead-safe work where the house may have lead paint and more than six square feet of it are disturbed
@@ -223,5 +295,6 @@ fn scraping_a_section_is_in_the_range_of_practice() {
         .map(|joint| found.layouts[joint.surface].joints[joint.joint].length())
         .sum();
     let per_hundred = Minutes::of(60.0 * hours(reseal, "scrape") / (run.to_m() / 30.48));
-    assert!((40.0..60.0).contains(&per_hundred.to_minutes()), "{per_hundred:?}");
+    // From a ladder.
+    assert!((45.0..65.0).contains(&per_hundred.to_minutes()), "{per_hundred:?}");
 }

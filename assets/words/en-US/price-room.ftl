@@ -7,6 +7,7 @@ price-days-heading = Days: { $crew } on site, { $calendar } from first to last
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
 price-materials-heading = Materials
+price-materials-not-bought = not bought
 price-spread-heading = Job cost range
 price-payers-heading = Who pays
 price-rates-heading = Pricing
@@ -150,6 +151,7 @@ price-task-batch =
         [board_run] A batch is { $run } of board.
        *[outline_run] A batch is { $run } of free edge around the surfaces.
     }
+price-task-done = { $task }: { $section }, timed and done
 price-task-and-besides = { $quantity } + { $minutes } min
 # What there is of a task: 7.5 × 100 ft of joint; or a number of things: 88 boards.
 price-task-quantity = { $batches } × { $amount } { $unit }

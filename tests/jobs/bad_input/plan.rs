@@ -62,7 +62,7 @@ fn shares_over_the_whole_are_told_and_still_add_up() {
     for (option, sound) in found.options.iter().zip(&SOUND.1.options) {
         let price = &option.price;
         assert_eq!(price.contractor + price.supplier + price.owner, price.total);
-        assert_eq!(price.total, sound.price.total);
+        assert_eq!(price.total, sound.total());
     }
     planned(&fields::SUPPLIER_SHARE, "-20% is not between 0% and 100%", |job| {
         job.plan.payers.supplier = Percent::pct(-20.0);
@@ -134,7 +134,7 @@ fn negative_money_is_told_and_never_paid_out() {
         for option in &found.options {
             // Waiting is all labour: without a rate it costs nothing.
             let least = if option.materials.is_empty() { Money::cents(-1) } else { Money::ZERO };
-            assert!(option.price.total > least, "the price is {:?}", option.price.total);
+            assert!(option.total() > least, "the price is {:?}", option.total());
         }
         let words = headline(&found);
         assert!(!words.contains('−') && !words.contains("-$"), "{words}");

@@ -47,7 +47,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     let (words, figures) = (context.words, context.words.figures());
     ui.push_id(index, |ui| {
         ui.set_max_width(190.0);
-        let name = Label::new(RichText::new(&task.name).small()).wrap();
+        let name = Label::new(RichText::new(work::name(task, words)).small()).wrap();
         ui.add(name).on_hover_text(work::batch(task, words) + " " + &work::basis(task, words));
     });
     quantity(ui, task, words);
