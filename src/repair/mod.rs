@@ -48,6 +48,6 @@ pub use takeoff::{
 pub use task_kinds::{AlsoPer, Circumstance, Condition, Task, TaskPer, Trade};
 pub use tasks::{
     Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, done_already,
-    task_hours, weigh,
+    task_hours, task_of, weigh,
 };
 pub use trials::Tears;

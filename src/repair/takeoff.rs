@@ -132,11 +132,13 @@ impl Need {
 }
 
 /// Volume of wet sealant for `joints`, waste included: the section as it is laid, before it cures and
-/// sinks, along every joint. A slot that does not take such a bead counts for nothing.
+/// sinks, along every joint, and what runs into slots that nothing backs. A slot that does not take such a bead counts for nothing.
 pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, lay: BeadLay) -> Volume {
     let wet = |joint: &TreatedJoint| {
-        let section = lay.section(lay.slot(joint.gap), joint.edges, bead.v_filled, bead.least_depth);
-        section.wet_area().to_m2().max(0.0) * joint.length.to_m()
+        let slot = lay.slot(joint.gap);
+        let section = lay.section(slot, joint.edges, bead.v_filled, bead.least_depth);
+        let lost = lay.runs_in(slot, joint.edges);
+        (section.wet_area().to_m2().max(0.0) + lost.to_m2()) * joint.length.to_m()
     };
     let wet: f64 = joints.iter().map(wet).sum();
     Volume::m3(wet * (1.0 + bead.waste.to_fraction()))

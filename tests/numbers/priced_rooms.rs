@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 
 use gapwright::assess::{RepairOption, assess};
 use gapwright::job::{Catalog, file};
-use gapwright::repair::{DayStep, MethodId};
+use gapwright::repair::{DayStep, MethodId, WorkDay};
 
 use crate::priced_days::{option, priced_as_on_paper};
 
@@ -239,9 +239,10 @@ fn a_great_room_on_a_scaffold_adds_up_line_by_line() {
         assert!(option.schedule.days.iter().all(|day| day.people == 2 || !handles_boards(&day.does)));
         let pieces =
             |id: &str| option.materials.iter().find(|line| line.id == id).map_or(0, |line| line.pieces);
-        // On the day new boards are only stacked there is no scaffold.
-        let stacked = usize::from(method == MethodId::Replace);
-        let (first, last) = (&option.schedule.days[stacked], option.schedule.days.last().unwrap());
+        // While new boards are only stacked, primed and painted there is no scaffold.
+        let scaffold = |day: &&WorkDay| day.does.contains(&DayStep::Task("scaffold".into()));
+        let first = option.schedule.days.iter().find(scaffold).unwrap();
+        let last = option.schedule.days.last().unwrap();
         assert_eq!(pieces("scaffold_hire"), (last.day - first.day) / 7 + 1);
         // 84 boards of 10 ft 6-1/2 in, one to a stock board of 12 ft, and 8 % more, up to a whole one: 7 spares.
         let bought: u32 = option

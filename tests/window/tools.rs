@@ -204,7 +204,7 @@ fn a_number_says_where_it_comes_from() {
 fn the_price_on_the_screen_is_that_of_the_assessment() {
     let mut window = window(demo_job());
     click(&mut window, "Price");
-    let price = window.state().assessment().chosen().unwrap().price.clone();
+    let price = window.state().assessment().chosen().unwrap().price.clone().unwrap();
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");

@@ -12,6 +12,10 @@ pub(super) fn say(fault: &BookFault, which: Part, words: &Words) -> String {
         BookFault::UnknownStep { method, step } => {
             part!(which, words, "problem-unknown-step", method = method, step = step)
         }
+        BookFault::FormerRates { tasks } => {
+            let tasks = tasks.iter().map(String::as_str).collect();
+            part!(which, words, "problem-former-rates", tasks = Arg::Names(tasks))
+        }
         BookFault::OldPrices { names } => {
             let names = names.iter().map(String::as_str).collect();
             part!(which, words, "problem-old-prices", names = Arg::Names(names))
