@@ -7,6 +7,7 @@
 //! their own.
 
 mod answer;
+mod as_done;
 mod beliefs;
 mod causes;
 mod choice;
