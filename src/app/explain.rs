@@ -1,9 +1,12 @@
 //! Where a number comes from: how it is worked out, from what, and by what source. Any number shown by
 //! [`number`] can be asked by clicking it.
 
-use eframe::egui::{Button, Grid, Label, Popup, RichText, Role, Stroke, TextWrapMode, Ui, WidgetInfo, pos2};
+use eframe::egui::{
+    Button, Grid, Label, Popup, RichText, Role, ScrollArea, Stroke, TextWrapMode, Ui, WidgetInfo, pos2,
+};
 
 use super::context::WindowContext;
+use super::theme::Palette;
 use crate::assess::{RepairOption, SectionState};
 use crate::measure::{Humidity, Moisture, Percent, Quantity};
 use crate::words::{Arg, Words, say};
@@ -14,6 +17,8 @@ pub(super) struct Why {
     pub how: String,
     /// What goes in: the message of its name, and its value.
     pub from: Vec<From>,
+    /// What it adds up from, where that has names of its own: the name, and the sum.
+    pub lines: Vec<(String, String)>,
     /// The source of the method.
     pub source: String,
 }
@@ -61,9 +66,28 @@ pub(super) fn number(
                 ui.end_row();
             }
         });
+        if !why.lines.is_empty() {
+            lines(ui, palette, why.lines);
+        }
         ui.add(Label::new(RichText::new(why.source).small().color(palette.soft)).wrap());
     });
     button.on_hover_text(context.words.text("explain-ask.hint"));
+}
+
+/// What a number adds up from, which may be long.
+fn lines(ui: &mut Ui, palette: &Palette, lines: Vec<(String, String)>) {
+    ScrollArea::vertical().max_height(260.0).show(ui, |ui| {
+        Grid::new("lines").num_columns(2).striped(true).show(ui, |ui| {
+            for (name, sum) in lines {
+                ui.scope(|ui| {
+                    ui.set_max_width(165.0);
+                    ui.add(Label::new(RichText::new(name).small().color(palette.soft)).wrap());
+                });
+                ui.add(Label::new(RichText::new(sum).small()).wrap());
+                ui.end_row();
+            }
+        });
+    });
 }
 
 /// An entry of what goes in: the message of its name, and its value.
@@ -77,7 +101,12 @@ pub(super) fn mean_gap(context: &WindowContext<'_>, state: &SectionState) -> Why
         ("explain-joints-measured", say!(words, "explain-of", count = measured, all = joints)),
         ("explain-scatter", words.figures().length(state.gaps.scatter)),
     ];
-    Why { how: say!(words, "explain-mean-gap"), from, source: say!(words, "explain-mean-gap.source") }
+    Why {
+        how: say!(words, "explain-mean-gap"),
+        from,
+        source: say!(words, "explain-mean-gap.source"),
+        lines: vec![],
+    }
 }
 
 /// The boards' moisture at the visit.
@@ -92,7 +121,7 @@ pub(super) fn now(context: &WindowContext<'_>, state: &SectionState) -> Why {
             context.words.name_of(&context.assessment.catalog.species, &board.species).into_owned(),
         ),
     ];
-    Why { how: say!(words, "explain-now"), from, source: say!(words, "explain-now.source") }
+    Why { how: say!(words, "explain-now"), from, source: say!(words, "explain-now.source"), lines: vec![] }
 }
 
 /// The moisture at install.
@@ -107,7 +136,12 @@ pub(super) fn install(context: &WindowContext<'_>, state: &SectionState) -> Why 
         ("explain-coefficient", words.figures().number(coefficient, 5)),
         ("explain-moisture-today", moisture(words, state.now.moisture.mean)),
     ];
-    Why { how: say!(words, "explain-install"), from, source: say!(words, "explain-install.source") }
+    Why {
+        how: say!(words, "explain-install"),
+        from,
+        source: say!(words, "explain-install.source"),
+        lines: vec![],
+    }
 }
 
 /// What the room keeps the boards at.
@@ -125,7 +159,12 @@ pub(super) fn settled(context: &WindowContext<'_>, state: &SectionState) -> Why 
             ("explain-mean-of-year", moisture(words, state.settled.mean())),
         ])
         .collect();
-    Why { how: say!(words, "explain-settled"), from, source: say!(words, "explain-settled.source") }
+    Why {
+        how: say!(words, "explain-settled"),
+        from,
+        source: say!(words, "explain-settled.source"),
+        lines: vec![],
+    }
 }
 
 /// The widest gap of the coming year.
@@ -137,7 +176,12 @@ pub(super) fn widest(context: &WindowContext<'_>, state: &SectionState) -> Why {
         ("explain-moisture-today", moisture(words, state.now.moisture.mean)),
         ("explain-driest", moisture(words, driest)),
     ];
-    Why { how: say!(words, "explain-widest"), from, source: say!(words, "explain-widest.source") }
+    Why {
+        how: say!(words, "explain-widest"),
+        from,
+        source: say!(words, "explain-widest.source"),
+        lines: vec![],
+    }
 }
 
 /// The chance of a callback.
@@ -171,18 +215,23 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
         share = plan.callback.open_share,
         gap = plan.callback.widest,
     );
-    Why { how, from, source: say!(words, "explain-chance.source") }
+    Why { how, from, source: say!(words, "explain-chance.source"), lines: vec![] }
 }
 
 /// The price with callbacks.
 pub(super) fn expected(context: &WindowContext<'_>, option: &RepairOption) -> Why {
     let (words, plan) = (context.words, &context.assessment.job.plan);
     let from: Vec<From> = vec![
-        ("explain-price", words.figures().money(option.price.total)),
+        ("explain-price", words.figures().money(option.total())),
         ("field-warranty", words.figures().quantity(Quantity::Years(plan.warranty_years))),
         ("field-discount-rate", words.figures().percent(plan.discount.to_pct(), 1)),
     ];
-    Why { how: say!(words, "explain-expected"), from, source: say!(words, "explain-expected.source") }
+    Why {
+        how: say!(words, "explain-expected"),
+        from,
+        source: say!(words, "explain-expected.source"),
+        lines: vec![],
+    }
 }
 
 fn moisture(words: &Words, moisture: Moisture) -> String {

@@ -183,7 +183,11 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
             ui.label(proposed.color(context.palette.accent));
         }
         if context.assessment.advises_against(option) {
-            let against = RichText::new(context.words.text("homeowner-against")).size(sized(ui, DETAIL));
+            let against = match option.not_possible {
+                Some(reason) => reason.say(context.words),
+                None => context.words.text("homeowner-against").into_owned(),
+            };
+            let against = RichText::new(against).size(sized(ui, DETAIL));
             ui.label(against.color(context.palette.warn));
         }
         let name = RichText::new(context.words.called(&option.name))
@@ -194,8 +198,10 @@ fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
         for line in what_it_means(context.assessment, option, context.words) {
             ui.add(Label::new(RichText::new(line).size(sized(ui, DETAIL))).wrap());
         }
-        if context.view.presentation.prices {
-            let price = context.words.figures().money(option.price.total);
+        if context.view.presentation.prices
+            && let Some(price) = &option.price
+        {
+            let price = context.words.figures().money(price.total);
             ui.label(RichText::new(price).size(sized(ui, TEXT)));
         }
     };
@@ -225,9 +231,9 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {
         title(ui, &LetterPart::Plan.say(words));
         sentences(ui, &letter.plan);
         if context.view.presentation.prices
-            && let Some(option) = context.assessment.chosen()
+            && let Some(price) = context.assessment.chosen().and_then(|option| option.price.as_ref())
         {
-            let (total, owner) = (option.price.total, option.price.owner);
+            let (total, owner) = (price.total, price.owner);
             sentences(ui, &[say!(words, "homeowner-cost", total = total, owner = owner)]);
         }
         ui.add_space(8.0);

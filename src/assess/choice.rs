@@ -10,12 +10,18 @@ use crate::repair::MethodId;
 /// Warranties that are held against the plan's, years.
 const TERMS: [u32; 4] = [1, 3, 5, 10];
 
+/// Options whose costs differ by more than this share of the lesser cost nobody would call equal, however
+/// doubtful they are. Judgment.
+const EQUAL_WITHIN: f64 = 0.1;
+
 /// Which option costs least with callbacks, and what would change that.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choice {
     /// The option to choose: of those that cost the same with callbacks included, as far as anyone can
     /// tell, the one that disrupts the house least.
     pub best: MethodId,
+    /// How much more than the cheapest of those it is expected to cost; nothing where it is the cheapest.
+    pub costs_more: Money,
     /// The others whose cost with callbacks cannot be told from the least, cheapest first.
     pub equal: Vec<MethodId>,
     /// The next one that clearly costs more, if there is one.
@@ -62,12 +68,13 @@ pub(super) fn choose(
     let least = *known.first()?;
     let (equal, more): (Vec<&RepairOption>, Vec<&RepairOption>) = known.iter().partition(|option| {
         let more = option.expected.unwrap_or_default() - least.expected.unwrap_or_default();
-        more <= noise(inputs, option, least)
+        more <= noise(inputs, option, least).min(least.expected.unwrap_or_default().times(EQUAL_WITHIN))
     });
     let best = *equal.iter().min_by_key(|option| disruption(option))?;
     let next = more.first().copied();
     Some(Choice {
         best: best.method,
+        costs_more: best.expected.unwrap_or_default() - least.expected.unwrap_or_default(),
         equal: equal.iter().map(|option| option.method).filter(|method| *method != best.method).collect(),
         next: next.map(|option| option.method),
         front: front(&known),
@@ -100,7 +107,7 @@ fn disruption(option: &RepairOption) -> (u32, u32, Option<Money>) {
 
 /// Options that no other beats in both price and chance.
 fn front(known: &[&RepairOption]) -> Vec<MethodId> {
-    let at = |option: &RepairOption| Some((option.price.total, option.callback.as_ref()?.chance));
+    let at = |option: &RepairOption| Some((option.price.as_ref()?.total, option.callback.as_ref()?.chance));
     let mut points: Vec<(MethodId, Money, f64)> = known
         .iter()
         .filter_map(|option| at(option).map(|(price, chance)| (option.method, price, chance)))
@@ -122,7 +129,7 @@ fn margin(inputs: &OptionInputs<'_>, best: &RepairOption, next: &RepairOption) -
     // What is expected grows with the price itself.
     let grows = low.to_units() / best.price_of_work().to_units().max(0.01);
     let amount = (high - low).times(1.0 / grows.max(1.0)).max(Money::ZERO);
-    let share = Percent::pct(100.0 * amount.to_units() / best.price.total.to_units().max(0.01));
+    let share = Percent::pct(100.0 * amount.to_units() / best.total().to_units().max(0.01));
     let longest = best.tasks.iter().max_by(|a, b| a.hours.mean.to_h().total_cmp(&b.hours.mean.to_h()));
     let shared =
         |id: &str| next.tasks.iter().find(|task| task.id == id).map_or(Hours::ZERO, |t| t.hours.mean);

@@ -338,7 +338,7 @@ mod tests {
         let recommended = Verdict::of(&found).recommended.expect("the demo has an answer");
         let chosen = found.chosen().expect("an option is chosen");
         assert_eq!(recommended.method, chosen.method);
-        assert_eq!(recommended.quote.map(|quote| quote.total), Some(chosen.price.total));
+        assert_eq!(recommended.quote.map(|quote| quote.total), Some(chosen.total()));
         let lasting = recommended.lasting.expect("beads can fail");
         assert!((lasting.chance + chosen.callback.as_ref().expect("so").chance - 1.0).abs() < 1e-12);
         assert!(lasting.interval.low <= lasting.chance && lasting.chance <= lasting.interval.high);

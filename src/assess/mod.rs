@@ -7,6 +7,7 @@
 //! their own.
 
 mod answer;
+mod as_done;
 mod beliefs;
 mod causes;
 mod choice;
@@ -26,6 +27,7 @@ mod sealing_outlook;
 mod section_outlook;
 mod section_worlds;
 mod sections;
+mod start;
 mod through_time;
 mod typical_joint;
 mod verdict;
@@ -47,6 +49,7 @@ pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
 pub use section_outlook::{Closing, DryingLeft};
 pub use section_worlds::{MeanGap, PastWeek, SectionWorlds, Swing};
 pub use sections::{BeforeInstall, InstallMoisture, JointState, SectionState, age, visit_day};
+pub use start::{Assumed, StartsAfter};
 pub use through_time::{MeasuredGap, Story};
 pub use typical_joint::{JointWeek, RepairedJoint, RepairedLook, Still, TypicalJoint};
 pub use work::{TaskOutcome, TimedWork};

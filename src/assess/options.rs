@@ -3,29 +3,29 @@
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 
+use super::as_done::{as_done_here, as_painted, circumstances};
 use super::laid::LaidBeads;
-use super::materials::{cutting, quantities, trial_run};
+use super::materials::{Extent, cutting, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
+use super::start::{Start, StartsAfter, start};
 use super::typical_joint::Still;
-use crate::job::Job;
-use crate::joint::{BeadLay, REVEAL, Sealant};
-use crate::measure::{Area, Hours, Length, Money, Percent, Span};
+use crate::joint::{BeadLay, REVEAL};
+use crate::measure::{Area, Hours, Length, Money, Span};
 use crate::repair::{
-    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
-    MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
-    Quantities, RepairMethod, Risk, Schedule, ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs,
-    TaskPer, Trade, WaitTimes, applying, cost_spreads, day_tasks, done_already, price, schedule, takeoff,
-    task_hours,
+    Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, MaterialLine, MaterialPer, MethodId,
+    OnSite, Outcome, Plan, Price, PriceInputs, PriceLine, Quantities, RepairMethod, Risk, Schedule,
+    ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs, TaskPer, Trade, WaitTimes, applying,
+    cost_spreads, day_tasks, done_already, price, schedule, takeoff, task_hours,
 };
-use crate::surface::{Profile, SurfaceKind};
 use crate::wood::shrinkage;
 
 /// The finest joint that takes a wood spline. Common practice, no source.
 const SPLINE: Length = Length::inches(1.0 / 16.0);
 
-/// A joint finer than this slows the work down.
-const FINE: Length = Length::inches(1.0 / 16.0);
+/// Strips closer together than this are no battens but a louver: each is 1-1/4 in wide itself. Common practice,
+/// no source.
+const STRIP_SPACING: Length = Length::inches(4.0);
 
 /// Why an option is out of the question here.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -49,7 +49,15 @@ pub enum NotPossible {
     /// Boards are wet: laid tight now, they open again as they dry.
     RelaidWet,
     /// No stock length is long enough for the longest board.
-    StockTooShort,
+    StockTooShort {
+        /// The longest board.
+        board: Length,
+    },
+    /// The joints are too close together for strips.
+    StripsTooClose {
+        /// How far apart they are.
+        apart: Length,
+    },
 }
 
 /// A repair option, worked out.
@@ -81,8 +89,12 @@ pub struct RepairOption {
     pub schedule: Schedule,
     /// The first day of work.
     pub starts: Date,
-    /// Price.
-    pub price: Price,
+    /// What it has to wait for until then.
+    pub starts_after: StartsAfter,
+    /// Whether paint is sprayed; without, it is brushed and rolled, if there is any.
+    pub sprays: bool,
+    /// Price; what cannot be done has none.
+    pub price: Option<Price>,
     /// What labor and materials may turn out to cost.
     pub cost: CostSpread,
     /// Whether it buys boards by the length.
@@ -109,9 +121,14 @@ pub struct RepairOption {
 }
 
 impl RepairOption {
-    /// The price without what it holds for callbacks.
+    /// The price; nothing where it cannot be done.
+    pub fn total(&self) -> Money {
+        self.price.as_ref().map_or(Money::ZERO, |price| price.total)
+    }
+
+    /// The price without what it holds for callbacks; nothing where it cannot be done.
     pub fn price_of_work(&self) -> Money {
-        self.price.total - self.price.of(PriceLine::Callbacks)
+        self.price.as_ref().map_or(Money::ZERO, |price| price.total - price.of(PriceLine::Callbacks))
     }
 
     /// What callbacks within the warranty are expected to cost, at present value.
@@ -122,14 +139,14 @@ impl RepairOption {
     /// Puts what callbacks are expected to cost into the price.
     pub(super) fn hold_for_callbacks(&mut self, plan: &Plan) {
         let Some(callbacks) = self.expected_callbacks() else { return };
-        self.price = price(&PriceInputs {
+        self.price = Some(price(&PriceInputs {
             tasks: &self.tasks,
             materials: &self.materials,
             crew_days: self.schedule.crew_days,
             cost: &self.cost,
             callbacks,
             plan,
-        });
+        }));
     }
 }
 
@@ -138,44 +155,36 @@ const COST_SEED: u64 = 19_720_613;
 
 /// Every method of the catalog, worked out.
 pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
-    let measure = quantities(inputs);
-    if measure.boarded <= Area::ZERO {
+    let sealed = quantities(inputs, Extent::Sealed);
+    if sealed.boarded <= Area::ZERO {
         return vec![];
     }
-    let here = circumstances(inputs.job, &measure);
+    let [every_joint, boards] = [Extent::EveryJoint, Extent::Boards].map(|extent| quantities(inputs, extent));
+    let measure = |method: &RepairMethod| match Extent::of(method.outcome) {
+        Extent::Sealed => &sealed,
+        Extent::EveryJoint => &every_joint,
+        Extent::Boards => &boards,
+    };
+    let here = circumstances(inputs.job, &sealed);
     let conditions = applying(&inputs.catalog.conditions, &here);
     let works: Vec<Work> = inputs
         .catalog
         .methods
         .iter()
-        .filter_map(|method| work(method, &measure, &conditions, inputs))
+        .filter_map(|method| work(method, measure(method), &conditions, inputs))
         .collect();
     let costs: Vec<CostInputs<'_>> =
         works.iter().map(|work| CostInputs { tasks: &work.tasks, materials: &work.materials }).collect();
     let plan = &inputs.job.plan;
     let spreads = cost_spreads(&costs, &plan.prices, inputs.catalog.trials, COST_SEED);
-    works.into_iter().zip(spreads).map(|(work, cost)| option(work, cost, &measure, inputs)).collect()
-}
-
-/// What circumstances the rates meet here.
-fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance> {
-    let site = &job.plan.site;
-    let boards = || job.surfaces.iter().flat_map(|surface| &surface.sections);
-    let mut gaps: Vec<Length> = measure.treated.iter().map(|joint| joint.gap).collect();
-    gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
-    let middle = gaps.get(gaps.len() / 2);
-    let asked = [
-        (Circumstance::Wall, job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall)),
-        (Circumstance::Ladder, site.height == Height::Ladder),
-        (Circumstance::Scaffold, site.height == Height::Scaffold),
-        (Circumstance::Tight, site.tight),
-        (Circumstance::HardSealant, site.old_sealant == OldSealant::Hard),
-        (Circumstance::SoftSealant, site.old_sealant == OldSealant::Soft),
-        (Circumstance::Furnished, site.furnished),
-        (Circumstance::FineJoints, middle.is_some_and(|gap| *gap < FINE)),
-        (Circumstance::NoV, !boards().any(|section| matches!(section.board.profile, Profile::VGroove(_)))),
-    ];
-    asked.into_iter().filter(|(_, here)| *here).map(|(circumstance, _)| circumstance).collect()
+    works
+        .into_iter()
+        .zip(spreads)
+        .map(|(work, cost)| {
+            let measure = measure(&work.method);
+            option(work, cost, measure, inputs)
+        })
+        .collect()
 }
 
 /// A method with its work laid out, before it has a price.
@@ -185,12 +194,10 @@ struct Work {
     materials: Vec<MaterialLine>,
     schedule: Schedule,
     starts: Date,
+    starts_after: StartsAfter,
     buys_boards: bool,
     cutting: Option<CuttingList>,
 }
-
-/// A sealant with at least this share of solids does not sink as it cures. Assumption.
-const DOES_NOT_SINK: Percent = Percent::pct(95.0);
 
 fn work(
     method: &RepairMethod,
@@ -215,6 +222,8 @@ fn work(
         quantities: measure,
         trial_run: trial_run(inputs),
     };
+    let method = as_painted(&of_tasks);
+    let of_tasks = TaskInputs { method: &method, ..of_tasks };
     let tasks = task_hours(&of_tasks);
     let boards =
         catalog.materials.iter().find(|m| m.per == MaterialPer::BoardRun && method.materials.contains(&m.id));
@@ -226,7 +235,7 @@ fn work(
         acclimation: Hours::h(24.0 * f64::from(plan.acclimation_days)),
         season: Hours::h(24.0 * days(inputs.seal_day)),
     };
-    let first = first_day(&method, inputs);
+    let Start { first, after: starts_after } = start(&method, inputs);
     let schedule = schedule(&ScheduleInputs {
         method: &method,
         tasks: &tasks,
@@ -260,44 +269,7 @@ fn work(
     }
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
     let buys_boards = boards.is_some();
-    Some(Work { starts, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
-}
-
-/// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
-/// where that is due.
-fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, job: &Job) -> RepairMethod {
-    let split = if job.plan.two_visits { method.in_two_visits() } else { None };
-    let mut method = split.unwrap_or_else(|| method.clone());
-    if sealant.solids >= DOES_NOT_SINK {
-        method = method.without_second_bead();
-    }
-    if lead_safe_due(&method, measure, job) {
-        method = method.lead_safe();
-    }
-    if job.plan.site.height == Height::Scaffold {
-        method = method.from_scaffold();
-    }
-    if job.plan.site.furnished { method.among_furniture() } else { method }
-}
-
-/// The first year in which a house counts as free of lead paint (40 CFR 745.83).
-const NO_LEAD_FROM: i16 = 1978;
-/// Painted surface that may be disturbed in a room before the work must be lead-safe (40 CFR 745.83:
-/// six square feet inside).
-const MINOR: Area = Area::m2(6.0 * 0.092_903_04);
-/// Width of the paint that scraping out a joint disturbs.
-const SCRAPED_BAND: Length = Length::inches(0.5);
-
-/// Whether the work must be lead-safe: the house may have lead paint, and more of it is disturbed than
-/// counts as minor.
-fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool {
-    let may_have = job.plan.site.lead == LeadPaint::ByAge && job.built.is_none_or(|year| year < NO_LEAD_FROM);
-    if !may_have || !method.disturbs_paint() {
-        return false;
-    }
-    let scraped = Area::m2(measure.joint_run().to_m() * SCRAPED_BAND.to_m());
-    let disturbed = if method.paints() { measure.painted } else { scraped };
-    disturbed > MINOR
+    Some(Work { starts, starts_after, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
 }
 
 /// What a day on site takes, whatever is done on it: by the rates of the tasks that go with the days.
@@ -322,13 +294,6 @@ const fn days(count: usize) -> f64 {
     count as f64
 }
 
-/// The day on which the work may begin: what is sealed begins on the day of sealing, all else after the
-/// visit.
-fn first_day(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Date {
-    let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
-    super::date_after(inputs.job, if seals { inputs.seal_day } else { 0 })
-}
-
 /// The crew as the schedule needs it, for work that may begin on `first`.
 fn crew(first: Date, plan: &Plan) -> Crew {
     Crew {
@@ -345,18 +310,23 @@ fn crew(first: Date, plan: &Plan) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, starts, buys_boards, cutting } = work;
-    let price = price(&PriceInputs {
-        tasks: &tasks,
-        materials: &materials,
-        crew_days: schedule.crew_days,
-        cost: &cost,
-        callbacks: Money::ZERO,
-        plan: &inputs.job.plan,
+    let Work { method, tasks, materials, schedule, starts, starts_after, buys_boards, cutting } = work;
+    let not_possible = not_possible(&method, measure, buys_boards && cutting.is_none(), inputs);
+    let price = not_possible.is_none().then(|| {
+        price(&PriceInputs {
+            tasks: &tasks,
+            materials: &materials,
+            crew_days: schedule.crew_days,
+            cost: &cost,
+            callbacks: Money::ZERO,
+            plan: &inputs.job.plan,
+        })
     });
     RepairOption {
         method: method.id,
-        not_possible: not_possible(&method, measure, buys_boards && cutting.is_none(), inputs),
+        not_possible,
+        sprays: method.sprays(),
+        starts_after,
         buys_boards,
         opens_to: match method.outcome {
             Outcome::Bead { .. } | Outcome::Line | Outcome::Unchanged => widest_left(inputs),
@@ -394,7 +364,7 @@ fn not_possible(
     inputs: &OptionInputs<'_>,
 ) -> Option<NotPossible> {
     let mends_joints = !matches!(method.outcome, Outcome::Boards { .. } | Outcome::Unchanged);
-    if mends_joints && measure.treated.is_empty() {
+    if mends_joints && !inputs.joints.iter().any(|state| state.treated) {
         return Some(NotPossible::NoOpenJoints);
     }
     let board = |state: &SectionState| &inputs.job.surfaces[state.surface].sections[state.section].board;
@@ -409,10 +379,22 @@ fn not_possible(
         }
         Outcome::Glued if widest < SPLINE => Some(NotPossible::TooFineForSpline { widest }),
         Outcome::Glued if wet => Some(NotPossible::GluedWet),
-        Outcome::Boards { .. } if boards_too_short => Some(NotPossible::StockTooShort),
+        Outcome::Covered if strips_too_close(inputs).is_some() => strips_too_close(inputs),
+        Outcome::Boards { .. } if boards_too_short => {
+            let longest = measure.pieces.first().map_or(0.0, |(length, _)| *length);
+            Some(NotPossible::StockTooShort { board: Length::m(longest) })
+        }
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => Some(NotPossible::RelaidWet),
         _ => None,
     }
+}
+
+/// That the boards are too narrow for a strip at every joint, if they are.
+fn strips_too_close(inputs: &OptionInputs<'_>) -> Option<NotPossible> {
+    let narrow =
+        |state: &SectionState| inputs.job.surfaces[state.surface].sections[state.section].board.face_width;
+    let apart = inputs.sections.iter().map(narrow).reduce(Length::min)?;
+    (apart < STRIP_SPACING).then_some(NotPossible::StripsTooClose { apart })
 }
 
 /// Widest gap of the treated joints in the three years to come.

@@ -74,7 +74,7 @@ pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -
         // What mends nothing has no callback to be paid for: it leaves the repair to be paid later.
         if option.outcome != Outcome::Unchanged {
             let years = plan.warranty_years;
-            option.expected = Some(with_callbacks(inputs.job, option.price.total, share, years));
+            option.expected = Some(with_callbacks(inputs.job, option.total(), share, years));
             if plan.prices.add_callbacks {
                 option.hold_for_callbacks(plan);
             }

@@ -4,6 +4,7 @@
 use super::laid::LaidBeads;
 use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, slides, tongue};
+use super::start::lead;
 use crate::job::{Catalog, Job};
 use crate::joint::{HORIZON, SealedJoint, Season, season};
 use crate::measure::Percent;
@@ -38,7 +39,8 @@ pub(super) fn plan_season(
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
     });
-    let best = season.as_ref().map_or(0, |season| season.best_week().day);
+    // Nobody seals before the crew can come.
+    let best = season.as_ref().map_or(0, |season| season.best_week().day).max(lead(job));
     (season, planned.unwrap_or(best).min(HORIZON - 1))
 }
 

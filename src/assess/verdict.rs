@@ -36,12 +36,17 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
         return first(FirstStep::FixProblems);
     };
     let least = assessment.choice.as_ref().filter(|choice| !choice.equal.contains(&chosen.method));
-    let least = least.map(|choice| choice.best);
+    // The one that disrupts least is named as cheaper only if it is.
+    let cheaper = |method: &MethodId| {
+        let expected = |method| assessment.option(method).and_then(|option| option.expected);
+        expected(chosen.method).is_none_or(|own| expected(*method).is_some_and(|least| least < own))
+    };
+    let least = least.map(|choice| choice.best).filter(cheaper);
     let wet = assessment.sections.iter().filter(|state| state.is_wetted());
     Answer {
         advice: advice(job, assessment, chosen),
         when: seals(chosen.method).then(|| when(job, assessment)),
-        quote: Some(quote(chosen)),
+        quote: quote(chosen),
         callback: chosen
             .callback
             .as_ref()
@@ -79,9 +84,10 @@ fn lasts(job: &Job, assessment: &Assessment, chosen: &RepairOption) -> bool {
         && !(chosen.holds.is_some() && assessment.opens_wider_than(job.plan.callback.widest))
 }
 
-fn quote(option: &RepairOption) -> Quote {
-    let days = option.schedule.crew_days;
-    Quote { total: option.price.total, spread: option.price.spread, crew_days: (days > 0).then_some(days) }
+/// The price of an option in short; what cannot be done has none.
+fn quote(option: &RepairOption) -> Option<Quote> {
+    let (price, days) = (option.price.as_ref()?, option.schedule.crew_days);
+    Some(Quote { total: price.total, spread: price.spread, crew_days: (days > 0).then_some(days) })
 }
 
 fn advice(job: &Job, assessment: &Assessment, option: &RepairOption) -> Advice {

@@ -57,7 +57,7 @@ fn row(path: &Path, opened: &Opened) -> [String; 8] {
         assessment.job.title.clone(),
         assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
         chosen.map_or_else(String::new, |option| option.method.key()),
-        chosen.map_or_else(String::new, |option| option.price.total.plain()),
+        chosen.and_then(|option| option.price.as_ref()).map_or_else(String::new, |price| price.total.plain()),
         assessment.best().map_or_else(String::new, |option| option.method.key()),
         opened.errors().to_string(),
         answer::headline(assessment, &opened.words()),

@@ -199,6 +199,7 @@ impl Entry for Paint {
         EntryFigure::Solids
             .fault(self.solids.to_pct())
             .or_else(|| EntryFigure::Transfer.fault(self.transfer.to_pct()))
+            .or_else(|| EntryFigure::Transfer.fault(self.sprayed?.to_pct()))
             .or_else(|| EntryFigure::Film.fault(self.film))
             .or_else(|| EntryFigure::Recoat.fault(self.recoat.to_h()))
             .or_else(|| self.cans.is_empty().then_some(EntryFault::NoPack))
@@ -240,6 +241,7 @@ impl Entry for Task {
         (!rises)
             .then_some(EntryFault::MinutesOutOfOrder(self.minutes))
             .or_else(|| EntryFigure::Batch(self.per.dimension()).fault(self.batch))
+            .or_else(|| self.also.and_then(|also| EntryFigure::Batch(also.per.dimension()).fault(also.batch)))
     }
 }
 

@@ -33,6 +33,8 @@ pub enum BookField {
     Film,
     /// What of a paint reaches the wood.
     Transfer,
+    /// What of a paint reaches the wood where it is sprayed.
+    Sprayed,
     /// Until the next coat.
     Recoat,
     /// What the amount or the time goes with.
@@ -92,6 +94,7 @@ impl BookField {
             Self::Packs => "packs",
             Self::Film => "film",
             Self::Transfer => "transfer",
+            Self::Sprayed => "sprayed",
             Self::Recoat => "recoat",
             Self::Per => "per",
             Self::Coverage => "coverage",
@@ -217,6 +220,7 @@ pub(super) fn of_paint(paint: &Paint) -> BookFigures {
         (BookField::Recoat, BookValue::Hours(paint.recoat)),
         (BookField::Packs, BookValue::Cans(paint.cans.clone())),
     ];
+    figures.extend(paint.sprayed.map(|share| (BookField::Sprayed, BookValue::Percent(share))));
     figures.extend(priced(paint.priced, &paint.source, paint.kind));
     figures
 }

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use crate::bead::{
     BeadDesign, Behind, BoardEdge, Endurance, LEAST_TAPE, MovementLimits, SealantClass, Section,
 };
-use crate::measure::{DateText, Hours, Length, Money, Percent, Volume};
+use crate::measure::{Area, DateText, Hours, Length, Money, Percent, Volume};
 use crate::named::named;
 use crate::surface::BoardSpec;
 use crate::wood::Kind;
@@ -142,6 +142,16 @@ impl BeadLay {
             Self::OnTongue => false,
             Self::Bridge | Self::Reveal => slot >= LEAST_TAPE,
         }
+    }
+
+    /// Area of sealant that runs into a slot of this width below the bead where nothing backs it: as deep as
+    /// the slot is wide, at most down to the tongue. Assumption; it takes sealant and holds nothing.
+    pub fn runs_in(self, slot: Length, edges: JointEdges) -> Area {
+        if self != Self::Bridge || edges.v_leg <= Length::ZERO || self.is_backed(slot) {
+            return Area::ZERO;
+        }
+        let to_tongue = (edges.tongue_below - edges.v_leg).max(LEAST_LAYER);
+        Area::m2(slot.to_m().max(0.0) * slot.min(to_tongue).to_m().max(0.0))
     }
 
     /// The section of the bead in a slot of this width.

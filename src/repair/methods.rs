@@ -239,7 +239,8 @@ impl RepairMethod {
         self.steps.contains(&Step::Wait(Wait::Season))
     }
 
-    fn does(&self, task: &str) -> bool {
+    /// Whether a task is one of its steps, by the task's id.
+    pub fn does(&self, task: &str) -> bool {
         self.steps.iter().any(|step| matches!(step, Step::Do(id) if id == task))
     }
 
@@ -268,6 +269,28 @@ impl RepairMethod {
         let with_its_wait = at > 0 && steps[at - 1] == Step::Wait(Wait::Sealant);
         steps.drain(at - usize::from(with_its_wait)..=at);
         Self { steps, ..self.clone() }
+    }
+
+    /// Whether it sprays paint.
+    pub fn sprays(&self) -> bool {
+        self.does("spray_up")
+    }
+
+    /// The same painted with brush and roller: no sprayer to set up and flush, and nothing to mask but what
+    /// the paint is cut in along.
+    #[must_use]
+    pub fn brushed(&self) -> Self {
+        let steps = self.steps.iter().filter_map(|step| match step {
+            Step::Do(id) => match id.as_str() {
+                "spray_up" | "mask_windows" => None,
+                "mask_edges" => Some(Step::Do("tape_edges".to_owned())),
+                "unmask" => Some(Step::Do("pull_tape".to_owned())),
+                _ => Some(step.clone()),
+            },
+            Step::Coats(id) if id == "coat" => Some(Step::Coats("brush_coat".to_owned())),
+            Step::Coats(_) | Step::Wait(_) => Some(step.clone()),
+        });
+        Self { steps: steps.collect(), ..self.clone() }
     }
 
     /// The same done lead-safe: containment after each masking, the cleaning check before each cleanup.

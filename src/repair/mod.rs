@@ -30,7 +30,8 @@ pub use done::{Done, Learned, learn, learn_waste, rates_of, use_of};
 pub use methods::{MethodId, Outcome, RepairMethod, Step, Wait};
 pub use own::Payer;
 pub use plan::{
-    BeadShape, Height, LeadPaint, OldSealant, Payers, Plan, PriceLine, Scope, Shares, Site, Stock, Trial,
+    ASSUMED_WINDOWS, BeadShape, Height, LeadPaint, OldSealant, Painting, Payers, Plan, PriceLine, Scope,
+    Shares, Site, Stock, Trial,
 };
 pub use price::{LineBasis, Price, PriceInputs, Priced, present_value, price};
 pub use prices::{Charging, Prices, RoundTo, TaxOn};
@@ -47,6 +48,6 @@ pub use takeoff::{
 pub use task_kinds::{AlsoPer, Circumstance, Condition, Task, TaskPer, Trade};
 pub use tasks::{
     Also, Besides, CatalogRate, RateBasis, TaskHours, TaskInputs, Weighed, applying, day_tasks, done_already,
-    task_hours, weigh,
+    task_hours, task_of, weigh,
 };
 pub use trials::Tears;

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use jiff::civil::Date;
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use super::methods::MethodId;
 use super::prices::Prices;
@@ -54,13 +54,27 @@ impl Default for BeadShape {
 /// How high the work is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Height {
-    /// Within reach from the floor or a step platform.
+    /// As the drawing says: a ladder under a slope and on a high wall, else a step platform.
     #[default]
+    ByDrawing,
+    /// Within reach from the floor or a step platform.
     Steps,
     /// From a ladder.
     Ladder,
     /// From a scaffold.
     Scaffold,
+}
+
+/// How paint goes on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
+pub enum Painting {
+    /// Whichever takes fewer hours here, masking and cleaning up included.
+    #[default]
+    Quicker,
+    /// Sprayed and back-brushed.
+    Sprayed,
+    /// With brush and roller.
+    Brushed,
 }
 
 /// What the old sealant is like to cut out.
@@ -97,14 +111,30 @@ pub struct Site {
     pub furnished: bool,
     /// Whether the room is hard to get to or to move in.
     pub tight: bool,
-    /// Windows and doors that are masked before spraying.
-    pub windows: u32,
+    /// Windows and doors that are masked before spraying; `None` for those that are drawn, or where none is
+    /// for [`ASSUMED_WINDOWS`].
+    #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "plain", serialize_with = "plainly")]
+    #[schemars(with = "u32")]
+    pub windows: Option<u32>,
     /// Lights, vents, fans and the like that are taken down or masked.
     pub fixtures: u32,
     /// Whether the room is handed back every evening.
     pub handed_back: bool,
     /// What is known of lead in the old paint.
     pub lead: LeadPaint,
+}
+
+/// Windows and doors of a room in whose drawing there are none. Assumption.
+pub const ASSUMED_WINDOWS: u32 = 3;
+
+/// A count that a file has as it is, or not at all.
+fn plain<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<u32>, D::Error> {
+    u32::deserialize(deserializer).map(Some)
+}
+
+#[expect(clippy::ref_option, reason = "the form that serde calls")]
+fn plainly<S: Serializer>(count: &Option<u32>, serializer: S) -> Result<S::Ok, S::Error> {
+    count.unwrap_or_default().serialize(serializer)
 }
 
 impl Default for Site {
@@ -114,7 +144,7 @@ impl Default for Site {
             old_sealant: OldSealant::default(),
             furnished: false,
             tight: false,
-            windows: 3,
+            windows: None,
             fixtures: 2,
             handed_back: false,
             lead: LeadPaint::default(),
@@ -257,6 +287,8 @@ pub struct Plan {
     pub paint: String,
     /// Coats of paint.
     pub coats: u32,
+    /// How paint goes on.
+    pub painting: Painting,
     /// Which joints are sealed.
     pub scope: Scope,
     /// A joint at least this wide is open.
@@ -274,6 +306,10 @@ pub struct Plan {
     pub day: Hours,
     /// Hour of the day at which they are there.
     pub starts: Hours,
+    /// Workdays from the visit until the crew can come.
+    pub lead_days: u32,
+    /// Workdays from the visit until boards that are ordered have come.
+    pub order_days: u32,
     /// Lunch break, which is not paid.
     pub lunch: Minutes,
     /// Hours by which they stay late rather than come back.
@@ -324,6 +360,7 @@ impl Default for Plan {
             primer: "stain-blocking-primer".to_owned(),
             paint: "interior-satin-sprayed".to_owned(),
             coats: 2,
+            painting: Painting::default(),
             scope: Scope::default(),
             open_from: Length::inches(1.0 / 64.0),
             narrowest: Length::inches(1.0 / 32.0),
@@ -332,6 +369,8 @@ impl Default for Plan {
             crew: 2,
             day: Hours::h(8.0),
             starts: Hours::h(8.0),
+            lead_days: 5,
+            order_days: 10,
             lunch: Minutes::of(30.0),
             stays_late: Hours::h(1.0),
             delivered_at: Moisture::pct(12.0),

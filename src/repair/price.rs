@@ -1,7 +1,7 @@
 //! From hours and materials to a price and who pays it.
 
 use super::cost::CostSpread;
-use super::plan::{Plan, PriceLine};
+use super::plan::{Plan, PriceLine, Shares};
 use super::prices::{Charging, TaxOn};
 use super::takeoff::MaterialLine;
 use super::task_kinds::Trade;
@@ -127,6 +127,18 @@ pub struct Price {
 }
 
 impl Price {
+    /// What the work costs the firm: everything but profit, what tops it up, and tax. Where an hour is one
+    /// figure, profit on labor is in it.
+    pub fn cost(&self) -> Money {
+        let gained = [PriceLine::Profit, PriceLine::Minimum, PriceLine::Tax, PriceLine::Rounding];
+        self.lines.iter().filter(|priced| !gained.contains(&priced.line)).map(|priced| priced.amount).sum()
+    }
+
+    /// What homeowner and supplier pay together, tax not included.
+    pub fn collected(&self) -> Money {
+        self.owner + self.supplier - self.of(PriceLine::Tax)
+    }
+
     /// The amount of a line.
     pub fn of(&self, line: PriceLine) -> Money {
         self.lines.iter().filter(|priced| priced.line == line).map(|priced| priced.amount).sum()
@@ -150,8 +162,13 @@ impl Amounts {
 /// at the 10th and 90th percentile of the cost, with the same contingency.
 pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let plan = inputs.plan;
-    let labor = Trade::ALL.map(|trade| plan.prices.hour(trade).times(hours_of(inputs, trade).to_h()));
-    let labor: Money = labor.into_iter().sum();
+    let labor: Money = match plan.prices.charging {
+        Charging::ChargeOut => plan.prices.charge_out.times(all_hours(inputs).to_h()),
+        Charging::BuildUp => {
+            let trades = Trade::ALL.into_iter();
+            trades.map(|trade| plan.prices.hour(trade).times(hours_of(inputs, trade).to_h())).sum()
+        }
+    };
     let materials: Money = inputs.materials.iter().map(|line| line.amount).sum();
     let contingency = plan.prices.contingency.map_or(Money::ZERO, |share| {
         let more = inputs.cost.at(share.to_fraction()) - inputs.cost.mean;
@@ -168,11 +185,15 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let gained = [PriceLine::Profit, PriceLine::Minimum, PriceLine::Rounding];
     let profit: Money = gained.iter().map(|line| amounts.0[*line as usize]).sum();
     let profit = profit.to_units();
-    let lines: Vec<Priced> = PriceLine::ALL
-        .into_iter()
-        .map(|line| shared(line, amounts.0[line as usize], basis(line, inputs), plan))
-        .filter(|priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labor)
-        .collect();
+    let lines = PriceLine::ALL.into_iter().map(|line| Priced {
+        line,
+        basis: basis(line, inputs),
+        amount: amounts.0[line as usize],
+        contractor: Money::ZERO,
+        supplier: Money::ZERO,
+    });
+    let kept = |priced: &Priced| priced.amount != Money::ZERO || priced.line == PriceLine::Labor;
+    let lines = shared(lines.filter(kept).collect(), plan);
     let contractor = lines.iter().map(|priced| priced.contractor).sum();
     let supplier = lines.iter().map(|priced| priced.supplier).sum();
     Price {
@@ -188,11 +209,38 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     }
 }
 
-fn shared(line: PriceLine, amount: Money, basis: LineBasis, plan: &Plan) -> Priced {
-    let shares = plan.payers.of(line);
-    let contractor = amount.times(shares.contractor.to_fraction());
-    let supplier = amount.times(shares.supplier.to_fraction());
-    Priced { line, basis, amount, contractor, supplier }
+/// The lines with what contractor and supplier bear of each. Lines that are shared alike are shared as one
+/// amount, so that 60 % of their sum is 60 % of it to the cent; what rounding leaves falls on the largest.
+fn shared(mut lines: Vec<Priced>, plan: &Plan) -> Vec<Priced> {
+    let mut groups: Vec<(Shares, Vec<usize>)> = Vec::new();
+    for (at, priced) in lines.iter().enumerate() {
+        let shares = plan.payers.of(priced.line);
+        match groups.iter_mut().find(|(known, _)| *known == shares) {
+            Some((_, members)) => members.push(at),
+            None => groups.push((shares, vec![at])),
+        }
+    }
+    for (shares, members) in groups {
+        let amounts: Vec<Money> = members.iter().map(|at| lines[*at].amount).collect();
+        let contractor = parts(&amounts, shares.contractor);
+        let supplier = parts(&amounts, shares.supplier);
+        for ((at, contractor), supplier) in members.into_iter().zip(contractor).zip(supplier) {
+            (lines[at].contractor, lines[at].supplier) = (contractor, supplier);
+        }
+    }
+    lines
+}
+
+/// A share of each amount, which add up to that share of their sum.
+fn parts(amounts: &[Money], share: Percent) -> Vec<Money> {
+    let share = share.to_fraction();
+    let mut parts: Vec<Money> = amounts.iter().map(|amount| amount.times(share)).collect();
+    let left = amounts.iter().copied().sum::<Money>().times(share) - parts.iter().copied().sum();
+    let largest = (0..amounts.len()).max_by_key(|at| (amounts[*at], std::cmp::Reverse(*at)));
+    if let Some(at) = largest {
+        parts[at] = parts[at] + left;
+    }
+    parts
 }
 
 fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInputs<'_>) -> Amounts {
@@ -237,9 +285,18 @@ fn build(labor: Money, materials: Money, contingency: Money, inputs: &PriceInput
     ])
 }
 
-/// Hours of a trade.
+/// Hours of a trade, to the hundredth as they are told: what stands on the price multiplies out.
 fn hours_of(inputs: &PriceInputs<'_>, trade: Trade) -> Hours {
-    inputs.tasks.iter().filter(|task| task.trade == trade).map(|task| task.hours.mean).sum()
+    hundredths(inputs.tasks.iter().filter(|task| task.trade == trade).map(|task| task.hours.mean).sum())
+}
+
+/// Hours of both, likewise.
+fn all_hours(inputs: &PriceInputs<'_>) -> Hours {
+    hundredths(inputs.tasks.iter().map(|task| task.hours.mean).sum())
+}
+
+fn hundredths(hours: Hours) -> Hours {
+    Hours::h((hours.to_h() * 100.0).round() / 100.0)
 }
 
 /// What the labor is made of.
@@ -247,7 +304,7 @@ fn labor_basis(inputs: &PriceInputs<'_>) -> LineBasis {
     let prices = &inputs.plan.prices;
     let [painter, carpenter] = Trade::ALL.map(|trade| hours_of(inputs, trade));
     if prices.charging == Charging::ChargeOut {
-        return LineBasis::ChargeOut { hours: painter + carpenter, rate: prices.charge_out };
+        return LineBasis::ChargeOut { hours: all_hours(inputs), rate: prices.charge_out };
     }
     let of = |trade, hours| LineBasis::Labor {
         hours,
@@ -255,8 +312,8 @@ fn labor_basis(inputs: &PriceInputs<'_>) -> LineBasis {
         wage: prices.wage(trade),
         burden: prices.burden,
     };
-    if carpenter <= Hours::ZERO || prices.labor == prices.carpenter {
-        return of(Trade::Painter, painter + carpenter);
+    if carpenter <= Hours::ZERO {
+        return of(Trade::Painter, painter);
     }
     if painter <= Hours::ZERO {
         return of(Trade::Carpenter, carpenter);

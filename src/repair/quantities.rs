@@ -27,6 +27,8 @@ pub struct Quantities {
     pub treated: Vec<TreatedJoint>,
     /// Face to paint, V included.
     pub painted: Area,
+    /// V grooves and beads in that face, which a brush is drawn along with each coat.
+    pub grooves: Length,
     /// Face of the boards in plan.
     pub boarded: Area,
     /// Volume of the boards.
@@ -35,6 +37,8 @@ pub struct Quantities {
     pub board_run: Length,
     /// The boards' pieces by length, in whole millimetres, and how many of each.
     pub pieces: Vec<(f64, usize)>,
+    /// Ends of those pieces that are cut at an angle.
+    pub angled_ends: usize,
     /// Free edge around the surfaces.
     pub outline: Length,
     /// Trim around the surfaces and along the boards that part them.
@@ -102,7 +106,7 @@ impl Quantities {
             TaskPer::Visit => 1.0,
             TaskPer::Board => self.boards() as f64,
             TaskPer::Opening => self.openings as f64,
-            TaskPer::Window => self.windows.max(self.openings) as f64,
+            TaskPer::Window => self.windows as f64,
             TaskPer::Fixture => self.fixtures as f64,
             TaskPer::Coat => coats.into(),
             TaskPer::Day => on_site.days.into(),
@@ -114,6 +118,8 @@ impl Quantities {
             TaskPer::BackedRun => self.backed_run().to_m(),
             TaskPer::PaintedArea => self.painted.to_m2(),
             TaskPer::CoatedArea => self.painted.to_m2() * f64::from(coats),
+            TaskPer::CoatedGrooves => self.grooves.to_m() * f64::from(coats),
+            TaskPer::AngledEnd => self.angled_ends as f64,
             TaskPer::BoardedArea => self.boarded.to_m2(),
             TaskPer::OutlineRun => self.outline.to_m(),
             TaskPer::TrimRun => self.trim.to_m(),
@@ -129,7 +135,9 @@ impl Quantities {
             MaterialPer::Job => 1.0,
             MaterialPer::Visit => method.visits() as f64,
             MaterialPer::PaintedArea => self.painted.to_m2(),
-            MaterialPer::CoveredArea => self.painted.to_m2() * 2.0 * maskings,
+            // Paint that is sprayed drifts onto the walls too.
+            MaterialPer::CoveredArea if method.sprays() => self.painted.to_m2() * 2.0 * maskings,
+            MaterialPer::CoveredArea => self.painted.to_m2() * maskings,
             MaterialPer::BoardedArea => self.boarded.to_m2(),
             MaterialPer::OutlineRun => self.outline.to_m() * maskings,
             MaterialPer::BoardRun => self.board_run.to_m(),

@@ -23,8 +23,11 @@ pub struct Paint {
     pub solids: Percent,
     /// Dry film of one coat, micrometres.
     pub film: f64,
-    /// Share of the paint that reaches the wood.
+    /// Share of the paint that reaches the wood by brush and roller.
     pub transfer: Percent,
+    /// The same where it is sprayed; `None` for the same share.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub sprayed: Option<Percent>,
     /// Stretch at which its dry film cracks.
     #[serde(default = "cracks_at")]
     pub cracks_at: Percent,
@@ -59,8 +62,8 @@ pub enum MaterialPer {
     Visit,
     /// Square metres painted.
     PaintedArea,
-    /// Square metres covered: the painted area again on the floor below, and as much on the walls; for
-    /// each time the room is masked.
+    /// Square metres covered: the painted area again on the floor below, and where paint is sprayed as much
+    /// on the walls; for each time the room is masked.
     CoveredArea,
     /// Square metres of boards.
     BoardedArea,

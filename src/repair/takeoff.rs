@@ -132,20 +132,23 @@ impl Need {
 }
 
 /// Volume of wet sealant for `joints`, waste included: the section as it is laid, before it cures and
-/// sinks, along every joint. A slot that does not take such a bead counts for nothing.
+/// sinks, along every joint, and what runs into slots that nothing backs. A slot that does not take such a bead counts for nothing.
 pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, lay: BeadLay) -> Volume {
     let wet = |joint: &TreatedJoint| {
-        let section = lay.section(lay.slot(joint.gap), joint.edges, bead.v_filled, bead.least_depth);
-        section.wet_area().to_m2().max(0.0) * joint.length.to_m()
+        let slot = lay.slot(joint.gap);
+        let section = lay.section(slot, joint.edges, bead.v_filled, bead.least_depth);
+        let lost = lay.runs_in(slot, joint.edges);
+        (section.wet_area().to_m2().max(0.0) + lost.to_m2()) * joint.length.to_m()
     };
     let wet: f64 = joints.iter().map(wet).sum();
     Volume::m3(wet * (1.0 + bead.waste.to_fraction()))
 }
 
-/// Area that a litre covers with one coat: 1000 × solids / film (µm) m², less what does not reach
-/// the wood. The same as 1604 ft²·mil a US gallon at 100 % solids.
-pub fn spread_rate(paint: &Paint) -> f64 {
-    1000.0 * paint.solids.to_fraction() / paint.film.max(1.0) * paint.transfer.to_fraction()
+/// Area that a litre covers with one coat, sprayed or not: 1000 × solids / film (µm) m², less what does not
+/// reach the wood. The same as 1604 ft²·mil a US gallon at 100 % solids.
+pub fn spread_rate(paint: &Paint, sprayed: bool) -> f64 {
+    let transfer = paint.sprayed.filter(|_| sprayed).unwrap_or(paint.transfer);
+    1000.0 * paint.solids.to_fraction() / paint.film.max(1.0) * transfer.to_fraction()
 }
 
 /// A choice of cans: how many of each of the paint's sizes, and their price.
@@ -207,10 +210,13 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         Outcome::Boards { .. } => joints.boarded.to_m2() * 2.0,
         Outcome::Unchanged => 0.0,
     };
-    lines.extend(paint_lines(inputs.primer, primed, inputs.plan));
+    lines.extend(paint_lines(inputs.primer, primed, inputs.plan, false));
     if inputs.method.paints() {
+        // New boards have a coat on face and edges before they go up.
+        let before = if inputs.method.does("paint_boards") { joints.boarded.to_m2() } else { 0.0 };
         let coats = f64::from(inputs.plan.coats);
-        lines.extend(paint_lines(inputs.paint, painted * coats, inputs.plan));
+        let sprayed = inputs.method.sprays();
+        lines.extend(paint_lines(inputs.paint, painted * coats + before, inputs.plan, sprayed));
     }
     let wanted = inputs.materials.iter().filter(|material| inputs.method.materials.contains(&material.id));
     lines.extend(wanted.flat_map(|material| match material.per {
@@ -248,8 +254,8 @@ fn sealant_lines(inputs: &TakeoffInputs<'_>, lay: BeadLay) -> Vec<MaterialLine> 
 }
 
 /// A line for each can size that is bought.
-fn paint_lines(paint: &Paint, area: f64, plan: &Plan) -> Vec<MaterialLine> {
-    let need = Volume::litres(area / spread_rate(paint).max(0.01));
+fn paint_lines(paint: &Paint, area: f64, plan: &Plan, sprayed: bool) -> Vec<MaterialLine> {
+    let need = Volume::litres(area / spread_rate(paint, sprayed).max(0.01));
     let cans = paint.cans.iter().map(|&(litres, price)| Offer {
         id: format!("{}, {litres} l", paint.key()),
         name: paint.name.clone(),

@@ -22,6 +22,8 @@ pub enum TaskPer {
     PaintedArea,
     /// Square metres painted, times the coats.
     CoatedArea,
+    /// Metres of groove between boards, times the coats.
+    CoatedGrooves,
     /// Square metres of boards.
     BoardedArea,
     /// Metres of free edge around the surfaces: where two of them meet at a ridge there is none.
@@ -32,6 +34,8 @@ pub enum TaskPer {
     BoardRun,
     /// Boards handled.
     Board,
+    /// Ends of boards handled that are not square.
+    AngledEnd,
     /// Windows, doors and other holes that the boards are fitted around.
     Opening,
     /// Windows and doors of the room that are masked.
@@ -60,11 +64,13 @@ impl TaskPer {
             Self::BackedRun => "backed_run",
             Self::PaintedArea => "painted_area",
             Self::CoatedArea => "coated_area",
+            Self::CoatedGrooves => "coated_grooves",
             Self::BoardedArea => "boarded_area",
             Self::OutlineRun => "outline_run",
             Self::TrimRun => "trim_run",
             Self::BoardRun => "board_run",
             Self::Board => "board",
+            Self::AngledEnd => "angled_end",
             Self::Opening => "opening",
             Self::Window => "window",
             Self::Fixture => "fixture",
@@ -84,9 +90,12 @@ impl TaskPer {
     /// What its batches are measured in.
     pub const fn dimension(self) -> Dimension {
         match self {
-            Self::JointRun | Self::BackedRun | Self::OutlineRun | Self::TrimRun | Self::BoardRun => {
-                Dimension::Length
-            }
+            Self::JointRun
+            | Self::BackedRun
+            | Self::CoatedGrooves
+            | Self::OutlineRun
+            | Self::TrimRun
+            | Self::BoardRun => Dimension::Length,
             Self::PaintedArea | Self::CoatedArea | Self::BoardedArea => Dimension::Area,
             _ => Dimension::Number,
         }

@@ -163,12 +163,18 @@ pub fn task_of<'a>(tasks: &'a [Task], id: &str) -> Option<&'a Task> {
     tasks.iter().find(|task| task.id == id).or_else(|| tasks.iter().find(had))
 }
 
+/// The task that is done in the evening only where the work is lead-safe.
+const LEAD_EVENING: &str = "lead_evening";
+
 /// What every method takes for the days it is done on: the drive, setting up, handing the room back, and
 /// waiting in it.
 pub fn day_tasks(inputs: &TaskInputs<'_>, on_site: &OnSite) -> Vec<TaskHours> {
+    let lead_safe = inputs.method.does("lead_contain");
     let with_days = inputs.tasks.iter().filter(|task| task.per.follows_from_the_days());
-    let evenings = with_days.filter(|task| inputs.plan.site.handed_back || task.per != TaskPer::Evening);
-    evenings.map(|task| one_task(task, inputs, on_site)).collect()
+    let here = with_days
+        .filter(|task| inputs.plan.site.handed_back || task.per != TaskPer::Evening)
+        .filter(|task| lead_safe || task.id != LEAD_EVENING);
+    here.map(|task| one_task(task, inputs, on_site)).collect()
 }
 
 /// The catalog's conditions that these circumstances call up.

@@ -215,6 +215,9 @@ fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
 
 /// What will be done, when, and why then; first that it is advised against, if it is.
 fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
+    if let Some(reason) = option.not_possible {
+        return vec![super::options::not_here(option, reason, words)];
+    }
     let against = assessment.advises_against(option).then(|| say!(words, "letter-advised-against"));
     against.into_iter().chain(plan(assessment, option, words)).collect()
 }

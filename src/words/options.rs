@@ -1,8 +1,8 @@
 //! Repair options: why one is out of the question, which is best, where rates and prices are from.
 
 use super::{Arg, Say, Words, say};
-use crate::assess::{Assessment, Choice, NotPossible, OtherWarranty, PriceMargin};
-use crate::measure::{Length, Minutes, Percent};
+use crate::assess::{Assessment, Choice, NotPossible, OtherWarranty, PriceMargin, RepairOption};
+use crate::measure::{Length, Minutes, Money, Percent};
 use crate::repair::{BarStep, CatalogRate, MaterialLine, MethodId, OfferBasis, PieceSize, RateBasis};
 
 impl Say for NotPossible {
@@ -15,13 +15,20 @@ impl Say for NotPossible {
             Self::WideEnough => ("wide_enough", Length::ZERO),
             Self::GluedWet => ("glued_wet", Length::ZERO),
             Self::RelaidWet => ("relaid_wet", Length::ZERO),
-            Self::StockTooShort => ("stock_too_short", Length::ZERO),
+            Self::StockTooShort { board } => ("stock_too_short", board),
+            Self::StripsTooClose { apart } => ("strips_too_close", apart),
         };
         say!(words, "option-not-possible", reason = Arg::Id(reason), widest = widest)
     }
 }
 
-/// Which option costs least with callbacks, in a sentence or two.
+/// That an option can't be done here, and why.
+pub fn not_here(option: &RepairOption, reason: NotPossible, words: &Words) -> String {
+    say!(words, "letter-not-possible", option = Arg::Name(&option.name), reason = &reason.say(words))
+}
+
+/// Which option to choose, in a sentence or two: the one that costs least with callbacks, or of those that cost
+/// about the same the one that disrupts least, with what it costs more.
 pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
     let cost = |method: MethodId| {
         let expected = assessment.option(method).and_then(|option| option.expected);
@@ -31,6 +38,16 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
         choice.equal.iter().map(|method| words.called(name(assessment, *method)).into_owned()).collect();
     if !others.is_empty() {
         let (best, others) = (name(assessment, choice.best), words.figures().list(&others));
+        if choice.costs_more > Money::ZERO {
+            return say!(
+                words,
+                "option-equal-and-more",
+                best = Arg::Name(best),
+                cost = cost(choice.best),
+                more = Arg::RoughMoney(choice.costs_more),
+                others = Arg::Name(&others)
+            );
+        }
         return say!(
             words,
             "option-equal",

@@ -19,12 +19,14 @@ pub fn facts(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
         words.called(&option.name).into_owned(),
         words.called(&option.look).into_owned(),
     ]];
+    // What cannot be done has no days and no price.
+    let Some(price) = &option.price else { return facts };
     let crew_days = option.schedule.crew_days;
     if crew_days > 0 {
         let days = say!(words, "owner-page-days", days = crew_days);
         facts.push([say!(words, "owner-page-when"), when(assessment, option, words), days]);
     }
-    let (owner, total) = (option.price.owner, option.price.total);
+    let (owner, total) = (price.owner, price.total);
     let of_total =
         if owner == total { String::new() } else { say!(words, "owner-page-of-total", total = total) };
     facts.push([say!(words, "paper-you-pay"), words.figures().money(owner), of_total]);

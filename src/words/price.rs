@@ -1,16 +1,93 @@
 //! The build-up of a price.
 
 use super::{Arg, Say, Words, say};
-use crate::assess::RepairOption;
+use crate::assess::{Assessment, RepairOption, StartsAfter};
 use crate::job::Job;
-use crate::measure::{Money, Percent};
-use crate::repair::{CostDriver, LineBasis, PriceLine};
+use crate::measure::{Hours, Money, Percent};
+use crate::repair::{
+    Charging, CostDriver, Height, LineBasis, Painting, Price, PriceLine, Prices, Step, TaskHours,
+};
 
 impl Say for PriceLine {
     /// As a label.
     fn say(&self, words: &Words) -> String {
         say!(words, "price-line", line = Arg::Id(self.key()))
     }
+}
+
+/// A line's name where an hour is charged so: with one figure for the hour, what comes on top is the markup on
+/// what is bought, not the profit.
+pub fn line_name(line: PriceLine, charging: Charging, words: &Words) -> String {
+    match (line, charging) {
+        (PriceLine::Profit, Charging::ChargeOut) => say!(words, "price-line-markup"),
+        _ => line.say(words),
+    }
+}
+
+/// What of the price is profit, in a sentence; where an hour is one figure, that profit on labor is inside it.
+pub fn margin(price: &Price, charging: Charging, words: &Words) -> String {
+    match charging {
+        Charging::BuildUp => say!(words, "paper-margin", margin = price.margin),
+        Charging::ChargeOut => say!(words, "price-profit-inside"),
+    }
+}
+
+/// The hours of each task at what an hour costs, tasks alike together.
+pub fn labor(prices: &Prices, tasks: &[TaskHours], words: &Words) -> Vec<(String, String)> {
+    let mut lines: Vec<(&TaskHours, Hours)> = Vec::new();
+    for task in tasks.iter().filter(|task| task.hours.mean > Hours::ZERO) {
+        match lines.iter_mut().find(|(known, _)| known.id == task.id) {
+            Some((_, hours)) => *hours = *hours + task.hours.mean,
+            None => lines.push((task, task.hours.mean)),
+        }
+    }
+    let line = |(task, hours): (&TaskHours, Hours)| {
+        let rate = prices.hour(task.trade);
+        let amount = rate.times(hours.to_h());
+        let hours = Arg::Number(hours.to_h(), 2);
+        (task.name.clone(), say!(words, "price-made-of-hours", hours = hours, rate = rate, amount = amount))
+    };
+    lines.into_iter().map(line).collect()
+}
+
+/// What an option's price takes for granted, a sentence each: access and windows that nobody told, how paint
+/// goes on, when the work starts, and days that are longer than a working day.
+pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
+    let (assumed, plan) = (assessment.assumed(), &assessment.job.plan);
+    let mut notes = Vec::new();
+    if let Some(height) = assumed.access {
+        let access = if height == Height::Ladder { "ladder" } else { "steps" };
+        notes.push(say!(words, "price-assumes-access", access = Arg::Id(access)));
+    }
+    if let Some(windows) = assumed.windows.filter(|_| option.sprays) {
+        notes.push(say!(words, "price-assumes-windows", count = windows));
+    }
+    let paints = option.steps.iter().any(|step| matches!(step, Step::Coats(_)));
+    if paints && plan.coats > 0 {
+        let way = match (option.sprays, plan.painting) {
+            (true, Painting::Quicker) => "sprayed_quicker",
+            (false, Painting::Quicker) => "brushed_quicker",
+            (true, _) => "sprayed",
+            (false, _) => "brushed",
+        };
+        notes.push(say!(words, "price-painting", way = Arg::Id(way)));
+    }
+    let long = option.schedule.days.iter().any(|day| day.paid.to_h() > plan.day.to_h() + 0.05);
+    if long {
+        notes.push(say!(words, "price-overtime", day = plan.day));
+    }
+    notes
+}
+
+/// What the first day of work waits for, in a sentence.
+pub fn starts(option: &RepairOption, words: &Words) -> String {
+    let (why, days) = match option.starts_after {
+        StartsAfter::Lead(days) => ("lead", days),
+        StartsAfter::Order(days) => ("order", days),
+        StartsAfter::Drying => ("drying", 0),
+        StartsAfter::Season => ("season", 0),
+    };
+    say!(words, "price-starts", date = option.starts, why = Arg::Id(why), days = days)
 }
 
 impl Say for LineBasis {
@@ -77,7 +154,7 @@ pub fn no_reserve(job: &Job, option: &RepairOption, words: &Words) -> Option<Str
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::measure::{Hours, Units};
+    use crate::measure::Units;
 
     #[test]
     fn a_line_says_its_own_figures() {

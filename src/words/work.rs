@@ -7,7 +7,7 @@ use super::price_book::{second_rate, task_unit};
 use super::{Arg, Say, Words, say};
 use crate::assess::TimedWork;
 use crate::measure::{Area, Dimension, Hours, Length, Minutes};
-use crate::repair::{DayStep, TaskHours, WorkDay};
+use crate::repair::{DayStep, RateBasis, TaskHours, WorkDay};
 
 /// What a batch of a task is, in a sentence.
 pub fn batch(task: &TaskHours, words: &Words) -> String {
@@ -22,6 +22,14 @@ pub fn batch(task: &TaskHours, words: &Words) -> String {
     let sections = amount.round().clamp(1.0, 1e6) as u32;
     let (per, run) = (Arg::Id(per.key()), Arg::Run(run));
     say!(words, "price-task-batch", per = per, run = run, area = area, sections = sections)
+}
+
+/// A task's name; of what was done against the clock, with the section that it was done on.
+pub fn name(task: &TaskHours, words: &Words) -> String {
+    match &task.basis {
+        RateBasis::Done { section } => say!(words, "price-task-done", task = Arg::Called(&task.name), section = section),
+        _ => words.called(&task.name).into_owned(),
+    }
 }
 
 /// How much there is of a task: batches, and what a batch is.
@@ -47,6 +55,15 @@ pub fn quantity(task: &TaskHours, words: &Words) -> String {
             unit = &task_unit(per, shown, words)
         ),
     }
+}
+
+/// The same with the minutes that it takes besides, whatever they go with.
+pub fn quantity_and_besides(task: &TaskHours, words: &Words) -> String {
+    let (quantity, minutes) = (quantity(task, words), task.besides.minutes());
+    if minutes < 0.5 {
+        return quantity;
+    }
+    say!(words, "price-task-and-besides", quantity = &quantity, minutes = Arg::Number(minutes, 0))
 }
 
 /// What a task takes besides its rate, in a sentence or two; empty where that is nothing.

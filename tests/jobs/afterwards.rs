@@ -83,7 +83,7 @@ fn prices_older_than_a_year_are_told_and_figures_that_cannot_be_too() {
     assert!(told(&job, "the minutes 0, 0, 0 must be above 0"));
     // Until they are put right the program's own are reckoned with.
     assert_eq!(found(&job).options.len(), found(&demo_job()).options.len());
-    let price = |job: &Job| found(job).chosen().unwrap().price.total;
+    let price = |job: &Job| found(job).chosen().unwrap().total();
     assert_eq!(price(&job), price(&demo_job()));
 }
 
@@ -101,7 +101,7 @@ fn a_way_of_ones_own_stands_among_the_others() {
     let found = found(&job);
     let option = |id| found.options.iter().find(|option| option.method == id).unwrap();
     let (mine, reseal) = (option(MethodId::Own(1)), option(MethodId::Reseal));
-    assert!(mine.price.total < reseal.price.total);
+    assert!(mine.total() < reseal.total());
     assert!(matches!(mine.outcome, Outcome::Bead { .. }));
     assert_eq!(mine.callback.as_ref().unwrap().chance, reseal.callback.as_ref().unwrap().chance);
     job.plan.chosen = MethodId::Own(1);
@@ -217,7 +217,7 @@ fn rates_are_learned_from_a_folder_of_finished_jobs() {
     own.take(&learned, |jobs| format!("{jobs} jobs"));
     job.price_book = Some(own);
     let slower = found(&job);
-    assert!(slower.chosen().unwrap().price.total > plain.chosen().unwrap().price.total);
+    assert!(slower.chosen().unwrap().total() > plain.chosen().unwrap().total());
 }
 
 /// Jobs in hard conditions that took just what was reckoned teach no other rate: what ladder and

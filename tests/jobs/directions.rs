@@ -99,7 +99,7 @@ fn a_longer_warranty_never_favors_the_weaker_way() {
         let rungs = [1, 2, 5, 10, 20].map(|years| after(text, |job| job.plan.warranty_years = years));
         let yearly = |method: &str| {
             let option = rungs[0].options.iter().find(|option| option.method.key() == method).unwrap();
-            option.expected.unwrap().to_cents() - option.price.total.to_cents()
+            option.expected.unwrap().to_cents() - option.total().to_cents()
         };
         for pair in rungs.windows(2) {
             let [before, now] = [&pair[0], &pair[1]].map(costs);

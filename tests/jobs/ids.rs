@@ -89,7 +89,7 @@ fn files_with_earlier_names_mean_the_same_entries_after_a_rewording() {
         assert_eq!(not_in_catalog(&after), Vec::<&Fault>::new(), "{name}");
         assert_eq!(after.year, before.year, "{name}");
         assert_eq!(after.season, before.season, "{name}");
-        let totals = |found: &Assessment| found.options.iter().map(|o| o.price.total).collect::<Vec<_>>();
+        let totals = |found: &Assessment| found.options.iter().map(|o| o.total()).collect::<Vec<_>>();
         assert_eq!(totals(&after), totals(&before), "{name}");
         assert_eq!(after.sealant_name(), "Other words for hybrid-50");
         let said = answer::headline(&after, &Words::of_job(&job));

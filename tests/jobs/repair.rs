@@ -118,7 +118,7 @@ fn callbacks_cost_no_more_than_the_work_each_year() {
     let found = after(|job| job.plan.discount = Percent::ZERO);
     for option in &found.options {
         let (Some(expected), Some(risk)) = (option.expected, &option.callback) else { continue };
-        let each_year = (expected.to_units() / option.price.total.to_units() - 1.0) / 2.0;
+        let each_year = (expected.to_units() / option.total().to_units() - 1.0) / 2.0;
         assert!((0.0..=1.0).contains(&each_year), "{}", option.name);
         assert!(risk.opens_if_called <= risk.opens, "{}", option.name);
     }

@@ -8,17 +8,23 @@ use gapwright::wood::Kind;
 use crate::checked::Checked;
 
 /// A bead takes as much sealant as its section is large while it is wet, and waste comes on top. Across
-/// half of a V with legs of 4 mm over a gap of 3 mm: a trapezoid 2 mm high, 3 mm wide below and 7 mm above,
-/// 10 mm². Down to the tongue, 5 mm below the face, the slot's 3 x 1 mm come on top. In a reveal of 1/4 in:
-/// 6.35 x 5 mm.
+/// half of a V with legs of 4 mm over a gap of 4 mm, which backer closes: a trapezoid 2 mm high, 4 mm wide below
+/// and 8 mm above, 12 mm². Over a gap of 3 mm, too fine for backer, 10 mm² and what runs into the slot, 3 mm wide
+/// and 1 mm deep to the tongue, 5 mm below the face. Pushed in to the tongue it is the same 13 mm². In a reveal of
+/// 1/4 in: 6.35 x 5 mm.
 #[test]
 fn a_bead_takes_as_much_sealant_as_its_section_is_large() {
     let edges = JointEdges { v_leg: Length::mm(4.0), tongue_below: Length::mm(5.0) };
     let bead =
         BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(50.0), waste: Percent::pct(10.0) };
-    let needs = [(BeadLay::Bridge, 10.0), (BeadLay::OnTongue, 13.0), (BeadLay::Reveal, 31.75)];
-    for (lay, section) in needs {
-        let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(3.0), edges };
+    let needs = [
+        (BeadLay::Bridge, 4.0, 12.0),
+        (BeadLay::Bridge, 3.0, 13.0),
+        (BeadLay::OnTongue, 3.0, 13.0),
+        (BeadLay::Reveal, 3.0, 31.75),
+    ];
+    for (lay, gap, section) in needs {
+        let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(gap), edges };
         let wet = wet_sealant(&[joint], &bead, lay).to_ml();
         assert!((wet - 10.0 * section * 1.1).abs() < 1e-6, "{lay:?}: {wet}");
     }
@@ -39,13 +45,14 @@ pub fn paint_spread() -> Checked {
         solids: Percent::pct(100.0),
         film: 25.4,
         transfer: Percent::pct(100.0),
+        sprayed: None,
         recoat: Hours::ZERO,
         cracks_at: Percent::pct(20.0),
         cans: vec![],
         source: String::new(),
         kind: Kind::Published,
     };
-    let square_feet_a_gallon = |paint: &Paint| spread_rate(paint) * 3.785_411_784 / 0.092_903_04;
+    let square_feet_a_gallon = |paint: &Paint| spread_rate(paint, true) * 3.785_411_784 / 0.092_903_04;
     let real =
         Paint { solids: Percent::pct(40.0), film: 50.8, transfer: Percent::pct(75.0), ..paint.clone() };
     let values = [

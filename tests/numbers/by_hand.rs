@@ -92,9 +92,9 @@ fn priced(plan: &Plan, task: TaskHours, materials: &[MaterialLine]) -> Price {
 /// 60.00: 760.00; 20 % overhead 152.00; 10 % profit on 912.00 is 91.20: 1003.20; 5 % tax is 50.16:
 /// 1053.36, to the nearest five 1055.00, so 1.64 of rounding. The margin is profit and
 /// rounding, 92.84 of 1004.84, 9.24 %;
-/// the deposit 30 % of 1055.00. The supplier pays the 200.00 and a third of the other six lines (166.67,
-/// 20.00, 50.67, 30.40, 16.72, 0.55), the contractor a quarter of those (125.00, 15.00, 38.00, 22.80,
-/// 12.54, 0.41).
+/// the deposit 30 % of 1055.00. The supplier pays the 200.00 and a third of the other six lines, which
+/// together are 855.00: 285.00; the contractor a quarter of them, 213.75. Line by line that is 166.67, 20.00,
+/// 50.67, 30.40, 16.72, 0.55, a cent more than 285.00, so that the labor, the largest, is 166.66.
 #[test]
 fn a_price_is_built_up_as_on_paper() {
     let found = priced(&plan(), task(10.0, ThreePoint::exactly(600.0)), &[bought(Money::cents(20_000))]);
@@ -115,7 +115,9 @@ fn a_price_is_built_up_as_on_paper() {
     assert_eq!((found.total, found.deposit), (Money::cents(105_500), Money::cents(31_650)));
     assert!((found.margin.to_pct() - 9.24).abs() < 0.005, "{:?}", found.margin);
     let shares = [found.contractor, found.supplier, found.owner].map(Money::to_cents);
-    assert_eq!(shares, [21_375, 48_501, 105_500 - 21_375 - 48_501]);
+    assert_eq!(shares, [21_375, 48_500, 105_500 - 21_375 - 48_500]);
+    let labor = &found.lines[0];
+    assert_eq!((labor.supplier.to_cents(), labor.contractor.to_cents()), (16_666, 12_500));
 }
 
 /// Charged at 60.00 an hour with everything in it, 10 h are 600.00; materials 200.00 and equipment 60.00 are
@@ -128,6 +130,35 @@ fn an_hour_that_holds_everything_has_nothing_on_top() {
     let lines = [PriceLine::Labor, PriceLine::Overhead, PriceLine::Profit, PriceLine::Tax];
     assert_eq!(lines.map(|line| found.of(line).to_cents()), [60_000, 0, 3_900, 4_495]);
     assert_eq!(found.total, Money::cents(94_500));
+}
+
+/// 60 % of 2,963.76 is 1,778.256, which is 1,778.26 whatever lines it falls on; two who bear the same share bear
+/// the same amount; 38.684 h are charged as the 38.68 h that the price tells: at 38.89 that is 1,504.27.
+#[test]
+fn what_stands_on_a_price_multiplies_out() {
+    let mut plan = plan();
+    plan.prices = Prices {
+        labor: Money::cents(3_889),
+        burden: Percent::ZERO,
+        equipment: Money::ZERO,
+        overhead: Percent::ZERO,
+        profit: Percent::ZERO,
+        tax: Percent::ZERO,
+        round_to: RoundTo::Cent,
+        ..plan.prices
+    };
+    plan.payers = Payers { contractor: Percent::pct(60.0), ..Payers::default() };
+    let rest = Money::cents(296_376 - 150_427);
+    let work = || task(38.684, ThreePoint::exactly(60.0));
+    let found = priced(&plan, work(), &[bought(rest)]);
+    assert_eq!(found.of(PriceLine::Labor), Money::cents(150_427));
+    assert_eq!((found.total, found.contractor), (Money::cents(296_376), Money::cents(177_826)));
+    let parts: Money = found.lines.iter().map(|line| line.contractor).sum();
+    assert_eq!(parts, found.contractor);
+    plan.payers =
+        Payers { contractor: Percent::pct(33.3), supplier: Percent::pct(33.3), ..Payers::default() };
+    let found = priced(&plan, work(), &[bought(rest)]);
+    assert_eq!(found.contractor, found.supplier);
 }
 
 /// A carpenter's hour at a wage of 48.00 with 25 % burden is 60.00.

@@ -3,11 +3,11 @@
 
 use std::sync::Arc;
 
-use gapwright::assess::{Assessment, RepairOption, assess};
+use gapwright::assess::{Assessment, NotPossible, RepairOption, assess};
 use gapwright::job::{Catalog, Job, demo_job, file};
 use gapwright::measure::{Hours, Length, Minutes};
-use gapwright::repair::{LeadPaint, MethodId, PriceLine, Trade};
-use gapwright::surface::{DividerKind, Point, SurfaceKind};
+use gapwright::repair::{LeadPaint, MethodId, Painting, PriceLine, Trade};
+use gapwright::surface::{DividerKind, JointKind, Point, SurfaceKind};
 
 const EXAMPLES: [&str; 3] = [
     include_str!("../../examples/tea_room.ron"),
@@ -41,6 +41,78 @@ fn free_edge(job: &Job) -> f64 {
     around - ridges.map(|ridge| side(&ridge.from, &ridge.to)).sum::<f64>()
 }
 
+/// Hours of a task by its rate, its second rate, and what it takes besides.
+fn paper(catalog: &Catalog, task: &str, batches: f64, also: f64) -> f64 {
+    let known = catalog.tasks.iter().find(|known| known.id == task).unwrap();
+    let second = known.also.map_or(0.0, |second| second.minutes.to_minutes());
+    let fixed = known.fixed.map_or(0.0, |fixed| fixed.to_minutes());
+    pert(catalog, task) * batches + (also * second + fixed) / 60.0
+}
+
+/// Painting a room by hand, sprayed and brushed: each task with its hours.
+fn painting(job: &Job, found: &Assessment, at_height: f64, ladder: f64) -> [Vec<(&'static str, f64)>; 2] {
+    let catalog = Catalog::built_in();
+    let coats = f64::from(job.plan.coats);
+    let painted: f64 = found.layouts.iter().map(|laid| laid.painted_area.to_m2()).sum::<f64>() / 9.29;
+    let joints = found.layouts.iter().flat_map(|laid| &laid.joints);
+    let between = joints.filter(|joint| joint.kind == JointKind::BoardEdge);
+    let grooves: f64 = between.map(|joint| joint.length().to_m()).sum::<f64>() / 30.48;
+    let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
+    // Two windows are drawn in the stair hall, none elsewhere, where three are taken for granted.
+    let windows = if openings > 0 { f64::from(u32::try_from(openings).unwrap()) } else { 3.0 };
+    let around = free_edge(job) / 3.048;
+    let coat = |id: &str| paper(catalog, id, painted * coats, grooves * coats) * at_height;
+    [
+        vec![
+            ("mask_edges", paper(catalog, "mask_edges", around, 0.0) * ladder),
+            ("mask_windows", paper(catalog, "mask_windows", windows, 0.0)),
+            ("spray_up", paper(catalog, "spray_up", coats, 0.0)),
+            ("coat", coat("coat")),
+            ("unmask", paper(catalog, "unmask", painted, 0.0) * ladder),
+        ],
+        vec![
+            ("tape_edges", paper(catalog, "tape_edges", around, 0.0) * ladder),
+            ("brush_coat", coat("brush_coat")),
+            ("pull_tape", paper(catalog, "pull_tape", painted, 0.0)),
+        ],
+    ]
+}
+
+/// Each example is painted the way that takes fewer hours, with the tasks of that way and none of the other;
+/// whoever says how it is to be painted has it so. 82 and 120 sq ft are brushed, 340 sq ft are sprayed.
+#[test]
+fn paint_goes_on_the_quicker_way_with_its_own_tasks() {
+    for (text, sprays) in EXAMPLES.into_iter().zip([true, false, false]) {
+        let job = file::read(text).unwrap().job;
+        for (plan, sprays) in
+            [(Painting::Quicker, sprays), (Painting::Sprayed, true), (Painting::Brushed, false)]
+        {
+            let mut job = job.clone();
+            job.plan.painting = plan;
+            let found = assess(job.clone(), Catalog::built_in());
+            let reseal = option(&found, MethodId::Reseal);
+            let ladder = if job.surfaces[0].kind == SurfaceKind::Slope { 1.2 } else { 1.0 };
+            let wall = if job.surfaces[0].kind == SurfaceKind::Wall { 0.8 } else { 1.0 };
+            let ways = painting(&job, &found, wall * ladder, ladder);
+            if plan == Painting::Quicker {
+                let [spray, brush] =
+                    [&ways[0], &ways[1]].map(|way| way.iter().map(|(_, hours)| hours).sum::<f64>());
+                assert_eq!(spray < brush, sprays, "{}: {spray} {brush}", job.title);
+            }
+            let (done, left) = if sprays { (&ways[0], &ways[1]) } else { (&ways[1], &ways[0]) };
+            for (task, expected) in done {
+                // Around a raking wall the drawing's edge is not all free.
+                let near = (hours(reseal, task) - expected).abs() < 0.02 * expected + 0.002;
+                assert!(near, "{}: {task} {} {expected}", job.title, hours(reseal, task));
+            }
+            for (task, _) in left {
+                assert!(reseal.tasks.iter().all(|known| known.id != *task), "{}: {task}", job.title);
+            }
+            assert_eq!(reseal.sprays, sprays);
+        }
+    }
+}
+
 /// Tasks of the reseal against the drawing: joints by the length of those treated, days by the plan, what is
 /// masked by the outline and the counts. Then the price on top: labor by trade, materials as listed,
 /// equipment by the day, overhead on all three, profit on that, tax on materials.
@@ -59,8 +131,9 @@ fn the_examples_are_priced_as_on_paper() {
             .sum();
         let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
         let site = &job.plan.site;
-        // The examples are worked from steps, in empty rooms.
-        let at_height = if wall { 0.8 } else { 1.0 };
+        // Slopes are worked from a ladder, the rest from steps; the rooms are empty.
+        let slope = job.surfaces.iter().any(|surface| surface.kind == SurfaceKind::Slope);
+        let at_height = if wall { 0.8 } else { 1.0 } * if slope { 1.2 } else { 1.0 };
         let feet = |task: &str| pert(catalog, task) * run / 30.48 * at_height;
         let near = |what: &str, expected: f64| {
             let told = hours(reseal, what);
@@ -71,14 +144,7 @@ fn the_examples_are_priced_as_on_paper() {
             );
         };
         near("vacuum", feet("vacuum"));
-        let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
-        let windows = f64::from(site.windows).max(f64::from(u32::try_from(openings).unwrap()));
-        near("mask_windows", pert(catalog, "mask_windows") * windows);
         near("mask_fixtures", pert(catalog, "mask_fixtures") * f64::from(site.fixtures));
-        if openings == 0 {
-            near("mask_edges", pert(catalog, "mask_edges") * free_edge(&job) / 3.048);
-        }
-        near("spray_up", pert(catalog, "spray_up") * f64::from(job.plan.coats));
         let days = &reseal.schedule.days;
         let people: u32 = days.iter().map(|day| day.people).sum();
         near("drive", pert(catalog, "drive") * f64::from(people));
@@ -100,6 +166,8 @@ pub fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     let of = |trade: Trade| -> f64 {
         option.tasks.iter().filter(|task| task.trade == trade).map(|task| task.hours.mean.to_h()).sum()
     };
+    // So are hours in hundredths.
+    let of = |trade| (100.0 * of(trade)).round() / 100.0;
     let labor = of(Trade::Painter) * burdened(rates.labor.to_units())
         + of(Trade::Carpenter) * burdened(rates.carpenter.to_units());
     let materials: f64 =
@@ -109,7 +177,7 @@ pub fn priced_as_on_paper(job: &Job, option: &RepairOption) {
     let profit = (labor + materials + equipment + overhead) * rates.profit.to_fraction();
     let tax = materials * rates.tax.to_fraction();
     let total = labor + materials + equipment + overhead + profit + tax;
-    let told = option.price.total.to_units();
+    let told = option.total().to_units();
     assert!((told - total).abs() < 0.06, "{}: {told} against {total}", job.title);
 }
 
@@ -129,9 +197,8 @@ fn boards_are_priced_by_the_board() {
         let boards = f64::from(u32::try_from(boards).unwrap());
         let openings: usize = job.surfaces.iter().map(|surface| surface.openings.len()).sum();
         let openings = f64::from(u32::try_from(openings).unwrap());
-        // On walls the work at the boards goes faster.
-        let wall = job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall);
-        let times = if wall { 0.8 } else { 1.0 };
+        // On walls the work at the boards goes faster, on slopes slower.
+        let times = if job.surfaces[0].kind == SurfaceKind::Wall { 0.8 } else { 1.2 };
         for task in by_board {
             let run: f64 = found.layouts.iter().flat_map(|laid| &laid.boards).map(|b| b.run.to_m()).sum();
             let also = catalog.tasks.iter().find(|known| known.id == task).unwrap().also.unwrap();
@@ -170,11 +237,18 @@ fn a_day_less_takes_its_own_lines_out() {
     let each = (pert(catalog, "drive") + pert(catalog, "set_up")) * people;
     let standby = slow.schedule.standby.to_h() - quick.schedule.standby.to_h();
     let labor = (each + standby) * job.plan.prices.hour(Trade::Painter).to_units();
-    let difference = |line: PriceLine| slow.price.of(line).to_units() - quick.price.of(line).to_units();
-    assert!((difference(PriceLine::Labor) - labor).abs() < 0.02, "{labor}");
+    let difference = |line: PriceLine| {
+        slow.price.as_ref().unwrap().of(line).to_units() - quick.price.as_ref().unwrap().of(line).to_units()
+    };
+    // Hours are charged in hundredths.
+    let hundredth = 0.01 * job.plan.prices.hour(Trade::Painter).to_units();
+    assert!((difference(PriceLine::Labor) - labor).abs() < 0.02 + hundredth, "{labor}");
     let equipment = job.plan.prices.equipment.to_units() * days;
     assert!((difference(PriceLine::Equipment) - equipment).abs() < 0.01);
-    assert_eq!(slow.price.of(PriceLine::Materials), quick.price.of(PriceLine::Materials));
+    assert_eq!(
+        slow.price.as_ref().unwrap().of(PriceLine::Materials),
+        quick.price.as_ref().unwrap().of(PriceLine::Materials)
+    );
 }
 
 /// Lead-safe work where the house may have lead paint and more than six square feet of it are disturbed
@@ -223,5 +297,102 @@ fn scraping_a_section_is_in_the_range_of_practice() {
         .map(|joint| found.layouts[joint.surface].joints[joint.joint].length())
         .sum();
     let per_hundred = Minutes::of(60.0 * hours(reseal, "scrape") / (run.to_m() / 30.48));
-    assert!((40.0..60.0).contains(&per_hundred.to_minutes()), "{per_hundred:?}");
+    // From a ladder.
+    assert!((45.0..65.0).contains(&per_hundred.to_minutes()), "{per_hundred:?}");
+}
+
+/// What must be true of the measure: strips and open lines are at every joint between boards, whichever of them
+/// opened, and boards are taken down only in the section that opened. The porch room's quarters are alike, and
+/// only one of them is open.
+#[test]
+fn an_option_is_priced_for_what_it_says() {
+    let job = file::read(EXAMPLES[2]).unwrap().job;
+    let found = assess(job, Catalog::built_in());
+    let laid = &found.layouts[0];
+    let between = |joint: &&gapwright::surface::Joint| joint.kind == JointKind::BoardEdge;
+    let every: f64 = laid.joints.iter().filter(between).map(|joint| joint.length().to_m()).sum();
+    let run = |method, task: &str| -> f64 {
+        let of = option(&found, method).tasks.iter().filter(|known| known.id == task);
+        of.map(|known| known.batches * known.batch.1).sum()
+    };
+    for (method, task) in [(MethodId::CoverStrips, "strips"), (MethodId::ShadowLine, "tongues")] {
+        assert!(run(method, task) >= every - 1e-6, "{task}: {} of {every}", run(method, task));
+    }
+    let mut opened: Vec<usize> = found
+        .joints
+        .iter()
+        .filter(|joint| joint.treated)
+        .map(|joint| laid.joints[joint.joint].section)
+        .collect();
+    opened.sort_unstable();
+    opened.dedup();
+    let boards = laid.boards.iter().filter(|board| opened.contains(&board.section)).count();
+    let boards = f64::from(u32::try_from(boards).unwrap());
+    assert!((run(MethodId::Replace, "fit_boards") - boards).abs() < 1e-9);
+    // Boards at 45 degrees have two slanted ends, but for those in the corners.
+    let ends = run(MethodId::Replace, "angle_cuts");
+    assert!(ends > 1.5 * boards && ends <= 2.0 * boards, "{ends} ends of {boards} boards");
+}
+
+/// Nobody comes on the day of the visit, and boards have to be ordered first: two weeks of workdays.
+#[test]
+fn work_starts_when_crew_and_boards_can_be_there() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    job.visited = jiff::civil::date(2026, 2, 13);
+    let starts = |job: &Job, method| option(&assess(job.clone(), Catalog::built_in()), method).starts;
+    // A Friday; five workdays later it is the next Friday, ten later the one after that.
+    assert_eq!(starts(&job, MethodId::CoverStrips), jiff::civil::date(2026, 2, 20));
+    assert_eq!(starts(&job, MethodId::Relay), jiff::civil::date(2026, 2, 27));
+    job.plan.order_days = 0;
+    assert_eq!(starts(&job, MethodId::Relay), jiff::civil::date(2026, 2, 20));
+    job.plan.lead_days = 0;
+    assert_eq!(starts(&job, MethodId::Relay), job.visited);
+}
+
+/// Strips on boards of 3-1/8 in would leave more strip than board: no option there, and no price.
+#[test]
+fn no_strips_where_the_joints_are_close() {
+    let found = assess(file::read(EXAMPLES[1]).unwrap().job, Catalog::built_in());
+    let strips = option(&found, MethodId::CoverStrips);
+    assert!(matches!(strips.not_possible, Some(NotPossible::StripsTooClose { .. })));
+    assert!(strips.price.is_none() && strips.expected.is_none());
+    let tea_room = assess(demo_job(), Catalog::built_in());
+    assert!(option(&tea_room, MethodId::CoverStrips).price.is_some());
+}
+
+/// What is called equal costs about the same: at most a tenth more than the least, and the one that is put
+/// first says what it costs more.
+#[test]
+fn equal_options_cost_about_the_same() {
+    for text in EXAMPLES {
+        let found = assess(file::read(text).unwrap().job, Catalog::built_in());
+        let Some(choice) = &found.choice else { continue };
+        let cost = |method| option(&found, method).expected.unwrap().to_units();
+        let known = found.options.iter().filter_map(|option| option.expected);
+        let least = known.map(|cost| cost.to_units()).fold(f64::INFINITY, f64::min);
+        for method in choice.equal.iter().chain([&choice.best]) {
+            assert!(cost(*method) <= 1.1 * least + 0.01, "{method:?} {} {least}", cost(*method));
+        }
+        assert!((cost(choice.best) - least - choice.costs_more.to_units()).abs() < 0.01);
+        if let Some(cheaper) = found.answer.cheaper {
+            assert!(cost(cheaper) < cost(found.job.plan.chosen));
+        }
+    }
+}
+
+/// In lead-safe work nobody uses the room in the evening before it has passed the cleaning check.
+#[test]
+fn a_lead_safe_room_is_checked_before_it_is_handed_back() {
+    let with = |built: i16, handed_back: bool| {
+        let mut job = demo_job();
+        job.built = Some(built);
+        job.plan.site.handed_back = handed_back;
+        let found = assess(job, Catalog::built_in());
+        let reseal = option(&found, MethodId::Reseal);
+        (hours(reseal, "lead_evening"), f64::from(reseal.schedule.evenings))
+    };
+    let (checked, evenings) = with(1960, true);
+    assert!((checked - pert(Catalog::built_in(), "lead_evening") * evenings).abs() < 1e-9 && evenings > 0.0);
+    assert_eq!(with(1990, true).0, 0.0);
+    assert_eq!(with(1960, false).0, 0.0);
 }

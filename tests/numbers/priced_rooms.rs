@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 
 use gapwright::assess::{RepairOption, assess};
 use gapwright::job::{Catalog, file};
-use gapwright::repair::{DayStep, MethodId};
+use gapwright::repair::{DayStep, MethodId, WorkDay};
 
 use crate::priced_days::{option, priced_as_on_paper};
 
@@ -85,15 +85,37 @@ fn common(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
         ("walk_through", 1.0, 0.0, 1.0),
         ("pick_up", 1.0, 0.0, 1.0),
         ("protect", painted, 0.0, room.around),
-        ("mask_edges", room.outline / 10.0, 0.0, room.up),
-        ("mask_windows", room.windows, 0.0, 1.0),
         ("mask_fixtures", room.fixtures, 0.0, 1.0),
-        ("spray_up", 2.0, 0.0, 1.0),
-        ("coat", 2.0 * painted, 0.0, room.up),
-        ("unmask", painted, 0.0, room.up * room.around),
         ("touch_up_paint", painted, 0.0, 1.0),
         ("clean", 1.0, painted, room.up),
         ("walk_off", 1.0, 0.0, 1.0),
+    ]
+}
+
+/// Two coats with brush and roller: 125 sq ft by hand take 4.5 x 3.8 = 17 min of tape, 1.28 x 36.3 x 2 = 93 and
+/// 2.68 x 18 x 2 = 96 min of painting, (1.28 x 5.3 + 10) x 1.6 = 27 min of pulling tape: 233. Sprayed it is
+/// 4.5 x 13.7 = 61 and 2 x 13.7 = 27 min of masking, 83 min of sprayer, 48 + 56 min of painting and (1.28 x 15.7 +
+/// 10) x 1.6 = 48 min of pulling film: 323.
+fn brushed(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
+    let painted = room.painted / 100.0;
+    vec![
+        ("tape_edges", room.outline / 10.0, 0.0, room.up),
+        ("brush_coat", 2.0 * painted, 2.0 * room.joint_run / 100.0, room.up),
+        ("pull_tape", painted, 0.0, room.around),
+    ]
+}
+
+/// Two coats sprayed: of the great room it is 8 x 13.7 x 1.15 = 126 and 5 x 13.7 = 68 min of masking, 83 min of
+/// sprayer, (4.03 x 18.7 x 2 + 8.64 x 10.5 x 2) x 1.15 = 382 min of painting and (4.03 x 15.7 + 10) x 1.15 = 84 min
+/// of pulling film: 743. Brushed it would be 35, (4.03 x 36.3 x 2 + 8.64 x 18 x 2) x 1.15 = 694, and 31: 760.
+fn sprayed(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
+    let painted = room.painted / 100.0;
+    vec![
+        ("mask_edges", room.outline / 10.0, 0.0, room.up),
+        ("mask_windows", room.windows, 0.0, 1.0),
+        ("spray_up", 2.0, 0.0, 1.0),
+        ("coat", 2.0 * painted, 2.0 * room.joint_run / 100.0, room.up),
+        ("unmask", painted, 0.0, room.up * room.around),
     ]
 }
 
@@ -107,12 +129,13 @@ fn resealed(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
 fn laid_again(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
     let tens = room.board_run / 10.0;
     let boards = [
-        ("trim", room.trim / 10.0, 0.0, 1.0),
+        ("trim_off", room.trim / 10.0, 0.0, room.up),
+        ("trim_on", room.trim / 10.0, 0.0, room.up),
         ("take_down_whole", room.boards, tens, room.up),
-        ("clean_edges", room.board_run / 100.0, 0.0, 1.0),
+        ("clean_edges", room.board_run / 100.0, room.boards, 1.0),
         ("refit_boards", room.boards, tens, room.up),
         ("fit_around", 0.0, room.fixtures, room.up),
-        ("fill", room.boarded / 100.0, 0.0, 1.0),
+        ("fill", room.boarded / 100.0, 0.0, room.up),
         ("scuff", room.painted / 100.0, 0.0, room.up),
     ];
     common(room).into_iter().chain(boards).collect()
@@ -122,13 +145,15 @@ fn replaced(room: &Room) -> Vec<(&'static str, f64, f64, f64)> {
     let (tens, hundreds) = (room.board_run / 10.0, room.boarded / 100.0);
     let boards = [
         ("stack", hundreds, 0.0, 1.0),
-        ("prefinish", hundreds, 0.0, 1.0),
-        ("trim", room.trim / 10.0, 0.0, 1.0),
+        ("prime_boards", hundreds, room.boards, 1.0),
+        ("paint_boards", hundreds, room.boards, 1.0),
+        ("trim_off", room.trim / 10.0, 0.0, room.up),
+        ("trim_on", room.trim / 10.0, 0.0, room.up),
         ("take_down", room.boards, tens, room.up),
         ("haul", hundreds, 0.0, 1.0),
         ("fit_boards", room.boards, tens, room.up),
         ("fit_around", 0.0, room.fixtures, room.up),
-        ("fill", hundreds, 0.0, 1.0),
+        ("fill", hundreds, 0.0, room.up),
     ];
     common(room).into_iter().chain(boards).collect()
 }
@@ -183,6 +208,7 @@ fn a_furnished_bedroom_of_one_person_adds_up_line_by_line() {
     {
         let option = option(&found, method);
         lines.push(furniture);
+        lines.extend(brushed(&bedroom()));
         // The room is handed back every evening but the last.
         let days = u32::try_from(option.schedule.days.len()).unwrap();
         hold(catalog, option, lines, f64::from(days - 1));
@@ -207,15 +233,25 @@ fn a_great_room_on_a_scaffold_adds_up_line_by_line() {
     ] {
         let option = option(&found, method);
         lines.push(("scaffold", 1.0, 0.0, 1.0));
+        lines.extend(sprayed(&great_room()));
         hold(catalog, option, lines, 0.0);
         priced_as_on_paper(&job, option);
         assert!(option.schedule.days.iter().all(|day| day.people == 2 || !handles_boards(&day.does)));
         let pieces =
             |id: &str| option.materials.iter().find(|line| line.id == id).map_or(0, |line| line.pieces);
-        // On the day new boards are only stacked there is no scaffold.
-        let stacked = usize::from(method == MethodId::Replace);
-        let (first, last) = (&option.schedule.days[stacked], option.schedule.days.last().unwrap());
+        // While new boards are only stacked, primed and painted there is no scaffold.
+        let scaffold = |day: &&WorkDay| day.does.contains(&DayStep::Task("scaffold".into()));
+        let first = option.schedule.days.iter().find(scaffold).unwrap();
+        let last = option.schedule.days.last().unwrap();
         assert_eq!(pieces("scaffold_hire"), (last.day - first.day) / 7 + 1);
+        // 84 boards of 10 ft 6-1/2 in, one to a stock board of 12 ft, and 8 % more, up to a whole one: 7 spares.
+        let bought: u32 = option
+            .materials
+            .iter()
+            .filter(|line| line.id.starts_with("boards,"))
+            .map(|line| line.pieces)
+            .sum();
+        assert_eq!(bought, if method == MethodId::Replace { 91 } else { 0 });
         // One in ten of 84 boards.
         assert_eq!(pieces("spare_boards"), if method == MethodId::Relay { 9 } else { 0 });
     }

@@ -27,7 +27,7 @@ fn catalog(language: &str) -> Catalog {
     let mut catalog = Catalog::new();
     let all = files(&root().join("assets/words").join(language), "ftl");
     for path in all.iter().filter(|path| !path.ends_with(CATALOG_NAMES)) {
-        let text = fs::read_to_string(&path).unwrap();
+        let text = fs::read_to_string(path).unwrap();
         let resource = parser::parse(text.as_str());
         let resource = resource.unwrap_or_else(|(_, errors)| panic!("{}: {errors:?}", path.display()));
         for entry in resource.body {

@@ -56,7 +56,7 @@ fn from_nothing_to_a_priced_letter() {
     enter(&mut window, "Timed minutes", "40");
     let found = window.state().assessment();
     let option = found.chosen().unwrap();
-    assert!(option.price.total.to_cents() > 10_000);
+    assert!(option.total().to_cents() > 10_000);
     assert!(option.tasks.iter().any(|task| task.basis.is_timed()));
 
     click(&mut window, "Papers");

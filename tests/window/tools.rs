@@ -166,7 +166,7 @@ fn every_command_is_found_by_its_name() {
 #[test]
 fn the_homeowner_sees_pages_and_prices_only_if_asked() {
     let mut window = window(demo_job());
-    let total = window.state().assessment().chosen().unwrap().price.total.show("$");
+    let total = window.state().assessment().chosen().unwrap().total().show("$");
     window.key_press_modifiers(Modifiers::COMMAND, Key::H);
     window.run();
     assert!(window.query_all_by_label("What happened").count() == 2);
@@ -204,7 +204,7 @@ fn a_number_says_where_it_comes_from() {
 fn the_price_on_the_screen_is_that_of_the_assessment() {
     let mut window = window(demo_job());
     click(&mut window, "Price");
-    let price = window.state().assessment().chosen().unwrap().price.clone();
+    let price = window.state().assessment().chosen().unwrap().price.clone().unwrap();
     window.get_by_label(&format!("Price: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");
@@ -272,7 +272,7 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     window.run();
     assert_eq!(window.state().job().plan.chosen, MethodId::Own(1));
     let found = window.state().assessment();
-    let price = |id| found.options.iter().find(|option| option.method == id).unwrap().price.total;
+    let price = |id| found.options.iter().find(|option| option.method == id).unwrap().total();
     assert!(price(MethodId::Own(1)) < price(MethodId::Reseal));
 }
 

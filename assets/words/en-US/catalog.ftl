@@ -27,6 +27,7 @@ offer-field =
         [packs] Sizes and prices
         [film] Dry film of one coat
         [transfer] Transfer efficiency
+        [sprayed] Transfer efficiency, sprayed
         [recoat] Recoat after
         [per] Measured by
         [coverage] One piece covers
@@ -105,7 +106,9 @@ entry-film-in =
        *[millimeters] Dry film of one coat, µm
     }
 entry-transfer = Transfer efficiency, %
-    .hint = How much of the paint ends up on the wood; less with a sprayer
+    .hint = How much of the paint ends up on the wood with brush and roller
+entry-sprayed = Transfer efficiency, sprayed, %
+    .hint = How much of the paint ends up on the wood with a sprayer
 entry-recoat = Recoat after, hr
 entry-can-price = Price of { $holds }
 entry-piece-for = One piece covers
@@ -115,6 +118,11 @@ entry-least = Low, min
 entry-likely = Likely, min
 entry-most = High, min
 entry-batch = Batch size
+entry-fixed = Besides, min
+    .hint = Minutes it takes however much there is, once there is any
+entry-also = And by a second measure, min
+    .hint = Minutes for a batch of what is named below; they come on top
+entry-also-batch = Second batch size
 entry-own-rate = your own rate
 entry-source = { $source } ({ entry-kind })
 entry-class-source = { $class }. { $source } ({ entry-kind })

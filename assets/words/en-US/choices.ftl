@@ -1,8 +1,12 @@
 ### Choices of a few, as they stand beside their field.
 
+choice-access-by-drawing = as the drawing says
 choice-access-steps = step stool
 choice-access-ladder = ladder
 choice-access-scaffold = scaffold
+choice-painting-quicker = whichever is quicker here
+choice-painting-sprayed = sprayed, back-brushed
+choice-painting-brushed = brush and roller
 choice-old-caulk-cuts = cuts clean
 choice-old-caulk-hard = hard
 choice-old-caulk-soft = soft and sticky

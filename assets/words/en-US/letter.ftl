@@ -41,6 +41,7 @@ letter-framing-moved = One joint is open far more than the rest, so the framing 
 letter-weak-sealant = A good sealant handles this much movement, but the one in your joints let go at small openings.
 letter-wood-moves = Wood takes on and gives off moisture with the air around it, and a board gets narrower as it dries.
 letter-install-moisture = Going by the gaps, the boards were at about { $moisture } moisture when installed (likely between { $low } and { $high }). Wood in your room settles near { $room }.
+letter-not-possible = “{ $option }” can’t be done here. { $reason } So there is no price for it.
 letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and we can’t warrant it.
 letter-too-wet-likely = Most likely the boards were too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
 letter-too-wet-open = The readings can’t tell whether the boards were too wet for this room or this is ordinary seasonal movement.

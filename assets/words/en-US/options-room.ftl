@@ -39,7 +39,7 @@ options-total = Total with callbacks
 options-plot = Chance of a callback by price: { $options }
 options-plot-title = chance of a callback, by price
 options-plot-point = { $number }. { $option }: { chance-percent }
-options-plot-legend = The numbers match the list above. The line joins the options that no other beats on both price and chance. The ringed one costs least with callbacks included.
+options-plot-legend = The numbers match the list above. The line joins the options that no other beats on both price and chance. The ringed one comes first: it costs least with callbacks included, or disrupts least of those that cost about the same.
 
 options-cautions = Cautions
 options-caution = { $title }. { $text }

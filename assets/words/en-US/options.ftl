@@ -8,12 +8,14 @@ option-not-possible =
         [wide_enough] Every joint is already as wide as a reveal.
         [glued_wet] The boards are wet: glued now, they tear apart as they dry.
         [relaid_wet] The boards are wet: laid tight now, they open again as they dry.
-       *[stock_too_short] No stock length is long enough for the longest board. Add a longer one under Price, in Materials.
+        [strips_too_close] The joints are only { $widest } apart: strips that close together leave more strip than board.
+       *[stock_too_short] The longest board is { $widest }, and no stock length is long enough for it. Add a longer one under Price, in Materials, or let the boards be butted.
     }
 
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
 option-equal = “{ $best }” disrupts the house least and costs about { $cost } with callbacks included. These cost the same, as far as anyone can tell: { $others }.
+option-equal-and-more = “{ $best }” disrupts the house least; it costs about { $cost } with callbacks included, about { $more } more than the cheapest. These cost about the same: { $others }.
 option-margin = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more.
 option-margin-or-slower = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.
 option-other-warranty =
@@ -70,6 +72,14 @@ option-task-unit =
         [coated_area] { $units ->
             [inches] sq ft painted, each coat
            *[millimeters] m² painted, each coat
+        }
+        [coated_grooves] { $units ->
+            [inches] ft of groove, each coat
+           *[millimeters] m of groove, each coat
+        }
+        [angled_end] { $count ->
+            [one] end cut at an angle
+           *[other] ends cut at an angle
         }
         [boarded_area] { $units ->
             [inches] sq ft of boards

@@ -7,6 +7,7 @@ price-days-heading = Days: { $crew } on site, { $calendar } from first to last
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
 price-materials-heading = Materials
+price-materials-not-bought = not bought
 price-spread-heading = Job cost range
 price-payers-heading = Who pays
 price-rates-heading = Pricing
@@ -18,7 +19,33 @@ price-total = Total
 price-total-range = 80% range: { $low } to { $high }
 price-deposit = Deposit
 price-deposit-share = { $share } of the total, before work starts
-price-profit-inside = Profit on labor is inside your hourly rate.
+price-profit-inside = Profit on labor is inside your hourly rate; the markup above is only on what you buy and on equipment.
+price-none-heading = No price
+price-made-of = { $basis }: { $amount }
+price-made-of-source = Rates and packs can be changed under Tasks, Materials, and Pricing.
+price-made-of-hours = { $hours } hr × { $rate } = { $amount }
+price-made-of-packs = { $pieces } × { $price } = { $amount }
+price-assumes-access =
+    { $access ->
+        [ladder] Assumed: work from a ladder, because of a slope or a high wall. Set Access if you use something else.
+       *[steps] Assumed: work from a step stool. Set Access if the room is higher.
+    }
+price-assumes-windows = Assumed: { $count } windows and doors to mask; none is drawn.
+price-painting =
+    { $way ->
+        [sprayed_quicker] Priced as sprayed and back-brushed, which takes fewer hours here than brush and roller.
+        [brushed_quicker] Priced with brush and roller, which takes fewer hours here than masking for the sprayer.
+        [sprayed] Priced as sprayed and back-brushed.
+       *[brushed] Priced with brush and roller: no sprayer, no film on the walls.
+    }
+price-overtime = Some days run past { $day }; overtime pay is not in the price.
+price-starts =
+    { $why ->
+        [lead] Starts { $date }: { $days } workdays of lead time after the visit, or the first workday after.
+        [order] Starts { $date }: boards are ordered first, { $days } workdays after the visit, or the first workday after.
+        [drying] Starts { $date }: wet boards dry first. Until the leak is found, that day is a guess.
+       *[season] Starts { $date }: the day planned for sealing.
+    }
 price-moved-by = What moves it most: { $drivers }.
 price-margin = A markup of { $markup } on cost is a margin of { $margin } of the price before tax.
 
@@ -30,6 +57,11 @@ price-drivers = What drives the cost: how much it rises when each of these alone
 
 price-homeowner-pays = Homeowner pays
 price-courtesy = The letter says that you cover { $amount } as a courtesy.
+price-courtesy-result =
+    { $result ->
+        [loss] Then you collect { $collected } before tax for work that costs you { $cost } with overhead: you lose { $amount } on this job.
+       *[gain] Then you collect { $collected } before tax for work that costs you { $cost } with overhead: { $amount } is left.
+    }
 price-split-column-line = line
 price-split-column-contractor = contractor
 price-split-column-supplier = supplier
@@ -103,6 +135,8 @@ price-task-batch =
         [backed_run] A batch is { $run } of joint wide enough for backer.
         [painted_area] A batch is { $area } to paint.
         [coated_area] A batch is one coat on { $area }.
+        [coated_grooves] A batch is one coat on { $run } of groove.
+        [angled_end] A batch is one board end cut at an angle.
         [boarded_area] A batch is { $area } of boards.
         [board] A batch is one board.
         [opening] A batch is one window, door, or other opening in the boards.
@@ -117,6 +151,8 @@ price-task-batch =
         [board_run] A batch is { $run } of board.
        *[outline_run] A batch is { $run } of free edge around the surfaces.
     }
+price-task-done = { $task }: { $section }, timed and done
+price-task-and-besides = { $quantity } + { $minutes } min
 # What there is of a task: 7.5 × 100 ft of joint; or a number of things: 88 boards.
 price-task-quantity = { $batches } × { $amount } { $unit }
 price-task-count = { $count } { $unit }

@@ -14,6 +14,8 @@ price-line =
        *[rounding] Rounding
     }
 
+price-line-markup = Markup on materials
+
 price-basis-labor =
     { $hours ->
         [one] 1 hour at { $rate }

@@ -165,7 +165,7 @@ problem-shares-over-whole = { $line ->
        *[rounding] Rounding: the contractor’s { $contractor } and the supplier’s { $supplier } come to more than the whole.
     }
     .fix = Lower one of the two. The homeowner pays the rest. Until then, the supplier’s share is { $used }.
-problem-stock-too-short = The longest board is { $board }, and only { $good } of the longest stock of { $stock } is good after end trim and waste.
+problem-stock-too-short = The longest board is { $board }, and only { $good } of the longest stock of { $stock } is left after end trim.
     .fix = Add a longer stock length, or give the section a max length. Until then, options with new boards are not worked out.
 problem-no-stock = There are no stock lengths to buy.
     .fix = Type the lengths boards are sold in. Until then, options with new boards are not worked out.
@@ -206,6 +206,8 @@ problem-book-too-few-tasks = “{ $entry }” closes the joints in fewer than th
     .fix = Add the tasks it takes, from opening the joints to cleaning up. Until then, it is not used.
 problem-unknown-step = “{ $method }” has a step “{ $step }”, which is not a task in the catalog.
     .fix = Remove the step, or add such a task. Until then, the step is skipped.
+problem-former-rates = Rates kept with this job aren’t used any more, because these tasks are counted another way now: { $tasks }. The catalog’s rates are used.
+    .fix = Look at the tasks under Price, and set your own minutes where you have them.
 problem-old-prices = These prices were more than a year old on the day of the visit: { $names }.
     .fix = Get new prices and enter them under Catalog.
 

@@ -15,7 +15,7 @@ use crate::assess::{
 use crate::belief::{Belief, Cause};
 use crate::job::{Job, Problem};
 use crate::measure::{Length, Moisture, Money};
-use crate::repair::{CutPattern, CuttingList, PriceLine, Trade, WorkDay};
+use crate::repair::{CutPattern, CuttingList, Price, PriceLine, Trade, WorkDay};
 use crate::words::{Say as _, Words, answer, causes as cause_words, options as option_words};
 
 /// The format of the report.
@@ -259,9 +259,39 @@ impl DayReport {
     }
 }
 
+impl PriceReport {
+    fn new(job: &Job, price: &Price) -> Self {
+        Self {
+            currency: job.plan.prices.currency.clone(),
+            charging: job.plan.prices.charging.key(),
+            wage: plain(job.plan.prices.labor),
+            carpenter_wage: plain(job.plan.prices.carpenter),
+            labour_rate: plain(job.plan.prices.hour(Trade::Painter)),
+            carpenter_rate: plain(job.plan.prices.hour(Trade::Carpenter)),
+            labour: plain(price.of(PriceLine::Labor)),
+            materials: plain(price.of(PriceLine::Materials)),
+            equipment: plain(price.of(PriceLine::Equipment)),
+            overhead: plain(price.of(PriceLine::Overhead)),
+            contingency: plain(price.of(PriceLine::Contingency)),
+            profit: plain(price.of(PriceLine::Profit)),
+            callbacks: plain(price.of(PriceLine::Callbacks)),
+            minimum: plain(price.of(PriceLine::Minimum)),
+            tax: plain(price.of(PriceLine::Tax)),
+            rounding: plain(price.of(PriceLine::Rounding)),
+            total: plain(price.total),
+            margin_pct: round(price.margin.to_pct(), 2),
+            deposit: plain(price.deposit),
+            total_low: plain(price.spread.low),
+            total_high: plain(price.spread.high),
+            contractor: plain(price.contractor),
+            supplier: plain(price.supplier),
+            owner: plain(price.owner),
+        }
+    }
+}
+
 impl OptionReport {
     fn new(job: &Job, option: &RepairOption, words: &Words) -> Self {
-        let price = &option.price;
         let risk = option.callback.as_ref();
         let percent = |share: f64| round(100.0 * share, 2);
         Self {
@@ -288,32 +318,7 @@ impl OptionReport {
             opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
             expected_cost: option.expected.map(plain),
             look: option.look.clone(),
-            price: PriceReport {
-                currency: job.plan.prices.currency.clone(),
-                charging: job.plan.prices.charging.key(),
-                wage: plain(job.plan.prices.labor),
-                carpenter_wage: plain(job.plan.prices.carpenter),
-                labour_rate: plain(job.plan.prices.hour(Trade::Painter)),
-                carpenter_rate: plain(job.plan.prices.hour(Trade::Carpenter)),
-                labour: plain(price.of(PriceLine::Labor)),
-                materials: plain(price.of(PriceLine::Materials)),
-                equipment: plain(price.of(PriceLine::Equipment)),
-                overhead: plain(price.of(PriceLine::Overhead)),
-                contingency: plain(price.of(PriceLine::Contingency)),
-                profit: plain(price.of(PriceLine::Profit)),
-                callbacks: plain(price.of(PriceLine::Callbacks)),
-                minimum: plain(price.of(PriceLine::Minimum)),
-                tax: plain(price.of(PriceLine::Tax)),
-                rounding: plain(price.of(PriceLine::Rounding)),
-                total: plain(price.total),
-                margin_pct: round(price.margin.to_pct(), 2),
-                deposit: plain(price.deposit),
-                total_low: plain(price.spread.low),
-                total_high: plain(price.spread.high),
-                contractor: plain(price.contractor),
-                supplier: plain(price.supplier),
-                owner: plain(price.owner),
-            },
+            price: option.price.as_ref().map(|price| PriceReport::new(job, price)),
             tasks: option
                 .tasks
                 .iter()

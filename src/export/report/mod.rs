@@ -303,8 +303,8 @@ pub struct OptionReport {
     pub expected_cost: Option<String>,
     /// How it looks afterwards.
     pub look: String,
-    /// The price and its build-up.
-    pub price: PriceReport,
+    /// The price and its build-up; none where it cannot be done.
+    pub price: Option<PriceReport>,
     /// Tasks.
     pub tasks: Vec<TaskReport>,
     /// Buying list.

@@ -6,7 +6,7 @@ use super::{Checked, Problems};
 use crate::job::fields::{self, Field};
 use crate::job::price_book::{BookList, PriceBook};
 use crate::job::problem::BookFault;
-use crate::repair::Step;
+use crate::repair::{Step, Task, task_of};
 
 /// Prices older than this many days are to be asked for again.
 const OLD: i32 = 366;
@@ -17,9 +17,7 @@ pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
     }
     for method in job.catalog.methods.iter().filter(|method| method.id.is_own()) {
         let unknown = method.steps.iter().find_map(|step| match step {
-            Step::Do(id) | Step::Coats(id) if !job.catalog.tasks.iter().any(|task| task.id == *id) => {
-                Some(id)
-            }
+            Step::Do(id) | Step::Coats(id) if task_of(&job.catalog.tasks, id).is_none() => Some(id),
             _ => None,
         });
         if let Some(step) = unknown {
@@ -27,10 +25,21 @@ pub(super) fn book(job: &Checked<'_>, problems: &mut Problems) {
             problems.once(&fields::BOOK_METHODS, BookFault::UnknownStep { method, step });
         }
     }
+    let tasks = former_rates(job);
+    if !tasks.is_empty() {
+        problems.once(&fields::BOOK_TASKS, BookFault::FormerRates { tasks });
+    }
     let names = old_prices(job);
     if !names.is_empty() {
         problems.once(&fields::PRICE_BOOK, BookFault::OldPrices { names });
     }
+}
+
+/// Rates kept with the job that are not used, because the task's time goes with something else now.
+fn former_rates(job: &Checked<'_>) -> Vec<String> {
+    let kept = job.entered.price_book.iter().flat_map(|book| &book.tasks);
+    let former = |task: &&Task| job.catalog.tasks.iter().any(|now| now.formerly.contains(&task.id));
+    kept.filter(former).map(|task| task.name.clone()).collect()
 }
 
 /// The field of a list of the price book.

@@ -51,7 +51,7 @@ fn stock(job: &Checked<'_>, problems: &mut Problems) {
         problems.once(&fields::STOCK_LENGTHS, PlanFault::NoStock);
         return;
     };
-    let good = stock * (1.0 - plan.board_waste.to_fraction()) - plan.stock.end_trim;
+    let good = stock - plan.stock.end_trim;
     if board > good + Length::mm(1.0) {
         problems.once(&fields::STOCK_LENGTHS, PlanFault::StockTooShort { board, stock, good });
     }

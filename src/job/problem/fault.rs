@@ -124,7 +124,7 @@ impl Fault {
             | Self::Plan(
                 PlanFault::NoTimedMinutes | PlanFault::NoSuchTask { .. } | PlanFault::WageLikeCharge { .. },
             )
-            | Self::Book(BookFault::OldPrices { .. })
+            | Self::Book(BookFault::OldPrices { .. } | BookFault::FormerRates { .. })
             | Self::Section(SectionFault::Pushes { .. }) => Severity::Note,
             Self::Drawing(kind) if kind.is_fatal() => Severity::Error,
             Self::Drawing(_)

@@ -103,6 +103,11 @@ pub enum BookFault {
         /// The step.
         step: String,
     },
+    /// Rates kept with the job are not used: the time of those tasks goes with something else now.
+    FormerRates {
+        /// Names of the tasks.
+        tasks: Vec<String>,
+    },
     /// Prices are older than a year.
     OldPrices {
         /// What they are of.

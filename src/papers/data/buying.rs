@@ -33,8 +33,10 @@ impl Aisle {
             PieceSize::One | PieceSize::Load(_) | PieceSize::Run(_) | PieceSize::Strip { .. } => {}
         }
         match line.id.as_str() {
-            "strip" | "spline" | "filler" | "spare_boards" | "nails" => Self::Lumber,
-            "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" | "fill_set" => Self::Supplies,
+            "strip" | "spline" | "filler" | "spare_boards" => Self::Lumber,
+            "nails" | "film" | "tape" | "abrasive" | "blades" | "breaker" | "sundries" | "fill_set" => {
+                Self::Supplies
+            }
             id if sealant.is_some_and(|sealant| id.starts_with(sealant)) => Self::Sealant,
             _ => Self::Other,
         }

@@ -29,7 +29,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
     data.extend(work::data(assessment, words));
     data.insert(
         "shopping".to_owned(),
-        assessment.chosen().map_or_else(|| json!([]), |option| buying::shopping(assessment, option, words)),
+        doable(assessment).map_or_else(|| json!([]), |option| buying::shopping(assessment, option, words)),
     );
     data.insert("readings".to_owned(), evidence::readings(assessment, words));
     data.insert("inputs".to_owned(), evidence::inputs(assessment, words));
@@ -42,8 +42,15 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
 /// What every paper needs: the texts, who and where.
 fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
     let job = &*assessment.job;
-    let texts: Map<String, Value> =
+    let mut texts: Map<String, Value> =
         words.plain_texts("paper-").map(|(id, text)| (id.to_owned(), text.into())).collect();
+    // Where the option cannot be done, the papers say why in place of it.
+    if let Some(option) = assessment.chosen()
+        && let Some(reason) = option.not_possible
+    {
+        let reason = crate::words::options::not_here(option, reason, words);
+        texts.insert("paper-nothing-chosen".to_owned(), reason.into());
+    }
     let names: Map<String, Value> =
         Paper::ALL.map(|paper| (paper.file_stem().to_owned(), paper.say(words).into())).into_iter().collect();
     // The typesetter alone knows the number of a page: it fills it in.
@@ -141,15 +148,21 @@ fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "more": text.more,
         "sections_caption": sections_caption,
         "warranty_years": years,
-        "against": assessment.chosen().is_some_and(|option| assessment.advises_against(option)),
+        // What cannot be done is not done even if it is asked for.
+        "against": doable(assessment).is_some_and(|option| assessment.advises_against(option)),
         "warranty": (years > 0 && warrants(assessment, words))
             .then(|| say!(words, "paper-warranty", years = years)),
         "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
-        "chosen": assessment.chosen().map(|option| price::priced(assessment, option, words)),
+        "chosen": assessment.chosen().and_then(|option| price::priced(assessment, option, words)),
         "seals": seals,
         "sealed_on": words.figures().date(sealed_on),
         "batch_note": say!(words, "paper-batch-note", units = unit_id(words.units())),
     }))
+}
+
+/// The chosen option, unless it cannot be done.
+fn doable(assessment: &Assessment) -> Option<&RepairOption> {
+    assessment.chosen().filter(|option| option.not_possible.is_none())
 }
 
 /// The chosen option and the three others that cost least with callbacks: the letter compares no more.
@@ -168,7 +181,10 @@ fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Va
     json!({
         "name": words.called(&option.name),
         "chosen": option.method == assessment.job.plan.chosen,
-        "price": words.figures().money(option.price.total),
+        "price": match option.price.as_ref() {
+            Some(price) => words.figures().money(price.total),
+            None => say!(words, "paper-none"),
+        },
         "crew_days": option.schedule.crew_days,
         "calendar_days": option.schedule.calendar_days,
         "look": words.called(&option.look),

@@ -5,8 +5,8 @@ use serde_json::{Value, json};
 use super::buying;
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::{Hours, Length, Money, Percent};
-use crate::repair::{Price, Trade};
-use crate::words::{Arg, Say as _, Words, say, work};
+use crate::repair::{Charging, Price, Trade};
+use crate::words::{Arg, Say as _, Words, price, say, work};
 
 /// The shares of simulated jobs for which the sheet says what their cost stays under.
 const SHARES: [f64; 4] = [0.1, 0.5, 0.8, 0.9];
@@ -14,17 +14,18 @@ const SHARES: [f64; 4] = [0.1, 0.5, 0.8, 0.9];
 /// At most this many causes of the cost's spread are named.
 const DRIVERS: usize = 5;
 
-/// The chosen option with its price, hours, days and materials.
-pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
-    let mut all = super::object(amounts(&option.price, words));
+/// The chosen option with its price, hours, days and materials; `None` where it cannot be done.
+pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<Value> {
+    let price = option.price.as_ref()?;
+    let mut all = super::object(amounts(price, assessment.job.plan.prices.charging, words));
     all.extend(super::object(cost(assessment, option, words)));
     all.extend(super::object(work(assessment, option, words)));
     all.insert("name".to_owned(), words.called(&option.name).into());
-    Value::Object(all)
+    Some(Value::Object(all))
 }
 
 /// The amounts, and who pays them.
-fn amounts(price: &Price, words: &Words) -> Value {
+fn amounts(price: &Price, charging: Charging, words: &Words) -> Value {
     let figures = words.figures();
     let money = |amount: Money| figures.money(amount);
     let [contractor, supplier, owner] =
@@ -37,7 +38,12 @@ fn amounts(price: &Price, words: &Words) -> Value {
         "total": money(price.total),
         "low": money(price.spread.low),
         "high": money(price.spread.high),
-        "range": say!(words, "paper-price-range", low = price.spread.low, high = price.spread.high),
+        "range": say!(
+            words,
+            "paper-price-range",
+            low = Arg::RoughMoney(price.spread.low),
+            high = Arg::RoughMoney(price.spread.high)
+        ),
         "owner": money(price.owner),
         "contractor": money(price.contractor),
         "supplier": money(price.supplier),
@@ -52,9 +58,9 @@ fn amounts(price: &Price, words: &Words) -> Value {
         "deposit": deposit.map(money),
         "deposit_note": deposit.map(|amount| say!(words, "paper-deposit", amount = amount)),
         "margin": figures.percent(price.margin.to_pct(), 1),
-        "margin_note": say!(words, "paper-margin", margin = price.margin),
+        "margin_note": price::margin(price, charging, words),
         "build_up": price.lines.iter().map(|line| json!([
-            line.line.say(words), line.basis.say(words), money(line.amount),
+            price::line_name(line.line, charging, words), line.basis.say(words), money(line.amount),
         ])).collect::<Vec<_>>(),
     })
 }
@@ -116,7 +122,7 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
         "room_out": schedule.room_out,
         "cutting": cutting(assessment, option, words),
         "tasks": option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO).map(|task| json!([
-            words.called(&task.name), figures.number(task.batches, 1), figures.number(task.minutes.mean(), 1),
+            work::name(task, words), figures.number(task.batches, 1), figures.number(task.minutes.mean(), 1),
             hours(task.hours.mean), work::basis(task, words),
         ])).collect::<Vec<_>>(),
         "materials": option.materials.iter().enumerate().map(|(at, line)| json!([

@@ -11,7 +11,7 @@ use super::compared_options;
 use super::data::data;
 use crate::assess::{Assessment, RepairOption};
 use crate::job::Logo;
-use crate::words::{Words, owner_page, say, work};
+use crate::words::{Say as _, Words, owner_page, say, work};
 
 pub(super) use render::render;
 
@@ -46,7 +46,10 @@ pub(super) struct PageData {
 pub(super) fn page_data(assessment: &Assessment, given: &Value, words: &Words) -> PageData {
     let chosen = assessment.chosen();
     let against = chosen.filter(|option| assessment.advises_against(option));
-    let against = against.map(|_| say!(words, "letter-advised-against"));
+    let against = against.map(|option| match option.not_possible {
+        Some(reason) => crate::words::options::not_here(option, reason, words),
+        None => say!(words, "letter-advised-against"),
+    });
     let joint = assessment.typical_joint();
     let texts: serde_json::Map<String, Value> = ["paper-", "homeowner-", "owner-page-"]
         .into_iter()
@@ -61,7 +64,7 @@ pub(super) fn page_data(assessment: &Assessment, given: &Value, words: &Words) -
         "logo": assessment.job.contractor.logo.as_ref().map(data_uri),
         "facts": chosen.map_or_else(Vec::new, |option| facts(assessment, option, words)),
         "options": options(assessment, words),
-        "days": chosen.map_or_else(Vec::new, |option| days(option, words)),
+        "days": chosen.filter(|option| option.price.is_some()).map_or_else(Vec::new, |option| days(option, words)),
         "joint": joint.as_ref().map(|joint| living_joint::places(assessment, joint, words)),
     });
     if let (Value::Object(places), Value::Object(own)) = (&mut places, own) {
@@ -87,8 +90,8 @@ fn figures(assessment: &Assessment, option: &RepairOption) -> Value {
         "visited": assessment.job.visited.to_string(),
         "method": option.method.key(),
         "currency": assessment.job.plan.prices.currency,
-        "total": option.price.total.plain(),
-        "owner": option.price.owner.plain(),
+        "total": option.price.as_ref().map(|price| price.total.plain()),
+        "owner": option.price.as_ref().map(|price| price.owner.plain()),
         "callback_pct": option.callback.as_ref().map(|risk| 100.0 * risk.chance),
     })
 }
@@ -103,8 +106,14 @@ fn options(assessment: &Assessment, words: &Words) -> Vec<Value> {
         json!({
             "name": words.called(&option.name),
             "chosen": option.method == assessment.job.plan.chosen,
-            "against": assessment.advises_against(option).then(|| say!(words, "homeowner-against")),
-            "price": words.figures().money(option.price.total),
+            "against": match option.not_possible {
+                Some(reason) => Some(reason.say(words)),
+                None => assessment.advises_against(option).then(|| say!(words, "homeowner-against")),
+            },
+            "price": match option.price.as_ref() {
+                Some(price) => words.figures().money(price.total),
+                None => say!(words, "paper-none"),
+            },
             "lines": owner_page::what_it_means(assessment, option, words),
         })
     };

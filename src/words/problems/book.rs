@@ -18,6 +18,10 @@ pub(super) fn say(fault: &BookFault, which: Part, words: &Words) -> String {
                 step = Arg::Called(step)
             )
         }
+        BookFault::FormerRates { tasks } => {
+            let tasks = tasks.iter().map(String::as_str).collect();
+            part!(which, words, "problem-former-rates", tasks = Arg::Names(tasks))
+        }
         BookFault::OldPrices { names } => {
             let names: Vec<_> = names.iter().map(|name| words.called(name)).collect();
             let names = names.iter().map(AsRef::as_ref).collect();

@@ -15,7 +15,7 @@ use crate::app::widgets::{remark, term};
 use crate::job::fields::{self, At, Field, Item};
 use crate::job::{Catalog, CatalogBoard, PriceBook};
 use crate::joint::Sealant;
-use crate::measure::{Dimension, Hours, Money, Percent, Units, Volume};
+use crate::measure::{Dimension, Hours, Minutes, Money, Percent, Units, Volume};
 use crate::named::{Named, find, name_of, place_of, position};
 use crate::repair::{Material, Paint, Task};
 use crate::words::price_book::{material_unit, task_unit};
@@ -346,6 +346,10 @@ pub(super) fn paints(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 number(ui, context, paint, "entry-transfer", (paint.transfer.to_pct(), 0, SOLIDS), |p, n| {
                     p.transfer = Percent::pct(n);
                 });
+                let sprayed = paint.sprayed.unwrap_or(paint.transfer).to_pct();
+                number(ui, context, paint, "entry-sprayed", (sprayed, 0, SOLIDS), |p, n| {
+                    p.sprayed = Some(Percent::pct(n));
+                });
                 number(ui, context, paint, "entry-recoat", (paint.recoat.to_h(), 1, 0.0..=500.0), |p, n| {
                     p.recoat = Hours::h(n);
                 });
@@ -421,6 +425,26 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 amount(ui, context, task, "entry-batch", (dimension, task.batch), |t, n| t.batch = n);
                 let shown = task.batch / dimension.si_of_unit(context.units());
                 unit(ui, &task_unit(task.per, shown, context.words));
+                let fixed = task.fixed.map_or(0.0, Minutes::to_minutes);
+                number(ui, context, task, "entry-fixed", (fixed, 1, 0.0..=most), |t, n| {
+                    t.fixed = (n > 0.0).then(|| Minutes::of(n));
+                });
+                if let Some(also) = task.also {
+                    let minutes = also.minutes.to_minutes();
+                    number(ui, context, task, "entry-also", (minutes, 1, 0.0..=most), |t, n| {
+                        if let Some(also) = &mut t.also {
+                            also.minutes = Minutes::of(n);
+                        }
+                    });
+                    let dimension = also.per.dimension();
+                    amount(ui, context, task, "entry-also-batch", (dimension, also.batch), |t, n| {
+                        if let Some(also) = &mut t.also {
+                            also.batch = n;
+                        }
+                    });
+                    let shown = also.batch / dimension.si_of_unit(context.units());
+                    unit(ui, &task_unit(also.per, shown, context.words));
+                }
             });
             remark(ui, context.palette, source.clone());
             whole(ui, context, task);

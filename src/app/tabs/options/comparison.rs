@@ -192,12 +192,10 @@ fn chance(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
 /// The price with its range, and what it comes to with callbacks.
 fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     let words = context.words;
-    if option.not_possible.is_some() {
-        return;
-    }
     let figures = words.figures();
-    let (low, high) = (option.price.spread.low, option.price.spread.high);
-    let total = RichText::new(figures.rough_money(option.price.total)).strong();
+    let Some(of_work) = &option.price else { return };
+    let (low, high) = (of_work.spread.low, of_work.spread.high);
+    let total = RichText::new(figures.rough_money(of_work.total)).strong();
     let total = ui.label(total);
     let small = |text: String| RichText::new(text).small().color(context.palette.soft);
     if low != high {

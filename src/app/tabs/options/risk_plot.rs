@@ -23,7 +23,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
         .enumerate()
         .filter(|(_, option)| option.expected.is_some() && option.callback.is_some())
         .collect();
-    let most = options.iter().map(|(_, option)| option.price.total.to_units()).fold(0.0, f64::max);
+    let most = options.iter().map(|(_, option)| option.total().to_units()).fold(0.0, f64::max);
     if most <= 0.0 {
         return;
     }
@@ -32,7 +32,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
     let plot = Rect::from_min_max(rect.min + vec2(LEFT, 18.0), rect.max - vec2(16.0, BELOW));
     let place = |option: &RepairOption| {
         let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
-        let right = option.price.total.to_units() / (1.05 * most);
+        let right = option.total().to_units() / (1.05 * most);
         pos2(plot.left() + plot.width() * right as f32, plot.bottom() - plot.height() * chance as f32)
     };
     let painter = ui.painter_at(rect);

@@ -4,12 +4,13 @@ use eframe::egui::{Align2, Grid, Label, RichText, Sense, Stroke, Ui, pos2, vec2}
 
 use super::{AMOUNT, amount};
 use crate::app::context::WindowContext;
+use crate::app::explain::{self, Why};
 use crate::app::theme;
 use crate::app::widgets::{fitted, remark};
 use crate::assess::RepairOption;
 use crate::measure::Money;
-use crate::repair::{Charging, PriceLine};
-use crate::words::{Arg, Say as _, price, say};
+use crate::repair::{Charging, MaterialLine, Price, PriceLine, Priced, TaxOn};
+use crate::words::{Arg, Say as _, Words, price, say};
 
 /// Room for the names of the lines.
 const NAMES: f32 = 150.0;
@@ -19,44 +20,98 @@ const MOVE_IT_MOST: usize = 2;
 const DRIVERS: usize = 6;
 
 /// The build-up, line by line.
-pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
-    let (prices, made, words) = (&context.job.plan.prices, &option.price, context.words);
+pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption, made: &Price) {
+    let (prices, words) = (&context.job.plan.prices, context.words);
     let widest = (ui.available_width() - NAMES - AMOUNT - 2.0 * ui.spacing().item_spacing.x).max(80.0);
     Grid::new("price").num_columns(3).striped(true).show(ui, |ui| {
-        let mut row = |name: &str, basis: &str, total: Money| {
-            let nothing = total == Money::ZERO;
-            let ink = if nothing { context.palette.soft } else { context.palette.ink };
-            ui.label(RichText::new(name).color(ink));
+        let basis = |ui: &mut Ui, basis: &str| {
             ui.scope(|ui| {
                 // However long it is, the amounts and the pane stay where they are.
                 ui.set_max_width(widest);
-                ui.add(Label::new(RichText::new(basis).small().color(context.palette.soft)).truncate());
+                let shown = RichText::new(basis).small().color(context.palette.soft);
+                ui.add(Label::new(shown).truncate());
             });
-            amount(ui, context, total, ink);
-            ui.end_row();
         };
         // Lines that come to nothing keep their place: a rate that is typed below must not move what stands
         // between it and the table.
         for line in PriceLine::ALL {
             let priced = made.lines.iter().find(|priced| priced.line == line);
-            let basis = priced.map_or_else(String::new, |priced| priced.basis.say(words));
-            row(&line.say(words), &basis, made.of(line));
+            let name = price::line_name(line, prices.charging, words);
+            match priced {
+                Some(priced) => {
+                    let shown = RichText::new(&name);
+                    explain::number(ui, context, &name, shown, || made_of(context, option, made, priced));
+                }
+                None => {
+                    ui.label(RichText::new(&name).color(context.palette.soft));
+                }
+            }
+            let (of, total) = (priced.map(|priced| priced.basis.say(words)), made.of(line));
+            basis(ui, of.as_deref().unwrap_or_default());
+            let ink = if total == Money::ZERO { context.palette.soft } else { context.palette.ink };
+            amount(ui, context, total, ink);
+            ui.end_row();
         }
-        let (low, high) = (made.spread.low, made.spread.high);
-        let range = say!(words, "price-total-range", low = low, high = high);
-        row(&words.text("price-total"), &range, made.total);
+        let (low, high) = (Arg::RoughMoney(made.spread.low), Arg::RoughMoney(made.spread.high));
         let share = say!(words, "price-deposit-share", share = prices.deposit);
-        row(&words.text("price-deposit"), &share, made.deposit);
+        for (name, of, total) in [
+            ("price-total", say!(words, "price-total-range", low = low, high = high), made.total),
+            ("price-deposit", share, made.deposit),
+        ] {
+            ui.label(words.text(name));
+            basis(ui, &of);
+            amount(ui, context, total, context.palette.ink);
+            ui.end_row();
+        }
     });
-    let (markup, margin) = (prices.profit, made.margin);
     let margin = match prices.charging {
-        Charging::BuildUp => say!(words, "price-margin", markup = markup, margin = margin),
-        Charging::ChargeOut => say!(words, "price-profit-inside"),
+        Charging::BuildUp => {
+            say!(words, "price-margin", markup = prices.profit, margin = made.margin)
+        }
+        Charging::ChargeOut => words.text("price-profit-inside").into_owned(),
     };
     remark(ui, context.palette, margin);
     let most = option.cost.drivers.iter().take(MOVE_IT_MOST).map(|(driver, _)| driver.say(words));
     let drivers = words.figures().list(&most.collect::<Vec<_>>());
     remark(ui, context.palette, say!(words, "price-moved-by", drivers = &drivers));
+    for note in price::taken_for_granted(context.assessment, option, words) {
+        remark(ui, context.palette, note);
+    }
+}
+
+/// What a line of the price adds up from.
+fn made_of(context: &WindowContext<'_>, option: &RepairOption, made: &Price, priced: &Priced) -> Why {
+    let (words, figures) = (context.words, context.words.figures());
+    let money = |amount: Money| figures.money(amount);
+    let sums = |lines: &[PriceLine]| -> Vec<(String, String)> {
+        let some = lines.iter().filter(|line| made.of(**line) != Money::ZERO);
+        some.map(|line| (line.say(words), money(made.of(*line)))).collect()
+    };
+    let direct = [PriceLine::Labor, PriceLine::Materials, PriceLine::Equipment];
+    let with_overhead = [direct.as_slice(), &[PriceLine::Overhead, PriceLine::Contingency]].concat();
+    let lines = match priced.line {
+        PriceLine::Labor => price::labor(&context.job.plan.prices, &option.tasks, words),
+        PriceLine::Materials => option.materials.iter().map(|line| bought(line, words)).collect(),
+        PriceLine::Equipment => vec![],
+        PriceLine::Overhead | PriceLine::Contingency => sums(&direct),
+        PriceLine::Profit if context.job.plan.prices.charging == Charging::ChargeOut => sums(&direct[1..]),
+        PriceLine::Profit => sums(&with_overhead),
+        PriceLine::Callbacks => vec![],
+        PriceLine::Tax if context.job.plan.prices.tax_on == TaxOn::Materials => sums(&direct[1..2]),
+        PriceLine::Minimum | PriceLine::Tax | PriceLine::Rounding => {
+            let before = PriceLine::ALL.into_iter().take_while(|line| *line != priced.line);
+            sums(&before.collect::<Vec<_>>())
+        }
+    };
+    let how = say!(words, "price-made-of", basis = &priced.basis.say(words), amount = priced.amount);
+    Why { how, from: vec![], lines, source: words.text("price-made-of-source").into_owned() }
+}
+
+/// A line of the buying list with its packs and their price.
+fn bought(line: &MaterialLine, words: &Words) -> (String, String) {
+    let pieces = line.pieces + line.on_hand;
+    let sum = say!(words, "price-made-of-packs", pieces = pieces, price = line.price, amount = line.amount);
+    (line.say(words), sum)
 }
 
 /// What labor and materials may turn out to cost, and what drives it.

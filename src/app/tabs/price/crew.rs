@@ -6,7 +6,7 @@ use crate::app::context::WindowContext;
 use crate::app::fold::fold;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Field};
-use crate::repair::{Charging, Height, LeadPaint, OldSealant, RoundTo, TaxOn};
+use crate::repair::{Charging, Height, LeadPaint, OldSealant, Painting, RoundTo, TaxOn};
 
 /// The room as the crew finds it, and the crew.
 pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -14,6 +14,7 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let site = &plan.site;
     Grid::new("crew").num_columns(2).show(ui, |ui| {
         let heights = [
+            (Height::ByDrawing, "choice-access-by-drawing"),
             (Height::Steps, "choice-access-steps"),
             (Height::Ladder, "choice-access-ladder"),
             (Height::Scaffold, "choice-access-scaffold"),
@@ -34,6 +35,8 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
             &fields::CREW_SIZE,
             &fields::HOURS_PER_DAY,
             &fields::START_TIME,
+            &fields::LEAD_DAYS,
+            &fields::ORDER_DAYS,
             &fields::LUNCH,
             &fields::STAY_LATE,
             &fields::WINDOWS,
@@ -48,6 +51,12 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ] {
             context.field(ui, field, At::ONCE);
         }
+        let painting = [
+            (Painting::Quicker, "choice-painting-quicker"),
+            (Painting::Sprayed, "choice-painting-sprayed"),
+            (Painting::Brushed, "choice-painting-brushed"),
+        ];
+        context.choice(ui, &fields::PAINTING, plan.painting, &painting, |job, way| job.plan.painting = way);
         let days = [(false, "choice-workdays-weekdays"), (true, "choice-workdays-weekends")];
         context.choice(ui, &fields::WORKDAYS, plan.weekends, &days, |job, on| job.plan.weekends = on);
         let evenings = [(false, "choice-evenings-kept"), (true, "choice-evenings-back")];

@@ -11,7 +11,7 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::remark;
 use crate::assess::RepairOption;
 use crate::repair::{Bar, BarStep, Step, Wait};
-use crate::words::{Arg, Say as _, Words, say, work};
+use crate::words::{Arg, Say as _, Words, price, say, work};
 
 /// Waits longer than this many days are drawn shorter.
 const LONG: f64 = 4.0;
@@ -36,6 +36,7 @@ pub(super) fn days(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpti
         .min_scrolled_height(HEIGHT)
         .auto_shrink(false)
         .show(ui, |ui| {
+            remark(ui, context.palette, price::starts(option, words));
             plan(ui, context, option);
             chart(ui, context, option);
         });

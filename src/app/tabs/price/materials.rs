@@ -72,7 +72,12 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
         };
         context.edit("field-own-prices", move |job| job.plan.set_own_price(&id, price));
     }
-    amount(ui, context, line.amount, context.palette.ink);
+    if line.pieces + line.on_hand > 0 {
+        amount(ui, context, line.amount, context.palette.ink);
+    } else {
+        let nothing = words.text("price-materials-not-bought");
+        ui.label(RichText::new(nothing).small().color(context.palette.soft));
+    }
 }
 
 /// How many pieces are there already.

@@ -15,7 +15,7 @@ use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
-use crate::words::{Say as _, Words, say};
+use crate::words::{Say as _, Words, options, say};
 
 /// Room for an amount of money.
 const AMOUNT: f32 = 84.0;
@@ -45,10 +45,20 @@ pub(super) fn price(ui: &mut Ui, context: &mut WindowContext<'_>) {
 pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(option) = planned(context) else { return };
     let words = context.words;
-    heading(ui, &say!(words, "price-heading", total = option.price.total));
-    build_up::price(ui, context, option);
+    match &option.price {
+        Some(price) => {
+            heading(ui, &say!(words, "price-heading", total = price.total));
+            build_up::price(ui, context, option, price);
+        }
+        None => {
+            heading(ui, &words.text("price-none-heading"));
+            let reason = option.not_possible.map(|reason| options::not_here(option, reason, words));
+            remark(ui, context.palette, reason.unwrap_or_default());
+        }
+    }
     section(ui, "rates", &words.text("price-rates-heading"), |ui| crew::money(ui, context));
-    section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, option));
+    let Some(price) = &option.price else { return };
+    section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, price));
     // What follows from entries stands under them: it may grow and shrink without moving them.
     section(ui, "spread", &words.text("price-spread-heading"), |ui| build_up::spread(ui, context, option));
 }
@@ -62,10 +72,10 @@ fn section(ui: &mut Ui, id: &str, title: &str, show: impl FnOnce(&mut Ui)) {
 fn amount(ui: &mut Ui, context: &WindowContext<'_>, amount: Money, ink: Color32) {
     // The cell is as wide as the table takes it to be, so that its stripes reach under the cents.
     let (cell, _) = ui.allocate_exact_size(vec2(AMOUNT, 18.0), Sense::hover());
+    // A part of the cell, not a cell of its own: the next one stays under its heading.
     let layout = Layout::right_to_left(Align::Center);
-    ui.scope_builder(UiBuilder::new().max_rect(cell).layout(layout), |ui| {
-        ui.label(RichText::new(context.words.figures().money(amount)).color(ink));
-    });
+    let mut inside = ui.new_child(UiBuilder::new().max_rect(cell).layout(layout));
+    inside.label(RichText::new(context.words.figures().money(amount)).color(ink));
 }
 
 /// Reads an amount that is not negative.

@@ -6,14 +6,13 @@ use super::amount;
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, remark, term};
-use crate::assess::RepairOption;
 use crate::job::fields::{self, At, Item};
 use crate::measure::{Money, Quantity};
-use crate::repair::{Payer, PriceLine, Shares};
+use crate::repair::{Charging, Payer, Price, PriceLine, Shares};
 use crate::words::{Arg, Say as _, say};
 
-pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
-    let (plan, price, words) = (&context.job.plan, &option.price, context.words);
+pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, price: &Price) {
+    let (plan, words) = (&context.job.plan, context.words);
     Grid::new("payers").num_columns(3).show(ui, |ui| {
         let shares =
             [(&fields::CONTRACTOR_SHARE, price.contractor), (&fields::SUPPLIER_SHARE, price.supplier)];
@@ -32,17 +31,34 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repa
         amount(ui, context, price.owner, context.palette.ink);
         ui.end_row();
     });
-    lines(ui, context, option);
+    lines(ui, context, price);
     for field in [&fields::CONTRACTOR_SHARE, &fields::SUPPLIER_SHARE, &fields::LINE_SPLIT] {
         context.field_problems(ui, field, At::ONCE);
     }
     if price.contractor > Money::ZERO {
         remark(ui, context.palette, say!(words, "price-courtesy", amount = price.contractor));
+        if plan.prices.charging == Charging::BuildUp {
+            let (collected, cost) = (price.collected(), price.cost());
+            let left = collected - cost;
+            let (result, amount) = match left < Money::ZERO {
+                true => ("loss", Money::ZERO - left),
+                false => ("gain", left),
+            };
+            let text = say!(
+                words,
+                "price-courtesy-result",
+                collected = collected,
+                cost = cost,
+                result = Arg::Id(result),
+                amount = amount
+            );
+            remark(ui, context.palette, text);
+        }
     }
 }
 
 /// Lines of the price that are split differently.
-fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
+fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, price: &Price) {
     let (split, words) = (&context.job.plan.payers.lines, context.words);
     if !split.is_empty() {
         Grid::new("payers by line").num_columns(4).show(ui, |ui| {
@@ -68,7 +84,7 @@ fn lines(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
             }
         });
     }
-    let whole = option.price.lines.iter().map(|priced| priced.line).filter(|line| !split.contains_key(line));
+    let whole = price.lines.iter().map(|priced| priced.line).filter(|line| !split.contains_key(line));
     let add = words.text("price-split-add");
     let combo = ComboBox::from_id_salt("line").selected_text(add.as_ref()).width(170.0);
     let response = combo.show_ui(ui, |ui| {

@@ -12,7 +12,7 @@ use crate::repair::{TaskHours, Trial};
 use crate::words::{Arg, Say as _, Words, say, work};
 
 /// Room for how much of a task there is to do.
-const QUANTITY: f32 = 128.0;
+const QUANTITY: f32 = 196.0;
 
 pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &RepairOption) {
     let words = context.words;
@@ -47,7 +47,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     let (words, figures) = (context.words, context.words.figures());
     ui.push_id(index, |ui| {
         ui.set_max_width(190.0);
-        let name = Label::new(RichText::new(words.called(&task.name)).small()).wrap();
+        let name = Label::new(RichText::new(work::name(task, words)).small()).wrap();
         ui.add(name).on_hover_text(work::batch(task, words) + " " + &work::basis(task, words));
     });
     quantity(ui, task, words);
@@ -71,10 +71,11 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
 /// How much there is to do, in one line of one width whatever it is: no row grows by it. What does not fit
 /// is told on hover, with what comes on top.
 fn quantity(ui: &mut Ui, task: &TaskHours, words: &Words) {
-    let (text, besides) = (work::quantity(task, words), work::besides(task, words));
+    let (text, besides) = (work::quantity_and_besides(task, words), work::besides(task, words));
     let shown = Label::new(RichText::new(&text).small()).truncate();
     let (cell, _) = ui.allocate_exact_size(vec2(QUANTITY, 18.0), Sense::hover());
-    let response = ui.scope_builder(UiBuilder::new().max_rect(cell), |ui| ui.add(shown)).inner;
+    // A part of the cell, not a cell of its own: what follows stays under its heading.
+    let response = ui.new_child(UiBuilder::new().max_rect(cell)).add(shown);
     if !besides.is_empty() {
         response.on_hover_text(text + ". " + &besides);
     }

@@ -52,6 +52,8 @@ fields! {
     PAINT = "paint", "plan.paint", Job, Kind::Catalog;
     /// Coats of paint.
     COATS = "coats", "plan.coats", Job, figure!(job, plan.coats, Count, 0, 10, Nearest);
+    /// How paint goes on.
+    PAINTING = "painting", "plan.painting", Job, Kind::Choice;
     /// Which joints are sealed.
     SCOPE = "scope", "plan.scope", Job, Kind::Choice;
     /// Gap from which a joint counts as open.
@@ -79,6 +81,10 @@ fields! {
     /// Hour at which the crew is there.
     START_TIME = "start-time", "plan.starts", Job,
         figure!(job, plan.starts, TimeOfDay, Hours::ZERO, Hours::h(20.0), Nearest);
+    /// Workdays until the crew can come.
+    LEAD_DAYS = "lead-days", "plan.lead_days", Job, figure!(job, plan.lead_days, Count, 0, 250, Nearest);
+    /// Workdays until boards that are ordered have come.
+    ORDER_DAYS = "order-days", "plan.order_days", Job, figure!(job, plan.order_days, Count, 0, 250, Nearest);
     /// Lunch break.
     LUNCH = "lunch", "plan.lunch", Job,
         figure!(job, plan.lunch, Minutes, Minutes::ZERO, Minutes::of(180.0), Nearest);
@@ -86,7 +92,7 @@ fields! {
     STAY_LATE = "stay-late", "plan.stays_late", Job,
         figure!(job, plan.stays_late, Hours, Hours::ZERO, Hours::h(4.0), Nearest);
     /// Windows and doors to mask.
-    WINDOWS = "windows", "plan.site.windows", Job, figure!(job, plan.site.windows, Count, 0, 500, Nearest);
+    WINDOWS = "windows", "plan.site.windows", Job, optional!(job, plan.site.windows, Count, 0, 500, Nearest);
     /// Lights and vents to take down or mask.
     FIXTURES = "fixtures", "plan.site.fixtures", Job, figure!(job, plan.site.fixtures, Count, 0, 500, Nearest);
     /// Whether the room is handed back in the evening.

@@ -1,0 +1,95 @@
+//! A repair as it is done in this room: which circumstances its rates meet, and which steps come and go.
+
+use super::start::access;
+use crate::job::Job;
+use crate::joint::Sealant;
+use crate::measure::{Area, Hours, Length, Percent};
+use crate::repair::{
+    Circumstance, Height, LeadPaint, OldSealant, Painting, Quantities, RepairMethod, TaskInputs, task_hours,
+};
+use crate::surface::{Profile, SurfaceKind};
+
+/// A joint finer than this slows the work down.
+const FINE: Length = Length::inches(1.0 / 16.0);
+
+/// What circumstances the rates meet here.
+pub(super) fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance> {
+    let site = &job.plan.site;
+    let boards = || job.surfaces.iter().flat_map(|surface| &surface.sections);
+    let mut gaps: Vec<Length> = measure.treated.iter().map(|joint| joint.gap).collect();
+    gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
+    let middle = gaps.get(gaps.len() / 2);
+    let asked = [
+        (Circumstance::Wall, job.surfaces.iter().all(|surface| surface.kind == SurfaceKind::Wall)),
+        (Circumstance::Ladder, access(job) == Height::Ladder),
+        (Circumstance::Scaffold, access(job) == Height::Scaffold),
+        (Circumstance::Tight, site.tight),
+        (Circumstance::HardSealant, site.old_sealant == OldSealant::Hard),
+        (Circumstance::SoftSealant, site.old_sealant == OldSealant::Soft),
+        (Circumstance::Furnished, site.furnished),
+        (Circumstance::FineJoints, middle.is_some_and(|gap| *gap < FINE)),
+        (Circumstance::NoV, !boards().any(|section| matches!(section.board.profile, Profile::VGroove(_)))),
+    ];
+    asked.into_iter().filter(|(_, here)| *here).map(|(circumstance, _)| circumstance).collect()
+}
+
+/// A sealant with at least this share of solids does not sink as it cures. Assumption.
+const DOES_NOT_SINK: Percent = Percent::pct(95.0);
+
+/// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
+/// where that is due.
+pub(super) fn as_done_here(
+    method: &RepairMethod,
+    measure: &Quantities,
+    sealant: &Sealant,
+    job: &Job,
+) -> RepairMethod {
+    let split = if job.plan.two_visits { method.in_two_visits() } else { None };
+    let mut method = split.unwrap_or_else(|| method.clone());
+    if sealant.solids >= DOES_NOT_SINK {
+        method = method.without_second_bead();
+    }
+    if lead_safe_due(&method, measure, job) {
+        method = method.lead_safe();
+    }
+    if access(job) == Height::Scaffold {
+        method = method.from_scaffold();
+    }
+    if job.plan.site.furnished { method.among_furniture() } else { method }
+}
+
+/// A method with paint put on as the plan says, or as takes fewer hours here: masking for the sprayer, setting
+/// it up and flushing it against the slower brush.
+pub(super) fn as_painted(of_tasks: &TaskInputs<'_>) -> RepairMethod {
+    let sprayed = of_tasks.method;
+    if !sprayed.sprays() || of_tasks.plan.painting == Painting::Sprayed {
+        return sprayed.clone();
+    }
+    let brushed = sprayed.brushed();
+    let hours = |method: &RepairMethod| -> Hours {
+        let tasks = task_hours(&TaskInputs { method, ..*of_tasks });
+        tasks.iter().map(|(_, task)| task.hours.mean).sum()
+    };
+    let quicker = of_tasks.plan.painting == Painting::Brushed || hours(&brushed) < hours(sprayed);
+    if quicker { brushed } else { sprayed.clone() }
+}
+
+/// The first year in which a house counts as free of lead paint (40 CFR 745.83).
+const NO_LEAD_FROM: i16 = 1978;
+/// Painted surface that may be disturbed in a room before the work must be lead-safe (40 CFR 745.83:
+/// six square feet inside).
+const MINOR: Area = Area::m2(6.0 * 0.092_903_04);
+/// Width of the paint that scraping out a joint disturbs.
+const SCRAPED_BAND: Length = Length::inches(0.5);
+
+/// Whether the work must be lead-safe: the house may have lead paint, and more of it is disturbed than
+/// counts as minor.
+fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool {
+    let may_have = job.plan.site.lead == LeadPaint::ByAge && job.built.is_none_or(|year| year < NO_LEAD_FROM);
+    if !may_have || !method.disturbs_paint() {
+        return false;
+    }
+    let scraped = Area::m2(measure.joint_run().to_m() * SCRAPED_BAND.to_m());
+    let disturbed = if method.paints() { measure.painted } else { scraped };
+    disturbed > MINOR
+}
