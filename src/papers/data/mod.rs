@@ -54,7 +54,7 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "names": names,
         "page": page,
         "paper": match words.units() { Units::Inches => "us-letter", Units::Millimeters => "a4" },
-        "title": job.title,
+        "title": if job.next_install.is_some() { next_install::title(job, words) } else { job.title.clone() },
         "owner": job.owner,
         "address": job.address,
         "contractor": {
