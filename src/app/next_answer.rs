@@ -37,6 +37,7 @@ pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool
     let mut lines = words_of::reasons(found, next, words);
     if lines.is_empty() {
         lines.push(words_of::window(&found.window, next, words));
+        lines.extend(words_of::helps(found, words));
         lines.extend(words_of::sampling(found, words).into_iter().next());
     }
     ui.horizontal_top(|ui| {

@@ -16,6 +16,7 @@ use arguments::{Arguments, Command};
 use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
+use crate::assess::Assessment;
 use crate::export::{
     NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
     write_papers, write_record, year_csv,
@@ -135,10 +136,7 @@ fn ready(opened: &Opened, json: bool, out: Option<&Path>) -> Result<Outcome, Str
             .into_owned());
     };
     if let Some(folder) = out {
-        let words = PaperWords::us_english(&assessment.job);
-        for path in write_record(assessment, &words, folder).map_err(|error| error.say(&words.owner))? {
-            print(&format!("{}\n", path.display()))?;
-        }
+        delivery_papers(assessment, folder)?;
     } else if json {
         let report = NextInstallReport::new(assessment);
         print(&(serde_json::to_string_pretty(&report).map_err(|error| error.to_string())? + "\n"))?;
@@ -195,8 +193,22 @@ fn table_of(path: &Path, table: impl Fn(&Opened) -> Result<String, csv::Error>) 
     Ok(judged(&opened))
 }
 
-/// Writes all papers. A template of the user's own with a fault is told, and the built-in one stands in.
+/// Writes the record of a delivery and what goes with it.
+fn delivery_papers(assessment: &Assessment, out: &Path) -> Result<(), String> {
+    let words = PaperWords::us_english(&assessment.job);
+    for path in write_record(assessment, &words, out).map_err(|error| error.say(&words.owner))? {
+        print(&format!("{}\n", path.display()))?;
+    }
+    Ok(())
+}
+
+/// Writes all papers; of a job that is about a delivery alone, those of the delivery. A template of the user's
+/// own with a fault is told, and the built-in one stands in.
 fn papers(opened: &Opened, out: &Path, templates: Templates) -> Result<Outcome, String> {
+    if opened.assessment.is_delivery_only() {
+        delivery_papers(&opened.assessment, out)?;
+        return Ok(judged(opened));
+    }
     let words = PaperWords::us_english(&opened.assessment.job);
     let papers = Papers::with(&opened.assessment, templates, &words);
     let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;

@@ -4,6 +4,7 @@ use super::boards::{Joints, PlannedBoards};
 use super::movement::Movement;
 use super::stack::StackFigures;
 use super::window::{Aim, Window, window};
+use crate::belief::quantile;
 use crate::joint::{LaidBead, demand};
 use crate::measure::Length;
 use crate::surface::{Finish, Fixing};
@@ -36,7 +37,7 @@ pub struct Easier {
 const NARROWER: Length = Length::inches(1.0);
 const NARROWEST: Length = Length::inches(2.0);
 /// A change must be worth this much of chance.
-const WORTH: f64 = 0.01;
+const WORTH: f64 = 0.03;
 
 /// The changes that help, each by itself, best first: none where the boards can have the chance asked for as
 /// they are planned. `gap` is one that is settled; `finishes` are other finishes with how boards move under
@@ -88,14 +89,13 @@ pub fn easier(
         width = width - NARROWER;
     }
     // Of narrower boards only the widest that do.
-    let enough = found.iter().any(|easier| is_width(easier) && easier.window.chance >= boards.asked);
-    found.retain(|easier| !is_width(easier) || (enough && easier.window.chance >= boards.asked));
+    found.retain(|easier| !matches!(easier.change, Change::Width(_)) || easier.window.chance >= boards.asked);
+    // What does not bring the boards there is told only where nothing does.
+    if found.iter().any(|easier| easier.window.chance >= boards.asked) {
+        found.retain(|easier| easier.window.chance >= boards.asked);
+    }
     found.sort_by(|a, b| b.window.chance.total_cmp(&a.window.chance));
     found
-}
-
-const fn is_width(easier: &Easier) -> bool {
-    matches!(easier.change, Change::Width(_))
 }
 
 /// Whether joints can be caulked.
@@ -105,14 +105,33 @@ pub struct Caulking {
     pub gap: Length,
     /// How much a joint moves over the years, opening and closing together: half of the joints stay below.
     pub usual: Length,
-    /// How much it opens and closes, together: 19 joints in 20 stay below.
+    /// Which way the bead is asked for the larger part of what it takes.
+    pub way: Way,
+    /// How far a joint moves that way: 19 in 20 stay below.
     pub moves: Length,
-    /// How far the plan's bead in that gap can be opened at its worst place.
+    /// How far the plan's bead in that gap can be moved that way, at its worst place.
     pub takes: Length,
-    /// How far such a joint opens: 19 in 20 stay below.
-    pub opens: Length,
     /// Whether the bead can follow: opening and closing.
     pub possible: bool,
+}
+
+/// A way that a joint moves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Way {
+    /// Apart.
+    Opens,
+    /// Together.
+    Closes,
+}
+
+impl Way {
+    /// Its key in messages and files.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Opens => "opens",
+            Self::Closes => "closes",
+        }
+    }
 }
 
 /// Whether a bead can follow the joints of boards hung at this moisture, with this gap.
@@ -125,27 +144,36 @@ pub fn caulking(
 ) -> Caulking {
     let point = boards.species.coefficient(boards.ring) * boards.width.to_mm();
     let hung = aim.moisture.to_pct();
-    let mut moves: Vec<(f64, f64)> = worlds
+    let moves: Vec<[f64; 2]> = worlds
         .lot
         .iter()
         .zip(&worlds.extremes)
-        .map(|(lot, (dry, damp))| (point * lot * (hung - dry).max(0.0), point * lot * (damp - hung).max(0.0)))
+        .map(|(lot, (dry, damp))| {
+            [(hung - dry).max(0.0), (damp - hung).max(0.0)].map(|points| point * lot * points)
+        })
         .collect();
-    moves.sort_by(|a, b| (a.0 + a.1).total_cmp(&(b.0 + b.1)));
-    let at = |part: usize| moves.get(moves.len() * part / 20).copied().unwrap_or_default();
-    let (usual, most) = (at(10), at(19));
+    let at = |part: f64, of: &dyn Fn(&[f64; 2]) -> f64| {
+        quantile(&mut moves.iter().map(of).collect::<Vec<f64>>(), part)
+    };
     // A joint that moves more than its row by what pieces differ.
     let piece = 1.0 + figures.piece_shrinkage.sd;
-    let (opens, closes) = (Length::mm(most.0 * piece), Length::mm(most.1 * piece));
+    let [opens, closes] = [0, 1].map(|way| Length::mm(at(0.95, &|moves| moves[way]) * piece));
     // Boards that were hung tight leave a bead the V alone; it is taken as laid in the least that can be filled.
     let laid = aim.gap.max(LEAST_GAP);
+    let limits = bead.limits(laid);
     let asked = demand(laid, laid - closes, laid + opens, Length::ZERO);
+    let share = |moves: Length, takes: Length| moves.to_m() / takes.to_m().max(1e-9);
+    let (way, moves_most, takes) = if share(opens, limits.open_hidden) >= share(closes, limits.close_hidden) {
+        (Way::Opens, opens, limits.open_hidden)
+    } else {
+        (Way::Closes, closes, limits.close_hidden)
+    };
     Caulking {
         gap: aim.gap,
-        usual: Length::mm(usual.0 + usual.1),
-        moves: opens + closes,
-        takes: bead.limits(laid).open_hidden,
-        opens,
+        usual: Length::mm(at(0.5, &|moves| moves[0] + moves[1])),
+        way,
+        moves: moves_most,
+        takes,
         possible: asked.is_some_and(|asked| bead.takes(&asked)),
     }
 }

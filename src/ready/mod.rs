@@ -18,7 +18,7 @@ mod stacked;
 mod window;
 
 pub use boards::{Chances, Joints, PlannedBoards};
-pub use easier::{Caulking, Change, Easier, caulking, easier};
+pub use easier::{Caulking, Change, Easier, Way, caulking, easier};
 pub use entered::{BoardReading, NextInstall};
 pub use gate::{Gate, Lever, Promise, Ready, Verdict};
 pub use known::{DryShell, HangDay, Known, LotNow, WatchDay};

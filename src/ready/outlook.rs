@@ -33,12 +33,21 @@ pub struct Outlook {
     pub days: Vec<WatchDay>,
     /// When the stack is ready, likewise; `None` if not within the days followed.
     pub ready: Option<Ready>,
+    /// Where something is to be done first: the days and when the stack is ready if it is left as it lies.
+    pub untouched: Option<(Vec<WatchDay>, Option<Ready>)>,
     /// How to hang the boards: today, or on the day they are ready; `None` where neither is.
     pub hang: Option<HangDay>,
     /// When it is if something is done from today on, for all that can be.
     pub levers: Vec<Remedy>,
     /// Days from the delivery on which to measure next.
     pub next_reading: i64,
+}
+
+impl Outlook {
+    /// The days, and when the stack is ready, if it is left as it lies.
+    pub fn as_it_lies(&self) -> (&[WatchDay], Option<Ready>) {
+        self.untouched.as_ref().map_or((&self.days, self.ready), |(days, ready)| (days, *ready))
+    }
 }
 
 /// A stack through the days it is followed.
@@ -106,6 +115,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         dry_shell: measured.then(|| stacked.dry_shell(&as_is.course, at)),
         promise,
         days: stacked.days(&shown.course, &shown.chances),
+        untouched: gate.first.map(|_| (stacked.days(&as_is.course, &as_is.chances), as_is.ready)),
         hang: hang_day.map(|day| stacked.hang_day(&shown.course, &shown.chances, day)),
         next_reading: next_reading(today, shown.ready, gate.verdict),
         lot: measured.then_some(lot),

@@ -138,8 +138,7 @@ fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> String {
 /// What boards for this room should be, where that is not told with a day, and the rule that is held to.
 pub fn room(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
     let told = match verdict_of(found) {
-        Verdict::Hang | Verdict::Wait => false,
-        Verdict::ChangePlan => found.window.range.is_none(),
+        Verdict::Hang | Verdict::Wait | Verdict::ChangePlan => false,
         _ => true,
     };
     let mut lines = if told { vec![window(&found.window, next, words)] } else { vec![] };
@@ -156,8 +155,8 @@ pub fn boards(found: &NextInstallFindings, sealant: &str, words: &Words) -> Vec<
             "next-caulk",
             can = Arg::Id(if caulking.possible { "yes" } else { "no" }),
             usual = caulking.usual,
+            way = Arg::Id(caulking.way.key()),
             moves = caulking.moves,
-            opens = caulking.opens,
             takes = caulking.takes,
             gap = caulking.gap,
             kind = kind_of_gap(caulking.gap),
@@ -168,15 +167,10 @@ pub fn boards(found: &NextInstallFindings, sealant: &str, words: &Words) -> Vec<
     lines
 }
 
-/// What makes it easier, a line each; nothing where the boards can do as they are planned.
-pub fn easier(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
-    if found.window.chance >= next.chance.to_fraction() {
-        return vec![];
-    }
-    if found.easier.is_empty() {
-        return vec![say!(words, "next-easier-none")];
-    }
-    found.easier.iter().map(|easier| change(easier, words)).collect()
+/// What helps, where boards that were not measured yet can't do as they are planned.
+pub fn helps(found: &NextInstallFindings, words: &Words) -> Option<String> {
+    let told = verdict_of(found) == Verdict::Measure && found.window.range.is_none();
+    told.then(|| changes(found, words))
 }
 
 fn change(easier: &Easier, words: &Words) -> String {
@@ -219,7 +213,9 @@ pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
         }
         Verdict::Wait => {
             let mut lines = ready(found, next, outlook, words);
-            lines.extend(outlook.hang.map(|day| hang(found, &day, words)));
+            // How to hang them is told before the day they are wanted, unless that comes too soon.
+            let at = if gate.late { lines.len() } else { 1 };
+            lines.splice(at..at, outlook.hang.map(|day| hang(found, &day, words)));
             lines.push(today);
             lines.push(risks);
             if gate.dry {
@@ -250,18 +246,25 @@ pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
             }
         },
         Verdict::ChangePlan => {
-            let changes: Vec<String> = easier(found, next, words).into_iter().take(CHANGES).collect();
-            let changes: Vec<&str> = changes.iter().map(String::as_str).collect();
-            let helps = match found.easier.is_empty() {
-                true => say!(words, "next-easier-none"),
-                false => say!(words, "next-changes", changes = Arg::Names(changes)),
-            };
-            vec![helps, say!(words, "next-at-best", holds = &now, best = &best), risks]
+            vec![changes(found, words), say!(words, "next-at-best", holds = &now, best = &best), risks]
         }
         Verdict::MeterMore => {
             let measured = found.sampling.map_or(0, |sampling| sampling.measured);
             let more = USUAL_READINGS.saturating_sub(measured).max(1);
             vec![say!(words, "next-so-few", count = measured, more = more), today]
+        }
+    }
+}
+
+/// The changes that help, in a sentence.
+fn changes(found: &NextInstallFindings, words: &Words) -> String {
+    let changes: Vec<String> =
+        found.easier.iter().take(CHANGES).map(|easier| change(easier, words)).collect();
+    match changes.is_empty() {
+        true => say!(words, "next-easier-none"),
+        false => {
+            let changes = changes.iter().map(String::as_str).collect();
+            say!(words, "next-changes", changes = Arg::Names(changes))
         }
     }
 }
@@ -370,7 +373,7 @@ pub fn ready(
             let even = day(found, even, words);
             say!(words, "next-ready", sure = &date, chance = &then, even = &even)
         }
-        false => say!(words, "next-ready-even", sure = &date, chance = &then),
+        false => say!(words, "next-ready-sure", sure = &date, chance = &then),
     }];
     if let (Some(by), Some(wanted)) = (outlook.gate.wanted, next.wanted) {
         let by = match outlook.days.iter().find(|day| found.date(day.day) == wanted) {
@@ -417,9 +420,9 @@ pub fn next_reading(found: &NextInstallFindings, outlook: &Outlook, words: &Word
     say!(words, "next-reading", date = &date)
 }
 
-/// Whether the stack is watched: boards that hang or go back are not.
+/// Whether the stack is watched: boards that hang or go back are not, nor are those that are sorted.
 pub fn is_watched(verdict: Verdict) -> bool {
-    matches!(verdict, Verdict::Wait | Verdict::Sort)
+    verdict == Verdict::Wait
 }
 
 /// What the crew does, by the verdict: a step each.
@@ -467,9 +470,7 @@ pub fn lines(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Word
     }
     lines.extend(room(found, next, words));
     lines.extend(boards(found, sealant, words));
-    if verdict_of(found) != Verdict::ChangePlan || found.easier.len() > CHANGES {
-        lines.extend(easier(found, next, words));
-    }
+    lines.extend(helps(found, words));
     lines.extend(sampling(found, words));
     if let Some(outlook) = &found.outlook {
         if is_watched(outlook.gate.verdict) {

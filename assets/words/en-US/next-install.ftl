@@ -56,14 +56,20 @@ next-rule =
 
 next-caulk =
     { $can ->
-        [yes] { $kind ->
-            [tight] You can caulk these joints. Hung tight, with the bead across the V, { $sealant } takes { $takes } of opening at its worst spot. Most joints move about { $usual } in all from dry season to damp; 1 in 20 opens { $opens } or more.
-           *[gap] You can caulk these joints. In a { $gap } joint, { $sealant } takes { $takes } of opening at its worst spot. Most joints move about { $usual } in all from dry season to damp; 1 in 20 opens { $opens } or more.
-        }
-       *[no] { $kind ->
-            [tight] Don’t caulk these joints: leave the V open as a shadow line. Hung tight, { $sealant } takes { $takes } of opening at its worst spot. Most joints move about { $usual } in all from dry season to damp, but 1 in 20 moves { $moves } or more and opens { $opens } of that.
-           *[gap] Don’t caulk these joints: leave the V open as a shadow line. In a { $gap } joint, { $sealant } takes { $takes } of opening at its worst spot. Most joints move about { $usual } in all from dry season to damp, but 1 in 20 moves { $moves } or more and opens { $opens } of that.
-        }
+        [yes] You can caulk these joints. Most move about { $usual } in all from dry season to damp, and 19 in 20 { $way ->
+            [closes] close
+           *[opens] open
+        } less than { $moves }. { $kind ->
+            [tight] Hung tight,
+           *[gap] In a { $gap } joint,
+        } { $sealant } takes { $takes } of that at its worst spot, by the shape of the bead.
+       *[no] Don’t caulk these joints: leave the V open as a shadow line. Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
+            [closes] closes
+           *[opens] opens
+        } { $moves } or more. { $kind ->
+            [tight] Hung tight,
+           *[gap] In a { $gap } joint,
+        } { $sealant } takes only { $takes } of that at its worst spot, by the shape of the bead.
     }
 next-paint-first = Paint tongues and edges before the boards go up. Then no bare wood shows when a joint opens, and the paint can’t glue boards together.
 
@@ -77,7 +83,7 @@ next-easier =
         [finish_oil] oil paint on the face: { $chance }
        *[fixing] nail them another way ({ $name }): { $chance }
     }
-next-easier-none = None of the changes we tried helps much.
+next-easier-none = No single change we tried gets these boards there.
 next-changes = What helps, each by itself: { $changes }.
 
 ## The verdict and its reasons
@@ -136,8 +142,8 @@ next-sampling-plan = To agree on a load with the supplier by counting wet boards
 
 ## The stack
 
-next-ready = Sure by { $sure }: { $chance }. Even odds by { $even }.
-next-ready-even = Sure by { $sure }: { $chance }.
+next-ready = From { $sure } the chance is { $chance }, as sure as you asked. Even odds from { $even }.
+next-ready-sure = From { $sure } the chance is { $chance }, as sure as you asked.
 next-by-wanted =
     { $late ->
         [yes] By { $wanted }, the day you want, it’s only { $chance }.
@@ -201,8 +207,7 @@ next-today = Start today’s readings
 next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The green strip is what the boards you meter may average when you hang them, the upright line is the day they’re ready. Dashes: in the middle of the board, and near its face.
 next-picture-strip = hang here
 next-picture-ready = ready { $date }
-next-picture-core = middle of the board
-next-picture-shell = near the face
+next-picture-dashes = dashes: middle of the board and near its face
 next-write = Write the record…
     .hint = Writes the delivery record and a one-page crew card as PDF, the figures as JSON, and a calendar entry for what comes next.
 next-follow-up = Start the follow-up job

@@ -32,11 +32,11 @@ pub struct NextInstallReport {
     pub best_chance_pct: f64,
     /// How much half of the joints move over the years at most; null where the plan's sealant is not known.
     pub joint_usually_moves_mm: Option<f64>,
-    /// How much 19 in 20 do at most.
+    /// `opens` or `closes`: the way that asks more of the bead.
+    pub joint_way: Option<&'static str>,
+    /// How much 19 in 20 move that way at most.
     pub joint_moves_mm: Option<f64>,
-    /// How much of that is opening.
-    pub joint_opens_mm: Option<f64>,
-    /// How far the plan's bead can be opened at its worst place.
+    /// How far the plan's bead can be moved that way at its worst place.
     pub sealant_takes_mm: Option<f64>,
     /// Whether the joints can be caulked.
     pub can_caulk: Option<bool>,
@@ -197,8 +197,8 @@ impl NextInstallReport {
             hang_best_pct: pct(window.best.moisture),
             best_chance_pct: chance(window.chance),
             joint_usually_moves_mm: found.caulking.map(|caulking| mm(caulking.usual)),
+            joint_way: found.caulking.map(|caulking| caulking.way.key()),
             joint_moves_mm: found.caulking.map(|caulking| mm(caulking.moves)),
-            joint_opens_mm: found.caulking.map(|caulking| mm(caulking.opens)),
             sealant_takes_mm: found.caulking.map(|caulking| mm(caulking.takes)),
             can_caulk: found.caulking.map(|caulking| caulking.possible),
             easier: found.easier.iter().map(EasierReport::new).collect(),

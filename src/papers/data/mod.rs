@@ -87,8 +87,8 @@ fn draft(assessment: &Assessment, words: &Words) -> Option<String> {
         return Some(say!(words, "paper-draft-errors", count = errors));
     }
     // Of a job that is about boards to come nothing more is asked.
-    let to_come = assessment.job.surfaces.is_empty() && assessment.next_install.is_some();
-    (!to_come && !assessment.answer.is_complete()).then(|| say!(words, "paper-draft-incomplete"))
+    (!assessment.is_delivery_only() && !assessment.answer.is_complete())
+        .then(|| say!(words, "paper-draft-incomplete"))
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.

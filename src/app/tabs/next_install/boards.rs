@@ -7,7 +7,7 @@ use crate::app::context::WindowContext;
 use crate::app::widgets::{choose, remark};
 use crate::job::fields::{self, At, Field};
 use crate::measure::YearMeant;
-use crate::ready::{Joints, NextInstall, Verdict};
+use crate::ready::{Joints, NextInstall};
 use crate::surface::{Behind, Fixing};
 use crate::words::{Say as _, next_install as words_of};
 
@@ -76,17 +76,11 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
 }
 
-/// Caulk, paint, and what makes it easier where the boards can't do as they are planned.
+/// Caulk and paint.
 pub(super) fn advice(ui: &mut Ui, context: &WindowContext<'_>) {
     let (assessment, words) = (context.assessment, context.words);
-    let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else { return };
+    let Some(found) = &assessment.next_install else { return };
     for line in words_of::boards(found, assessment.sealant_name(), words) {
         remark(ui, context.palette, line);
-    }
-    let told = found.outlook.as_ref().is_some_and(|outlook| outlook.gate.verdict == Verdict::ChangePlan);
-    if !told {
-        for line in words_of::easier(found, next, words) {
-            remark(ui, context.palette, line);
-        }
     }
 }

@@ -50,6 +50,6 @@ pub(super) fn date_cell(
         "" => Ok(None),
         text => parse_day(text, units, year).map(Some).map_err(|error| error.say(words)),
     });
-    stay_if_refused(&field.response, field.refused);
+    stay_if_refused(ui, &field);
     field.value
 }

@@ -1,12 +1,12 @@
 //! The delivery, how its stack lies, and its readings, typed one after the other.
 
-use eframe::egui::{Button, Color32, Grid, Id, Key, Response, RichText, Ui, vec2};
+use eframe::egui::{Button, Color32, Grid, Id, Key, RichText, Ui, vec2};
 use jiff::civil::Date;
 
 use super::boards::choice;
 use super::day::{date_cell, date_row};
 use crate::app::context::WindowContext;
-use crate::app::entry::{entry_for, select_all, text_entry};
+use crate::app::entry::{Entered, entry_for, select_all, text_entry};
 use crate::app::icon::Icon;
 use crate::app::theme::Palette;
 use crate::app::widgets::columns;
@@ -181,7 +181,7 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
     if field.refused && reading.reading.is_some() {
         edit(context, "field-stack-reading", index, |reading| reading.reading = None);
     }
-    stay_if_refused(&field.response, field.refused);
+    stay_if_refused(ui, &field);
     if let Some(value) = field.value {
         edit(context, "field-stack-reading", index, move |reading| reading.reading = value);
     }
@@ -196,10 +196,11 @@ fn reading_id(index: usize) -> Id {
     Id::unique(("stack reading", index))
 }
 
-/// What could not be read keeps the keyboard, so that its reason stays in sight.
-pub(super) fn stay_if_refused(response: &Response, refused: bool) {
-    if refused {
-        response.request_focus();
+/// What was just found unreadable keeps the keyboard once, so that its reason stays in sight; a second Tab goes on.
+pub(super) fn stay_if_refused<T>(ui: &Ui, field: &Entered<T>) {
+    let left_by_key = ui.input(|input| input.key_pressed(Key::Tab) || input.key_pressed(Key::Enter));
+    if field.refused && field.begun && left_by_key {
+        field.response.request_focus();
     }
 }
 
@@ -238,7 +239,7 @@ fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
             }
         });
     }
-    stay_if_refused(&field.response, field.refused);
+    stay_if_refused(ui, &field);
     if entered {
         field.response.request_focus();
         if !field.begun || !field.refused {

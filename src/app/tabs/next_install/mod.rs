@@ -103,7 +103,7 @@ fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let headline = RichText::new(words_of::headline(found, next, words)).strong().size(16.0).color(tone);
         ui.add(Label::new(headline).wrap());
     }
-    for line in reasons.chain(words_of::room(found, next, words)) {
+    for line in reasons.chain(words_of::room(found, next, words)).chain(words_of::helps(found, words)) {
         ui.add(Label::new(line).wrap());
     }
     if let Some(outlook) = outlook.filter(|outlook| outlook.gate.verdict != Verdict::Measure) {

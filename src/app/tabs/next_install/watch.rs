@@ -162,17 +162,14 @@ fn labels(
             write(at, Align2::LEFT_TOP, say!(words, "next-picture-ready", date = &date), palette.good);
         }
     }
-    // Where core and shell are apart at first.
-    let Some(early) = days.get(days.len() / 8) else { return };
-    if (early.core - early.shell).to_pct().abs() > 0.4 {
-        let x = scale.at(early.day, Moisture::ZERO).x;
-        let (core, shell) = (scale.at(early.day, early.core).y, scale.at(early.day, early.shell).y);
-        let (over, under) = (Align2::LEFT_BOTTOM, Align2::LEFT_TOP);
-        let core_above = core < shell;
-        let ends = if core_above { (over, under) } else { (under, over) };
-        write(pos2(x, core), ends.0, say!(words, "next-picture-core"), palette.soft);
-        write(pos2(x, shell), ends.1, say!(words, "next-picture-shell"), palette.soft);
-    }
+    // In the corner that the stack does not come near.
+    let falls =
+        days.first().zip(days.last()).is_none_or(|(first, last)| last.moisture[0] < first.moisture[0]);
+    let (y, align) = match falls {
+        true => (plot.top(), Align2::RIGHT_TOP),
+        false => (plot.bottom(), Align2::RIGHT_BOTTOM),
+    };
+    write(pos2(plot.right() - 4.0, y), align, say!(words, "next-picture-dashes"), palette.soft);
 }
 
 /// Where the mean lies nine times in ten.
