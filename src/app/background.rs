@@ -138,7 +138,7 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
     (number, outcome)
 }
 
-/// Writes all papers; gives back what is wrong with the user's own templates.
+/// Writes all papers, or those of a delivery; gives back what is wrong with the user's own templates.
 fn papers_to(
     folder: &Path,
     assessment: &Assessment,
@@ -146,6 +146,11 @@ fn papers_to(
     words: &PaperWords,
     canceled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
+    if assessment.is_delivery_only() {
+        return write_record(assessment, words, folder)
+            .map(|_| Vec::new())
+            .map_err(|error| error.say(&words.owner));
+    }
     let papers = Papers::with(assessment, templates, words);
     let written = write_papers(&papers, folder, canceled).map_err(|error| error.say(&words.owner))?;
     Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())

@@ -144,7 +144,10 @@ impl App {
                         choice = Some((at, true));
                     }
                     let (surfaces, gaps) = (lost.job.surfaces.len(), lost.job.survey.gaps.len());
-                    let holds = say!(words, "lost-holds", surfaces = surfaces, gaps = gaps);
+                    let holds = match &lost.job.next_install {
+                        Some(next) => say!(words, "lost-holds-install", readings = next.readings.len()),
+                        None => say!(words, "lost-holds", surfaces = surfaces, gaps = gaps),
+                    };
                     ui.label(RichText::new(holds).small().weak());
                     ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                         // Asked for twice: what is deleted is gone.

@@ -160,7 +160,7 @@ fn next_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if there {
         let strip = Frame::new().fill(context.palette.raised).inner_margin(Margin::symmetric(8, 4));
         let room = ui.available_height();
-        let size = (kept(context, "next install strip", 0.36) * room).clamp(110.0, 400.0);
+        let size = (kept(context, "next install strip", 0.3) * room).clamp(110.0, 400.0);
         let shown = Panel::bottom("next install strip").frame(strip).resizable(true).default_size(size);
         let shown = shown.size_range(80.0..=(room * 0.6).max(100.0)).show(ui, |ui| {
             tabs::next_install_strip(ui, context);

@@ -5,43 +5,49 @@ use eframe::egui::{Label, RichText, Stroke, Ui};
 use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
+use super::view::Tab;
 use crate::ready::Verdict;
 use crate::words::next_install as words_of;
 
-/// Whether the job is about boards to come, with none on the wall.
+/// So many reasons stand under the headline.
+pub(super) const LINES: usize = 2;
+
+/// Whether the job is about boards to come, with none on the wall; or, of a job about nothing yet, their room
+/// is shown.
 pub(super) fn is_meant(context: &WindowContext<'_>) -> bool {
-    context.job.surfaces.is_empty() && context.job.next_install.is_some()
+    let here = context.view.tab == Tab::NextInstall;
+    context.job.surfaces.is_empty() && (here || context.job.next_install.is_some())
 }
 
-/// Verdict, chances, and when the stack is ready or what to hang the boards at; `folded` leaves the first.
+/// Verdict, chances, and the reasons; `folded` leaves the first.
 pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool) {
     let (assessment, words) = (context.assessment, context.words);
     let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else {
-        ui.add(Label::new(words.text("next-incomplete")).truncate());
+        let headline = RichText::new(words.text("next-incomplete")).text_style(theme::answer_style());
+        ui.add(Label::new(headline).truncate());
         return;
     };
     let verdict = found.outlook.as_ref().map_or(Verdict::Measure, |outlook| outlook.gate.verdict);
     let (icon, color) = match verdict {
         Verdict::Hang => (Icon::Good, context.palette.good),
-        Verdict::Wait => (Icon::Warning, context.palette.warn),
+        Verdict::Wait | Verdict::Sort => (Icon::Warning, context.palette.warn),
         Verdict::SendBack | Verdict::ChangePlan => (Icon::Warning, context.palette.error),
-        Verdict::Measure => (Icon::Measure, context.palette.soft),
+        Verdict::Measure | Verdict::MeterMore => (Icon::Measure, context.palette.soft),
     };
-    let mut lines = Vec::new();
-    if let Some(outlook) = found.outlook.as_ref().filter(|_| verdict != Verdict::Measure) {
-        lines.extend(words_of::chances(&outlook.gate, next, found.rule, words).into_iter().next());
-        if matches!(verdict, Verdict::Wait | Verdict::SendBack) {
-            lines.extend(words_of::ready(found, outlook, words).into_iter().next());
-        }
+    let mut lines = words_of::reasons(found, next, words);
+    if lines.is_empty() {
+        lines.push(words_of::window(&found.window, next, words));
+        lines.extend(words_of::helps(found, words));
+        lines.extend(words_of::sampling(found, words).into_iter().next());
     }
-    lines.push(words_of::window(&found.window, next, words));
     ui.horizontal_top(|ui| {
         icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(words_of::verdict(verdict, words));
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 4.0;
-            let headline = RichText::new(words_of::headline(found, words)).text_style(theme::answer_style());
+            let headline =
+                RichText::new(words_of::headline(found, next, words)).text_style(theme::answer_style());
             ui.add(Label::new(headline).truncate());
-            for line in lines.iter().take(if folded { 0 } else { 2 }) {
+            for line in lines.iter().take(if folded { 0 } else { LINES }) {
                 ui.add(Label::new(line).truncate()).on_hover_text(line);
             }
         });

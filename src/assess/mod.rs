@@ -120,6 +120,11 @@ pub struct Assessment {
 }
 
 impl Assessment {
+    /// Whether the job is about boards to come alone: none are drawn.
+    pub fn is_delivery_only(&self) -> bool {
+        self.job.surfaces.is_empty() && self.job.next_install.is_some()
+    }
+
     /// Name of the plan's sealant; what the job says where the catalog has none that is called so.
     pub fn sealant_name(&self) -> &str {
         self.sealant.as_ref().map_or(&self.job.plan.sealant, |sealant| &sealant.name)

@@ -11,8 +11,8 @@ use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
 use crate::job::{Catalog, Job};
 use crate::measure::{Length, day_of_year};
 use crate::ready::{
-    Caulking, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook, PlannedBoards,
-    Window, caulking, easier, look, movement, window,
+    Aim, Caulking, Easier, HORIZON, Known, LotReading, Movement, NextInstall, Outlook, PlannedBoards, Window,
+    caulking, easier, look, movement, window,
 };
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
@@ -58,8 +58,6 @@ pub struct NextInstallFindings {
     pub easier: Vec<Easier>,
     /// Whether the joints can be caulked; `None` where the plan's sealant is not known.
     pub caulking: Option<Caulking>,
-    /// The window if joints are treated the other way.
-    pub otherwise: Window,
     /// The delivery; `None` where its stack lies in outdoor air that nothing is known of.
     pub outlook: Option<Outlook>,
     /// How many boards to measure.
@@ -165,10 +163,6 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         .filter(|finish| *finish != next.boards.finish)
         .filter_map(|finish| Some((finish, moves(finish)?)))
         .collect();
-    let other = match next.joints {
-        Joints::Open => Joints::Sealed,
-        Joints::Sealed => Joints::Open,
-    };
     let outlook = look(&Known {
         boards: &boards,
         thickness: next.boards.thickness,
@@ -178,21 +172,22 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         today,
         wanted: next.wanted.map(day_of),
         gap: next.gap,
-        best: own.chance,
+        window: &own,
         promised: next.promised,
         rooms: &rooms,
         movement: &moved,
         figures,
         priors: &catalog.priors,
     });
+    let bead = laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan));
+    let hang = outlook.as_ref().and_then(|outlook| outlook.hang);
+    let aim = hang.map_or(own.best, |hang| Aim { moisture: hang.moisture, gap: hang.gap });
     Some(NextInstallFindings {
         first,
         today,
         rule: boards.rule,
-        easier: easier(&boards, &moved, &finishes, figures, &own),
-        caulking: laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan))
-            .map(|bead| caulking(&boards, &moved, &bead, figures, &own)),
-        otherwise: window(&PlannedBoards { joints: other, ..boards }, &moved, figures, next.gap),
+        easier: easier(&boards, &moved, (next.gap, &finishes, bead.as_ref()), figures, &own),
+        caulking: bead.map(|bead| caulking(&boards, &moved, &bead, figures, aim)),
         outlook,
         sampling: sampling(&readings),
         window: own,

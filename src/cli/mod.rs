@@ -16,6 +16,7 @@ use arguments::{Arguments, Command, PaperLanguages};
 use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
+use crate::assess::Assessment;
 use crate::export::{
     NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
     write_papers, write_record, year_csv,
@@ -142,10 +143,7 @@ fn ready(
             .into_owned());
     };
     if let Some(folder) = out {
-        let words = paper_words(&assessment.job, languages)?;
-        for path in write_record(assessment, &words, folder).map_err(|error| error.say(&words.owner))? {
-            print(&format!("{}\n", path.display()))?;
-        }
+        delivery_papers(assessment, folder, languages)?;
     } else if json {
         let report = NextInstallReport::new(assessment);
         print(&(serde_json::to_string_pretty(&report).map_err(|error| error.to_string())? + "\n"))?;
@@ -218,7 +216,17 @@ fn paper_words(job: &Job, chosen: &PaperLanguages) -> Result<PaperWords, String>
     Ok(PaperWords { owner: words(&chosen.owner_language)?, crew: words(&chosen.crew_language)? })
 }
 
-/// Writes all papers. A template of the user's own with a fault is told, and the built-in one stands in.
+/// Writes the record of a delivery and what goes with it.
+fn delivery_papers(assessment: &Assessment, out: &Path, languages: &PaperLanguages) -> Result<(), String> {
+    let words = paper_words(&assessment.job, languages)?;
+    for path in write_record(assessment, &words, out).map_err(|error| error.say(&words.owner))? {
+        print(&format!("{}\n", path.display()))?;
+    }
+    Ok(())
+}
+
+/// Writes all papers; of a job that is about a delivery alone, those of the delivery. A template of the user's
+/// own with a fault is told, and the built-in one stands in.
 fn papers(
     opened: &Opened,
     out: &Path,
@@ -226,6 +234,10 @@ fn papers(
     languages: &PaperLanguages,
 ) -> Result<Outcome, String> {
     let words = paper_words(&opened.assessment.job, languages)?;
+    if opened.assessment.is_delivery_only() {
+        delivery_papers(&opened.assessment, out, languages)?;
+        return Ok(judged(opened));
+    }
     let papers = Papers::with(&opened.assessment, templates, &words);
     let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
     for paper in &written {

@@ -1,29 +1,34 @@
 //! The next reading of a stack as a calendar entry: iCalendar, RFC 5545.
 
 use jiff::ToSpan as _;
+use jiff::civil::Date;
 
 use crate::assess::{Assessment, NextInstallFindings};
-use crate::ready::{Outlook, Verdict};
-use crate::words::{Words, next_install, say};
+use crate::ready::NextInstall;
+use crate::words::{Words, next_install};
 
 /// A line is folded after so many octets.
 const FOLD: usize = 74;
 
-/// The entry, a whole day long; `None` where nothing is to be measured next.
+/// The entry, a whole day long; `None` where nothing is to be done on a day.
 pub fn next_reading_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
     let found = assessment.next_install.as_deref()?;
-    let outlook = found.outlook.as_ref()?;
-    (outlook.gate.verdict != Verdict::Hang).then(|| entry(assessment, found, outlook, words))
+    let next = assessment.job.next_install.as_ref()?;
+    let (day, summary) = next_install::appointment(found, next, &assessment.job, words)?;
+    Some(entry(assessment, found, next, (day, &summary), words))
 }
 
-fn entry(assessment: &Assessment, found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> String {
-    let day = found.date(outlook.next_reading);
+fn entry(
+    assessment: &Assessment,
+    found: &NextInstallFindings,
+    next: &NextInstall,
+    (day, summary): (Date, &str),
+    words: &Words,
+) -> String {
     let after = day.checked_add(1.day()).unwrap_or(day);
-    let compact = |date: jiff::civil::Date| date.to_string().replace('-', "");
-    let title = &assessment.job.title;
-    let summary = say!(words, "next-calendar", title = title);
-    let mut told = vec![next_install::headline(found, words)];
-    told.extend(next_install::ready(found, outlook, words));
+    let compact = |date: Date| date.to_string().replace('-', "");
+    let mut told = vec![next_install::headline(found, next, words)];
+    told.extend(next_install::reasons(found, next, words));
     let lines = [
         "BEGIN:VCALENDAR".to_owned(),
         "VERSION:2.0".to_owned(),
@@ -33,7 +38,7 @@ fn entry(assessment: &Assessment, found: &NextInstallFindings, outlook: &Outlook
         format!("DTSTAMP:{}T000000Z", compact(found.date(found.today))),
         format!("DTSTART;VALUE=DATE:{}", compact(day)),
         format!("DTEND;VALUE=DATE:{}", compact(after)),
-        format!("SUMMARY:{}", escaped(&summary)),
+        format!("SUMMARY:{}", escaped(summary)),
         format!("LOCATION:{}", escaped(&assessment.job.address)),
         format!("DESCRIPTION:{}", escaped(&told.join("\n"))),
         "END:VEVENT".to_owned(),

@@ -126,7 +126,7 @@ impl Job {
             visited: today,
             air: self.air.clone(),
             logged: self.logged.clone(),
-            next_install: Some(NextInstall { boards, ..NextInstall::default() }),
+            next_install: Some(NextInstall { boards, ..NextInstall::delivered_on(today) }),
             ..Self::default()
         };
         // A reading keeps its day: it says of the room what it said then.

@@ -49,6 +49,42 @@ pub fn parse_date(text: &str, units: Units) -> Result<Date, EntryError> {
     }
 }
 
+/// Which day a date without a year is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum YearMeant {
+    /// The next such day from this one on.
+    NextFrom(Date),
+    /// The one nearest to this day.
+    NearestTo(Date),
+}
+
+/// Reads a date as [`parse_date`] does, or one without its year: `12/11`, `Dec 11`; `11.12.` with millimeters.
+///
+/// # Errors
+/// As [`parse_date`].
+pub fn parse_day(text: &str, units: Units, year: YearMeant) -> Result<Date, EntryError> {
+    let refused = match parse_date(text, units) {
+        Ok(date) => return Ok(date),
+        Err(refused) => refused,
+    };
+    let (YearMeant::NextFrom(day) | YearMeant::NearestTo(day)) = year;
+    let bare = text.trim().trim_end_matches(['.', ',']);
+    // What already has a year, or is a month alone, is no day without one.
+    if refused.rule != EntryRule::NotADate {
+        return Err(refused);
+    }
+    let in_year = |year: i16| {
+        let forms = [format!("{bare}/{year}"), format!("{bare}.{year}"), format!("{bare} {year}")];
+        forms.iter().find_map(|form| parse_date(form, units).ok())
+    };
+    let years = [day.year() - 1, day.year(), day.year() + 1].into_iter().filter_map(in_year);
+    let meant = match year {
+        YearMeant::NextFrom(from) => { years }.find(|date| *date >= from),
+        YearMeant::NearestTo(day) => years.min_by_key(|date| (*date - day).get_days().abs()),
+    };
+    meant.ok_or(refused)
+}
+
 /// Reads a date as [`parse_date`] does, or a month alone: `August 2025`, `Aug 2025`, `2025-08`, and
 /// `8/2025` with inches, `8.2025` or `8/2025` with millimeters.
 ///

@@ -17,7 +17,7 @@ mod money;
 mod number;
 mod quantity;
 
-pub use date::{DateText, DayOrMonth, day_of_year, parse_date, parse_month_or_date};
+pub use date::{DateText, DayOrMonth, YearMeant, day_of_year, parse_date, parse_day, parse_month_or_date};
 pub use dimension::Dimension;
 pub use entry::{GRAINS, Quantity, parse_room_length};
 pub use error::{EntryError, EntryRule};

@@ -31,6 +31,15 @@ impl Joints {
             Self::Sealed => "sealed",
         }
     }
+
+    /// The other way.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Open => Self::Sealed,
+            Self::Sealed => Self::Open,
+        }
+    }
 }
 
 /// Boards that are to go up, as their joints see them.

@@ -1,17 +1,22 @@
 //! What would make an install easier, and whether to caulk its joints at all.
 
-use super::boards::PlannedBoards;
+use super::boards::{Joints, PlannedBoards};
 use super::movement::Movement;
 use super::stack::StackFigures;
-use super::window::{Window, window};
+use super::window::{Aim, Window, window};
+use crate::belief::quantile;
 use crate::joint::{LaidBead, demand};
-use crate::measure::{Length, bisect};
+use crate::measure::Length;
 use crate::surface::{Finish, Fixing};
 
 /// One thing done otherwise.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Change {
-    /// Narrower boards: the widest that keep the chance asked for.
+    /// Joints caulked, or left open.
+    Joints(Joints),
+    /// The gap that is worth leaving instead of the one that was settled.
+    Gap(Length),
+    /// Narrower boards: the widest of the usual ones that keep the chance asked for.
     Width(Length),
     /// Another finish before the boards go up.
     Finish(Finish),
@@ -28,43 +33,66 @@ pub struct Easier {
     pub window: Window,
 }
 
-/// Narrowest boards that are considered.
-const NARROWEST: Length = Length::inches(1.5);
+/// Boards are sold in widths an inch apart; narrower ones than this are no boards.
+const NARROWER: Length = Length::inches(1.0);
+const NARROWEST: Length = Length::inches(2.0);
 /// A change must be worth this much of chance.
-const WORTH: f64 = 0.01;
+const WORTH: f64 = 0.03;
 
-/// The changes that help, each by itself. `finishes` are other finishes with how boards move under them.
+/// The changes that help, each by itself, best first: none where the boards can have the chance asked for as
+/// they are planned. `gap` is one that is settled; `finishes` are other finishes with how boards move under
+/// them; `bead` is the plan's.
 pub fn easier(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
-    finishes: &[(Finish, Movement)],
+    (gap, finishes, bead): (Option<Length>, &[(Finish, Movement)], Option<&LaidBead>),
     figures: &StackFigures,
     now: &Window,
 ) -> Vec<Easier> {
     let mut found = Vec::new();
-    if now.chance < boards.asked {
-        let holds = |width: f64| {
-            let narrower = PlannedBoards { width: Length::mm(width), ..*boards };
-            window(&narrower, worlds, figures, None).chance >= boards.asked
-        };
-        if holds(NARROWEST.to_mm()) {
-            let widest = bisect(NARROWEST.to_mm(), boards.width.to_mm(), 2.0, holds);
-            let width = Length::mm(widest);
-            let window = window(&PlannedBoards { width, ..*boards }, worlds, figures, None);
-            found.push(Easier { change: Change::Width(width), window });
-        }
+    if now.chance >= boards.asked {
+        return found;
     }
-    let mut try_out = |change: Change, boards: &PlannedBoards<'_>, worlds: &Movement| {
-        let window = window(boards, worlds, figures, None);
-        if window.chance > now.chance + WORTH {
+    let mut try_out = |change: Change, boards: &PlannedBoards<'_>, worlds: &Movement, gap: Option<Length>| {
+        let window = window(boards, worlds, figures, gap);
+        let helps = window.chance > now.chance + WORTH;
+        if helps {
             found.push(Easier { change, window });
         }
+        helps && window.chance >= boards.asked
     };
+    let joints = boards.joints.other();
+    let other = PlannedBoards { joints, ..*boards };
+    // Nobody caulks joints that no bead can follow.
+    let can = joints == Joints::Open
+        || bead.is_some_and(|bead| {
+            let aim = window(&other, worlds, figures, gap).best;
+            caulking(&other, worlds, bead, figures, aim).possible
+        });
+    if can {
+        try_out(Change::Joints(joints), &other, worlds, gap);
+    }
+    if gap.is_some() {
+        let free = window(boards, worlds, figures, None).best.gap;
+        try_out(Change::Gap(free), boards, worlds, None);
+    }
     for (finish, moves) in finishes {
-        try_out(Change::Finish(*finish), boards, moves);
+        try_out(Change::Finish(*finish), boards, moves, gap);
     }
     for fixing in [Fixing::Middle, Fixing::Tongue].into_iter().filter(|fixing| *fixing != boards.fixing) {
-        try_out(Change::Fixing(fixing), &PlannedBoards { fixing, ..*boards }, worlds);
+        try_out(Change::Fixing(fixing), &PlannedBoards { fixing, ..*boards }, worlds, gap);
+    }
+    let mut width = boards.width - NARROWER;
+    while width >= NARROWEST
+        && !try_out(Change::Width(width), &PlannedBoards { width, ..*boards }, worlds, gap)
+    {
+        width = width - NARROWER;
+    }
+    // Of narrower boards only the widest that do.
+    found.retain(|easier| !matches!(easier.change, Change::Width(_)) || easier.window.chance >= boards.asked);
+    // What does not bring the boards there is told only where nothing does.
+    if found.iter().any(|easier| easier.window.chance >= boards.asked) {
+        found.retain(|easier| easier.window.chance >= boards.asked);
     }
     found.sort_by(|a, b| b.window.chance.total_cmp(&a.window.chance));
     found
@@ -73,46 +101,82 @@ pub fn easier(
 /// Whether joints can be caulked.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Caulking {
-    /// How much a joint moves over the years, opening and closing together: 19 joints in 20 stay below.
+    /// The gap that is left, in which the bead is laid.
+    pub gap: Length,
+    /// How much a joint moves over the years, opening and closing together: half of the joints stay below.
+    pub usual: Length,
+    /// Which way the bead is asked for the larger part of what it takes.
+    pub way: Way,
+    /// How far a joint moves that way: 19 in 20 stay below.
     pub moves: Length,
-    /// The joint width that the plan's bead needs for that.
-    pub needs: Length,
-    /// Whether the gap to leave is that wide.
+    /// How far the plan's bead in that gap can be moved that way, at its worst place.
+    pub takes: Length,
+    /// Whether the bead can follow: opening and closing.
     pub possible: bool,
 }
 
-/// Widest joint that is considered for caulking, and how finely its width is told, mm.
-const WIDEST_CAULKED: f64 = 25.0;
-const FINENESS: f64 = 0.05;
+/// A way that a joint moves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Way {
+    /// Apart.
+    Opens,
+    /// Together.
+    Closes,
+}
 
-/// Whether a bead can follow the joints of boards hung as the window says.
+impl Way {
+    /// Its key in messages and files.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Opens => "opens",
+            Self::Closes => "closes",
+        }
+    }
+}
+
+/// Whether a bead can follow the joints of boards hung at this moisture, with this gap.
 pub fn caulking(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
     bead: &LaidBead,
     figures: &StackFigures,
-    window: &Window,
+    aim: Aim,
 ) -> Caulking {
     let point = boards.species.coefficient(boards.ring) * boards.width.to_mm();
-    let hung = window.best.moisture.to_pct();
-    let mut moves: Vec<(f64, f64)> = worlds
+    let hung = aim.moisture.to_pct();
+    let moves: Vec<[f64; 2]> = worlds
         .lot
         .iter()
         .zip(&worlds.extremes)
         .map(|(lot, (dry, damp))| {
-            // A joint that moves more than its row by what pieces differ.
-            let piece = lot * (1.0 + figures.piece_shrinkage.sd);
-            (point * piece * (hung - dry).max(0.0), point * piece * (damp - hung).max(0.0))
+            [(hung - dry).max(0.0), (damp - hung).max(0.0)].map(|points| point * lot * points)
         })
         .collect();
-    moves.sort_by(|a, b| (a.0 + a.1).total_cmp(&(b.0 + b.1)));
-    let (opens, closes) = moves.get(moves.len() * 19 / 20).copied().unwrap_or_default();
-    let movement = Length::mm(opens + closes);
-    let follows = |gap: f64| {
-        let gap = Length::mm(gap);
-        demand(gap, gap - Length::mm(closes), gap + Length::mm(opens), Length::ZERO)
-            .is_some_and(|asked| bead.takes(&asked))
+    let at = |part: f64, of: &dyn Fn(&[f64; 2]) -> f64| {
+        quantile(&mut moves.iter().map(of).collect::<Vec<f64>>(), part)
     };
-    let needs = Length::mm(bisect(FINENESS, WIDEST_CAULKED, FINENESS, |gap| !follows(gap)));
-    Caulking { moves: movement, needs, possible: needs <= window.best.gap }
+    // A joint that moves more than its row by what pieces differ.
+    let piece = 1.0 + figures.piece_shrinkage.sd;
+    let [opens, closes] = [0, 1].map(|way| Length::mm(at(0.95, &|moves| moves[way]) * piece));
+    // Boards that were hung tight leave a bead the V alone; it is taken as laid in the least that can be filled.
+    let laid = aim.gap.max(LEAST_GAP);
+    let limits = bead.limits(laid);
+    let asked = demand(laid, laid - closes, laid + opens, Length::ZERO);
+    let share = |moves: Length, takes: Length| moves.to_m() / takes.to_m().max(1e-9);
+    let (way, moves_most, takes) = if share(opens, limits.open_hidden) >= share(closes, limits.close_hidden) {
+        (Way::Opens, opens, limits.open_hidden)
+    } else {
+        (Way::Closes, closes, limits.close_hidden)
+    };
+    Caulking {
+        gap: aim.gap,
+        usual: Length::mm(at(0.5, &|moves| moves[0] + moves[1])),
+        way,
+        moves: moves_most,
+        takes,
+        possible: asked.is_some_and(|asked| bead.takes(&asked)),
+    }
 }
+
+/// The least gap that a bead reaches into.
+const LEAST_GAP: Length = Length::mm(0.1);

@@ -10,29 +10,6 @@ use crate::measure::{DateText, Length, Moisture, Percent, Temperature};
 use crate::surface::BoardSpec;
 use crate::survey::MeterSetting;
 
-/// When boards are finished.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
-pub enum FinishOrder {
-    /// Before they go up, edges and tongues too.
-    #[default]
-    Before,
-    /// On the wall or ceiling.
-    After,
-}
-
-impl FinishOrder {
-    /// All of them, in the order offered.
-    pub const ALL: [Self; 2] = [Self::Before, Self::After];
-
-    /// As a key, to select a message by.
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Before => "before",
-            Self::After => "after",
-        }
-    }
-}
-
 /// A board of the delivery under the meter.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
@@ -73,8 +50,6 @@ pub struct NextInstall {
     pub count: u32,
     /// Whether their joints stay open or are caulked.
     pub joints: Joints,
-    /// When they are finished.
-    pub finished: FinishOrder,
     /// Chance asked for that no joint opens beyond the owner's rule.
     pub chance: Percent,
     /// The gap to leave; as recommended where it is not given.
@@ -102,13 +77,19 @@ pub struct NextInstall {
     pub hung: Option<Date>,
 }
 
+impl NextInstall {
+    /// One whose boards came on this day.
+    pub fn delivered_on(day: Date) -> Self {
+        Self { delivered: Some(day), ..Self::default() }
+    }
+}
+
 impl Default for NextInstall {
     fn default() -> Self {
         Self {
             boards: BoardSpec::default(),
             count: 40,
             joints: Joints::default(),
-            finished: FinishOrder::default(),
             chance: Percent::pct(95.0),
             gap: None,
             wanted: None,

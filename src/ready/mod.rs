@@ -8,19 +8,22 @@
 mod boards;
 mod easier;
 mod entered;
+mod gate;
+mod known;
 mod lot;
 mod movement;
 mod outlook;
 mod stack;
+mod stacked;
 mod window;
 
 pub use boards::{Chances, Joints, PlannedBoards};
-pub use easier::{Caulking, Change, Easier, caulking, easier};
-pub use entered::{BoardReading, FinishOrder, NextInstall};
+pub use easier::{Caulking, Change, Easier, Way, caulking, easier};
+pub use entered::{BoardReading, NextInstall};
+pub use gate::{Gate, Lever, Promise, Ready, Verdict};
+pub use known::{DryShell, HangDay, Known, LotNow, WatchDay};
 pub use lot::{Lot, LotReading};
 pub use movement::{Movement, movement};
-pub use outlook::{
-    DryShell, Gate, HORIZON, Known, Lever, LotNow, Outlook, Promise, Ready, Verdict, WatchDay, look,
-};
+pub use outlook::{HORIZON, Outlook, Remedy, look};
 pub use stack::{Kept, Piling, Stack, StackFigures, moisture_after};
 pub use window::{Aim, Window, window};

@@ -3,14 +3,14 @@
 use super::boards::PlannedBoards;
 use super::movement::Movement;
 use super::stack::StackFigures;
-use crate::measure::{Length, Moisture, Span};
+use crate::measure::{Length, Moisture, Span, bisect};
 
 /// The moisture to hang boards at.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
-    /// The mean moisture of boards that hold with the chance asked for, each with its gap; `None` if no
-    /// moisture does.
-    pub range: Option<Span<Aim>>,
+    /// The mean moisture of boards that hold with the chance asked for when the gap of `best` is left to
+    /// them; `None` if no moisture does.
+    pub range: Option<Span<Moisture>>,
     /// The moisture to aim for: midway between the room's driest and wettest if that is good enough, else
     /// the one with the best chance.
     pub best: Aim,
@@ -28,7 +28,7 @@ pub struct Aim {
 }
 
 /// Moisture that is tried, per cent, and its step.
-const TRIED: (f64, f64) = (5.0, 18.0);
+pub(super) const TRIED: (f64, f64) = (5.0, 18.0);
 const STEP: f64 = 0.25;
 /// Boards that lay in the room differ by so much of what they differed by when they came. Assumption.
 const LAIN: f64 = 0.6;
@@ -36,27 +36,68 @@ const LAIN: f64 = 0.6;
 const NEARLY: f64 = 0.02;
 /// Worlds that a window is worked out over.
 const WORLDS: usize = 256;
-/// Gaps that are tried: steps of a sixty-fourth of an inch up to an eighth.
-const GAPS: u32 = 8;
+/// Gaps that are tried: from none to an eighth of an inch, first in so many steps, then between them.
+const WIDEST: Length = Length::inches(0.125);
+const STEPS: u32 = 8;
+/// A gap is found to this part of a step.
+const FINE: f64 = 1.0 / 32.0;
 /// A wider gap must be worth this much of chance.
 const WORTH: f64 = 0.01;
 
-/// The gaps that are tried.
-fn gaps() -> impl Iterator<Item = Length> {
-    (0..=GAPS).map(|step| Length::inches(f64::from(step) / 64.0))
-}
-
-/// The least gap whose chance is as good as any, or good enough.
+/// The least gap whose chance is as good as any, or good enough. It moves smoothly with the boards: rounding
+/// is left to whoever tells it.
 pub(super) fn least_gap(asked: f64, chance: impl Fn(Length) -> f64) -> Length {
-    let tried: Vec<(Length, f64)> = gaps().map(|gap| (gap, chance(gap))).collect();
-    let most = tried.iter().map(|(_, chance)| *chance).fold(0.0, f64::max);
+    let gap = |step: f64| WIDEST * (step / f64::from(STEPS));
+    let tried: Vec<f64> = (0..=STEPS).map(|step| chance(gap(f64::from(step)))).collect();
+    let top = (0..tried.len()).max_by(|a, b| tried[*a].total_cmp(&tried[*b]).then(b.cmp(a))).unwrap_or(0);
+    let step = |at: usize| f64::from(u32::try_from(at).unwrap_or(STEPS));
+    let around = (step(top.saturating_sub(1)), step((top + 1).min(tried.len() - 1)));
+    let (peak, most) = peak(around, |at| chance(gap(at)));
+    let most = most.max(tried[top]);
     // Halfway from what is asked to certainty nothing is gained by a wider gap.
     let enough = (most - WORTH).min(f64::midpoint(asked, 1.0));
-    tried.into_iter().find(|(_, chance)| *chance >= enough).map_or(Length::ZERO, |(gap, _)| gap)
+    match tried.iter().position(|chance| *chance >= enough) {
+        Some(0) => Length::ZERO,
+        Some(first) => gap(bisect(step(first - 1), step(first), FINE, |at| chance(gap(at)) < enough)),
+        // The top lies between two steps.
+        None => gap(bisect(around.0, peak, FINE, |at| chance(gap(at)) < enough)),
+    }
 }
 
-/// The window for boards that differ as those of deliveries do that lay in the room, with the gap that is worth leaving at each moisture, or with
-/// `gap`.
+/// Where between these a chance that rises to one top and falls again is highest, and how high.
+fn peak((mut low, mut high): (f64, f64), chance: impl Fn(f64) -> f64) -> (f64, f64) {
+    const GOLDEN: f64 = 0.618_033_988_75;
+    let (mut left, mut right) = (high - GOLDEN * (high - low), low + GOLDEN * (high - low));
+    let (mut at_left, mut at_right) = (chance(left), chance(right));
+    for _ in 0..6 {
+        if at_left < at_right {
+            (low, left, at_left) = (left, right, at_right);
+            right = low + GOLDEN * (high - low);
+            at_right = chance(right);
+        } else {
+            (high, right, at_right) = (right, left, at_left);
+            left = high - GOLDEN * (high - low);
+            at_left = chance(left);
+        }
+    }
+    if at_left < at_right { (right, at_right) } else { (left, at_left) }
+}
+
+/// How far from `inside`, where it is `good`, it stays so toward `to`.
+pub(super) fn edge(mut inside: f64, to: f64, good: impl Fn(f64) -> bool) -> f64 {
+    if good(to) {
+        return to;
+    }
+    let mut outside = to;
+    while (outside - inside).abs() > 0.02 {
+        let middle = f64::midpoint(inside, outside);
+        if good(middle) { inside = middle } else { outside = middle }
+    }
+    inside
+}
+
+/// The window for boards that differ as those of deliveries do that lay in the room, with the gap that is
+/// worth leaving, or with `gap`.
 pub fn window(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
@@ -78,17 +119,14 @@ pub fn window(
         // What is hardly better elsewhere is no reason to leave the middle.
         if at_midpoint > found.1 - NEARLY && found.1 < boards.asked { (midpoint, at_midpoint) } else { found }
     };
-    let aim = |moisture: f64| Aim { moisture: Moisture::pct(moisture), gap: gap_at(moisture) };
-    let edge = |to: f64| {
-        let (mut inside, mut outside) = (best, to);
-        while (outside - inside).abs() > 0.05 {
-            let middle = f64::midpoint(inside, outside);
-            if at(middle) >= boards.asked { inside = middle } else { outside = middle }
-        }
-        aim(inside)
-    };
-    let range = (holds >= boards.asked).then(|| Span { low: edge(TRIED.0), high: edge(TRIED.1) });
-    Window { range, best: aim(best), chance: holds }
+    let aim = Aim { moisture: Moisture::pct(best), gap: gap_at(best) };
+    let good = |moisture: f64| chance(moisture, aim.gap) >= boards.asked;
+    let range = (holds >= boards.asked).then(|| {
+        let [low, high] =
+            [TRIED.0.min(best), TRIED.1.max(best)].map(|to| Moisture::pct(edge(best, to, good)));
+        Span { low, high }
+    });
+    Window { range, best: aim, chance: holds }
 }
 
 /// The moisture with the best chance: the chance rises to one top and falls again.
@@ -110,4 +148,30 @@ fn best_moisture(chance: impl Fn(f64) -> f64) -> (f64, f64) {
         }
     }
     best
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// Worth of a gap that rises to a top and falls again, as opening and buckling make it.
+    fn worth(top: f64, steepness: f64) -> impl Fn(Length) -> f64 {
+        move |gap| {
+            let away = (gap.to_mm() - top) * steepness;
+            0.99 - 0.3 * away.tanh().powi(2)
+        }
+    }
+
+    proptest! {
+        /// Boards a little drier get a gap a little wider: it doesn't step in sixty-fourths, and neither does the chance.
+        #[test]
+        fn the_gap_moves_smoothly(top in 0.2_f64..2.8, steepness in 0.5_f64..3.0, asked in 0.8_f64..0.97) {
+            let gap = |top: f64| least_gap(asked, worth(top, steepness)).to_mm();
+            let moved = gap(top + 0.02) - gap(top);
+            prop_assert!((-0.04..=0.06).contains(&moved), "{moved} mm");
+            let chance = worth(top, steepness)(Length::mm(gap(top)));
+            prop_assert!(chance >= f64::midpoint(asked, 1.0).min(0.98) - 0.01, "{chance}");
+        }
+    }
 }

@@ -13,8 +13,10 @@ use crate::repair::MethodId;
 pub fn headline(assessment: &Assessment, words: &Words) -> String {
     let answer = &assessment.answer;
     // Of a job that is about boards to come alone, the answer is the gate's.
-    if let Some(found) = assessment.next_install.as_deref().filter(|_| assessment.job.surfaces.is_empty()) {
-        return super::next_install::headline(found, words);
+    if let (Some(found), Some(next), true) =
+        (&assessment.next_install, &assessment.job.next_install, assessment.job.surfaces.is_empty())
+    {
+        return super::next_install::headline(found, next, words);
     }
     if let Advice::NothingYet(step) = answer.advice {
         return match step {

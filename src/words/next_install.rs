@@ -1,26 +1,91 @@
 //! What there is to say of a next install, a sentence each.
 
+use jiff::civil::Date;
+
 use super::{Arg, Words, say};
-use crate::assess::NextInstallFindings;
+use crate::assess::{NextInstallFindings, USUAL_READINGS};
 use crate::job::Job;
-use crate::measure::{Length, Percent};
+use crate::measure::{Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, Easier, FinishOrder, Gate, HORIZON, Joints, Kept, Lever, NextInstall, Outlook, Piling, Ready,
-    Verdict, Window,
+    Change, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Verdict,
+    Window,
 };
 use crate::surface::Finish;
 
-/// A chance in whole per cent, never quite nothing or certain.
-pub fn chance(of: f64) -> Percent {
-    Percent::pct((100.0 * of).round().clamp(1.0, 99.0))
+/// A chance in whole per cent; what is nearly none or nearly certain says so.
+pub fn chance(of: f64, words: &Words) -> String {
+    let of = 100.0 * of;
+    match of {
+        ..0.995 => say!(words, "next-chance-under", chance = Percent::pct(1.0)),
+        99.005.. => say!(words, "next-chance-over", chance = Percent::pct(99.0)),
+        _ => words.figures().percent(of.round(), 0),
+    }
+}
+
+/// A share of the boards, as an id to select by.
+fn kind_of_share(share: f64) -> Arg<'static> {
+    Arg::Id(match share {
+        ..0.005 => "none",
+        0.995.. => "all",
+        _ => "some",
+    })
+}
+
+/// A day of the watch: its year goes without saying.
+fn day(found: &NextInstallFindings, day: i64, words: &Words) -> String {
+    words.figures().short_date(found.date(day))
+}
+
+/// A length that is as round in millimeters as it is in inches.
+fn round(inches: f64, mm: f64, words: &Words) -> Length {
+    match words.units() {
+        Units::Inches => Length::inches(inches),
+        Units::Millimeters => Length::mm(mm),
+    }
+}
+
+/// Whether a gap shows as nothing, as an id to select by.
+fn kind_of_gap(gap: Length) -> Arg<'static> {
+    Arg::Id(if gap < Length::inches(1.0 / 128.0) { "tight" } else { "gap" })
+}
+
+fn verdict_of(found: &NextInstallFindings) -> Verdict {
+    found.outlook.as_ref().map_or(Verdict::Measure, |outlook| outlook.gate.verdict)
 }
 
 /// What to do, in a line.
-pub fn headline(found: &NextInstallFindings, words: &Words) -> String {
-    match &found.outlook {
-        Some(outlook) => say!(words, "next-headline", verdict = Arg::Id(outlook.gate.verdict.key())),
-        None => say!(words, "next-outdoors-unknown"),
+pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> String {
+    let Some(outlook) = &found.outlook else { return say!(words, "next-outdoors-unknown") };
+    let gate = &outlook.gate;
+    let ready = outlook.ready.map(|ready| day(found, ready.sure, words)).unwrap_or_default();
+    match gate.verdict {
+        Verdict::Measure => say!(words, "next-headline-measure"),
+        Verdict::MeterMore => say!(words, "next-headline-meter-more"),
+        Verdict::Hang => {
+            let gap = outlook.hang.map_or(Length::ZERO, |hang| hang.gap);
+            say!(words, "next-headline-hang", kind = kind_of_gap(gap), gap = gap)
+        }
+        Verdict::Wait => match gate.first {
+            Some(lever) => say!(words, "next-headline-first", lever = Arg::Id(lever.key()), date = &ready),
+            None => {
+                let now = Arg::Id(if gate.dry { "dry" } else { "wet" });
+                say!(words, "next-headline-wait", now = now, date = &ready)
+            }
+        },
+        Verdict::Sort => say!(words, "next-headline-sort"),
+        Verdict::SendBack => match broken(outlook) {
+            Some(promise) => say!(words, "next-headline-promise", most = promise.most),
+            None => say!(words, "next-headline-send-back"),
+        },
+        Verdict::ChangePlan => {
+            let best = chance(gate.best, words);
+            say!(words, "next-headline-change-plan", best = &best, asked = next.chance)
+        }
     }
+}
+
+fn broken(outlook: &Outlook) -> Option<Promise> {
+    outlook.promise.filter(Promise::is_broken)
 }
 
 /// The verdict in a word or two.
@@ -28,124 +93,214 @@ pub fn verdict(of: Verdict, words: &Words) -> String {
     say!(words, "next-verdict", verdict = Arg::Id(of.key()))
 }
 
-/// What to hang boards at.
+/// What boards for this room should be, before a day is known on which these are.
 pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
-    let best = of.best;
+    let (best, kind) = (of.best, kind_of_gap(of.best.gap));
     match of.range {
-        Some(range) => say!(
-            words,
-            "next-window",
-            low = range.low.moisture,
-            high = range.high.moisture,
-            best = best.moisture,
-            gap = best.gap
-        ),
-        None => say!(
-            words,
-            "next-window-none",
-            asked = next.chance,
-            best = best.moisture,
-            gap = best.gap,
-            chance = chance(of.chance)
-        ),
+        Some(range) => {
+            let (low, high) = (range.low, range.high);
+            say!(
+                words,
+                "next-window",
+                low = low,
+                high = high,
+                best = best.moisture,
+                kind = kind,
+                gap = best.gap
+            )
+        }
+        None => {
+            let chance = chance(of.chance, words);
+            say!(
+                words,
+                "next-window-none",
+                asked = next.chance,
+                best = best.moisture,
+                kind = kind,
+                gap = best.gap,
+                chance = &chance
+            )
+        }
     }
 }
 
-/// The window, how the gap goes with the moisture, what the best is worth, and the rule that is held to.
-pub fn room(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
-    let window = &found.window;
-    let mut lines = vec![self::window(window, next, words)];
-    if let Some(range) = window.range {
-        if range.low.gap != range.high.gap {
-            let (low, high) = (range.low, range.high);
-            lines.push(say!(
-                words,
-                "next-window-gaps",
-                low = low.moisture,
-                low_gap = low.gap,
-                high = high.moisture,
-                high_gap = high.gap
-            ));
-        }
-        let best =
-            say!(words, "next-window-best", best = window.best.moisture, chance = chance(window.chance));
-        lines.push(best);
+/// How to hang the boards, on the day that is spoken of.
+fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> String {
+    let (low, high, gap) = (hang.range.low, hang.range.high, hang.gap);
+    let kind = kind_of_gap(gap);
+    if hang.day <= found.today {
+        return say!(words, "next-hang-now", low = low, high = high, kind = kind, gap = gap);
     }
-    lines.push(say!(words, "next-rule", rule = found.rule));
+    let date = day(found, hang.day, words);
+    say!(words, "next-hang-then", date = &date, low = low, high = high, kind = kind, gap = gap)
+}
+
+/// What boards for this room should be, where that is not told with a day, and the rule that is held to.
+pub fn room(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
+    let told = !matches!(verdict_of(found), Verdict::Hang | Verdict::Wait | Verdict::ChangePlan);
+    let mut lines = if told { vec![window(&found.window, next, words)] } else { vec![] };
+    lines.push(say!(words, "next-rule", joints = Arg::Id(next.joints.key()), rule = found.rule));
     lines
 }
 
-/// Whether to caulk, when to paint, and what would make it easier.
-pub fn boards(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Words) -> Vec<String> {
-    let Some(next) = &job.next_install else { return vec![] };
+/// Whether to caulk, and when to paint.
+pub fn boards(found: &NextInstallFindings, sealant: &str, words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
     if let Some(caulking) = &found.caulking {
-        let (moves, needs, sealant) = (caulking.moves, caulking.needs, Arg::Called(sealant));
-        lines.push(match caulking.possible {
-            true => say!(words, "next-caulk-yes", moves = moves, needs = needs, sealant = sealant),
-            false => say!(words, "next-caulk-no", moves = moves, needs = needs, sealant = sealant),
-        });
-        if next.joints == Joints::Sealed && !caulking.possible {
-            lines.push(say!(words, "next-caulk-hides", chance = chance(found.otherwise.chance)));
-        }
+        lines.push(say!(
+            words,
+            "next-caulk",
+            can = Arg::Id(if caulking.possible { "yes" } else { "no" }),
+            usual = caulking.usual,
+            way = Arg::Id(caulking.way.key()),
+            moves = caulking.moves,
+            takes = caulking.takes,
+            gap = caulking.gap,
+            kind = kind_of_gap(caulking.gap),
+            sealant = Arg::Called(sealant)
+        ));
     }
-    lines.push(match next.finished {
-        FinishOrder::Before => say!(words, "next-finished-before"),
-        FinishOrder::After => say!(words, "next-finished-after"),
-    });
+    lines.push(say!(words, "next-paint-first"));
     lines
 }
 
-/// What makes it easier, a line each.
-pub fn easier(found: &NextInstallFindings, words: &Words) -> Vec<String> {
-    let wanted = found.window.chance < EASY;
-    if found.easier.is_empty() {
-        return if wanted { vec![say!(words, "next-easier-none")] } else { vec![] };
-    }
-    found.easier.iter().map(|easier| change(easier, words)).collect()
+/// What helps, where boards that were not measured yet can't do as they are planned.
+pub fn helps(found: &NextInstallFindings, words: &Words) -> Option<String> {
+    let told = verdict_of(found) == Verdict::Measure && found.window.range.is_none();
+    told.then(|| changes(found, words))
 }
 
-/// Above this chance nothing needs to be easier.
-const EASY: f64 = 0.95;
-
 fn change(easier: &Easier, words: &Words) -> String {
-    let (change, width, name) = match easier.change {
+    let (change, length, name) = match easier.change {
+        Change::Joints(Joints::Sealed) => ("caulk", Length::ZERO, String::new()),
+        Change::Joints(Joints::Open) => ("open", Length::ZERO, String::new()),
+        Change::Gap(gap) => ("gap", gap, String::new()),
         Change::Width(width) => ("width", width, String::new()),
         Change::Finish(Finish::OilFace) => ("finish_oil", Length::ZERO, String::new()),
         Change::Finish(_) => ("finish", Length::ZERO, String::new()),
         Change::Fixing(fixing) => ("fixing", Length::ZERO, super::Say::say(&fixing, words)),
     };
-    let chance = chance(easier.window.chance);
-    say!(words, "next-easier", change = Arg::Id(change), width = width, name = &name, chance = chance)
+    let chance = chance(easier.window.chance, words);
+    say!(words, "next-easier", change = Arg::Id(change), length = length, name = &name, chance = &chance)
 }
 
-/// The chances behind the verdict.
-pub fn chances(gate: &Gate, next: &NextInstall, rule: Length, words: &Words) -> Vec<String> {
-    let mut lines = vec![say!(words, "next-now", holds = chance(gate.now.holds), asked = next.chance)];
-    let (opens, buckles) = (chance(gate.now.opens), chance(gate.now.buckles));
-    lines.push(say!(words, "next-risks", rule = rule, opens = opens, buckles = buckles));
+/// So many changes stand in the banner.
+const CHANGES: usize = 3;
+
+/// Why the verdict is what it is, most telling first: the first two stand in the banner.
+pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
+    let Some(outlook) = &found.outlook else { return vec![] };
+    let gate = &outlook.gate;
+    let Some(lot) = &outlook.lot else { return vec![] };
+    let (now, asked) = (chance(gate.now.holds, words), next.chance);
+    let (waiting, best) = (chance(gate.waiting, words), chance(gate.best, words));
+    let mean = lot.moisture.mean;
+    let today = say!(words, "next-now", holds = &now, asked = asked);
+    let risks = risks(found, next, outlook, words);
     match gate.verdict {
-        Verdict::Wait => lines.push(say!(words, "next-waiting", chance = chance(gate.waiting))),
-        Verdict::SendBack => {
-            lines.push(say!(words, "next-waiting", chance = chance(gate.waiting)));
-            lines.push(say!(words, "next-send-back", chance = chance(1.0 - gate.waiting)));
+        Verdict::Measure => vec![],
+        Verdict::Hang => {
+            let mut lines = vec![today];
+            lines.extend(outlook.hang.map(|day| hang(found, &day, words)));
+            if lot.moisture.mean < found.window.best.moisture - Moisture::pct(DRIER) {
+                lines.push(say!(words, "next-hang-dry", mean = mean, settled = found.window.best.moisture));
+            }
+            lines.push(risks);
+            lines
         }
-        Verdict::Hang => lines.push(say!(words, "next-leave", gap = gate.gap)),
-        Verdict::Measure | Verdict::ChangePlan => {}
+        Verdict::Wait => {
+            let mut lines = ready(found, next, outlook, words);
+            // How to hang them is told before the day they are wanted, unless that comes too soon.
+            let at = if gate.late { lines.len() } else { 1 };
+            lines.splice(at..at, outlook.hang.map(|day| hang(found, &day, words)));
+            lines.push(today);
+            lines.push(risks);
+            if gate.dry {
+                lines.push(say!(words, "next-too-dry", mean = mean));
+            }
+            lines
+        }
+        Verdict::Sort => {
+            let (spread, high) = (lot.spread, found.window.range.map(|range| range.high));
+            let mut lines = vec![say!(words, "next-mixed", mean = mean, spread = spread)];
+            lines.extend(high.map(|high| say!(words, "next-sort", high = high)));
+            lines.extend(outlook.promise.map(|promise| self::promise(&promise, words)));
+            lines.push(say!(words, "next-mixed-chance", holds = &now, waiting = &waiting));
+            lines
+        }
+        Verdict::SendBack => match broken(outlook) {
+            Some(promise) => {
+                let mut lines = vec![self::promise(&promise, words), today];
+                lines.extend(outlook.ready.map(|ready| {
+                    let date = day(found, ready.sure, words);
+                    say!(words, "next-if-kept", date = &date)
+                }));
+                lines
+            }
+            None => {
+                let not = chance(1.0 - gate.best, words);
+                vec![say!(words, "next-never", not = &not, days = HORIZON, best = &best), today]
+            }
+        },
+        Verdict::ChangePlan => {
+            vec![changes(found, words), say!(words, "next-at-best", holds = &now, best = &best), risks]
+        }
+        Verdict::MeterMore => {
+            let measured = found.sampling.map_or(0, |sampling| sampling.measured);
+            let more = USUAL_READINGS.saturating_sub(measured).max(1);
+            vec![say!(words, "next-so-few", count = measured, more = more), today]
+        }
     }
-    lines
+}
+
+/// The changes that help, in a sentence.
+fn changes(found: &NextInstallFindings, words: &Words) -> String {
+    let changes: Vec<String> =
+        found.easier.iter().take(CHANGES).map(|easier| change(easier, words)).collect();
+    match changes.is_empty() {
+        true => say!(words, "next-easier-none"),
+        false => {
+            let changes = changes.iter().map(String::as_str).collect();
+            say!(words, "next-changes", changes = Arg::Names(changes))
+        }
+    }
+}
+
+/// Boards that are drier by this much than the room will make them, points, are said to be dry.
+const DRIER: f64 = 1.0;
+
+fn risks(found: &NextInstallFindings, next: &NextInstall, outlook: &Outlook, words: &Words) -> String {
+    let now = &outlook.gate.now;
+    let (opens, buckles) = (chance(now.opens, words), chance(now.buckles, words));
+    let joints = Arg::Id(next.joints.key());
+    say!(words, "next-risks", joints = joints, rule = found.rule, opens = &opens, buckles = &buckles)
+}
+
+/// What was promised, and what came.
+fn promise(promise: &Promise, words: &Words) -> String {
+    let (share, wetter) = (kind_of_share(promise.wetter), chance(promise.wetter, words));
+    let (most, broken, clearly) =
+        (promise.most, chance(promise.broken, words), chance(promise.clearly, words));
+    match promise.is_broken() {
+        true => say!(
+            words,
+            "next-promise-broken",
+            most = most,
+            share = share,
+            wetter = &wetter,
+            clearly = &clearly
+        ),
+        false => {
+            say!(words, "next-promise-open", most = most, share = share, wetter = &wetter, broken = &broken)
+        }
+    }
 }
 
 /// What the readings say of the boards.
 pub fn lot(outlook: &Outlook, next: &NextInstall, words: &Words) -> Vec<String> {
     let Some(lot) = &outlook.lot else { return vec![] };
-    let mut lines = vec![say!(
-        words,
-        "next-lot",
-        moisture = lot.moisture.mean,
-        sd = lot.moisture.sd,
-        spread = lot.spread
-    )];
+    let (mean, sd, spread) = (lot.moisture.mean, lot.moisture.sd, lot.spread);
+    let mut lines = vec![say!(words, "next-lot", moisture = mean, sd = sd, spread = spread)];
     // Where the meter's error is most of the doubt, more boards don't help.
     if lot.offset.sd.to_pct() > 0.75 * lot.moisture.sd.to_pct() {
         lines.push(say!(words, "next-offset"));
@@ -165,12 +320,11 @@ pub fn lot(outlook: &Outlook, next: &NextInstall, words: &Words) -> Vec<String> 
             false => say!(words, "next-core", shell = lot.shell, core = lot.core),
         });
     }
-    if let Some(promise) = outlook.promise {
-        let (most, wetter, broken) = (promise.most, chance(promise.wetter), chance(promise.broken));
-        lines.push(match promise.broken > 0.5 {
-            true => say!(words, "next-promise-broken", most = most, wetter = wetter, broken = broken),
-            false => say!(words, "next-promise-kept", most = most, wetter = wetter),
-        });
+    // Where the verdict rests on it, it stands with the reasons.
+    let told = matches!(outlook.gate.verdict, Verdict::Sort)
+        || (outlook.gate.verdict == Verdict::SendBack && broken(outlook).is_some());
+    if !told {
+        lines.extend(outlook.promise.map(|promise| self::promise(&promise, words)));
     }
     lines
 }
@@ -178,52 +332,79 @@ pub fn lot(outlook: &Outlook, next: &NextInstall, words: &Words) -> Vec<String> 
 /// How many boards to meter, and what it is worth.
 pub fn sampling(found: &NextInstallFindings, words: &Words) -> Vec<String> {
     let Some(sampling) = &found.sampling else { return vec![] };
-    let missed = chance(sampling.missed);
+    let missed = chance(sampling.missed, words);
     let first = match sampling.measured {
-        0 => say!(words, "next-sampling-first", count = sampling.of, missed = missed),
-        _ => say!(words, "next-sampling", count = sampling.measured, missed = missed),
+        0 => {
+            let from_end = round(20.0, 500.0, words);
+            say!(words, "next-sampling-first", count = sampling.of, missed = &missed, end = from_end)
+        }
+        _ => say!(words, "next-sampling", count = sampling.measured, missed = &missed),
     };
     let plan = &sampling.plan;
+    let (turned_away, let_in) = (chance(plan.turned_away, words), chance(plan.let_in, words));
     let agreed = say!(
         words,
         "next-sampling-plan",
         boards = plan.boards,
         may_fail = plan.may_fail,
-        turned_away = chance(plan.turned_away),
-        let_in = chance(plan.let_in)
+        turned_away = &turned_away,
+        let_in = &let_in
     );
     vec![first, agreed]
 }
 
-/// When the stack is ready.
-pub fn ready(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> Vec<String> {
-    let mut lines = vec![match outlook.ready {
-        Some(Ready { likely, sure, .. }) if likely <= found.today => {
-            say!(words, "next-ready-even", sure = found.date(sure))
+/// When the stack is ready: the sure day first, then the day with even odds, and how that is to the day wanted.
+pub fn ready(
+    found: &NextInstallFindings,
+    next: &NextInstall,
+    outlook: &Outlook,
+    words: &Words,
+) -> Vec<String> {
+    let Some(Ready { even, sure }) = outlook.ready else {
+        return vec![say!(words, "next-not-ready", days = HORIZON)];
+    };
+    let then = outlook.hang.map_or(outlook.gate.waiting, |hang| hang.chance);
+    let (date, then) = (day(found, sure, words), chance(then, words));
+    let mut lines = vec![match even > found.today && even < sure {
+        true => {
+            let even = day(found, even, words);
+            say!(words, "next-ready", sure = &date, chance = &then, even = &even)
         }
-        Some(Ready { early, likely, sure }) => {
-            let [early, likely, sure] = [early, likely, sure].map(|day| found.date(day));
-            say!(words, "next-ready", early = early, likely = likely, sure = sure)
-        }
-        None => say!(words, "next-not-ready", days = HORIZON),
+        false => say!(words, "next-ready-sure", sure = &date, chance = &then),
     }];
-    if outlook.gate.late {
-        lines.push(say!(words, "next-late"));
+    if let (Some(by), Some(wanted)) = (outlook.gate.wanted, next.wanted) {
+        let by = match outlook.days.iter().find(|day| found.date(day.day) == wanted) {
+            Some(day) => chance(day.chance, words),
+            None => chance(by, words),
+        };
+        let wanted = words.figures().short_date(wanted);
+        let late = Arg::Id(if outlook.gate.late { "yes" } else { "no" });
+        lines.push(say!(words, "next-by-wanted", wanted = &wanted, chance = &by, late = late));
     }
     lines
 }
 
-/// What each thing that can be done brings: its name, and when the boards are ready then.
+/// What each thing that can be done brings: its name, and when the boards are ready then. Where something has
+/// to be done first, that is told instead.
 pub fn levers(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> Vec<(String, String)> {
-    let one = |(lever, ready): &(Lever, Option<Ready>)| {
-        let name = say!(words, "next-lever", lever = Arg::Id(lever.key()));
-        let value = match (ready, outlook.ready) {
+    if outlook.gate.first.is_some() {
+        return vec![];
+    }
+    let warmer = Arg::units(words.units());
+    let one = |remedy: &crate::ready::Remedy| {
+        let lever = Arg::Id(remedy.lever.key());
+        let name = say!(words, "next-lever", lever = lever, units = warmer.clone());
+        let value = match (remedy.ready, outlook.ready) {
             (None, _) => say!(words, "next-lever-never", days = HORIZON),
             (Some(ready), Some(now)) => {
                 let sooner = u64::try_from(now.sure - ready.sure).unwrap_or(0);
-                say!(words, "next-lever-ready", days = sooner, date = found.date(ready.sure))
+                let date = day(found, ready.sure, words);
+                say!(words, "next-lever-ready", days = sooner, date = &date)
             }
-            (Some(ready), None) => say!(words, "next-lever-first", date = found.date(ready.sure)),
+            (Some(ready), None) => {
+                let date = day(found, ready.sure, words);
+                say!(words, "next-lever-first", date = &date)
+            }
         };
         (name, value)
     };
@@ -232,24 +413,64 @@ pub fn levers(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> 
 
 /// When to measure again.
 pub fn next_reading(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> String {
-    say!(words, "next-reading", date = found.date(outlook.next_reading))
+    let date = day(found, outlook.next_reading, words);
+    say!(words, "next-reading", date = &date)
+}
+
+/// Whether the stack is watched: boards that hang or go back are not, nor are those that are sorted.
+pub fn is_watched(verdict: Verdict) -> bool {
+    verdict == Verdict::Wait
+}
+
+/// What the crew does, by the verdict: a step each.
+pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
+    let (apart, end) = (round(16.0, 400.0, words), round(20.0, 500.0, words));
+    let meter = || {
+        vec![
+            say!(words, "next-card-where", end = end),
+            say!(words, "next-card-pins"),
+            say!(words, "next-card-type"),
+        ]
+    };
+    match verdict_of(found) {
+        Verdict::Hang => {
+            let mut steps = vec![say!(words, "next-card-hang"), say!(words, "next-card-hang-soon")];
+            steps.push(say!(words, "next-card-single"));
+            steps
+        }
+        Verdict::SendBack => vec![
+            say!(words, "next-card-back"),
+            say!(words, "next-card-cover"),
+            say!(words, "next-card-photos"),
+        ],
+        Verdict::ChangePlan => vec![say!(words, "next-card-change")],
+        Verdict::Sort => {
+            let mut steps = vec![say!(words, "next-card-sort"), say!(words, "next-card-piles")];
+            steps.extend(meter());
+            steps
+        }
+        Verdict::Measure | Verdict::MeterMore | Verdict::Wait => {
+            let mut steps = vec![say!(words, "next-card-stickers", apart = apart)];
+            steps.extend(meter());
+            steps
+        }
+    }
 }
 
 /// Everything, a line each: as the command line prints it.
 pub fn lines(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Words) -> Vec<String> {
     let Some(next) = &job.next_install else { return vec![] };
-    let mut lines = vec![headline(found, words)];
-    if let Some(outlook) = found.outlook.as_ref().filter(|outlook| outlook.gate.verdict != Verdict::Measure) {
-        lines.extend(chances(&outlook.gate, next, found.rule, words));
+    let mut lines = vec![headline(found, next, words)];
+    lines.extend(reasons(found, next, words));
+    if let Some(outlook) = &found.outlook {
         lines.extend(lot(outlook, next, words));
     }
     lines.extend(room(found, next, words));
-    lines.extend(boards(found, job, sealant, words));
-    lines.extend(easier(found, words));
+    lines.extend(boards(found, sealant, words));
+    lines.extend(helps(found, words));
     lines.extend(sampling(found, words));
     if let Some(outlook) = &found.outlook {
-        if matches!(outlook.gate.verdict, Verdict::Wait | Verdict::SendBack) {
-            lines.extend(ready(found, outlook, words));
+        if is_watched(outlook.gate.verdict) {
             let levers = levers(found, outlook, words);
             lines.extend(levers.into_iter().map(|(name, value)| format!("{name}: {value}")));
             lines.push(next_reading(found, outlook, words));
@@ -257,6 +478,34 @@ pub fn lines(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Word
         lines.push(say!(words, "next-known"));
     }
     lines
+}
+
+/// The title of a job, or what its papers are called without one.
+pub fn title(job: &Job, words: &Words) -> String {
+    match job.title.trim() {
+        "" => say!(words, "next-paper-untitled"),
+        title => title.to_owned(),
+    }
+}
+
+/// What a calendar entry is for, and its day; `None` where nothing is to be done on a day.
+pub fn appointment(
+    found: &NextInstallFindings,
+    next: &NextInstall,
+    job: &Job,
+    words: &Words,
+) -> Option<(Date, String)> {
+    let outlook = found.outlook.as_ref()?;
+    let title = title(job, words);
+    let (today, title) = (found.date(found.today), Arg::Name(&title));
+    Some(match outlook.gate.verdict {
+        Verdict::Hang => {
+            (next.wanted.filter(|day| *day > today)?, say!(words, "next-calendar-hang", title = title))
+        }
+        Verdict::SendBack => (today, say!(words, "next-calendar-back", title = title)),
+        Verdict::ChangePlan => return None,
+        _ => (found.date(outlook.next_reading), say!(words, "next-calendar", title = title)),
+    })
 }
 
 impl super::Say for Piling {
@@ -277,12 +526,5 @@ impl super::Say for Joints {
     /// As a label.
     fn say(&self, words: &Words) -> String {
         say!(words, "next-joints", joints = Arg::Id(self.key()))
-    }
-}
-
-impl super::Say for FinishOrder {
-    /// As a label.
-    fn say(&self, words: &Words) -> String {
-        say!(words, "next-finish-order", order = Arg::Id(self.key()))
     }
 }

@@ -27,7 +27,9 @@ pub fn batch(task: &TaskHours, words: &Words) -> String {
 /// A task's name; of what was done against the clock, with the section that it was done on.
 pub fn name(task: &TaskHours, words: &Words) -> String {
     match &task.basis {
-        RateBasis::Done { section } => say!(words, "price-task-done", task = Arg::Called(&task.name), section = section),
+        RateBasis::Done { section } => {
+            say!(words, "price-task-done", task = Arg::Called(&task.name), section = section)
+        }
         _ => words.called(&task.name).into_owned(),
     }
 }

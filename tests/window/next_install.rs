@@ -1,9 +1,9 @@
 //! The Next install room: from a new job to a verdict with eight readings typed one after the other; the record; and
 //! the jobs before and after.
 
-use crate::driven::{Window, click, enter, enter_path, window};
+use crate::driven::{Window, choose, click, enter, enter_path, window, window_of};
 use eframe::egui::{Key, Role};
-use egui_kittest::kittest::Queryable as _;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::{Job, demo_job, file};
 use gapwright::measure::{Length, Moisture};
 use gapwright::ready::Verdict;
@@ -24,7 +24,7 @@ fn eight_readings_typed_one_after_the_other_give_a_verdict() {
     click(&mut window, "Plan an install");
     enter(&mut window, "Town, ZIP code, or coordinates", "Minneapolis, MN");
     enter(&mut window, "Face width", "3-1/8");
-    enter(&mut window, "Callback at any gap over", "1/8");
+    enter(&mut window, "Widest gap the owner accepts", "1/8");
     assert_eq!(verdict(&window), Verdict::Measure);
     let typed = [21.0, 22.5, 20.0, 23.0, 21.5, 22.0, 24.0, 20.5];
     // The keyboard stays in one field, whatever the number of boards.
@@ -42,10 +42,12 @@ fn eight_readings_typed_one_after_the_other_give_a_verdict() {
     let read: Vec<f64> = next.readings.iter().map(|board| board.reading.unwrap().to_pct()).collect();
     assert_eq!(read, typed);
     assert!(matches!(verdict(&window), Verdict::Wait | Verdict::SendBack));
+    // The boards came on the day of the visit, where nobody says otherwise.
+    assert_eq!(next.delivered, Some(jiff::civil::date(2026, 10, 12)));
 
     // Pins and temperature are those of the board before; and one change goes to all of the day.
     enter(&mut window, "Pin depth of board 1", "1/8");
-    click(&mut window, "Same temperature and pins for all");
+    click(&mut window, "Same temperature and pin depth for all");
     let next = window.state().job().next_install.clone().unwrap();
     assert!(next.readings.iter().all(|board| board.pins == Length::inches(0.125)));
 }
@@ -98,4 +100,98 @@ fn one_click_goes_from_a_callback_to_the_next_install_and_on_to_its_follow_up() 
     let joints = found.layouts[0].joints.iter();
     let between = joints.filter(|joint| joint.kind == gapwright::surface::JointKind::BoardEdge).count();
     assert_eq!(between, 39, "forty boards have 39 joints between them");
+}
+
+fn typed(window: &mut Window, field: &str, text: &str, key: Key) {
+    window.get_by_role_and_label(Role::TextInput, field).focus();
+    window.run();
+    window.get_by_role_and_label(Role::TextInput, field).type_text(text);
+    window.run();
+    window.key_press(key);
+    window.run();
+}
+
+fn is_focused(window: &Window, field: &str) -> bool {
+    window.get_by_role_and_label(Role::TextInput, field).accesskit_node().is_focused()
+}
+
+/// However many boards were measured, the field for the next one is in sight after Return; and Return in a row
+/// that is filled goes on to the next.
+#[test]
+fn the_next_reading_stays_in_sight() {
+    let mut window = window_of([1280.0, 720.0], delivery());
+    click(&mut window, "Next install");
+    for number in 0..10 {
+        typed(&mut window, "Reading of the next board", &format!("{}", 12 + number % 3), Key::Enter);
+        window.run_ok();
+        let field = window.get_by_role_and_label(Role::TextInput, "Reading of the next board").rect();
+        // The pane ends where the strip under it begins.
+        assert!(field.bottom() < 540.0 && field.top() > 140.0, "reading {number}: {field:?}");
+        assert!(is_focused(&window, "Reading of the next board"));
+    }
+    typed(&mut window, "Reading of board 3", "11", Key::Enter);
+    assert!(is_focused(&window, "Reading of board 4"));
+}
+
+/// A figure that can't be stays in its field, with the keyboard there; the old one counts no longer.
+#[test]
+fn what_is_refused_leaves_no_old_reading_behind() {
+    let mut window = window(delivery());
+    click(&mut window, "Next install");
+    typed(&mut window, "Reading of board 3", "115", Key::Tab);
+    assert_eq!(window.state().job().next_install.as_ref().unwrap().readings[2].reading, None);
+    assert!(is_focused(&window, "Reading of board 3"));
+    let counted = |window: &Window| {
+        window.state().assessment().next_install.as_ref().unwrap().sampling.unwrap().measured
+    };
+    assert_eq!(counted(&window), 7);
+    // A second Tab goes on: nobody is caught.
+    window.key_press(Key::Tab);
+    window.run();
+    assert!(!is_focused(&window, "Reading of board 3"));
+}
+
+/// A day without its year is the next such day where a day to come is meant.
+#[test]
+fn a_day_without_its_year_is_the_next_one() {
+    let mut window = window(delivery());
+    click(&mut window, "Next install");
+    let wanted = |window: &Window| window.state().job().next_install.as_ref().unwrap().wanted;
+    enter(&mut window, "Hang by", "12/11");
+    assert_eq!(wanted(&window), Some(jiff::civil::date(2026, 12, 11)));
+    enter(&mut window, "Hang by", "1/15");
+    assert_eq!(wanted(&window), Some(jiff::civil::date(2027, 1, 15)));
+    typed(&mut window, "Hang by", "someday", Key::Tab);
+    assert!(is_focused(&window, "Hang by"), "the reason stays in sight");
+}
+
+/// Neither place nor joints nor the first reading move the entries of the boards and the delivery.
+#[test]
+fn entries_stay_where_they_are() {
+    let mut window = window_of([1366.0, 768.0], Job::new(jiff::civil::date(2026, 11, 27)));
+    click(&mut window, "Next install");
+    click(&mut window, "Plan an install");
+    let places = |window: &Window| {
+        ["Face width", "Hang by", "Supplier", "Delivered"]
+            .map(|field| window.get_by_role_and_label(Role::TextInput, field).rect().left_top())
+    };
+    let before = places(&window);
+    enter(&mut window, "Town, ZIP code, or coordinates", "55401");
+    window.run_ok();
+    assert_eq!(places(&window), before, "a place");
+    typed(&mut window, "Reading of the next board", "12", Key::Enter);
+    window.run_ok();
+    assert_eq!(places(&window), before, "the first reading");
+    choose(&mut window, "Joints", "caulked");
+    window.run_ok();
+    assert_eq!(places(&window), before, "caulked joints");
+}
+
+/// Of a new job this room asks for what it needs, and not for boards to be drawn.
+#[test]
+fn a_new_job_is_asked_for_what_this_room_needs() {
+    let mut window = window(Job::new(jiff::civil::date(2026, 11, 27)));
+    click(&mut window, "Next install");
+    assert!(window.query_by_label("Enter the room, the boards, and 8 readings").is_some());
+    assert!(window.query_by_label_contains("Draw the boards").is_none());
 }

@@ -13,6 +13,10 @@ lost-holds = { $surfaces ->
     [one] 1 gap
    *[other] { $gaps } gaps
 }
+lost-holds-install = { $readings ->
+    [one] Next install, 1 board metered
+   *[other] Next install, { $readings } boards metered
+}
 lost-delete = Delete…
 lost-delete-now = Delete for good
 lost-later = Ask again next time

@@ -1,108 +1,195 @@
 ### The next install: what to hang boards at, the gate at delivery, the watch over the stack.
 
-next-headline =
-    { $verdict ->
-        [measure] Meter the boards before you hang them
-        [hang] Hang them: they’re ready
-        [wait] Wait: they’re not ready yet
-        [change_plan] Change the plan: such boards won’t hold in this room
-       *[send_back] Send them back: they won’t be ready in this room
+next-headline-measure = Meter the boards before you hang them
+next-headline-meter-more = Meter more boards before you decide
+next-headline-hang =
+    { $kind ->
+        [tight] Hang them, tight: they’re ready
+       *[gap] Hang them and leave { $gap } at each joint: they’re ready
     }
+next-headline-wait =
+    { $now ->
+        [dry] Wait until { $date }: they’re too dry now
+       *[wet] Wait until { $date }: they’re too wet now
+    }
+next-headline-first =
+    { $lever ->
+        [stickers] Put them on stickers now: they’re ready { $date }
+        [into_room] Put them on stickers in the room now: they’re ready { $date }
+        [dehumidifier] Run a dehumidifier by the stack: they’re ready { $date }
+       *[heat] Keep the room warmer: they’re ready { $date }
+    }
+next-headline-sort = Sort them: some are dry and some are wet
+next-headline-promise = Send them back: they’re wetter than the { $most } promised
+next-headline-send-back = Send them back: they won’t be ready in this room
+next-headline-change-plan = Change the plan: these boards reach { $best }, and you asked for { $asked }
 next-verdict =
     { $verdict ->
         [measure] Meter first
+        [meter_more] Meter more
         [hang] Hang
         [wait] Wait
+        [sort] Sort
         [change_plan] Change the plan
        *[send_back] Send back
     }
+next-chance-under = under { $chance }
+next-chance-over = over { $chance }
 
-## The window
+## What boards for this room should be
 
-next-window = Hang them at { $low } to { $high } average moisture. Aim for { $best } and leave { $gap } at each joint.
-next-window-gaps = Drier boards need more room to swell: leave { $low_gap } at { $low }, and { $high_gap } at { $high }.
-next-window-none = No moisture reaches { $asked } for these boards in this room. Best is { $best } with { $gap } at each joint: { $chance }.
-next-window-best = At { $best } the chance is { $chance } that all joints hold.
-next-rule = No joint may open past { $rule } in three years, and the boards must not buckle.
+next-window =
+    { $kind ->
+        [tight] Boards for this room should average { $low } to { $high } when they go up. Aim for { $best }, hung tight.
+       *[gap] Boards for this room should average { $low } to { $high } when they go up. Aim for { $best }, with { $gap } at each joint.
+    }
+next-window-none =
+    { $kind ->
+        [tight] These boards don’t reach { $asked } in this room at any moisture. Best is { $best }, hung tight: { $chance }.
+       *[gap] These boards don’t reach { $asked } in this room at any moisture. Best is { $best }, with { $gap } at each joint: { $chance }.
+    }
+next-rule =
+    { $joints ->
+        [sealed] No joint may open { $rule } more than you left it in three years, and the boards must not buckle.
+       *[open] No joint may be wider than { $rule } in three years, with the gap you leave counted in. And the boards must not buckle.
+    }
 
-next-caulk-no = Don’t caulk these joints: they move about { $moves } over the years, and { $sealant } needs a joint at least { $needs } wide for that. Leave the V open as a shadow line.
-next-caulk-yes = Caulk can follow these joints: they move about { $moves } over the years, and { $sealant } needs { $needs }.
-next-caulk-hides = Open joints reach { $chance } at best, because the gap you leave counts as part of the opening.
-next-finished-before = Painted before they go up, tongues and edges too, boards show no bare wood when a joint opens, and the paint can’t glue them together.
-next-finished-after = Paint that goes on after the install bridges the joints. It can glue boards into groups, so that one joint takes the movement of several. Paint edges and tongues first if you can.
+next-caulk =
+    { $can ->
+        [yes] You can caulk these joints. Most move about { $usual } in all from dry season to damp, and 19 in 20 { $way ->
+            [closes] close
+           *[opens] open
+        } less than { $moves }. { $kind ->
+            [tight] Hung tight,
+           *[gap] In a { $gap } joint,
+        } { $sealant } takes { $takes } of that at its worst spot, by the shape of the bead.
+       *[no] Don’t caulk these joints: leave the V open as a shadow line. Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
+            [closes] closes
+           *[opens] opens
+        } { $moves } or more. { $kind ->
+            [tight] Hung tight,
+           *[gap] In a { $gap } joint,
+        } { $sealant } takes only { $takes } of that at its worst spot, by the shape of the bead.
+    }
+next-paint-first = Paint tongues and edges before the boards go up. Then no bare wood shows when a joint opens, and the paint can’t glue boards together.
 
 next-easier =
     { $change ->
-        [width] Boards with a face of { $width } or less: { $chance }
-        [finish] Back-primed boards: { $chance }
-        [finish_oil] Oil paint on the face: { $chance }
-       *[fixing] Nailed another way ({ $name }): { $chance }
+        [caulk] caulk the joints: { $chance }
+        [open] leave the joints open, as shadow lines: { $chance }
+        [gap] leave { $length } at each joint: { $chance }
+        [width] boards with a { $length } face: { $chance }
+        [finish] back-prime the boards: { $chance }
+        [finish_oil] oil paint on the face: { $chance }
+       *[fixing] nail them another way ({ $name }): { $chance }
     }
-next-easier-none = None of the changes we tried helps much.
+next-easier-none = No single change we tried gets these boards there.
+next-changes = What helps, each by itself: { $changes }.
 
-## The gate
+## The verdict and its reasons
 
 next-now = Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
-next-risks = The chance that a joint opens past { $rule } is { $opens }. The chance that the boards buckle is { $buckles }.
-next-leave = Leave { $gap } at each joint of these boards.
-next-waiting = Waiting brings the chance to { $chance } at best.
-next-send-back = The chance that they won’t be ready is { $chance }.
+next-risks =
+    { $joints ->
+        [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $opens }. The chance that the boards buckle is { $buckles }.
+       *[open] Hung today, the chance that a joint opens past { $rule } is { $opens }. The chance that the boards buckle is { $buckles }.
+    }
+next-hang-now =
+    { $kind ->
+        [tight] Hang these boards tight. That’s right while the boards you meter average { $low } to { $high }.
+       *[gap] Leave { $gap } at each joint. That’s right while the boards you meter average { $low } to { $high }.
+    }
+next-hang-then =
+    { $kind ->
+        [tight] On { $date }, hang them if the boards you meter average { $low } to { $high }. Hang them tight.
+       *[gap] On { $date }, hang them if the boards you meter average { $low } to { $high }. Leave { $gap } at each joint.
+    }
+next-hang-dry = They’re dry for this room: { $mean } now, and about { $settled } once they settle. They’ll swell, so don’t leave less than this gap.
+next-too-dry = They’re too dry: { $mean } on average. Hung now, they’d swell and push on each other. On stickers in the room they take up what they lack.
+next-mixed = That’s not one load: the boards average { $mean }, but single boards are about { $spread } wetter or drier than that.
+next-sort = Meter every board. Hang the ones at { $high } or drier. Put the wetter ones on stickers, or send them back.
+next-mixed-chance = Hung as they are, the chance is { $holds } that all joints hold. If the whole load waits, it’s { $waiting } at best.
+next-never = The chance is { $not } that they won’t be ready. In { $days } days they reach { $best } at best.
+next-if-kept = If you keep them: they’d be ready { $date } on stickers in the room.
+next-at-best = Hung today, the chance is { $holds } that all joints hold. With this plan it’s { $best } at best.
+next-so-few =
+    { $count ->
+        [one] 1 board says too little: a wet one may sit beside it. Meter { $more } more, from the top, middle and bottom of the stack.
+       *[other] { $count } boards say too little: a wet one may sit beside them. Meter { $more } more, from the top, middle and bottom of the stack.
+    }
 next-lot = The boards average { $moisture }, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
 next-offset = Most of that doubt is the meter’s own error, which all readings share. More boards won’t lower it; a second meter or an oven-dry sample will.
-next-dry-shell = The core is likely wetter than the shell: about { $core } against { $shell }. Pins in only { $pins } read too dry. Drive them in { $deep }.
-next-core = Shell about { $shell }, core about { $core }.
-next-promise-kept = At most { $most } was promised. By these readings about { $wetter } of the boards are wetter.
-next-promise-broken = At most { $most } was promised. By these readings about { $wetter } of the boards are wetter. The chance is { $broken } that more than 1 board in 20 is over.
-next-sampling-first = Meter { $count } boards: from the top, middle and bottom of the stack, 20 in or more from an end. If a quarter of a load is too wet, { $count } boards miss it { $missed } of the time.
+next-dry-shell = The boards are likely wetter inside than near the face: about { $core } against { $shell }. Pins in only { $pins } read too dry. Drive them in { $deep }.
+next-core = About { $shell } near the face, about { $core } in the middle.
+next-promise-open =
+    { $share ->
+        [none] At most { $most } was promised. By these readings no board is wetter.
+        [all] At most { $most } was promised. By these readings all boards are wetter.
+       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $broken } that it’s more than 1 board in 20.
+    }
+next-promise-broken =
+    { $share ->
+        [all] At most { $most } was promised, and by these readings all boards are wetter.
+       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $clearly } that it’s more than 1 board in 4.
+    }
+next-sampling-first = Meter { $count } boards: from the top, middle and bottom of the stack, { $end } or more from an end. If a quarter of the load is too wet, the chance is { $missed } that none of the { $count } shows it.
 next-sampling =
     { $count ->
-        [one] 1 board metered. If a quarter of a load is too wet, 1 board misses it { $missed } of the time.
-       *[other] { $count } boards metered. If a quarter of a load is too wet, { $count } boards miss it { $missed } of the time.
+        [one] 1 board metered. If a quarter of the load is too wet, the chance is { $missed } that it doesn’t show.
+       *[other] { $count } boards metered. If a quarter of the load is too wet, the chance is { $missed } that none of the { $count } shows it.
     }
-next-sampling-plan = To accept or reject a load by counting wet boards, meter { $boards } and accept it with at most { $may_fail } wet. Then a good load (1 wet board in 20) is rejected { $turned_away } of the time, and a bad one (1 in 4) is accepted { $let_in } of the time.
+next-sampling-plan = To agree on a load with the supplier by counting wet boards: meter { $boards }, and accept it with at most { $may_fail } wet. A good load (1 wet board in 20) is then rejected { $turned_away } of the time, and a bad one (1 in 4) is accepted { $let_in } of the time.
 
-## The watch
+## The stack
 
-next-ready = The stack is likely ready about { $likely }, { $early } at the earliest. To be as sure as you asked, wait until { $sure }.
-next-ready-even = The odds are better than even today. To be as sure as you asked, wait until { $sure }.
-next-not-ready = The way it lies now, the stack won’t be ready within { $days } days.
-next-late = That’s later than the day you want to hang them.
+next-ready = From { $sure } the chance is { $chance }, as sure as you asked. Even odds from { $even }.
+next-ready-sure = From { $sure } the chance is { $chance }, as sure as you asked.
+next-by-wanted =
+    { $late ->
+        [yes] By { $wanted }, the day you want, it’s only { $chance }.
+       *[no] By { $wanted }, the day you want, it’s { $chance }.
+    }
+next-not-ready = As they’re piled now, they won’t be ready within { $days } days.
 next-lever =
     { $lever ->
         [stickers] On stickers
         [into_room] On stickers in the room
         [dehumidifier] With a dehumidifier
-       *[heat] Room kept 9 °F (5 °C) warmer
+       *[heat] { $units ->
+            [millimeters] Room kept 5 °C warmer
+           *[inches] Room kept 9 °F warmer
+        }
     }
 next-lever-ready =
     { $days ->
-        [0] no sooner
-        [one] sure on { $date }, 1 day sooner
-       *[other] sure on { $date }, { $days } days sooner
+        [0] sure by { $date }, no sooner
+        [one] sure by { $date }, 1 day sooner
+       *[other] sure by { $date }, { $days } days sooner
     }
-next-lever-first = sure on { $date }
+next-lever-first = sure by { $date }
 next-lever-never = not within { $days } days
 next-reading = Meter again on { $date }.
 next-known = Published figures back up the pace of wrapped boards and solid piles (Wood Handbook, chapter 13). For boards on stickers in a room we found none below 20% moisture. Those days are worked out from how fast moisture moves through wood and leaves a room. The meter decides, not the calendar.
 next-outdoors-unknown = The outdoor air isn’t known here, so we can’t say how boards dry in a garage. Enter the place, or move the stack into the room.
-next-incomplete = Enter a species and a place to see what moisture these boards need.
+next-incomplete = Enter the room, the boards, and 8 readings
 
 ## In the window
 
 next-room = Room
-next-room-air = Place, heating and readings
+next-room-place = Place
+next-room-more = More about the room: elevation, readings, files
 next-boards = Boards
-next-gate = Gate
-next-watch = Watch
-next-record = Record
-next-begin = Check the boards before they go up. This tells you how wet they may be in this room, whether a delivery is, and when a stack will be ready.
+next-gate = Delivery and meter readings
+next-watch = Stack
+next-record = Papers
+next-begin = Check the boards before they go up. Enter the room, the boards and 8 readings, and this tells you whether to hang them, wait, or send them back.
 next-begin-here = Plan an install
 next-begin-new = Plan the next install in this room
     .hint = Makes a new job with the same room and boards. You’ll be asked to save this one first.
 next-column-number = #
 next-column-board = Board
 next-column-reading = Reading, %
-next-column-pins = Pins
+next-column-pins = Pin depth
 next-column-date = Date
 next-reading-board = Board of reading { $number }
 next-reading-reading = Reading of board { $number }
@@ -113,12 +200,16 @@ next-reading-remove = Remove board reading { $number }
 next-reading-fresh = Reading of the next board
 next-reading-add = Add a board reading
 next-undo-remove = Remove a board reading
-next-same = Same temperature and pins for all
+next-same = Same temperature and pin depth for all
     .hint = Copies wood temperature and pin depth from the first board to all boards of that day
 next-today = Start today’s readings
-next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The band holds it 9 times in 10; the shaded strip is the range to hang at; the dashed lines are core and shell.
+    .hint = The readings you type from now on are of today
+next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The green strip is what the boards you meter may average when you hang them, the upright line is the day they’re ready. Dashes: in the middle of the board, and near its face.
+next-picture-strip = hang here
+next-picture-ready = ready { $date }
+next-picture-dashes = dashes: middle of the board and near its face
 next-write = Write the record…
-    .hint = Writes the delivery record and a one-page crew card as PDF, the figures as JSON, and a calendar entry for the next reading.
+    .hint = Writes the delivery record and a one-page crew card as PDF, the figures as JSON, and a calendar entry for what comes next.
 next-follow-up = Start the follow-up job
 
 next-piling =
@@ -137,12 +228,6 @@ next-joints =
         [open] open, as shadow lines
        *[sealed] caulked
     }
-next-finish-order =
-    { $order ->
-        [before] before they go up
-       *[after] after they go up
-    }
-
 ## On paper
 
 next-paper-record = Delivery record
@@ -154,22 +239,41 @@ next-paper-supplier = Supplier
 next-paper-delivered = Delivered
 next-paper-promised = Promised at most
 next-paper-boards = Boards
-next-paper-boards-value = { $count } of { $species }, { $width } face, { $thickness } thick
+next-paper-boards-value = { $count } boards, { $width } face, { $thickness } thick
+next-paper-species = Species
+next-paper-joints = Joints
+next-paper-air = Room when measured
+next-paper-air-value = { $temperature }, { $humidity } humidity
+next-paper-house = Heated to
+next-paper-wanted = Wanted by
 next-paper-meter = Meter set to
 next-paper-stack = Stack
 next-paper-stack-value = { $piling }, in { $kept }
 next-paper-measured-by = Measured by
 next-paper-reading = Reading
-next-paper-wood = Wood
-next-paper-blanks = Readings: board and moisture
+next-paper-wood = Wood temp.
+next-paper-blanks = Readings
+next-paper-blank-board = Board
+next-paper-blank-reading = Reading, %
 next-paper-sign-measured = Measured by
 next-paper-sign-received = Received by
-next-card-stickers = Put the boards on stickers in the room as soon as they come, one above the other, 16 in apart.
-next-card-where = Meter boards from the top, middle and bottom of the stack, 20 in or more from an end.
+next-card-stickers = Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
+next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
 next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Note how warm the wood is.
 next-card-type = Type the readings in before you hang a board.
-next-card-hang = Leave the gap above at every joint. Don’t hang boards that read outside the range.
+next-card-hang = Leave the gap above at every joint.
+next-card-hang-soon = Hang them within a few days. If they lie longer, meter 8 of them again.
+next-card-single = Set aside a board that reads 3% or more over or under the others.
+next-card-back = Don’t hang these boards, and don’t cut them.
+next-card-cover = Keep them in their wrapper, off the floor and dry, until they’re picked up.
+next-card-photos = Take a photo of the stamp, the delivery note, and the meter in a board. Keep the record with them.
+next-card-change = Don’t hang these boards until the plan is changed.
+next-card-sort = Meter every board and write its reading on the back.
+next-card-piles = Make two piles: dry enough to hang, and too wet. Put the wet pile on stickers in the room.
+next-paper-untitled = Boards for the next install
 next-calendar = Meter the boards: { $title }
+next-calendar-hang = Hang the boards: { $title }
+next-calendar-back = Send the boards back: { $title }
 
 pick-record = Write the record
     .field = Folder for the record

@@ -18,20 +18,34 @@ const OFFERED: usize = 8;
 /// The field for the place, the places to choose from, and where the climate is from.
 pub(super) fn place(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
     Grid::new("place").num_columns(2).show(ui, |ui| {
-        let mut typed = None;
-        context.row(ui, &fields::PLACE, |_, ui, label| {
-            typed = entry(ui, label, name, 196.0_f32.min(ui.available_width()), |text| {
-                Ok(text.trim().to_owned())
-            });
-        });
-        if let Some(typed) = typed {
-            look_up(context, &typed);
-        }
-        if context.job.air.site().is_some() {
-            context.field(ui, &fields::ELEVATION, At::ONCE);
-        }
+        field(ui, context, name);
+        elevation(ui, context);
     });
     offers(ui, context);
+    provenance(ui, context);
+}
+
+/// The field alone, a row of a grid.
+pub(super) fn field(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
+    let mut typed = None;
+    context.row(ui, &fields::PLACE, |_, ui, label| {
+        typed =
+            entry(ui, label, name, 196.0_f32.min(ui.available_width()), |text| Ok(text.trim().to_owned()));
+    });
+    if let Some(typed) = typed {
+        look_up(context, &typed);
+    }
+}
+
+/// The elevation of a place that has coordinates, a row of a grid.
+pub(super) fn elevation(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    if context.job.air.site().is_some() {
+        context.field(ui, &fields::ELEVATION, At::ONCE);
+    }
+}
+
+/// Where the climate is from.
+pub(super) fn provenance(ui: &mut Ui, context: &WindowContext<'_>) {
     if let Some(climate) = context.job.air.site().and_then(|site| site.climate().ok()) {
         for line in words_of::provenance(&climate, context.words) {
             remark(ui, context.palette, line);
@@ -61,7 +75,7 @@ fn look_up(context: &mut WindowContext<'_>, typed: &str) {
 }
 
 /// The places to choose from, each a button.
-fn offers(ui: &mut Ui, context: &mut WindowContext<'_>) {
+pub(super) fn offers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let Some(choices) = context.view.drafts.places.clone() else { return };
     remark(ui, context.palette, choices.lead);
     ui.horizontal_wrapped(|ui| {

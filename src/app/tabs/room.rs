@@ -25,19 +25,8 @@ pub(in crate::app) const MONTHS: [&str; 12] = [
 ];
 
 pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let job = context.job;
-    ui.horizontal_wrapped(|ui| {
-        let by_hand = matches!(job.air, IndoorAir::Monthly(_));
-        if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
-            let visited = job.visited;
-            context.edit("choice-air-climate", move |job| job.air = Job::new(visited).air);
-        }
-        if ui.radio(by_hand, context.words.text("choice-air-months")).clicked() && !by_hand {
-            let months = months_now(context);
-            context.edit("choice-air-months", move |job| job.air = IndoorAir::Monthly(months));
-        }
-    });
-    match &job.air {
+    kind_of_air(ui, context);
+    match &context.job.air {
         IndoorAir::FromClimate { station, house } => {
             place(ui, context, name_of(&context.assessment.catalog.stations, station));
             self::house(ui, context, house);
@@ -52,6 +41,68 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
         IndoorAir::Monthly(_) => by_hand(ui, context),
     }
+    follows(ui, context);
+}
+
+/// The room in a form of a few rows that keeps its height, whatever is entered: place, heating, how its air is
+/// kept. The rest folds away under it.
+pub(super) fn room_in_short(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    kind_of_air(ui, context);
+    let air = &context.job.air;
+    let name = match air {
+        IndoorAir::FromClimate { station, .. } => name_of(&context.assessment.catalog.stations, station),
+        IndoorAir::FromPlace { site, .. } => &site.name,
+        IndoorAir::FromWeather { weather, .. } => &weather.place,
+        IndoorAir::Monthly(_) => "",
+    };
+    match air.house() {
+        Some(house) => {
+            Grid::new("room in short").num_columns(2).show(ui, |ui| {
+                match air {
+                    IndoorAir::FromWeather { .. } => {
+                        ui.label(context.words.text("next-room-place"));
+                        ui.label(name);
+                        ui.end_row();
+                    }
+                    _ => super::place::field(ui, context, name),
+                }
+                context.field(ui, &fields::HEAT_SETPOINT, At::ONCE);
+                humidifier(ui, context, house);
+                winter(ui, context, house);
+                summer(ui, context, house);
+            });
+            super::place::offers(ui, context);
+        }
+        None => by_hand(ui, context),
+    }
+    let title = context.words.text("next-room-more");
+    fold(ui, "next-room-more", title, false, |ui| {
+        if let Some(house) = context.job.air.house() {
+            Grid::new("elevation").num_columns(2).show(ui, |ui| super::place::elevation(ui, context));
+            super::place::provenance(ui, context);
+            figures(ui, context, house, false);
+        }
+        follows(ui, context);
+    });
+}
+
+/// Whether the air follows from a place, or is typed for each month.
+fn kind_of_air(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    ui.horizontal_wrapped(|ui| {
+        let by_hand = matches!(context.job.air, IndoorAir::Monthly(_));
+        if ui.radio(!by_hand, context.words.text("choice-air-climate")).clicked() && by_hand {
+            let visited = context.job.visited;
+            context.edit("choice-air-climate", move |job| job.air = Job::new(visited).air);
+        }
+        if ui.radio(by_hand, context.words.text("choice-air-months")).clicked() && !by_hand {
+            let months = months_now(context);
+            context.edit("choice-air-months", move |job| job.air = IndoorAir::Monthly(months));
+        }
+    });
+}
+
+/// The year that follows, readings of the day, and files of the air.
+fn follows(ui: &mut Ui, context: &mut WindowContext<'_>) {
     room_year(ui, context);
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
@@ -85,7 +136,7 @@ fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
         summer(ui, context, house);
     });
     let title = context.words.text("room-figures");
-    fold(ui, "house-figures", title, false, |ui| figures(ui, context, house));
+    fold(ui, "house-figures", title, false, |ui| figures(ui, context, house, true));
 }
 
 fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
@@ -163,10 +214,12 @@ fn say_of_house(
     });
 }
 
-/// Set points and moisture load.
-fn figures(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
+/// Set points and moisture load; the set point of the heating only if it stands nowhere else.
+fn figures(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel, with_heat: bool) {
     Grid::new("house").num_columns(2).show(ui, |ui| {
-        context.field(ui, &fields::HEAT_SETPOINT, At::ONCE);
+        if with_heat {
+            context.field(ui, &fields::HEAT_SETPOINT, At::ONCE);
+        }
         context.field(ui, &fields::AC_SETPOINT, At::ONCE);
         let classes = [
             (None, "choice-humidity-load"),

@@ -5,14 +5,14 @@ use serde::Serialize;
 
 use super::{mm, pct, round};
 use crate::assess::{Assessment, NextInstallFindings};
-use crate::ready::{Change, Easier, Lever, Outlook, Ready, WatchDay};
+use crate::ready::{Change, Easier, Joints, Outlook, Ready, Remedy, WatchDay};
 use crate::surface::Finish;
 use crate::words::{Words, next_install};
 
 /// A next install as `gapwright ready JOB --json` prints it.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct NextInstallReport {
-    /// `measure`, `hang`, `wait`, `send_back` or `change_plan`; null where the stack's air is not known.
+    /// `measure`, `meter_more`, `hang`, `wait`, `sort`, `send_back` or `change_plan`; null where the stack's air is not known.
     pub gate: Option<String>,
     /// The verdict in a line.
     pub headline: String,
@@ -22,11 +22,7 @@ pub struct NextInstallReport {
     pub rule_mm: f64,
     /// Gap to leave at each joint of boards at `hang_best_pct`.
     pub leave_mm: f64,
-    /// Gap to leave at the least moisture.
-    pub leave_low_mm: Option<f64>,
-    /// Gap to leave at the most.
-    pub leave_high_mm: Option<f64>,
-    /// Least average moisture to hang the boards at; null if no moisture will do.
+    /// Least average moisture to hang boards at with that gap; null if no moisture will do.
     pub hang_low_pct: Option<f64>,
     /// Most.
     pub hang_high_pct: Option<f64>,
@@ -34,10 +30,14 @@ pub struct NextInstallReport {
     pub hang_best_pct: f64,
     /// That chance.
     pub best_chance_pct: f64,
-    /// How much a joint moves over the years; null where the plan's sealant is not known.
+    /// How much half of the joints move over the years at most; null where the plan's sealant is not known.
+    pub joint_usually_moves_mm: Option<f64>,
+    /// `opens` or `closes`: the way that asks more of the bead.
+    pub joint_way: Option<&'static str>,
+    /// How much 19 in 20 move that way at most.
     pub joint_moves_mm: Option<f64>,
-    /// Joint width that the plan's sealant needs for that.
-    pub sealant_needs_mm: Option<f64>,
+    /// How far the plan's bead can be moved that way at its worst place.
+    pub sealant_takes_mm: Option<f64>,
     /// Whether the joints can be caulked.
     pub can_caulk: Option<bool>,
     /// What makes it easier, best first.
@@ -49,8 +49,10 @@ pub struct NextInstallReport {
 /// A change and the chance it brings.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct EasierReport {
-    /// `width`, `back_primed`, `oil_paint` or `nailing`.
+    /// `caulk`, `open_joints`, `gap`, `width`, `back_primed`, `oil_paint` or `nailing`.
     pub change: &'static str,
+    /// The gap to leave, if it is that.
+    pub leave_mm: Option<f64>,
     /// The width, if it is that.
     pub face_width_mm: Option<f64>,
     /// The chance.
@@ -66,16 +68,23 @@ pub struct DeliveryReport {
     pub today: String,
     /// Boards measured on the first day.
     pub measured: u32,
-    /// Gap to leave if they are.
-    pub leave_mm: f64,
+    /// How to hang the boards: today, or on the day they are ready; null where neither is.
+    pub hang: Option<HangReport>,
     /// Chance that all joints hold if the boards are hung today.
     pub hang_chance_pct: f64,
     /// Chance that some joint opens beyond the rule.
     pub opens_chance_pct: f64,
     /// Chance that the boards buckle.
     pub buckles_chance_pct: f64,
-    /// Best chance on a later day.
+    /// Best chance on any day that is followed, as the boards lie.
     pub wait_chance_pct: f64,
+    /// Best chance on any day, whatever is done to the stack, or at any moisture.
+    pub best_chance_pct: f64,
+    /// Chance on the day the boards are wanted, if that is to come.
+    pub wanted_chance_pct: Option<f64>,
+    /// What the stack needs first: `stickers`, `into_room`, `dehumidifier` or `heat`; `ready` and `days` are
+    /// with it.
+    pub first: Option<&'static str>,
     /// Average moisture; null before anything was measured.
     pub moisture_pct: Option<f64>,
     /// Its standard deviation.
@@ -94,6 +103,8 @@ pub struct DeliveryReport {
     pub over_promise_share_pct: Option<f64>,
     /// Chance that more than one board in twenty is.
     pub promise_broken_chance_pct: Option<f64>,
+    /// Chance that more than one board in four is.
+    pub promise_clearly_broken_chance_pct: Option<f64>,
     /// Chance that a bad load shows no wet board among those measured.
     pub missed_pct: Option<f64>,
     /// When the stack is ready; null if not within the days followed.
@@ -108,14 +119,29 @@ pub struct DeliveryReport {
     pub days: Vec<WatchDayReport>,
 }
 
+/// How to hang boards on a day.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct HangReport {
+    /// The day.
+    pub on: String,
+    /// What the boards are expected to average then.
+    pub expected_pct: f64,
+    /// The boards measured then may average from here.
+    pub low_pct: f64,
+    /// To here.
+    pub high_pct: f64,
+    /// The gap to leave at each joint.
+    pub leave_mm: f64,
+    /// The chance that all joints hold.
+    pub chance_pct: f64,
+}
+
 /// When a stack is ready.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct ReadyReport {
-    /// One time in ten it is by this day.
-    pub early: String,
-    /// Half of the time it is by this one.
-    pub likely: String,
-    /// The first day with the chance asked for, or nearly the best there is.
+    /// The first day with even odds.
+    pub even: String,
+    /// The first day with the chance asked for.
     pub sure: String,
 }
 
@@ -162,18 +188,18 @@ impl NextInstallReport {
         let window = &found.window;
         Some(Self {
             gate: found.outlook.as_ref().map(|outlook| outlook.gate.verdict.key().to_owned()),
-            headline: next_install::headline(found, &words),
+            headline: next_install::headline(found, next, &words),
             asked_pct: round(next.chance.to_pct(), 1),
             rule_mm: mm(found.rule),
             leave_mm: mm(window.best.gap),
-            leave_low_mm: window.range.map(|range| mm(range.low.gap)),
-            leave_high_mm: window.range.map(|range| mm(range.high.gap)),
-            hang_low_pct: window.range.map(|range| pct(range.low.moisture)),
-            hang_high_pct: window.range.map(|range| pct(range.high.moisture)),
+            hang_low_pct: window.range.map(|range| pct(range.low)),
+            hang_high_pct: window.range.map(|range| pct(range.high)),
             hang_best_pct: pct(window.best.moisture),
             best_chance_pct: chance(window.chance),
+            joint_usually_moves_mm: found.caulking.map(|caulking| mm(caulking.usual)),
+            joint_way: found.caulking.map(|caulking| caulking.way.key()),
             joint_moves_mm: found.caulking.map(|caulking| mm(caulking.moves)),
-            sealant_needs_mm: found.caulking.map(|caulking| mm(caulking.needs)),
+            sealant_takes_mm: found.caulking.map(|caulking| mm(caulking.takes)),
             can_caulk: found.caulking.map(|caulking| caulking.possible),
             easier: found.easier.iter().map(EasierReport::new).collect(),
             delivery: found.outlook.as_ref().map(|outlook| DeliveryReport::new(found, outlook)),
@@ -183,13 +209,18 @@ impl NextInstallReport {
 
 impl EasierReport {
     fn new(easier: &Easier) -> Self {
-        let (change, face_width_mm) = match easier.change {
-            Change::Width(width) => ("width", Some(mm(width))),
-            Change::Finish(Finish::OilFace) => ("oil_paint", None),
-            Change::Finish(_) => ("back_primed", None),
-            Change::Fixing(_) => ("nailing", None),
+        let change = match easier.change {
+            Change::Joints(Joints::Sealed) => "caulk",
+            Change::Joints(Joints::Open) => "open_joints",
+            Change::Gap(_) => "gap",
+            Change::Width(_) => "width",
+            Change::Finish(Finish::OilFace) => "oil_paint",
+            Change::Finish(_) => "back_primed",
+            Change::Fixing(_) => "nailing",
         };
-        Self { change, face_width_mm, chance_pct: chance(easier.window.chance) }
+        let leave_mm = if let Change::Gap(gap) = easier.change { Some(mm(gap)) } else { None };
+        let face_width_mm = if let Change::Width(width) = easier.change { Some(mm(width)) } else { None };
+        Self { change, leave_mm, face_width_mm, chance_pct: chance(easier.window.chance) }
     }
 }
 
@@ -197,11 +228,7 @@ impl DeliveryReport {
     fn new(found: &NextInstallFindings, outlook: &Outlook) -> Self {
         let date = |day: i64| found.date(day).to_string();
         let (gate, lot) = (&outlook.gate, outlook.lot.as_ref());
-        let ready = |ready: &Ready| ReadyReport {
-            early: date(ready.early),
-            likely: date(ready.likely),
-            sure: date(ready.sure),
-        };
+        let ready = |ready: &Ready| ReadyReport { even: date(ready.even), sure: date(ready.sure) };
         let day = |day: &WatchDay| WatchDayReport {
             date: date(day.day),
             moisture_pct: pct(day.moisture[0]),
@@ -212,19 +239,29 @@ impl DeliveryReport {
             leave_mm: mm(day.gap),
             chance_pct: chance(day.chance),
         };
-        let lever = |(lever, then): &(Lever, Option<Ready>)| LeverReport {
-            lever: lever.key(),
-            ready: then.as_ref().map(ready),
+        let lever = |remedy: &Remedy| LeverReport {
+            lever: remedy.lever.key(),
+            ready: remedy.ready.as_ref().map(ready),
         };
         Self {
             delivered: date(0),
             today: date(found.today),
             measured: found.sampling.map_or(0, |sampling| sampling.measured),
-            leave_mm: mm(gate.gap),
+            hang: outlook.hang.as_ref().map(|hang| HangReport {
+                on: date(hang.day),
+                expected_pct: pct(hang.moisture),
+                low_pct: pct(hang.range.low),
+                high_pct: pct(hang.range.high),
+                leave_mm: mm(hang.gap),
+                chance_pct: chance(hang.chance),
+            }),
             hang_chance_pct: chance(gate.now.holds),
             opens_chance_pct: chance(gate.now.opens),
             buckles_chance_pct: chance(gate.now.buckles),
             wait_chance_pct: chance(gate.waiting),
+            best_chance_pct: chance(gate.best),
+            wanted_chance_pct: gate.wanted.map(chance),
+            first: gate.first.map(|lever| lever.key()),
             moisture_pct: lot.map(|lot| pct(lot.moisture.mean)),
             moisture_sd_pct: lot.map(|lot| pct(lot.moisture.sd)),
             spread_pct: lot.map(|lot| pct(lot.spread)),
@@ -234,6 +271,7 @@ impl DeliveryReport {
             promised_pct: outlook.promise.map(|promise| pct(promise.most)),
             over_promise_share_pct: outlook.promise.map(|promise| chance(promise.wetter)),
             promise_broken_chance_pct: outlook.promise.map(|promise| chance(promise.broken)),
+            promise_clearly_broken_chance_pct: outlook.promise.map(|promise| chance(promise.clearly)),
             missed_pct: found.sampling.map(|sampling| chance(sampling.missed)),
             ready: outlook.ready.as_ref().map(ready),
             late: gate.late,

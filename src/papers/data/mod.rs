@@ -61,7 +61,7 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "names": names,
         "page": page,
         "paper": match words.units() { Units::Inches => "us-letter", Units::Millimeters => "a4" },
-        "title": job.title,
+        "title": if job.next_install.is_some() { next_install::title(job, words) } else { job.title.clone() },
         "owner": job.owner,
         "address": job.address,
         "contractor": {
@@ -95,8 +95,8 @@ fn draft(assessment: &Assessment, words: &Words) -> Option<String> {
         return Some(say!(words, "paper-draft-errors", count = errors));
     }
     // Of a job that is about boards to come nothing more is asked.
-    let to_come = assessment.job.surfaces.is_empty() && assessment.next_install.is_some();
-    (!to_come && !assessment.answer.is_complete()).then(|| say!(words, "paper-draft-incomplete"))
+    (!assessment.is_delivery_only() && !assessment.answer.is_complete())
+        .then(|| say!(words, "paper-draft-incomplete"))
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.

@@ -2,10 +2,12 @@
 
 use serde_json::{Value, json};
 
-use crate::assess::Assessment;
+use crate::air::IndoorAir;
+use crate::assess::{Assessment, NextInstallFindings};
 use crate::named::name_of;
-use crate::ready::Verdict;
-use crate::words::{Arg, Say as _, Words, next_install as words_of, say};
+use crate::ready::{NextInstall, Verdict};
+pub(super) use crate::words::next_install::title;
+use crate::words::{Say as _, Words, next_install as words_of, say};
 
 /// More readings than this do not fit the record.
 const MOST: usize = 60;
@@ -27,39 +29,16 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         ])
     });
     let outlook = found.outlook.as_ref();
-    let measured = outlook.filter(|outlook| outlook.gate.verdict != Verdict::Measure);
-    let waits = measured.filter(|outlook| outlook.gate.verdict != Verdict::Hang);
-    let none = || say!(words, "paper-none");
-    let facts = [
-        (say!(words, "next-paper-supplier"), next.supplier.clone()),
-        (say!(words, "next-paper-delivered"), figures.date(found.first)),
-        (
-            say!(words, "next-paper-promised"),
-            next.promised.map_or_else(none, |most| figures.percent(most.to_pct(), 1)),
-        ),
-        (
-            say!(words, "next-paper-boards"),
-            say!(
-                words,
-                "next-paper-boards-value",
-                count = next.count,
-                width = next.boards.face_width,
-                thickness = next.boards.thickness,
-                species = Arg::Called(name_of(&assessment.catalog.species, &next.boards.species))
-            ),
-        ),
-        (say!(words, "next-paper-meter"), next.setting.say(words)),
-        (
-            say!(words, "next-paper-stack"),
-            say!(
-                words,
-                "next-paper-stack-value",
-                piling = &next.stack.piling.say(words),
-                kept = &next.stack.kept.say(words)
-            ),
-        ),
-        (say!(words, "next-paper-measured-by"), next.checked_by.clone()),
-    ];
+    let verdict = outlook.map_or(Verdict::Measure, |outlook| outlook.gate.verdict);
+    let measured = outlook.filter(|_| verdict != Verdict::Measure);
+    let watched = outlook.filter(|_| words_of::is_watched(verdict));
+    let texts = |facts: Vec<(String, String)>| -> Vec<Value> {
+        facts
+            .iter()
+            .filter(|(_, value)| !value.is_empty())
+            .map(|(what, value)| json!([what, value]))
+            .collect()
+    };
     let columns = [
         say!(words, "next-column-number"),
         say!(words, "next-column-board"),
@@ -71,35 +50,89 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
     json!({
         "record": say!(words, "next-paper-record"),
         "card": say!(words, "next-paper-card"),
-        "headline": words_of::headline(found, words),
-        "hang": measured.is_some_and(|outlook| outlook.gate.verdict == Verdict::Hang),
-        "chances": measured.map_or_else(Vec::new, |outlook| {
-            words_of::chances(&outlook.gate, next, found.rule, words)
-        }),
+        "headline": words_of::headline(found, next, words),
+        "hang": verdict == Verdict::Hang,
+        "watched": watched.is_some() || matches!(verdict, Verdict::Measure | Verdict::MeterMore),
+        "reasons": words_of::reasons(found, next, words),
         "lot": measured.map_or_else(Vec::new, |outlook| words_of::lot(outlook, next, words)),
         "room": words_of::room(found, next, words),
-        "boards": words_of::boards(found, job, assessment.sealant_name(), words),
-        "ready": waits.map_or_else(Vec::new, |outlook| words_of::ready(found, outlook, words)),
-        "levers": waits.map_or_else(Vec::new, |outlook| words_of::levers(found, outlook, words)),
-        "again": waits.map(|outlook| words_of::next_reading(found, outlook, words)),
+        "boards": words_of::boards(found, assessment.sealant_name(), words),
+        "levers": watched.map_or_else(Vec::new, |outlook| words_of::levers(found, outlook, words)),
+        "again": watched.map(|outlook| words_of::next_reading(found, outlook, words)),
         "sampling": words_of::sampling(found, words),
-        "known": say!(words, "next-known"),
-        "facts": facts.iter().map(|(what, value)| json!([what, value])).collect::<Vec<_>>(),
+        "known": watched.map(|_| say!(words, "next-known")),
+        "facts": texts(delivery_facts(assessment, found, next, words)),
         "facts_heading": say!(words, "next-paper-delivery"),
+        "room_facts": texts(room_facts(assessment, words)),
         "room_heading": say!(words, "next-room"),
         "readings_heading": say!(words, "next-paper-readings"),
-        "verdict_heading": say!(words, "next-paper-verdict"),
         "stack_heading": say!(words, "next-watch"),
         "columns": columns,
         "readings": rows.collect::<Vec<_>>(),
         "blanks": say!(words, "next-paper-blanks"),
+        "blank_columns": [say!(words, "next-paper-blank-board"), say!(words, "next-paper-blank-reading")],
         "signs": [say!(words, "next-paper-sign-measured"), say!(words, "next-paper-sign-received")],
-        "steps": [
-            say!(words, "next-card-stickers"),
-            say!(words, "next-card-where"),
-            say!(words, "next-card-pins"),
-            say!(words, "next-card-type"),
-            say!(words, "next-card-hang"),
-        ],
+        "steps": words_of::steps(found, words),
     })
+}
+
+/// The delivery and its boards: what, and the value; empty where nothing was entered.
+fn delivery_facts(
+    assessment: &Assessment,
+    found: &NextInstallFindings,
+    next: &NextInstall,
+    words: &Words,
+) -> Vec<(String, String)> {
+    let figures = words.figures();
+    let species = &next.boards.species;
+    let species = assessment.catalog.species(species).map_or(species, |species| &species.name);
+    let boards = say!(
+        words,
+        "next-paper-boards-value",
+        count = next.count,
+        width = next.boards.face_width,
+        thickness = next.boards.thickness
+    );
+    let (piling, kept) = (next.stack.piling.say(words), next.stack.kept.say(words));
+    let date = |date: Option<jiff::civil::Date>| date.map(|day| figures.date(day)).unwrap_or_default();
+    vec![
+        (say!(words, "next-paper-supplier"), next.supplier.clone()),
+        (say!(words, "next-paper-delivered"), figures.date(found.first)),
+        (
+            say!(words, "next-paper-promised"),
+            next.promised.map(|most| figures.percent(most.to_pct(), 1)).unwrap_or_default(),
+        ),
+        (say!(words, "next-paper-species"), words.called(species).into_owned()),
+        (say!(words, "next-paper-boards"), boards),
+        (say!(words, "next-paper-joints"), next.joints.say(words)),
+        (say!(words, "next-paper-wanted"), date(next.wanted)),
+        (say!(words, "next-paper-meter"), next.setting.say(words)),
+        (
+            say!(words, "next-paper-stack"),
+            say!(words, "next-paper-stack-value", piling = &piling, kept = &kept),
+        ),
+        (say!(words, "next-paper-measured-by"), next.checked_by.clone()),
+    ]
+}
+
+/// The room: its place, and its air when it was measured.
+fn room_facts(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
+    let job = &*assessment.job;
+    let figures = words.figures();
+    let place = match &job.air {
+        IndoorAir::FromClimate { station, .. } => name_of(&assessment.catalog.stations, station).to_owned(),
+        IndoorAir::FromPlace { site, .. } => site.name.clone(),
+        IndoorAir::FromWeather { weather, .. } => weather.place.clone(),
+        IndoorAir::Monthly(_) => String::new(),
+    };
+    let air = job.survey.rooms.last().map(|reading| {
+        let (temperature, humidity) = (reading.temperature, reading.humidity);
+        say!(words, "next-paper-air-value", temperature = temperature, humidity = humidity)
+    });
+    let heated = job.air.house().map(|house| figures.temperature(house.heat_to)).unwrap_or_default();
+    vec![
+        (say!(words, "next-room-place"), place),
+        (say!(words, "next-paper-house"), heated),
+        (say!(words, "next-paper-air"), air.unwrap_or_default()),
+    ]
 }

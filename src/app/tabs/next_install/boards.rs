@@ -1,11 +1,13 @@
-//! The boards that are to go up, and what that takes.
+//! The boards that are to go up, and what there is to advise.
 
-use eframe::egui::{Grid, Label, Ui};
+use eframe::egui::{Grid, Ui};
 
+use super::day::date_row;
 use crate::app::context::WindowContext;
 use crate::app::widgets::{choose, remark};
 use crate::job::fields::{self, At, Field};
-use crate::ready::{FinishOrder, Joints, NextInstall};
+use crate::measure::YearMeant;
+use crate::ready::{Joints, NextInstall};
 use crate::surface::{Behind, Fixing};
 use crate::words::{Say as _, next_install as words_of};
 
@@ -27,7 +29,7 @@ pub(super) fn choice<T: Copy + PartialEq + 'static>(
     });
 }
 
-/// The entries, and under them caulk, paint and what makes it easier.
+/// The entries.
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     let Some(next) = &job.next_install else { return };
@@ -67,24 +69,21 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         choice(ui, context, &fields::NEXT_FINISH, next.boards.finish, &finishes, |next, finish| {
             next.boards.finish = finish;
         });
-        let orders = FinishOrder::ALL.map(|order| (order, order.say(words)));
-        choice(ui, context, &fields::NEXT_FINISHED, next.finished, &orders, |next, order| {
-            next.finished = order;
-        });
         let joints = Joints::ALL.map(|joints| (joints, joints.say(words)));
         choice(ui, context, &fields::NEXT_JOINTS, next.joints, &joints, |next, joints| next.joints = joints);
         context.field(ui, &fields::NEXT_GAP, At::ONCE);
         context.field(ui, &fields::CALLBACK_GAP, At::ONCE);
         context.field(ui, &fields::NEXT_CHANCE, At::ONCE);
-        context.date(ui, &fields::NEXT_WANTED, next.wanted, Ok, |job, date| {
-            job.next_install.iter_mut().for_each(|next| next.wanted = date);
-        });
+        let from = YearMeant::NextFrom(job.visited);
+        date_row(ui, context, &fields::NEXT_WANTED, next.wanted, from, |next, date| next.wanted = date);
     });
-    let Some(found) = &context.assessment.next_install else { return };
-    for line in words_of::boards(found, &context.assessment.job, context.assessment.sealant_name(), words) {
-        ui.add(Label::new(line).wrap());
-    }
-    for line in words_of::easier(found, words) {
+}
+
+/// Caulk and paint.
+pub(super) fn advice(ui: &mut Ui, context: &WindowContext<'_>) {
+    let (assessment, words) = (context.assessment, context.words);
+    let Some(found) = &assessment.next_install else { return };
+    for line in words_of::boards(found, assessment.sealant_name(), words) {
         remark(ui, context.palette, line);
     }
 }

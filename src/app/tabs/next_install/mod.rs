@@ -1,23 +1,24 @@
-//! The Next install room: room and boards; beside them the gate, the watch and the record; under both what
-//! follows.
+//! The Next install room: room and boards; beside them the delivery with its readings, and the papers; under both
+//! what follows.
 //!
 //! Entries stand by themselves, so that none moves because another was typed: what follows from them is at the
 //! end of a pane, or in the strip.
 
 mod boards;
+mod day;
 mod gate;
 mod record;
 mod watch;
 
 use eframe::egui::{Align, Label, Layout, RichText, Ui, vec2};
 
-use super::room::room;
+use super::room::room_in_short;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
-use crate::app::fold::fold;
 use crate::app::frame::NARROW;
+use crate::app::next_answer::LINES as BANNER;
 use crate::app::widgets::{heading, remark};
-use crate::ready::Verdict;
+use crate::ready::{NextInstall, Verdict};
 use crate::words::{next_install as words_of, say};
 
 /// Room and boards; all of it where there is no room for two panes.
@@ -26,17 +27,31 @@ pub(super) fn next_install(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.next_install.is_none() {
         return begin(ui, context);
     }
-    heading(ui, &words.text("next-room"));
-    let title = words.text("next-room-air");
-    fold(ui, "next-room-air", title, context.job.surfaces.is_empty(), |ui| room(ui, context));
-    heading(ui, &words.text("next-boards"));
-    boards::boards(ui, context);
+    // Side by side where there is room for it: then neither moves when the other grows.
+    if ui.available_width() >= TWO_FORMS {
+        ui.columns_const(|[left, right]| {
+            heading(left, &words.text("next-room"));
+            room_in_short(left, context);
+            heading(right, &words.text("next-boards"));
+            boards::boards(right, context);
+            boards::advice(right, context);
+        });
+    } else {
+        heading(ui, &words.text("next-room"));
+        room_in_short(ui, context);
+        heading(ui, &words.text("next-boards"));
+        boards::boards(ui, context);
+        boards::advice(ui, context);
+    }
     if ui.ctx().content_rect().width() < NARROW {
         side(ui, context);
     }
 }
 
-/// Gate, watch, record.
+/// From this width on there is room for two forms beside each other.
+const TWO_FORMS: f32 = 880.0;
+
+/// The delivery and its readings; the papers.
 pub(crate) fn side(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.next_install.is_none() {
         return;
@@ -44,8 +59,6 @@ pub(crate) fn side(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     heading(ui, &words.text("next-gate"));
     gate::gate(ui, context);
-    heading(ui, &words.text("next-watch"));
-    watch::entries(ui, context);
     heading(ui, &words.text("next-record"));
     record::record(ui, context);
     if let Some(found) = &context.assessment.next_install {
@@ -82,21 +95,21 @@ fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let outlook = found.outlook.as_ref();
     let tone =
         outlook.map_or(context.palette.ink, |outlook| gate::color(outlook.gate.verdict, context.palette));
-    // Of a job that is about nothing else it stands on top of the window.
-    if !context.job.surfaces.is_empty() {
-        let headline = RichText::new(words_of::headline(found, words)).strong().size(16.0).color(tone);
+    let mut reasons = words_of::reasons(found, next, words).into_iter();
+    // Of a job that is about nothing else headline and first reasons stand on top of the window.
+    if context.job.surfaces.is_empty() {
+        reasons.by_ref().take(BANNER).for_each(drop);
+    } else {
+        let headline = RichText::new(words_of::headline(found, next, words)).strong().size(16.0).color(tone);
         ui.add(Label::new(headline).wrap());
     }
+    for line in reasons.chain(words_of::room(found, next, words)).chain(words_of::helps(found, words)) {
+        ui.add(Label::new(line).wrap());
+    }
     if let Some(outlook) = outlook.filter(|outlook| outlook.gate.verdict != Verdict::Measure) {
-        for line in words_of::chances(&outlook.gate, next, found.rule, words) {
-            ui.add(Label::new(line).wrap());
-        }
         for line in words_of::lot(outlook, next, words) {
             remark(ui, context.palette, line);
         }
-    }
-    for line in words_of::room(found, next, words) {
-        ui.add(Label::new(line).wrap());
     }
 }
 
@@ -107,8 +120,9 @@ fn begin(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.add(Label::new(words.text("next-begin")).wrap());
     if context.job.surfaces.is_empty() {
         if ui.button(words.text("next-begin-here")).clicked() {
-            context.edit("next-begin-here", |job| {
-                job.next_install.get_or_insert_default();
+            let today = context.job.visited;
+            context.edit("next-begin-here", move |job| {
+                job.next_install.get_or_insert_with(|| NextInstall::delivered_on(today));
             });
         }
     } else {

@@ -1,41 +1,29 @@
-//! The watch: how the stack lies, how it dries, when it is ready, and what would bring that forward.
+//! The watch: how the stack dries, when it is ready, and what would bring that forward.
 
 use eframe::egui::{
-    Align2, Color32, Grid, Label, Mesh, Painter, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui,
-    WidgetInfo, pos2, vec2,
+    Align2, Color32, Grid, Label, Mesh, Painter, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo,
+    pos2, vec2,
 };
 
-use super::boards::choice;
 use crate::app::context::WindowContext;
 use crate::app::theme;
 use crate::app::widgets::band;
 use crate::assess::NextInstallFindings;
-use crate::job::fields;
 use crate::measure::{Moisture, Span};
-use crate::ready::{Aim, Kept, NextInstall, Outlook, Piling, Verdict, WatchDay};
-use crate::words::{Say as _, next_install as words_of, say};
+use crate::ready::{NextInstall, Outlook, Verdict, WatchDay};
+use crate::words::{next_install as words_of, say};
 
-/// Height of the picture, and room in it for the figures beside and below, in points.
-const HEIGHT: f32 = 130.0;
+/// Least and most height of the picture, its most width, height of a line under it, and room in it for the figures beside and below,
+/// in points.
+const HEIGHT: f32 = 110.0;
+const HIGHEST: f32 = 260.0;
+const WIDEST: f32 = 1100.0;
+const LINE: f32 = 24.0;
 const LEFT: f32 = 44.0;
 const BELOW: f32 = 18.0;
 /// At least so many days are shown, and so many after the day the stack is ready.
 const LEAST_DAYS: i64 = 21;
 const AFTER: i64 = 7;
-
-/// How the stack lies.
-pub(super) fn entries(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let (job, words) = (context.job, context.words);
-    let Some(next) = &job.next_install else { return };
-    Grid::new("stack").num_columns(2).show(ui, |ui| {
-        let pilings = Piling::ALL.map(|piling| (piling, piling.say(words)));
-        choice(ui, context, &fields::PILING, next.stack.piling, &pilings, |next, piling| {
-            next.stack.piling = piling;
-        });
-        let kept = Kept::ALL.map(|kept| (kept, kept.say(words)));
-        choice(ui, context, &fields::STACK_KEPT, next.stack.kept, &kept, |next, kept| next.stack.kept = kept);
-    });
-}
 
 /// The stack's days, when it is ready, and what would bring that forward.
 pub(super) fn watch(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -45,13 +33,15 @@ pub(super) fn watch(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if outlook.gate.verdict == Verdict::Measure {
         return;
     }
-    picture(ui, context, found, outlook, next);
-    if matches!(outlook.gate.verdict, Verdict::Wait | Verdict::SendBack) {
-        for line in words_of::ready(found, outlook, words) {
-            ui.add(Label::new(RichText::new(line).strong()).wrap());
-        }
+    let watched = words_of::is_watched(outlook.gate.verdict);
+    let levers = if watched { words_of::levers(found, outlook, words) } else { vec![] };
+    // The lines under it stay in sight.
+    let under = if watched { LINE * (levers.len() + 1) as f32 } else { 0.0 };
+    let height = (ui.available_height() - under).clamp(HEIGHT, HIGHEST);
+    picture(ui, context, (found, outlook, next), height);
+    if watched {
         Grid::new("levers").num_columns(2).show(ui, |ui| {
-            for (name, value) in words_of::levers(found, outlook, words) {
+            for (name, value) in levers {
                 ui.label(name);
                 ui.add(Label::new(value).wrap());
                 ui.end_row();
@@ -70,15 +60,17 @@ struct Scale {
 }
 
 impl Scale {
-    fn new(plot: Rect, days: &[WatchDay], window: Option<Span<Aim>>) -> Self {
+    fn new(plot: Rect, days: &[WatchDay], window: Option<Span<Moisture>>) -> Self {
         let all = days.iter().flat_map(|day| [day.moisture[1], day.moisture[2], day.core, day.shell]);
-        let all =
-            all.chain(window.into_iter().flat_map(|window| [window.low.moisture, window.high.moisture]));
+        let all = all.chain(window.into_iter().flat_map(|window| [window.low, window.high]));
         let (low, high) = all.fold((100.0_f64, 0.0_f64), |(low, high), moisture| {
             (low.min(moisture.to_pct()), high.max(moisture.to_pct()))
         });
         let last = days.last().map_or(1, |day| day.day.max(1));
-        Self { plot, days: last as f32, low: (low - 0.5).floor().max(0.0), high: (high + 0.5).ceil() }
+        // Whole per cents at the ends and in the middle.
+        let (low, high) = ((low - 0.5).floor().max(0.0), (high + 0.5).ceil());
+        let high = if (high - low) % 2.0 > 0.5 { high + 1.0 } else { high };
+        Self { plot, days: last as f32, low, high }
     }
 
     fn at(&self, day: i64, moisture: Moisture) -> Pos2 {
@@ -95,18 +87,18 @@ impl Scale {
 fn picture(
     ui: &mut Ui,
     context: &WindowContext<'_>,
-    found: &NextInstallFindings,
-    outlook: &Outlook,
-    next: &NextInstall,
+    (found, outlook, next): (&NextInstallFindings, &Outlook, &NextInstall),
+    height: f32,
 ) {
     let words = context.words;
+    let range = outlook.hang.map(|hang| hang.range);
     let until = outlook.ready.map_or(found.today + 60, |ready| ready.sure + AFTER);
     let shown = usize::try_from(until.max(found.today + LEAST_DAYS)).unwrap_or(0) + 1;
     let days = &outlook.days[..shown.min(outlook.days.len())];
     let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width().min(560.0), HEIGHT), Sense::hover());
+        ui.allocate_exact_size(vec2(ui.available_width().min(WIDEST), height), Sense::hover());
     let plot = Rect::from_min_max(rect.min + vec2(LEFT, 6.0), rect.max - vec2(10.0, BELOW));
-    let scale = Scale::new(plot, days, found.window.range);
+    let scale = Scale::new(plot, days, range);
     let (first, last) = (&days[0], &days[days.len() - 1]);
     let said = say!(
         words,
@@ -118,8 +110,8 @@ fn picture(
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &said));
     response.on_hover_text(&said);
     let painter = ui.painter_at(rect);
-    if let Some(window) = found.window.range {
-        let (low, high) = (scale.at(0, window.low.moisture).y, scale.at(0, window.high.moisture).y);
+    if let Some(range) = range {
+        let (low, high) = (scale.at(0, range.low).y, scale.at(0, range.high).y);
         let area = Rect::from_x_y_ranges(plot.x_range(), high..=low);
         painter.rect_filled(area, 0.0, context.palette.good.gamma_multiply(0.22));
     }
@@ -141,10 +133,43 @@ fn picture(
             painter.circle(at, 3.0, context.palette.raised, Stroke::new(1.4, context.palette.ink));
         }
     }
-    if let Some(ready) = outlook.ready {
-        let x = scale.at(ready.sure, Moisture::ZERO).x;
+    // A day to hang them on there is only where that is the verdict.
+    if let Some(hang) = outlook.hang.filter(|hang| hang.day > found.today) {
+        let x = scale.at(hang.day, Moisture::ZERO).x;
         painter.vline(x, plot.y_range(), Stroke::new(1.5, context.palette.good));
     }
+    labels(&painter, context, (found, outlook, days), &scale);
+}
+
+/// What strip, line and dashes are.
+fn labels(
+    painter: &Painter,
+    context: &WindowContext<'_>,
+    (found, outlook, days): (&NextInstallFindings, &Outlook, &[WatchDay]),
+    scale: &Scale,
+) {
+    let (words, palette, plot) = (context.words, context.palette, scale.plot);
+    let write = |at: Pos2, align: Align2, text: String, color: Color32| {
+        painter.text(at, align, text, theme::note(), color);
+    };
+    if let Some(hang) = outlook.hang {
+        let y = 0.5 * (scale.at(0, hang.range.low).y + scale.at(0, hang.range.high).y);
+        let at = pos2(plot.right() - 4.0, y);
+        write(at, Align2::RIGHT_CENTER, say!(words, "next-picture-strip"), palette.good);
+        if hang.day > found.today {
+            let date = words.figures().short_date(found.date(hang.day));
+            let at = pos2(scale.at(hang.day, Moisture::ZERO).x + 4.0, plot.top());
+            write(at, Align2::LEFT_TOP, say!(words, "next-picture-ready", date = &date), palette.good);
+        }
+    }
+    // In the corner that the stack does not come near.
+    let falls =
+        days.first().zip(days.last()).is_none_or(|(first, last)| last.moisture[0] < first.moisture[0]);
+    let (y, align) = match falls {
+        true => (plot.top(), Align2::RIGHT_TOP),
+        false => (plot.bottom(), Align2::RIGHT_BOTTOM),
+    };
+    write(pos2(plot.right() - 4.0, y), align, say!(words, "next-picture-dashes"), palette.soft);
 }
 
 /// Where the mean lies nine times in ten.
@@ -170,6 +195,6 @@ fn axes(
     let ends = [(0, Align2::LEFT_BOTTOM), (scale.days as i64, Align2::RIGHT_BOTTOM)];
     for (day, align) in ends {
         let at = pos2(scale.at(day, Moisture::ZERO).x, rect.bottom());
-        painter.text(at, align, figures.date(found.date(day)), font.clone(), soft);
+        painter.text(at, align, figures.short_date(found.date(day)), font.clone(), soft);
     }
 }

@@ -92,11 +92,10 @@ fn made_of(context: &WindowContext<'_>, option: &RepairOption, made: &Price, pri
     let lines = match priced.line {
         PriceLine::Labor => price::labor(&context.job.plan.prices, &option.tasks, words),
         PriceLine::Materials => option.materials.iter().map(|line| bought(line, words)).collect(),
-        PriceLine::Equipment => vec![],
         PriceLine::Overhead | PriceLine::Contingency => sums(&direct),
         PriceLine::Profit if context.job.plan.prices.charging == Charging::ChargeOut => sums(&direct[1..]),
         PriceLine::Profit => sums(&with_overhead),
-        PriceLine::Callbacks => vec![],
+        PriceLine::Equipment | PriceLine::Callbacks => vec![],
         PriceLine::Tax if context.job.plan.prices.tax_on == TaxOn::Materials => sums(&direct[1..2]),
         PriceLine::Minimum | PriceLine::Tax | PriceLine::Rounding => {
             let before = PriceLine::ALL.into_iter().take_while(|line| *line != priced.line);

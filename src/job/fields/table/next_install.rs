@@ -8,6 +8,11 @@ use crate::surface::Profile;
 /// More than any board is wide.
 const WIDEST: Length = Length::feet(6.0);
 
+/// What pin meters show of lumber: below it is drier than any room makes it, above it is dripping wet. Either
+/// is a slip of the pen, or of the pins.
+const LEAST_READ: Moisture = Moisture::pct(4.0);
+const MOST_READ: Moisture = Moisture::pct(40.0);
+
 /// The leg of the V, or the width of the bead. A square edge has none.
 const NEXT_PROFILE: Figure = Figure {
     low: Quantity::Length(Length::ZERO),
@@ -57,8 +62,6 @@ fields! {
     NEXT_COUNT = "next-count", "next_install.count", Job, figure!(next, count, Count, 2, 10_000, Nearest);
     /// Whether joints stay open or are caulked.
     NEXT_JOINTS = "next-joints", "next_install.joints", Job, Kind::Choice;
-    /// Whether boards are finished before or after.
-    NEXT_FINISHED = "next-finished", "next_install.finished", Job, Kind::Choice;
     /// Chance asked for.
     NEXT_CHANCE = "next-chance", "next_install.chance", Job,
         figure!(next, chance, Percent, Percent::pct(50.0), Percent::pct(99.0), Nearest);
@@ -88,7 +91,7 @@ fields! {
     STACK_BOARD = "stack-board", "next_install.readings[].board", Stacked, Kind::Text;
     /// What the meter shows.
     STACK_READING = "stack-reading", "next_install.readings[].reading", Stacked,
-        optional!(stacked, reading, Moisture, Moisture::ZERO, Moisture::pct(100.0), LeaveOut);
+        optional!(stacked, reading, Moisture, LEAST_READ, MOST_READ, LeaveOut);
     /// Temperature of the wood.
     STACK_WOOD = "stack-wood", "next_install.readings[].wood", Stacked,
         figure!(stacked, wood, Temperature, COLDEST, HOTTEST, Nearest);

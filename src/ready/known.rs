@@ -1,0 +1,100 @@
+//! What is known of a delivery, and what is said of its boards and its days.
+
+use super::boards::PlannedBoards;
+use super::lot::LotReading;
+use super::movement::Movement;
+use super::stack::{Stack, StackFigures};
+use super::window::Window;
+use crate::belief::{Priors, RoomWorlds};
+use crate::measure::{Estimate, Length, Moisture, Span};
+
+/// What is known.
+#[derive(Debug, Clone, Copy)]
+pub struct Known<'a> {
+    /// The boards as their joints will see them.
+    pub boards: &'a PlannedBoards<'a>,
+    /// Their thickness.
+    pub thickness: Length,
+    /// How they lie.
+    pub stack: Stack,
+    /// What was read, in any order; days from the delivery.
+    pub readings: &'a [LotReading],
+    /// Whether the meter was set to the species.
+    pub set_to_species: bool,
+    /// Days from the delivery to the day asked about: that of the last reading, or later.
+    pub today: i64,
+    /// Days from the delivery to the day the boards are wanted.
+    pub wanted: Option<i64>,
+    /// The gap that will be left, if that is settled; else what is best for the boards as they are.
+    pub gap: Option<Length>,
+    /// What these boards can be hung at in this room.
+    pub window: &'a Window,
+    /// The most moisture that stamp or note promised.
+    pub promised: Option<Moisture>,
+    /// The room, days from the delivery.
+    pub rooms: &'a RoomWorlds,
+    /// What the room does to boards, for the same worlds.
+    pub movement: &'a Movement,
+    /// What is expected of stacks.
+    pub figures: &'a StackFigures,
+    /// What is expected of meters and wood.
+    pub priors: &'a Priors,
+}
+
+/// Boards of the stack today.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LotNow {
+    /// Mean moisture, and how well it is known.
+    pub moisture: Estimate<Moisture>,
+    /// Standard deviation between boards.
+    pub spread: Moisture,
+    /// Outer fifths and middle fifth.
+    pub shell: Moisture,
+    /// See `shell`.
+    pub core: Moisture,
+    /// The meter's offset, and how well it is known.
+    pub offset: Estimate<Moisture>,
+}
+
+/// A shell that is drier than the core under it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DryShell {
+    /// Of the worlds, how many have it.
+    pub chance: f64,
+    /// How deep pins must go to read the mean: a quarter of the thickness.
+    pub deep_enough: Length,
+    /// Whether the pins that were used don't.
+    pub short_pins: bool,
+}
+
+/// A day of the watch.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WatchDay {
+    /// Days from the delivery.
+    pub day: i64,
+    /// Mean moisture: in the middle, and where it lies nine times in ten.
+    pub moisture: [Moisture; 3],
+    /// Outer fifths and middle fifth.
+    pub shell: Moisture,
+    /// See `shell`.
+    pub core: Moisture,
+    /// The gap to leave on that day.
+    pub gap: Length,
+    /// The chance of an install then.
+    pub chance: f64,
+}
+
+/// How boards are to be hung on a day: one gap, and the moisture that goes with it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HangDay {
+    /// Days from the delivery.
+    pub day: i64,
+    /// What the boards are expected to average then.
+    pub moisture: Moisture,
+    /// What the boards measured then may average, so that they hold with the chance asked for.
+    pub range: Span<Moisture>,
+    /// The gap to leave at each joint.
+    pub gap: Length,
+    /// The chance then.
+    pub chance: f64,
+}

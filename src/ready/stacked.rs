@@ -1,0 +1,255 @@
+//! The delivery and its stack in the worlds that count.
+
+use rand::SeedableRng as _;
+use rand_distr::{Distribution as _, StandardNormal};
+use rand_xoshiro::Xoshiro256PlusPlus;
+
+use super::boards::{Chances, below};
+use super::gate::{Lever, Promise};
+use super::known::{DryShell, HangDay, Known, LotNow, WatchDay};
+use super::lot::{Lot, LotReading, reading_variance};
+use super::movement::Movement;
+use super::stack::{Kept, Piling, Stack};
+use super::window::{TRIED, edge, least_gap};
+use crate::belief::{Phase, RoomWorlds, Shelter, StackCourse, WorldBoards, quantile, resample};
+use crate::measure::{Estimate, Length, Moisture, Span};
+
+/// Worlds that count after the readings.
+const WORLDS: usize = 1024;
+/// Worlds that a day's gap is chosen over: every so many.
+const EVERY: usize = 16;
+/// A core this much wetter than the shell, points, is more than a meter's scatter.
+const DRY_SHELL: f64 = 1.5;
+/// Of a load that counts as bad one board in four is too wet; of a good one, one in twenty.
+const BAD: f64 = 0.25;
+const GOOD: f64 = 0.05;
+/// Where the random sequences start; any figure would do.
+const SEED: u64 = 7_031_986;
+
+/// The delivery and its stack in the worlds that count.
+pub(super) struct Stacked<'a> {
+    known: &'a Known<'a>,
+    rooms: RoomWorlds,
+    lot: Lot,
+    movement: Movement,
+    /// Standard normal numbers of the piling, the air and the wood's pace.
+    pace: Vec<[f64; 3]>,
+}
+
+impl<'a> Stacked<'a> {
+    /// Draws deliveries and stacks to the rooms, and keeps those that the later readings fit.
+    pub(super) fn weighed(known: &'a Known<'a>) -> Option<Self> {
+        let count = known.rooms.count();
+        let first = known.readings.iter().map(|reading| reading.day).min().unwrap_or(0);
+        let of_first: Vec<LotReading> =
+            known.readings.iter().filter(|reading| reading.day <= first).copied().collect();
+        let lot = Lot::of_readings(
+            &of_first,
+            known.thickness,
+            known.set_to_species,
+            known.figures,
+            known.priors,
+            (count, SEED),
+        );
+        let mut random = Xoshiro256PlusPlus::seed_from_u64(SEED + 1);
+        let pace: Vec<[f64; 3]> =
+            (0..count).map(|_| std::array::from_fn(|_| StandardNormal.sample(&mut random))).collect();
+        let all = Stacked { known, rooms: known.rooms.clone(), lot, movement: known.movement.clone(), pace };
+        let last = known.readings.iter().map(|reading| reading.day).max().unwrap_or(0);
+        let chosen: Vec<usize> = if last > first {
+            let course = all.course(None, usize::try_from(last).unwrap_or(0))?;
+            let logs: Vec<f64> = (0..count).map(|world| all.log_likelihood(&course, world, first)).collect();
+            resample(&logs, WORLDS)
+        } else {
+            (0..count).step_by((count / WORLDS).max(1)).collect()
+        };
+        Some(Stacked {
+            known,
+            rooms: all.rooms.pick(&chosen),
+            lot: all.lot.pick(&chosen),
+            movement: Movement {
+                lot: chosen.iter().map(|&world| all.movement.lot[world]).collect(),
+                extremes: chosen.iter().map(|&world| all.movement.extremes[world]).collect(),
+            },
+            pace: chosen.iter().map(|&world| all.pace[world]).collect(),
+        })
+    }
+
+    /// How well a world fits the readings after the first day's.
+    fn log_likelihood(&self, course: &StackCourse, world: usize, first: i64) -> f64 {
+        let later = self.known.readings.iter().filter(|reading| reading.day > first);
+        let one = |reading: &LotReading| {
+            let day = usize::try_from(reading.day).unwrap_or(0).min(course.pins.len() - 1);
+            let spread = self.spread(course, day, world);
+            let sd = spread.powi(2) + reading_variance(reading.pct, self.known.priors);
+            let expected = f64::from(course.pins[day][world]) + self.lot.offset[world];
+            -0.5 * ((reading.pct - expected).powi(2) / sd + sd.ln())
+        };
+        later.map(one).sum()
+    }
+
+    /// How boards differ after so many days: as they near what the room makes of them, they draw together.
+    fn spread(&self, course: &StackCourse, day: usize, world: usize) -> f64 {
+        let settled = 0.5 * (self.movement.extremes[world].0 + self.movement.extremes[world].1);
+        let (start, now) = (f64::from(course.mean[0][world]), f64::from(course.mean[day][world]));
+        let left = ((now - settled).abs() / (start - settled).abs().max(1.0)).clamp(0.4, 1.0);
+        self.lot.spread[world] * left
+    }
+
+    pub(super) fn course(&self, lever: Option<Lever>, days: usize) -> Option<StackCourse> {
+        let known = self.known;
+        let count = self.lot.moisture.len();
+        let pins = known.readings.last().map_or(0.25, |reading| reading.pins.to_m() / known.thickness.to_m());
+        let phase = |stack: Stack, lever: Option<Lever>, days: usize| Phase {
+            shelter: match stack.kept {
+                Kept::Room => Shelter::Room,
+                Kept::Garage => Shelter::Outdoor,
+            },
+            warmer: if lever == Some(Lever::Heat) { known.figures.warmer.middle } else { 0.0 },
+            kept_below: (lever == Some(Lever::Dehumidifier))
+                .then_some(known.figures.dehumidified_to.middle / 100.0),
+            transfer: (0..count)
+                .map(|world| {
+                    let z = [self.pace[world][0], self.pace[world][1]];
+                    stack.transfer(known.figures, z, lever == Some(Lever::Dehumidifier))
+                })
+                .collect(),
+            days,
+        };
+        let before = usize::try_from(known.today.max(0)).unwrap_or(0).min(days);
+        let after = match lever {
+            Some(Lever::Stickers | Lever::IntoRoom) => Stack { piling: Piling::Stickered, kept: Kept::Room },
+            _ => known.stack,
+        };
+        let phases = match lever {
+            None => vec![phase(known.stack, None, days)],
+            Some(_) => vec![phase(known.stack, None, before), phase(after, lever, days - before)],
+        };
+        let diffusivity = &known.priors.diffusivity;
+        let boards = WorldBoards {
+            thickness: known.thickness.max(Length::mm(1.0)),
+            density: known.boards.species.density(),
+            diffusivity: self
+                .pace
+                .iter()
+                .map(|z| diffusivity.middle * (diffusivity.sd * z[2]).exp())
+                .collect(),
+            moisture: self.lot.moisture.clone(),
+            core: self.lot.core.clone(),
+        };
+        self.rooms.stack(&boards, &phases, pins)
+    }
+
+    fn wet(&self, course: &StackCourse, day: usize, world: usize) -> (f64, f64) {
+        (f64::from(course.mean[day][world]), self.spread(course, day, world))
+    }
+
+    /// The gap to leave to boards as they are on a day.
+    fn gap(&self, course: &StackCourse, day: usize) -> Length {
+        self.known.gap.unwrap_or_else(|| {
+            let few = Movement {
+                lot: self.movement.lot.iter().step_by(EVERY).copied().collect(),
+                extremes: self.movement.extremes.iter().step_by(EVERY).copied().collect(),
+            };
+            least_gap(self.known.boards.asked, |gap| {
+                let wet = |world: usize| self.wet(course, day, world * EVERY);
+                self.known.boards.chances(&few, gap, self.known.figures, wet).holds
+            })
+        })
+    }
+
+    pub(super) fn chances(&self, course: &StackCourse, day: usize) -> Chances {
+        let wet = |world: usize| self.wet(course, day, world);
+        self.known.boards.chances(&self.movement, self.gap(course, day), self.known.figures, wet)
+    }
+
+    /// How to hang the boards on a day: its gap, and how far off what is expected the boards may be with it.
+    pub(super) fn hang_day(&self, course: &StackCourse, chances: &[Chances], day: i64) -> HangDay {
+        let at = usize::try_from(day).unwrap_or(0).min(chances.len() - 1);
+        let gap = self.gap(course, at);
+        let (mean, asked) = (self.mean(course, at), self.known.boards.asked);
+        let good = |moisture: f64| {
+            let wet = |world: usize| {
+                let (own, spread) = self.wet(course, at, world);
+                ((own + moisture - mean).max(0.0), spread)
+            };
+            self.known.boards.chances(&self.movement, gap, self.known.figures, wet).holds >= asked
+        };
+        let [low, high] =
+            [TRIED.0.min(mean), TRIED.1.max(mean)].map(|to| Moisture::pct(edge(mean, to, good)));
+        let range = Span { low, high };
+        HangDay { day, moisture: Moisture::pct(mean), range, gap, chance: chances[at].holds }
+    }
+
+    /// What the boards average on a day, over the worlds.
+    fn mean(&self, course: &StackCourse, day: usize) -> f64 {
+        estimate(course.mean[day].iter().map(|m| f64::from(*m))).mean.to_pct()
+    }
+
+    pub(super) fn now(&self, course: &StackCourse, day: usize) -> LotNow {
+        let spread = (0..self.lot.moisture.len()).map(|world| self.spread(course, day, world));
+        LotNow {
+            moisture: estimate(course.mean[day].iter().map(|m| f64::from(*m))),
+            spread: estimate(spread).mean,
+            shell: estimate(course.shell[day].iter().map(|m| f64::from(*m))).mean,
+            core: estimate(course.core[day].iter().map(|m| f64::from(*m))).mean,
+            offset: estimate(self.lot.offset.iter().copied()),
+        }
+    }
+
+    pub(super) fn dry_shell(&self, course: &StackCourse, day: usize) -> DryShell {
+        let deep_enough = self.known.thickness / 4.0;
+        let wetter = course.core[day].iter().zip(&course.shell[day]);
+        let chance = share(wetter.map(|(core, shell)| f64::from(core - shell) > DRY_SHELL));
+        let short = self.known.readings.iter().all(|reading| reading.pins < deep_enough * 0.9);
+        DryShell { chance, deep_enough, short_pins: short }
+    }
+
+    /// Against what came, not against what it has become since.
+    pub(super) fn promise(&self, most: Moisture) -> Promise {
+        let wetter: Vec<f64> = (0..self.lot.moisture.len())
+            .map(|world| below((self.lot.moisture[world] - most.to_pct()) / self.lot.spread[world]))
+            .collect();
+        let over = |least: f64| share(wetter.iter().map(|share| *share > least));
+        #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
+        let mean = wetter.iter().sum::<f64>() / wetter.len().max(1) as f64;
+        Promise { most, wetter: mean, broken: over(GOOD), clearly: over(BAD) }
+    }
+
+    pub(super) fn days(&self, course: &StackCourse, chances: &[Chances]) -> Vec<WatchDay> {
+        (0..chances.len())
+            .map(|day| {
+                let mut all: Vec<f64> = course.mean[day].iter().map(|m| f64::from(*m)).collect();
+                let [low, middle, high] = [0.05, 0.5, 0.95].map(|at| Moisture::pct(quantile(&mut all, at)));
+                #[expect(clippy::cast_possible_wrap, reason = "days")]
+                let number = day as i64;
+                WatchDay {
+                    day: number,
+                    moisture: [middle, low, high],
+                    shell: estimate(course.shell[day].iter().map(|m| f64::from(*m))).mean,
+                    core: estimate(course.core[day].iter().map(|m| f64::from(*m))).mean,
+                    gap: self.gap(course, day),
+                    chance: chances[day].holds,
+                }
+            })
+            .collect()
+    }
+}
+
+fn estimate(values: impl Iterator<Item = f64> + Clone) -> Estimate<Moisture> {
+    #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
+    let count = values.clone().count().max(1) as f64;
+    let mean = values.clone().sum::<f64>() / count;
+    let square = values.map(|value| (value - mean).powi(2)).sum::<f64>() / count;
+    Estimate { mean: Moisture::pct(mean), sd: Moisture::pct(square.sqrt()) }
+}
+
+#[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
+fn share(of: impl Iterator<Item = bool>) -> f64 {
+    let (mut yes, mut all) = (0_usize, 0_usize);
+    for is in of {
+        yes += usize::from(is);
+        all += 1;
+    }
+    yes as f64 / all.max(1) as f64
+}
