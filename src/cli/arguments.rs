@@ -57,6 +57,8 @@ pub(super) enum Command {
         out: PathBuf,
         #[arg(long)]
         templates: Option<PathBuf>,
+        #[arg(long)]
+        draft: bool,
     },
     Schema {
         #[arg(long)]

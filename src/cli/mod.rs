@@ -17,11 +17,11 @@ use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
 use crate::export::{
-    NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
-    write_papers, write_record, year_csv,
+    DraftPapers, NextInstallReport, OutFolder, Report, WriteError, export, job_calendar, job_schema,
+    joints_csv, report_schema, write_papers, write_record, year_csv,
 };
 use crate::job::demo_job;
-use crate::papers::{PaperWords, Papers, Templates};
+use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Arg, Say as _, Words, next_install, say};
 
 /// What the process came to.
@@ -101,14 +101,15 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
         }
         Command::Ready { job, json, out } => ready(&Opened::load(&job)?, json, out.as_deref()),
         Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
-        Command::Papers { job, out, templates } => {
+        Command::Papers { job, out, templates, draft } => {
             let said = |error: crate::papers::PaperError| error.say(&plain_words());
             let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
             let templates = templates.unwrap_or_default();
             each(&job, |path, opened, several| {
                 let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
                 let folder = if several { out.join(stem) } else { out.clone() };
-                papers(opened, &folder, templates.clone())
+                let drafts = if draft { DraftPapers::Write } else { DraftPapers::HoldBack };
+                papers(opened, &folder, templates.clone(), drafts)
             })
         }
         Command::Schema { job } => {
@@ -195,18 +196,35 @@ fn table_of(path: &Path, table: impl Fn(&Opened) -> Result<String, csv::Error>) 
     Ok(judged(&opened))
 }
 
-/// Writes all papers. A template of the user's own with a fault is told, and the built-in one stands in.
-fn papers(opened: &Opened, out: &Path, templates: Templates) -> Result<Outcome, String> {
-    let words = PaperWords::us_english(&opened.assessment.job);
-    let papers = Papers::with(&opened.assessment, templates, &words);
-    let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
-    for paper in &written {
-        if let Some(fault) = paper.fault_text(&words.owner) {
-            eprintln!("{fault}");
+/// Writes all papers, and of a next install its record. What is held back is told with the reason; so is a template
+/// of the user's own with a fault, for which the built-in one stands in.
+fn papers(opened: &Opened, out: &Path, templates: Templates, drafts: DraftPapers) -> Result<Outcome, String> {
+    let (assessment, words) = (&opened.assessment, PaperWords::us_english(&opened.assessment.job));
+    let to_come = assessment.next_install.is_some();
+    // A job that is about boards to come alone has no other papers.
+    let mut good = true;
+    if !(to_come && assessment.job.surfaces.is_empty()) {
+        let papers = Papers::of_file(assessment, &opened.unread, templates, &words);
+        let calendar = job_calendar(assessment, &words.crew);
+        let all = write_papers(&papers, calendar.as_deref(), out, drafts, || false);
+        let all = all.map_err(|error| error.say(&words.owner))?;
+        for paper in &all.written {
+            if let Some(fault) = paper.fault_text(&words.owner) {
+                eprintln!("{fault}");
+            }
+            print(&format!("{}\n", paper.path.display()))?;
         }
-        print(&format!("{}\n", paper.path.display()))?;
+        for line in all.held_text(&words.owner) {
+            eprintln!("{line}");
+        }
+        good = all.held.is_empty() && all.written.iter().all(|paper| paper.fault.is_none());
     }
-    let good = written.iter().all(|paper| paper.fault.is_none());
+    if to_come {
+        let folder = out.join(Folder::Crew.name());
+        for path in write_record(assessment, &words, &folder).map_err(|error| error.say(&words.owner))? {
+            print(&format!("{}\n", path.display()))?;
+        }
+    }
     Ok(if good { judged(opened) } else { Outcome::Faulty })
 }
 

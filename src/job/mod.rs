@@ -20,6 +20,8 @@ mod line_ids;
 mod price_book;
 mod price_file;
 mod problem;
+mod proposal;
+mod received;
 mod ron_text;
 mod sanitized;
 mod storage;
@@ -40,4 +42,6 @@ pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,
     RangeFault, ReadingFault, SectionFault, Severity, Unread,
 };
+pub use proposal::ProposalTerms;
+pub use received::BoardsReceived;
 pub use sanitized::sanitized;

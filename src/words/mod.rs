@@ -31,6 +31,7 @@ pub mod places;
 pub mod price;
 pub mod price_book;
 mod problems;
+pub mod proposal;
 pub mod sealing;
 pub mod verdict;
 pub mod why;
