@@ -11,6 +11,7 @@ use std::path::PathBuf;
 use clap::{ArgMatches, Args, Command as Clap, CommandFactory as _, FromArgMatches as _, Parser, Subcommand};
 
 use super::bead::BeadArguments;
+use super::new_job::NewJob;
 use crate::words::Words;
 
 #[derive(Parser)]
@@ -29,6 +30,7 @@ pub(super) enum Command {
         json: bool,
     },
     Bead(BeadArguments),
+    New(Box<NewJob>),
     Check {
         job: PathBuf,
     },

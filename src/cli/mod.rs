@@ -6,6 +6,7 @@
 mod arguments;
 mod bead;
 mod folder;
+mod new_job;
 mod opened;
 
 use std::io::Write as _;
@@ -89,6 +90,7 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             print(&printed)?;
             Ok(if good { Outcome::Good } else { Outcome::Faulty })
         }
+        Command::New(new) => new.run(),
         Command::Check { job } => each(&job, check),
         Command::Joints(table) => table_of(&table.job, |opened| joints_csv(&opened.assessment)),
         Command::Year(table) => table_of(&table.job, |opened| year_csv(&opened.assessment)),

@@ -21,6 +21,7 @@ mod price_book;
 mod price_file;
 mod problem;
 mod proposal;
+mod reading_table;
 mod received;
 mod ron_text;
 mod sanitized;
@@ -43,5 +44,6 @@ pub use problem::{
     RangeFault, ReadingFault, SectionFault, Severity, Unread,
 };
 pub use proposal::ProposalTerms;
+pub use reading_table::{TableFault, TableRule, read_gaps, read_moistures};
 pub use received::BoardsReceived;
 pub use sanitized::sanitized;

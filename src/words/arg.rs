@@ -83,7 +83,7 @@ impl<'a> Arg<'a> {
             Self::Film(microns) => figures.film(*microns),
             Self::Name(name) => return FluentValue::String((*name).into()),
             Self::Id(id) => return FluentValue::String((*id).into()),
-            Self::Length(length) => figures.length(*length),
+            Self::Length(length) => figures.length_said(*length),
             Self::Run(length) => figures.run(*length),
             Self::Far(length) => figures.far(*length),
             Self::Area(area) => figures.area(*area),

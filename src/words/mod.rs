@@ -32,6 +32,7 @@ pub mod price;
 pub mod price_book;
 mod problems;
 pub mod proposal;
+mod reading_table;
 pub mod sealing;
 pub mod verdict;
 pub mod why;

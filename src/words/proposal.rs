@@ -74,9 +74,11 @@ pub fn warranted(
 
 /// What is not warranted, a line for each.
 pub fn not_warranted(assessment: &Assessment, words: &Words) -> Vec<String> {
-    let beads = assessment.lays_beads().then_some("hairlines");
-    let all = beads.into_iter().chain(["water", "air", "house", "others"]);
-    all.map(|of| say!(words, "proposal-not-warranted", what = Arg::Id(of))).collect()
+    let seen = assessment.job.plan.callback.seen_from;
+    let beads = assessment.lays_beads().then(|| say!(words, "proposal-hairlines", seen = seen));
+    let all = ["water", "air", "house", "others"];
+    let all = all.map(|of| say!(words, "proposal-not-warranted", what = Arg::Id(of)));
+    beads.into_iter().chain(all).collect()
 }
 
 /// What is due when: the user's own terms, else the deposit and the rest.
@@ -114,7 +116,7 @@ pub fn notices(job: &Job, words: &Words) -> Vec<[String; 2]> {
     all.map(|of| {
         [
             say!(words, "proposal-notice-name", notice = Arg::Id(of)),
-            say!(words, "proposal-notice", notice = Arg::Id(of)),
+            say!(words, "proposal-notice", notice = Arg::Id(of), units = Arg::units(words.units())),
         ]
     })
     .collect()

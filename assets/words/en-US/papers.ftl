@@ -136,10 +136,12 @@ paper-sealant = sealant
 paper-boards-at = moisture
 paper-hours-note = Start at { $starts }. Lunch { $lunch }, not paid. The hours of each hold the drive, setup, and cleanup.
 paper-hours-note-no-lunch = Start at { $starts }. The hours of each hold the drive, setup, and cleanup.
+paper-hand-back = The owner uses the room in the evening: before you leave, roll up the film, uncover the floor, and sweep.
 paper-from-to = { $from } to { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
 paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
+paper-where-note-boards = Gaps and board moisture as expected on { $date }. If the meter reads more than 2% above the table, stop and call: there may be a leak.
 paper-bead = Bead
 paper-bead-shape =
     Drawn 4 times actual size. Gap { $gap }. { $lay ->
@@ -210,11 +212,11 @@ paper-crew-day = day
 paper-crew-on-site = on site
 paper-crew-people = people
 paper-hours-and-pieces = Hours and pieces taken
-paper-hours-and-pieces-note = Fill in as you go. They set the rates of the next job.
-paper-hours-planned = hours planned
-paper-hours-of-all = hours of all, taken
-paper-pieces-planned = pieces planned
-paper-pieces-used = pieces used
+paper-hours-and-pieces-note = Hours are of everyone together, as planned. Fill in what it took: that sets the rates of the next job.
+paper-hours-plan = hours
+paper-taken = taken
+paper-pieces-planned = pieces
+paper-pieces-used = used
 paper-joints-and-run = { $joints ->
     [one] 1 joint, { $run }
    *[other] { $joints } joints, { $run }

@@ -26,8 +26,8 @@ proposal-come-back = { $band ->
 }
 proposal-no-warranty = This proposal gives no written warranty. State law may still give you rights.
 proposal-against-not-warranted = We advise against this repair, so we can’t warrant that the joints stay closed.
+proposal-hairlines = Gaps and cracks in the paint narrower than { $seen }
 proposal-not-warranted = { $what ->
-    [hairlines] Hairline gaps and fine cracks in the paint in the driest weeks
     [water] Damage from leaks, floods, or wet boards
     [air] Gaps that open while the room is kept drier than about 35% or damper than about 55% humidity
     [house] Movement of the framing or the house
@@ -44,7 +44,10 @@ proposal-notice-name = { $notice ->
    *[liens] Liens
 }
 proposal-notice = { $notice ->
-    [lead] In a home built before 1978, paid work that disturbs more than 6 sq ft of paint in a room usually takes an EPA-certified firm, and you get the pamphlet “Renovate Right” no more than 60 days before work starts (40 CFR 745, subpart E, 2008; the 60 days from memory). State programs may ask for more. Check your local rules.
+    [lead] In a home built before 1978, paid work that disturbs more than { $units ->
+        [inches] 6 sq ft
+       *[millimeters] 0.56 m²
+    } of paint in a room usually takes an EPA-certified firm, and you get the pamphlet “Renovate Right” no more than 60 days before work starts (40 CFR 745, subpart E, 2008; the 60 days from memory). State programs may ask for more. Check your local rules.
     [cancel] If you sign at home, you can usually cancel until midnight of the third business day after signing; Saturdays count, Sundays and federal holidays don’t (16 CFR 429, as amended 2015; sales of $25 or more). You then get two dated cancellation forms with this proposal. Your state may give you longer. Check your local rules.
     [contract] Many states ask for a written contract with a license or registration number, and limit the deposit. Check your local rules.
    *[liens] In many states, workers and suppliers who aren’t paid can file a lien on your home. Ask for a lien release with each payment. Check your local rules.
@@ -53,12 +56,13 @@ proposal-notice = { $notice ->
 ## Headings and labels of the template
 
 paper-proposal-number = No.
+paper-proposal-date = Date
 paper-proposal-valid-until = Good until
 paper-proposal-license = License no.
 paper-proposal-insurance = Insurance
 paper-proposal-for = For
 paper-proposal-scope = What we will do
-paper-proposal-where = Where
+paper-proposal-where = where
 paper-proposal-excluded = Not included
 paper-proposal-warranted = What we warrant
 paper-proposal-not-warranted = Not covered by the warranty

@@ -30,10 +30,15 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         .enumerate()
         .map(|(at, state)| group(assessment, at, state, words))
         .collect();
-    let sealed_on = date_after(job, assessment.seal_day);
+    let on = date_after(job, day_of_work(assessment));
+    let where_note = if bead(assessment).is_some() {
+        say!(words, "paper-where-note", date = on, gap = GAP_OFF)
+    } else {
+        say!(words, "paper-where-note-boards", date = on)
+    };
     super::object(json!({
         "groups": groups,
-        "where_note": say!(words, "paper-where-note", date = sealed_on, gap = GAP_OFF),
+        "where_note": where_note,
         "sealant": sealant(assessment, words),
         "narrow": narrow(assessment, words),
         "workdays": chosen.map_or_else(Vec::new, |option| workdays(option, words)),
@@ -85,11 +90,13 @@ fn hours_note(assessment: &Assessment, words: &Words) -> String {
     let plan = &assessment.job.plan;
     let (starts, lunch) = (work::time_of_day(plan.starts), plan.lunch);
     let starts = words.figures().time(starts);
-    if lunch > Minutes::ZERO {
+    let note = if lunch > Minutes::ZERO {
         say!(words, "paper-hours-note", starts = &starts, lunch = lunch)
     } else {
         say!(words, "paper-hours-note-no-lunch", starts = &starts)
-    }
+    };
+    let evenings = assessment.chosen().map_or(0, |option| option.schedule.evenings);
+    if evenings == 0 { note } else { note + " " + &words.text("paper-hand-back") }
 }
 
 /// The rule by which to seal on a day or leave it, a condition each: gaps, boards, room.
@@ -153,8 +160,16 @@ fn products(assessment: &Assessment, option: &RepairOption, words: &Words) -> Ve
 
 /// The tasks with the hours planned, and a blank for those taken.
 fn tasks_taken(option: &RepairOption, words: &Words) -> Vec<Value> {
-    let tasks = option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO);
-    tasks.map(|task| json!([task.name, words.figures().number(task.hours.mean.to_h(), 1)])).collect()
+    // What is done in two goes is one task to whoever writes the hours down.
+    let mut all: Vec<(&str, &str, Hours)> = Vec::new();
+    for task in option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO) {
+        match all.iter_mut().find(|(id, ..)| *id == task.id) {
+            Some((.., hours)) => *hours = *hours + task.hours.mean,
+            None => all.push((&task.id, &task.name, task.hours.mean)),
+        }
+    }
+    let row = |(_, name, hours): (&str, &str, Hours)| json!([name, words.figures().number(hours.to_h(), 1)]);
+    all.into_iter().map(row).collect()
 }
 
 /// What is bought with the pieces planned, and a blank for those used.
@@ -208,15 +223,32 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
-        "boards": figures.percent(moisture_on(state, assessment.seal_day).to_pct(), 1),
+        "boards": figures.percent(moisture_on(state, day_of_work(assessment)).to_pct(), 1),
         "wet": state.is_wetted(),
     })
 }
 
-/// The middle one of the gaps that are worked on in a section, on the day of sealing.
+/// Days from the visit to the day that gaps and moisture are told for: of the sealing, or on which the work starts.
+fn day_of_work(assessment: &Assessment) -> usize {
+    let starts = || {
+        let first = assessment.chosen()?.starts;
+        usize::try_from(assessment.job.visited.until(first).ok()?.get_days()).ok()
+    };
+    match bead(assessment) {
+        Some(_) => assessment.seal_day,
+        None => starts().unwrap_or_default(),
+    }
+}
+
+/// The middle one of the gaps that are worked on in a section, on that day.
 fn typical_gap(assessment: &Assessment, at: usize) -> Option<Length> {
     let here = treated(assessment).filter(|joint| joint.section == Some(at));
-    let mut gaps: Vec<Length> = here.map(|joint| joint.at_sealing).collect();
+    let day = day_of_work(assessment);
+    let gap = |joint: &JointState| match bead(assessment) {
+        Some(_) => Some(joint.at_sealing),
+        None => assessment.gap_on(joint, day),
+    };
+    let mut gaps: Vec<Length> = here.filter_map(gap).collect();
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     gaps.get(gaps.len() / 2).copied()
 }

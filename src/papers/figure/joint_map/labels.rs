@@ -1,7 +1,7 @@
 //! Which joints of a map bear their number, and where it stands, so that no two cover each other.
 
 use geo::Coord;
-use svg::node::element::{Group, Text};
+use svg::node::element::{Group, Rectangle, Text};
 
 use super::super::{GAP, INK, WATER, WOOD};
 use super::{JointMap, MapFor, Mark, NUMBER, round};
@@ -51,24 +51,23 @@ impl Label {
 
     pub(super) fn draw(&self) -> Group {
         let turn = self.along.y.atan2(self.along.x).to_degrees();
-        let mut group = Group::new();
-        // A halo in the color of the wood keeps the number readable over the joint.
-        for halo in [true, false] {
-            let text = Text::new(self.text.clone())
-                .set("x", round(self.at.x))
-                .set("y", round(self.at.y + self.size * 0.36))
-                .set("font-family", "Inter")
-                .set("font-weight", if self.bold { 600 } else { 400 })
-                .set("font-size", self.size)
-                .set("text-anchor", "middle")
-                .set("fill", self.color);
-            let text = if halo {
-                text.set("stroke", WOOD).set("stroke-width", 2.4).set("stroke-linejoin", "round")
-            } else {
-                text
-            };
-            group = group.add(text);
-        }
+        let (long, high) = self.reach();
+        // A ground in the color of the wood keeps the number readable over the joint.
+        let ground = Rectangle::new()
+            .set("x", round(self.at.x - long))
+            .set("y", round(self.at.y - high))
+            .set("width", round(2.0 * long))
+            .set("height", round(2.0 * high))
+            .set("fill", WOOD);
+        let text = Text::new(self.text.clone())
+            .set("x", round(self.at.x))
+            .set("y", round(self.at.y + self.size * 0.36))
+            .set("font-family", "Inter")
+            .set("font-weight", if self.bold { 600 } else { 400 })
+            .set("font-size", self.size)
+            .set("text-anchor", "middle")
+            .set("fill", self.color);
+        let group = Group::new().add(ground).add(text);
         if turn == 0.0 {
             return group;
         }

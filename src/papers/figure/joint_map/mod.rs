@@ -29,6 +29,8 @@ const MARGIN: f64 = 5.0;
 /// Size of the numbers, and how far apart lines of them are at least.
 const NUMBER: f64 = 6.4;
 const PITCH: f64 = 7.0;
+/// A map in a row of its own is no larger than it takes for lines of numbers this far apart.
+const AMPLE: f64 = 8.6;
 /// Every so manieth joint may be numbered.
 const STEPS: [usize; 8] = [1, 2, 5, 10, 20, 50, 100, 200];
 
@@ -107,6 +109,7 @@ impl<'a> JointMap<'a> {
         if map.steps.is_empty() || map.steps.iter().any(|step| *step > 1) {
             map.whole = true;
             map.fit(WHOLE, WHOLE_HEIGHT);
+            map.spare_room();
         }
         Some(map)
     }
@@ -130,6 +133,16 @@ impl<'a> JointMap<'a> {
             STEPS.into_iter().find(|step| pitch * f64::from(u32::try_from(*step).unwrap_or(1)) >= PITCH)
         };
         self.steps = sections.iter().map(|section| step(section.board.face_width).unwrap_or(500)).collect();
+    }
+
+    /// Makes a map smaller whose numbers would be farther apart than they must be, but not tiny.
+    fn spare_room(&mut self) {
+        let sections = &self.assessment.job.surfaces[self.surface].sections;
+        let faces = sections.iter().map(|section| section.board.face_width.to_m() * self.scale);
+        let closest = faces.fold(f64::INFINITY, f64::min);
+        if closest.is_finite() && closest > AMPLE {
+            self.scale *= (AMPLE / closest).max(0.55);
+        }
     }
 
     /// Width and height in points.
