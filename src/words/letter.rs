@@ -17,6 +17,9 @@ const TOO_WET: f64 = 4.0;
 const SURE: f64 = 0.9;
 const LIKELY: f64 = 0.6;
 
+/// A range as wide as this leaves everything open.
+const TELLS_NOTHING: f64 = 0.9;
+
 /// Best weeks that span fewer than this many are worth naming.
 const SEASON_WEEKS: usize = 50;
 
@@ -286,7 +289,9 @@ pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
 fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
     let (band, chance) = percent(risk.chance);
     let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
-    if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
+    if risk.interval.high - risk.interval.low >= TELLS_NOTHING {
+        sentences.push(say!(words, "letter-reopening-open"));
+    } else if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
         let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
         sentences.push(say!(words, "letter-reopening-range", low = low, high = high));
     }

@@ -189,6 +189,8 @@ paper-map-evidence = Red: measured, with its number. Blue dots: photos.
 paper-map-reading = Blue: read these first.
 paper-seal-today = Seal today only if
 paper-seal-today-gaps = the joints are between { $low } and { $high }
+paper-seal-today-gaps-section = { $surface }, { $section }: the joints are between { $low } and { $high }
+paper-seal-today-wet = the boards that got wet have dried that far, and the leak is fixed
 paper-seal-today-boards = the boards read { $most } or less
 paper-seal-today-edges = { $units ->
     [inches] the edges are clean and dry, and the room is between 40°F and 95°F
@@ -289,6 +291,7 @@ paper-photo-file = file
 paper-meter-setting = set to
 paper-evidence-fair = This sheet says how wet the boards were and how sure that is. It blames no one: a chance below about 9 in 10 settles nothing.
 paper-causes = Odds of each cause
+paper-causes-note = Causes can come together, so the odds don’t add up to 100%.
 paper-clue = what we saw
 paper-clue-for = points to
 paper-clue-against = points away from

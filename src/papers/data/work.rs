@@ -104,21 +104,42 @@ fn seal_today(assessment: &Assessment, words: &Words) -> Vec<String> {
     if bead(assessment).is_none() {
         return Vec::new();
     }
-    let mut lines: Vec<String> = gaps_today(assessment, words).into_iter().collect();
+    let mut lines = gaps_today(assessment, words);
     lines.extend(wettest_today(assessment, words));
+    if assessment.sections.iter().any(SectionState::is_wetted) {
+        lines.push(say!(words, "paper-seal-today-wet"));
+    }
     lines.push(say!(words, "paper-seal-today-edges", units = unit_id(words.units())));
     lines.extend(room_today(assessment, words));
     lines
 }
 
-/// The gaps between which to seal: those of the sections on the day of sealing, and what the forecast may be off.
-fn gaps_today(assessment: &Assessment, words: &Words) -> Option<String> {
-    let sections = 0..assessment.sections.len();
-    let typical: Vec<Length> = sections.filter_map(|at| typical_gap(assessment, at)).collect();
-    let least = typical.iter().copied().reduce(Length::min)?;
-    let most = typical.iter().copied().reduce(Length::max)?;
-    let low = (least - GAP_OFF).max(assessment.job.plan.narrowest);
-    Some(say!(words, "paper-seal-today-gaps", low = low, high = most + GAP_OFF))
+/// The gaps between which to seal: those of the dry sections on the day of sealing, and what the forecast may be off.
+/// Where sections differ by more than that, each is told by itself.
+fn gaps_today(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let dry = assessment.sections.iter().enumerate().filter(|(_, state)| !state.is_wetted());
+    let typical: Vec<(&SectionState, Length)> =
+        dry.filter_map(|(at, state)| Some((state, typical_gap(assessment, at)?))).collect();
+    let gaps = || typical.iter().map(|(_, gap)| *gap);
+    let (Some(least), Some(most)) = (gaps().reduce(Length::min), gaps().reduce(Length::max)) else {
+        return Vec::new();
+    };
+    let low = |gap: Length| (gap - GAP_OFF).max(assessment.job.plan.narrowest);
+    if most - least <= GAP_OFF {
+        return vec![say!(words, "paper-seal-today-gaps", low = low(least), high = most + GAP_OFF)];
+    }
+    let one = |(state, gap): &(&SectionState, Length)| {
+        let surface = &assessment.job.surfaces[state.surface];
+        say!(
+            words,
+            "paper-seal-today-gaps-section",
+            surface = &surface.name,
+            section = &surface.sections[state.section].name,
+            low = low(*gap),
+            high = *gap + GAP_OFF
+        )
+    };
+    typical.iter().map(one).collect()
 }
 
 /// The wettest that boards may read.
