@@ -13,6 +13,7 @@ use super::toast::Toast;
 use super::view::Selected;
 use super::{App, joint_bar, time_line};
 use crate::assess::EntryPlace;
+use crate::export::DraftPapers;
 use crate::job::fields::{self, At};
 
 impl App {
@@ -61,7 +62,8 @@ impl App {
             Command::WritePapersTo(folder) => {
                 let (job, templates) = (Arc::clone(self.session.job()), self.services.templates.clone());
                 let words = self.languages.paper_words(&job);
-                self.send(BackgroundTask::WritePapers(folder, job, templates, words));
+                let drafts = if self.view.papers.drafts { DraftPapers::Write } else { DraftPapers::HoldBack };
+                self.send(BackgroundTask::WritePapers(folder, job, templates, words, drafts));
             }
             Command::Language(audience, language) => {
                 self.languages.set(audience, language);

@@ -18,9 +18,9 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::taken;
-use crate::export::{write_papers, write_record};
+use crate::export::{DraftPapers, job_calendar, write_papers, write_record};
 use crate::job::{Catalog, Job, Lessons, Taken, jobs_in};
-use crate::papers::{PaperWords, Papers, Templates};
+use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Say, Words, say, unreadable_file};
 
 /// A task that takes longer is shown, with a button to cancel it.
@@ -31,7 +31,7 @@ pub(super) enum BackgroundTask {
     ReadWeather(PathBuf),
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
-    WritePapers(PathBuf, Arc<Job>, Templates, PaperWords),
+    WritePapers(PathBuf, Arc<Job>, Templates, PaperWords, DraftPapers),
     WriteRecord(PathBuf, Arc<Job>, PaperWords),
     Learn(PathBuf),
 }
@@ -121,8 +121,8 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
             let read = air_import::read(&import);
             Outcome::Logger(import, read)
         }
-        BackgroundTask::WritePapers(folder, job, templates, words) => {
-            let written = papers_to(&folder, &assess_job(job), templates, &words, canceled);
+        BackgroundTask::WritePapers(folder, job, templates, words, drafts) => {
+            let written = papers_to(&folder, &assess_job(job), templates, &words, drafts, canceled);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::WriteRecord(folder, job, words) => {
@@ -138,22 +138,27 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
     (number, outcome)
 }
 
-/// Writes all papers, or those of a delivery; gives back what is wrong with the user's own templates.
+/// Writes all papers, or those of a delivery; gives back what was held back, and what is wrong with the user's own
+/// templates.
 fn papers_to(
     folder: &Path,
     assessment: &Assessment,
     templates: Templates,
     words: &PaperWords,
+    drafts: DraftPapers,
     canceled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
     if assessment.is_delivery_only() {
-        return write_record(assessment, words, folder)
+        return write_record(assessment, words, &folder.join(Folder::Crew.name()))
             .map(|_| Vec::new())
             .map_err(|error| error.say(&words.owner));
     }
     let papers = Papers::with(assessment, templates, words);
-    let written = write_papers(&papers, folder, canceled).map_err(|error| error.say(&words.owner))?;
-    Ok(written.iter().filter_map(|paper| paper.fault_text(&words.owner)).collect())
+    let calendar = job_calendar(assessment, &words.crew);
+    let all = write_papers(&papers, calendar.as_deref(), folder, drafts, canceled);
+    let all = all.map_err(|error| error.say(&words.owner))?;
+    let faults = all.written.iter().filter_map(|paper| paper.fault_text(&words.owner));
+    Ok(all.held_text(&words.owner).into_iter().chain(faults).collect())
 }
 
 fn learn(folder: &Path) -> io::Result<(usize, Lessons)> {

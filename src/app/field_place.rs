@@ -4,11 +4,14 @@ use super::view::Tab;
 use crate::job::fields::Field;
 
 /// The tab of every part of a job's file, by where its path begins; the longest that fits counts.
-const PARTS: [(&str, Tab); 28] = [
+const PARTS: [(&str, Tab); 32] = [
     ("title", Tab::Measure),
     ("owner", Tab::Measure),
     ("address", Tab::Measure),
+    ("phone", Tab::Measure),
+    ("getting_in", Tab::Measure),
     ("contractor", Tab::Measure),
+    ("received", Tab::Measure),
     ("notes", Tab::Measure),
     ("units", Tab::Measure),
     ("built", Tab::Measure),
@@ -31,6 +34,7 @@ const PARTS: [(&str, Tab); 28] = [
     // What new boards should be when they arrive is worked out beside the cause.
     ("plan.delivered_at", Tab::Why),
     ("wording", Tab::Papers),
+    ("proposal", Tab::Papers),
     ("shelf", Tab::Catalog),
     ("done", Tab::FollowUp),
     ("later", Tab::FollowUp),

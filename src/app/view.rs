@@ -235,6 +235,8 @@ pub struct PaperView {
     pub index: usize,
     /// The page of it that is read, large.
     pub page: Option<usize>,
+    /// Whether papers that cannot be stood for are written as well, as drafts.
+    pub drafts: bool,
 }
 
 /// The state of the view: nothing of it is part of the job.

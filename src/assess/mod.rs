@@ -65,9 +65,9 @@ use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
 use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Length, Span, Volume};
-use crate::repair::{Caution, CautionWhen, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
+use crate::repair::{Caution, CautionWhen, Height, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps, moisture_readings};
+use crate::survey::{GapSurvey, joint_gaps, moisture_readings, reading_order};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -237,6 +237,12 @@ impl Assessment {
         })
     }
 
+    /// The joints to read first, surface and joint by their indices; empty once the readings do.
+    pub fn reading_order(&self) -> Vec<(usize, usize)> {
+        let job = sanitized(&self.job);
+        reading_order(&job.surfaces, &self.layouts, &job.survey, self.gaps.next)
+    }
+
     /// Length of joint that is sealed again.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);
@@ -346,8 +352,9 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         choice,
         next_install: next_install::next_install(job, built_in),
         follow_up,
-        cautions: cautions(job, catalog),
+        cautions: Vec::new(),
     };
+    assessment.cautions = cautions(job, catalog, &assessment.sections);
     let stills: Vec<Vec<Still>> =
         assessment.options.iter().map(|option| assessment.stills(job, option)).collect();
     for (option, stills) in assessment.options.iter_mut().zip(stills) {
@@ -386,12 +393,14 @@ pub fn taken(job: &Job, catalog: &Arc<Catalog>) -> Taken {
     assessment.chosen().map(of).unwrap_or_default()
 }
 
-fn cautions(job: &Job, catalog: &Catalog) -> Vec<Caution> {
+fn cautions(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Vec<Caution> {
     let overhead = job.surfaces.iter().any(|surface| surface.kind != SurfaceKind::Wall);
     let applies = |caution: &&Caution| match caution.when {
         CautionWhen::Always => true,
         CautionWhen::BuiltBefore(year) => job.built.is_none_or(|built| built < year),
         CautionWhen::Overhead => overhead,
+        CautionWhen::Ladders => overhead || job.plan.site.height != Height::Steps,
+        CautionWhen::Wet => sections.iter().any(SectionState::is_wetted),
     };
     catalog.cautions.iter().filter(applies).cloned().collect()
 }

@@ -57,6 +57,9 @@ pub struct SectionState {
     /// That moisture held against the lumber marks of the catalog; `None` where it is not known or there
     /// are no marks.
     pub against_marks: Option<AgainstMarks>,
+    /// For each lumber mark of the catalog the chance, 0 to 1, that they were wetter than it allows; empty where
+    /// their moisture at install is not known.
+    pub over_marks: Vec<f64>,
     /// What boards for this section must be before they are installed.
     pub before_install: BeforeInstall,
     /// Narrowest and widest the mean gap becomes in the coming year.
@@ -287,6 +290,9 @@ fn section_state(
         across,
         origin,
         against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
+        over_marks: origin.map_or_else(Vec::new, |_| {
+            catalog.marks.iter().map(|mark| course.wetter_at_install(mark.most)).collect()
+        }),
         before_install: before_install(job, catalog, board, species, year),
         settled,
         year_gap,

@@ -396,6 +396,13 @@ impl Course {
         (Moisture::pct(mean), Span { low: Moisture::pct(low), high: Moisture::pct(high) })
     }
 
+    /// The chance, 0 to 1, that the boards were wetter than this at install.
+    #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
+    pub fn wetter_at_install(&self, than: Moisture) -> f64 {
+        let wetter = self.installed.iter().filter(|moisture| **moisture > than.to_pct()).count();
+        wetter as f64 / self.installed.len().max(1) as f64
+    }
+
     /// Moisture on a day counted from the visit: mean and standard deviation over the worlds.
     #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
     pub fn on(&self, day: i64) -> Estimate<Moisture> {

@@ -11,6 +11,7 @@ use std::path::PathBuf;
 use clap::{ArgMatches, Args, Command as Clap, CommandFactory as _, FromArgMatches as _, Parser, Subcommand};
 
 use super::bead::BeadArguments;
+use super::new_job::NewJob;
 use crate::words::Words;
 
 #[derive(Parser)]
@@ -29,6 +30,7 @@ pub(super) enum Command {
         json: bool,
     },
     Bead(BeadArguments),
+    New(Box<NewJob>),
     Check {
         job: PathBuf,
     },
@@ -61,6 +63,8 @@ pub(super) enum Command {
         templates: Option<PathBuf>,
         #[command(flatten)]
         languages: PaperLanguages,
+        #[arg(long)]
+        draft: bool,
     },
     Schema {
         #[arg(long)]

@@ -6,6 +6,7 @@
 mod arguments;
 mod bead;
 mod folder;
+mod new_job;
 mod opened;
 
 use std::io::Write as _;
@@ -18,11 +19,11 @@ use opened::{Opened, file_name, job_files, plain_words};
 
 use crate::assess::Assessment;
 use crate::export::{
-    NextInstallReport, OutFolder, Report, WriteError, export, job_schema, joints_csv, report_schema,
-    write_papers, write_record, year_csv,
+    DraftPapers, NextInstallReport, OutFolder, Report, WriteError, export, job_calendar, job_schema,
+    joints_csv, report_schema, write_papers, write_record, year_csv,
 };
 use crate::job::{Job, demo_job};
-use crate::papers::{PaperWords, Papers, Templates};
+use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Arg, Language, Say as _, Words, languages, next_install, say};
 
 /// What the process came to.
@@ -90,6 +91,7 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             print(&printed)?;
             Ok(if good { Outcome::Good } else { Outcome::Faulty })
         }
+        Command::New(new) => new.run(),
         Command::Check { job } => each(&job, check),
         Command::Joints(table) => table_of(&table.job, |opened| joints_csv(&opened.assessment)),
         Command::Year(table) => table_of(&table.job, |opened| year_csv(&opened.assessment)),
@@ -104,14 +106,15 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             ready(&Opened::load(&job)?, json, out.as_deref(), &languages)
         }
         Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
-        Command::Papers { job, out, templates, languages } => {
+        Command::Papers { job, out, templates, languages, draft } => {
             let said = |error: crate::papers::PaperError| error.say(&plain_words());
             let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
             let templates = templates.unwrap_or_default();
             each(&job, |path, opened, several| {
                 let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
                 let folder = if several { out.join(stem) } else { out.clone() };
-                papers(opened, &folder, templates.clone(), &languages)
+                let drafts = if draft { DraftPapers::Write } else { DraftPapers::HoldBack };
+                papers(opened, &folder, templates.clone(), &languages, drafts)
             })
         }
         Command::Schema { job } => {
@@ -143,7 +146,7 @@ fn ready(
             .into_owned());
     };
     if let Some(folder) = out {
-        delivery_papers(assessment, folder, languages)?;
+        delivery_papers(assessment, &paper_words(&assessment.job, languages)?, folder)?;
     } else if json {
         let report = NextInstallReport::new(assessment);
         print(&(serde_json::to_string_pretty(&report).map_err(|error| error.to_string())? + "\n"))?;
@@ -217,36 +220,45 @@ fn paper_words(job: &Job, chosen: &PaperLanguages) -> Result<PaperWords, String>
 }
 
 /// Writes the record of a delivery and what goes with it.
-fn delivery_papers(assessment: &Assessment, out: &Path, languages: &PaperLanguages) -> Result<(), String> {
-    let words = paper_words(&assessment.job, languages)?;
-    for path in write_record(assessment, &words, out).map_err(|error| error.say(&words.owner))? {
+fn delivery_papers(assessment: &Assessment, words: &PaperWords, out: &Path) -> Result<(), String> {
+    for path in write_record(assessment, words, out).map_err(|error| error.say(&words.owner))? {
         print(&format!("{}\n", path.display()))?;
     }
     Ok(())
 }
 
-/// Writes all papers; of a job that is about a delivery alone, those of the delivery. A template of the user's
-/// own with a fault is told, and the built-in one stands in.
+/// Writes all papers, and of a next install its record. What is held back is told with the reason; so is a template
+/// of the user's own with a fault, for which the built-in one stands in.
 fn papers(
     opened: &Opened,
     out: &Path,
     templates: Templates,
     languages: &PaperLanguages,
+    drafts: DraftPapers,
 ) -> Result<Outcome, String> {
-    let words = paper_words(&opened.assessment.job, languages)?;
-    if opened.assessment.is_delivery_only() {
-        delivery_papers(&opened.assessment, out, languages)?;
-        return Ok(judged(opened));
-    }
-    let papers = Papers::with(&opened.assessment, templates, &words);
-    let written = write_papers(&papers, out, || false).map_err(|error| error.say(&words.owner))?;
-    for paper in &written {
-        if let Some(fault) = paper.fault_text(&words.owner) {
-            eprintln!("{fault}");
+    let assessment = &opened.assessment;
+    let words = paper_words(&assessment.job, languages)?;
+    // A job that is about boards to come alone has no other papers.
+    let mut good = true;
+    if !assessment.is_delivery_only() {
+        let papers = Papers::of_file(assessment, &opened.unread, templates, &words);
+        let calendar = job_calendar(assessment, &words.crew);
+        let all = write_papers(&papers, calendar.as_deref(), out, drafts, || false);
+        let all = all.map_err(|error| error.say(&words.owner))?;
+        for paper in &all.written {
+            if let Some(fault) = paper.fault_text(&words.owner) {
+                eprintln!("{fault}");
+            }
+            print(&format!("{}\n", paper.path.display()))?;
         }
-        print(&format!("{}\n", paper.path.display()))?;
+        for line in all.held_text(&words.owner) {
+            eprintln!("{line}");
+        }
+        good = all.held.is_empty() && all.written.iter().all(|paper| paper.fault.is_none());
     }
-    let good = written.iter().all(|paper| paper.fault.is_none());
+    if assessment.next_install.is_some() {
+        delivery_papers(assessment, &words, &out.join(Folder::Crew.name()))?;
+    }
     Ok(if good { judged(opened) } else { Outcome::Faulty })
 }
 

@@ -1,49 +1,108 @@
-//! The next reading of a stack as a calendar entry: iCalendar, RFC 5545.
+//! Days to remember as calendar entries: iCalendar, RFC 5545. The weeks to seal in, the follow-up in the humid and in
+//! the dry season, and the next reading of a stack.
 
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 
-use crate::assess::{Assessment, NextInstallFindings};
-use crate::ready::NextInstall;
-use crate::words::{Words, next_install};
+use crate::assess::{Assessment, SectionState, date_after};
+use crate::words::{Words, next_install, say};
 
 /// A line is folded after so many octets.
 const FOLD: usize = 74;
 
-/// The entry, a whole day long; `None` where nothing is to be done on a day.
-pub fn next_reading_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
-    let found = assessment.next_install.as_deref()?;
-    let next = assessment.job.next_install.as_ref()?;
-    let (day, summary) = next_install::appointment(found, next, &assessment.job, words)?;
-    Some(entry(assessment, found, next, (day, &summary), words))
+/// One entry, whole days long.
+struct Entry {
+    /// What tells it from the other entries of the job.
+    kind: &'static str,
+    from: Date,
+    /// The last day.
+    to: Date,
+    summary: String,
+    told: String,
 }
 
-fn entry(
-    assessment: &Assessment,
-    found: &NextInstallFindings,
-    next: &NextInstall,
-    (day, summary): (Date, &str),
-    words: &Words,
-) -> String {
-    let after = day.checked_add(1.day()).unwrap_or(day);
-    let compact = |date: Date| date.to_string().replace('-', "");
+/// The next reading of a stack; `None` where nothing is to be measured next.
+pub fn next_reading_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
+    let found = assessment.next_install.as_deref()?;
+    let entry = next_reading(assessment, words)?;
+    Some(calendar(assessment, found.date(found.today), &[entry]))
+}
+
+/// All days of a job to remember, in one calendar; `None` where there are none.
+pub fn job_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
+    let mut entries: Vec<Entry> = sealing(assessment, words).into_iter().collect();
+    entries.extend(follow_ups(assessment, words));
+    entries.extend(next_reading(assessment, words));
+    (!entries.is_empty()).then(|| calendar(assessment, assessment.job.visited, &entries))
+}
+
+/// The day set for sealing, or the best weeks, where the selected option seals joints.
+fn sealing(assessment: &Assessment, words: &Words) -> Option<Entry> {
+    let job = &*assessment.job;
+    let chosen = assessment.chosen().filter(|_| assessment.lays_beads() && job.done.finished.is_none())?;
+    let (title, seals) = (&job.title, assessment.season.as_ref()?);
+    let (from, to) = match job.plan.seal_on.filter(|date| *date >= job.visited) {
+        Some(day) => (day, day),
+        None => (date_after(job, seals.best.low * 7), date_after(job, seals.best.high * 7 + 6)),
+    };
+    let summary = say!(words, "calendar-seal", title = title);
+    Some(Entry { kind: "seal", from, to, summary, told: words.called(&chosen.name).into_owned() })
+}
+
+/// The days on which to measure again.
+fn follow_ups(assessment: &Assessment, words: &Words) -> Vec<Entry> {
+    let job = &*assessment.job;
+    let Some(days) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
+        return Vec::new();
+    };
+    let (humid, dry) = SectionState::look_again(days);
+    let title = &job.title;
+    let told = say!(words, "calendar-follow-up-told");
+    [
+        (humid, "humid", say!(words, "calendar-humid", title = title)),
+        (dry, "dry", say!(words, "calendar-dry", title = title)),
+    ]
+    .map(|(day, kind, summary)| {
+        let on = date_after(job, day);
+        Entry { kind, from: on, to: on, summary, told: told.clone() }
+    })
+    .into()
+}
+
+/// What is to be done next with a stack of boards.
+fn next_reading(assessment: &Assessment, words: &Words) -> Option<Entry> {
+    let found = assessment.next_install.as_deref()?;
+    let next = assessment.job.next_install.as_ref()?;
+    let (on, summary) = next_install::appointment(found, next, &assessment.job, words)?;
     let mut told = vec![next_install::headline(found, next, words)];
     told.extend(next_install::reasons(found, next, words));
-    let lines = [
+    Some(Entry { kind: "reading", from: on, to: on, summary, told: told.join("\n") })
+}
+
+/// Entries as a calendar, made on `stamp`: the same job gives the same bytes.
+fn calendar(assessment: &Assessment, stamp: Date, entries: &[Entry]) -> String {
+    let compact = |date: Date| date.to_string().replace('-', "");
+    let mut lines = vec![
         "BEGIN:VCALENDAR".to_owned(),
         "VERSION:2.0".to_owned(),
-        "PRODID:-//Gapwright//next reading//EN".to_owned(),
-        "BEGIN:VEVENT".to_owned(),
-        format!("UID:{}-{}@gapwright", compact(found.first), compact(day)),
-        format!("DTSTAMP:{}T000000Z", compact(found.date(found.today))),
-        format!("DTSTART;VALUE=DATE:{}", compact(day)),
-        format!("DTEND;VALUE=DATE:{}", compact(after)),
-        format!("SUMMARY:{}", escaped(summary)),
-        format!("LOCATION:{}", escaped(&assessment.job.address)),
-        format!("DESCRIPTION:{}", escaped(&told.join("\n"))),
-        "END:VEVENT".to_owned(),
-        "END:VCALENDAR".to_owned(),
+        "PRODID:-//Gapwright//Gapwright//EN".to_owned(),
     ];
+    for entry in entries {
+        // The last day itself is within: the end is the day after.
+        let after = entry.to.checked_add(1.day()).unwrap_or(entry.to);
+        lines.extend([
+            "BEGIN:VEVENT".to_owned(),
+            format!("UID:{}-{}-{}@gapwright", compact(stamp), entry.kind, compact(entry.from)),
+            format!("DTSTAMP:{}T000000Z", compact(stamp)),
+            format!("DTSTART;VALUE=DATE:{}", compact(entry.from)),
+            format!("DTEND;VALUE=DATE:{}", compact(after)),
+            format!("SUMMARY:{}", escaped(&entry.summary)),
+            format!("LOCATION:{}", escaped(&assessment.job.address)),
+            format!("DESCRIPTION:{}", escaped(&entry.told)),
+            "END:VEVENT".to_owned(),
+        ]);
+    }
+    lines.push("END:VCALENDAR".to_owned());
     lines.iter().map(|line| folded(line) + "\r\n").collect()
 }
 

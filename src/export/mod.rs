@@ -12,10 +12,10 @@ mod papers;
 mod report;
 mod tables;
 
-pub use calendar::next_reading_calendar;
+pub use calendar::{job_calendar, next_reading_calendar};
 pub use folder::{OutFolder, WriteError};
 pub use job_schema::job_schema;
-pub use papers::{Handed, PapersError, WrittenPaper, write_papers, write_record};
+pub use papers::{DraftPapers, Handed, PapersError, PapersWritten, WrittenPaper, write_papers, write_record};
 pub use report::{NextInstallReport, Report, report_schema};
 pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
 

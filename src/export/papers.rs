@@ -8,7 +8,7 @@ use super::calendar::next_reading_calendar;
 use super::report::NextInstallReport;
 use super::{OutFolder, WriteError};
 use crate::assess::Assessment;
-use crate::papers::{PAGE_FILE, Paper, PaperError, PaperWords, Papers, record};
+use crate::papers::{Folder, PAGE_FILE, Paper, PaperError, PaperWords, Papers, record};
 use crate::words::{Arg, Say, Words, say};
 
 /// What is written for handing over.
@@ -18,12 +18,14 @@ pub enum Handed {
     Paper(Paper),
     /// The homeowner's page, as HTML.
     OwnerPage,
+    /// The days to remember, as iCalendar.
+    Calendar,
 }
 
 impl Handed {
-    /// All there is, the page last.
+    /// All there is, by what they are.
     fn all() -> Vec<Self> {
-        Paper::ALL.into_iter().map(Self::Paper).chain([Self::OwnerPage]).collect()
+        Paper::ALL.into_iter().map(Self::Paper).chain([Self::OwnerPage, Self::Calendar]).collect()
     }
 
     /// The name of its file.
@@ -31,23 +33,47 @@ impl Handed {
         match self {
             Self::Paper(paper) => format!("{}.pdf", paper.file_stem()),
             Self::OwnerPage => PAGE_FILE.to_owned(),
+            Self::Calendar => "calendar.ics".to_owned(),
         }
     }
 
-    /// The file, and what is wrong with the user's own template, if the built-in one was used.
-    fn make(self, papers: &Papers) -> Result<(Vec<u8>, Option<PaperError>), PaperError> {
+    /// The folder of those it is meant for.
+    pub const fn folder(self) -> Folder {
+        match self {
+            Self::Paper(paper) => paper.folder(),
+            Self::OwnerPage => Folder::Owner,
+            Self::Calendar => Folder::Crew,
+        }
+    }
+
+    /// The paper that stands or falls with the same entries.
+    const fn like(self) -> Paper {
+        match self {
+            Self::Paper(paper) => paper,
+            Self::OwnerPage => Paper::Letter,
+            Self::Calendar => Paper::WorkOrder,
+        }
+    }
+
+    /// The file, and what is wrong with the user's own template, if the built-in one was used; `None` where there
+    /// is nothing to write.
+    fn make(self, papers: &Papers, calendar: Option<&str>) -> Result<Option<MadeFile>, PaperError> {
         match self {
             Self::Paper(paper) => {
                 let typeset = papers.typeset(paper)?;
-                Ok((typeset.pdf()?, typeset.into_fault()))
+                Ok(Some((typeset.pdf()?, typeset.into_fault())))
             }
             Self::OwnerPage => {
                 let page = papers.owner_page()?;
-                Ok((page.html.into_bytes(), page.fault))
+                Ok(Some((page.html.into_bytes(), page.fault)))
             }
+            Self::Calendar => Ok(calendar.map(|calendar| (calendar.as_bytes().to_vec(), None))),
         }
     }
 }
+
+/// A file's bytes, and what is wrong with the user's own template.
+type MadeFile = (Vec<u8>, Option<PaperError>);
 
 impl Say for Handed {
     /// Its name.
@@ -55,6 +81,7 @@ impl Say for Handed {
         match self {
             Self::Paper(paper) => paper.say(words),
             Self::OwnerPage => say!(words, "paper-name", paper = Arg::Id("owner-page")),
+            Self::Calendar => say!(words, "paper-name", paper = Arg::Id("calendar")),
         }
     }
 }
@@ -98,31 +125,82 @@ impl Say for PapersError {
     }
 }
 
-/// Writes all papers as PDF, and the homeowner's page, into a folder, which is made if it is not there. Nothing is written if one
-/// cannot be made, or if `cancelled` says so before all are made.
+/// What came of writing the papers.
+#[derive(Debug, Default)]
+pub struct PapersWritten {
+    /// What was written, and where.
+    pub written: Vec<WrittenPaper>,
+    /// What was held back, each with the reasons, a line for each.
+    pub held: Vec<(Handed, Vec<String>)>,
+}
+
+impl PapersWritten {
+    /// What was not written and why, in lines: those held back for the same reasons together.
+    pub fn held_text(&self, words: &Words) -> Vec<String> {
+        let mut lines: Vec<String> = Vec::new();
+        let mut told: Vec<&[String]> = Vec::new();
+        for (_, reasons) in &self.held {
+            if told.contains(&reasons.as_slice()) {
+                continue;
+            }
+            told.push(reasons);
+            let same = self.held.iter().filter(|(_, other)| other == reasons);
+            let names: Vec<String> = same.map(|(paper, _)| paper.say(words)).collect();
+            let names = Arg::Names(names.iter().map(String::as_str).collect());
+            lines.push(say!(words, "paper-held", papers = names));
+            lines.extend(reasons.iter().cloned());
+        }
+        if !lines.is_empty() {
+            lines.push(say!(words, "paper-held-drafts"));
+        }
+        lines
+    }
+}
+
+/// How papers are written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum DraftPapers {
+    /// What cannot be stood for is not written.
+    #[default]
+    HoldBack,
+    /// It is written, and marked on every page.
+    Write,
+}
+
+/// Writes all papers as PDF, the homeowner's page and the calendar into a folder, which is made if it is not there:
+/// each into the folder in it of those it is meant for. Nothing is written if one cannot be made, or if
+/// `cancelled` says so before all are made.
 ///
 /// # Errors
-/// If a built-in template does not compile, or the folder or a file cannot be written.
+/// If a built-in template does not compile, or a folder or a file cannot be written.
 pub fn write_papers(
     papers: &Papers,
+    calendar: Option<&str>,
     folder: &Path,
+    drafts: DraftPapers,
     cancelled: impl Fn() -> bool + Sync,
-) -> Result<Vec<WrittenPaper>, PapersError> {
+) -> Result<PapersWritten, PapersError> {
+    let is_held = |paper: &Handed| !papers.held_back(paper.like()).is_empty();
+    let (held, wanted): (Vec<Handed>, Vec<Handed>) =
+        Handed::all().into_iter().partition(|paper| drafts == DraftPapers::HoldBack && is_held(paper));
     let make = |paper: Handed| -> Result<Option<_>, PaperError> {
         if cancelled() {
             return Ok(None);
         }
-        let (bytes, fault) = paper.make(papers)?;
-        Ok(Some((paper, bytes, fault)))
+        Ok(paper.make(papers, calendar)?.map(|(bytes, fault)| (paper, bytes, fault)))
     };
-    let made = Handed::all().into_par_iter().map(make).collect::<Result<Option<Vec<_>>, _>>()?;
-    let Some(made) = made.filter(|_| !cancelled()) else { return Ok(Vec::new()) };
-    let folder = OutFolder::create(folder)?;
+    let made = wanted.into_par_iter().map(make).collect::<Result<Vec<_>, _>>()?;
+    if cancelled() {
+        return Ok(PapersWritten::default());
+    }
+    let held = held.into_iter().map(|paper| (paper, papers.held_back(paper.like()).to_vec())).collect();
     let write = |(paper, bytes, fault): (Handed, Vec<u8>, Option<PaperError>)| {
-        let path = folder.write(&paper.file_name(), &bytes)?;
+        let into = OutFolder::create(&folder.join(paper.folder().name()))?;
+        let path = into.write(&paper.file_name(), &bytes)?;
         Ok(WrittenPaper { paper, path, fault })
     };
-    made.into_iter().map(write).collect()
+    let written = made.into_iter().flatten().map(write).collect::<Result<Vec<_>, PapersError>>()?;
+    Ok(PapersWritten { written, held })
 }
 
 /// Writes the record of a next install into a folder, which is made if it is not there: record and card as PDF,

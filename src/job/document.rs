@@ -7,6 +7,8 @@ use serde::{Deserialize, Serialize};
 use super::catalog::Catalog;
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
+use super::proposal::ProposalTerms;
+use super::received::BoardsReceived;
 use crate::air::{IndoorAir, LoggedAir, WinterAir};
 use crate::measure::{DateText, DayOrMonth, Length, Units};
 use crate::ready::NextInstall;
@@ -29,8 +31,14 @@ pub struct Job {
     pub owner: String,
     /// Where it is.
     pub address: String,
+    /// The homeowner's telephone.
+    pub phone: String,
+    /// How the crew gets in: key, parking, pets.
+    pub getting_in: String,
     /// Who does it.
     pub contractor: Contractor,
+    /// The terms of the proposal.
+    pub proposal: ProposalTerms,
     /// Parts of the letter that were worded otherwise.
     pub wording: Vec<OwnWords>,
     /// Free notes.
@@ -41,6 +49,8 @@ pub struct Job {
     pub built: Option<i16>,
     /// When the boards were installed; the month alone if the day is not known.
     pub installed: Option<DayOrMonth>,
+    /// How the boards came, and where they lay.
+    pub received: BoardsReceived,
     /// The day of the visit, on which the readings were taken.
     #[schemars(with = "DateText")]
     pub visited: Date,
@@ -77,12 +87,16 @@ impl Default for Job {
             title: String::new(),
             owner: String::new(),
             address: String::new(),
+            phone: String::new(),
+            getting_in: String::new(),
             contractor: Contractor::default(),
+            proposal: ProposalTerms::default(),
             wording: Vec::new(),
             notes: String::new(),
             units: Units::default(),
             built: None,
             installed: None,
+            received: BoardsReceived::default(),
             visited: jiff::civil::date(2026, 1, 15),
             surfaces: Vec::new(),
             survey: Survey::default(),
@@ -120,6 +134,8 @@ impl Job {
             title: self.title.clone(),
             owner: self.owner.clone(),
             address: self.address.clone(),
+            phone: self.phone.clone(),
+            getting_in: self.getting_in.clone(),
             contractor: self.contractor.clone(),
             units: self.units,
             built: self.built,

@@ -24,6 +24,10 @@ pub struct Contractor {
     pub details: String,
     /// Who signs.
     pub signs: String,
+    /// License or registration number, where the state asks for one.
+    pub license: String,
+    /// Insurance: carrier and policy.
+    pub insurance: String,
     /// The logo, if there is one.
     pub logo: Option<Logo>,
 }

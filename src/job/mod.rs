@@ -20,6 +20,9 @@ mod line_ids;
 mod price_book;
 mod price_file;
 mod problem;
+mod proposal;
+mod reading_table;
+mod received;
 mod ron_text;
 mod sanitized;
 mod storage;
@@ -40,4 +43,7 @@ pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,
     RangeFault, ReadingFault, SectionFault, Severity, Unread,
 };
+pub use proposal::ProposalTerms;
+pub use reading_table::{TableFault, TableRule, read_gaps, read_moistures};
+pub use received::BoardsReceived;
 pub use sanitized::sanitized;

@@ -5,10 +5,11 @@ use std::path::{Path, PathBuf};
 use typst::foundations::Bytes;
 
 use super::page::{self, OwnerPage, PAGE_FILE, PageData};
-use super::templates::{LOOK, LOOK_NAME, OwnTemplate};
+use super::templates::{LOOK, LOOK_NAME, OwnTemplate, PARTS, PARTS_NAME};
 use super::typeset::{Files, Typeset};
-use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure};
+use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure, held_back};
 use crate::assess::Assessment;
+use crate::job::Problem;
 use crate::words::Words;
 
 /// The papers of a job, ready to be typeset.
@@ -17,6 +18,7 @@ pub struct Papers {
     crew: Files,
     page: PageData,
     templates: Templates,
+    held: Vec<(Paper, Vec<String>)>,
 }
 
 impl Papers {
@@ -27,14 +29,35 @@ impl Papers {
 
     /// The papers of an assessment by these templates, in these words.
     pub fn with(assessment: &Assessment, templates: Templates, words: &PaperWords) -> Self {
-        let (given, page) = page::owner_data(assessment, &words.owner);
+        Self::of_file(assessment, &[], templates, words)
+    }
+
+    /// The same of a job whose file could not be read in full: `unread` is what is missing.
+    pub fn of_file(
+        assessment: &Assessment,
+        unread: &[Problem],
+        templates: Templates,
+        words: &PaperWords,
+    ) -> Self {
+        let (given, page) = page::owner_data(assessment, unread, &words.owner);
         let owner = files(assessment, &given, &words.owner);
         let crew = if words.crew == words.owner {
             owner.clone()
         } else {
-            files(assessment, &data::data(assessment, &words.crew), &words.crew)
+            files(assessment, &data::data(assessment, unread, &words.crew), &words.crew)
         };
-        Self { owner, crew, page, templates }
+        let held = |paper: Paper| {
+            let held = held_back(paper, assessment, unread)?;
+            Some((paper, held.reasons(assessment, &words.owner)))
+        };
+        let held = Paper::ALL.into_iter().filter_map(held).collect();
+        Self { owner, crew, page, templates, held }
+    }
+
+    /// Why a paper is held back, a line for each reason; nothing where it is not. It can be typeset still, and each
+    /// page then says that it is a draft.
+    pub fn held_back(&self, paper: Paper) -> &[String] {
+        self.held.iter().find(|(held, _)| *held == paper).map_or(&[], |(_, reasons)| reasons)
     }
 
     /// The homeowner's page: by the user's own template if there is one, else, or where that cannot be used,
@@ -121,7 +144,8 @@ pub(super) fn files(assessment: &Assessment, given: &serde_json::Value, words: &
     let mut files = Files::default();
     files.add("data.json", Bytes::from_string(given.to_string()));
     files.add(LOOK_NAME, Bytes::from_string(LOOK.to_owned()));
-    for (name, svg) in figure::figures(assessment, words) {
+    files.add(PARTS_NAME, Bytes::from_string(PARTS.to_owned()));
+    for (name, svg) in figure::figures(assessment, words).into_iter().chain(figure::maps(assessment)) {
         files.add(&name, Bytes::from_string(svg));
     }
     if let Some(logo) = &assessment.job.contractor.logo {

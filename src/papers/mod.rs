@@ -1,4 +1,5 @@
-//! What is handed over: the homeowner's letter, the price sheet, the crew's papers, the evidence.
+//! What is handed over: the homeowner's letter and proposal, the price sheet, the crew's papers, the evidence.
+//! What cannot be stood for is held back: see [`held_back`].
 //!
 //! A paper is a typst template in `assets/papers`, or one of the user's own, filled from `data`, with
 //! drawings from [`figure`]. Nothing is computed here: every figure comes from the assessment, every
@@ -9,6 +10,7 @@
 mod data;
 mod fault;
 pub mod figure;
+mod held_back;
 mod maker;
 mod page;
 mod paper;
@@ -20,9 +22,10 @@ pub use data::compared_options;
 pub(crate) use data::needed;
 pub use fault::PaperError;
 pub use figure::picture;
+pub use held_back::{HeldBack, held_back};
 pub use maker::Papers;
 pub use page::{OwnerPage, PAGE_FILE};
-pub use paper::{Paper, PaperWords, Reader};
+pub use paper::{Folder, Paper, PaperWords, Reader};
 pub use record::record;
 pub use templates::Templates;
 pub use typeset::{PageImage, Typeset};

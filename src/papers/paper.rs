@@ -8,12 +8,18 @@ use crate::words::{Arg, Say, Words, say};
 pub enum Paper {
     /// What happened and what will be done, for the homeowner.
     Letter,
-    /// The build-up of the price, for the contractor or an insurer.
+    /// What is offered on which terms, to be signed.
+    Proposal,
+    /// The build-up of the price, for the contractor alone.
     PriceSheet,
     /// What the crew does where, in which order.
     WorkOrder,
+    /// The same on one page, for a phone or the wall.
+    CrewCard,
     /// What to buy, by aisle.
     BuyingList,
+    /// Which joints to read first, with blanks: for the ladder.
+    MeasuringSheet,
     /// Readings, method, odds and sources, for a claim on a supplier.
     EvidenceSheet,
     /// What to measure again, where and when.
@@ -29,13 +35,41 @@ pub enum Reader {
     Crew,
 }
 
+/// The folder of those a paper is meant for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Folder {
+    /// The homeowner's.
+    Owner,
+    /// The crew's and the shop's.
+    Crew,
+    /// That of a claim on a supplier or an insurer.
+    Claim,
+    /// What stays in the house.
+    Inside,
+}
+
+impl Folder {
+    /// Its name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Owner => "owner",
+            Self::Crew => "crew",
+            Self::Claim => "claim",
+            Self::Inside => "inside",
+        }
+    }
+}
+
 impl Paper {
     /// All of them.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 9] = [
         Self::Letter,
+        Self::Proposal,
         Self::PriceSheet,
         Self::WorkOrder,
+        Self::CrewCard,
         Self::BuyingList,
+        Self::MeasuringSheet,
         Self::EvidenceSheet,
         Self::FollowUpCard,
     ];
@@ -44,9 +78,12 @@ impl Paper {
     pub const fn file_stem(self) -> &'static str {
         match self {
             Self::Letter => "letter",
+            Self::Proposal => "proposal",
             Self::PriceSheet => "price-sheet",
             Self::WorkOrder => "work-order",
+            Self::CrewCard => "crew-card",
             Self::BuyingList => "buying-list",
+            Self::MeasuringSheet => "measuring-sheet",
             Self::EvidenceSheet => "evidence-sheet",
             Self::FollowUpCard => "follow-up-card",
         }
@@ -55,8 +92,26 @@ impl Paper {
     /// Who reads it.
     pub const fn reader(self) -> Reader {
         match self {
-            Self::Letter | Self::PriceSheet | Self::EvidenceSheet => Reader::Owner,
-            Self::WorkOrder | Self::BuyingList | Self::FollowUpCard => Reader::Crew,
+            Self::Letter | Self::Proposal | Self::PriceSheet | Self::EvidenceSheet => Reader::Owner,
+            Self::WorkOrder
+            | Self::CrewCard
+            | Self::BuyingList
+            | Self::MeasuringSheet
+            | Self::FollowUpCard => Reader::Crew,
+        }
+    }
+
+    /// The folder it is written to, so that what is meant for one pair of eyes is not handed to another.
+    pub const fn folder(self) -> Folder {
+        match self {
+            Self::Letter | Self::Proposal => Folder::Owner,
+            Self::PriceSheet => Folder::Inside,
+            Self::EvidenceSheet => Folder::Claim,
+            Self::WorkOrder
+            | Self::CrewCard
+            | Self::BuyingList
+            | Self::MeasuringSheet
+            | Self::FollowUpCard => Folder::Crew,
         }
     }
 
@@ -64,7 +119,10 @@ impl Paper {
     pub const fn template(self) -> &'static str {
         match self {
             Self::Letter => include_str!("../../assets/papers/letter.typ"),
+            Self::Proposal => include_str!("../../assets/papers/proposal.typ"),
             Self::PriceSheet => include_str!("../../assets/papers/price-sheet.typ"),
+            Self::CrewCard => include_str!("../../assets/papers/crew-card.typ"),
+            Self::MeasuringSheet => include_str!("../../assets/papers/measuring-sheet.typ"),
             Self::WorkOrder => include_str!("../../assets/papers/work-order.typ"),
             Self::BuyingList => include_str!("../../assets/papers/buying-list.typ"),
             Self::EvidenceSheet => include_str!("../../assets/papers/evidence-sheet.typ"),

@@ -24,7 +24,7 @@ pub fn record(
     papers
         .into_iter()
         .map(|(name, template, words)| {
-            let made = Typeset::new(template, &files(assessment, &data::data(assessment, words), words));
+            let made = Typeset::new(template, &files(assessment, &data::data(assessment, &[], words), words));
             let typeset = made.map_err(|error| error.of(std::path::Path::new(name)))?;
             Ok((name, typeset.pdf()?))
         })

@@ -14,6 +14,10 @@ const LARGEST: u64 = 1 << 20;
 pub(super) const LOOK_NAME: &str = "look.typ";
 pub(super) const LOOK: &str = include_str!("../../assets/papers/look.typ");
 
+/// Parts of built-in templates that do not come from a look: an old look of the user's own goes with new templates.
+pub(super) const PARTS_NAME: &str = "parts.typ";
+pub(super) const PARTS: &str = include_str!("../../assets/papers/parts.typ");
+
 /// Where templates are from: built in, and for each paper the user's own in a folder, if one is there.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Templates {

@@ -40,7 +40,7 @@ pub use risk::{CallbackRule, Capability, Risk, RiskJoint, RiskOption, SectionMov
 pub use schedule::{
     Bar, BarStep, Crew, DayCost, DayStep, Schedule, ScheduleInputs, WaitTimes, WorkDay, schedule,
 };
-pub use supplies::{Caution, CautionWhen, Material, MaterialPer, Paint};
+pub use supplies::{Caution, CautionWhen, ForWhom, Material, MaterialPer, Paint};
 pub use takeoff::{
     Cans, MaterialLine, Need, OfferBasis, PieceSize, TakeoffInputs, board_price, cheapest_cans, spread_rate,
     takeoff, wet_sealant,

@@ -285,6 +285,8 @@ pub struct Plan {
     pub primer: String,
     /// Paint, by its id in the catalog, or by a name it has or had there.
     pub paint: String,
+    /// The paint's color, in the user's words.
+    pub color: String,
     /// Coats of paint.
     pub coats: u32,
     /// How paint goes on.
@@ -359,6 +361,7 @@ impl Default for Plan {
             sealant: "hybrid-50".to_owned(),
             primer: "stain-blocking-primer".to_owned(),
             paint: "interior-satin-sprayed".to_owned(),
+            color: String::new(),
             coats: 2,
             painting: Painting::default(),
             scope: Scope::default(),

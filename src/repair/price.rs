@@ -113,7 +113,7 @@ pub struct Price {
     /// Profit, top-up and rounding as a share of the price before tax: the margin, which is less than
     /// the markup.
     pub margin: Percent,
-    /// To be paid before work starts.
+    /// What the owner pays before work starts: the plan's share of their part.
     pub deposit: Money,
     /// Between these the total lies in 80 % of the trials: what it would be at the 10th and the 90th
     /// percentile of the cost.
@@ -137,6 +137,11 @@ impl Price {
     /// What homeowner and supplier pay together, tax not included.
     pub fn collected(&self) -> Money {
         self.owner + self.supplier - self.of(PriceLine::Tax)
+    }
+
+    /// What the owner pays when the work is finished.
+    pub fn balance(&self) -> Money {
+        self.owner - self.deposit
     }
 
     /// The amount of a line.
@@ -196,15 +201,17 @@ pub fn price(inputs: &PriceInputs<'_>) -> Price {
     let lines = shared(lines.filter(kept).collect(), plan);
     let contractor = lines.iter().map(|priced| priced.contractor).sum();
     let supplier = lines.iter().map(|priced| priced.supplier).sum();
+    // The owner's part is the rest, so that the three add up to the cent.
+    let owner = total - contractor - supplier;
     Price {
         total,
         margin: Percent::pct(if taxed > Money::ZERO { 100.0 * profit / taxed.to_units() } else { 0.0 }),
-        deposit: total.times(plan.prices.deposit.to_fraction()),
+        // It is asked of the owner: of what they pay.
+        deposit: owner.times(plan.prices.deposit.to_fraction()),
         spread: Span { low: at(0.1), high: at(0.9) },
         contractor,
         supplier,
-        // The owner's part is the rest, so that the three add up to the cent.
-        owner: total - contractor - supplier,
+        owner,
         lines,
     }
 }

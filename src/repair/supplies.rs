@@ -4,7 +4,7 @@ use jiff::civil::Date;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use crate::measure::{DateText, Dimension, Hours, Length, Money, Percent};
+use crate::measure::{DateText, Dimension, Hours, Length, Money, Percent, Units};
 use crate::named::named;
 use crate::wood::Kind;
 
@@ -176,6 +176,22 @@ pub enum CautionWhen {
     BuiltBefore(i16),
     /// There is work overhead.
     Overhead,
+    /// There is work overhead, or from a ladder or scaffold.
+    Ladders,
+    /// Boards got wet.
+    Wet,
+}
+
+/// Whose papers a caution stands on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+pub enum ForWhom {
+    /// Everyone's.
+    #[default]
+    Everyone,
+    /// The homeowner's.
+    Owner,
+    /// The crew's.
+    Crew,
 }
 
 /// A caution.
@@ -185,12 +201,35 @@ pub struct Caution {
     pub id: String,
     /// When it applies.
     pub when: CautionWhen,
+    /// Whose papers it stands on.
+    #[serde(default)]
+    pub for_whom: ForWhom,
     /// What it is about.
     pub title: String,
     /// What to heed.
     pub text: String,
-    /// The rule behind it.
+    /// The same where the job is in millimeters; empty if the text has no units.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub metric: String,
+    /// The rule behind it, with its year.
     pub source: String,
     /// How far to trust the wording.
     pub kind: Kind,
+}
+
+impl Caution {
+    /// What to heed, in these units.
+    pub fn text_in(&self, units: Units) -> &str {
+        if units == Units::Millimeters && !self.metric.is_empty() { &self.metric } else { &self.text }
+    }
+
+    /// Whether it stands on the homeowner's papers.
+    pub fn is_for_owner(&self) -> bool {
+        self.for_whom != ForWhom::Crew
+    }
+
+    /// Whether it stands on the crew's papers.
+    pub fn is_for_crew(&self) -> bool {
+        self.for_whom != ForWhom::Owner
+    }
 }

@@ -15,7 +15,7 @@ use crate::measure::{Area, Estimate, Length, Percent};
 use crate::surface::{Joint, JointKind, Surface, SurfaceLayout};
 
 /// How well a gap gauge reads, one standard deviation: a 128th of an inch. Assumption.
-const GAUGE_SD: Length = Length::mm(0.2);
+pub(super) const GAUGE_SD: Length = Length::mm(0.2);
 
 /// Readings that are looked at, at most, when planning how many more to take.
 const MOST_MORE: usize = 200;
@@ -139,7 +139,7 @@ pub fn joint_gaps(
 }
 
 /// Every section as its surface's and its own index.
-fn sections_of(layouts: &[SurfaceLayout]) -> Vec<(usize, usize)> {
+pub(super) fn sections_of(layouts: &[SurfaceLayout]) -> Vec<(usize, usize)> {
     let of = |(surface, laid): (usize, &SurfaceLayout)| {
         (0..laid.sections.len()).map(move |section| (surface, section)).collect::<Vec<_>>()
     };
@@ -147,7 +147,7 @@ fn sections_of(layouts: &[SurfaceLayout]) -> Vec<(usize, usize)> {
 }
 
 /// The readings in metres of one kind of joint in one section.
-fn sample(
+pub(super) fn sample(
     layouts: &[SurfaceLayout],
     measured: &[Vec<Option<f64>>],
     (surface, section): (usize, usize),
@@ -212,7 +212,7 @@ impl SectionGaps {
 }
 
 /// Mean reading in metres of each joint that has any.
-fn measured_joints(
+pub(super) fn measured_joints(
     surfaces: &[Surface],
     layouts: &[SurfaceLayout],
     survey: &Survey,
@@ -231,7 +231,7 @@ fn measured_joints(
 }
 
 /// The board-to-board joints of a section nobody measured, as shares of the total opening.
-fn unmeasured_share(
+pub(super) fn unmeasured_share(
     layouts: &[SurfaceLayout],
     measured: &[Vec<Option<f64>>],
     (surface, section): (usize, usize),
@@ -303,12 +303,12 @@ fn next_reading(
 }
 
 /// The share left when one joint of `length` more is measured.
-fn one_measured(share: Share, length: f64) -> Share {
+pub(super) fn one_measured(share: Share, length: f64) -> Share {
     Share { weight: (share.weight - length).max(0.0), squares: (share.squares - length * length).max(0.0) }
 }
 
 /// Mean length in metres of a section's board-to-board joints.
-fn mean_length(layouts: &[SurfaceLayout], (surface, section): (usize, usize)) -> f64 {
+pub(super) fn mean_length(layouts: &[SurfaceLayout], (surface, section): (usize, usize)) -> f64 {
     let edges = layouts[surface]
         .joints
         .iter()
@@ -318,7 +318,7 @@ fn mean_length(layouts: &[SurfaceLayout], (surface, section): (usize, usize)) ->
 }
 
 /// The section in which one more reading narrows the total most, if any has joints left.
-fn most_telling(
+pub(super) fn most_telling(
     layouts: &[SurfaceLayout],
     sections: &[(usize, usize)],
     known: &Hierarchy,
@@ -335,7 +335,7 @@ fn most_telling(
 
 /// The unmeasured joint of a section that lies farthest from the measured ones; the middle one if none
 /// was measured.
-fn farthest_from_measured(
+pub(super) fn farthest_from_measured(
     layouts: &[SurfaceLayout],
     measured: &[Vec<Option<f64>>],
     (surface, section): (usize, usize),

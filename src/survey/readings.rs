@@ -165,6 +165,8 @@ impl Default for RoomReading {
 pub struct Survey {
     /// How well the opening of all joints is to be known: half-width of its 90 % interval.
     pub precision: Percent,
+    /// The moisture meter, in the user's words: kind, pins, when it was last checked.
+    pub meter: String,
     /// Gaps.
     pub gaps: Vec<GapReading>,
     /// Board moistures.
@@ -175,6 +177,12 @@ pub struct Survey {
 
 impl Default for Survey {
     fn default() -> Self {
-        Self { precision: Percent::pct(15.0), gaps: Vec::new(), moistures: Vec::new(), rooms: Vec::new() }
+        Self {
+            precision: Percent::pct(15.0),
+            meter: String::new(),
+            gaps: Vec::new(),
+            moistures: Vec::new(),
+            rooms: Vec::new(),
+        }
     }
 }

@@ -90,7 +90,7 @@ impl<'a> Arg<'a> {
             Self::Called(name) => return FluentValue::String(figures.language().called(name)),
             Self::Joint(name) => return FluentValue::String(figures.joint(name)),
             Self::Id(id) => return FluentValue::String((*id).into()),
-            Self::Length(length) => figures.length(*length),
+            Self::Length(length) => figures.length_said(*length),
             Self::Run(length) => figures.run(*length),
             Self::Far(length) => figures.far(*length),
             Self::Area(area) => figures.area(*area),

@@ -84,7 +84,12 @@ fn texts(catalog: &Catalog) -> Vec<(String, &str)> {
         all.extend(of_entry("mark", &format!("{:.0}", mark.most.to_pct()), &[("source", &mark.source)]));
     }
     for caution in &catalog.cautions {
-        let parts = [("", &*caution.title), ("text", &caution.text), ("source", &caution.source)];
+        let parts = [
+            ("", &*caution.title),
+            ("text", &caution.text),
+            ("metric", &caution.metric),
+            ("source", &caution.source),
+        ];
         all.extend(of_entry("caution", &caution.id, &parts));
     }
     let mut known = HashSet::new();

@@ -124,6 +124,17 @@ impl Figures {
         }
     }
 
+    /// The same within a sentence, where a sign for less than the finest mark reads as a word.
+    pub fn length_said(&self, length: Length) -> String {
+        let shown = self.length(length);
+        match shown.strip_prefix('<') {
+            Some(least) => {
+                self.language.pattern("length-under", &[("length", FluentValue::from(least.to_owned()))])
+            }
+            None => shown,
+        }
+    }
+
     /// A total of lengths in whole feet, or in meters to the tenth.
     pub fn run(&self, length: Length) -> String {
         match self.units {

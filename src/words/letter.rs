@@ -17,6 +17,9 @@ const TOO_WET: f64 = 4.0;
 const SURE: f64 = 0.9;
 const LIKELY: f64 = 0.6;
 
+/// A range as wide as this leaves everything open.
+const TELLS_NOTHING: f64 = 0.9;
+
 /// Best weeks that span fewer than this many are worth naming.
 const SEASON_WEEKS: usize = 50;
 
@@ -222,6 +225,28 @@ fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
     against.into_iter().chain(plan(assessment, option, words)).collect()
 }
 
+/// What is done, in a sentence or two, for the proposal.
+pub(super) fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> String {
+    if !option.says.is_empty() {
+        return option.says.clone();
+    }
+    if option.method == MethodId::Replace {
+        return say!(words, "letter-replace");
+    }
+    reseal(assessment, words)
+}
+
+/// That the joints are sealed, with what, and how often all is painted.
+fn reseal(assessment: &Assessment, words: &Words) -> String {
+    say!(
+        words,
+        "letter-reseal",
+        run = Arg::Run(assessment.treated_run()),
+        sealant = Arg::Called(assessment.sealant_name()),
+        coats = crate::job::sanitized(&assessment.job).plan.coats
+    )
+}
+
 /// The repair itself.
 fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     if !option.says.is_empty() {
@@ -239,21 +264,14 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     if assessment.most_too_narrow() {
         return vec![say!(words, "letter-too-narrow", narrowest = plan.narrowest)];
     }
-    let reseal = say!(
-        words,
-        "letter-reseal",
-        run = Arg::Run(assessment.treated_run()),
-        sealant = Arg::Called(assessment.sealant_name()),
-        coats = crate::job::sanitized(&assessment.job).plan.coats
-    );
-    let mut sentences = vec![reseal, when(assessment, words)];
+    let mut sentences = vec![reseal(assessment, words), when(assessment, words)];
     sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
     sentences.extend(days(option, words));
     sentences
 }
 
 /// When the joints are sealed, and why then.
-fn when(assessment: &Assessment, words: &Words) -> String {
+pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
     let job = &*assessment.job;
     // A day that is past is no plan.
     if job.plan.seal_on.is_some_and(|date| date >= job.visited) {
@@ -274,7 +292,9 @@ fn when(assessment: &Assessment, words: &Words) -> String {
 fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
     let (band, chance) = percent(risk.chance);
     let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
-    if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
+    if risk.interval.high - risk.interval.low >= TELLS_NOTHING {
+        sentences.push(say!(words, "letter-reopening-open"));
+    } else if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
         let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
         sentences.push(say!(words, "letter-reopening-range", low = low, high = high));
     }
@@ -286,7 +306,7 @@ fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
 }
 
 /// How long the work takes, where that is known.
-fn days(option: &RepairOption, words: &Words) -> Option<String> {
+pub(super) fn days(option: &RepairOption, words: &Words) -> Option<String> {
     let schedule = &option.schedule;
     match (schedule.crew_days, schedule.room_out) {
         (0, _) => None,

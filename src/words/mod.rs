@@ -33,6 +33,8 @@ pub mod places;
 pub mod price;
 pub mod price_book;
 mod problems;
+pub mod proposal;
+mod reading_table;
 pub mod sealing;
 pub mod verdict;
 pub mod why;

@@ -130,6 +130,17 @@ pub fn day_and_people(first: Date, day: &WorkDay, words: &Words) -> String {
     say!(words, "price-day", date = &date, from = &from, to = &to, people = day.people)
 }
 
+/// The same in a row of a table: the day, from when to when, and how many.
+pub fn day_columns(first: Date, day: &WorkDay, words: &Words) -> [String; 3] {
+    let date = first.checked_add(i64::from(day.day).days()).unwrap_or(first);
+    let [from, to] = [day.from, day.to].map(|hour| words.figures().time(half_hour(hour)));
+    [
+        words.figures().weekday(date),
+        say!(words, "paper-from-to", from = &from, to = &to),
+        words.figures().number(f64::from(day.people), 0),
+    ]
+}
+
 /// What is done on a day, in order.
 pub fn day_work(day: &WorkDay, words: &Words) -> String {
     let does: Vec<String> = day.does.iter().map(|step| step.say(words)).collect();
@@ -138,6 +149,13 @@ pub fn day_work(day: &WorkDay, words: &Words) -> String {
         return does;
     }
     say!(words, "price-day-standby", does = &does, standby = day.standby)
+}
+
+/// A time of day to the minute, as hours after midnight.
+#[expect(clippy::cast_possible_truncation, reason = "minutes of a day")]
+pub fn time_of_day(hours: Hours) -> Time {
+    let minutes = (hours.to_h() * 60.0).round().clamp(0.0, 1439.0) as i16;
+    Time::new((minutes / 60) as i8, (minutes % 60) as i8, 0, 0).unwrap_or(Time::midnight())
 }
 
 /// A time of day, rounded up to the half hour.

@@ -349,25 +349,35 @@ fn the_year_has_a_row_for_each_day_from_the_visit() {
 
 // Papers.
 
-/// The papers of a job by their names.
+/// Every file below a folder.
+fn files_below(folder: &Path) -> BTreeSet<PathBuf> {
+    let entries = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
+    entries.flat_map(|path| if path.is_dir() { files_below(&path) } else { [path].into() }).collect()
+}
+
+/// The papers of a job by their names in the folder.
 fn papers(job: &Path, folder: &Path) -> BTreeMap<String, Vec<u8>> {
     let output = on(job, "papers", &["--out", folder.to_str().unwrap()]);
     let told: Vec<PathBuf> = printed(&output).lines().map(PathBuf::from).collect();
-    let entries = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
-    let written: BTreeSet<PathBuf> = entries.collect();
+    let written = files_below(folder);
     assert_eq!(told.iter().cloned().collect::<BTreeSet<_>>(), written, "told is not what was written");
-    let name = |path: &Path| path.file_name().unwrap().to_string_lossy().into_owned();
+    let name = |path: &Path| path.strip_prefix(folder).unwrap().to_string_lossy().replace('\\', "/");
     written.iter().map(|path| (name(path), fs::read(path).unwrap())).collect()
 }
 
-const PAPERS: [&str; 7] = [
-    "buying-list.pdf",
-    "evidence-sheet.pdf",
-    "follow-up-card.pdf",
-    "letter.pdf",
-    "owner-page.html",
-    "price-sheet.pdf",
-    "work-order.pdf",
+/// What wages and profit are is in a folder of its own.
+const PAPERS: [&str; 11] = [
+    "claim/evidence-sheet.pdf",
+    "crew/buying-list.pdf",
+    "crew/calendar.ics",
+    "crew/crew-card.pdf",
+    "crew/follow-up-card.pdf",
+    "crew/measuring-sheet.pdf",
+    "crew/work-order.pdf",
+    "inside/price-sheet.pdf",
+    "owner/letter.pdf",
+    "owner/owner-page.html",
+    "owner/proposal.pdf",
 ];
 
 #[test]
@@ -379,9 +389,10 @@ fn the_papers_are_pdf_and_the_same_each_time() {
         let once = papers(&example(name), &first);
         assert_eq!(once.keys().collect::<Vec<_>>(), PAPERS, "{name}");
         for (paper, bytes) in &once {
-            let ends: [&[u8]; 2] = match paper.ends_with(".html") {
-                true => [b"<!DOCTYPE html>", b"</html>"],
-                false => [b"%PDF", b"%%EOF"],
+            let ends: [&[u8]; 2] = match paper.rsplit_once('.').unwrap().1 {
+                "html" => [b"<!DOCTYPE html>", b"</html>"],
+                "ics" => [b"BEGIN:VCALENDAR\r\n", b"END:VCALENDAR"],
+                _ => [b"%PDF", b"%%EOF"],
             };
             assert!(bytes.starts_with(ends[0]), "{name}: {paper}");
             assert!(bytes.trim_ascii_end().ends_with(ends[1]), "{name}: {paper} is cut short");
@@ -391,6 +402,58 @@ fn the_papers_are_pdf_and_the_same_each_time() {
         let over = papers(&example(name), &first);
         assert!(once == over, "{name}: written over, not the same bytes");
     }
+}
+
+/// An entry that can't be used holds back what depends on it, with the reason; asked for, drafts are written, each
+/// marked.
+#[test]
+fn papers_that_depend_on_an_error_are_held_back_or_drafts() {
+    let folder = TempDir::new().unwrap();
+    let job = folder.path().join("broken.ron");
+    let text = fs::read_to_string(example("tea_room")).unwrap();
+    fs::write(&job, text.replace("width: \"7/64 in\"", "width: \"40 in\"")).unwrap();
+    let out_to = |name: &str, more: &[&str]| {
+        let folder = folder.path().join(name);
+        let output = on(&job, "papers", &[&["--out", folder.to_str().unwrap()], more].concat());
+        assert_eq!(output.status.code(), Some(1), "{}", err(&output));
+        (err(&output).to_owned(), files_below(&folder))
+    };
+    let (told, written) = out_to("held", &[]);
+    let names: Vec<_> = written.iter().map(|path| path.file_name().unwrap().to_str().unwrap()).collect();
+    assert_eq!(names, ["measuring-sheet.pdf"], "{told}");
+    assert!(told.contains("Not written: Homeowner’s letter, Proposal") && told.contains("3' 4\""), "{told}");
+    let (told, written) = out_to("drafts", &["--draft"]);
+    assert_eq!(written.len(), PAPERS.len(), "{told}");
+    for path in written.iter().filter(|path| path.extension() == Some(OsStr::new("pdf"))) {
+        let text = pdf_extract::extract_text(path).unwrap();
+        assert_eq!(text.contains("DRAFT"), !path.ends_with("measuring-sheet.pdf"), "{}", path.display());
+    }
+    let page = written.iter().find(|path| path.ends_with("owner-page.html")).unwrap();
+    assert!(fs::read_to_string(page).unwrap().contains("DRAFT"));
+    // What could not be read of a file may be anything.
+    fs::write(&job, text.replace("kind: Slope", "kind: Sloop")).unwrap();
+    let (told, written) = out_to("unread", &[]);
+    assert!(written.is_empty() && told.contains("Sloop"), "{told}");
+}
+
+/// The calendar has the weeks to seal in and the days to measure again, as the report has them.
+#[test]
+fn the_calendar_has_the_days_of_the_report() {
+    let folder = TempDir::new().unwrap();
+    let all = papers(&example("tea_room"), folder.path());
+    let calendar = String::from_utf8(all["crew/calendar.ics"].clone()).unwrap().replace("\r\n ", "");
+    let report = report("tea_room");
+    let compact = |date: &Value| text(date).replace('-', "");
+    let (season, section) = (&report["season"], &report["sections"][0]);
+    let start = |date: &Value| format!("DTSTART;VALUE=DATE:{}\r\n", compact(date));
+    for day in [&season["best_from"], &section["look_again_damp"], &section["look_again_dry"]] {
+        assert!(calendar.contains(&start(day)), "{day}: {calendar}");
+    }
+    let last: Date = text(&season["best_to"]).parse().unwrap();
+    let end = last.tomorrow().unwrap().to_string().replace('-', "");
+    assert!(calendar.contains(&format!("DTEND;VALUE=DATE:{end}\r\n")), "{calendar}");
+    assert_eq!(calendar.matches("BEGIN:VEVENT").count(), 3, "{calendar}");
+    assert_eq!(calendar.matches("UID:").count(), 3, "{calendar}");
 }
 
 #[test]
@@ -410,7 +473,8 @@ fn templates_are_written_used_and_told_about() {
     let templates = folder.path().join("templates");
     let output = run(["templates".as_ref(), "--out".as_ref(), templates.as_os_str()]);
     let paths: Vec<PathBuf> = printed(&output).lines().map(PathBuf::from).collect();
-    assert_eq!(paths.len(), PAPERS.len() + 1);
+    // Of all but the calendar, and the look.
+    assert_eq!(paths.len(), PAPERS.len());
     assert!(paths.iter().all(|path| path.is_file()) && paths.contains(&templates.join("look.typ")));
     let papers = folder.path().join("papers");
     let with = |templates: &Path| {
@@ -433,6 +497,123 @@ fn templates_are_written_used_and_told_about() {
     assert!(out(&output).is_empty() && !papers.exists());
 }
 
+// A job from tables.
+
+/// Runs `new` for a job in the folder.
+fn new_job(folder: &Path, more: &[&str]) -> Output {
+    let job = folder.join("new.ron");
+    run([&["new", job.to_str().unwrap()], more].concat())
+}
+
+/// A job of sizes and tables is one that the window could have made: it is assessed, and its readings are those of the
+/// tables.
+#[test]
+fn a_job_is_made_of_sizes_and_tables() {
+    let folder = TempDir::new().unwrap();
+    let table = |name: &str, text: &str| {
+        let path = folder.path().join(name);
+        fs::write(&path, text).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let gaps = table(
+        "gaps.csv",
+        "joint,gap,bead\nA 2,7/64,one side\nA 5,1/8,split\nA 9,9/64,\nA 13,3/32,\nA 17,0,whole\n",
+    );
+    let meter =
+        table("meter.csv", "section;board;moisture;wood_temperature\nA;third;8.5;64 F\nA;middle;9;64\n");
+    let options = [
+        "--size",
+        "18' x 9' 6\"",
+        "--place",
+        "Chicago, IL",
+        "--installed",
+        "Aug 2025",
+        "--visited",
+        "2026-02-14",
+    ];
+    let tables = [
+        "--gaps",
+        gaps.as_str(),
+        "--meter",
+        meter.as_str(),
+        "--title",
+        "New",
+        "--face",
+        "5-1/8",
+        "--built",
+        "1994",
+    ];
+    let output = new_job(folder.path(), &[&options[..], &tables].concat());
+    let job = folder.path().join("new.ron");
+    assert_eq!(printed(&output).trim(), job.to_str().unwrap());
+    let report: Value = serde_json::from_str(printed(&on(&job, "assess", &["--json"]))).unwrap();
+    // By hand: 18 ft by 9 ft 6 in are 171 sq ft, 15.886 m²; 114 in of 5-1/8 in boards are 22 whole ones and a rip.
+    assert!(
+        (report["layout"]["plan_area_m2"].as_f64().unwrap() - 15.886).abs() < 0.001,
+        "{}",
+        report["layout"]
+    );
+    assert_eq!(report["layout"]["boards"], 23);
+    assert_eq!(report["sections"][0]["gaps_measured"], 5);
+    assert_eq!((&report["title"], &report["visited"]), (&Value::from("New"), &Value::from("2026-02-14")));
+    assert!(report["causes"]["main"].is_string(), "{}", report["causes"]);
+    // What is there is not written over, unless asked.
+    let again = new_job(folder.path(), &options);
+    assert_eq!(again.status.code(), Some(1));
+    assert!(err(&again).contains("--force"), "{}", err(&again));
+    printed(&new_job(folder.path(), &[&options[..], &["--force"]].concat()));
+}
+
+/// An outline file gives a surface for each outline, filled with the pattern.
+#[test]
+fn a_job_is_made_of_an_outline_file() {
+    let folder = TempDir::new().unwrap();
+    let outline = folder.path().join("room.csv");
+    fs::write(&outline, "x (mm),y (mm)\n0,0\n4000,0\n4000,3000\n0,3000\n").unwrap();
+    let more =
+        ["--outline", outline.to_str().unwrap(), "--units", "mm", "--kind", "wall", "--pattern", "upright"];
+    printed(&new_job(folder.path(), &[&more[..], &["--species", "alder-red"]].concat()));
+    let text = fs::read_to_string(folder.path().join("new.ron")).unwrap();
+    assert!(text.contains("Wall") && text.contains("alder-red") && text.contains("Millimeters"), "{text}");
+    let report: Value =
+        serde_json::from_str(printed(&on(&folder.path().join("new.ron"), "assess", &["--json"]))).unwrap();
+    assert!((report["layout"]["plan_area_m2"].as_f64().unwrap() - 12.0).abs() < 1e-6);
+}
+
+/// Every fault is told once, and nothing is written.
+#[test]
+fn every_fault_of_a_new_job_is_told() {
+    let folder = TempDir::new().unwrap();
+    let gaps = folder.path().join("gaps.csv");
+    fs::write(&gaps, "joint,gap\nA 2,wide\nA 3,1/16\n,1/16\n").unwrap();
+    let more = [
+        "--size",
+        "18 ft",
+        "--kind",
+        "floor",
+        "--place",
+        "Springfield",
+        "--species",
+        "pine-blue",
+        "--visited",
+        "soon",
+    ];
+    let output = new_job(folder.path(), &[&more[..], &["--gaps", gaps.to_str().unwrap()]].concat());
+    assert_eq!(output.status.code(), Some(1));
+    let told = err(&output);
+    for part in ["“floor”", "Springfield", "“pine-blue”", "“soon”", "gaps.csv, line 2", "gaps.csv, line 4"]
+    {
+        assert!(told.contains(part), "{part}: {told}");
+    }
+    assert!(!told.contains("line 3") && told.contains("no job was written"), "{told}");
+    assert!(!folder.path().join("new.ron").exists());
+    // A joint that is not on the drawing is told when the job is there.
+    fs::write(&gaps, "joint,gap\nZ 99,1/16\n").unwrap();
+    let output = new_job(folder.path(), &["--size", "18 x 9", "--gaps", gaps.to_str().unwrap()]);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(err(&output).contains("Z 99") && folder.path().join("new.ron").exists(), "{}", err(&output));
+}
+
 // How it ends.
 
 /// Every way to read a job, with its arguments after the job; papers go to `folder`.
@@ -443,7 +624,7 @@ fn commands(folder: &Path) -> [(&'static str, Vec<&str>); 6] {
         ("check", vec![]),
         ("joints", vec!["--csv"]),
         ("year", vec!["--csv"]),
-        ("papers", vec!["--out", folder.to_str().unwrap()]),
+        ("papers", vec!["--draft", "--out", folder.to_str().unwrap()]),
     ]
 }
 

@@ -6,7 +6,8 @@ use gapwright::assess::assess;
 use gapwright::export::{Report, report_schema};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
-use gapwright::papers::{Paper, Papers};
+use gapwright::papers::figure::{JointMap, MapFor};
+use gapwright::papers::{Folder, Paper, Papers};
 use gapwright::repair::{MethodId, PriceLine, Shares};
 use serde_json::Value;
 
@@ -51,13 +52,15 @@ fn every_amount_on_the_papers_is_that_of_the_report() {
             let own = Shares { contractor: Percent::pct(10.0), supplier: Percent::pct(45.0) };
             job.plan.payers.lines.insert(PriceLine::Materials, own);
             let (papers, report) = texts(&job);
-            let [letter, sheet] = [0, 1].map(|at| dense(&papers[at]));
+            let of = |paper: Paper| dense(&papers[Paper::ALL.iter().position(|of| *of == paper).unwrap()]);
+            let (letter, sheet, proposal) = (of(Paper::Letter), of(Paper::PriceSheet), of(Paper::Proposal));
             let options = report["options"].as_array().unwrap();
             let chosen = options.iter().find(|option| option["chosen"] == true).unwrap();
             let price = &chosen["price"];
             let currency = price["currency"].as_str().unwrap();
             for key in ["total", "owner", "deposit"] {
                 assert!(letter.contains(&written(&price[key], currency)), "{}: letter, {key}", job.title);
+                assert!(proposal.contains(&written(&price[key], currency)), "{}: proposal, {key}", job.title);
             }
             let parts = ["labour", "materials", "overhead", "contingency", "profit", "tax", "total"];
             for key in parts.into_iter().chain(["owner", "contractor", "supplier", "deposit"]) {
@@ -233,7 +236,8 @@ fn papers_in_inches_are_in_us_units() {
     }
 }
 
-/// As many pages as a contractor hands over: two of the letter, two of the price sheet.
+/// As many pages as a contractor hands over: two of the letter, of the proposal and of the price sheet, one of the
+/// crew card.
 #[test]
 fn letter_and_price_sheet_have_two_pages() {
     for text in EXAMPLES {
@@ -241,7 +245,8 @@ fn letter_and_price_sheet_have_two_pages() {
             let mut job = file::read(text).unwrap().job;
             job.units = units;
             let papers = Papers::new(&assess(job.clone(), Catalog::built_in()));
-            for paper in [Paper::Letter, Paper::PriceSheet] {
+            assert_eq!(papers.typeset(Paper::CrewCard).unwrap().pages(), 1, "{}: crew card", job.title);
+            for paper in [Paper::Letter, Paper::Proposal, Paper::PriceSheet] {
                 let pages = papers.typeset(paper).unwrap().pages();
                 assert!(pages <= 2, "{}, {units:?}, {paper:?}: {pages} pages", job.title);
             }
@@ -260,9 +265,12 @@ fn a_broken_or_empty_job_prints_drafts() {
     let sound = file::read(EXAMPLES[0]).unwrap().job;
     let mut broken = sound.clone();
     broken.plan.prices.overhead = Percent::pct(900.0);
+    // A markup that can't be changes no reading: papers without prices stand.
+    let priced =
+        |paper: Paper| !matches!(paper, Paper::MeasuringSheet | Paper::EvidenceSheet | Paper::FollowUpCard);
     for paper in Paper::ALL {
         assert!(!text(sound.clone(), paper).contains("DRAFT"), "{paper:?}");
-        assert!(text(broken.clone(), paper).contains("DRAFT"), "{paper:?}");
+        assert_eq!(text(broken.clone(), paper).contains("DRAFT"), priced(paper), "{paper:?}");
         assert!(text(Job::default(), paper).contains("DRAFT"), "{paper:?}");
     }
     assert!(text(sound, Paper::Letter).contains("We warrant"));
@@ -281,18 +289,76 @@ fn what_is_advised_against_says_so_and_is_not_warranted() {
     };
     let advised_against = letter(EXAMPLES[2], MethodId::Reseal);
     assert!(advised_against.contains("We advise against this repair"));
-    assert!(advised_against.contains("initials") && !advised_against.contains("Our warranty"));
+    assert!(!advised_against.contains("Our warranty"));
     let lasts = letter(EXAMPLES[2], MethodId::CoverStrips);
     assert!(!lasts.contains("advise against") && lasts.contains("We warrant"));
+    // The letter is no contract: nobody signs it but its writer.
+    assert!(!advised_against.contains("initials") && !lasts.contains("initials"));
+    let proposal = |method: MethodId| {
+        let mut job = file::read(EXAMPLES[2]).unwrap().job;
+        job.plan.chosen = method;
+        Papers::new(&assess(job, Catalog::built_in())).typeset(Paper::Proposal).unwrap().text()
+    };
+    let offered = proposal(MethodId::Reseal);
+    let warned = offered.find("We advise against this repair").unwrap();
+    let (initials, scope) = (offered.find("initials").unwrap(), offered.find("What we will do").unwrap());
+    assert!(warned < initials && initials < scope, "{offered}");
+    assert!(!offered.contains("come back and fix it") && offered.contains("can’t warrant"), "{offered}");
+    let good = proposal(MethodId::CoverStrips);
+    assert!(!good.contains("advise against") && good.contains("come back and fix it"), "{good}");
+}
+
+/// A proposal bears its terms as they were entered, and blanks where they were not.
+#[test]
+fn the_proposal_bears_its_terms() {
+    let proposal =
+        |job: Job| Papers::new(&assess(job, Catalog::built_in())).typeset(Paper::Proposal).unwrap().text();
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    let blank = proposal(job.clone());
+    assert!(blank.contains("License no.") && blank.contains("Mar 16, 2026"), "{blank}");
+    // A house of 1994 needs no lead pamphlet; the right to cancel is told whatever its age.
+    assert!(!blank.contains("Renovate Right") && blank.contains("Right to cancel"), "{blank}");
+    assert!(blank.contains("Check your local rules") && blank.contains("They haven’t agreed"), "{blank}");
+    job.built = Some(1960);
+    job.proposal.number = "2026-014".into();
+    job.proposal.valid_days = 10;
+    job.proposal.payment = "Half now, half in June.".into();
+    job.proposal.exclusions = "The stair rail".into();
+    job.contractor.license = "LIC 0000".into();
+    job.contractor.insurance = "Policy 0000".into();
+    let filled = proposal(job);
+    for entered in
+        ["2026-014", "Feb 24, 2026", "Half now, half in June.", "The stair rail", "LIC 0000", "Policy 0000"]
+    {
+        assert!(filled.contains(entered), "{entered}: {filled}");
+    }
+    assert!(filled.contains("Renovate Right"), "{filled}");
 }
 
 /// The evidence can be rechecked from the sheet: boards, dates and the place stand beside the readings.
 #[test]
 fn the_evidence_sheet_has_what_a_recheck_needs() {
-    let job = file::read(EXAMPLES[0]).unwrap().job;
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    job.survey.meter = "Pin meter, checked Feb 1".into();
+    job.received.delivery = "Aug 18, slip 77".into();
+    job.received.storage = "One week in the garage".into();
     let found = assess(job, Catalog::built_in());
     let text = Papers::new(&found).typeset(Paper::EvidenceSheet).unwrap().text();
+    // One delivery: its stamps are told once, with the chance to be above each.
+    assert_eq!(text.matches("stamp allows").count(), 1, "{text}");
+    let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
+    let over = report["sections"][0]["over_marks"].as_array().unwrap();
+    assert!(over.len() >= 2, "{over:?}");
+    for mark in over {
+        let chance = mark["chance_pct"].as_f64().unwrap();
+        if (1.0..=99.0).contains(&chance) {
+            assert!(text.contains(&format!("{}%", chance.round())), "{mark}: {text}");
+        }
+    }
     for needed in [
+        "Pin meter, checked Feb 1",
+        "Aug 18, slip 77",
+        "One week in the garage",
         "Pine, western white",
         "5-1/8",
         "V-groove",
@@ -302,5 +368,73 @@ fn the_evidence_sheet_has_what_a_recheck_needs() {
         "1994",
     ] {
         assert!(text.contains(needed), "{needed} is not in\n{text}");
+    }
+}
+
+/// Every joint that is named on a paper is to be found: its number is on the map of the same paper.
+#[test]
+fn the_joints_to_read_and_those_read_are_on_the_map() {
+    for text in EXAMPLES {
+        let job = file::read(text).unwrap().job;
+        let found = assess(job.clone(), Catalog::built_in());
+        for (surface, drawn) in job.surfaces.iter().enumerate() {
+            let first = found.reading_order();
+            let map = JointMap::new(&found, surface, MapFor::Evidence, &first).unwrap().draw();
+            for gap in job.survey.gaps.iter().filter(|gap| gap.surface == drawn.name) {
+                assert!(
+                    map.contains(&format!(">\n{}\n<", gap.joint))
+                        || map.contains(&format!(">{}<", gap.joint)),
+                    "{}",
+                    gap.joint
+                );
+            }
+            let map = JointMap::new(&found, surface, MapFor::Reading, &first).unwrap().draw();
+            for (_, joint) in first.iter().filter(|(of, _)| *of == surface) {
+                let label = &found.layouts[surface].joints[*joint].label;
+                assert!(
+                    map.contains(&format!(">\n{label}\n<")) || map.contains(&format!(">{label}<")),
+                    "{label}"
+                );
+            }
+        }
+    }
+}
+
+/// Where nothing was read yet, a few joints of each section come first; the first of all is the one that the
+/// report names.
+#[test]
+fn the_sheet_for_the_ladder_begins_with_what_tells_most() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    let found = assess(job.clone(), Catalog::built_in());
+    let report = serde_json::to_value(Report::new(&found, &[])).unwrap();
+    if let Some(next) = report["opening"]["next_joint"].as_str() {
+        let (surface, joint) = found.reading_order()[0];
+        assert_eq!(found.layouts[surface].joints[joint].label, next);
+    }
+    job.survey.gaps.clear();
+    let found = assess(job, Catalog::built_in());
+    let order = found.reading_order();
+    for (surface, laid) in found.layouts.iter().enumerate() {
+        for section in 0..laid.sections.len() {
+            let here =
+                |(of, joint): &&(usize, usize)| *of == surface && laid.joints[*joint].section == section;
+            assert_eq!(order.iter().filter(here).count(), 3, "surface {surface}, section {section}");
+        }
+    }
+    let unlike: BTreeSet<_> = order.iter().collect();
+    assert_eq!(unlike.len(), order.len());
+    let sheet = Papers::new(&found).typeset(Paper::MeasuringSheet).unwrap().text();
+    assert!(sheet.contains("Read these 12 joints first") && !sheet.contains("DRAFT"), "{sheet}");
+}
+
+/// What wages and profit are is marked on every page, and on no paper for others.
+#[test]
+fn the_price_sheet_is_marked_internal_on_every_page() {
+    let papers = Papers::new(&assess(file::read(EXAMPLES[0]).unwrap().job, Catalog::built_in()));
+    for paper in Paper::ALL {
+        let typeset = papers.typeset(paper).unwrap();
+        let marks = typeset.text().matches("INTERNAL").count();
+        let inside = paper.folder() == Folder::Inside;
+        assert_eq!(marks, if inside { typeset.pages() } else { 0 }, "{paper:?}");
     }
 }

@@ -4,7 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use gapwright::assess::{Assessment, assess};
-use gapwright::export::{Handed, write_papers};
+use gapwright::export::{DraftPapers, Handed, write_papers};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::{Paper, PaperError, PaperWords, Papers, Templates};
@@ -107,7 +107,10 @@ fn papers_are_written_whatever_a_template_says() {
     let found = assessed(tea_room());
     fs::write(folder.path().join("price-sheet.typ"), "#nonsense").unwrap();
     let out = folder.path().join("out");
-    let written = write_papers(&papers(&found, folder.path()), &out, || false).unwrap();
+    let held_back = DraftPapers::HoldBack;
+    let all = write_papers(&papers(&found, folder.path()), None, &out, held_back, || false).unwrap();
+    assert!(all.held.is_empty(), "{:?}", all.held);
+    let written = all.written;
     let faulty: Vec<Handed> = written.iter().filter(|w| w.fault.is_some()).map(|w| w.paper).collect();
     assert_eq!((written.len(), faulty), (Paper::ALL.len() + 1, vec![Handed::Paper(Paper::PriceSheet)]));
     for written in &written {
@@ -115,7 +118,8 @@ fn papers_are_written_whatever_a_template_says() {
         assert!(fs::read(&written.path).unwrap().starts_with(begins), "{written:?}");
     }
     let cancelled = folder.path().join("cancelled");
-    assert!(write_papers(&papers(&found, folder.path()), &cancelled, || true).unwrap().is_empty());
+    let none = write_papers(&papers(&found, folder.path()), None, &cancelled, held_back, || true).unwrap();
+    assert!(none.written.is_empty());
     assert!(!cancelled.exists());
 }
 

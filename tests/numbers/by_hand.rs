@@ -92,9 +92,9 @@ fn priced(plan: &Plan, task: TaskHours, materials: &[MaterialLine]) -> Price {
 /// 60.00: 760.00; 20 % overhead 152.00; 10 % profit on 912.00 is 91.20: 1003.20; 5 % tax is 50.16:
 /// 1053.36, to the nearest five 1055.00, so 1.64 of rounding. The margin is profit and
 /// rounding, 92.84 of 1004.84, 9.24 %;
-/// the deposit 30 % of 1055.00. The supplier pays the 200.00 and a third of the other six lines, which
-/// together are 855.00: 285.00; the contractor a quarter of them, 213.75. Line by line that is 166.67, 20.00,
-/// 50.67, 30.40, 16.72, 0.55, a cent more than 285.00, so that the labor, the largest, is 166.66.
+/// the deposit 30 % of the owner's 356.25, the rest 249.37. The supplier pays the 200.00 and a third of the other
+/// six lines, which together are 855.00: 285.00; the contractor a quarter of them, 213.75. Line by line that is
+/// 166.67, 20.00, 50.67, 30.40, 16.72, 0.55, a cent more than 285.00, so that the labor, the largest, is 166.66.
 #[test]
 fn a_price_is_built_up_as_on_paper() {
     let found = priced(&plan(), task(10.0, ThreePoint::exactly(600.0)), &[bought(Money::cents(20_000))]);
@@ -112,7 +112,8 @@ fn a_price_is_built_up_as_on_paper() {
             (PriceLine::Rounding, 164),
         ]
     );
-    assert_eq!((found.total, found.deposit), (Money::cents(105_500), Money::cents(31_650)));
+    assert_eq!((found.total, found.deposit), (Money::cents(105_500), Money::cents(10_688)));
+    assert_eq!(found.balance(), Money::cents(35_625 - 10_688));
     assert!((found.margin.to_pct() - 9.24).abs() < 0.005, "{:?}", found.margin);
     let shares = [found.contractor, found.supplier, found.owner].map(Money::to_cents);
     assert_eq!(shares, [21_375, 48_500, 105_500 - 21_375 - 48_500]);

@@ -9,3 +9,9 @@ export-drawing-failed = The drawing can’t be made: { $reason }.
 
 # What a figure may be, in the schema of job files
 schema-range = From { $low } to { $high }
+
+# Calendar entries
+calendar-seal = Seal the joints: { $title }
+calendar-humid = Measure the joints again, humid season: { $title }
+calendar-dry = Measure the joints again, dry season: { $title }
+calendar-follow-up-told = Same joints, same spots. The follow-up card lists them with the forecast.

@@ -3,6 +3,7 @@
 language-name = English (US)
 
 unit-millimeters = { $number } mm
+length-under = under { $length }
 unit-meters = { $number } m
 unit-feet = { $number } ft
 unit-square-feet = { $number } sq ft

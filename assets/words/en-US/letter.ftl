@@ -76,6 +76,7 @@ letter-reopening = { $band ->
     [over] The chance that joints open again during the warranty is over { $chance }.
    *[plain] The chance that joints open again during the warranty is about { $chance }.
 }
+letter-reopening-open = That is our best estimate; a few readings of one day can’t narrow it down further.
 letter-reopening-range = Not everything about the house is known, so it could be anywhere from { $low } to { $high }.
 letter-reopening-paint = { $band ->
     [under] Most of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in under { $chance } of cases.

@@ -2,6 +2,9 @@
 
 papers-write = Write papers…
 papers-write-again = Write again
+papers-drafts = Drafts too
+    .hint = Writes papers that can’t be stood for as well. Each page then says that it is a draft, and why.
+papers-proposal-terms = Proposal terms
 papers-figures = Source of the figures
 papers-figures-from = Every figure comes from the other rooms. Names, addresses, and the logo are under Measure, in Job.
 papers-typesetting = Typesetting…

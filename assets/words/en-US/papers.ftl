@@ -3,11 +3,15 @@
 
 paper-name = { $paper ->
     [letter] Homeowner’s letter
+    [proposal] Proposal
+    [crew-card] Crew card
+    [measuring-sheet] Measuring sheet
     [price-sheet] Price sheet
     [work-order] Work order
     [buying-list] Buying list
     [evidence-sheet] Evidence sheet
     [owner-page] Homeowner’s page
+    [calendar] Calendar
    *[follow-up-card] Follow-up card
 }
 paper-page = page { $page } of { $pages }
@@ -15,6 +19,7 @@ paper-logo = Logo
 paper-date = date
 paper-nothing-chosen = No repair option is selected yet.
 paper-cautions = Safety notes
+paper-source-memory = { $source }; from memory
 paper-none = –
 
 ## Letter
@@ -45,6 +50,7 @@ paper-warranty = We warrant this work for { $years ->
    *[other] { $years } years
 }.
 paper-before-work = Before work starts
+paper-letter-close = The terms are in our proposal. Call us with any questions.
 paper-sign-contractor = For the contractor
 paper-sign-owner = Homeowner
 
@@ -52,10 +58,17 @@ paper-sign-owner = Homeowner
 
 paper-initials = I have read this and want the repair anyway. Homeowner’s initials:
 paper-draft-errors = { $count ->
-    [one] DRAFT, do not hand over: 1 entry of this job couldn’t be used.
-   *[other] DRAFT, do not hand over: { $count } entries of this job couldn’t be used.
+    [one] DRAFT, do not hand over: an entry can’t be used ({ $places }).
+   *[other] DRAFT, do not hand over: { $count } entries can’t be used ({ $places }).
 }
 paper-draft-incomplete = DRAFT, do not hand over: there isn’t enough to go on yet.
+paper-draft-nothing-measured = DRAFT, do not hand over: no gap has been measured yet.
+paper-draft-no-boards = DRAFT, do not hand over: no boards are drawn.
+paper-held-incomplete = There isn’t enough to go on yet.
+paper-held-nothing-measured = No gap has been measured yet.
+paper-held-no-boards = No boards are drawn.
+paper-held = Not written: { $papers }
+paper-held-drafts = Fix that, or write them as drafts: each page then says so.
 paper-not-priced = Nothing can be priced yet.
 paper-missing = Next:
 paper-price-range = 80% range: { $low } to { $high }
@@ -97,6 +110,8 @@ paper-cut-into = cut into
 paper-offcut = left over
 paper-cut = { $count } × { $length }
 paper-internal = Internal: shows wages, overhead, and profit. Not for the homeowner.
+paper-internal-mark = INTERNAL, not for the homeowner
+paper-check-first = Check first
 paper-days = Schedule
 paper-day = day { $day }
 paper-days-note = Filled: the crew is working. Outlined: waiting for something to dry or cure.
@@ -119,9 +134,14 @@ paper-typical-gap = typical gap
 paper-bead-depth = bead thickness
 paper-sealant = sealant
 paper-boards-at = moisture
+paper-hours-note = Start at { $starts }. Lunch { $lunch }, not paid. The hours of each hold the drive, setup, and cleanup.
+paper-hours-note-no-lunch = Start at { $starts }. The hours of each hold the drive, setup, and cleanup.
+paper-hand-back = The owner uses the room in the evening: before you leave, roll up the film, uncover the floor, and sweep.
+paper-from-to = { $from } to { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
 paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
+paper-where-note-boards = Gaps and board moisture as expected on { $date }. If the meter reads more than 2% above the table, stop and call: there may be a leak.
 paper-bead = Bead
 paper-bead-shape =
     Drawn 4 times actual size. Gap { $gap }. { $lay ->
@@ -158,6 +178,77 @@ paper-do-not-seal = { $units ->
 paper-do-not-seal-wet = Don’t seal while boards read more than 2% above the table.
 paper-do-not-paint = Don’t paint until the sealant has cured and a fingertip leaves no mark.
 
+paper-do-not-wet = Don’t work on boards that read more than 2% above the table.
+paper-do-not-fill = Don’t caulk the joints: they stay as this repair leaves them.
+
+paper-map-every = Joints are numbered in steps of { $step }, and at the ends. Count from the nearest number.
+paper-map-seal = Red: seal this joint. Dashed: narrower than { $narrowest } on that day, leave it or open it up first. Gray: leave as is.
+paper-map-work = Red: work on this joint. Gray: leave as is.
+paper-map-open = Red: open joints.
+paper-map-evidence = Red: measured, with its number. Blue dots: photos.
+paper-map-reading = Blue: read these first.
+paper-seal-today = Seal today only if
+paper-seal-today-gaps = the joints are between { $low } and { $high }
+paper-seal-today-gaps-section = { $surface }, { $section }: the joints are between { $low } and { $high }
+paper-seal-today-wet = the boards that got wet have dried that far, and the leak is fixed
+paper-seal-today-boards = the boards read { $most } or less
+paper-seal-today-edges = { $units ->
+    [inches] the edges are clean and dry, and the room is between 40°F and 95°F
+   *[millimeters] the edges are clean and dry, and the room is between 5°C and 35°C
+}
+paper-seal-today-room = the room is near the humidity we expect, { $low } to { $high }
+paper-seal-today-else = If not, stop and call: the timing is off, or there’s a leak.
+paper-products = Products
+paper-product-sealant = Sealant
+paper-product-primer = Primer
+paper-product-paint = Paint
+paper-product-use = use
+paper-product = product
+paper-product-class = class, at least
+paper-product-color = color
+paper-product-brand = brand and batch used
+paper-product-solids = { $solids } solids
+paper-phone = Homeowner’s phone
+paper-getting-in = Getting in
+paper-crew-day = day
+paper-crew-on-site = on site
+paper-crew-people = people
+paper-hours-and-pieces = Hours and pieces taken
+paper-hours-and-pieces-note = Hours are of everyone together, as planned. Fill in what it took: that sets the rates of the next job.
+paper-hours-plan = hours
+paper-taken = taken
+paper-pieces-planned = pieces
+paper-pieces-used = used
+paper-joints-and-run = { $joints ->
+    [one] 1 joint, { $run }
+   *[other] { $joints } joints, { $run }
+}
+paper-map = Joint map
+
+## Measuring sheet
+
+paper-reading-first = { $count ->
+    [one] Read this joint first: it tells the most.
+   *[other] Read these { $count } joints first, in this order: each tells the most after those before it.
+}
+paper-reading-enough = The readings are close enough. Any more you take still help.
+paper-reading-order = order
+paper-reading-gap = gap
+paper-reading-bead = bead (whole, one side, split, paint, squeezed out)
+paper-reading-more = Other joints
+paper-reading-again = Read before
+paper-reading-meter = Moisture meter
+paper-reading-meter-name = meter and its species setting
+paper-reading-board = which board
+paper-reading-room = Room
+paper-reading-time = time
+paper-reading-by = read by
+paper-reading-how = Gauge the gap below the V, at the middle of the joint; 0 if it is closed. Run the pins along the grain.
+paper-reading-wood = wood temp.
+paper-reading-temperature = room temp.
+paper-reading-humidity = humidity
+paper-reading-last = last time
+
 ## Buying list
 
 paper-aisle = { $aisle ->
@@ -187,8 +278,20 @@ paper-plus-minus = { $mean } ± { $error }
 paper-measured-of = { $measured } of { $joints }
 paper-moisture-readings = { $moisture } ({ $readings })
 paper-moisture-range = { $moisture } ({ $low }–{ $high })
-paper-stamps = At install, compared with grade stamps:
+paper-stamps = Grade stamps: how sure it is that the boards were wetter
+paper-stamp = stamp
+paper-stamp-most = allows up to
+paper-stamp-chance = chance that the boards were above it at install
+paper-photos = Photos
+paper-photo-number = no.
+paper-photo-place = { $x } right, { $y } up
+paper-photo-at = place
+paper-photo-shows = shows
+paper-photo-file = file
+paper-meter-setting = set to
+paper-evidence-fair = This sheet says how wet the boards were and how sure that is. It blames no one: a chance below about 9 in 10 settles nothing.
 paper-causes = Odds of each cause
+paper-causes-note = Causes can come together, so the odds don’t add up to 100%.
 paper-clue = what we saw
 paper-clue-for = points to
 paper-clue-against = points away from

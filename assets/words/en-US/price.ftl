@@ -61,6 +61,6 @@ price-no-reserve =
         [one] You warrant this for 1 year, and the price holds nothing for callbacks. Expected: about { $amount }. Under Pricing you can add them to the price.
        *[other] You warrant this for { $years } years, and the price holds nothing for callbacks. Expected: about { $amount }. Under Pricing you can add them to the price.
     }
-price-helper = Boards longer than 6 ft are hung overhead: that takes two people. You need a helper on those days, who is in the price.
+price-helper = Long boards overhead take two people. You need a helper on those days, who is in the price.
 price-driver-rates = How well untimed rates fit your crew
 price-driver-material-prices = Material prices

@@ -61,6 +61,7 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if let Some(text) = multiline(ui, &details, &job.contractor.details) {
             context.edit("field-firm-details", |job| job.contractor.details = text);
         }
+        on_papers(ui, context);
         logo(ui, context);
         let notes = context.words.text("field-notes");
         remark(ui, context.palette, notes.as_ref());
@@ -68,6 +69,27 @@ fn job(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if let Some(text) = multiline(ui, &notes, &job.notes) {
             context.edit("field-notes", |job| job.notes = text);
         }
+    });
+}
+
+/// What stands on the papers and nothing is computed from.
+fn on_papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let job = context.job;
+    Grid::new("on papers").num_columns(2).show(ui, |ui| {
+        context.line(ui, &fields::LICENSE, &job.contractor.license, |job, text| {
+            job.contractor.license = text;
+        });
+        context.line(ui, &fields::INSURANCE, &job.contractor.insurance, |job, text| {
+            job.contractor.insurance = text;
+        });
+        context.line(ui, &fields::OWNER_PHONE, &job.phone, |job, text| job.phone = text);
+        context.line(ui, &fields::GETTING_IN, &job.getting_in, |job, text| job.getting_in = text);
+        context.line(ui, &fields::BOARDS_DELIVERY, &job.received.delivery, |job, text| {
+            job.received.delivery = text;
+        });
+        context.line(ui, &fields::GRADE_STAMP, &job.received.stamp, |job, text| job.received.stamp = text);
+        context.line(ui, &fields::STORAGE, &job.received.storage, |job, text| job.received.storage = text);
+        context.line(ui, &fields::METER, &job.survey.meter, |job, text| job.survey.meter = text);
     });
 }
 

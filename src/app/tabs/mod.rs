@@ -10,6 +10,7 @@ mod options;
 mod papers;
 mod place;
 mod price;
+mod proposal;
 mod readings;
 mod room;
 mod room_year;

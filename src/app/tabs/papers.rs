@@ -2,7 +2,7 @@
 
 use eframe::egui::{Image, RichText, ScrollArea, Sense, Ui};
 
-use super::wording;
+use super::{proposal, wording};
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::dialog::modal;
@@ -32,6 +32,9 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
         {
             context.commands.push(Command::WritePapersTo(folder.clone()));
         }
+        let drafts = context.words.text("papers-drafts");
+        ui.checkbox(&mut context.view.papers.drafts, drafts)
+            .on_hover_text(context.words.text("papers-drafts.hint"));
     });
     let wanted = Paper::ALL[context.view.papers.index.min(Paper::ALL.len() - 1)];
     template(ui, context, wanted);
@@ -41,6 +44,7 @@ pub(super) fn papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if wanted == Paper::Letter {
         wording::wording(ui, context);
     }
+    proposal::terms(ui, context);
     heading(ui, &context.words.text("papers-figures"));
     remark(ui, context.palette, context.words.text("papers-figures-from"));
 }

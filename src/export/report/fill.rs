@@ -4,13 +4,13 @@ use jiff::ToSpan as _;
 
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
-    DayReport, LayoutReport, MaterialReport, NextInstallReport, OpeningReport, OptionReport, PriceReport,
-    ProblemReport, ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport,
-    TypicalJointReport, VerdictReport, VisitReport,
+    DayReport, LayoutReport, MarkReport, MaterialReport, NextInstallReport, OpeningReport, OptionReport,
+    PriceReport, ProblemReport, ProposalReport, ReadingReport, Report, SeasonReport, SectionReport,
+    SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
-    SealTime, VisitOutcome, date_after,
+    SealTime, SectionState, VisitOutcome, date_after,
 };
 use crate::belief::{Belief, Cause};
 use crate::job::{Job, Problem};
@@ -82,6 +82,7 @@ impl Report {
             options: assessment.options.iter().map(|option| OptionReport::new(job, option, words)).collect(),
             later: assessment.follow_up.iter().map(|visit| VisitReport::new(visit, words)).collect(),
             next_install: NextInstallReport::new(assessment),
+            proposal: ProposalReport::new(assessment),
             choice: assessment.choice.as_ref().map(|choice| ChoiceReport {
                 best: choice.best.key(),
                 front: choice.front.iter().map(|method| method.key()).collect(),
@@ -90,6 +91,18 @@ impl Report {
             }),
         }
     }
+}
+
+/// How sure it is that a section's boards were above each mark.
+fn over_marks(assessment: &Assessment, state: &SectionState) -> Vec<MarkReport> {
+    let marks = assessment.catalog.marks.iter().zip(&state.over_marks);
+    marks
+        .map(|(mark, chance)| MarkReport {
+            mark: mark.name.clone(),
+            allows_pct: pct(mark.most),
+            chance_pct: round(100.0 * chance, 1),
+        })
+        .collect()
 }
 
 /// What is missing, an order each.
@@ -201,6 +214,7 @@ impl SectionReport {
             installed_words: state.against_marks.map_or_else(String::new, |against| {
                 cause_words::marks(against, &assessment.catalog.marks, words)
             }),
+            over_marks: over_marks(assessment, state),
             closes_by_itself_pct: round(100.0 * state.closes_by_itself(), 1),
             narrowest_gap_mm: mm(state.year_gap.0),
             widest_gap_mm: mm(state.year_gap.1),

@@ -6,6 +6,7 @@
 
 mod fill;
 mod next_install;
+mod proposal;
 mod typical_joint;
 mod verdict;
 
@@ -14,6 +15,7 @@ use serde::Serialize;
 
 pub(super) use fill::{mm, pct, plain, round};
 pub use next_install::NextInstallReport;
+pub use proposal::ProposalReport;
 pub use typical_joint::TypicalJointReport;
 pub use verdict::VerdictReport;
 
@@ -58,6 +60,8 @@ pub struct Report {
     pub options: Vec<OptionReport>,
     /// Which costs least with callbacks, and what would change that.
     pub choice: Option<ChoiceReport>,
+    /// The proposal of the selected option.
+    pub proposal: Option<ProposalReport>,
     /// Later visits, held against what was forecast.
     pub later: Vec<VisitReport>,
     /// Boards that are to go up next.
@@ -217,6 +221,8 @@ pub struct SectionReport {
     pub installed_at_high_pct: Option<f64>,
     /// That moisture against the lumber marks, in a sentence; empty where it is not known.
     pub installed_words: String,
+    /// The chance that the boards were above each lumber mark at install; empty where it is not known.
+    pub over_marks: Vec<MarkReport>,
     /// Share of the gap that the coming year closes by itself.
     pub closes_by_itself_pct: f64,
     /// Narrowest mean gap of the coming year.
@@ -235,6 +241,17 @@ pub struct SectionReport {
     pub torn_again_sd_pct: Option<f64>,
     /// Opening of the widest of them.
     pub torn_widest_mm: Option<f64>,
+}
+
+/// How sure it is that boards were wetter than a lumber mark allows.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct MarkReport {
+    /// The mark as stamped.
+    pub mark: String,
+    /// The most moisture it allows.
+    pub allows_pct: f64,
+    /// The chance that the boards were above that at install.
+    pub chance_pct: f64,
 }
 
 /// The weeks to seal in.

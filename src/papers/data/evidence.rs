@@ -29,6 +29,8 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
             reading.board,
             figures.percent(reading.reading?.to_pct(), 1),
             figures.temperature(reading.wood),
+            reading.setting.say(words),
+            figures.date(reading.date.unwrap_or(job.visited)),
         ]))
     });
     let rooms = job.survey.rooms.iter();
@@ -46,7 +48,62 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         "rooms": rooms.collect::<Vec<_>>(),
         "room_lines": room_lines.collect::<Vec<_>>(),
         "sections": sections.collect::<Vec<_>>(),
+        "stamps": stamps(assessment, words),
+        "photos": photos(assessment, words),
     })
+}
+
+/// What the stamps on the boards allow against how wet they were, said once for all sections of which it is the same:
+/// the sections, the sentence, and the chance that the boards were above each mark.
+fn stamps(assessment: &Assessment, words: &Words) -> Vec<Value> {
+    let marks = &assessment.catalog.marks;
+    let mut told: Vec<(Vec<String>, String, Vec<[String; 3]>)> = Vec::new();
+    for state in assessment.sections.iter().filter(|state| !state.over_marks.is_empty()) {
+        let Some(against) = state.against_marks.filter(|_| is_explained(state)) else { continue };
+        let sentence = causes::marks(against, marks, words);
+        let chances: Vec<[String; 3]> = marks
+            .iter()
+            .zip(&state.over_marks)
+            .map(|(mark, chance)| {
+                let most = words.figures().percent(mark.most.to_pct(), 0);
+                [mark.name.clone(), most, causes::chance_as_percent(*chance, words)]
+            })
+            .collect();
+        let surface = &assessment.job.surfaces[state.surface];
+        let name = say!(
+            words,
+            "paper-place",
+            surface = &surface.name,
+            section = &surface.sections[state.section].name
+        );
+        match told.iter_mut().find(|(_, said, same)| *said == sentence && *same == chances) {
+            Some((names, ..)) => names.push(name),
+            None => told.push((vec![name], sentence, chances)),
+        }
+    }
+    told.into_iter()
+        .map(
+            |(names, sentence, chances)| json!({ "places": names, "sentence": sentence, "chances": chances }),
+        )
+        .collect()
+}
+
+/// Whether the gaps of a section can come of drying at all.
+fn is_explained(state: &SectionState) -> bool {
+    state.origin.is_some_and(|origin| !origin.beyond_drying)
+}
+
+/// The photos by their number on the map: surface, number, what they show, file.
+fn photos(assessment: &Assessment, words: &Words) -> Vec<Value> {
+    let surfaces = assessment.job.surfaces.iter();
+    let of = |surface: &crate::surface::Surface| {
+        let photo = |(at, photo): (usize, &crate::surface::Photo)| {
+            let place = say!(words, "paper-photo-place", x = photo.at.0, y = photo.at.1);
+            json!([at + 1, surface.name, place, photo.note, photo.file])
+        };
+        surface.photos.iter().enumerate().map(photo).collect::<Vec<_>>()
+    };
+    surfaces.flat_map(of).collect()
 }
 
 /// What was entered of the house, the room and the boards: all that a recheck needs besides the readings.
@@ -56,6 +113,7 @@ pub(super) fn inputs(assessment: &Assessment, words: &Words) -> Value {
         if date.is_day_known() { figures.date(date.date()) } else { figures.month(date.date()) }
     };
     let unknown = || say!(words, "paper-unknown");
+    let text = |text: &str| if text.trim().is_empty() { unknown() } else { text.trim().to_owned() };
     let logger = job.logged.as_ref().map(|logged| {
         let days = u32::try_from(logged.days.len()).unwrap_or(u32::MAX);
         (&fields::LOGGER, say!(words, "paper-input-days", days = days))
@@ -67,7 +125,10 @@ pub(super) fn inputs(assessment: &Assessment, words: &Words) -> Value {
         (&fields::INSTALLED, job.installed.map_or_else(unknown, date)),
         (&fields::VISITED, figures.date(job.visited)),
         (&fields::AIR_SOURCE, air(assessment, words)),
-        (&fields::DELIVERED_AT, figures.percent(job.plan.delivered_at.to_pct(), 1)),
+        (&fields::BOARDS_DELIVERY, text(&job.received.delivery)),
+        (&fields::GRADE_STAMP, text(&job.received.stamp)),
+        (&fields::STORAGE, text(&job.received.storage)),
+        (&fields::METER, text(&job.survey.meter)),
     ];
     let photos = photos.map(|photos| (&fields::PHOTOS, say!(words, "paper-input-photos", photos = photos)));
     let lines = lines.into_iter().chain(logger).chain(photos);

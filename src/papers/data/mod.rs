@@ -4,16 +4,21 @@
 mod buying;
 mod evidence;
 mod follow_up;
+mod maps;
+mod measuring;
 mod next_install;
 mod price;
+mod proposal;
 mod work;
 
 use serde_json::{Map, Value, json};
 
-use super::Paper;
+use super::{Paper, held_back};
 use crate::assess::{Assessment, RepairOption, date_after};
-use crate::job::{LetterPart, Logo, Severity};
+use crate::job::{LetterPart, Logo, Problem, Severity};
 use crate::measure::{Length, Units};
+use crate::repair::Caution;
+use crate::wood::Kind;
 use crate::words::causes::chance_as_odds;
 use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
 
@@ -23,9 +28,12 @@ pub(crate) use buying::needed;
 const OTHERS: usize = 3;
 
 /// Everything a template can show, in these words.
-pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
-    let mut data = general(assessment, words);
-    data.extend(letter(assessment, words));
+///
+/// `unread` is what could not be read of the job's file.
+pub(super) fn data(assessment: &Assessment, unread: &[Problem], words: &Words) -> Value {
+    let warrants = warrants(assessment, unread);
+    let mut data = general(assessment, unread, words);
+    data.extend(letter(assessment, warrants, words));
     data.extend(work::data(assessment, words));
     data.insert(
         "shopping".to_owned(),
@@ -36,11 +44,14 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Value {
     data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
     data.insert("next".to_owned(), next_install::next_install(assessment, words));
     data.insert("again".to_owned(), follow_up::again(assessment, words));
+    data.insert("maps".to_owned(), maps::maps(assessment, words).into());
+    data.insert("reading".to_owned(), measuring::sheet(assessment, words));
+    data.insert("proposal".to_owned(), proposal::data(assessment, warrants, words).unwrap_or_default());
     Value::Object(data)
 }
 
 /// What every paper needs: the texts, who and where.
-fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
+fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<String, Value> {
     let job = &*assessment.job;
     let mut texts: Map<String, Value> =
         words.plain_texts("paper-").map(|(id, text)| (id.to_owned(), text.into())).collect();
@@ -53,6 +64,7 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
     }
     let names: Map<String, Value> =
         Paper::ALL.map(|paper| (paper.file_stem().to_owned(), paper.say(words).into())).into_iter().collect();
+    let internal = Paper::PriceSheet.say(words);
     // The typesetter alone knows the number of a page: it fills it in.
     let page = say!(words, "paper-page", page = Arg::Name("{page}"), pages = Arg::Name("{pages}"));
     let values = json!({
@@ -71,38 +83,81 @@ fn general(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         },
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
         "date": words.figures().date(job.visited),
-        "draft": draft(assessment, words),
+        "draft": held_back(Paper::Letter, assessment, unread).map(|held| held.mark(assessment, words)),
+        "drafts": drafts(assessment, unread, words),
+        "marks": { (internal): say!(words, "paper-internal-mark") },
+        "warnings": warnings(assessment, words),
         "answer": answer::headline(assessment, words),
         "cause": answer::cause(assessment, words),
         "surfaces": surfaces(assessment, words),
-        "cautions": assessment.cautions.iter().map(|caution| json!({
-            "title": words.called(&caution.title), "text": words.called(&caution.text),
-            "source": words.called(&caution.source),
-        })).collect::<Vec<_>>(),
+        "cautions": cautions(assessment, words),
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
-            .map(|problem| format!("{}: {}", problem.place(job, words), problem.what(words))).collect::<Vec<_>>(),
+            .map(|problem| told(problem, assessment, words)).collect::<Vec<_>>(),
         "missing": assessment.answer.missing.iter()
             .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
     });
     object(values)
 }
 
-/// Why the papers are only a draft, if they are: an entry couldn't be used, or there is no answer yet.
-fn draft(assessment: &Assessment, words: &Words) -> Option<String> {
-    let errors = assessment.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
-    if errors > 0 {
-        return Some(say!(words, "paper-draft-errors", count = errors));
+/// The cautions, with whose papers they stand on.
+fn cautions(assessment: &Assessment, words: &Words) -> Vec<Value> {
+    let one = |caution: &Caution| {
+        let source = match caution.kind {
+            Kind::FromMemory if !caution.source.is_empty() => {
+                say!(words, "paper-source-memory", source = Arg::Called(&caution.source))
+            }
+            _ => words.called(&caution.source).into_owned(),
+        };
+        json!({
+            "title": words.called(&caution.title),
+            "text": words.called(caution.text_in(words.units())),
+            "source": source,
+            "owner": caution.is_for_owner(),
+            "crew": caution.is_for_crew(),
+        })
+    };
+    assessment.cautions.iter().map(one).collect()
+}
+
+/// Of each paper that is held back, by its name: what marks its pages as a draft.
+fn drafts(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<String, Value> {
+    let one = |paper: Paper| {
+        let held = held_back(paper, assessment, unread)?;
+        Some((paper.say(words), held.mark(assessment, words).into()))
+    };
+    let mut drafts: Map<String, Value> = Paper::ALL.into_iter().filter_map(one).collect();
+    // The letter's own template calls it by a shorter name.
+    if let Some(mark) = drafts.get(&Paper::Letter.say(words)).cloned() {
+        drafts.insert(words.text("paper-letter").into_owned(), mark);
     }
-    // Of a job that is about boards to come nothing more is asked.
-    (!assessment.is_delivery_only() && !assessment.answer.is_complete())
-        .then(|| say!(words, "paper-draft-incomplete"))
+    drafts
+}
+
+/// Warnings that matter to the crew, and to whoever checks the price.
+fn warnings(assessment: &Assessment, words: &Words) -> Value {
+    let about = |problem: &Problem| {
+        let field = problem.place.field().map_or("", |(field, _)| field.path);
+        let money = ["shelf", "plan.prices", "plan.payers", "plan.own", "plan.on_hand"];
+        money.iter().any(|part| field.starts_with(part))
+    };
+    let of = |money: bool| -> Vec<String> {
+        let all = assessment.problems.iter();
+        let warned = all.filter(|problem| problem.severity == Severity::Warning && about(problem) == money);
+        warned.map(|problem| told(problem, assessment, words)).collect()
+    };
+    json!({ "crew": of(false), "price": of(true) })
+}
+
+/// A problem in a line: where, and what.
+fn told(problem: &Problem, assessment: &Assessment, words: &Words) -> String {
+    format!("{}: {}", problem.place(&assessment.job, words), problem.what(words))
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.
-fn warrants(assessment: &Assessment, words: &Words) -> bool {
+fn warrants(assessment: &Assessment, unread: &[Problem]) -> bool {
     let against = assessment.chosen().is_some_and(|option| assessment.advises_against(option));
-    !against && draft(assessment, words).is_none()
+    !against && held_back(Paper::Letter, assessment, unread).is_none()
 }
 
 fn surfaces(assessment: &Assessment, words: &Words) -> Vec<Value> {
@@ -120,7 +175,7 @@ fn surfaces(assessment: &Assessment, words: &Words) -> Vec<Value> {
 }
 
 /// What the letter says, and what the other papers share with it.
-fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
+fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String, Value> {
     let job = &*assessment.job;
     let text = LetterText::new(assessment, words);
     let heading = |part: LetterPart| part.say(words);
@@ -150,7 +205,7 @@ fn letter(assessment: &Assessment, words: &Words) -> Map<String, Value> {
         "warranty_years": years,
         // What cannot be done is not done even if it is asked for.
         "against": doable(assessment).is_some_and(|option| assessment.advises_against(option)),
-        "warranty": (years > 0 && warrants(assessment, words))
+        "warranty": (years > 0 && warrants)
             .then(|| say!(words, "paper-warranty", years = years)),
         "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
         "chosen": assessment.chosen().and_then(|option| price::priced(assessment, option, words)),

@@ -7,40 +7,196 @@ use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
 use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
-use crate::measure::{Length, Moisture, Percent};
+use crate::measure::{Hours, Length, Minutes, Moisture, Percent};
+use crate::named::Named as _;
 use crate::repair::{Bar, Outcome, WorkDay};
 use crate::surface::Joint;
 use crate::words::{Arg, Say as _, Words, say, work};
 
 /// Gaps that are off by more than this on the day of sealing are not those that were forecast.
 const GAP_OFF: Length = Length::inches(1.0 / 32.0);
+/// Nor are boards that read so much more, in percent moisture.
+const MOISTURE_OFF: f64 = 2.0;
 
 /// Minutes of a day.
 const DAY_MINUTES: f64 = 24.0 * 60.0;
 
 /// What the work order says besides the letter.
 pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value> {
-    let chosen = assessment.chosen();
+    let (job, chosen) = (&*assessment.job, assessment.chosen());
     let groups: Vec<Value> = assessment
         .sections
         .iter()
         .enumerate()
         .map(|(at, state)| group(assessment, at, state, words))
         .collect();
-    let sealed_on = date_after(&assessment.job, assessment.seal_day);
+    let on = date_after(job, day_of_work(assessment));
+    let where_note = if bead(assessment).is_some() {
+        say!(words, "paper-where-note", date = on, gap = GAP_OFF)
+    } else {
+        say!(words, "paper-where-note-boards", date = on)
+    };
     super::object(json!({
         "groups": groups,
-        "where_note": say!(words, "paper-where-note", date = sealed_on, gap = GAP_OFF),
+        "where_note": where_note,
         "sealant": sealant(assessment, words),
         "narrow": narrow(assessment, words),
         "workdays": chosen.map_or_else(Vec::new, |option| workdays(option, words)),
+        "hours_note": chosen.map(|_| hours_note(assessment, words)),
         "steps": chosen.map_or_else(Vec::new, |option| steps(option, words)),
-        "do_not": [
-            say!(words, "paper-do-not-seal", units = unit_id(words.units())),
-            say!(words, "paper-do-not-seal-wet"),
-            say!(words, "paper-do-not-paint"),
-        ],
+        "map_legend": map_legend(assessment, words),
+        "seal_today": seal_today(assessment, words),
+        "products": chosen.map_or_else(Vec::new, |option| products(assessment, option, words)),
+        "taken": chosen.map_or_else(Vec::new, |option| tasks_taken(option, words)),
+        "used": chosen.map_or_else(Vec::new, |option| pieces_used(option, words)),
+        "do_not": do_not(assessment, words),
+        "phone": job.phone,
+        "getting_in": job.getting_in,
     }))
+}
+
+/// What not to do: of beads only where some are laid.
+fn do_not(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let mut lines = Vec::new();
+    if bead(assessment).is_some() {
+        lines.push(say!(words, "paper-do-not-seal", units = unit_id(words.units())));
+        lines.push(say!(words, "paper-do-not-seal-wet"));
+        lines.push(say!(words, "paper-do-not-paint"));
+    } else if assessment.chosen().is_some() {
+        lines.push(say!(words, "paper-do-not-wet"));
+        lines.push(say!(words, "paper-do-not-fill"));
+    }
+    lines
+}
+
+/// Whether an option works on the joints themselves; one that takes the boards down does not.
+pub(super) const fn works_on_joints(option: &RepairOption) -> bool {
+    matches!(option.outcome, Outcome::Bead { .. } | Outcome::Line | Outcome::Covered | Outcome::Glued)
+}
+
+/// What the colors of the map mean.
+fn map_legend(assessment: &Assessment, words: &Words) -> String {
+    match assessment.chosen() {
+        Some(option) if matches!(option.outcome, Outcome::Bead { .. }) => {
+            say!(words, "paper-map-seal", narrowest = assessment.job.plan.narrowest)
+        }
+        Some(option) if works_on_joints(option) => say!(words, "paper-map-work"),
+        _ => say!(words, "paper-map-open"),
+    }
+}
+
+/// When to start, lunch, and what the hours hold.
+fn hours_note(assessment: &Assessment, words: &Words) -> String {
+    let plan = &assessment.job.plan;
+    let (starts, lunch) = (work::time_of_day(plan.starts), plan.lunch);
+    let starts = words.figures().time(starts);
+    let note = if lunch > Minutes::ZERO {
+        say!(words, "paper-hours-note", starts = &starts, lunch = lunch)
+    } else {
+        say!(words, "paper-hours-note-no-lunch", starts = &starts)
+    };
+    let evenings = assessment.chosen().map_or(0, |option| option.schedule.evenings);
+    if evenings == 0 { note } else { note + " " + &words.text("paper-hand-back") }
+}
+
+/// The rule by which to seal on a day or leave it, a condition each: gaps, boards, room.
+fn seal_today(assessment: &Assessment, words: &Words) -> Vec<String> {
+    if bead(assessment).is_none() {
+        return Vec::new();
+    }
+    let mut lines = gaps_today(assessment, words);
+    lines.extend(wettest_today(assessment, words));
+    if assessment.sections.iter().any(SectionState::is_wetted) {
+        lines.push(say!(words, "paper-seal-today-wet"));
+    }
+    lines.push(say!(words, "paper-seal-today-edges", units = unit_id(words.units())));
+    lines.extend(room_today(assessment, words));
+    lines
+}
+
+/// The gaps between which to seal: those of the dry sections on the day of sealing, and what the forecast may be off.
+/// Where sections differ by more than that, each is told by itself.
+fn gaps_today(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let dry = assessment.sections.iter().enumerate().filter(|(_, state)| !state.is_wetted());
+    let typical: Vec<(&SectionState, Length)> =
+        dry.filter_map(|(at, state)| Some((state, typical_gap(assessment, at)?))).collect();
+    let gaps = || typical.iter().map(|(_, gap)| *gap);
+    let (Some(least), Some(most)) = (gaps().reduce(Length::min), gaps().reduce(Length::max)) else {
+        return Vec::new();
+    };
+    let low = |gap: Length| (gap - GAP_OFF).max(assessment.job.plan.narrowest);
+    if most - least <= GAP_OFF {
+        return vec![say!(words, "paper-seal-today-gaps", low = low(least), high = most + GAP_OFF)];
+    }
+    let one = |(state, gap): &(&SectionState, Length)| {
+        let surface = &assessment.job.surfaces[state.surface];
+        say!(
+            words,
+            "paper-seal-today-gaps-section",
+            surface = &surface.name,
+            section = &surface.sections[state.section].name,
+            low = low(*gap),
+            high = *gap + GAP_OFF
+        )
+    };
+    typical.iter().map(one).collect()
+}
+
+/// The wettest that boards may read.
+fn wettest_today(assessment: &Assessment, words: &Words) -> Option<String> {
+    let dry = assessment.sections.iter().filter(|state| !state.is_wetted());
+    let most = dry.map(|state| moisture_on(state, assessment.seal_day).to_pct()).reduce(f64::max)?;
+    Some(say!(words, "paper-seal-today-boards", most = Percent::pct((most + MOISTURE_OFF).round())))
+}
+
+/// The room's humidity to be expected on the day.
+fn room_today(assessment: &Assessment, words: &Words) -> Option<String> {
+    let date = date_after(&assessment.job, assessment.seal_day);
+    let day = usize::try_from(date.day_of_year()).ok()?.saturating_sub(1).min(crate::air::DAYS - 1);
+    let range = assessment.year.as_ref()?.range.get(day)?;
+    Some(say!(words, "paper-seal-today-room", low = range.low, high = range.high))
+}
+
+/// What is used, each with the class it must meet, and what to note: the color.
+fn products(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<Value> {
+    let (plan, catalog) = (&assessment.job.plan, &assessment.catalog);
+    let mut rows = Vec::new();
+    if let Some(sealant) = assessment.sealant.as_ref().filter(|_| bead(assessment).is_some()) {
+        rows.push(json!([words.text("paper-product-sealant"), sealant.name, sealant.class, ""]));
+    }
+    // The catalog's paints are bought by the can: what the option buys none of, it does not use.
+    for (id, label, colored) in
+        [(&plan.primer, "paper-product-primer", false), (&plan.paint, "paper-product-paint", true)]
+    {
+        let Some(paint) = catalog.paint(id) else { continue };
+        let bought = option.materials.iter().any(|line| line.id.split(", ").next() == Some(paint.key()));
+        if bought {
+            let solids = say!(words, "paper-product-solids", solids = paint.solids);
+            let color = if colored { plan.color.as_str() } else { "" };
+            rows.push(json!([words.text(label), paint.name, solids, color]));
+        }
+    }
+    rows
+}
+
+/// The tasks with the hours planned, and a blank for those taken.
+fn tasks_taken(option: &RepairOption, words: &Words) -> Vec<Value> {
+    // What is done in two goes is one task to whoever writes the hours down.
+    let mut all: Vec<(&str, &str, Hours)> = Vec::new();
+    for task in option.tasks.iter().filter(|task| task.hours.mean > Hours::ZERO) {
+        match all.iter_mut().find(|(id, ..)| *id == task.id) {
+            Some((.., hours)) => *hours = *hours + task.hours.mean,
+            None => all.push((&task.id, &task.name, task.hours.mean)),
+        }
+    }
+    let row = |(_, name, hours): (&str, &str, Hours)| json!([name, words.figures().number(hours.to_h(), 1)]);
+    all.into_iter().map(row).collect()
+}
+
+/// What is bought with the pieces planned, and a blank for those used.
+fn pieces_used(option: &RepairOption, words: &Words) -> Vec<Value> {
+    let lines = option.materials.iter().filter(|line| line.pieces + line.on_hand > 0);
+    lines.map(|line| json!([line.say(words), line.pieces + line.on_hand])).collect()
 }
 
 /// How the chosen option lays its beads, if it does.
@@ -58,9 +214,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     let section = &surface.sections[state.section];
     let treated: Vec<&JointState> = treated(assessment).filter(|joint| joint.section == Some(at)).collect();
     let run: Length = treated.iter().map(|joint| laid(assessment, joint).length()).sum();
-    let mut gaps: Vec<Length> = treated.iter().map(|joint| joint.at_sealing).collect();
-    gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
-    let typical = gaps.get(gaps.len() / 2).copied();
+    let typical = typical_gap(assessment, at);
     let lay = assessment.catalog.lay(&job.plan);
     let typical = typical.map(|gap| lay.slot(gap));
     let edges = JointEdges::of(&section.board);
@@ -90,13 +244,38 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
-        "boards": figures.percent(moisture_on(state, assessment.seal_day).to_pct(), 1),
+        "boards": figures.percent(moisture_on(state, day_of_work(assessment)).to_pct(), 1),
         "wet": state.is_wetted(),
     })
 }
 
+/// Days from the visit to the day that gaps and moisture are told for: of the sealing, or on which the work starts.
+fn day_of_work(assessment: &Assessment) -> usize {
+    let starts = || {
+        let first = assessment.chosen()?.starts;
+        usize::try_from(assessment.job.visited.until(first).ok()?.get_days()).ok()
+    };
+    match bead(assessment) {
+        Some(_) => assessment.seal_day,
+        None => starts().unwrap_or_default(),
+    }
+}
+
+/// The middle one of the gaps that are worked on in a section, on that day.
+fn typical_gap(assessment: &Assessment, at: usize) -> Option<Length> {
+    let here = treated(assessment).filter(|joint| joint.section == Some(at));
+    let day = day_of_work(assessment);
+    let gap = |joint: &JointState| match bead(assessment) {
+        Some(_) => Some(joint.at_sealing),
+        None => assessment.gap_on(joint, day),
+    };
+    let mut gaps: Vec<Length> = here.filter_map(gap).collect();
+    gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
+    gaps.get(gaps.len() / 2).copied()
+}
+
 /// The joints that are worked on.
-fn treated(assessment: &Assessment) -> impl Iterator<Item = &JointState> {
+pub(super) fn treated(assessment: &Assessment) -> impl Iterator<Item = &JointState> {
     assessment.joints.iter().filter(|joint| joint.treated)
 }
 
@@ -150,6 +329,7 @@ fn workdays(option: &RepairOption, words: &Words) -> Vec<Value> {
     let day = |day: &WorkDay| {
         json!({
             "when": work::day_and_people(option.starts, day, words),
+            "columns": work::day_columns(option.starts, day, words),
             "what": work::day_work(day, words),
             "hours": words.figures().number(day.paid.to_h(), 1),
         })

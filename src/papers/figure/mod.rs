@@ -5,6 +5,7 @@
 //! `figures-on-paper.ftl`.
 
 mod cuts;
+mod joint_map;
 mod picture;
 mod year;
 
@@ -15,6 +16,7 @@ use svg::node::element::{Group, Line, Path, Text};
 
 pub use cuts::bead;
 pub use cuts::cuts;
+pub use joint_map::{JointMap, MapFor};
 pub use picture::picture;
 pub use year::year;
 
@@ -39,6 +41,23 @@ pub(crate) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, St
     all.push(("bead.svg".to_owned(), bead(assessment)));
     all.push(("year.svg".to_owned(), year(assessment, words)));
     all
+}
+
+/// The maps of all surfaces with the names templates use.
+pub(crate) fn maps(assessment: &Assessment) -> Vec<(String, String)> {
+    let first = assessment.reading_order();
+    let of = |purpose: MapFor| {
+        let map = |index| {
+            Some((map_name(purpose, index), JointMap::new(assessment, index, purpose, &first)?.draw()))
+        };
+        (0..assessment.layouts.len()).filter_map(map).collect::<Vec<_>>()
+    };
+    MapFor::ALL.into_iter().flat_map(of).collect()
+}
+
+/// The name of a map's file.
+pub(crate) fn map_name(purpose: MapFor, surface: usize) -> String {
+    format!("map-{}-{surface}.svg", purpose.key())
 }
 
 /// One surface to scale: boards faint, joints as thick as ten times their gap.

@@ -10,7 +10,7 @@ use serde_json::{Value, json};
 use super::compared_options;
 use super::data::data;
 use crate::assess::{Assessment, RepairOption};
-use crate::job::Logo;
+use crate::job::{Logo, Problem};
 use crate::words::{Say as _, Words, owner_page, say, work};
 
 pub(super) use render::render;
@@ -132,8 +132,8 @@ fn data_uri(logo: &Logo) -> String {
 }
 
 /// What the owner's papers are handed, and the page: both out of one assessment.
-pub(super) fn owner_data(assessment: &Assessment, words: &Words) -> (Value, PageData) {
-    let given = data(assessment, words);
+pub(super) fn owner_data(assessment: &Assessment, unread: &[Problem], words: &Words) -> (Value, PageData) {
+    let given = data(assessment, unread, words);
     let page = page_data(assessment, &given, words);
     (given, page)
 }

@@ -44,7 +44,7 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
         sealing::sealing(ui, context);
     }
     heading(ui, &words.text("options-cautions"));
-    for one in &context.assessment.cautions {
+    for one in context.assessment.cautions.iter().filter(|caution| caution.is_for_crew()) {
         caution(ui, context, one);
     }
 }
@@ -56,12 +56,8 @@ pub(super) fn planned<'a>(context: &WindowContext<'a>) -> Option<&'a RepairOptio
 
 fn caution(ui: &mut Ui, context: &WindowContext<'_>, caution: &Caution) {
     let words = context.words;
-    let text = say!(
-        words,
-        "options-caution",
-        title = Arg::Called(&caution.title),
-        text = Arg::Called(&caution.text)
-    );
+    let text = Arg::Called(caution.text_in(words.units()));
+    let text = say!(words, "options-caution", title = Arg::Called(&caution.title), text = text);
     let label = ui.add(Label::new(RichText::new(text).small()).wrap());
     if !caution.source.is_empty() {
         let kind = Arg::Id(caution.kind.key());

@@ -70,6 +70,7 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let paints = &context.assessment.catalog.paints;
         context.pick(ui, &fields::PRIMER, &plan.primer, paints, |job, id| job.plan.primer = id);
         context.pick(ui, &fields::PAINT, &plan.paint, paints, |job, id| job.plan.paint = id);
+        context.line(ui, &fields::COLOR, &plan.color, |job, text| job.plan.color = text);
     });
 }
 

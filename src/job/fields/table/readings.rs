@@ -8,6 +8,8 @@ fields! {
     /// How well the opening of all joints is to be known.
     PRECISION = "precision", "survey.precision", Job,
         figure!(job, survey.precision, Percent, Percent::pct(1.0), Percent::pct(100.0), Nearest);
+    /// The moisture meter.
+    METER = "meter", "survey.meter", Job, Kind::Text;
     /// The joint of a gap reading.
     GAP_JOINT = "gap-joint", "survey.gaps[].joint", Gap, Kind::Choice;
     /// Width of a gap.

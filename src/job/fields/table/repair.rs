@@ -50,6 +50,8 @@ fields! {
     PRIMER = "primer", "plan.primer", Job, Kind::Catalog;
     /// The paint.
     PAINT = "paint", "plan.paint", Job, Kind::Catalog;
+    /// The paint's color.
+    COLOR = "color", "plan.color", Job, Kind::Text;
     /// Coats of paint.
     COATS = "coats", "plan.coats", Job, figure!(job, plan.coats, Count, 0, 10, Nearest);
     /// How paint goes on.

@@ -1,0 +1,56 @@
+//! What the proposal says besides the letter.
+
+use serde_json::{Value, json};
+
+use super::work::{laid, treated, works_on_joints};
+use crate::assess::{Assessment, RepairOption};
+use crate::measure::Length;
+use crate::words::{Words, proposal, say};
+
+/// The proposal of the chosen option; `None` where nothing is chosen, or nothing that can be done.
+pub(super) fn data(assessment: &Assessment, warrants: bool, words: &Words) -> Option<Value> {
+    let (job, figures) = (&*assessment.job, words.figures());
+    let option = assessment.chosen()?;
+    let price = option.price.as_ref()?;
+    let terms = &job.proposal;
+    let against = assessment.advises_against(option);
+    let notices = proposal::notices(job, words).into_iter();
+    Some(json!({
+        "number": terms.number,
+        "dated": figures.date(job.visited),
+        "valid_until": terms.valid_until(job.visited).map(|date| figures.date(date)),
+        "license": job.contractor.license,
+        "insurance": job.contractor.insurance,
+        "no_work": proposal::is_no_work(option.method),
+        "warning": against.then(|| say!(words, "letter-advised-against")),
+        "scope": proposal::scope(assessment, option, words),
+        "where": places(assessment, option, words),
+        "excluded": proposal::exclusions(assessment, words),
+        "warranted": proposal::warranted(assessment, option, warrants, words),
+        "not_warranted": if warrants && job.plan.warranty_years > 0 {
+            proposal::not_warranted(assessment, words)
+        } else {
+            Vec::new()
+        },
+        "payment": proposal::payment(job, price, words),
+        "supplier": proposal::supplier(option, words),
+        "notices": notices.map(|[title, text]| json!({ "title": title, "text": text })).collect::<Vec<_>>(),
+        "pamphlet": proposal::lead_pamphlet(job),
+    }))
+}
+
+/// The surfaces with their sections, and how many joints of which length are worked on there.
+fn places(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<Value> {
+    let surfaces = assessment.job.surfaces.iter().enumerate();
+    let place = |(index, surface): (usize, &crate::surface::Surface)| {
+        let here: Vec<_> = treated(assessment).filter(|joint| joint.surface == index).collect();
+        let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
+        let names: Vec<&str> = surface.sections.iter().map(|section| section.name.as_str()).collect();
+        // Where all boards are taken or covered, what is open says nothing of the scope.
+        let joints = (works_on_joints(option) && !here.is_empty()).then(|| {
+            say!(words, "paper-joints-and-run", joints = here.len(), run = crate::words::Arg::Run(run))
+        });
+        json!([surface.name, words.figures().list(&names), joints])
+    };
+    surfaces.map(place).collect()
+}
