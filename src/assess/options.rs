@@ -10,7 +10,7 @@ use super::sections::{JointState, SectionState};
 use super::typical_joint::Still;
 use crate::job::Job;
 use crate::joint::{BeadLay, REVEAL, Sealant};
-use crate::measure::{Area, Hours, Length, Money, Percent, Span};
+use crate::measure::{Area, Hours, Length, Money, Span};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
     MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
@@ -189,9 +189,6 @@ struct Work {
     cutting: Option<CuttingList>,
 }
 
-/// A sealant with at least this share of solids does not sink as it cures. Assumption.
-const DOES_NOT_SINK: Percent = Percent::pct(95.0);
-
 fn work(
     method: &RepairMethod,
     measure: &Quantities,
@@ -268,7 +265,7 @@ fn work(
 fn as_done_here(method: &RepairMethod, measure: &Quantities, sealant: &Sealant, job: &Job) -> RepairMethod {
     let split = if job.plan.two_visits { method.in_two_visits() } else { None };
     let mut method = split.unwrap_or_else(|| method.clone());
-    if sealant.solids >= DOES_NOT_SINK {
+    if !sealant.takes_second_bead() {
         method = method.without_second_bead();
     }
     if lead_safe_due(&method, measure, job) {

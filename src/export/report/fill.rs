@@ -4,9 +4,9 @@ use jiff::ToSpan as _;
 
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
-    DayReport, LayoutReport, MaterialReport, NextInstallReport, OpeningReport, OptionReport, PriceReport,
-    ProblemReport, ReadingReport, Report, SeasonReport, SectionReport, SwingReport, TaskReport,
-    TypicalJointReport, VerdictReport, VisitReport,
+    DayReport, JointBeadsReport, LayoutReport, MaterialReport, NextInstallReport, OpeningReport,
+    OptionReport, PriceReport, ProblemReport, ReadingReport, Report, SeasonReport, SectionReport,
+    SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -71,6 +71,11 @@ impl Report {
                 .map(|at| SectionReport::new(assessment, at, words))
                 .collect(),
             typical_joint: TypicalJointReport::new(assessment),
+            bead_designs: assessment
+                .bead_designs
+                .iter()
+                .map(|beads| JointBeadsReport::new(assessment, beads))
+                .collect(),
             season: assessment.season.as_ref().map(|season| SeasonReport {
                 best: SealTime::best(job, season).say(words),
                 best_from: date_after(job, season.best.low * 7).to_string(),

@@ -4,6 +4,7 @@
 //! and may change. The README lists the keys, and `assets/assessment.schema.json` is their JSON Schema,
 //! made from the types here.
 
+mod bead_designs;
 mod fill;
 mod next_install;
 mod typical_joint;
@@ -12,6 +13,7 @@ mod verdict;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+pub use bead_designs::JointBeadsReport;
 pub(super) use fill::{mm, pct, plain, round};
 pub use next_install::NextInstallReport;
 pub use typical_joint::TypicalJointReport;
@@ -54,6 +56,8 @@ pub struct Report {
     pub typical_joint: Option<TypicalJointReport>,
     /// The weeks to seal in.
     pub season: Option<SeasonReport>,
+    /// The bead that lasts longest in each kind of joint to be sealed.
+    pub bead_designs: Vec<JointBeadsReport>,
     /// The repair options.
     pub options: Vec<OptionReport>,
     /// Which costs least with callbacks, and what would change that.

@@ -1,6 +1,7 @@
 //! The Options room: the repairs side by side; beside them what belongs to the chosen one, its bead above
 //! all.
 
+mod bead_designs;
 mod comparison;
 mod risk_plot;
 mod sealing;
@@ -42,6 +43,7 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if matches!(option.outcome, Outcome::Bead { .. }) {
         heading(ui, &words.text("sealing-heading"));
         sealing::sealing(ui, context);
+        bead_designs::bead_designs(ui, context);
     }
     heading(ui, &words.text("options-cautions"));
     for one in &context.assessment.cautions {
