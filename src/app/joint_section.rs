@@ -11,9 +11,10 @@ use super::context::WindowContext;
 use super::theme::{self, Palette};
 use super::widgets::fitted;
 use crate::assess::{RepairOption, Still};
-use crate::joint::Cut;
+use crate::joint::{BeadState, Cut};
 use crate::measure::Length;
-use crate::words::{Say as _, owner_page, say, sealing};
+use crate::repair::Outcome;
+use crate::words::{Arg, Say as _, Words, owner_page, say, sealing};
 
 /// Points for a meter, at least, where the height allows it: a 3/4 in board is 80 points thick.
 const SCALE: f64 = 4200.0;
@@ -24,6 +25,8 @@ const CLOSE_UP: &str = "bead close up";
 const CLOSE_UP_WIDTH: f32 = 110.0;
 /// Height of a picture of January or August.
 const STILL_HEIGHT: f32 = 130.0;
+/// The same in the strip of all beads.
+const STRIP_HEIGHT: f32 = 84.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
 
@@ -117,26 +120,68 @@ fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
 pub(super) fn season_stills(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     ui.columns(option.stills.len().max(1), |columns| {
         for (ui, still) in columns.iter_mut().zip(&option.stills) {
-            season_still(ui, context, still);
+            let (month, says) = still_texts(context.words, still);
+            let name = say!(context.words, "options-still", month = &month, says = &says);
+            picture(ui, context, still, &name, (STILL_HEIGHT, false));
+            ui.strong(month);
+            ui.add(Label::new(RichText::new(says).small()).wrap());
         }
     });
 }
 
-fn season_still(ui: &mut Ui, context: &WindowContext<'_>, still: &Still) {
-    let (words, palette) = (context.words, context.palette);
-    let (response, painter) = ui.allocate_painter(vec2(ui.available_width(), STILL_HEIGHT), Sense::hover());
-    let rect = response.rect;
-    painter.rect_filled(rect, 6, palette.ground);
-    paint(&painter.with_clip_rect(rect), palette, (&still.cut, still.cover), rect, ((14.0, 10.0), false));
-    let month = words.figures().month(still.date);
+/// The beads of all options that lay one, in January and August, close up and side by side.
+pub(super) fn bead_strip(ui: &mut Ui, context: &WindowContext<'_>) {
+    let words = context.words;
+    let lays =
+        |option: &&RepairOption| matches!(option.outcome, Outcome::Bead { .. }) && !option.stills.is_empty();
+    let options: Vec<&RepairOption> = context.assessment.options.iter().filter(lays).collect();
+    for option in options {
+        ui.add(Label::new(RichText::new(&option.name).small().strong()).wrap());
+        ui.columns(option.stills.len(), |columns| {
+            for (ui, still) in columns.iter_mut().zip(&option.stills) {
+                let (month, says) = still_texts(words, still);
+                let option = Arg::Name(&option.name);
+                let name = say!(words, "options-bead-still", option = option, month = &month, says = &says);
+                picture(ui, context, still, &name, (STRIP_HEIGHT, true));
+                let said = say!(words, "options-still", month = &month, says = &says);
+                ui.add(Label::new(RichText::new(said).small()).wrap());
+            }
+        });
+    }
+}
+
+/// The month of a still, and what is to be seen in it.
+fn still_texts(words: &Words, still: &Still) -> (String, String) {
     let says = match &still.repaired {
         Some(repaired) => owner_page::repaired(repaired, words),
         None => words.figures().length(still.gap),
     };
-    let name = say!(words, "options-still", month = &month, says = &says);
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
-    ui.strong(month);
-    ui.add(Label::new(RichText::new(says).small()).wrap());
+    (words.figures().month(still.date), says)
+}
+
+fn picture(
+    ui: &mut Ui,
+    context: &WindowContext<'_>,
+    still: &Still,
+    name: &str,
+    (height, close_up): (f32, bool),
+) {
+    let (response, painter) = ui.allocate_painter(vec2(ui.available_width(), height), Sense::hover());
+    let rect = response.rect;
+    painter.rect_filled(rect, 6, context.palette.ground);
+    let painter = painter.with_clip_rect(rect);
+    paint(&painter, context.palette, (&still.cut, still.cover), rect, ((14.0, 10.0), close_up));
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, name));
+}
+
+/// The color of a bead by how much of its class it uses: its own up to half of it, then more and more that of
+/// doubt, and past all of it where it is seen, that of what is wrong.
+fn bead_color(palette: &Palette, fares: BeadState) -> Color32 {
+    if fares.shows() {
+        return palette.error;
+    }
+    let share = (fares.used().to_fraction() as f32 - 0.5) / 0.5;
+    palette.bead.lerp_to_gamma(palette.warn, share.clamp(0.0, 1.0))
 }
 
 /// The face is up on screen, with so much room above and below for what is said; close up, only what is near the
@@ -173,7 +218,7 @@ fn paint(
         if let Some(behind) = &bead.behind {
             fill(behind, palette.trim);
         }
-        fill(&bead.section, if bead.fares.shows() { palette.error } else { palette.bead });
+        fill(&bead.section, bead_color(palette, bead.fares));
     }
     if let Some(cover) = cover {
         let (low, high) = (at([cover.min().x, cover.min().y]), at([cover.max().x, cover.max().y]));

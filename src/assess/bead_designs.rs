@@ -23,7 +23,7 @@ const IN_SLOT: [f64; 3] = [0.0, 1.0 / 32.0, 1.0 / 16.0];
 /// Depths of a bead between square edges, in inches.
 const DEPTHS: [f64; 3] = [1.0 / 16.0, 1.0 / 8.0, 1.0 / 4.0];
 /// How hollow a bead is tooled on purpose, per cent of its width.
-const HOLLOW: f64 = 8.0;
+const HOLLOW: f64 = 5.0;
 /// Joints of a kind that stand for all of them.
 const MOST_TRIED: usize = 12;
 /// Beads that last on as much of the length, to within this share of it, are as good: then the plainer one

@@ -133,6 +133,9 @@ fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
         risk.interval.low = mixed(risk.interval.low, |bare| bare.interval.low);
         risk.interval.high = mixed(risk.interval.high, |bare| bare.interval.high);
         risk.without_paint = mixed(risk.without_paint, |bare| bare.without_paint);
+        let range = &mut risk.without_paint_interval;
+        range.low = mixed(range.low, |bare| bare.without_paint_interval.low);
+        range.high = mixed(range.high, |bare| bare.without_paint_interval.high);
         option.tears = option.tears.map(|tears| Span {
             low: mixed(tears.low, |bare| bare.without_paint),
             high: mixed(tears.high, |bare| bare.without_paint),

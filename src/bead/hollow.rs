@@ -4,11 +4,11 @@
 //! same edges. That depends little on size, so there are few of each axis.
 
 use super::grid::{
-    DEPTHS, FAMILIES, FILLS, Family, GAPS, LEGS, Logarithms, Point, PointShape, SQUARE_DEPTHS, SQUARE_GAPS,
-    logarithms,
+    DEPTHS, FAMILIES, FILLS, Family, GAPS, LEGS, Logarithms, OUTPUTS, Point, PointShape, SQUARE_DEPTHS,
+    SQUARE_GAPS, logarithms,
 };
 use super::section::{BoardEdge, Outline, Section};
-use super::stencil::{Stencil, picked};
+use super::stencil::picked;
 
 /// The places on the axes of the grid that are kept.
 const LEGS_KEPT: [usize; 2] = [1, 3];
@@ -17,17 +17,15 @@ const FILLS_KEPT: [usize; 3] = [0, 2, 4];
 const DEPTHS_KEPT: [usize; 4] = [0, 2, 4, 5];
 const SQUARE_GAPS_KEPT: [usize; 3] = [3, 5, 7];
 const SQUARE_DEPTHS_KEPT: [usize; 4] = [0, 1, 2, 3];
-/// How hollow the face is, as shares of [`unit`]; a flush one differs by nothing.
-const FACES: [f64; 3] = [0.0, 0.5, 1.0];
-/// Beads up to so hollow are taken from the table, the most hollow by going on beyond it.
-pub(super) const MOST_HOLLOW: f64 = 1.3;
+/// Beads up to so hollow are taken from the table, by as much more of what it holds.
+pub(super) const MOST_HOLLOW: f64 = 1.5;
 /// Share of the height of a bead, at its edges, that a hollow of 1 is deep.
-const OF_HEIGHT: f64 = 0.34;
+const OF_HEIGHT: f64 = 0.17;
 
 const V_SHAPES: usize = LEGS_KEPT.len() * GAPS_KEPT.len() * FILLS_KEPT.len() * DEPTHS_KEPT.len();
 const SHAPES: usize = V_SHAPES + SQUARE_GAPS_KEPT.len() * SQUARE_DEPTHS_KEPT.len();
-/// Each shape has a face half and all hollow, over a flat back and over a hollow one.
-const HOLLOWS: usize = 4;
+/// Each shape has a hollow face over a flat back, and over a hollow one.
+const HOLLOWS: usize = 2;
 /// Hollow beads of the grid.
 pub(super) const HOLLOW_SECTIONS: usize = FAMILIES.len() * SHAPES * HOLLOWS;
 
@@ -65,24 +63,17 @@ pub(super) struct HollowPoint {
     family: usize,
     /// Place among the shapes.
     shape: usize,
-    /// Place in [`FACES`], not 0.
-    face: usize,
     hollow_back: bool,
 }
 
 impl HollowPoint {
     pub fn at(index: usize) -> Self {
         let (rest, hollow) = (index / HOLLOWS, index % HOLLOWS);
-        Self {
-            family: rest / SHAPES,
-            shape: rest % SHAPES,
-            face: 1 + hollow / 2,
-            hollow_back: hollow % 2 == 1,
-        }
+        Self { family: rest / SHAPES, shape: rest % SHAPES, hollow_back: hollow == 1 }
     }
 
     fn index(self) -> usize {
-        (self.family * SHAPES + self.shape) * HOLLOWS + 2 * (self.face - 1) + usize::from(self.hollow_back)
+        (self.family * SHAPES + self.shape) * HOLLOWS + usize::from(self.hollow_back)
     }
 
     /// The flush bead between the same edges.
@@ -107,17 +98,23 @@ impl HollowPoint {
         Point { family: self.family, shape }
     }
 
-    /// By how much its logarithms differ from those of the flush bead, which are given.
+    /// By how much its logarithms differ from those of the flush bead, which are given. Where it has no
+    /// equilibrium, as much as at a smaller movement, else nothing.
     pub fn solve(self, flush: &Logarithms) -> Logarithms {
         let section = self.flush().section();
         let mut outline = section.outline();
-        outline.top_sag = FACES[self.face] * unit(&outline);
+        outline.top_sag = unit(&outline);
         if self.hollow_back {
             outline.bottom_rise = same_curvature(&outline);
         }
         let mut found = logarithms(&section, &outline, FAMILIES[self.family]);
-        for (found, flush) in found.as_flattened_mut().iter_mut().zip(flush.as_flattened()) {
-            *found -= flush;
+        let mut before = [0.0; OUTPUTS];
+        for (found, flush) in found.iter_mut().zip(flush) {
+            for ((found, flush), before) in found.iter_mut().zip(flush).zip(before) {
+                let more = *found - flush;
+                *found = if more.is_finite() { more } else { before };
+            }
+            before = *found;
         }
         found
     }
@@ -157,14 +154,12 @@ pub(super) fn points(section: &Section, family: Family, hollow: Hollow) -> Vec<(
     if hollow.face <= 0.0 {
         return vec![];
     }
-    let faces: Stencil = super::stencil::beyond(&FACES, hollow.face.min(MOST_HOLLOW));
+    let share = hollow.face.min(MOST_HOLLOW);
     let mut points = Vec::new();
     for (shape, of_shape) in shapes(section) {
-        for &(face, of_face) in faces.iter().filter(|(face, _)| *face > 0) {
-            for (hollow_back, of_back) in [(false, 1.0 - hollow.back), (true, hollow.back)] {
-                let point = HollowPoint { family, shape, face, hollow_back };
-                points.push((point.index(), of_shape * of_face * of_back));
-            }
+        for (hollow_back, of_back) in [(false, 1.0 - hollow.back), (true, hollow.back)] {
+            let point = HollowPoint { family, shape, hollow_back };
+            points.push((point.index(), of_shape * share * of_back));
         }
     }
     points

@@ -73,8 +73,8 @@ const ROD_RISE: f64 = 0.237;
 
 /// The steepest that a face which sinks as it cures meets the boards: over the slope of a bevel; against a
 /// slot's wall as it is.
-const MOST_SLOPE: f64 = 0.7;
-const MOST_SLOT_SLOPE: f64 = 2.0;
+const MOST_SLOPE: f64 = 0.35;
+const MOST_SLOT_SLOPE: f64 = 1.0;
 /// A face's edges do not draw back beyond this share of their height.
 const LEAST_TOP: f64 = 0.2;
 

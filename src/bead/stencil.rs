@@ -26,11 +26,6 @@ pub(super) fn picked(nodes: &[f64], kept: &[usize], x: f64, scale: impl Fn(f64) 
     found.unwrap_or([(0, 0.0); 4])
 }
 
-/// The polynomial through all of at most four nodes, also beyond them.
-pub(super) fn beyond(nodes: &[f64], x: f64) -> Stencil {
-    weights(0, nodes, x)
-}
-
 fn weights(start: usize, at: &[f64], x: f64) -> Stencil {
     std::array::from_fn(|i| {
         if i >= at.len() {

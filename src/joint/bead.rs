@@ -114,9 +114,8 @@ pub struct BeadForm {
 impl BeadForm {
     /// The least of a V that is filled: less is a film rather than a bead.
     pub const LEAST_FILL: Percent = Percent::pct(20.0);
-    /// The most hollow a face is tooled: hollower, it meets a 45-degree bevel so flat that its edges are a
-    /// feather.
-    pub const MOST_HOLLOW: Percent = Percent::pct(15.0);
+    /// The most hollow a face is tooled: hollower, its edges on a 45-degree bevel are a feather that rubs off.
+    pub const MOST_HOLLOW: Percent = Percent::pct(8.0);
 }
 
 /// Width of the reveal that joints are cut to: the least that guides give for a joint (see

@@ -88,6 +88,18 @@ impl BeadState {
         }
     }
 
+    /// The share of its class that it uses at its worst place.
+    pub const fn used(self) -> Percent {
+        match self {
+            Self::Pulled(used)
+            | Self::Squeezed(used)
+            | Self::TearsBehind(used)
+            | Self::CrushedBehind(used)
+            | Self::Torn(used)
+            | Self::Out(used) => used,
+        }
+    }
+
     /// Whether it holds within its class everywhere.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))

@@ -153,6 +153,23 @@ pub fn chance_with_range(risk: &Risk, words: &Words) -> String {
     say!(words, "options-chance-range", chance = &chance, low = low, high = high)
 }
 
+/// The chance of a callback if paint never cracked over a sound bead, with its range.
+pub fn chance_with_sound_paint(risk: &Risk, words: &Words) -> String {
+    let [low, high] = [risk.without_paint_interval.low, risk.without_paint_interval.high].map(whole_percent);
+    let chance = chance_as_percent(risk.without_paint, words);
+    say!(words, "options-chance-range", chance = &chance, low = low, high = high)
+}
+
+/// Why the range of a chance is so wide, where paint makes it so: what it is without paint, and that nobody
+/// has measured how far paint stretches here.
+pub fn paint_range(risk: &Risk, words: &Words) -> Option<String> {
+    let width = |range: &Span<f64>| range.high - range.low;
+    let wider = width(&risk.interval) - width(&risk.without_paint_interval);
+    let without = &chance_with_sound_paint(risk, words);
+    let matters = wider >= WORTH_A_RANGE || risk.chance - risk.without_paint >= WORTH_A_RANGE;
+    matters.then(|| say!(words, "options-paint-range", without = without))
+}
+
 /// A chance, 0 to 1, in whole percent.
 pub(super) fn whole_percent(chance: f64) -> Percent {
     Percent::pct((100.0 * chance).round())

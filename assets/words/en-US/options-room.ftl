@@ -21,6 +21,7 @@ options-price-drivers = What moves it most, from a good day to a bad one: { $dri
 options-price-driver = { $what } ({ $swing })
 options-chance-range = { $chance } ({ $low } to { $high })
 options-days = { $crew } / { $calendar } / { $out }
+options-paint-range = If the paint over the bead doesn’t crack, the chance is { $without }. No one has published how far wall paint stretches in a dry winter. In the lab, acrylic paint takes over 50% in damp air and less in dry air, so nobody can narrow this down for you.
 options-days-legend = Days: on site / from first to last / without the room.
 options-no-callback = Nothing is repaired, so nothing can fail again
 options-afterward = Afterward: { $look }. During the work: { $disruption }.
@@ -40,6 +41,8 @@ options-caution-source = { $source } ({ label-source-kind })
 
 # What a screen reader says of a picture.
 options-still = A joint in { $month }: { $says }
+options-bead-still = { $option }, in { $month }: { $says }
+options-beads = All beads in January and August
 sealing-heading = Sealing
 sealing-best = Best sealed { answer-best-weeks }: { $holds } of the joint length then stays within the sealant’s class.
 sealing-planned = Quantities and prices are for sealing on { $day }.

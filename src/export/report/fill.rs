@@ -287,6 +287,8 @@ impl OptionReport {
             callback_low_pct: risk.map(|risk| percent(risk.interval.low)),
             callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
             callback_without_paint_pct: risk.map(|risk| percent(risk.without_paint)),
+            callback_without_paint_low_pct: risk.map(|risk| percent(risk.without_paint_interval.low)),
+            callback_without_paint_high_pct: risk.map(|risk| percent(risk.without_paint_interval.high)),
             callback_tears_hidden_pct: option.tears.map(|tears| percent(tears.low)),
             callback_tears_show_pct: option.tears.map(|tears| percent(tears.high)),
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),

@@ -295,6 +295,10 @@ pub struct OptionReport {
     pub callback_high_pct: Option<f64>,
     /// The same without paint that cracks over a sound bead.
     pub callback_without_paint_pct: Option<f64>,
+    /// Where that lies nine times in ten by what is not known of the house and its boards.
+    pub callback_without_paint_low_pct: Option<f64>,
+    /// See `callback_without_paint_low_pct`.
+    pub callback_without_paint_high_pct: Option<f64>,
     /// The same where tears that begin behind the beads stay out of sight.
     pub callback_tears_hidden_pct: Option<f64>,
     /// The same where all of them come through to the face.

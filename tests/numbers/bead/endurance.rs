@@ -36,7 +36,7 @@ fn any_design(random: &mut Xoshiro256PlusPlus, square: bool) -> (BeadDesign, Len
     let fill = Percent::pct(random.random_range(25.0..95.0));
     let tooling = match random.random_range(0..3) {
         0 => Tooling::Flush,
-        _ => Tooling::Concave(Percent::pct(random.random_range(2.0..10.0))),
+        _ => Tooling::Concave(Percent::pct(random.random_range(2.0..8.0))),
     };
     let solids = Percent::pct([100.0, 94.0, 84.0][random.random_range(0..3)]);
     (BeadDesign { edge, fill, depth, behind: Behind::Free, tooling, solids }, gap)

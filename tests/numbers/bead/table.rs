@@ -97,10 +97,10 @@ fn hollow_beads_are_close_too() {
             [(Behind::Free, false), (Behind::Free, true), (Behind::Tongue, false)][random.random_range(0..3)];
         let (flush, movement) = any_bead(&mut random, behind, closing);
         let tooling = match random.random_bool(0.5) {
-            true => Tooling::Concave(Percent::pct(random.random_range(1.0..12.0))),
+            true => Tooling::Concave(Percent::pct(random.random_range(1.0..8.0))),
             false => Tooling::Flush,
         };
-        let solids = Percent::pct(random.random_range(78.0..100.0));
+        let solids = Percent::pct(random.random_range(85.0..100.0));
         let section = Section { tooling, solids, ..flush };
         let Some(quick) = Table::shipped().strain(&section, movement) else {
             unread += 1;

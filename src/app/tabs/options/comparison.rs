@@ -7,7 +7,7 @@ use crate::app::explain;
 use crate::app::widgets::{columns, remark, text_width};
 use crate::assess::RepairOption;
 use crate::measure::{Money, Percent};
-use crate::repair::CostDriver;
+use crate::repair::{CostDriver, Outcome};
 use crate::words::causes::chance_as_percent;
 use crate::words::verdict::chance_with_range;
 use crate::words::{self, Arg, Say as _, Words, say};
@@ -46,6 +46,11 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     });
     if super::planned(context).is_some() {
         remark(ui, context.palette, words.text("options-days-legend"));
+    }
+    let bead = super::planned(context).filter(|option| matches!(option.outcome, Outcome::Bead { .. }));
+    let risk = bead.and_then(|option| option.callback.as_ref());
+    if let Some(range) = risk.and_then(|risk| words::verdict::paint_range(risk, words)) {
+        remark(ui, context.palette, range);
     }
     if let Some(choice) = &assessment.choice {
         ui.add(Label::new(words::options::best(assessment, choice, words)).wrap());

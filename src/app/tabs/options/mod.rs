@@ -9,6 +9,7 @@ mod sealing;
 use eframe::egui::{Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::joint_section;
 use crate::app::widgets::{heading, remark};
@@ -44,6 +45,9 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
         heading(ui, &words.text("sealing-heading"));
         sealing::sealing(ui, context);
         bead_designs::bead_designs(ui, context);
+        fold(ui, "bead strip", words.text("options-beads"), false, |ui| {
+            joint_section::bead_strip(ui, context)
+        });
     }
     heading(ui, &words.text("options-cautions"));
     for one in &context.assessment.cautions {
