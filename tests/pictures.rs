@@ -60,6 +60,32 @@ fn rooms_look_as_they_did() {
     }
 }
 
+/// The beads of the options that lay one, as they are in January and in August, close up and one below the
+/// other.
+#[test]
+#[ignore = "needs a Vulkan driver; .ci/run installs one"]
+fn beads_look_as_they_did() {
+    let mut results = SnapshotResults::new();
+    for (theme, name) in [(Theme::Light, "light"), (Theme::Dark, "dark")] {
+        let mut window = Harness::builder()
+            .with_size([1280.0, 2300.0])
+            .wgpu()
+            .build_eframe(|cc| App::for_test(&cc.egui_ctx, demo_job()));
+        window.ctx.set_theme(theme);
+        window.get_all_by_label("Options").next().expect("the room is in the bar").click();
+        window.run();
+        for fold in ["All beads in January and August", "Design the bead"] {
+            window.get_by_label(fold).click();
+            window.run();
+        }
+        window.get_by_label("Shape the bead").click();
+        window.run();
+        window.remove_cursor();
+        window.run();
+        results.add(window.try_snapshot(format!("beads-{name}")));
+    }
+}
+
 /// Where pictures to be looked at go: the folder that `GAPWRIGHT_PICTURES` names, else among cargo's own
 /// temporary files.
 fn folder() -> PathBuf {

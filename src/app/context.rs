@@ -122,6 +122,7 @@ impl<'a> WindowContext<'a> {
             let spare = if galley.rows.len() == 2 { galley.size().y / 2.0 } else { 0.0 };
             let elided = galley.elided;
             ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
                 let label = ui.add(Label::new(galley));
                 if elided {
                     label.on_hover_text(text);

@@ -9,7 +9,7 @@ use super::context::WindowContext;
 use super::theme::Palette;
 use crate::assess::{RepairOption, SectionState};
 use crate::measure::{Humidity, Moisture, Percent, Quantity};
-use crate::words::{Arg, Words, say};
+use crate::words::{Arg, Words, say, verdict};
 
 /// The answer.
 pub(super) struct Why {
@@ -194,8 +194,7 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
         let (low, high) = (pct(risk.interval.low), pct(risk.interval.high));
         from.push(("explain-interval", say!(words, "explain-range", low = low, high = high)));
         if let Some(tears) = option.tears {
-            let without = words.figures().percent(100.0 * risk.without_paint, 0);
-            from.push(("explain-without-paint", without));
+            from.push(("explain-without-paint", verdict::chance_with_sound_paint(risk, words)));
             let (low, high) = (pct(tears.low), pct(tears.high));
             from.push(("explain-tears", say!(words, "explain-tears-range", low = low, high = high)));
         }

@@ -18,6 +18,7 @@ mod answer_line;
 mod apply;
 mod autosave;
 mod background;
+mod bead_handles;
 mod board_strip;
 mod catalog_commands;
 mod command;

@@ -3,7 +3,7 @@
 use super::start::access;
 use crate::job::Job;
 use crate::joint::Sealant;
-use crate::measure::{Area, Hours, Length, Percent};
+use crate::measure::{Area, Hours, Length};
 use crate::repair::{
     Circumstance, Height, LeadPaint, OldSealant, Painting, Quantities, RepairMethod, TaskInputs, task_hours,
 };
@@ -33,9 +33,6 @@ pub(super) fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance
     asked.into_iter().filter(|(_, here)| *here).map(|(circumstance, _)| circumstance).collect()
 }
 
-/// A sealant with at least this share of solids does not sink as it cures. Assumption.
-const DOES_NOT_SINK: Percent = Percent::pct(95.0);
-
 /// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
 /// where that is due.
 pub(super) fn as_done_here(
@@ -46,7 +43,7 @@ pub(super) fn as_done_here(
 ) -> RepairMethod {
     let split = if job.plan.two_visits { method.in_two_visits() } else { None };
     let mut method = split.unwrap_or_else(|| method.clone());
-    if sealant.solids >= DOES_NOT_SINK {
+    if !sealant.takes_second_bead() {
         method = method.without_second_bead();
     }
     if lead_safe_due(&method, measure, job) {

@@ -20,16 +20,16 @@ impl LaidBeads {
         lay: BeadLay,
         sealant: &Sealant,
     ) -> Self {
-        let mut beads: Vec<LaidBead> = Vec::with_capacity(sections.len());
+        let mut beads: Vec<(BeadDesign, LaidBead)> = Vec::with_capacity(sections.len());
         for state in sections {
             let design = design(job, state, lay);
             // Sections of like boards have the same bead.
-            let same = beads.iter().find(|bead| bead.design == design).cloned();
-            beads.push(
-                same.unwrap_or_else(|| LaidBead::new(lay, design, sealant, paint_stretch(job, catalog))),
-            );
+            let same = beads.iter().find(|(laid, _)| *laid == design).map(|(_, bead)| bead.clone());
+            let bead =
+                same.unwrap_or_else(|| LaidBead::new(lay, design, sealant, paint_stretch(job, catalog)));
+            beads.push((design, bead));
         }
-        Self(beads)
+        Self(beads.into_iter().map(|(_, bead)| bead).collect())
     }
 
     /// Beads of the plan's sealant, laid so; `None` where the catalog does not have it.
@@ -46,13 +46,13 @@ impl LaidBeads {
 /// The bead of the plan's sealant between these boards, laid so; `None` where the catalog does not have it.
 pub(super) fn laid_bead(job: &Job, catalog: &Catalog, board: &BoardSpec, lay: BeadLay) -> Option<LaidBead> {
     let sealant = catalog.sealant(&job.plan.sealant)?;
-    let design = lay.design(JointEdges::of(board), job.plan.bead.v_filled, job.plan.bead.least_depth);
+    let design = lay.design(JointEdges::of(board), &job.plan.bead.form());
     Some(LaidBead::new(lay, design, sealant, paint_stretch(job, catalog)))
 }
 
 fn design(job: &Job, state: &SectionState, lay: BeadLay) -> BeadDesign {
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    lay.design(JointEdges::of(board), job.plan.bead.v_filled, job.plan.bead.least_depth)
+    lay.design(JointEdges::of(board), &job.plan.bead.form())
 }
 
 /// The stretch at which the plan's paint cracks.

@@ -8,6 +8,7 @@
 
 mod answer;
 mod as_done;
+mod bead_designs;
 mod beliefs;
 mod causes;
 mod choice;
@@ -37,6 +38,7 @@ pub use answer::{
     Advice, Answer, CallbackChance, CauseVerdict, EntryPlace, FirstStep, InstallFigures, InstallFinding,
     Instead, MissingEntry, Quote, SealTime, date_after, date_on,
 };
+pub use bead_designs::{JointBeads, SealantBeads, TriedBead};
 pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
@@ -103,6 +105,8 @@ pub struct Assessment {
     /// A sealant that would hold on enough of the joint length, where the chosen option lays a bead that
     /// does not.
     pub better_sealant: Option<RatedSealant>,
+    /// The bead that lasts longest in each kind of joint to be sealed, by sealant.
+    pub bead_designs: Vec<JointBeads>,
     /// The beads of the chosen option, by section; `None` where it lays none.
     beads: Option<LaidBeads>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
@@ -224,8 +228,8 @@ impl Assessment {
                 edges: JointEdges::of(board),
             })
             .collect();
-        self.sealant.as_ref()?;
-        Some(wet_sealant(&joints, &self.job.plan.bead, lay))
+        let second = self.sealant.as_ref()?.second_bead();
+        Some(wet_sealant(&joints, &self.job.plan.bead, lay, second))
     }
 
     /// How many meter readings were taken on the boards of this very section.
@@ -329,6 +333,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let follow_up = follow_up::follow_up(&before, &options);
     let chosen = options.iter().find(|option| option.method == job.plan.chosen);
     let beads = cut::planned_beads(job, catalog, &sections);
+    let bead_designs = bead_designs::bead_designs(&inputs);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
         job: Arc::clone(&entered),
@@ -346,6 +351,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         season,
         sealant: catalog.sealant(&job.plan.sealant).cloned(),
         better_sealant,
+        bead_designs,
         beads,
         seal_day,
         options,

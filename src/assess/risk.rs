@@ -4,7 +4,7 @@ use super::laid::LaidBeads;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::section_worlds::Start;
-use super::sections::{JointState, SectionState, motion, tongue};
+use super::sections::{JointState, SectionState, motion, slides, tongue};
 use crate::bead::MovementLimits;
 use crate::job::{Catalog, Job};
 use crate::joint::BeadLay;
@@ -133,6 +133,9 @@ fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
         risk.interval.low = mixed(risk.interval.low, |bare| bare.interval.low);
         risk.interval.high = mixed(risk.interval.high, |bare| bare.interval.high);
         risk.without_paint = mixed(risk.without_paint, |bare| bare.without_paint);
+        let range = &mut risk.without_paint_interval;
+        range.low = mixed(range.low, |bare| bare.without_paint_interval.low);
+        range.high = mixed(range.high, |bare| bare.without_paint_interval.high);
         option.tears = option.tears.map(|tears| Span {
             low: mixed(tears.low, |bare| bare.without_paint),
             high: mixed(tears.high, |bare| bare.without_paint),
@@ -209,12 +212,15 @@ fn reseal(inputs: &OptionInputs<'_>, held: f64, lay: BeadLay, days: usize) -> Op
         let (more, moves) = moves_like_its_gap(&sections[section].gaps, state.gap?);
         let power = bead.map_or(1.0, |bead| bead.grows_with_gap(width));
         let scatter = scatter_over_gap(&sections[section].gaps, state.gap?, power);
-        let (_, most) = motion(joint, state, sections)?.extremes_from(seal_day);
+        let motion = motion(joint, state, sections)?;
+        let (_, most) = motion.extremes_from(seal_day);
+        let (across, along) = slides(job, joint, state.surface);
+        let slide = motion.sliding(across, along).slide_from(seal_day) * held;
         Some(RiskJoint {
             section,
             length: joint.length(),
             across: joint.moves_across * more,
-            bead: bead.map(|bead| bead.limits(width)),
+            bead: bead.map(|bead| bead.limits(width).sliding(slide)),
             open_from: job.plan.callback.seen_from,
             scatter,
             moves: moves.min(scatter).min(Species::SCATTER.hypot(RING_SCATTER)),

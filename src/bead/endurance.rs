@@ -7,29 +7,19 @@
 //! where they are, and tears that come through. A bead bonded to the tongue tears off it first, and then
 //! works on as one with nothing behind it.
 //!
+//! Boards that slide along their joint strain the bead too. Stretch across and shear along it add up as strains
+//! at right angles do: of what it may be opened, the square of the share of sliding is used up
+//! ([`MovementLimits::sliding`]).
+//!
 //! A bead that is squeezed by half of its mean width stands proud of the boards. It cannot be squeezed by
 //! more than the gap: then the boards touch.
 
 use super::class::{SealantClass, test_stretch};
-use super::grid::{Family, GAPS, LEGS, QuickStrain, SQUARE_DEPTHS, SQUARE_GAPS};
-use super::section::{Behind, BoardEdge, Section};
-use super::table::Table;
+use super::curves::{Curve, Strains, curves};
+use super::design::BeadDesign;
+use super::grid::QuickStrain;
+use super::section::BoardEdge;
 use crate::measure::{Length, Percent};
-
-/// A bead but for the gap it is laid in.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct BeadDesign {
-    /// The boards' edges. V's of another slope, or beyond 1/16 to 1/4 in, are taken as the nearest that
-    /// are tabulated, filled as high.
-    pub edge: BoardEdge,
-    /// Share of the V's depth that is filled, 20 to 100 %; the nearest of these otherwise.
-    pub fill: Percent,
-    /// How far it reaches into the slot. More than twice the gap counts as twice: what is deeper is not
-    /// felt at the face.
-    pub depth: Length,
-    /// What lies behind it.
-    pub behind: Behind,
-}
 
 /// How far a bead may be moved before it fails.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -44,6 +34,10 @@ pub struct MovementLimits {
     pub close_hidden: Length,
     /// Opening at which a paint film over it cracks.
     pub paint: Length,
+    /// Sliding of the boards along the joint at which it fails where it is seen.
+    pub slide_seen: Length,
+    /// The same out of sight; not above `slide_seen`.
+    pub slide_hidden: Length,
 }
 
 /// The limits of a bead for every gap it may be laid in.
@@ -56,20 +50,18 @@ pub struct Endurance {
     square: bool,
 }
 
-const LIMITS: usize = 5;
-/// Gaps at which the limits of a V are kept.
-const NODES: u32 = 12;
+const LIMITS: usize = 7;
+/// Share of an opening that is left to a bead which sliding alone overstrains: next to nothing.
+const LEAST_LEFT: f64 = 1e-3;
 /// A limit that nothing reaches.
 const NEVER: Length = Length::m(1e3);
 
 impl Endurance {
     /// Of a bead whose sealant has this class, with a paint film on it that takes `paint` of stretch.
     pub fn new(design: &BeadDesign, class: &SealantClass, paint: Percent) -> Self {
-        let table = Table::shipped();
-        let shape = Shape::of(design);
-        let at = |gap: f64| Some((gap, shape.limits(table, gap.exp(), class, paint)?));
-        let (gaps, limits) = shape.gaps().into_iter().filter_map(at).unzip();
-        Self { gaps, limits, square: matches!(shape.edge, BoardEdge::Square) }
+        let (gaps, limits) =
+            curves(design).iter().map(|curve| (curve.gap, curve.limits(class, paint))).unzip();
+        Self { gaps, limits, square: matches!(design.edge, BoardEdge::Square) }
     }
 
     /// The limits when laid in this gap. Between the gaps that are kept, and beyond them, movement goes
@@ -94,6 +86,8 @@ impl Endurance {
             close_seen: until_closed(at(2, true), gap),
             close_hidden: until_closed(at(3, true), gap),
             paint: at(4, false),
+            slide_seen: at(5, false),
+            slide_hidden: at(6, false),
         }
     }
 
@@ -113,12 +107,46 @@ impl MovementLimits {
             close_seen: Length::ZERO,
             close_hidden: Length::ZERO,
             paint: Length::ZERO,
+            slide_seen: Length::ZERO,
+            slide_hidden: Length::ZERO,
         }
     }
 
     /// One that breaks at this opening, seen at once, and takes any closing.
     pub const fn breaks_at(open: Length) -> Self {
-        Self { open_seen: open, open_hidden: open, close_seen: NEVER, close_hidden: NEVER, paint: NEVER }
+        Self {
+            open_seen: open,
+            open_hidden: open,
+            close_seen: NEVER,
+            close_hidden: NEVER,
+            paint: NEVER,
+            slide_seen: NEVER,
+            slide_hidden: NEVER,
+        }
+    }
+
+    /// What is left of the limits of opening while the boards slide along the joint by this much.
+    ///
+    /// A stretch by e and a shear by g at right angles to it have the largest principal strain
+    /// e/2 + √(e²/4 + g²/4), which reaches L at e = L − g²/(4L): of what stretch alone may be, the square of
+    /// g over the 2 L of shear alone is used up. Exact for small strains. A squeezed bead is strained at
+    /// right angles to both, so what it may be closed stays.
+    #[must_use]
+    pub fn sliding(self, slide: Length) -> Self {
+        let left = |limit: Length| {
+            let share = slide.to_m() / limit.to_m().max(1e-12);
+            (1.0 - share * share).max(LEAST_LEFT)
+        };
+        let (seen, hidden) = (left(self.slide_seen), left(self.slide_hidden));
+        let open_seen = self.open_seen * seen;
+        // The film's own limit of sliding is to the bead's as its limit of opening is.
+        let of_film = self.slide_seen * (self.paint.to_m() / self.open_seen.to_m().max(1e-12));
+        Self {
+            open_seen,
+            open_hidden: (self.open_hidden * hidden).min(open_seen),
+            paint: self.paint * left(of_film),
+            ..self
+        }
     }
 
     /// Opening it takes in the middle between both bounds.
@@ -144,90 +172,41 @@ fn until_closed(closing: Length, gap: Length) -> Length {
     if left > 1e-6 { Length::m((closing.to_m() / left).min(NEVER.to_m())) } else { NEVER }
 }
 
-/// A design as it is tabulated.
-#[derive(Debug, Clone, Copy)]
-struct Shape {
-    edge: BoardEdge,
-    fill: Percent,
-    depth: Length,
-    behind: Behind,
-}
-
-impl Shape {
-    fn of(design: &BeadDesign) -> Self {
-        // A rod gives way and a breaker does not hold: while they are pulled, both are as nothing.
-        let behind = if design.behind == Behind::Rod { Behind::Free } else { design.behind };
-        let BoardEdge::V { leg, angle } = design.edge else {
-            return Self { edge: BoardEdge::Square, fill: Percent::ZERO, depth: design.depth, behind };
-        };
-        let slope = angle.to_degrees().to_radians().tan();
-        let filled = leg.to_m() * slope * design.fill.to_fraction();
-        let leg = leg.to_inches().clamp(LEGS[0], LEGS[LEGS.len() - 1]);
-        let fill = (filled / Length::inches(leg).to_m()).clamp(0.2, 1.0);
-        let edge = Section::v(Length::inches(leg));
-        Self { edge, fill: Percent::pct(100.0 * fill), depth: design.depth, behind }
-    }
-
-    /// Logarithms of the gaps to keep limits at, m.
-    fn gaps(&self) -> Vec<f64> {
-        match self.edge {
-            BoardEdge::V { leg, .. } => {
-                let (low, high) = (GAPS[0].ln(), GAPS[GAPS.len() - 1].ln());
-                let at = |node: u32| low + (high - low) * f64::from(node) / f64::from(NODES - 1);
-                (0..NODES).map(|node| leg.to_m().ln() + at(node)).collect()
-            }
-            BoardEdge::Square => SQUARE_GAPS.iter().map(|gap| Length::inches(*gap).to_m().ln()).collect(),
-        }
-    }
-
-    fn section(&self, gap: f64, behind: Behind) -> Section {
-        let deepest = 2.0;
-        let shallowest = if matches!(self.edge, BoardEdge::Square) { SQUARE_DEPTHS[0] } else { 0.0 };
-        let depth = Length::m(self.depth.to_m().clamp(shallowest * gap, deepest * gap));
-        Section::plain(Length::m(gap), self.edge, self.fill, depth, behind)
-    }
-
-    /// Logarithms of the limits at a gap, m; `None` where it is too shallow for a bead.
-    fn limits(&self, table: &Table, gap: f64, class: &SealantClass, paint: Percent) -> Option<[f64; LIMITS]> {
-        let free = self.section(gap, Behind::Free);
-        let opened = table.strains(&free, Family::PulledFree);
-        let closed = match self.behind {
-            Behind::Free | Behind::Rod => table.strains(&free, Family::SqueezedFree),
-            Behind::Tongue | Behind::Breaker => {
-                table.strains(&self.section(gap, self.behind), Family::SqueezedOnTongue)
-            }
-        };
-        if opened.is_empty() || closed.is_empty() {
-            return None;
-        }
+impl Curve {
+    /// Logarithms of the limits, m, by class.
+    fn limits(&self, class: &SealantClass, paint: Percent) -> [f64; LIMITS] {
         let open = test_stretch(class.open.to_fraction());
         let close = test_stretch(-class.close.to_fraction());
-        let open_seen = reaches(&opened, QuickStrain::seen, open);
-        let mut open_hidden = reaches(&opened, |strain| strain.largest, open);
-        if self.behind == Behind::Tongue {
-            let held = table.strains(&self.section(gap, self.behind), Family::PulledOnTongue);
-            open_hidden = open_hidden.min(reaches(&held, |strain| strain.largest, open));
-        }
-        let proud = (0.5 * self.mean_width(gap)).ln();
-        let close_seen = reaches(&closed, QuickStrain::seen, close).min(proud);
-        let close_hidden = reaches(&closed, |strain| strain.largest, close);
-        let paint = reaches(&opened, QuickStrain::seen, 1.0 + paint.to_fraction());
-        Some([open_seen, open_hidden.min(open_seen), close_seen, close_hidden.min(close_seen), paint])
-    }
-
-    /// Mean width between the boards over the height that is filled, m.
-    fn mean_width(&self, gap: f64) -> f64 {
-        match self.edge {
-            BoardEdge::V { leg, .. } => gap + leg.to_m() * self.fill.to_fraction(),
-            BoardEdge::Square => gap,
-        }
+        let largest = |strain: &QuickStrain| strain.largest;
+        // A bead bonded to the tongue tears off it first.
+        let hidden = |free: &Strains, on_tongue: &Strains| {
+            let alone = reaches(free, largest, open);
+            if on_tongue.is_empty() { alone } else { alone.min(reaches(on_tongue, largest, open)) }
+        };
+        let open_seen = reaches(&self.opened, QuickStrain::seen, open);
+        let open_hidden = hidden(&self.opened, &self.opened_on_tongue);
+        let slide_seen = reaches(&self.slid, QuickStrain::seen, open);
+        let slide_hidden = hidden(&self.slid, &self.slid_on_tongue);
+        let proud = (0.5 * self.mean_width).ln();
+        let close_seen = reaches(&self.closed, QuickStrain::seen, close).min(proud);
+        let close_hidden = reaches(&self.closed, largest, close);
+        let paint = reaches(&self.opened, QuickStrain::seen, 1.0 + paint.to_fraction());
+        [
+            open_seen,
+            open_hidden.min(open_seen),
+            close_seen,
+            close_hidden.min(close_seen),
+            paint,
+            slide_seen,
+            slide_hidden.min(slide_seen),
+        ]
     }
 }
 
 /// Logarithm of the movement, m, at which a stretch is reached, given what small and growing movements
 /// bring. Strain goes with a power of movement between them and beyond the last; with movement itself
 /// before the first.
-fn reaches(strains: &[(Length, QuickStrain)], of: impl Fn(&QuickStrain) -> f64, stretch: f64) -> f64 {
+fn reaches(strains: &Strains, of: impl Fn(&QuickStrain) -> f64, stretch: f64) -> f64 {
     let logarithm = |value: f64| value.max(1e-9).ln();
     let wanted = logarithm(stretch - 1.0);
     let at: Vec<(f64, f64)> = strains

@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use super::mesh::Fineness;
-use super::section::{Behind, BoardEdge, Section};
-use super::strain::{Movement, Place, strain_until};
+use super::section::{Behind, BoardEdge, Outline, Section};
+use super::strain::{BeadStrain, Movement, Place, strain_outline};
 use crate::measure::{Length, Percent};
 
 /// Strain read from the table.
@@ -16,7 +16,7 @@ pub struct QuickStrain {
     pub visible_edge: f64,
     /// The largest of all places.
     pub largest: f64,
-    /// As in [`super::BeadStrain`].
+    /// As in [`super::BeadStrain`]; along the joint where the boards slide.
     pub force_per_modulus: Length,
 }
 
@@ -27,10 +27,18 @@ pub(super) enum Family {
     PulledOnTongue,
     SqueezedFree,
     SqueezedOnTongue,
+    SlidFree,
+    SlidOnTongue,
 }
 
-pub(super) const FAMILIES: [Family; 4] =
-    [Family::PulledFree, Family::PulledOnTongue, Family::SqueezedFree, Family::SqueezedOnTongue];
+pub(super) const FAMILIES: [Family; 6] = [
+    Family::PulledFree,
+    Family::PulledOnTongue,
+    Family::SqueezedFree,
+    Family::SqueezedOnTongue,
+    Family::SlidFree,
+    Family::SlidOnTongue,
+];
 
 /// The V's leg, in inches.
 pub(super) const LEGS: [f64; 4] = [0.0625, 0.125, 0.1875, 0.25];
@@ -40,8 +48,8 @@ pub(super) const GAPS: [f64; 7] = [0.15, 0.3, 0.5, 0.75, 1.0, 1.5, 2.0];
 pub(super) const FILLS: [f64; 5] = [0.2, 0.35, 0.5, 0.75, 1.0];
 /// Depth in the slot over gap.
 pub(super) const DEPTHS: [f64; 6] = [0.0, 0.1, 0.25, 0.5, 1.0, 2.0];
-/// Opening over the mean width between slot and face; on a tongue, where it is the corner's rip that
-/// counts, in mm; closing over the gap.
+/// Opening, or sliding, over the mean width between slot and face; on a tongue, where it is the corner's rip
+/// that counts, in mm; closing over the gap.
 const MOVES: [f64; 4] = [0.06, 0.2, 0.4, 0.7];
 const TONGUE_MOVES: [f64; 4] = [0.1, 0.3, 0.6, 1.2];
 const CLOSINGS: [f64; 4] = [0.08, 0.2, 0.35, 0.5];
@@ -60,30 +68,43 @@ const V_SECTIONS: usize = FAMILIES.len() * LEGS.len() * GAPS.len() * FILLS.len()
 pub(super) const SECTIONS: usize = V_SECTIONS + FAMILIES.len() * SQUARE_GAPS.len() * SQUARE_DEPTHS.len();
 
 impl Family {
-    pub(super) fn of(behind: Behind, open: Length) -> Self {
-        match (behind, open < Length::ZERO) {
-            (Behind::Tongue, false) => Self::PulledOnTongue,
-            (_, false) => Self::PulledFree,
-            (Behind::Tongue | Behind::Breaker, true) => Self::SqueezedOnTongue,
-            (Behind::Free | Behind::Rod, true) => Self::SqueezedFree,
+    /// `None` for boards that do not move, lift, or do two things at once.
+    pub(super) fn of(behind: Behind, movement: Movement) -> Option<Self> {
+        let Movement { open, slide, lift } = movement;
+        let bonded = behind == Behind::Tongue;
+        if lift != Length::ZERO || (open != Length::ZERO) == (slide != Length::ZERO) {
+            return None;
+        }
+        Some(match (slide != Length::ZERO, open < Length::ZERO) {
+            (true, _) if bonded => Self::SlidOnTongue,
+            (true, _) => Self::SlidFree,
+            (false, false) if bonded => Self::PulledOnTongue,
+            (false, false) => Self::PulledFree,
+            (false, true) if bonded || behind == Behind::Breaker => Self::SqueezedOnTongue,
+            (false, true) => Self::SqueezedFree,
+        })
+    }
+
+    pub(super) const fn behind(self) -> Behind {
+        match self {
+            Self::PulledFree | Self::SqueezedFree | Self::SlidFree => Behind::Free,
+            Self::PulledOnTongue | Self::SqueezedOnTongue | Self::SlidOnTongue => Behind::Tongue,
         }
     }
 
-    fn behind(self) -> Behind {
+    /// The movement of this size.
+    pub(super) fn movement(self, size: Length) -> Movement {
         match self {
-            Self::PulledFree | Self::SqueezedFree => Behind::Free,
-            Self::PulledOnTongue | Self::SqueezedOnTongue => Behind::Tongue,
+            Self::PulledFree | Self::PulledOnTongue => Movement::open(size),
+            Self::SqueezedFree | Self::SqueezedOnTongue => Movement::open(size * -1.0),
+            Self::SlidFree | Self::SlidOnTongue => Movement::slide(size),
         }
     }
 
-    pub(super) fn squeezed(self) -> bool {
-        matches!(self, Self::SqueezedFree | Self::SqueezedOnTongue)
-    }
-
-    pub(super) fn moves(self) -> &'static [f64; 4] {
+    pub(super) const fn moves(self) -> &'static [f64; MOVEMENTS] {
         match self {
-            Self::PulledFree => &MOVES,
-            Self::PulledOnTongue => &TONGUE_MOVES,
+            Self::PulledFree | Self::SlidFree => &MOVES,
+            Self::PulledOnTongue | Self::SlidOnTongue => &TONGUE_MOVES,
             Self::SqueezedFree | Self::SqueezedOnTongue => &CLOSINGS,
         }
     }
@@ -129,7 +150,7 @@ impl Point {
         }
     }
 
-    fn section(self) -> Section {
+    pub(super) fn section(self) -> Section {
         let behind = FAMILIES[self.family].behind();
         match self.shape {
             PointShape::V { leg, gap, fill, depth } => {
@@ -146,37 +167,37 @@ impl Point {
     }
 
     /// The logarithms of strain over movement at all moves, each as [`QuickStrain`] has it.
-    pub(super) fn solve(self) -> [[f64; OUTPUTS]; 4] {
+    pub(super) fn solve(self) -> Logarithms {
         let section = self.section();
-        let base = movement_base(&section, FAMILIES[self.family]);
-        let sign = if FAMILIES[self.family].squeezed() { -1.0 } else { 1.0 };
-        let path: Vec<Movement> =
-            FAMILIES[self.family].moves().iter().map(|m| Movement::open(base * (sign * m))).collect();
-        let mut found = [[f64::NAN; OUTPUTS]; 4];
-        // Where the whole path cannot be gone, its begin can.
-        if let Ok((strains, _)) = strain_until(&section, &path, Fineness::STANDARD, None) {
-            for ((found, strain), movement) in found.iter_mut().zip(&strains).zip(&path) {
-                let of = |place: Place| {
-                    strain.places.iter().find(|at| at.place == place).map_or(1.0, |at| at.stretch)
-                };
-                let quick = QuickStrain {
-                    face_middle: of(Place::FaceMiddle),
-                    visible_edge: of(Place::VisibleEdge),
-                    largest: strain.largest.stretch,
-                    force_per_modulus: strain.force_per_modulus,
-                };
-                *found = quick.logarithms(movement.open, base);
-            }
-        }
-        found
+        logarithms(&section, &section.outline(), FAMILIES[self.family])
     }
+}
+
+/// Logarithms of figures over movement, of each movement of a family.
+pub(super) type Logarithms = [[f64; OUTPUTS]; MOVEMENTS];
+
+/// Those of a bead with this cured outline, NaN where there is no equilibrium. `section` tells what is around
+/// it.
+pub(super) fn logarithms(section: &Section, outline: &Outline, family: Family) -> Logarithms {
+    let base = movement_base(section, family);
+    let path: Vec<Movement> = family.moves().iter().map(|m| family.movement(base * *m)).collect();
+    let mut found = [[f64::NAN; OUTPUTS]; MOVEMENTS];
+    // Where the whole path cannot be gone, its begin can.
+    if let Ok((strains, _)) = strain_outline(section, *outline, &path, Fineness::STANDARD, None) {
+        for ((found, strain), moved) in found.iter_mut().zip(&strains).zip(family.moves()) {
+            *found = QuickStrain::of(strain).logarithms(base * *moved, base);
+        }
+    }
+    found
 }
 
 /// What a movement is measured by in this family.
 pub(super) fn movement_base(section: &Section, family: Family) -> Length {
     match (family, section.edge) {
-        (Family::PulledFree, BoardEdge::V { leg, .. }) => section.gap + leg * section.fill.to_fraction(),
-        (Family::PulledOnTongue, _) => Length::mm(1.0),
+        (Family::PulledFree | Family::SlidFree, BoardEdge::V { leg, .. }) => {
+            section.gap + leg * section.fill.to_fraction()
+        }
+        (Family::PulledOnTongue | Family::SlidOnTongue, _) => Length::mm(1.0),
         _ => section.gap,
     }
 }
@@ -187,22 +208,36 @@ impl QuickStrain {
         self.face_middle.max(self.visible_edge)
     }
 
-    pub(super) fn logarithms(&self, open: Length, base: Length) -> [f64; OUTPUTS] {
-        let moved = (open.to_m() / base.to_m()).abs();
+    pub(super) fn of(strain: &BeadStrain) -> Self {
+        let of =
+            |place: Place| strain.places.iter().find(|at| at.place == place).map_or(1.0, |at| at.stretch);
+        let across = strain.force_per_modulus;
+        Self {
+            face_middle: of(Place::FaceMiddle),
+            visible_edge: of(Place::VisibleEdge),
+            largest: strain.largest.stretch,
+            force_per_modulus: if across == Length::ZERO { strain.slide_force_per_modulus } else { across },
+        }
+    }
+
+    /// Of a movement of this size, squeezed or not.
+    fn logarithms(&self, size: Length, base: Length) -> [f64; OUTPUTS] {
+        let moved = size.to_m() / base.to_m();
         let strain = |stretch: f64| ((stretch - 1.0).max(1e-6) / moved).ln();
-        let force = (self.force_per_modulus.to_m() / open.to_m()).max(1e-6).ln();
+        let force = (self.force_per_modulus.to_m().abs() / size.to_m()).max(1e-6).ln();
         [strain(self.face_middle), strain(self.visible_edge), strain(self.largest), force]
     }
 
-    pub(super) fn from_logarithms(logarithms: [f64; OUTPUTS], open: Length, base: Length) -> Self {
-        let moved = (open.to_m() / base.to_m()).abs();
+    /// After a movement of this size; below zero the bead is squeezed.
+    pub(super) fn from_logarithms(logarithms: [f64; OUTPUTS], size: Length, base: Length) -> Self {
+        let moved = (size.to_m() / base.to_m()).abs();
         let [face_middle, visible_edge, largest, force] = logarithms.map(f64::exp);
         let stretch = |ratio: f64| 1.0 + ratio * moved;
         Self {
             face_middle: stretch(face_middle),
             visible_edge: stretch(visible_edge),
             largest: stretch(largest),
-            force_per_modulus: open * force,
+            force_per_modulus: size * force,
         }
     }
 }

@@ -6,7 +6,7 @@
 use serde::Serialize;
 
 use super::section::{Behind, BoardEdge, Section};
-use crate::measure::Length;
+use crate::measure::{Length, Percent};
 
 /// Why a section cannot be laid, or is outside of what guides cover.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize)]
@@ -39,6 +39,10 @@ pub enum Reason {
     BelowGuideBond,
     /// Narrower at the slot than any guide covers.
     BelowGuideWidth,
+    /// Deeper into the slot than a nozzle pushes sealant.
+    BeyondNozzle,
+    /// The face lies deeper below the boards than a finger reaches: it takes a rounded tool.
+    BeyondFinger,
 }
 
 /// How grave a reason is.
@@ -64,6 +68,8 @@ pub struct Finding {
     pub value: Option<Length>,
     /// What it should at least have.
     pub least: Option<Length>,
+    /// What it should at most have.
+    pub most: Option<Length>,
 }
 
 /// Narrowest slot in which tape can be laid flat: strips are cut to 1/8 in by hand. Common practice.
@@ -79,6 +85,13 @@ pub const GUIDE_THICKNESS: Length = Length::inches(0.125);
 pub const GUIDE_BOND: Length = Length::inches(0.25);
 /// Least width of a joint: 1/4 in (Petrie, p. 119).
 pub const GUIDE_WIDTH: Length = Length::inches(0.25);
+
+/// Outside of a nozzle that was cut for a fine bead, 1/8 in. Where the slot is wide enough it goes in; else
+/// sealant is pushed in from above, about twice as deep as the slot is wide. Judgment, no source.
+pub const NOZZLE: Length = Length::inches(0.125);
+const PUSHED_IN: f64 = 2.0;
+/// Radius of a fingertip: half of the width of an index finger of about 16 mm. From memory of body measures.
+pub const FINGER: Length = Length::mm(8.0);
 
 /// The steepest the face may meet the bevel, as a share of the bevel's slope, before its edge is a
 /// feather that neither bonds nor can be meshed.
@@ -107,6 +120,23 @@ impl Section {
         self.findings().iter().all(|finding| finding.severity < Severity::Invalid)
     }
 
+    /// How far a fingertip drawn along the joint reaches below the boards: as deep as its round dips between
+    /// their edges. `None` where nothing holds it off.
+    pub fn finger_reach(&self) -> Option<Length> {
+        let BoardEdge::V { leg, .. } = self.edge else { return None };
+        let half = 0.5 * self.gap.to_m() + leg.to_m();
+        let radius = FINGER.to_m();
+        (half < radius).then(|| Length::m(radius - (radius * radius - half * half).sqrt()))
+    }
+
+    /// How far the middle of the face, as it is tooled, lies below the boards.
+    pub fn face_below_boards(&self) -> Length {
+        let BoardEdge::V { leg, angle } = self.edge else { return Length::ZERO };
+        let deep = leg.to_m() * angle.to_degrees().to_radians().tan();
+        let wet = Self { solids: Percent::pct(100.0), ..*self }.outline();
+        Length::m(deep - wet.top + wet.top_sag)
+    }
+
     fn range_findings(&self) -> Vec<Finding> {
         let mut findings = Vec::new();
         if self.gap < Length::mm(0.05) {
@@ -133,7 +163,8 @@ impl Section {
         }
         let mut least = |reason, severity, value: Length, least: Length| {
             if value < least {
-                findings.push(Finding { reason, severity, value: Some(value), least: Some(least) });
+                let (value, least) = (Some(value), Some(least));
+                findings.push(Finding { reason, severity, value, least, most: None });
             }
         };
         least(Reason::SinksThrough, Severity::Invalid, thickness, LEAST_THICKNESS);
@@ -150,6 +181,18 @@ impl Section {
         }
         least(Reason::BelowGuideBond, Severity::Advice, self.bond_length(), GUIDE_BOND);
         least(Reason::BelowGuideWidth, Severity::Advice, self.gap, GUIDE_WIDTH);
+        let mut most = |reason, value: Length, most: Length| {
+            if value > most {
+                let (value, most) = (Some(value), Some(most));
+                findings.push(Finding { reason, severity: Severity::Advice, value, least: None, most });
+            }
+        };
+        if self.gap < NOZZLE {
+            most(Reason::BeyondNozzle, self.depth, self.gap * PUSHED_IN);
+        }
+        if let Some(reach) = self.finger_reach() {
+            most(Reason::BeyondFinger, self.face_below_boards(), reach);
+        }
         if outline.feather() > MOST_FEATHER {
             findings.push(invalid(Reason::FeatherEdge, None, None));
         }
@@ -164,9 +207,9 @@ impl Section {
 }
 
 const fn invalid(reason: Reason, value: Option<Length>, least: Option<Length>) -> Finding {
-    Finding { reason, severity: Severity::Invalid, value, least }
+    Finding { reason, severity: Severity::Invalid, value, least, most: None }
 }
 
 const fn advice(reason: Reason) -> Finding {
-    Finding { reason, severity: Severity::Advice, value: None, least: None }
+    Finding { reason, severity: Severity::Advice, value: None, least: None, most: None }
 }

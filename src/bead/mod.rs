@@ -14,9 +14,12 @@
 
 mod class;
 mod contact;
+mod curves;
+mod design;
 mod element;
 mod endurance;
 mod grid;
+mod hollow;
 mod limits;
 mod mesh;
 mod model;
@@ -26,6 +29,7 @@ mod section;
 mod shape;
 mod slide;
 mod sparse;
+mod stencil;
 mod strain;
 mod stretch;
 mod table;
@@ -33,12 +37,14 @@ mod table;
 mod tests;
 
 pub use class::{CLASSES, ClassUse, SealantClass, class_uses, test_bead, test_bead_strains, test_stretch};
-pub use endurance::{BeadDesign, Endurance, MovementLimits};
+pub use design::BeadDesign;
+pub use endurance::{Endurance, MovementLimits};
 pub use grid::QuickStrain;
 pub use limits::{
-    Finding, GUIDE_BOND, GUIDE_THICKNESS, GUIDE_WIDTH, LEAST_ROD, LEAST_TAPE, Reason, Severity,
+    FINGER, Finding, GUIDE_BOND, GUIDE_THICKNESS, GUIDE_WIDTH, LEAST_ROD, LEAST_TAPE, NOZZLE, Reason,
+    Severity,
 };
 pub use report::{BeadReport, ClassReport, FindingReport, MovementReport, SectionReport, StrainReport};
-pub use section::{Behind, BoardEdge, Section, Tooling};
+pub use section::{Behind, BoardEdge, CuredBead, Section, Tooling};
 pub use strain::{Areas, BeadStrain, Movement, Place, PlaceStretch, StrainError, strain, strain_path};
 pub use table::{Table, quick_strain};

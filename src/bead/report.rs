@@ -76,6 +76,8 @@ pub struct FindingReport {
     pub value_mm: Option<f64>,
     /// What it should at least have.
     pub least_mm: Option<f64>,
+    /// What it should at most have.
+    pub most_mm: Option<f64>,
 }
 
 /// A reason's ids.
@@ -182,6 +184,7 @@ impl FindingReport {
             finding: FindingIds { reason: finding.reason, severity: finding.severity },
             value_mm: finding.value.map(|length| length.to_mm()),
             least_mm: finding.least.map(|length| length.to_mm()),
+            most_mm: finding.most.map(|length| length.to_mm()),
         }
     }
 }

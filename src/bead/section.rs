@@ -71,6 +71,13 @@ pub struct Section {
 /// the slot, the middle of the usual 25 to 33 %, that keeps its own radius where it is not held.
 const ROD_RISE: f64 = 0.237;
 
+/// The steepest that a face which sinks as it cures meets the boards: over the slope of a bevel; against a
+/// slot's wall as it is.
+const MOST_SLOPE: f64 = 0.35;
+const MOST_SLOT_SLOPE: f64 = 1.0;
+/// A face's edges do not draw back beyond this share of their height.
+const LEAST_TOP: f64 = 0.2;
+
 impl Section {
     /// A flush bead of 100 % solids, a start for the fields that are not named.
     pub const fn plain(gap: Length, edge: BoardEdge, fill: Percent, depth: Length, behind: Behind) -> Self {
@@ -120,11 +127,35 @@ impl Section {
         Length::m(outline.top - outline.top_sag - outline.bottom - outline.bottom_rise)
     }
 
+    /// The cured bead between the boards.
+    pub fn cured(&self) -> CuredBead {
+        let outline = self.outline();
+        CuredBead {
+            top: Length::m(outline.top),
+            depth: Length::m(-outline.bottom),
+            face_hollow: Length::m(outline.top_sag),
+            back_hollow: Length::m(outline.bottom_rise),
+        }
+    }
+
     /// Length along which the bead is bonded to one board, slot and bevel together.
     pub fn bond_length(&self) -> Length {
         let outline = self.outline();
         Length::m(outline.top * 1.0_f64.hypot(outline.flare) - outline.bottom)
     }
+}
+
+/// A cured bead between the boards. Its faces are parabolas.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CuredBead {
+    /// Height of the edges of its face over the bottom of the V.
+    pub top: Length,
+    /// How far it reaches into the slot.
+    pub depth: Length,
+    /// How far the middle of its face lies below its edges.
+    pub face_hollow: Length,
+    /// How far the middle of its back lies above its edges.
+    pub back_hollow: Length,
 }
 
 /// A section's outline in meters. Free faces are parabolas over the chord between their edges.
@@ -159,22 +190,51 @@ impl Outline {
         slot + v - hollows * 4.0 / 3.0
     }
 
-    /// Takes this share of the area out of the face and, if it is free, out of the back, both equally
-    /// deep: until it sets, sealant flows to where it can, and its edges hold where they stick.
+    /// Takes this share of the area out of the face and, if it is free, out of the back. Until it sets,
+    /// sealant is under the same suction everywhere, so both hollow with the same curvature: as the square
+    /// of their width. Edges hold where they stick until the face would meet the boards too flat; then they
+    /// draw back. Assumption.
     fn sink(&mut self, lost: f64, free_back: bool) {
-        let mut half_widths = self.half_width(self.top);
-        if free_back {
-            half_widths += self.half_width(self.bottom);
-        }
-        // A closed joint without a V has no face to sink, and no bead.
-        if half_widths <= 0.0 {
+        if lost <= 0.0 {
             return;
         }
-        let sag = lost * self.area() / (half_widths * 4.0 / 3.0);
-        self.top_sag += sag;
-        if free_back {
-            self.bottom_rise += sag;
+        let left = (1.0 - lost) * self.area();
+        let (face, back) = (self.half_width(self.top), self.half_width(self.bottom));
+        let cubes = face.powi(3) + if free_back { back.powi(3) } else { 0.0 };
+        // A closed joint without a V has no face to sink, and no bead.
+        if cubes <= 0.0 {
+            return;
         }
+        let curvature = lost * self.area() / (cubes * 4.0 / 3.0);
+        self.top_sag += curvature * face.powi(2);
+        if free_back {
+            self.bottom_rise += curvature * back.powi(2);
+        }
+        if self.top_sag > self.deepest_sag() {
+            self.draw_back(left);
+        }
+    }
+
+    /// Draws the edges of the face back, its hollow as deep as it can be, until this much area is left. Under
+    /// a fifth of their height they hold, and the bead gets shallower instead.
+    fn draw_back(&mut self, left: f64) {
+        let at = |top: f64| {
+            let outline = Self { top, ..*self };
+            Self { top_sag: outline.deepest_sag(), ..outline }
+        };
+        let (mut low, mut high) = (LEAST_TOP * self.top, self.top);
+        for _ in 0..50 {
+            let middle = f64::midpoint(low, high);
+            if at(middle).area() > left { high = middle } else { low = middle }
+        }
+        *self = at(low);
+        self.bottom += (self.area() - left).max(0.0) / (2.0 * self.half_gap);
+    }
+
+    /// The deepest that the face can be hollow before it meets the boards too flat.
+    pub fn deepest_sag(&self) -> f64 {
+        let slope = if self.top > 0.0 { MOST_SLOPE / self.flare } else { MOST_SLOT_SLOPE };
+        0.5 * slope * self.half_width(self.top)
     }
 
     /// Slope of the face at its edges over the slope of the bevel, or over 1 in a slot. At 1 the edge

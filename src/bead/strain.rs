@@ -8,7 +8,7 @@ use super::contact::Beyond;
 use super::limits::{Finding, Severity};
 use super::mesh::{Extent, Fineness};
 use super::model::{Model, Motion, State, Stuck};
-use super::section::{Behind, BoardEdge, Section};
+use super::section::{Behind, BoardEdge, Outline, Section};
 use super::slide::{Slide, unit_slide};
 use super::stretch::{line_means, local_stretch, middle_stretch};
 use crate::measure::{Area, Length};
@@ -28,6 +28,11 @@ impl Movement {
     /// A joint that opens, or closes if below zero.
     pub const fn open(open: Length) -> Self {
         Self { open, slide: Length::ZERO, lift: Length::ZERO }
+    }
+
+    /// Boards that slide along the joint.
+    pub const fn slide(slide: Length) -> Self {
+        Self { open: Length::ZERO, slide, lift: Length::ZERO }
     }
 }
 
@@ -151,7 +156,18 @@ pub(super) fn strain_until(
     if findings.iter().any(|finding| finding.severity == Severity::Invalid) {
         return Err(StrainError::Invalid(findings));
     }
-    let mut model = model(section, path, fineness, beyond).ok_or(StrainError::OutOfRange)?;
+    strain_outline(section, section.outline(), path, fineness, beyond)
+}
+
+/// [`strain_until`] for a bead that cured to this outline, whatever speaks against it.
+pub(super) fn strain_outline(
+    section: &Section,
+    outline: Outline,
+    path: &[Movement],
+    fineness: Fineness,
+    beyond: Option<Beyond>,
+) -> Result<(Vec<BeadStrain>, Option<Stuck>), StrainError> {
+    let mut model = model(section, outline, path, fineness, beyond).ok_or(StrainError::OutOfRange)?;
     let motions: Vec<Motion> =
         path.iter().map(|m| Motion { open: m.open.to_m(), lift: m.lift.to_m() }).collect();
     let (states, stuck) = model.follow(&motions);
@@ -167,6 +183,7 @@ pub(super) fn strain_until(
 /// out.
 pub(super) fn model(
     section: &Section,
+    outline: Outline,
     path: &[Movement],
     fineness: Fineness,
     beyond: Option<Beyond>,
@@ -185,7 +202,7 @@ pub(super) fn model(
     let extent = if whole { Extent::Whole } else { Extent::RightHalf };
     let over = matches!(section.edge, BoardEdge::Square) || section.fill.to_pct() >= 100.0;
     let beyond = beyond.unwrap_or(if over { Beyond::Face } else { Beyond::Bevel });
-    Model::new(section.outline(), section.behind, beyond, squeezed, extent, fineness).ok()
+    Model::new(outline, section.behind, beyond, squeezed, extent, fineness).ok()
 }
 
 /// Reads a state's strain off the mesh; `slide` is the unit slide and how many meters of it.

@@ -231,3 +231,36 @@ fn the_test_bead_is_strained_as_is_kept() {
         }
     }
 }
+
+/// Meshes with the time their solve takes, for `tests/numbers/bead/speed.py`, which puts scikit-fem to the same
+/// meshes in the same run.
+#[test]
+#[ignore = "measures time; run by a script"]
+fn meshes_and_times_for_the_peer() {
+    for (name, section, share) in [
+        ("slot", v_bead(0.0, 1.0, Behind::Free), 0.5),
+        ("half of the V", v_bead(50.0, 0.0, Behind::Free), 0.5),
+        ("half of the V and the slot", v_bead(50.0, 1.0, Behind::Free), 0.5),
+        ("half of the V, closing", v_bead(50.0, 0.0, Behind::Free), -0.25),
+    ] {
+        let path = [Movement::open(section.gap * share)];
+        let solve = || strain_with(&section, &path, Fineness::STANDARD, None).unwrap().remove(0);
+        let found = solve();
+        let times = (0..20).map(|_| {
+            let start = std::time::Instant::now();
+            solve();
+            start.elapsed().as_secs_f64()
+        });
+        let mesh = model(&section, share < 0.0, Extent::RightHalf, Fineness::STANDARD).mesh;
+        let told = serde_json::json!({
+            "name": name,
+            "nodes_m": mesh.nodes,
+            "elements": mesh.elements,
+            "right": mesh.right().collect::<Vec<_>>(),
+            "open_m": path[0].open.to_m(),
+            "force_per_modulus_m": found.force_per_modulus.to_m(),
+            "seconds": times.fold(f64::INFINITY, f64::min),
+        });
+        println!("BEAD {told}");
+    }
+}

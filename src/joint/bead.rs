@@ -5,7 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::bead::{
-    BeadDesign, Behind, BoardEdge, Endurance, LEAST_TAPE, MovementLimits, SealantClass, Section,
+    BeadDesign, Behind, BoardEdge, Endurance, LEAST_TAPE, MovementLimits, SealantClass, Section, Tooling,
 };
 use crate::measure::{Area, DateText, Hours, Length, Money, Percent, Volume};
 use crate::named::named;
@@ -63,7 +63,27 @@ impl Sealant {
     pub const fn class_size(&self) -> f64 {
         self.stretch.to_pct() + self.squeeze.to_pct()
     }
+
+    /// Whether it sinks so much as it cures that a second bead goes over the first.
+    pub fn takes_second_bead(&self) -> bool {
+        self.solids < DOES_NOT_SINK
+    }
+
+    /// What a second bead takes of the sealant of the first: what that lost as it cured.
+    pub fn second_bead(&self) -> Percent {
+        if self.takes_second_bead() { Percent::pct(100.0) - self.solids } else { Percent::ZERO }
+    }
+
+    /// Volume left in the end over the wet volume that was laid first. A second bead fills up what the first
+    /// lost, and loses as large a share of that.
+    pub fn left_after_cure(&self) -> Percent {
+        let lost = 1.0 - self.solids.to_fraction();
+        Percent::pct(100.0 * (1.0 - if self.takes_second_bead() { lost * lost } else { lost }))
+    }
 }
+
+/// A sealant with at least this share of solids does not sink as it cures. Assumption.
+const DOES_NOT_SINK: Percent = Percent::pct(95.0);
 
 /// How a bead is laid.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
@@ -76,6 +96,26 @@ pub enum BeadLay {
     OnTongue,
     /// In a joint that was cut to a square reveal, over bond-breaker tape.
     Reveal,
+}
+
+/// The form of the bead that a job plans, whatever joint it is laid in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BeadForm {
+    /// Share of the V's depth that is filled, at the edges of the bead's face.
+    pub v_filled: Percent,
+    /// How far a bead across a V reaches into the slot below it.
+    pub in_slot: Length,
+    /// How far the middle of the face lies below its edges, as a share of the face's width; none is flush.
+    pub hollow: Percent,
+    /// How deep a bead lies in the slot where no V holds it.
+    pub least_depth: Length,
+}
+
+impl BeadForm {
+    /// The least of a V that is filled: less is a film rather than a bead.
+    pub const LEAST_FILL: Percent = Percent::pct(20.0);
+    /// The most hollow a face is tooled: hollower, its edges on a 45-degree bevel are a feather that rubs off.
+    pub const MOST_HOLLOW: Percent = Percent::pct(8.0);
 }
 
 /// Width of the reveal that joints are cut to: the least that guides give for a joint (see
@@ -96,6 +136,11 @@ impl JointEdges {
     pub fn of(board: &BoardSpec) -> Self {
         Self { v_leg: board.profile.v_leg(), tongue_below: board.thickness * TONGUE_BELOW }
     }
+
+    /// How far it is from the bottom of the V down to the tongue.
+    pub fn slot_to_tongue(&self) -> Length {
+        (self.tongue_below - self.v_leg).max(LEAST_LAYER)
+    }
 }
 
 /// The tongue begins at this share of the thickness, from the face.
@@ -113,19 +158,24 @@ impl BeadLay {
         }
     }
 
-    /// The bead between these edges. It fills the V by `v_filled`; where the slot alone holds it, it is at
-    /// least `least_depth` deep.
-    pub fn design(self, edges: JointEdges, v_filled: Percent, least_depth: Length) -> BeadDesign {
+    /// The bead between these edges, before it cures.
+    pub fn design(self, edges: JointEdges, form: &BeadForm) -> BeadDesign {
         let has_v = edges.v_leg > Length::ZERO;
         let edge = if has_v { Section::v(edges.v_leg) } else { BoardEdge::Square };
-        let to_tongue = (edges.tongue_below - edges.v_leg).max(LEAST_LAYER);
+        let to_tongue = edges.slot_to_tongue();
         let (edge, depth, behind) = match self {
-            Self::Bridge if has_v => (edge, Length::ZERO, Behind::Free),
-            Self::Bridge => (edge, least_depth.min(to_tongue), Behind::Free),
+            // A bead that reaches the tongue sticks to it.
+            Self::Bridge if has_v && form.in_slot >= to_tongue => (edge, to_tongue, Behind::Tongue),
+            Self::Bridge if has_v => (edge, form.in_slot, Behind::Free),
+            Self::Bridge => (edge, form.least_depth.min(to_tongue), Behind::Free),
             Self::OnTongue => (edge, to_tongue, Behind::Tongue),
-            Self::Reveal => (BoardEdge::Square, least_depth, Behind::Breaker),
+            Self::Reveal => (BoardEdge::Square, form.least_depth, Behind::Breaker),
         };
-        BeadDesign { edge, fill: v_filled, depth, behind }
+        let tooling = match form.hollow > Percent::ZERO {
+            true => Tooling::Concave(form.hollow),
+            false => Tooling::Flush,
+        };
+        BeadDesign { edge, fill: form.v_filled, depth, behind, tooling, solids: Percent::pct(100.0) }
     }
 
     /// Width of the slot when it is sealed, where the boards are this far apart.
@@ -153,12 +203,6 @@ impl BeadLay {
         let to_tongue = (edges.tongue_below - edges.v_leg).max(LEAST_LAYER);
         Area::m2(slot.to_m().max(0.0) * slot.min(to_tongue).to_m().max(0.0))
     }
-
-    /// The section of the bead in a slot of this width.
-    pub fn section(self, slot: Length, edges: JointEdges, v_filled: Percent, least_depth: Length) -> Section {
-        let design = self.design(edges, v_filled, least_depth);
-        Section::plain(slot, design.edge, design.fill, design.depth, design.behind)
-    }
 }
 
 /// A sealant in a bead as it is laid: how far it may be moved.
@@ -172,10 +216,16 @@ pub struct LaidBead {
 }
 
 impl LaidBead {
-    /// A bead of `sealant`, with a paint film on it that cracks at the stretch `paint`.
+    /// A bead of `sealant`, which sinks as it cures, with a paint film on it that cracks at the stretch `paint`.
     pub fn new(lay: BeadLay, design: BeadDesign, sealant: &Sealant, paint: Percent) -> Self {
         let class = SealantClass { id: "", open: sealant.stretch, close: sealant.squeeze };
+        let design = BeadDesign { solids: sealant.left_after_cure(), ..design };
         Self { lay, design, endurance: Endurance::new(&design, &class, paint) }
+    }
+
+    /// Its section in a joint of this gap.
+    pub fn section(&self, gap: Length) -> Section {
+        self.design.section(self.lay.slot(gap))
     }
 
     /// How far it may be moved when the boards are `gap` apart at sealing.
@@ -185,10 +235,9 @@ impl LaidBead {
 
     /// Its mean width and its thickness in the middle, in a joint of this gap.
     pub fn mean_size(&self, gap: Length) -> (Length, Length) {
-        let (slot, design) = (self.lay.slot(gap), &self.design);
-        let section = Section::plain(slot, design.edge, design.fill, design.depth, design.behind);
+        let section = self.section(gap);
         let thick = section.middle_thickness();
-        (Length::m(section.wet_area().to_m2() / thick.to_m().max(1e-6)), thick)
+        (Length::m(section.cured_area().to_m2() / thick.to_m().max(1e-6)), thick)
     }
 
     /// By what power of the gap at sealing the opening grows that it takes.
@@ -198,7 +247,7 @@ impl LaidBead {
 
     /// The share of its class that it uses at its worst place, seen or not: 1 is all of it.
     pub fn used(&self, demand: &Demand) -> f64 {
-        let limits = self.limits(demand.sealed);
+        let limits = self.limits(demand.sealed).sliding(demand.slides());
         let share = |moved: Length, limit: Length| moved.to_m() / limit.to_m().max(1e-9);
         share(demand.opens(), limits.open_hidden).max(share(demand.closes(), limits.close_hidden))
     }
@@ -214,7 +263,7 @@ impl LaidBead {
 pub struct Demand {
     /// Width of the gap when sealed.
     pub sealed: Length,
-    /// Most it is opened, sliding included, in per cent of that width.
+    /// Most it is opened, in per cent of that width.
     pub stretch: Percent,
     /// Most it is closed, likewise; 100 % is a closed joint.
     pub squeeze: Percent,
@@ -224,15 +273,12 @@ pub struct Demand {
 
 /// The demand on a bead sealed at width `sealed` in a joint that later runs from `narrowest` to
 /// `widest` while its sides slide by `slide`. `None` if there was no gap to seal.
-///
-/// A bead that slides is stretched along its slant, to √(W² + d²).
 pub fn demand(sealed: Length, narrowest: Length, widest: Length, slide: Length) -> Option<Demand> {
     if sealed <= Length::ZERO {
         return None;
     }
     let share = |change: Length| Percent::pct((100.0 * change.to_m() / sealed.to_m()).max(0.0));
-    let slant = Length::m(widest.max(sealed).to_m().hypot(slide.to_m()));
-    let (stretch, squeeze) = (share(slant - sealed), share(sealed - narrowest));
+    let (stretch, squeeze) = (share(widest - sealed), share(sealed - narrowest));
     Some(Demand { sealed, stretch, squeeze, shear: share(slide) })
 }
 
@@ -245,6 +291,11 @@ impl Demand {
     /// How far it closes at most.
     pub fn closes(&self) -> Length {
         self.sealed * self.squeeze.to_fraction()
+    }
+
+    /// How far its sides slide at most.
+    pub fn slides(&self) -> Length {
+        self.sealed * self.shear.to_fraction()
     }
 
     /// The demand where the boards keep only this share of their movement.

@@ -3,7 +3,7 @@
 use geo::{LineString, Polygon};
 
 use super::bead::{LaidBead, TONGUE_BELOW};
-use crate::bead::{Behind, BoardEdge, MovementLimits};
+use crate::bead::{Behind, MovementLimits};
 use crate::measure::{Length, Percent};
 use crate::surface::BoardSpec;
 
@@ -88,6 +88,18 @@ impl BeadState {
         }
     }
 
+    /// The share of its class that it uses at its worst place.
+    pub const fn used(self) -> Percent {
+        match self {
+            Self::Pulled(used)
+            | Self::Squeezed(used)
+            | Self::TearsBehind(used)
+            | Self::CrushedBehind(used)
+            | Self::Torn(used)
+            | Self::Out(used) => used,
+        }
+    }
+
     /// Whether it holds within its class everywhere.
     pub const fn holds(self) -> bool {
         matches!(self, Self::Pulled(..) | Self::Squeezed(..))
@@ -165,24 +177,26 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     if laid.gap <= Length::ZERO {
         return None;
     }
-    let design = &laid.bead.design;
+    let free_back = laid.bead.design.behind != Behind::Tongue;
     let fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
     let v = spec.profile.v_leg().to_m();
-    let filled = match design.edge {
-        BoardEdge::V { leg, .. } => leg.to_m() * design.fill.to_fraction(),
-        BoardEdge::Square => 0.0,
-    };
+    let cured = laid.bead.section(laid.gap).cured();
     // In a reveal the V is cut away; its bead begins where the V ended.
-    let shape = BeadShape { filled, bottom: v + design.depth.to_m(), v };
+    let shape = BeadShape {
+        filled: cured.top.to_m(),
+        bottom: v + cured.depth.to_m(),
+        v,
+        face: cured.face_hollow.to_m(),
+        back: cured.back_hollow.to_m(),
+    };
     let slot = laid.bead.lay.slot(laid.gap);
     let half = (slot + gap - laid.gap).max(Length::ZERO).to_m() / 2.0;
-    let free_back = design.behind != Behind::Tongue;
-    let hollow = shape.hollow(slot.to_m() / 2.0, half, free_back);
+    let hollows = shape.hollows(slot.to_m() / 2.0, half, free_back);
     let slit = match fares {
         BeadState::Torn(..) => ((gap - laid.gap).to_m() / 2.0).max(0.2 * half),
         _ => 0.0,
     };
-    let section = polygon(shape.outline(half, hollow, free_back, slit));
+    let section = polygon(shape.outline(half, hollows, slit));
     let backed = laid.bead.lay.is_backed(slot);
     let behind = backed.then(|| {
         let at = shape.bottom;
@@ -200,6 +214,9 @@ struct BeadShape {
     bottom: f64,
     /// Depth of the V.
     v: f64,
+    /// How deep its face, and its back, are hollow as laid.
+    face: f64,
+    back: f64,
 }
 
 impl BeadShape {
@@ -207,12 +224,17 @@ impl BeadShape {
         2.0 * half * (self.bottom - self.v) + self.filled * (2.0 * half + self.filled)
     }
 
-    /// How deep its free faces are hollow, in the middle, when half of the slot is `half` wide instead of
-    /// `laid`: parabolas that take up the difference in section. Below zero they bulge.
-    fn hollow(&self, laid: f64, half: f64, free_back: bool) -> f64 {
-        let widths = 2.0 * (half + self.filled) + if free_back { 2.0 * half } else { 0.0 };
-        let deepest = DEEPEST_HOLLOW * (self.bottom - self.v + self.filled);
-        (1.5 * (self.area(half) - self.area(laid)) / widths.max(1e-9)).clamp(-deepest, deepest)
+    /// How deep its face and its back are hollow, in the middle, when half of the slot is `half` wide instead
+    /// of `laid`: parabolas that keep the area of the section. Below zero they bulge.
+    fn hollows(&self, laid: f64, half: f64, free_back: bool) -> (f64, f64) {
+        let (height, third) = (self.bottom - self.v + self.filled, 4.0 / 3.0);
+        let taken = third * (self.face * (laid + self.filled) + self.back * laid);
+        let kept = third * (self.face * (half + self.filled) + self.back * half);
+        let widths = third * ((half + self.filled) + if free_back { half } else { 0.0 });
+        let more = (self.area(half) - self.area(laid) + taken - kept) / widths.max(1e-9);
+        let deepest = DEEPEST_HOLLOW * height;
+        let back = if free_back { self.back + more } else { self.back };
+        ((self.face + more).clamp(-deepest, 1.5 * deepest), back.clamp(-deepest, deepest))
     }
 
     fn crack(&self, half: f64, slit: f64) -> Vec<(f64, f64)> {
@@ -221,7 +243,7 @@ impl BeadShape {
         flank.into_iter().chain(beside).collect()
     }
 
-    fn outline(&self, half: f64, hollow: f64, free_back: bool, slit: f64) -> Vec<(f64, f64)> {
+    fn outline(&self, half: f64, (face, back): (f64, f64), slit: f64) -> Vec<(f64, f64)> {
         let top = self.v - self.filled;
         let arc = |half_width: f64, y: f64, depth: f64| {
             #[expect(clippy::cast_precision_loss, reason = "a dozen points")]
@@ -230,10 +252,9 @@ impl BeadShape {
                 (x * half_width, y + depth * (1.0 - x * x))
             })
         };
-        let mut corners: Vec<(f64, f64)> = arc(half + self.filled, top, hollow).collect();
+        let mut corners: Vec<(f64, f64)> = arc(half + self.filled, top, face).collect();
         corners.push((half, self.v));
-        let back = if free_back { -hollow } else { 0.0 };
-        corners.extend(arc(half, self.bottom, back).map(|(x, y)| (-x, y)));
+        corners.extend(arc(half, self.bottom, -back).map(|(x, y)| (-x, y)));
         corners.push((-half, self.v));
         for corner in corners.iter_mut().filter(|corner| corner.0 > 0.0) {
             corner.0 = (corner.0 - slit).max(0.0);
@@ -247,13 +268,19 @@ mod tests {
     use geo::{Area as _, BoundingRect as _};
 
     use super::*;
-    use crate::joint::{BeadLay, JointEdges};
+    use crate::joint::{BeadForm, BeadLay, JointEdges};
 
     fn laid(class: f64, lay: BeadLay) -> LaidBead {
         let text = format!(
             "(name: \"\", class: \"\", stretch: {class:?}, squeeze: {class:?}, solids: 98.0, cure: 24.0, packs: [], source: \"\", kind: Assumption)"
         );
-        let design = lay.design(JointEdges::of(&BoardSpec::default()), Percent::pct(50.0), Length::mm(3.0));
+        let form = BeadForm {
+            v_filled: Percent::pct(50.0),
+            in_slot: Length::ZERO,
+            hollow: Percent::ZERO,
+            least_depth: Length::mm(3.0),
+        };
+        let design = lay.design(JointEdges::of(&BoardSpec::default()), &form);
         LaidBead::new(lay, design, &ron::from_str(&text).unwrap(), Percent::pct(20.0))
     }
 

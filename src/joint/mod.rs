@@ -13,10 +13,10 @@ mod motion;
 mod row;
 pub mod season;
 
-pub use bead::{BeadLay, Demand, JointEdges, LaidBead, Pack, REVEAL, Sealant, demand};
+pub use bead::{BeadForm, BeadLay, Demand, JointEdges, LaidBead, Pack, REVEAL, Sealant, demand};
 pub use build_up::{Coating, Films, panel};
 pub use cut::{BeadCut, BeadState, Cut, PlacedBead};
 pub use moisture::{BoardYears, HORIZON};
 pub use motion::{BoardMotion, JointMotion};
 pub use row::{Bonding, Row, RowBoard, RowJoint, RowState};
-pub use season::{SealedJoint, Season, Week, season};
+pub use season::{SealedJoint, Season, Week, sealed_on, season};

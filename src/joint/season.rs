@@ -127,7 +127,7 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
 /// The chance that a bead lasts that is asked this. What it takes is put in the middle between what shows
 /// at once and what begins out of sight.
 fn lasting(asked: &Demand, bead: &LaidBead) -> f64 {
-    let limits = bead.limits(asked.sealed);
+    let limits = bead.limits(asked.sealed).sliding(asked.slides());
     let side = |asked: Length, takes: Length| match (asked.to_m(), takes.to_m()) {
         (asked, _) if asked <= 0.0 => 1.0,
         (_, takes) if takes <= 0.0 => 0.0,

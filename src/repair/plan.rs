@@ -9,6 +9,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use super::methods::MethodId;
 use super::prices::Prices;
 use super::risk::CallbackRule;
+use crate::joint::BeadForm;
 use crate::measure::{DateText, Hours, Length, Minutes, Moisture, Money, Percent, ThreePoint};
 
 /// Which joints are sealed again.
@@ -41,13 +42,31 @@ pub struct BeadShape {
     pub least_depth: Length,
     /// Share of the V's depth that is filled; the rest stays visible.
     pub v_filled: Percent,
+    /// How far a bead across a V reaches into the slot below it.
+    pub in_slot: Length,
+    /// How far the middle of its face lies below its edges, as a share of the face's width: 0 is flush.
+    pub hollow: Percent,
     /// Sealant lost in nozzles, wiping and the end of each cartridge.
     pub waste: Percent,
 }
 
 impl Default for BeadShape {
     fn default() -> Self {
-        Self { least_depth: Length::inches(0.125), v_filled: Percent::pct(50.0), waste: Percent::pct(15.0) }
+        Self {
+            least_depth: Length::inches(0.125),
+            v_filled: Percent::pct(50.0),
+            in_slot: Length::ZERO,
+            hollow: Percent::ZERO,
+            waste: Percent::pct(15.0),
+        }
+    }
+}
+
+impl BeadShape {
+    /// The form of the bead alone.
+    pub const fn form(&self) -> BeadForm {
+        let Self { least_depth, v_filled, in_slot, hollow, .. } = *self;
+        BeadForm { v_filled, in_slot, hollow, least_depth }
     }
 }
 

@@ -129,6 +129,8 @@ pub struct Risk {
     /// The share of the trials with a callback for which paint that cracks over a sound bead is not
     /// needed.
     pub without_paint: f64,
+    /// Where that lies nine times in ten, as `interval`.
+    pub without_paint_interval: Span<f64>,
     /// The share after a quarter, a half and all of the trials: they should agree.
     pub converged: [f64; 3],
     /// Mean length of joint that opens again.
@@ -188,12 +190,15 @@ fn summed(ready: &Ready, batches: &[Vec<Tally>], option: usize, trials: u32) -> 
     let mean = |sum: f64| Length::m(sum / f64::from(trials.max(1)));
     let opens: f64 = batches.iter().map(|batch| batch[option].opens).sum();
     let if_called: f64 = batches.iter().map(|batch| batch[option].opens_if_called).sum();
-    let worlds = by_world(batches, option, trials);
+    let worlds = by_world(batches, trials, |batch| &batch[option].called);
+    let sound = by_world(batches, trials, |batch| &batch[option].called_without_paint);
     let without: u32 = batches.iter().map(|batch| batch[option].without_paint).sum();
+    let without_paint = f64::from(without) / f64::from(trials.max(1));
     Risk {
         chance,
         interval: interval(chance, &worlds, trials),
-        without_paint: f64::from(without) / f64::from(trials.max(1)),
+        without_paint,
+        without_paint_interval: interval(without_paint, &sound, trials),
         converged: [share(all.div_ceil(4)), share(all.div_ceil(2)), chance],
         opens: mean(opens),
         opens_if_called: mean(if_called),
@@ -201,12 +206,12 @@ fn summed(ready: &Ready, batches: &[Vec<Tally>], option: usize, trials: u32) -> 
     }
 }
 
-/// Trials and callbacks in each world.
-fn by_world(batches: &[Vec<Tally>], option: usize, trials: u32) -> Vec<(f64, f64)> {
+/// Trials and callbacks in each world, as `of` counts them in a batch.
+fn by_world(batches: &[Vec<Tally>], trials: u32, of: impl Fn(&[Tally]) -> &[u32]) -> Vec<(f64, f64)> {
     let Some(first) = batches.first() else { return vec![] };
-    let mut called = vec![0_u32; first[option].called.len()];
+    let mut called = vec![0_u32; of(first).len()];
     for batch in batches {
-        for (sum, more) in called.iter_mut().zip(&batch[option].called) {
+        for (sum, more) in called.iter_mut().zip(of(batch)) {
             *sum += more;
         }
     }

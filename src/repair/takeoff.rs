@@ -8,7 +8,7 @@ use super::plan::{BeadShape, Plan};
 use super::quantities::{Quantities, TreatedJoint};
 use super::supplies::{Material, MaterialPer, Paint};
 use crate::joint::{BeadLay, Sealant};
-use crate::measure::{Area, Dimension, Length, Money, Volume};
+use crate::measure::{Area, Dimension, Length, Money, Percent, Volume};
 use crate::named::Named as _;
 use crate::wood::Kind;
 
@@ -132,16 +132,17 @@ impl Need {
 }
 
 /// Volume of wet sealant for `joints`, waste included: the section as it is laid, before it cures and
-/// sinks, along every joint, and what runs into slots that nothing backs. A slot that does not take such a bead counts for nothing.
-pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, lay: BeadLay) -> Volume {
+/// sinks, along every joint, what runs into slots that nothing backs, and a second bead that takes this share
+/// of the first. A slot that does not take such a bead counts for nothing.
+pub fn wet_sealant(joints: &[TreatedJoint], bead: &BeadShape, lay: BeadLay, second_bead: Percent) -> Volume {
     let wet = |joint: &TreatedJoint| {
         let slot = lay.slot(joint.gap);
-        let section = lay.section(slot, joint.edges, bead.v_filled, bead.least_depth);
+        let section = lay.design(joint.edges, &bead.form()).section(slot);
         let lost = lay.runs_in(slot, joint.edges);
         (section.wet_area().to_m2().max(0.0) + lost.to_m2()) * joint.length.to_m()
     };
     let wet: f64 = joints.iter().map(wet).sum();
-    Volume::m3(wet * (1.0 + bead.waste.to_fraction()))
+    Volume::m3(wet * (1.0 + second_bead.to_fraction()) * (1.0 + bead.waste.to_fraction()))
 }
 
 /// Area that a litre covers with one coat, sprayed or not: 1000 × solids / film (µm) m², less what does not
@@ -230,7 +231,7 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
 /// A line for each pack of sealant that is bought.
 fn sealant_lines(inputs: &TakeoffInputs<'_>, lay: BeadLay) -> Vec<MaterialLine> {
     let sealant = inputs.sealant;
-    let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, lay);
+    let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, lay, sealant.second_bead());
     let packs = sealant.packs.iter().map(|pack| Offer {
         id: format!("{}, {}", sealant.key(), pack.name),
         name: format!("{}, {}", sealant.name, pack.name),

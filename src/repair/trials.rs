@@ -290,11 +290,20 @@ impl Ready {
             }));
         }
         let called = vec![0; self.worlds()];
-        let mut tally =
-            Tally { callbacks: 0, without_paint: 0, opens: 0.0, opens_if_called: 0.0, openings, called };
+        let mut tally = Tally {
+            callbacks: 0,
+            without_paint: 0,
+            opens: 0.0,
+            opens_if_called: 0.0,
+            called_without_paint: called.clone(),
+            called,
+            openings,
+        };
         for one in &tried {
             let [length, of_beads] = [&one.length, &one.of_beads].map(|lanes| lanes.iter().sum::<f32>());
-            tally.without_paint += u32::from(of_beads > self.most_open || one.wide_bead);
+            let without_paint = u32::from(of_beads > self.most_open || one.wide_bead);
+            tally.without_paint += without_paint;
+            tally.called_without_paint[one.world] += without_paint;
             tally.opens += f64::from(length);
             if length > self.most_open || one.wide {
                 tally.callbacks += 1;
@@ -417,6 +426,8 @@ pub(super) struct Tally {
     pub opens_if_called: f64,
     /// Trials with a callback in each world.
     pub called: Vec<u32>,
+    /// The same without paint that cracks over sound beads.
+    pub called_without_paint: Vec<u32>,
     /// How often each place opened; whole numbers.
     openings: Vec<[f32; LANES]>,
 }

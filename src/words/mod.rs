@@ -13,6 +13,7 @@
 mod air_files;
 pub mod answer;
 mod arg;
+pub mod bead_designs;
 pub mod boards;
 mod called;
 pub mod causes;

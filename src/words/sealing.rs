@@ -3,6 +3,7 @@
 use super::answer::days;
 use super::{Arg, Words, say};
 use crate::assess::{Assessment, JointState, SealingOutlook};
+use crate::bead::{Finding, Reason};
 use crate::job::Catalog;
 use crate::measure::{Length, Percent};
 
@@ -69,6 +70,33 @@ pub fn rows(assessment: &Assessment, words: &Words) -> Vec<String> {
         })
     };
     rows.filter_map(sentence).collect()
+}
+
+/// What speaks against laying a bead so, a sentence each. That it is below what guides cover is said elsewhere.
+pub fn findings(findings: &[Finding], words: &Words) -> Vec<String> {
+    findings.iter().filter_map(|finding| finding_text(finding, words)).collect()
+}
+
+fn finding_text(finding: &Finding, words: &Words) -> Option<String> {
+    let of = |length: Option<Length>| length.unwrap_or_default();
+    let (value, least, most) = (of(finding.value), of(finding.least), of(finding.most));
+    Some(match finding.reason {
+        Reason::TapeNeedsWidth => say!(words, "bead-finding-tape", value = value, least = least),
+        Reason::RodNeedsWidth => say!(words, "bead-finding-rod", value = value, least = least),
+        Reason::RodNeedsDepth => say!(words, "bead-finding-rod-depth", value = value, least = least),
+        Reason::SinksThrough => say!(words, "bead-finding-sinks", value = value),
+        Reason::FeatherEdge => words.text("bead-finding-feather").into_owned(),
+        Reason::BeyondNozzle => say!(words, "bead-finding-nozzle", value = value, most = most),
+        Reason::BeyondFinger => say!(words, "bead-finding-finger", value = value, most = most),
+        Reason::HidesV => words.text("bead-finding-hides-v").into_owned(),
+        Reason::NoGap
+        | Reason::OutOfRange
+        | Reason::NoBead
+        | Reason::ThirdSide
+        | Reason::BelowGuideThickness
+        | Reason::BelowGuideBond
+        | Reason::BelowGuideWidth => return None,
+    })
 }
 
 /// In whole per cents.

@@ -1,7 +1,7 @@
 //! The verdict in three lines.
 
 use super::answer::{days, missing, section_name};
-use super::causes::{odds, percent};
+use super::causes::{chance_as_percent, odds, percent};
 use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
@@ -163,6 +163,23 @@ fn lasting_range(range: Span<f64>, words: &Words) -> Option<String> {
             Some(say!(words, "verdict-lasts-range", low = low, high = high))
         }
     }
+}
+
+/// The chance of a callback if paint never cracked over a sound bead, with its range.
+pub fn chance_with_sound_paint(risk: &Risk, words: &Words) -> String {
+    let [low, high] = [risk.without_paint_interval.low, risk.without_paint_interval.high].map(whole_percent);
+    let chance = chance_as_percent(risk.without_paint, words);
+    say!(words, "options-chance-range", chance = &chance, low = low, high = high)
+}
+
+/// Why the range of a chance is so wide, where paint makes it so: what it is without paint, and that nobody
+/// has measured how far paint stretches here.
+pub fn paint_range(risk: &Risk, words: &Words) -> Option<String> {
+    let width = |range: &Span<f64>| range.high - range.low;
+    let wider = width(&risk.interval) - width(&risk.without_paint_interval);
+    let without = &chance_with_sound_paint(risk, words);
+    let matters = wider >= WORTH_A_RANGE || risk.chance - risk.without_paint >= WORTH_A_RANGE;
+    matters.then(|| say!(words, "options-paint-range", without = without))
 }
 
 /// A chance, 0 to 1, in whole percent.

@@ -4,6 +4,7 @@
 
 mod afterwards;
 mod bad_input;
+mod bead_designs;
 mod believing;
 mod directions;
 mod files;

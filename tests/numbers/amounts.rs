@@ -15,8 +15,7 @@ use crate::checked::Checked;
 #[test]
 fn a_bead_takes_as_much_sealant_as_its_section_is_large() {
     let edges = JointEdges { v_leg: Length::mm(4.0), tongue_below: Length::mm(5.0) };
-    let bead =
-        BeadShape { least_depth: Length::mm(5.0), v_filled: Percent::pct(50.0), waste: Percent::pct(10.0) };
+    let bead = BeadShape { least_depth: Length::mm(5.0), waste: Percent::pct(10.0), ..BeadShape::default() };
     let needs = [
         (BeadLay::Bridge, 4.0, 12.0),
         (BeadLay::Bridge, 3.0, 13.0),
@@ -25,7 +24,10 @@ fn a_bead_takes_as_much_sealant_as_its_section_is_large() {
     ];
     for (lay, gap, section) in needs {
         let joint = TreatedJoint { length: Length::m(10.0), gap: Length::mm(gap), edges };
-        let wet = wet_sealant(&[joint], &bead, lay).to_ml();
+        let laid = |second| wet_sealant(&[joint], &bead, lay, Percent::pct(second)).to_ml();
+        let wet = laid(0.0);
+        // A second bead over one that lost 30 % takes as much again.
+        assert!((laid(30.0) / wet - 1.3).abs() < 1e-12, "{lay:?}");
         assert!((wet - 10.0 * section * 1.1).abs() < 1e-6, "{lay:?}: {wet}");
     }
 }

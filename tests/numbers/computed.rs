@@ -51,13 +51,14 @@ fn cartridges() -> Checked {
                 least_depth: Length::inches(depth),
                 v_filled: Percent::ZERO,
                 waste: Percent::ZERO,
+                ..BeadShape::default()
             };
             let joint = TreatedJoint {
                 length: Length::m(run),
                 gap: Length::inches(width),
                 edges: JointEdges { v_leg: Length::ZERO, tongue_below: Length::inches(2.0) },
             };
-            let wet = wet_sealant(&[joint], &bead, BeadLay::Bridge).to_ml();
+            let wet = wet_sealant(&[joint], &bead, BeadLay::Bridge, Percent::ZERO).to_ml();
             (format!("{} at {width} by {depth} in", &row[0]), contents, wet)
         })
         .collect();

@@ -17,6 +17,7 @@ use gapwright::measure::{Angle, Humidity, Length, Moisture, Percent, Temperature
 use gapwright::ready::{
     Aim, Joints, Kept, Movement, NextInstall, Piling, PlannedBoards, Stack, Verdict, caulking,
 };
+use gapwright::repair::BeadShape;
 use gapwright::surface::Fixing;
 use gapwright::survey::{SamplingRisks, accepts, sampling_plan};
 use gapwright::wood::drying::{Drying, Exposure, Panel, Wood};
@@ -523,7 +524,8 @@ fn a_joint_moves_by_width_times_coefficient_times_points() {
     let worlds = Movement { lot: vec![1.0; 100], extremes: vec![(5.0, 10.0); 100] };
     let sealant = &catalog.sealants[0];
     let edges = JointEdges { v_leg: Length::inches(0.125), tongue_below: Length::inches(0.25) };
-    let design = BeadLay::Bridge.design(edges, Percent::pct(100.0), Length::mm(3.0));
+    let form = BeadShape { v_filled: Percent::pct(100.0), ..BeadShape::default() }.form();
+    let design = BeadLay::Bridge.design(edges, &form);
     let bead = LaidBead::new(BeadLay::Bridge, design, sealant, Percent::pct(100.0));
     let aim = Aim { moisture: Moisture::pct(7.5), gap: Length::inches(1.0 / 32.0) };
     let found = caulking(&boards, &worlds, &bead, &catalog.stacks, aim);

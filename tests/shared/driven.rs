@@ -2,7 +2,7 @@
 
 #![allow(dead_code, reason = "every program uses a part of it")]
 
-use eframe::egui::{Key, Modifiers, Role, Theme};
+use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use gapwright::app::App;
@@ -80,4 +80,26 @@ pub fn command(window: &mut Window, typed: &str) {
     find(window, typed);
     window.key_press(Key::Enter);
     window.run();
+}
+
+/// Drags with the left button, in steps as a hand does.
+pub fn drag(window: &mut Window, from: Pos2, to: Pos2, modifiers: Modifiers) {
+    let button =
+        |pos, pressed| Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers };
+    let tell = |window: &mut Window, event| {
+        window.event_modifiers(event, modifiers);
+        window.run();
+    };
+    tell(window, Event::PointerMoved(from));
+    tell(window, button(from, true));
+    for step in 1_u8..=8 {
+        tell(window, Event::PointerMoved(from + (to - from) * (f32::from(step) / 8.0)));
+    }
+    tell(window, button(to, false));
+    window.run();
+}
+
+/// The middle of what is called so.
+pub fn centre(window: &Window, name: &str) -> Pos2 {
+    window.get_by_label_contains(name).rect().center()
 }

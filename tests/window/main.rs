@@ -7,6 +7,7 @@ mod driven;
 #[path = "../shared/made_up.rs"]
 mod made_up_language;
 
+mod bead_shape;
 mod commands;
 mod entering;
 mod leading;

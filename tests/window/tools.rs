@@ -1,7 +1,7 @@
 //! What can be done in the window besides entering: drawing, finding commands, showing the homeowner,
 //! the shelf, what comes afterwards.
 
-use crate::driven::{Window, choose, click, command, enter, enter_path, window};
+use crate::driven::{Window, centre, choose, click, command, drag, enter, enter_path, window};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use gapwright::job::demo_job;
@@ -9,26 +9,6 @@ use gapwright::job::{Job, file, load_prices};
 use gapwright::measure::{Hours, Length, Money};
 use gapwright::repair::{MethodId, PriceLine};
 use gapwright::surface::Point;
-
-fn drag(window: &mut Window, from: Pos2, to: Pos2, modifiers: Modifiers) {
-    let button =
-        |pos, pressed| Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers };
-    let tell = |window: &mut Window, event| {
-        window.event_modifiers(event, modifiers);
-        window.run();
-    };
-    tell(window, Event::PointerMoved(from));
-    tell(window, button(from, true));
-    for step in 1_u8..=8 {
-        tell(window, Event::PointerMoved(from + (to - from) * (f32::from(step) / 8.0)));
-    }
-    tell(window, button(to, false));
-    window.run();
-}
-
-fn centre(window: &Window, name: &str) -> Pos2 {
-    window.get_by_label_contains(name).rect().center()
-}
 
 #[test]
 fn a_corner_is_dragged_and_the_step_can_be_undone() {

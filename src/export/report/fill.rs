@@ -4,9 +4,9 @@ use jiff::ToSpan as _;
 
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
-    DayReport, LayoutReport, MarkReport, MaterialReport, NextInstallReport, OpeningReport, OptionReport,
-    PriceReport, ProblemReport, ProposalReport, ReadingReport, Report, SeasonReport, SectionReport,
-    SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
+    DayReport, JointBeadsReport, LayoutReport, MarkReport, MaterialReport, NextInstallReport, OpeningReport,
+    OptionReport, PriceReport, ProblemReport, ProposalReport, ReadingReport, Report, SeasonReport,
+    SectionReport, SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -71,6 +71,11 @@ impl Report {
                 .map(|at| SectionReport::new(assessment, at, words))
                 .collect(),
             typical_joint: TypicalJointReport::new(assessment),
+            bead_designs: assessment
+                .bead_designs
+                .iter()
+                .map(|beads| JointBeadsReport::new(assessment, beads))
+                .collect(),
             season: assessment.season.as_ref().map(|season| SeasonReport {
                 best: SealTime::best(job, season).say(words),
                 best_from: date_after(job, season.best.low * 7).to_string(),
@@ -326,6 +331,8 @@ impl OptionReport {
             callback_low_pct: risk.map(|risk| percent(risk.interval.low)),
             callback_high_pct: risk.map(|risk| percent(risk.interval.high)),
             callback_without_paint_pct: risk.map(|risk| percent(risk.without_paint)),
+            callback_without_paint_low_pct: risk.map(|risk| percent(risk.without_paint_interval.low)),
+            callback_without_paint_high_pct: risk.map(|risk| percent(risk.without_paint_interval.high)),
             callback_tears_hidden_pct: option.tears.map(|tears| percent(tears.low)),
             callback_tears_show_pct: option.tears.map(|tears| percent(tears.high)),
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),

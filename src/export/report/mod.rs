@@ -4,6 +4,7 @@
 //! and may change. The README lists the keys, and `assets/assessment.schema.json` is their JSON Schema,
 //! made from the types here.
 
+mod bead_designs;
 mod fill;
 mod next_install;
 mod proposal;
@@ -13,6 +14,7 @@ mod verdict;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+pub use bead_designs::JointBeadsReport;
 pub(super) use fill::{mm, pct, plain, round};
 pub use next_install::NextInstallReport;
 pub use proposal::ProposalReport;
@@ -56,6 +58,8 @@ pub struct Report {
     pub typical_joint: Option<TypicalJointReport>,
     /// The weeks to seal in.
     pub season: Option<SeasonReport>,
+    /// The bead that lasts longest in each kind of joint to be sealed.
+    pub bead_designs: Vec<JointBeadsReport>,
     /// The repair options.
     pub options: Vec<OptionReport>,
     /// Which costs least with callbacks, and what would change that.
@@ -308,6 +312,10 @@ pub struct OptionReport {
     pub callback_high_pct: Option<f64>,
     /// The same without paint that cracks over a sound bead.
     pub callback_without_paint_pct: Option<f64>,
+    /// Where that lies nine times in ten by what is not known of the house and its boards.
+    pub callback_without_paint_low_pct: Option<f64>,
+    /// See `callback_without_paint_low_pct`.
+    pub callback_without_paint_high_pct: Option<f64>,
     /// The same where tears that begin behind the beads stay out of sight.
     pub callback_tears_hidden_pct: Option<f64>,
     /// The same where all of them come through to the face.

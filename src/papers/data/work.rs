@@ -8,10 +8,10 @@ use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_aft
 use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Hours, Length, Minutes, Moisture, Percent};
-use crate::named::Named as _;
+use crate::named::{Named as _, position};
 use crate::repair::{Bar, Outcome, WorkDay};
 use crate::surface::Joint;
-use crate::words::{Arg, Say as _, Words, say, work};
+use crate::words::{Arg, Say as _, Words, bead_designs, say, work};
 
 /// Gaps that are off by more than this on the day of sealing are not those that were forecast.
 const GAP_OFF: Length = Length::inches(1.0 / 32.0);
@@ -218,8 +218,8 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     let lay = assessment.catalog.lay(&job.plan);
     let typical = typical.map(|gap| lay.slot(gap));
     let edges = JointEdges::of(&section.board);
-    let shape = &job.plan.bead;
-    let laid = |slot| lay.section(slot, edges, shape.v_filled, shape.least_depth).middle_thickness();
+    let design = lay.design(edges, &job.plan.bead.form());
+    let laid = |slot| design.section(slot).middle_thickness();
     let depth = typical.map(laid);
     let sealant = assessment.wet_sealant(at).filter(|_| bead(assessment).is_some());
     let place = if state.is_wetted() {
@@ -312,6 +312,7 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
         "narrowest": figures.length(plan.narrowest),
         "v_filled": percent(plan.bead.v_filled),
         "v_open": say!(words, "paper-bead-v", share = open),
+        "shape": planned_shape(assessment, lay, words),
         "limits": say!(
             words,
             "paper-bead-limits",
@@ -322,6 +323,20 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
         "breaker": lay != BeadLay::OnTongue,
         "backed": (lay == BeadLay::Bridge).then(|| say!(words, "paper-bead-backed", least = LEAST_TAPE)),
     }))
+}
+
+/// How the planned bead is shaped in most of the joints, and what becomes of one laid without thinking.
+fn planned_shape(assessment: &Assessment, lay: BeadLay, words: &Words) -> Option<String> {
+    let plan = &assessment.job.plan;
+    let most = assessment.bead_designs.first()?;
+    let planned = position(&assessment.catalog.sealants, &plan.sealant);
+    let of = most.sealants.iter().find(|of| Some(of.sealant) == planned);
+    let form = plan.bead.form();
+    let shape = bead_designs::shape(lay, &form, most.edges, words);
+    // What is told of the best bead holds for the planned one if that is it.
+    let is_best = of.filter(|of| (of.best.lay, of.best.form) == (lay, form));
+    let warning = is_best.and_then(|of| bead_designs::warning(most, of, words));
+    Some([shape].into_iter().chain(warning).collect::<Vec<_>>().join(" "))
 }
 
 /// The days of the chosen option: when and who, what, hours of each.

@@ -3,7 +3,7 @@
 
 use gapwright::bead::{
     BeadDesign, Behind, BoardEdge, Endurance, Movement, MovementLimits, Place, SealantClass, Section,
-    StrainError, strain, test_stretch,
+    StrainError, Tooling, strain, test_stretch,
 };
 use gapwright::measure::{Length, Percent};
 use rand::{RngExt as _, SeedableRng as _};
@@ -12,9 +12,9 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 const CLASS: SealantClass =
     SealantClass { id: "c920_25", open: Percent::pct(25.0), close: Percent::pct(25.0) };
 
-/// Largest stretch that is seen, and of all places, when opened by so much; `None` without an equilibrium.
-fn solved(section: &Section, open: Length) -> Option<(f64, f64)> {
-    match strain(section, Movement::open(open)) {
+/// Largest stretch that is seen, and of all places, when moved by so much; `None` without an equilibrium.
+fn solved(section: &Section, movement: Movement) -> Option<(f64, f64)> {
+    match strain(section, movement) {
         Ok(strain) => {
             let seen = |place: &Place| matches!(place, Place::FaceMiddle | Place::VisibleEdge);
             let of_seen = strain.places.iter().filter(|at| seen(&at.place)).map(|at| at.stretch);
@@ -34,7 +34,12 @@ fn any_design(random: &mut Xoshiro256PlusPlus, square: bool) -> (BeadDesign, Len
         (Section::v(leg), gap * random.random_range(0.0..1.9))
     };
     let fill = Percent::pct(random.random_range(25.0..95.0));
-    (BeadDesign { edge, fill, depth, behind: Behind::Free }, gap)
+    let tooling = match random.random_range(0..3) {
+        0 => Tooling::Flush,
+        _ => Tooling::Concave(Percent::pct(random.random_range(2.0..8.0))),
+    };
+    let solids = Percent::pct([100.0, 94.0, 84.0][random.random_range(0..3)]);
+    (BeadDesign { edge, fill, depth, behind: Behind::Free, tooling, solids }, gap)
 }
 
 #[test]
@@ -45,18 +50,25 @@ fn the_solver_finds_the_class_at_every_limit() {
     for at in 0..24 {
         let (design, gap) = any_design(&mut random, at % 2 == 0);
         let limits = Endurance::new(&design, &CLASS, Percent::pct(20.0)).at(gap);
-        let section = Section::plain(gap, design.edge, design.fill, design.depth, design.behind);
-        let mut hold = |what, open: Length, wanted: f64, of: fn((f64, f64)) -> f64| {
-            if let Some(found) = solved(&section, open) {
+        let section = design.section(gap);
+        if !section.is_valid() {
+            continue;
+        }
+        let mut hold = |what, movement: Movement, wanted: f64, of: fn((f64, f64)) -> f64| {
+            if let Some(found) = solved(&section, movement) {
                 off.push((what, (of(found) - wanted) / (wanted - 1.0)));
             }
         };
-        hold("open, seen", limits.open_seen, wanted_open, |found| found.0);
-        hold("open, anywhere", limits.open_hidden, wanted_open, |found| found.1);
-        hold("paint", limits.paint, 1.2, |found| found.0);
+        hold("open, seen", Movement::open(limits.open_seen), wanted_open, |found| found.0);
+        hold("open, anywhere", Movement::open(limits.open_hidden), wanted_open, |found| found.1);
+        hold("paint", Movement::open(limits.paint), 1.2, |found| found.0);
+        hold("slid, seen", Movement::slide(limits.slide_seen), wanted_open, |found| found.0);
+        hold("slid, anywhere", Movement::slide(limits.slide_hidden), wanted_open, |found| found.1);
         // What would be squeezed by more than half the gap is beyond the table.
         if limits.close_hidden < gap * 0.5 {
-            hold("closed, anywhere", limits.close_hidden * -1.0, wanted_close, |found| found.1);
+            hold("closed, anywhere", Movement::open(limits.close_hidden * -1.0), wanted_close, |found| {
+                found.1
+            });
         }
     }
     let mut errors: Vec<f64> = off.iter().map(|(_, off)| off.abs()).collect();
@@ -66,9 +78,36 @@ fn the_solver_finds_the_class_at_every_limit() {
     assert!(errors.len() > 60 && at(50) < 0.04 && at(90) < 0.12, "{off:.3?}");
 }
 
+/// Opened and slid at once, by what is left of the opening while it slides, no place is strained by more than
+/// the class allows, to within what the table is off and the rule is rough.
+#[test]
+fn sliding_leaves_what_the_solver_says() {
+    let wanted = test_stretch(0.25);
+    for (fill, depth, gap) in [(50.0, 0.0, 2.4), (80.0, 1.0, 2.0), (35.0, 0.0, 1.5)] {
+        let edge = Section::v(Length::inches(0.125));
+        let (fill, depth, gap) = (Percent::pct(fill), Length::mm(depth), Length::mm(gap));
+        let flush = (Tooling::Flush, Percent::pct(100.0));
+        let behind = Behind::Free;
+        let design = BeadDesign { edge, fill, depth, behind, tooling: flush.0, solids: flush.1 };
+        let limits = Endurance::new(&design, &CLASS, Percent::pct(35.0)).at(gap);
+        for share in [0.3, 0.6, 0.9] {
+            let slide = limits.slide_hidden * share;
+            let left = limits.sliding(slide);
+            assert!(left.open_hidden < limits.open_hidden && left.close_hidden == limits.close_hidden);
+            let moved = Movement { open: left.open_hidden, slide, lift: Length::ZERO };
+            let found = strain(&design.section(gap), moved).unwrap().largest.stretch;
+            let off = (found - wanted) / (wanted - 1.0);
+            println!("fill {fill:?} slid {share}: {found:.3} for {wanted:.3}, {:+.1} %", 100.0 * off);
+            assert!(off.abs() < 0.15, "{off}");
+        }
+    }
+}
+
 fn limits(behind: Behind, depth: f64, gap: f64) -> MovementLimits {
     let edge = Section::v(Length::inches(0.125));
-    let design = BeadDesign { edge, fill: Percent::pct(50.0), depth: Length::mm(depth), behind };
+    let flush = (Tooling::Flush, Percent::pct(100.0));
+    let (fill, depth) = (Percent::pct(50.0), Length::mm(depth));
+    let design = BeadDesign { edge, fill, depth, behind, tooling: flush.0, solids: flush.1 };
     Endurance::new(&design, &CLASS, Percent::pct(17.0)).at(Length::mm(gap))
 }
 

@@ -1,6 +1,6 @@
 //! The table of beads: that it is what the solver gives, and how far it may be trusted in between.
 
-use gapwright::bead::{Behind, Movement, QuickStrain, Section, StrainError, Table, strain};
+use gapwright::bead::{Behind, Movement, QuickStrain, Section, StrainError, Table, Tooling, strain};
 use gapwright::measure::{Length, Percent};
 use rand::{RngExt as _, SeedableRng as _};
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -85,6 +85,38 @@ fn between_its_points_the_table_is_close() {
         assert!(stretch[0] < 1.2 && stretch[1] < 6.0 && worst < 20.0);
         assert!(force[0] < 2.0 && force[1] < 10.0);
     }
+}
+
+/// Beads tooled hollow, and sunk as they cure.
+#[test]
+fn hollow_beads_are_close_too() {
+    let mut random = Xoshiro256PlusPlus::seed_from_u64(13);
+    let (mut stretches, mut unread) = (Vec::new(), 0);
+    while stretches.len() < trials(60) {
+        let (behind, closing) =
+            [(Behind::Free, false), (Behind::Free, true), (Behind::Tongue, false)][random.random_range(0..3)];
+        let (flush, movement) = any_bead(&mut random, behind, closing);
+        let tooling = match random.random_bool(0.5) {
+            true => Tooling::Concave(Percent::pct(random.random_range(1.0..8.0))),
+            false => Tooling::Flush,
+        };
+        let solids = Percent::pct(random.random_range(85.0..100.0));
+        let section = Section { tooling, solids, ..flush };
+        let Some(quick) = Table::shipped().strain(&section, movement) else {
+            unread += 1;
+            continue;
+        };
+        if let Some([stretch, _]) = differences(&section, movement, &quick) {
+            if stretch > 0.06 {
+                println!("{:.1} %: {section:?} {movement:?}", 100.0 * stretch);
+            }
+            stretches.push(stretch);
+        }
+    }
+    let worst = 100.0 * stretches.iter().copied().fold(0.0, f64::max);
+    let stretch = half_and_most(stretches);
+    println!("hollow: stretch {stretch:.2?} %, at worst {worst:.2} %; {unread} not in the table");
+    assert!(stretch[0] < 2.0 && stretch[1] < 8.0 && worst < 20.0);
 }
 
 /// After a change of the solver: `cargo test --release --test numbers bead::table -- --ignored`.

@@ -1,17 +1,18 @@
 //! The repair options side by side: a row each, with the joint as it leaves it in January and August.
 
 use eframe::egui::{
-    Align, Label, Layout, Pos2, Rect, RichText, Sense, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2,
+    Align, Id, Label, Layout, Pos2, Rect, RichText, Role, Sense, Stroke, StrokeKind, TextStyle, Ui,
+    UiBuilder, WidgetInfo, pos2, vec2,
 };
 
 use crate::app::context::WindowContext;
 use crate::app::explain;
 use crate::app::fold::fold;
 use crate::app::joint_section;
-use crate::app::widgets::remark;
+use crate::app::widgets::{fitted, remark};
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::Money;
-use crate::repair::{CostDriver, Outcome};
+use crate::repair::{CostDriver, MethodId, Outcome};
 use crate::words::causes::chance_as_percent;
 use crate::words::verdict::lasts_between;
 use crate::words::{self, Arg, Say as _, Words, say};
@@ -60,13 +61,11 @@ impl Group {
 pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
     if let Some(choice) = &assessment.choice {
-        ui.add(Label::new(words::options::best(assessment, choice, words)).wrap());
-        for change in words::options::changes(assessment, choice, words) {
-            remark(ui, context.palette, change);
-        }
+        why(ui, &words::options::best(assessment, choice, words));
     }
-    let of = |group| {
-        let own = move |(_, option): &(usize, &RepairOption)| Group::of(assessment, option) == group;
+    let groups = groups(ui, context);
+    let of = |group: Group| {
+        let own = |(_, option): &(usize, &RepairOption)| groups.contains(&(option.method, group));
         assessment.options.iter().enumerate().filter(own).collect::<Vec<_>>()
     };
     let best = of(Group::Best);
@@ -83,9 +82,50 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let chosen = against.iter().any(|(_, option)| option.method == context.job.plan.chosen);
         fold(ui, "options-against", title, chosen, |ui| rows(ui, context, &against));
     }
+    // What follows from entries stands under the rows: it may grow and shrink without moving them.
+    let bead = super::planned(context).filter(|option| matches!(option.outcome, Outcome::Bead { .. }));
+    let risk = bead.and_then(|option| option.callback.as_ref());
+    if let Some(range) = risk.and_then(|risk| words::verdict::paint_range(risk, words)) {
+        remark(ui, context.palette, range);
+    }
     if let Some(choice) = &assessment.choice {
+        for change in words::options::changes(assessment, choice, words) {
+            remark(ui, context.palette, change);
+        }
         super::risk_plot::risk_plot(ui, context, choice);
     }
+}
+
+/// Which option to choose, in room for two lines whatever it takes; the rest on hover.
+fn why(ui: &mut Ui, text: &str) {
+    let font = TextStyle::Body.resolve(ui.style());
+    let color = ui.visuals().text_color();
+    let galley = fitted(ui.painter(), text, font, color, (ui.available_width(), 2));
+    let height = 2.0 * ui.text_style_height(&TextStyle::Body);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
+    let elided = galley.elided;
+    ui.painter().galley(rect.min, galley, color);
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, text));
+    if elided {
+        response.on_hover_text(text);
+    }
+}
+
+/// What each option is, as it was when this room was entered: while someone types here, no row goes elsewhere.
+fn groups(ui: &Ui, context: &WindowContext<'_>) -> Vec<(MethodId, Group)> {
+    type Kept = (u64, u64, Vec<(MethodId, Group)>);
+    let (id, pass, opened) =
+        (Id::unique("option groups"), ui.ctx().cumulative_pass_nr(), context.session.opened);
+    let now = context.assessment.options.iter();
+    let now = now.map(|option| (option.method, Group::of(context.assessment, option)));
+    let now: Vec<(MethodId, Group)> = now.collect();
+    let kept: Option<Kept> = ui.data(|data| data.get_temp(id));
+    let methods = |groups: &[(MethodId, Group)]| groups.iter().map(|(method, _)| *method).collect::<Vec<_>>();
+    let stays =
+        |(last, of, groups): &Kept| pass <= last + 1 && *of == opened && methods(groups) == methods(&now);
+    let groups = kept.filter(stays).map_or(now.clone(), |(.., groups)| groups);
+    ui.data_mut(|data| data.insert_temp(id, (pass, opened, groups.clone())));
+    groups
 }
 
 fn title_of(ui: &mut Ui, words: &Words, message: &str) {

@@ -1,6 +1,7 @@
 //! The Options room: the repairs side by side; beside them what belongs to the chosen one, its bead above
 //! all.
 
+mod bead_designs;
 mod comparison;
 mod risk_plot;
 mod sealing;
@@ -8,6 +9,7 @@ mod sealing;
 use eframe::egui::{Label, RichText, Ui};
 
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::joint_section;
 use crate::app::widgets::{heading, remark};
@@ -42,6 +44,10 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if matches!(option.outcome, Outcome::Bead { .. }) {
         heading(ui, &words.text("sealing-heading"));
         sealing::sealing(ui, context);
+        bead_designs::bead_designs(ui, context);
+        fold(ui, "bead strip", words.text("options-beads"), false, |ui| {
+            joint_section::bead_strip(ui, context)
+        });
     }
     heading(ui, &words.text("options-cautions"));
     for one in context.assessment.cautions.iter().filter(|caution| caution.is_for_crew()) {

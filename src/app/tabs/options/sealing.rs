@@ -34,14 +34,19 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         for field in [
             &fields::OPEN_THRESHOLD,
             &fields::MIN_SEALABLE_GAP,
-            &fields::BEAD_DEPTH,
             &fields::V_FILL,
+            &fields::BEAD_IN_SLOT,
+            &fields::BEAD_HOLLOW,
+            &fields::BEAD_DEPTH,
             &fields::SEALANT_WASTE,
         ] {
             context.field(ui, field, At::ONCE);
         }
     });
     let (assessment, words) = (context.assessment, context.words);
+    for sentence in typical_findings(context) {
+        remark(ui, context.palette, sentence);
+    }
     for sentence in sentences::rows(assessment, words) {
         remark(ui, context.palette, sentence);
     }
@@ -51,6 +56,14 @@ pub(super) fn sealing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         remark(ui, context.palette, sentences.join(" "));
     }
     remark(ui, context.palette, say!(words, "sealing-guide", least = GUIDED_JOINT));
+}
+
+/// What speaks against the bead in the section shown, at its mean gap on the planned day.
+fn typical_findings(context: &WindowContext<'_>) -> Vec<String> {
+    let Some(state) = context.shown_section() else { return vec![] };
+    let Some(bead) = context.assessment.bead(state) else { return vec![] };
+    let section = bead.section(state.mean_gap_on(context.assessment.seal_day));
+    sentences::findings(&section.findings(), context.words)
 }
 
 /// What the selected joint asks of a bead laid on the planned day.

@@ -2,6 +2,7 @@
 
 use super::{COARSEST, FINEST, fields, figure, optional};
 use crate::job::fields::{Figures, Item, Kind, Mending};
+use crate::joint::BeadForm;
 use crate::measure::{Hours, Length, Minutes, Moisture, Percent, Quantity};
 
 /// Lengths in which boards are sold. More of them than this make no better cutting list.
@@ -72,6 +73,12 @@ fields! {
     /// How much of the V the bead fills.
     V_FILL = "v-fill", "plan.bead.v_filled", Job,
         figure!(job, plan.bead.v_filled, Percent, Percent::ZERO, Percent::pct(100.0), Nearest);
+    /// How far a bead across a V reaches into the slot.
+    BEAD_IN_SLOT = "bead-in-slot", "plan.bead.in_slot", Job,
+        figure!(job, plan.bead.in_slot, Length, Length::ZERO, COARSEST, Nearest);
+    /// How hollow the bead's face is.
+    BEAD_HOLLOW = "bead-hollow", "plan.bead.hollow", Job,
+        figure!(job, plan.bead.hollow, Percent, Percent::ZERO, BeadForm::MOST_HOLLOW, Nearest);
     /// Sealant that is lost.
     SEALANT_WASTE = "sealant-waste", "plan.bead.waste", Job,
         figure!(job, plan.bead.waste, Percent, Percent::ZERO, Percent::pct(200.0), Nearest);
