@@ -99,8 +99,12 @@ fn shown(html: &str) -> String {
         rest = rest[at..].split_once(end).map_or("", |(_, rest)| rest);
     }
     let data = html.split_once("id=\"data\">").unwrap().1.split_once("</script>").unwrap().0;
+    let mut shown = shown + rest;
+    for entity in ["&amp;", "&quot;", "&lt;", "&gt;"] {
+        shown = shown.replace(entity, " ");
+    }
     strings(&serde_json::from_str(data).unwrap(), &mut shown);
-    shown + rest
+    shown
 }
 
 /// The texts in a JSON value that have a blank in them: others may be keys.
