@@ -105,3 +105,26 @@ pub(super) fn menu(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::demo_job;
+
+    #[test]
+    fn the_three_languages_are_chosen_apart_and_remembered() {
+        let spanish = Language::of("es-US").expect("it is a language");
+        for (audience, _) in Audience::ALL {
+            let mut chosen = Languages::of(&LanguageTags::default());
+            chosen.set(audience, spanish);
+            let chosen = Languages::of(&chosen.tags());
+            let job = demo_job();
+            let (window, papers) = (chosen.window_words(&job), chosen.paper_words(&job));
+            let tags = [&window, &papers.owner, &papers.crew].map(|words| words.language().tag().to_owned());
+            let wanted = Audience::ALL.map(|(other, _)| if other == audience { "es-US" } else { "en-US" });
+            assert_eq!(tags, wanted, "{audience:?}");
+        }
+        let gone = LanguageTags { window: "tlh".into(), ..LanguageTags::default() };
+        assert_eq!(Languages::of(&gone).get(Audience::Window).tag(), "en-US");
+    }
+}

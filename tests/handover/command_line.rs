@@ -807,3 +807,31 @@ fn a_folder_of_jobs_gives_a_line_each() {
         assert_eq!(Some(&row[4]), total.as_str());
     }
 }
+
+/// What stands in a PDF.
+fn pdf(path: &Path) -> String {
+    pdf_extract::extract_text_from_mem(&fs::read(path).unwrap()).unwrap()
+}
+
+#[test]
+fn the_languages_of_the_papers_are_chosen_apart() {
+    let folder = TempDir::new().unwrap();
+    let job = example(EXAMPLES[0]);
+    let to = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    for (owner, crew) in [("en-US", "es-US"), ("es-US", "en-US")] {
+        let into = to(owner);
+        let chosen = ["--out", &into, "--owner-language", owner, "--crew-language", crew];
+        let run = on(&job, "papers", &chosen);
+        assert!(run.status.success(), "{}", err(&run));
+        let [letter, order] = ["letter.pdf", "work-order.pdf"].map(|name| pdf(&Path::new(&into).join(name)));
+        assert_eq!(letter.contains("Lo que vimos"), owner == "es-US", "{letter}");
+        assert_eq!(letter.contains("What we saw"), owner == "en-US", "{letter}");
+        assert_eq!(order.contains("Orden de trabajo"), crew == "es-US", "{order}");
+        assert_eq!(order.contains("Work order"), crew == "en-US", "{order}");
+        let page = fs::read_to_string(Path::new(&into).join("owner-page.html")).unwrap();
+        assert_eq!(page.contains("lang=\"es\""), owner == "es-US");
+    }
+    let run = on(&job, "papers", &["--out", &to("none"), "--crew-language", "tlh"]);
+    assert!(!run.status.success());
+    assert!(err(&run).contains("tlh") && err(&run).contains("es-US"), "{}", err(&run));
+}

@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 
+use gapwright::air::IndoorAir;
 use gapwright::assess::{Assessment, assess};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::Units;
@@ -72,8 +73,11 @@ fn typed(job: &Job) -> String {
         typed.extend([next.supplier.clone(), next.checked_by.clone()]);
         typed.extend(next.readings.iter().map(|reading| reading.board.clone()));
     }
-    if let gapwright::air::IndoorAir::FromPlace { site, .. } = &job.air {
-        typed.push(site.name.clone());
+    // Names of places are the same in every language.
+    match &job.air {
+        IndoorAir::FromPlace { site, .. } => typed.push(site.name.clone()),
+        IndoorAir::FromClimate { station, .. } => typed.push(station.clone()),
+        IndoorAir::Monthly(_) | IndoorAir::FromWeather { .. } => {}
     }
     typed.join("\n")
 }
@@ -95,8 +99,12 @@ fn shown(html: &str) -> String {
         rest = rest[at..].split_once(end).map_or("", |(_, rest)| rest);
     }
     let data = html.split_once("id=\"data\">").unwrap().1.split_once("</script>").unwrap().0;
+    let mut shown = shown + rest;
+    for entity in ["&amp;", "&quot;", "&lt;", "&gt;"] {
+        shown = shown.replace(entity, " ");
+    }
     strings(&serde_json::from_str(data).unwrap(), &mut shown);
-    shown + rest
+    shown
 }
 
 /// The texts in a JSON value that have a blank in them: others may be keys.
