@@ -24,7 +24,7 @@ pub(super) enum Extent {
     Sealed,
     /// Every joint between boards, whether it opened or not: what is over some joints is over all.
     EveryJoint,
-    /// The boards of the sections in which a joint is sealed; all sections where none is.
+    /// The boards of the sections of which most joints opened, see [`opened_sections`].
     Boards,
 }
 
@@ -42,8 +42,10 @@ impl Extent {
 /// The measure of the job on the day of sealing. What is masked and painted is always the whole.
 pub(super) fn quantities(inputs: &OptionInputs<'_>, extent: Extent) -> Quantities {
     let mut measure = Quantities::default();
-    let all = extent != Extent::Boards || !inputs.joints.iter().any(|state| state.treated);
-    let takes = |surface: usize, section: usize| all || is_opened(inputs, surface, section);
+    let opened = (extent == Extent::Boards).then(|| opened_sections(inputs)).flatten();
+    let takes = |surface: usize, section: usize| {
+        opened.as_ref().is_none_or(|opened| opened.contains(&(surface, section)))
+    };
     for (at, (surface, laid)) in inputs.job.surfaces.iter().zip(inputs.layouts).enumerate() {
         let (mut boarded, mut taken, mut edges) = (0_usize, 0_usize, Length::ZERO);
         for (number, (section, part)) in surface.sections.iter().zip(&laid.sections).enumerate() {
@@ -109,11 +111,26 @@ pub(super) fn windows(job: &Job) -> (u32, bool) {
     }
 }
 
-/// Whether a joint of this section is sealed.
-fn is_opened(inputs: &OptionInputs<'_>, surface: usize, section: usize) -> bool {
-    let joints = &inputs.layouts[surface].joints;
-    let own = |state: &&JointState| state.surface == surface && joints[state.joint].section == section;
-    inputs.joints.iter().filter(own).any(|state| state.treated)
+/// A section whose boards are taken down has at least this share of the length between them open. Judgment: for a
+/// few open joints nobody takes a section down.
+const MOSTLY_OPEN: f64 = 0.5;
+
+/// The sections whose boards are taken down, each by its surface and its number there: those of which most joints
+/// opened. `None` for all of them: where all did, or none that much.
+pub(super) fn opened_sections(inputs: &OptionInputs<'_>) -> Option<Vec<(usize, usize)>> {
+    // Length between boards, and how much of it is open.
+    let mut sections: BTreeMap<(usize, usize), (f64, f64)> = BTreeMap::new();
+    for state in inputs.joints {
+        let joint = &inputs.layouts[state.surface].joints[state.joint];
+        if joint.kind == JointKind::BoardEdge {
+            let (all, open) = sections.entry((state.surface, joint.section)).or_default();
+            *all += joint.length().to_m();
+            *open += if state.treated { joint.length().to_m() } else { 0.0 };
+        }
+    }
+    let mostly = sections.iter().filter(|(_, (all, open))| *open >= MOSTLY_OPEN * all);
+    let opened: Vec<(usize, usize)> = mostly.map(|(section, _)| *section).collect();
+    (!opened.is_empty() && opened.len() < sections.len()).then_some(opened)
 }
 
 /// Length of the grooves between the boards of a section.

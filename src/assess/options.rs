@@ -5,7 +5,7 @@ use jiff::civil::Date;
 
 use super::as_done::{as_done_here, as_painted, circumstances};
 use super::laid::LaidBeads;
-use super::materials::{Extent, cutting, quantities, trial_run};
+use super::materials::{Extent, cutting, opened_sections, quantities, trial_run};
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, SectionState};
 use super::start::{Start, StartsAfter, start};
@@ -91,6 +91,8 @@ pub struct RepairOption {
     pub starts: Date,
     /// What it has to wait for until then.
     pub starts_after: StartsAfter,
+    /// The sections whose boards it handles, each by its surface and its number there, where those are not all.
+    pub only: Option<Vec<(usize, usize)>>,
     /// Whether paint is sprayed; without, it is brushed and rolled, if there is any.
     pub sprays: bool,
     /// Price; what cannot be done has none.
@@ -325,6 +327,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
     RepairOption {
         method: method.id,
         not_possible,
+        only: (Extent::of(method.outcome) == Extent::Boards).then(|| opened_sections(inputs)).flatten(),
         sprays: method.sprays(),
         starts_after,
         buys_boards,

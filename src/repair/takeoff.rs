@@ -207,7 +207,10 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
         }
         Outcome::Line => 2.0 * strip,
         Outcome::Glued | Outcome::Covered => strip,
-        // New boards are primed all round.
+        // Old boards are primed where their edges are scraped bare, new ones all round.
+        Outcome::Boards { .. } if inputs.method.does("clean_edges") => {
+            2.0 * joints.board_run.to_m() * PRIMED_STRIP
+        }
         Outcome::Boards { .. } => joints.boarded.to_m2() * 2.0,
         Outcome::Unchanged => 0.0,
     };

@@ -222,7 +222,8 @@ fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
         return vec![super::options::not_here(option, reason, words)];
     }
     let against = assessment.advises_against(option).then(|| say!(words, "letter-advised-against"));
-    against.into_iter().chain(plan(assessment, option, words)).collect()
+    let only = super::options::only_sections(assessment, option, words);
+    against.into_iter().chain(plan(assessment, option, words)).chain(only).collect()
 }
 
 /// What is done, in a sentence or two, for the proposal.

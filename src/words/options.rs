@@ -27,6 +27,16 @@ pub fn not_here(option: &RepairOption, reason: NotPossible, words: &Words) -> St
     say!(words, "letter-not-possible", option = Arg::Name(&option.name), reason = &reason.say(words))
 }
 
+/// That an option handles the boards of some sections only, and of which; `None` where it handles all or none.
+pub fn only_sections(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<String> {
+    let name = |&(surface, section): &(usize, usize)| {
+        Some(assessment.job.surfaces.get(surface)?.sections.get(section)?.name.clone())
+    };
+    let names: Vec<String> = option.only.as_ref()?.iter().filter_map(name).collect();
+    let (count, names) = (names.len(), words.figures().list(&names));
+    Some(say!(words, "option-only-sections", count = count, sections = Arg::Name(&names)))
+}
+
 /// Which option to choose, in a sentence or two: the one that costs least with callbacks, or of those that cost
 /// about the same the one that disrupts least, with what it costs more.
 pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {

@@ -1,5 +1,6 @@
 //! The build-up of a price.
 
+use super::options::only_sections;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, RepairOption, StartsAfter};
 use crate::job::Job;
@@ -54,7 +55,7 @@ pub fn labor(prices: &Prices, tasks: &[TaskHours], words: &Words) -> Vec<(String
 /// goes on, when the work starts, and days that are longer than a working day.
 pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     let (assumed, plan) = (assessment.assumed(), &assessment.job.plan);
-    let mut notes = Vec::new();
+    let mut notes: Vec<String> = only_sections(assessment, option, words).into_iter().collect();
     if let Some(height) = assumed.access {
         let access = if height == Height::Ladder { "ladder" } else { "steps" };
         notes.push(say!(words, "price-assumes-access", access = Arg::Id(access)));

@@ -12,6 +12,11 @@ option-not-possible =
        *[stock_too_short] The longest board is { $widest }, and no stock length is long enough for it. Add a longer one under Price, in Materials, or let the boards be butted.
     }
 
+option-only-sections =
+    { $count ->
+        [one] This is for section { $sections } only, where most joints opened. Boards and joints elsewhere stay as they are.
+       *[other] This is for sections { $sections } only, where most joints opened. Boards and joints elsewhere stay as they are.
+    }
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
 option-equal = “{ $best }” disrupts the house least and costs about { $cost } with callbacks included. These cost the same, as far as anyone can tell: { $others }.
