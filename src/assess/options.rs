@@ -10,7 +10,7 @@ use super::sections::{JointState, SectionState};
 use super::typical_joint::Still;
 use crate::job::Job;
 use crate::joint::{BeadLay, REVEAL, Sealant};
-use crate::measure::{Area, Hours, Length, Money, Percent, Span};
+use crate::measure::{Area, Hours, Length, Money, Percent, Span, Units};
 use crate::repair::{
     Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, Height, LeadPaint,
     MaterialLine, MaterialPer, MethodId, OldSealant, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine,
@@ -366,9 +366,9 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         name: method.name,
         steps: method.steps,
         outcome: method.outcome,
-        look: method.look,
+        look: with_reveal(&method.look, inputs.job.units),
         upset: method.upset,
-        says: method.says,
+        says: with_reveal(&method.says, inputs.job.units),
         hours: tasks.iter().map(|task| task.hours.mean).sum(),
         schedule,
         starts,
@@ -413,6 +413,11 @@ fn not_possible(
         Outcome::Boards { .. } if method.id == MethodId::Relay && wet => Some(NotPossible::RelaidWet),
         _ => None,
     }
+}
+
+/// A text of the catalog with the width of a reveal, where it names it.
+fn with_reveal(text: &str, units: Units) -> String {
+    text.replace("{reveal}", &REVEAL.show(units))
 }
 
 /// Widest gap of the treated joints in the three years to come.
