@@ -63,7 +63,8 @@ impl App {
                 let (job, templates) = (Arc::clone(self.session.job()), self.services.templates.clone());
                 let words = self.languages.paper_words(&job);
                 let drafts = if self.view.papers.drafts { DraftPapers::Write } else { DraftPapers::HoldBack };
-                self.send(BackgroundTask::WritePapers(folder, job, templates, words, drafts));
+                let unread = self.session.document.unread.clone();
+                self.send(BackgroundTask::WritePapers(folder, job, unread, templates, words, drafts));
             }
             Command::Language(audience, language) => {
                 self.languages.set(audience, language);

@@ -19,7 +19,7 @@ use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::taken;
 use crate::export::{DraftPapers, job_calendar, write_papers, write_record};
-use crate::job::{Catalog, Job, Lessons, Taken, jobs_in};
+use crate::job::{Catalog, Job, Lessons, Problem, Taken, jobs_in};
 use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Say, Words, say, unreadable_file};
 
@@ -31,7 +31,7 @@ pub(super) enum BackgroundTask {
     ReadWeather(PathBuf),
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
-    WritePapers(PathBuf, Arc<Job>, Templates, PaperWords, DraftPapers),
+    WritePapers(PathBuf, Arc<Job>, Vec<Problem>, Templates, PaperWords, DraftPapers),
     WriteRecord(PathBuf, Arc<Job>, PaperWords),
     Learn(PathBuf),
 }
@@ -121,8 +121,10 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
             let read = air_import::read(&import);
             Outcome::Logger(import, read)
         }
-        BackgroundTask::WritePapers(folder, job, templates, words, drafts) => {
-            let written = papers_to(&folder, &assess_job(job), templates, &words, drafts, canceled);
+        BackgroundTask::WritePapers(folder, job, unread, templates, words, drafts) => {
+            let assessment = assess_job(job);
+            let papers = Papers::of_file(&assessment, &unread, templates, &words);
+            let written = papers_to(&folder, &assessment, &papers, &words, drafts, canceled);
             Outcome::Papers(folder, written)
         }
         BackgroundTask::WriteRecord(folder, job, words) => {
@@ -143,7 +145,7 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
 fn papers_to(
     folder: &Path,
     assessment: &Assessment,
-    templates: Templates,
+    papers: &Papers,
     words: &PaperWords,
     drafts: DraftPapers,
     canceled: impl Fn() -> bool + Sync,
@@ -153,9 +155,8 @@ fn papers_to(
             .map(|_| Vec::new())
             .map_err(|error| error.say(&words.owner));
     }
-    let papers = Papers::with(assessment, templates, words);
     let calendar = job_calendar(assessment, &words.crew);
-    let all = write_papers(&papers, calendar.as_deref(), folder, drafts, canceled);
+    let all = write_papers(papers, calendar.as_deref(), folder, drafts, canceled);
     let all = all.map_err(|error| error.say(&words.owner))?;
     let faults = all.written.iter().filter_map(|paper| paper.fault_text(&words.owner));
     Ok(all.held_text(&words.owner).into_iter().chain(faults).collect())

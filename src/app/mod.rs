@@ -265,7 +265,9 @@ impl App {
         if self.view.tab == Tab::Papers {
             let wanted = Paper::ALL[self.view.papers.index.min(Paper::ALL.len() - 1)];
             let words = self.languages.paper_words(&self.session.assessed.job);
-            self.services.previews.want(wanted, &self.session.assessed, &self.services.templates, &words);
+            let (session, templates) = (&self.session, &self.services.templates);
+            let unread = &session.document.unread;
+            self.services.previews.want(wanted, &session.assessed, unread, templates, &words);
         }
     }
 

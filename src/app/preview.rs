@@ -6,6 +6,7 @@ use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
 
 use super::worker::Worker;
 use crate::assess::Assessment;
+use crate::job::Problem;
 use crate::papers::{PageImage, Paper, PaperError, PaperWords, Papers, Templates};
 use crate::words::{Say as _, say};
 
@@ -13,7 +14,7 @@ use crate::words::{Say as _, say};
 const SCALE: f64 = 1.5;
 
 /// What a preview is made from, and what comes out.
-type Input = (Paper, Arc<Assessment>, Templates, PaperWords);
+type Input = (Paper, Arc<Assessment>, Vec<Problem>, Templates, PaperWords);
 type Output = (Paper, Arc<Assessment>, Result<Pages, String>);
 
 /// The pages of a paper as pictures, and what is wrong with the user's own template, if it is.
@@ -41,17 +42,19 @@ impl Previews {
         Self { asked: None, worker, shown: None, pages: Vec::new(), error: None }
     }
 
-    /// Asks for a paper, unless it is the one asked for last.
+    /// Asks for a paper, unless it is the one asked for last. `unread` is what could not be read of the job's file.
     pub fn want(
         &mut self,
         paper: Paper,
         assessment: &Arc<Assessment>,
+        unread: &[Problem],
         templates: &Templates,
         words: &PaperWords,
     ) {
         if !self.is_asked(paper, assessment) {
             self.asked = Some((paper, Arc::clone(assessment)));
-            self.worker.ask((paper, Arc::clone(assessment), templates.clone(), words.clone()));
+            let (assessment, unread) = (Arc::clone(assessment), unread.to_vec());
+            self.worker.ask((paper, assessment, unread, templates.clone(), words.clone()));
         }
     }
 
@@ -86,12 +89,12 @@ impl Previews {
 }
 
 /// Typesets a paper and makes pictures of it; the worker's work.
-fn typeset((paper, assessment, templates, words): Input) -> Output {
+fn typeset((paper, assessment, unread, templates, words): Input) -> Output {
     let text = |fault: &PaperError| {
         let (paper, fault) = (paper.say(&words.owner), fault.say(&words.owner));
         say!(words.owner, "paper-fault-built-in-used", paper = &paper, fault = &fault)
     };
-    let typeset = Papers::with(&assessment, templates, &words).typeset(paper);
+    let typeset = Papers::of_file(&assessment, &unread, templates, &words).typeset(paper);
     let pages = typeset
         .map(|typeset| Pages { images: typeset.images(SCALE), fault: typeset.fault().map(text) })
         .map_err(|error| error.say(&words.owner));

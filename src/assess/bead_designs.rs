@@ -88,7 +88,7 @@ struct Kind<'a> {
     joints: usize,
     run: Length,
     /// By rising gap.
-    tried: Vec<(JointMotion<'a>, Option<Length>, Length)>,
+    tried: Vec<TriedJoint<'a>>,
 }
 
 /// The beads of every kind of joint that is to be sealed.
@@ -130,13 +130,16 @@ fn kinds<'a>(inputs: &OptionInputs<'a>) -> Vec<Kind<'a>> {
     kinds
 }
 
+/// A joint's motion, its tongue and its length.
+type TriedJoint<'a> = (JointMotion<'a>, Option<Length>, Length);
+
 /// A joint whose motion is known: its edges, whether it slides, and its motion with tongue and length.
 fn known<'a>(
     job: &Job,
     layouts: &[crate::surface::SurfaceLayout],
     sections: &'a [super::SectionState],
     state: &JointState,
-) -> Option<(JointEdges, bool, (JointMotion<'a>, Option<Length>, Length))> {
+) -> Option<(JointEdges, bool, TriedJoint<'a>)> {
     let section = &sections[state.section?];
     let board = &job.surfaces[section.surface].sections[section.section].board;
     let joint = &layouts[state.surface].joints[state.joint];

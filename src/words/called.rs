@@ -11,9 +11,12 @@ use std::sync::LazyLock;
 
 use super::{Language, Words};
 use crate::job::Catalog;
+use crate::joint::REVEAL;
 use crate::named::Named;
 use crate::repair::RepairMethod;
 
+/// Where a text of the catalog names the width of a reveal.
+const REVEAL_PLACE: &str = "[reveal]";
 /// What stands between a sealant and the pack it is bought in.
 const BEFORE_PACK: &str = ", ";
 
@@ -124,7 +127,11 @@ impl Words {
     /// What the catalog calls something or says of it, such as a task's name or a caution, in these words.
     /// What a person worded stays as it is.
     pub fn called<'a>(&self, text: &'a str) -> Cow<'a, str> {
-        self.language.called(text)
+        let said = self.language.called(text);
+        match said.contains(REVEAL_PLACE) {
+            true => Cow::Owned(said.replace(REVEAL_PLACE, &self.figures().length(REVEAL))),
+            false => said,
+        }
     }
 
     /// The name of an entry of the catalog in these words; what the job calls it where there is none.

@@ -307,7 +307,7 @@ fn scraping_a_section_is_in_the_range_of_practice() {
 #[test]
 fn an_option_is_priced_for_what_it_says() {
     let job = file::read(EXAMPLES[2]).unwrap().job;
-    let found = assess(job, Catalog::built_in());
+    let found = assess(job.clone(), Catalog::built_in());
     let laid = &found.layouts[0];
     let between = |joint: &&gapwright::surface::Joint| joint.kind == JointKind::BoardEdge;
     let every: f64 = laid.joints.iter().filter(between).map(|joint| joint.length().to_m()).sum();

@@ -338,7 +338,7 @@ impl OptionReport {
             callback_converged_pct: risk.map(|r| [percent(r.converged[0]), percent(r.converged[1])]),
             opens_again_m: risk.map(|risk| round(risk.opens.to_m(), 2)),
             expected_cost: option.expected.map(plain),
-            look: option.look.clone(),
+            look: words.called(&option.look).into_owned(),
             price: option.price.as_ref().map(|price| PriceReport::new(job, price)),
             tasks: option
                 .tasks

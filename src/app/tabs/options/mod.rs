@@ -46,7 +46,7 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
         sealing::sealing(ui, context);
         bead_designs::bead_designs(ui, context);
         fold(ui, "bead strip", words.text("options-beads"), false, |ui| {
-            joint_section::bead_strip(ui, context)
+            joint_section::bead_strip(ui, context);
         });
     }
     heading(ui, &words.text("options-cautions"));
