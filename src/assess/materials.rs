@@ -10,8 +10,8 @@ use crate::job::Job;
 use crate::joint::JointEdges;
 use crate::measure::{Area, Length, Percent, Volume};
 use crate::repair::{
-    ASSUMED_WINDOWS, CannotCut, CuttingList, CuttingRules, Material, Outcome, Plan, Quantities, StockLength,
-    TreatedJoint, board_price, cutting_list,
+    ASSUMED_FIXTURES, ASSUMED_WINDOWS, CannotCut, CuttingList, CuttingRules, Material, Outcome, Plan,
+    Quantities, StockLength, TreatedJoint, board_price, cutting_list,
 };
 use crate::surface::{
     Board, DividerKind, Joint, JointKind, Profile, Section, SectionLayout, SurfaceKind, SurfaceLayout,
@@ -85,7 +85,7 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>, extent: Extent) -> Quantitie
     }
     let count = |count: u32| usize::try_from(count).unwrap_or(usize::MAX);
     measure.windows = count(windows(inputs.job).0);
-    measure.fixtures = count(inputs.job.plan.site.fixtures);
+    measure.fixtures = count(inputs.job.plan.site.fixtures.unwrap_or(ASSUMED_FIXTURES));
     measure.pieces = pieces(inputs.layouts, takes);
     measure.longest_overhead = longest_overhead(inputs, takes);
     let between =

@@ -10,7 +10,7 @@ use super::{Assessment, date_after};
 use crate::job::Job;
 use crate::joint::HORIZON;
 use crate::measure::Length;
-use crate::repair::{Height, Outcome, Plan, RepairMethod};
+use crate::repair::{ASSUMED_FIXTURES, Height, Outcome, Plan, RepairMethod};
 use crate::surface::{Surface, SurfaceKind};
 
 /// A wall up to this height is worked from a step platform. Common practice, no source.
@@ -110,6 +110,8 @@ pub struct Assumed {
     pub access: Option<Height>,
     /// Windows and doors to mask, where neither the user nor the drawing says.
     pub windows: Option<u32>,
+    /// Lights and vents to take down or mask, where the user does not say.
+    pub fixtures: Option<u32>,
 }
 
 impl Assessment {
@@ -120,6 +122,7 @@ impl Assessment {
         Assumed {
             access: (site.height == Height::ByDrawing).then(|| access(&self.job)),
             windows: assumed.then_some(count),
+            fixtures: site.fixtures.is_none().then_some(ASSUMED_FIXTURES),
         }
     }
 }

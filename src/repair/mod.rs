@@ -30,8 +30,8 @@ pub use done::{Done, Learned, learn, learn_waste, rates_of, use_of};
 pub use methods::{MethodId, Outcome, RepairMethod, Step, Wait};
 pub use own::Payer;
 pub use plan::{
-    ASSUMED_WINDOWS, BeadShape, Height, LeadPaint, OldSealant, Painting, Payers, Plan, PriceLine, Scope,
-    Shares, Site, Stock, Trial,
+    ASSUMED_FIXTURES, ASSUMED_WINDOWS, BeadShape, Height, LeadPaint, OldSealant, Painting, Payers, Plan,
+    PriceLine, Scope, Shares, Site, Stock, Trial,
 };
 pub use price::{LineBasis, Price, PriceInputs, Priced, present_value, price};
 pub use prices::{Charging, Prices, RoundTo, TaxOn};

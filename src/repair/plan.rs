@@ -135,8 +135,10 @@ pub struct Site {
     #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "plain", serialize_with = "plainly")]
     #[schemars(with = "u32")]
     pub windows: Option<u32>,
-    /// Lights, vents, fans and the like that are taken down or masked.
-    pub fixtures: u32,
+    /// Lights, vents, fans and the like that are taken down or masked; `None` for [`ASSUMED_FIXTURES`].
+    #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "plain", serialize_with = "plainly")]
+    #[schemars(with = "u32")]
+    pub fixtures: Option<u32>,
     /// Whether the room is handed back every evening.
     pub handed_back: bool,
     /// What is known of lead in the old paint.
@@ -145,6 +147,8 @@ pub struct Site {
 
 /// Windows and doors of a room in whose drawing there are none. Assumption.
 pub const ASSUMED_WINDOWS: u32 = 3;
+/// Lights and vents of a room of which nobody said how many there are. Assumption.
+pub const ASSUMED_FIXTURES: u32 = 2;
 
 /// A count that a file has as it is, or not at all.
 fn plain<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<u32>, D::Error> {
@@ -164,7 +168,7 @@ impl Default for Site {
             furnished: false,
             tight: false,
             windows: None,
-            fixtures: 2,
+            fixtures: None,
             handed_back: false,
             lead: LeadPaint::default(),
         }

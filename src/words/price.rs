@@ -63,6 +63,9 @@ pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: 
     if let Some(windows) = assumed.windows.filter(|_| option.sprays) {
         notes.push(say!(words, "price-assumes-windows", count = windows));
     }
+    if let Some(fixtures) = assumed.fixtures {
+        notes.push(say!(words, "price-assumes-fixtures", count = fixtures));
+    }
     let paints = option.steps.iter().any(|step| matches!(step, Step::Coats(_)));
     if paints && plan.coats > 0 {
         let way = match (option.sprays, plan.painting) {

@@ -25,7 +25,7 @@ answer-reseal-fails =
        *[any_time] Resealing with { $sealant } would hold on only { $share } of the joint length, whenever it is done.
     }
 answer-instead-sealant = { $sealant } would hold on { $share } in its best weeks.
-answer-instead-option = Cheapest with callbacks included: { $option }.
+answer-instead-option = Look at this instead: { $option }.
 answer-instead-unknown = No sealant in the catalog would hold on enough of the joint length. Look at replacing the boards.
 answer-too-narrow =
     { $when ->

@@ -31,6 +31,7 @@ price-assumes-access =
        *[steps] Assumed: work from a step stool. Set Access if the room is higher.
     }
 price-assumes-windows = Assumed: { $count } windows and doors to mask; none is drawn.
+price-assumes-fixtures = Assumed: { $count } lights and vents to take down or mask.
 price-painting =
     { $way ->
         [sprayed_quicker] Priced as sprayed and back-brushed, which takes fewer hours here than brush and roller.

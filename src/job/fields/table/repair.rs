@@ -103,7 +103,7 @@ fields! {
     /// Windows and doors to mask.
     WINDOWS = "windows", "plan.site.windows", Job, optional!(job, plan.site.windows, Count, 0, 500, Nearest);
     /// Lights and vents to take down or mask.
-    FIXTURES = "fixtures", "plan.site.fixtures", Job, figure!(job, plan.site.fixtures, Count, 0, 500, Nearest);
+    FIXTURES = "fixtures", "plan.site.fixtures", Job, optional!(job, plan.site.fixtures, Count, 0, 500, Nearest);
     /// Whether the room is handed back in the evening.
     EVENINGS = "evenings", "plan.site.handed_back", Job, Kind::Choice;
     /// What is known of lead in the paint.
