@@ -251,7 +251,9 @@ fn papers(
             }
             print(&format!("{}\n", paper.path.display()))?;
         }
-        for line in all.held_text(&words.owner) {
+        // What could not be read was told when the file was opened.
+        let told: Vec<String> = opened.unread.iter().map(|problem| opened.line(problem)).collect();
+        for line in all.held_text(&words.owner).iter().filter(|line| !told.contains(line)) {
             eprintln!("{line}");
         }
         good = all.held.is_empty() && all.written.iter().all(|paper| paper.fault.is_none());

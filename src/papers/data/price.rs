@@ -96,16 +96,18 @@ fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value 
     let plan = &assessment.job.plan;
     let (schedule, money) = (&option.schedule, |amount: Money| figures.money(amount));
     let hours = |hours: Hours| figures.number(hours.to_h(), 1);
+    // Not all of the crew may be needed on any day.
+    let people = schedule.days.iter().map(|day| day.people).max().unwrap_or(plan.crew);
     let labor = say!(
         words,
         "paper-labor",
         hours = Arg::Number(option.hours.to_h(), 1),
-        crew = plan.crew,
+        crew = people,
         days = schedule.crew_days,
         closed = schedule.room_out
     );
     let crew =
-        say!(words, "paper-crew", crew = plan.crew, days = schedule.crew_days, closed = schedule.room_out);
+        say!(words, "paper-crew", crew = people, days = schedule.crew_days, closed = schedule.room_out);
     let crew = match schedule.needs_helper(plan.crew) {
         true => crew + " " + &words.text("price-helper"),
         false => crew,

@@ -53,7 +53,8 @@ impl<'a> Plot<'a> {
     }
 
     fn draw(&self, mut drawing: Document) -> Document {
-        if let Some(season) = self.assessment.season.as_ref().filter(|s| s.best.high - s.best.low < 50) {
+        let season = self.assessment.season.as_ref().filter(|_| self.assessment.lays_beads());
+        if let Some(season) = season.filter(|season| season.best.high - season.best.low < 50) {
             let (from, to) = (self.x(season.best.low * 7), self.x((season.best.high * 7 + 7).min(365)));
             let band = svg::node::element::Rectangle::new()
                 .set("x", from)
