@@ -26,8 +26,8 @@ const DEPTHS: [f64; 3] = [1.0 / 16.0, 1.0 / 8.0, 1.0 / 4.0];
 const HOLLOW: f64 = 5.0;
 /// Joints of a kind that stand for all of them.
 const MOST_TRIED: usize = 12;
-/// Beads that last on as much of the length, to within this share of it, are as good: then the plainer one
-/// counts.
+/// Beads that last on as much of the length, to within this share of it, are as good: then the paint decides,
+/// and if that is as good too, the plainer bead.
 const AS_GOOD: f64 = 0.01;
 
 /// The beads of all joints of a kind.
@@ -73,6 +73,8 @@ pub struct TriedBead {
     pub days: Span<usize>,
     /// Share of the length on which it is expected to last, with what boards and beads scatter by.
     pub lasts: Percent,
+    /// Share of the length on which the paint over it is expected to stay whole, likewise.
+    pub paint_lasts: Percent,
     /// Wet sealant for all joints, waste included.
     pub sealant: Volume,
     /// What that costs at the cheapest pack's price, broken packs included as they come.
@@ -198,7 +200,7 @@ impl Trial<'_> {
     fn usual(&self) -> Option<(BeadLay, BeadForm)> {
         let gap = self.kind.median()?;
         let edges = self.kind.edges;
-        let pushed = if gap < NOZZLE { gap * 2.0 } else { edges.slot_to_tongue() };
+        let pushed = if gap < NOZZLE { gap * 2.0 } else { Length::m(1.0) }.min(edges.slot_to_tongue());
         let half = 0.5 * gap.to_m() + edges.v_leg.to_m();
         let (radius, most) = (FINGER.to_m(), BeadForm::MOST_HOLLOW);
         let dip = if half < radius { radius - (radius * radius - half * half).sqrt() } else { 0.0 };
@@ -275,12 +277,14 @@ impl Trial<'_> {
             gaps.iter().filter(|(gap, _)| lay.is_backed(lay.slot(*gap))).map(|(_, length)| *length).sum();
         let sealed: Length = gaps.iter().map(|(_, length)| *length).sum();
         let volume = self.volume(&gaps, (lay, form), sealant);
+        let share = |length: Length| Percent::pct(100.0 * length.to_m() / self.kind.run.to_m().max(1e-9));
         Some(TriedBead {
             lay,
             form,
             backed: backed.to_m() > 0.5 * sealed.to_m(),
             days,
-            lasts: Percent::pct(100.0 * week.lasts.to_m() / self.kind.run.to_m().max(1e-9)),
+            lasts: share(week.lasts),
+            paint_lasts: share(week.paint_lasts),
             sealant: volume,
             cost: cost(volume, sealant),
             minutes: self.minutes(sealed, backed, sealant),
@@ -318,8 +322,10 @@ impl Trial<'_> {
 fn better(one: Option<TriedBead>, other: Option<TriedBead>) -> Option<TriedBead> {
     match (one, other) {
         (Some(one), Some(other)) => {
-            let lasts = |bead: &TriedBead| bead.lasts.to_fraction();
-            Some(if lasts(&other) > lasts(&one) + AS_GOOD { other } else { one })
+            let more = |of: fn(&TriedBead) -> Percent| of(&other).to_fraction() - of(&one).to_fraction();
+            let (lasts, paint) = (more(|bead| bead.lasts), more(|bead| bead.paint_lasts));
+            let other_wins = lasts > AS_GOOD || (lasts >= -AS_GOOD && paint > AS_GOOD);
+            Some(if other_wins { other } else { one })
         }
         (one, other) => one.or(other),
     }

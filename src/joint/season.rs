@@ -41,6 +41,8 @@ pub struct Week {
     pub holds: Length,
     /// Length of joint whose bead is expected to last, with what boards and beads scatter by.
     pub lasts: Length,
+    /// Length of joint over whose bead the paint is expected to stay whole, likewise.
+    pub paint_lasts: Length,
     /// Length of joint too narrow to seal then.
     pub too_narrow: Length,
     /// The demand that half of the sealed length stays under, if any is sealed.
@@ -88,8 +90,14 @@ pub fn season(joints: &[SealedJoint<'_>], narrowest: Length) -> Option<Season> {
 
 /// How sealing on `day` would fare.
 pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], narrowest: Length) -> Week {
-    let mut week =
-        Week { day, holds: Length::ZERO, lasts: Length::ZERO, too_narrow: Length::ZERO, typical: None };
+    let mut week = Week {
+        day,
+        holds: Length::ZERO,
+        lasts: Length::ZERO,
+        paint_lasts: Length::ZERO,
+        too_narrow: Length::ZERO,
+        typical: None,
+    };
     let mut demands: Vec<(Demand, f64)> = Vec::with_capacity(joints.len());
     for joint in joints {
         let sealed = joint.motion.gap_on(day);
@@ -102,6 +110,7 @@ pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], narrowest: Length) -> W
                 }
                 if together {
                     week.lasts = week.lasts + joint.length * lasting(&asked, joint.bead);
+                    week.paint_lasts = week.paint_lasts + joint.length * paint_lasting(&asked, joint.bead);
                 }
                 demands.push((asked, joint.length.to_m()));
             }
@@ -128,12 +137,20 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
 /// at once and what begins out of sight.
 fn lasting(asked: &Demand, bead: &LaidBead) -> f64 {
     let limits = bead.limits(asked.sealed).sliding(asked.slides());
-    let side = |asked: Length, takes: Length| match (asked.to_m(), takes.to_m()) {
+    lasts_at(asked.opens(), limits.opening()) * lasts_at(asked.closes(), limits.closing())
+}
+
+/// The chance that the paint over a bead stays whole that is asked this.
+fn paint_lasting(asked: &Demand, bead: &LaidBead) -> f64 {
+    lasts_at(asked.opens(), bead.limits(asked.sealed).sliding(asked.slides()).paint)
+}
+
+fn lasts_at(asked: Length, takes: Length) -> f64 {
+    match (asked.to_m(), takes.to_m()) {
         (asked, _) if asked <= 0.0 => 1.0,
         (_, takes) if takes <= 0.0 => 0.0,
         (asked, takes) => 0.5 * erfc((asked / takes).ln() / (SCATTER * SQRT_2)),
-    };
-    side(asked.opens(), limits.opening()) * side(asked.closes(), limits.closing())
+    }
 }
 
 /// The run of weeks around the best one after which all but as much lasts: within 2 % of what lasts

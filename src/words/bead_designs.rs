@@ -46,7 +46,8 @@ pub fn advice(assessment: &Assessment, beads: &JointBeads, of: &SealantBeads, wo
         when = Arg::Id(when),
         from = from,
         to = to,
-        lasts = whole(lasts)
+        lasts = whole(lasts),
+        paint = whole(best.paint_lasts)
     ));
     sentences.push(say!(words, "bead-design-usual", lasts = whole(usual.lasts)));
     let (takes, instead) = (best.sealant, usual.sealant);

@@ -96,7 +96,7 @@ bead-design-joints = { $kind ->
    *[boards] Between boards
 }: { $run }, gaps about { $gap }
 bead-design-backed = Put backer behind it.
-bead-design-lasts = Sealed { answer-best-weeks }, it should last on { $lasts } of the length.
+bead-design-lasts = Sealed { answer-best-weeks }, it should last on { $lasts } of the length, and the paint over it on { $paint }.
 bead-design-usual = Pushed in and wiped with a finger today, the same caulk should last on { $lasts }.
 bead-design-takes = It takes { $sealant } of caulk ({ $cost }) and { $minutes } of one person; the usual bead takes { $usual }.
 bead-design-warning = Don’t push the caulk in and wipe it with a finger: that bead should last on { $usual } of the length, this one on { $best }.

@@ -57,6 +57,8 @@ pub struct TriedBeadReport {
     pub seal_to: String,
     /// Share of the length on which it is expected to last.
     pub lasts_pct: f64,
+    /// Share of the length on which the paint over it is expected to stay whole.
+    pub paint_lasts_pct: f64,
     /// Wet sealant, waste included.
     pub sealant_ml: f64,
     /// What that costs.
@@ -98,6 +100,7 @@ impl TriedBeadReport {
             seal_from: date(bead.days.low),
             seal_to: date(bead.days.high + more),
             lasts_pct: round(bead.lasts.to_pct(), 1),
+            paint_lasts_pct: round(bead.paint_lasts.to_pct(), 1),
             sealant_ml: round(bead.sealant.to_ml(), 0),
             sealant_cost: plain(bead.cost),
             minutes: round(bead.minutes.to_minutes(), 0),
