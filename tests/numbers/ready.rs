@@ -484,8 +484,8 @@ fn a_plan_is_changed_by_what_somebody_would_do() {
         for easier in &found.easier {
             assert!(easier.window.chance > found.window.chance, "{name}");
             if let gapwright::ready::Change::Width(width) = easier.change {
-                let narrower = (5.125 - width.to_inches()) % 1.0;
-                assert!(narrower.abs() < 1e-6 && easier.window.chance >= 0.95, "{name}: {width:?}");
+                let narrower = 5.125 - width.to_inches();
+                assert!((narrower - narrower.round()).abs() < 1e-6 && easier.window.chance >= 0.95, "{name}: {width:?}");
             }
         }
     }
@@ -502,7 +502,10 @@ fn silly_readings_do_not_count() {
     let assessment = assess(job, Catalog::built_in());
     let found = assessment.next_install.as_ref().unwrap();
     assert_eq!(found.sampling.unwrap().measured, 5);
-    assert_eq!(assessment.problems.len(), 3, "{:?}", assessment.problems);
+    let told = assessment.problems.iter().filter(|problem| {
+        problem.place.field().is_some_and(|(field, _)| field.id == "stack-reading")
+    });
+    assert_eq!(told.count(), 3, "{:?}", assessment.problems);
 }
 
 /// By hand: eastern white pine, flat-grained, moves by its tangential coefficient of 0.00212 (Wood

@@ -234,7 +234,6 @@ next-paper-record = Delivery record
 next-paper-card = Delivery card for the crew
 next-paper-delivery = Delivery
 next-paper-readings = Readings
-next-paper-verdict = Verdict
 next-paper-supplier = Supplier
 next-paper-delivered = Delivered
 next-paper-promised = Promised at most

@@ -52,7 +52,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "card": say!(words, "next-paper-card"),
         "headline": words_of::headline(found, next, words),
         "hang": verdict == Verdict::Hang,
-        "watched": watched.is_some() || matches!(verdict, Verdict::Measure | Verdict::MeterMore),
+        "watched": !matches!(verdict, Verdict::Hang | Verdict::SendBack | Verdict::ChangePlan),
         "reasons": words_of::reasons(found, next, words),
         "lot": measured.map_or_else(Vec::new, |outlook| words_of::lot(outlook, next, words)),
         "room": words_of::room(found, next, words),
