@@ -102,7 +102,7 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>, extent: Extent) -> Quantitie
 /// what a room has.
 pub(super) fn windows(job: &Job) -> (u32, bool) {
     let drawn: usize =
-        job.surfaces.iter().map(|surface| surface.openings.len() + surface.windows.len()).sum();
+        job.surfaces.iter().map(|surface| surface.openings_within() + surface.windows.len()).sum();
     let drawn = u32::try_from(drawn).unwrap_or(u32::MAX);
     match job.plan.site.windows {
         Some(said) => (said, false),

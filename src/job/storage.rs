@@ -88,6 +88,15 @@ pub(super) fn save_text(text: &str, path: &Path) -> Result<(), SaveError> {
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
 }
 
+/// All bytes of a file.
+///
+/// # Errors
+///
+/// If it cannot be read.
+pub fn read_whole(path: &Path) -> io::Result<Vec<u8>> {
+    fs::read(path)
+}
+
 /// Writes a file whole or not at all; with `backup`, the version before is kept beside it as `NAME.bak`.
 ///
 /// # Errors

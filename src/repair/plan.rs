@@ -119,7 +119,7 @@ pub enum LeadPaint {
 }
 
 /// What the crew finds in the room.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 #[serde(default, deny_unknown_fields)]
 pub struct Site {
     /// How high the work is.
@@ -158,21 +158,6 @@ fn plain<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<u32>, D::E
 #[expect(clippy::ref_option, reason = "the form that serde calls")]
 fn plainly<S: Serializer>(count: &Option<u32>, serializer: S) -> Result<S::Ok, S::Error> {
     count.unwrap_or_default().serialize(serializer)
-}
-
-impl Default for Site {
-    fn default() -> Self {
-        Self {
-            height: Height::default(),
-            old_sealant: OldSealant::default(),
-            furnished: false,
-            tight: false,
-            windows: None,
-            fixtures: None,
-            handed_back: false,
-            lead: LeadPaint::default(),
-        }
-    }
 }
 
 /// How new boards are bought and cut.

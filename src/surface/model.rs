@@ -1,6 +1,6 @@
 //! What a person enters of a boarded surface.
 
-use geo::{Coord, LineString, Polygon};
+use geo::{Coord, Intersects as _, LineString, Polygon};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -34,6 +34,14 @@ pub(crate) fn polygon(corners: &[Point]) -> Polygon {
 /// The outline as a polygon, in metres.
 pub(crate) fn outline_polygon(surface: &Surface) -> Polygon {
     polygon(&surface.outline)
+}
+
+impl Surface {
+    /// How many of its openings take something of it.
+    pub fn openings_within(&self) -> usize {
+        let outline = outline_polygon(self);
+        self.openings.iter().filter(|opening| polygon(&opening.corners).intersects(&outline)).count()
+    }
 }
 
 /// What kind of surface it is: it sets the words and the labour, not the geometry.

@@ -133,7 +133,10 @@ fn papers_of_a_delivery_are_those_of_the_delivery() {
         .map(|entry| entry.unwrap().file_name().to_string_lossy().into_owned())
         .collect();
     names.sort();
-    assert_eq!(names, ["delivery-card.pdf", "delivery-record.json", "delivery-record.pdf", "next-reading.ics"]);
+    assert_eq!(
+        names,
+        ["delivery-card.pdf", "delivery-record.json", "delivery-record.pdf", "next-reading.ics"]
+    );
 }
 
 /// The card is one page, and every reading stands on the record, in both units.

@@ -485,7 +485,10 @@ fn a_plan_is_changed_by_what_somebody_would_do() {
             assert!(easier.window.chance > found.window.chance, "{name}");
             if let gapwright::ready::Change::Width(width) = easier.change {
                 let narrower = 5.125 - width.to_inches();
-                assert!((narrower - narrower.round()).abs() < 1e-6 && easier.window.chance >= 0.95, "{name}: {width:?}");
+                assert!(
+                    (narrower - narrower.round()).abs() < 1e-6 && easier.window.chance >= 0.95,
+                    "{name}: {width:?}"
+                );
             }
         }
     }
@@ -502,9 +505,10 @@ fn silly_readings_do_not_count() {
     let assessment = assess(job, Catalog::built_in());
     let found = assessment.next_install.as_ref().unwrap();
     assert_eq!(found.sampling.unwrap().measured, 5);
-    let told = assessment.problems.iter().filter(|problem| {
-        problem.place.field().is_some_and(|(field, _)| field.id == "stack-reading")
-    });
+    let told = assessment
+        .problems
+        .iter()
+        .filter(|problem| problem.place.field().is_some_and(|(field, _)| field.id == "stack-reading"));
     assert_eq!(told.count(), 3, "{:?}", assessment.problems);
 }
 

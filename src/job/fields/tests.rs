@@ -58,6 +58,7 @@ fn jobs() -> [Job; 4] {
     let reading = Some(Moisture::pct(9.0));
     next.readings.push(BoardReading { reading, date: Some(job.visited), ..BoardReading::default() });
     job.next_install = Some(next);
+    (job.plan.site.windows, job.plan.site.fixtures) = (Some(1), Some(1));
     let house = HouseModel {
         class: Some(HumidityClass::Normal),
         humidified_to: Some(Humidity::pct(30.0)),

@@ -26,7 +26,7 @@ pub(super) fn bead_designs(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.assessment.bead_designs.is_empty() {
         return;
     }
-    fold(ui, "bead designs", words.text("bead-design-heading"), false, |ui| {
+    fold(ui, "bead-designs", words.text("bead-design-heading"), false, |ui| {
         for (at, beads) in context.assessment.bead_designs.iter().enumerate() {
             ui.strong(sentences::joints(beads, words));
             planned_sealant(ui, context, beads);
