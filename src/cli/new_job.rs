@@ -6,16 +6,15 @@
     reason = "clap would print doc comments as help"
 )]
 
-use std::fs;
 use std::path::{Path, PathBuf};
 
 use clap::Args;
 
 use super::opened::{Opened, file_name};
 use super::{Outcome, judged, print};
-use crate::air::places;
+use crate::air::places::{self, Place};
 use crate::air::{HouseModel, IndoorAir};
-use crate::job::{Catalog, Job, TableFault, file, read_gaps, read_moistures};
+use crate::job::{Catalog, Job, TableFault, file, read_gaps, read_moistures, read_whole};
 use crate::measure::{
     EntryError, Length, Units, parse_date, parse_length, parse_month_or_date, parse_room_length,
 };
@@ -247,7 +246,7 @@ impl NewJob {
             }
             Err(error) => (place_words::not_found(&error, typed, words), place_words::choices(error)),
         };
-        let labels: Vec<String> = choices.iter().map(places::Place::label).collect();
+        let labels: Vec<String> = choices.iter().map(Place::label).collect();
         faults.push(say!(words, "new-job-place", lead = &lead, places = &labels.join("; ")));
     }
 
@@ -260,7 +259,7 @@ impl NewJob {
         faults: &mut Vec<String>,
     ) -> Vec<T> {
         let Some(path) = path else { return Vec::new() };
-        let text = match fs::read(path) {
+        let text = match read_whole(path) {
             Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
             Err(error) => {
                 faults.push(unreadable_file(words, path, &error));
@@ -309,7 +308,7 @@ type Ring = (String, Vec<[f64; 2]>);
 
 /// The outlines of a file; lengths without a unit are in the job's.
 fn outlines(path: &Path, units: Units, words: &Words) -> Result<Vec<Ring>, String> {
-    let bytes = fs::read(path).map_err(|error| unreadable_file(words, path, &error))?;
+    let bytes = read_whole(path).map_err(|error| unreadable_file(words, path, &error))?;
     let assume = if units == Units::Inches { FileUnit::Inches } else { FileUnit::Millimeters };
     let read = read_outlines(&file_name(path), &bytes, assume).map_err(|error| error.say(words))?;
     for remark in &read.remarks {

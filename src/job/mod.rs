@@ -47,3 +47,4 @@ pub use proposal::ProposalTerms;
 pub use reading_table::{TableFault, TableRule, read_gaps, read_moistures};
 pub use received::BoardsReceived;
 pub use sanitized::sanitized;
+pub use storage::read_whole;
