@@ -12,7 +12,7 @@ use clap::Args;
 
 use super::opened::{Opened, file_name};
 use super::{Outcome, judged, print};
-use crate::air::places::{Place, find as find_place};
+use crate::air::places::{self, Place};
 use crate::air::{HouseModel, IndoorAir};
 use crate::job::{Catalog, Job, TableFault, file, read_gaps, read_moistures, read_whole};
 use crate::measure::{
@@ -235,7 +235,7 @@ impl NewJob {
 
     fn place(&self, job: &mut Job, words: &Words, faults: &mut Vec<String>) {
         let Some(typed) = self.place.as_deref() else { return };
-        let (lead, choices) = match find_place(typed, OFFERED) {
+        let (lead, choices) = match places::find(typed, OFFERED) {
             Ok(matches) => {
                 if let Some(place) = matches.only() {
                     let house: HouseModel = job.air.house().cloned().unwrap_or_default();

@@ -10,6 +10,9 @@ use super::document::VERSION;
 /// No job comes near this; a larger file is something else.
 const LARGEST: u64 = 8 * 1024 * 1024;
 
+/// Nor does any table or drawing that a job is made of.
+const LARGEST_GIVEN: u64 = 20_000_000;
+
 /// Why a file could not be loaded at all. The sentences for people are made in `words`.
 #[derive(Debug, thiserror::Error)]
 pub enum LoadError {
@@ -78,6 +81,17 @@ pub(super) fn read_text(path: &Path) -> Result<String, LoadError> {
     String::from_utf8(bytes).map_err(|_invalid| LoadError::NotText { path: path.to_owned() })
 }
 
+/// The bytes of a table or a drawing that a job is made of.
+///
+/// # Errors
+/// What the system says, or that the file is larger than any such.
+pub fn read_whole(path: &Path) -> io::Result<Vec<u8>> {
+    if fs::metadata(path)?.len() > LARGEST_GIVEN {
+        return Err(io::ErrorKind::FileTooLarge.into());
+    }
+    fs::read(path)
+}
+
 /// Saves a text: it goes to a temporary file beside the file, is forced to disk, and takes the file's name in
 /// one step; the version before is kept beside it as `NAME.bak`.
 ///
@@ -86,15 +100,6 @@ pub(super) fn read_text(path: &Path) -> Result<String, LoadError> {
 pub(super) fn save_text(text: &str, path: &Path) -> Result<(), SaveError> {
     write_whole(text.as_bytes(), path, true)
         .map_err(|source| SaveError::Unwritable { path: path.to_owned(), source })
-}
-
-/// All bytes of a file.
-///
-/// # Errors
-///
-/// If it cannot be read.
-pub fn read_whole(path: &Path) -> io::Result<Vec<u8>> {
-    fs::read(path)
 }
 
 /// Writes a file whole or not at all; with `backup`, the version before is kept beside it as `NAME.bak`.
