@@ -130,12 +130,11 @@ pub struct Site {
     pub furnished: bool,
     /// Whether the room is hard to get to or to move in.
     pub tight: bool,
-    /// Windows and doors that are masked before spraying; `None` for those that are drawn, or where none is
-    /// for [`ASSUMED_WINDOWS`].
+    /// Windows and doors that are masked before spraying. Left out: those that are drawn, or three.
     #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "plain", serialize_with = "plainly")]
     #[schemars(with = "u32")]
     pub windows: Option<u32>,
-    /// Lights, vents, fans and the like that are taken down or masked; `None` for [`ASSUMED_FIXTURES`].
+    /// Lights, vents, fans and the like that are taken down or masked. Left out: two.
     #[serde(skip_serializing_if = "Option::is_none", deserialize_with = "plain", serialize_with = "plainly")]
     #[schemars(with = "u32")]
     pub fixtures: Option<u32>,
@@ -328,7 +327,7 @@ pub struct Plan {
     pub delivered_at: Moisture,
     /// Days that new boards lie in the room.
     pub acclimation_days: u32,
-    /// Share of each new board lost to defects.
+    /// Spare boards, as a share of the new boards that are needed.
     pub board_waste: Percent,
     /// How new boards are bought and cut.
     pub stock: Stock,

@@ -116,7 +116,7 @@ fields! {
     /// Days that new boards lie in the room.
     ACCLIMATION = "acclimation", "plan.acclimation_days", Job,
         figure!(job, plan.acclimation_days, Days, 0, 365, Nearest);
-    /// Share of a new board lost to defects.
+    /// Spare boards, as a share of those needed.
     WASTE_FACTOR = "waste-factor", "plan.board_waste", Job,
         figure!(job, plan.board_waste, Percent, Percent::ZERO, Percent::pct(90.0), Nearest);
     /// Lengths in which boards are sold.
