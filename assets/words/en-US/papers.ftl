@@ -163,7 +163,6 @@ paper-narrow-joints = { $count ->
    *[other] them
 } up first.
 paper-steps = Day by day
-paper-plan-when = when
 paper-plan-what = what
 paper-plan-hours = hours each
 paper-plan-taken = hours taken
@@ -236,7 +235,6 @@ paper-reading-enough = The readings are close enough. Any more you take still he
 paper-reading-order = order
 paper-reading-gap = gap
 paper-reading-bead = bead (whole, one side, split, paint, squeezed out)
-paper-reading-more = Other joints
 paper-reading-again = Read before
 paper-reading-meter = Moisture meter
 paper-reading-meter-name = meter and its species setting
@@ -248,7 +246,6 @@ paper-reading-how = Gauge the gap below the V, at the middle of the joint; 0 if 
 paper-reading-wood = wood temp.
 paper-reading-temperature = room temp.
 paper-reading-humidity = humidity
-paper-reading-last = last time
 
 ## Buying list
 

@@ -163,7 +163,6 @@ paper-narrow-joints = { $count ->
    *[other] ábralas
 } más.
 paper-steps = Día por día
-paper-plan-when = cuándo
 paper-plan-what = qué
 paper-plan-hours = horas c/u
 paper-plan-taken = horas reales
@@ -236,7 +235,6 @@ paper-reading-enough = Las lecturas ya son bastante precisas. Las que tome de m�
 paper-reading-order = orden
 paper-reading-gap = abertura
 paper-reading-bead = cordón (entero, un lado, partido, pintura, botado)
-paper-reading-more = Other joints
 paper-reading-again = Ya medidas
 paper-reading-meter = Medidor de humedad
 paper-reading-meter-name = medidor y en qué especie está puesto
@@ -248,7 +246,6 @@ paper-reading-how = Mida la abertura debajo de la V, a la mitad de la junta; 0 s
 paper-reading-wood = temp. de la madera
 paper-reading-temperature = temp. del cuarto
 paper-reading-humidity = humedad
-paper-reading-last = last time
 
 ## Buying list
 
