@@ -142,7 +142,7 @@ next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tab
 
 ## The stack
 
-next-ready = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió. La mitad de las veces, desde el { $even }.
+next-ready = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió. Desde el { $even } es de 50%.
 next-ready-sure = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió.
 next-by-wanted =
     { $late ->

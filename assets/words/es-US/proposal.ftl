@@ -47,7 +47,7 @@ proposal-notice = { $notice ->
     [lead] En una casa construida antes de 1978, el trabajo pagado que toca más de { $units ->
         [inches] 6 pies²
        *[millimeters] 0.56 m²
-    } de pintura en un cuarto por lo general lo tiene que hacer una empresa certificada por la EPA, y a usted se le da el folleto “Renovate Right” no más de 60 días antes de empezar el trabajo (40 CFR 745, subparte E, 2008; los 60 días, de memoria). Los programas estatales pueden pedir más. Revise las reglas locales.
+    } de pintura en un cuarto por lo general lo tiene que hacer una empresa certificada por la EPA, y a usted se le da el folleto “Renovate Right” (Remodelar correctamente) no más de 60 días antes de empezar el trabajo (40 CFR 745, subparte E, 2008; los 60 días, de memoria). Los programas estatales pueden pedir más. Revise las reglas locales.
     [cancel] Si firma en su casa, por lo general puede cancelar hasta la medianoche del tercer día hábil después de firmar; los sábados cuentan, los domingos y los días feriados federales no (16 CFR 429, con las reformas de 2015; ventas de $25 o más). Entonces se le dan dos formularios de cancelación con fecha junto con esta propuesta. Su estado puede darle más tiempo. Revise las reglas locales.
     [contract] Muchos estados piden un contrato por escrito con número de licencia o de registro, y limitan el anticipo. Revise las reglas locales.
    *[liens] En muchos estados, los trabajadores y proveedores a quienes no se les paga pueden poner un gravamen (lien) sobre su casa. Pida una liberación de gravamen con cada pago. Revise las reglas locales.
@@ -73,6 +73,6 @@ paper-proposal-notices = Avisos que por lo general aplican
 paper-proposal-notices-note = Información general, no asesoría legal.
 paper-proposal-acceptance = Aceptación
 paper-proposal-accept = Acepto esta propuesta: el trabajo, el precio y las condiciones de arriba.
-paper-proposal-pamphlet = Recibí el folleto “Renovate Right” antes de que empezara el trabajo. Iniciales del dueño y fecha:
+paper-proposal-pamphlet = Recibí el folleto “Renovate Right” (Remodelar correctamente) antes de que empezara el trabajo. Iniciales del dueño y fecha:
 paper-proposal-no-work = La opción elegida no lleva trabajo, así que no hay nada que proponer.
 paper-proposal-warning = Lea esto primero
