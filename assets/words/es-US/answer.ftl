@@ -25,7 +25,7 @@ answer-reseal-fails =
        *[any_time] Volver a sellar con { $sealant } aguantaría solo en { $share } del largo de las juntas, en cualquier época.
     }
 answer-instead-sealant = { $sealant } aguantaría en { $share } en sus mejores semanas.
-answer-instead-option = La más barata con los reclamos incluidos: { $option }.
+answer-instead-option = Vea mejor esta opción: { $option }.
 answer-instead-unknown = Ningún sellador del catálogo aguantaría en suficientes juntas. Considere cambiar las tablas.
 answer-too-narrow =
     { $when ->

@@ -9,8 +9,19 @@ boards-summary = { $boards ->
 boards-pattern-of = Patrón
 boards-relay-as = Acomodar como…
 boards-relay = Acomodar otra vez las tablas
+boards-relaid = { $count ->
+    [one] Ahora las tablas corren en otra dirección. 1 lectura de abertura pasó a la junta del mismo nombre: revísela. Con Deshacer vuelven las tablas de antes.
+   *[other] Ahora las tablas corren en otra dirección. { $count } lecturas de aberturas pasaron a las juntas del mismo nombre: revíselas. Con Deshacer vuelven las tablas de antes.
+}
 boards-remove-surface = Quitar superficie
+boards-removed = { $count ->
+    [one] La superficie se quitó. Su lectura de abertura se queda en la lista y no cuenta. Con Deshacer vuelve la superficie.
+   *[other] La superficie se quitó. Sus { $count } lecturas de aberturas se quedan en la lista y no cuentan. Con Deshacer vuelve la superficie.
+}
 boards-title = Tablas
+boards-size = Medida
+    .hint = La medida por su nombre. Pone el ancho de cara, el ancho total y el grueso; corrija los que en sus tablas sean distintos.
+boards-size-other = otra
 boards-of-all = Tablas de todas las secciones
 boards-different-here = Otras tablas aquí
 boards-sections = Secciones

@@ -27,6 +27,7 @@ offer-field =
         [packs] Tamaños y precios
         [film] Película seca de una mano
         [transfer] Aprovechamiento
+        [sprayed] Aprovechamiento con rociadora
         [recoat] Otra mano después de
         [per] Se mide por
         [coverage] Una pieza alcanza para
@@ -105,7 +106,9 @@ entry-film-in =
        *[millimeters] Película seca de una mano, µm
     }
 entry-transfer = Aprovechamiento, %
-    .hint = Cuánta pintura llega a la madera; menos con rociadora
+    .hint = Cuánta pintura llega a la madera con brocha y rodillo
+entry-sprayed = Aprovechamiento con rociadora, %
+    .hint = Cuánta pintura llega a la madera con rociadora
 entry-recoat = Otra mano después de, h
 entry-can-price = Precio de { $holds }
 entry-piece-for = Una pieza alcanza para
@@ -115,6 +118,11 @@ entry-least = Mínimo, min
 entry-likely = Probable, min
 entry-most = Máximo, min
 entry-batch = Tamaño del lote
+entry-fixed = Aparte, min
+    .hint = Minutos que toma sin importar cuánto haya, en cuanto hay algo
+entry-also = Y por una segunda medida, min
+    .hint = Minutos por un lote de lo que se nombra abajo; se suman a los otros
+entry-also-batch = Tamaño del segundo lote
 entry-own-rate = su propio tiempo
 entry-source = { $source } ({ entry-kind })
 entry-class-source = { $class }. { $source } ({ entry-kind })

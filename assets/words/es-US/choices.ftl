@@ -1,8 +1,12 @@
 ### Choices of a few, as they stand beside their field.
 
+choice-access-by-drawing = según el dibujo
 choice-access-steps = banquito
 choice-access-ladder = escalera
 choice-access-scaffold = andamio
+choice-painting-quicker = lo que aquí sea más rápido
+choice-painting-sprayed = rociada y repasada con brocha
+choice-painting-brushed = brocha y rodillo
 choice-old-caulk-cuts = se corta limpio
 choice-old-caulk-hard = duro
 choice-old-caulk-soft = blando y pegajoso

@@ -13,6 +13,10 @@ lost-holds = { $surfaces ->
     [one] 1 abertura
    *[other] { $gaps } aberturas
 }
+lost-holds-install = { $readings ->
+    [one] Próxima instalación, 1 tabla medida
+   *[other] Próxima instalación, { $readings } tablas medidas
+}
 lost-delete = Borrar…
 lost-delete-now = Borrar para siempre
 lost-later = Preguntar la próxima vez

@@ -2,9 +2,19 @@
 
 drawing = Dibujo
 drawing-working = calculando…
-drawing-empty =
-    Aquí se dibujan las tablas.
-    Agregue una superficie en la lista: su tamaño y un patrón.
+
+# The page to start from, in place of a drawing.
+start-heading = ¿Por dónde quiere empezar?
+start-callback = Un reclamo
+    .hint = Las tablas están puestas y las juntas se abrieron. Ponga la medida del techo o de la pared y luego escriba las aberturas.
+start-next-install = La próxima instalación
+    .hint = Las tablas están por llegar. Revíselas antes de colgarlas.
+start-open = Abrir un trabajo
+    .hint = Uno que usted guardó
+start-demo = Ver un ejemplo
+    .hint = Un salón de té con techo de tablas con ranura en V. La gente, los precios y las lecturas son inventados.
+
+drawing-empty = Aquí todavía no hay nada dibujado.
 drawing-legend = { $date }: aberturas dibujadas { $times } veces más anchas; los puntos son las medidas
 drawing-windows = ventanas
 drawing-north = N
@@ -65,6 +75,10 @@ undo-failure = Cómo falló el sellador
 section-view = Corte de la junta
     .hint = Un corte de la junta en el día que se muestra, a escala
 section-title = corte de la junta
+section-shape-bead = Dar forma al cordón
+    .hint = Muestra el cordón de cerca. Arrastre los cuadros para cambiar qué tan llena va la V, hasta dónde entra el cordón y qué tan hundido se alisa.
+section-whole = Toda la junta
+bead-handle = { $name }: { $figure }
 section-name = Corte de la junta: abertura { $gap }, { $state }
 section-before-sealing = antes de sellar
 section-not-sealed = sin sellar

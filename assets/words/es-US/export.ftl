@@ -9,3 +9,9 @@ export-drawing-failed = No se puede hacer el dibujo: { $reason }.
 
 # What a figure may be, in the schema of job files
 schema-range = De { $low } a { $high }
+
+# Calendar entries
+calendar-seal = Sellar las juntas: { $title }
+calendar-humid = Medir otra vez las juntas, temporada húmeda: { $title }
+calendar-dry = Medir otra vez las juntas, temporada seca: { $title }
+calendar-follow-up-told = Las mismas juntas, en los mismos lugares. Están en la tarjeta de seguimiento, con el pronóstico.

@@ -3,6 +3,7 @@
 language-name = Español (EE. UU.)
 
 unit-millimeters = { $number } mm
+length-under = menos de { $length }
 unit-meters = { $number } m
 unit-feet =
     { $number ->

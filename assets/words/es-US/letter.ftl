@@ -41,6 +41,7 @@ letter-framing-moved = Una junta está mucho más abierta que las demás; lo má
 letter-weak-sealant = Un buen sellador aguanta este movimiento, pero el de sus juntas se soltó con aberturas pequeñas.
 letter-wood-moves = La madera toma y suelta humedad según el aire que la rodea, y la tabla se angosta cuando se seca.
 letter-install-moisture = Por las aberturas, las tablas tenían cerca de { $moisture } de humedad cuando se instalaron (probablemente entre { $low } y { $high }). En su cuarto, la madera llega a cerca de { $room }.
+letter-not-possible = “{ $option }” no se puede hacer aquí. { $reason } Por eso no lleva precio.
 letter-advised-against = No le recomendamos esta reparación: lo más probable es que las juntas se abran otra vez. La haríamos solo si usted la pide, y no podemos dar garantía sobre ella.
 letter-too-wet-likely = Lo más probable es que las tablas estuvieran demasiado húmedas para este cuarto ({ chance-odds }), pero las lecturas no lo confirman. Al secarse, las tablas se angostan un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
 letter-too-wet-open = Con las lecturas no se puede saber si las tablas estaban demasiado húmedas para este cuarto o si es el movimiento normal de las temporadas.
@@ -75,6 +76,7 @@ letter-reopening = { $band ->
     [over] La probabilidad de que las juntas se abran otra vez durante la garantía es de más de { $chance }.
    *[plain] La probabilidad de que las juntas se abran otra vez durante la garantía es de cerca de { $chance }.
 }
+letter-reopening-open = Es nuestro mejor estimado; con unas cuantas lecturas de un solo día no se puede afinar más.
 letter-reopening-range = No se sabe todo de la casa, así que podría ser desde { $low } hasta { $high }.
 letter-reopening-paint = { $band ->
     [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en menos de { $chance } de los casos.

@@ -1,108 +1,195 @@
 ### The next install: what to hang boards at, the gate at delivery, the watch over the stack.
 
-next-headline =
-    { $verdict ->
-        [measure] Mida las tablas antes de colgarlas
-        [hang] Cuélguelas: están listas
-        [wait] Espere: todavía no están listas
-        [change_plan] Cambie el plan: esas tablas no van a aguantar en este cuarto
-       *[send_back] Devuélvalas: no van a estar listas en este cuarto
+next-headline-measure = Mida las tablas antes de colgarlas
+next-headline-meter-more = Mida más tablas antes de decidir
+next-headline-hang =
+    { $kind ->
+        [tight] Cuélguelas, bien juntas: están listas
+       *[gap] Cuélguelas y deje { $gap } en cada junta: están listas
     }
+next-headline-wait =
+    { $now ->
+        [dry] Espere hasta el { $date }: ahora están demasiado secas
+       *[wet] Espere hasta el { $date }: ahora están demasiado húmedas
+    }
+next-headline-first =
+    { $lever ->
+        [stickers] Póngalas ya con separadores: están listas el { $date }
+        [into_room] Póngalas ya con separadores en el cuarto: están listas el { $date }
+        [dehumidifier] Ponga un deshumidificador junto a la pila: están listas el { $date }
+       *[heat] Mantenga el cuarto más caliente: están listas el { $date }
+    }
+next-headline-sort = Sepárelas: unas están secas y otras húmedas
+next-headline-promise = Devuélvalas: están más húmedas que el { $most } prometido
+next-headline-send-back = Devuélvalas: no van a estar listas en este cuarto
+next-headline-change-plan = Cambie el plan: estas tablas llegan a { $best }, y usted pidió { $asked }
 next-verdict =
     { $verdict ->
         [measure] Primero medir
+        [meter_more] Medir más
         [hang] Colgar
         [wait] Esperar
+        [sort] Separar
         [change_plan] Cambiar el plan
        *[send_back] Devolver
     }
+next-chance-under = menos de { $chance }
+next-chance-over = más de { $chance }
 
-## The window
+## What boards for this room should be
 
-next-window = Cuélguelas entre { $low } y { $high } de humedad promedio. Apunte a { $best } y deje { $gap } en cada junta.
-next-window-gaps = Las tablas más secas necesitan más espacio para hincharse: deje { $low_gap } a { $low } y { $high_gap } a { $high }.
-next-window-none = Ninguna humedad llega a { $asked } con estas tablas en este cuarto. Lo mejor es { $best } con { $gap } en cada junta: { $chance }.
-next-window-best = A { $best }, la probabilidad de que todas las juntas aguanten es de { $chance }.
-next-rule = Ninguna junta debe abrirse más de { $rule } en tres años, y las tablas no deben pandearse.
+next-window =
+    { $kind ->
+        [tight] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se cuelgan. Apunte a { $best }, bien juntas.
+       *[gap] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se cuelgan. Apunte a { $best }, con { $gap } en cada junta.
+    }
+next-window-none =
+    { $kind ->
+        [tight] Estas tablas no llegan a { $asked } en este cuarto con ninguna humedad. Lo mejor es { $best }, bien juntas: { $chance }.
+       *[gap] Estas tablas no llegan a { $asked } en este cuarto con ninguna humedad. Lo mejor es { $best }, con { $gap } en cada junta: { $chance }.
+    }
+next-rule =
+    { $joints ->
+        [sealed] Ninguna junta debe abrirse en tres años { $rule } más de como usted la dejó, y las tablas no deben pandearse.
+       *[open] Ninguna junta debe medir más de { $rule } en tres años, contando la separación que usted deja. Y las tablas no deben pandearse.
+    }
 
-next-caulk-no = No selle estas juntas: se mueven cerca de { $moves } con los años, y para eso { $sealant } necesita una junta de por lo menos { $needs }. Deje la V abierta como línea de sombra.
-next-caulk-yes = El sellador puede seguir estas juntas: se mueven cerca de { $moves } con los años, y { $sealant } necesita { $needs }.
-next-caulk-hides = Las juntas abiertas llegan a { $chance } cuando mucho, porque la separación que deja cuenta como parte de la abertura.
-next-finished-before = Si se pintan antes de colgarlas, también lengüetas y cantos, no se ve madera cruda cuando una junta se abre, y la pintura no las puede pegar entre sí.
-next-finished-after = La pintura que se da después de instalar cruza las juntas. Puede pegar las tablas en grupos, y entonces una sola junta recibe el movimiento de varias. Si puede, pinte antes los cantos y las lengüetas.
+next-caulk =
+    { $can ->
+        [yes] Estas juntas se pueden sellar. La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, y 19 de cada 20 se { $way ->
+            [closes] cierran
+           *[opens] abren
+        } menos de { $moves }. { $kind ->
+            [tight] Con las tablas bien juntas,
+           *[gap] En una junta de { $gap },
+        } { $sealant } aguanta { $takes } de eso en su peor punto, según la forma del cordón.
+       *[no] No selle estas juntas: deje la V abierta como línea de sombra. La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, pero 1 de cada 20 se { $way ->
+            [closes] cierra
+           *[opens] abre
+        } { $moves } o más. { $kind ->
+            [tight] Con las tablas bien juntas,
+           *[gap] En una junta de { $gap },
+        } { $sealant } aguanta solo { $takes } de eso en su peor punto, según la forma del cordón.
+    }
+next-paint-first = Pinte lengüetas y cantos antes de colgar las tablas. Así no se ve madera cruda cuando una junta se abre, y la pintura no puede pegar las tablas entre sí.
 
 next-easier =
     { $change ->
-        [width] Tablas con cara de { $width } o menos: { $chance }
-        [finish] Tablas con imprimador atrás: { $chance }
-        [finish_oil] Pintura de aceite en la cara: { $chance }
-       *[fixing] Clavadas de otra forma ({ $name }): { $chance }
+        [caulk] sellar las juntas: { $chance }
+        [open] dejar las juntas abiertas, como líneas de sombra: { $chance }
+        [gap] dejar { $length } en cada junta: { $chance }
+        [width] tablas con cara de { $length }: { $chance }
+        [finish] dar imprimador atrás a las tablas: { $chance }
+        [finish_oil] pintura de aceite en la cara: { $chance }
+       *[fixing] clavarlas de otra forma ({ $name }): { $chance }
     }
-next-easier-none = Ninguno de los cambios que probamos ayuda mucho.
+next-easier-none = Ningún cambio de los que probamos basta por sí solo con estas tablas.
+next-changes = Lo que ayuda, cada cosa por sí sola: { $changes }.
 
-## The gate
+## The verdict and its reasons
 
 next-now = Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
-next-risks = La probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
-next-leave = Deje { $gap } en cada junta de estas tablas.
-next-waiting = Esperar sube la probabilidad a { $chance } cuando mucho.
-next-send-back = La probabilidad de que no lleguen a estar listas es de { $chance }.
+next-risks =
+    { $joints ->
+        [sealed] Si se cuelgan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
+       *[open] Si se cuelgan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
+    }
+next-hang-now =
+    { $kind ->
+        [tight] Cuelgue estas tablas bien juntas. Eso vale mientras las tablas que mida promedien de { $low } a { $high }.
+       *[gap] Deje { $gap } en cada junta. Eso vale mientras las tablas que mida promedien de { $low } a { $high }.
+    }
+next-hang-then =
+    { $kind ->
+        [tight] El { $date }, cuélguelas si las tablas que mida promedian de { $low } a { $high }. Cuélguelas bien juntas.
+       *[gap] El { $date }, cuélguelas si las tablas que mida promedian de { $low } a { $high }. Deje { $gap } en cada junta.
+    }
+next-hang-dry = Están secas para este cuarto: { $mean } ahora, y cerca de { $settled } cuando se asienten. Se van a hinchar, así que no deje menos de esta separación.
+next-too-dry = Están demasiado secas: { $mean } en promedio. Si se cuelgan hoy, se hinchan y se empujan unas a otras. Con separadores en el cuarto toman la humedad que les falta.
+next-mixed = Esto no es una sola carga: las tablas promedian { $mean }, pero hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
+next-sort = Mida todas las tablas. Cuelgue las que marquen { $high } o menos. Ponga las más húmedas con separadores, o devuélvalas.
+next-mixed-chance = Si se cuelgan como están, la probabilidad de que todas las juntas aguanten es de { $holds }. Si espera toda la carga, es de { $waiting } cuando mucho.
+next-never = La probabilidad de que no lleguen a estar listas es de { $not }. En { $days } días llegan a { $best } cuando mucho.
+next-if-kept = Si se queda con ellas: estarían listas el { $date } con separadores en el cuarto.
+next-at-best = Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho.
+next-so-few =
+    { $count ->
+        [one] 1 tabla dice muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
+       *[other] { $count } tablas dicen muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
+    }
 next-lot = Las tablas tienen { $moisture } en promedio, { $sd } más o menos. Hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
 next-offset = Casi toda esa duda es el error del propio medidor, igual en todas las lecturas. Medir más tablas no la baja; un segundo medidor o una muestra secada en horno, sí.
-next-dry-shell = Lo más probable es que el centro esté más húmedo que la superficie: cerca de { $core } contra { $shell }. Con las agujas a solo { $pins }, la lectura sale demasiado seca. Métalas { $deep }.
-next-core = Superficie cerca de { $shell }, centro cerca de { $core }.
-next-promise-kept = Se prometió { $most } como máximo. Según estas lecturas, cerca de { $wetter } de las tablas están más húmedas.
-next-promise-broken = Se prometió { $most } como máximo. Según estas lecturas, cerca de { $wetter } de las tablas están más húmedas. La probabilidad de que más de 1 tabla de cada 20 se pase es de { $broken }.
-next-sampling-first = Mida { $count } tablas: de arriba, de en medio y de abajo de la pila, a 20 pulgadas o más de la punta. Si una cuarta parte de la carga está demasiado húmeda, { $count } tablas no lo detectan { $missed } de las veces.
+next-dry-shell = Lo más probable es que las tablas estén más húmedas por dentro que cerca de la cara: cerca de { $core } contra { $shell }. Con las agujas a solo { $pins }, la lectura sale demasiado seca. Métalas { $deep }.
+next-core = Cerca de { $shell } junto a la cara, cerca de { $core } en el centro.
+next-promise-open =
+    { $share ->
+        [none] Se prometió { $most } como máximo. Según estas lecturas, ninguna tabla está más húmeda.
+        [all] Se prometió { $most } como máximo. Según estas lecturas, todas las tablas están más húmedas.
+       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 20 es de { $broken }.
+    }
+next-promise-broken =
+    { $share ->
+        [all] Se prometió { $most } como máximo, y según estas lecturas todas las tablas están más húmedas.
+       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 4 es de { $clearly }.
+    }
+next-sampling-first = Mida { $count } tablas: de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta. Si una cuarta parte de la carga está demasiado húmeda, la probabilidad de que ninguna de las { $count } lo muestre es de { $missed }.
 next-sampling =
     { $count ->
-        [one] 1 tabla medida. Si una cuarta parte de la carga está demasiado húmeda, 1 tabla no lo detecta { $missed } de las veces.
-       *[other] { $count } tablas medidas. Si una cuarta parte de la carga está demasiado húmeda, { $count } tablas no lo detectan { $missed } de las veces.
+        [one] 1 tabla medida. Si una cuarta parte de la carga está demasiado húmeda, la probabilidad de que no se note es de { $missed }.
+       *[other] { $count } tablas medidas. Si una cuarta parte de la carga está demasiado húmeda, la probabilidad de que ninguna de las { $count } lo muestre es de { $missed }.
     }
-next-sampling-plan = Para aceptar o rechazar una carga contando las tablas húmedas, mida { $boards } y acéptela con { $may_fail } húmedas como máximo. Así se rechaza una carga buena (1 tabla húmeda de cada 20) { $turned_away } de las veces y se acepta una mala (1 de cada 4) { $let_in } de las veces.
+next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tablas húmedas: mida { $boards } y acepte la carga con { $may_fail } húmedas como máximo. Así se rechaza una carga buena (1 tabla húmeda de cada 20) { $turned_away } de las veces y se acepta una mala (1 de cada 4) { $let_in } de las veces.
 
-## The watch
+## The stack
 
-next-ready = Lo más probable es que la pila esté lista hacia el { $likely }, lo más pronto el { $early }. Para estar tan seguro como pidió, espere hasta el { $sure }.
-next-ready-even = Hoy la probabilidad ya es de más de la mitad. Para estar tan seguro como pidió, espere hasta el { $sure }.
-next-not-ready = Como está ahora, la pila no va a estar lista en { $days } días.
-next-late = Eso es después del día en que quiere colgarlas.
+next-ready = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió. Desde el { $even } es de 50%.
+next-ready-sure = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió.
+next-by-wanted =
+    { $late ->
+        [yes] Para el { $wanted }, el día que usted quiere, es de solo { $chance }.
+       *[no] Para el { $wanted }, el día que usted quiere, es de { $chance }.
+    }
+next-not-ready = Como están apiladas ahora, no van a estar listas en { $days } días.
 next-lever =
     { $lever ->
         [stickers] Con separadores
         [into_room] Con separadores en el cuarto
         [dehumidifier] Con un deshumidificador
-       *[heat] Con el cuarto 9 °F (5 °C) más caliente
+       *[heat] { $units ->
+            [millimeters] Con el cuarto 5 °C más caliente
+           *[inches] Con el cuarto 9 °F más caliente
+        }
     }
 next-lever-ready =
     { $days ->
-        [0] no antes
-        [one] seguro el { $date }, 1 día antes
-       *[other] seguro el { $date }, { $days } días antes
+        [0] seguro para el { $date }, no antes
+        [one] seguro para el { $date }, 1 día antes
+       *[other] seguro para el { $date }, { $days } días antes
     }
-next-lever-first = seguro el { $date }
+next-lever-first = seguro para el { $date }
 next-lever-never = no en { $days } días
 next-reading = Mida otra vez el { $date }.
 next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos ninguna por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.
 next-outdoors-unknown = Aquí no se conoce el aire de afuera, así que no podemos decir cómo se secan las tablas en una cochera. Ponga el lugar, o lleve la pila al cuarto.
-next-incomplete = Ponga una especie y un lugar para ver qué humedad necesitan estas tablas.
+next-incomplete = Ponga el cuarto, las tablas y 8 lecturas
 
 ## In the window
 
 next-room = Cuarto
-next-room-air = Lugar, calefacción y lecturas
+next-room-place = Lugar
+next-room-more = Más sobre el cuarto: altura, lecturas, archivos
 next-boards = Tablas
-next-gate = Al recibir
-next-watch = La pila
-next-record = Registro
-next-begin = Revise las tablas antes de colgarlas. Aquí ve qué tan húmedas pueden estar en este cuarto, si lo está una entrega y cuándo estará lista una pila.
+next-gate = Entrega y lecturas del medidor
+next-watch = Pila
+next-record = Papeles
+next-begin = Revise las tablas antes de colgarlas. Ponga el cuarto, las tablas y 8 lecturas, y aquí ve si conviene colgarlas, esperar o devolverlas.
 next-begin-here = Planear una instalación
 next-begin-new = Planear la próxima instalación en este cuarto
     .hint = Crea un trabajo nuevo con el mismo cuarto y las mismas tablas. Antes se le pide guardar este.
 next-column-number = #
 next-column-board = Tabla
 next-column-reading = Lectura, %
-next-column-pins = Agujas
+next-column-pins = Prof. de agujas
 next-column-date = Fecha
 next-reading-board = Tabla de la lectura { $number }
 next-reading-reading = Lectura de la tabla { $number }
@@ -113,12 +200,16 @@ next-reading-remove = Quitar la lectura de tabla { $number }
 next-reading-fresh = Lectura de la tabla siguiente
 next-reading-add = Agregar lectura de tabla
 next-undo-remove = Quitar lectura de tabla
-next-same = Misma temperatura y agujas para todas
+next-same = Misma temperatura y misma profundidad de agujas para todas
     .hint = Copia la temperatura de la madera y la profundidad de las agujas de la primera tabla a todas las de ese día
 next-today = Empezar las lecturas de hoy
-next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda la contiene 9 de cada 10 veces; la franja sombreada es el rango para colgar; las líneas punteadas son el centro y la superficie.
+    .hint = Las lecturas que escriba desde ahora son de hoy
+next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La franja verde es lo que pueden promediar las tablas que mida cuando las cuelgue; la línea vertical es el día en que están listas. Líneas punteadas: en el centro de la tabla y cerca de la cara.
+next-picture-strip = colgar aquí
+next-picture-ready = listas el { $date }
+next-picture-dashes = punteado: centro de la tabla y cerca de la cara
 next-write = Guardar el registro…
-    .hint = Guarda el registro de entrega y una tarjeta de una página para la cuadrilla en PDF, las cifras en JSON y una cita de calendario para la próxima lectura.
+    .hint = Guarda el registro de entrega y una tarjeta de una página para la cuadrilla en PDF, las cifras en JSON y una cita de calendario para lo que sigue.
 next-follow-up = Empezar el trabajo de seguimiento
 
 next-piling =
@@ -137,39 +228,51 @@ next-joints =
         [open] abiertas, como líneas de sombra
        *[sealed] selladas
     }
-next-finish-order =
-    { $order ->
-        [before] antes de colgarlas
-       *[after] después de colgarlas
-    }
-
 ## On paper
 
 next-paper-record = Registro de entrega
 next-paper-card = Tarjeta de entrega para la cuadrilla
 next-paper-delivery = Entrega
 next-paper-readings = Lecturas
-next-paper-verdict = Decisión
 next-paper-supplier = Proveedor
 next-paper-delivered = Entregadas
 next-paper-promised = Máximo prometido
 next-paper-boards = Tablas
-next-paper-boards-value = { $count } de { $species }, cara de { $width }, { $thickness } de grueso
+next-paper-boards-value = { $count } tablas, cara de { $width }, { $thickness } de grueso
+next-paper-species = Especie
+next-paper-joints = Juntas
+next-paper-air = El cuarto al medir
+next-paper-air-value = { $temperature }, { $humidity } de humedad
+next-paper-house = Calefacción a
+next-paper-wanted = Para el
 next-paper-meter = Medidor puesto en
 next-paper-stack = Pila
 next-paper-stack-value = { $piling }, en { $kept }
 next-paper-measured-by = Midió
 next-paper-reading = Lectura
-next-paper-wood = Madera
-next-paper-blanks = Lecturas: tabla y humedad
+next-paper-wood = Temp. de la madera
+next-paper-blanks = Lecturas
+next-paper-blank-board = Tabla
+next-paper-blank-reading = Lectura, %
 next-paper-sign-measured = Midió
 next-paper-sign-received = Recibió
-next-card-stickers = Ponga las tablas con separadores en el cuarto en cuanto lleguen, uno encima del otro, cada 16 pulgadas.
-next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a 20 pulgadas o más de la punta.
+next-card-stickers = Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
+next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta.
 next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Anote qué tan caliente está la madera.
 next-card-type = Escriba las lecturas en el programa antes de colgar una tabla.
-next-card-hang = Deje la separación de arriba en cada junta. No cuelgue tablas que marquen fuera del rango.
+next-card-hang = Deje la separación de arriba en cada junta.
+next-card-hang-soon = Cuélguelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.
+next-card-single = Aparte la tabla que marque 3% o más por arriba o por debajo de las demás.
+next-card-back = No cuelgue estas tablas, ni las corte.
+next-card-cover = Déjelas en su envoltura, sin tocar el piso y secas, hasta que las recojan.
+next-card-photos = Tome fotos del sello, del papel de entrega y del medidor puesto en una tabla. Guárdelas con el registro.
+next-card-change = No cuelgue estas tablas hasta que cambie el plan.
+next-card-sort = Mida todas las tablas y anote la lectura atrás de cada una.
+next-card-piles = Haga dos pilas: las que están secas para colgarse y las demasiado húmedas. Ponga la pila húmeda con separadores en el cuarto.
+next-paper-untitled = Tablas para la próxima instalación
 next-calendar = Medir las tablas: { $title }
+next-calendar-hang = Colgar las tablas: { $title }
+next-calendar-back = Devolver las tablas: { $title }
 
 pick-record = Guardar el registro
     .field = Carpeta para el registro

@@ -8,12 +8,19 @@ option-not-possible =
         [wide_enough] Todas las juntas ya son tan anchas como la junta ensanchada.
         [glued_wet] Las tablas están húmedas: si se pegan ahora, se rompen al secarse.
         [relaid_wet] Las tablas están húmedas: si se ponen juntas ahora, se abren otra vez al secarse.
-       *[stock_too_short] Ningún largo de compra alcanza para la tabla más larga. Agregue uno más largo en Precio, en Materiales.
+        [strips_too_close] Las juntas están a solo { $widest } una de otra: con tapajuntas tan seguidos se ve más tapajuntas que tabla.
+       *[stock_too_short] La tabla más larga mide { $widest }, y ningún largo de compra alcanza. Agregue uno más largo en Precio, en Materiales, o permita juntas de tope.
     }
 
+option-only-sections =
+    { $count ->
+        [one] Esto es solo para la sección { $sections }, donde se abrieron casi todas las juntas. Las demás tablas y juntas se quedan como están.
+       *[other] Esto es solo para las secciones { $sections }, donde se abrieron casi todas las juntas. Las demás tablas y juntas se quedan como están.
+    }
 option-best = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }.
 option-best-and-next = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }. Sigue “{ $next }” con cerca de { $next_cost }.
 option-equal = “{ $best }” es la que menos molesta en la casa y cuesta cerca de { $cost } con los reclamos incluidos. Estas cuestan lo mismo, hasta donde se puede saber: { $others }.
+option-equal-and-more = “{ $best }” es la que menos molesta en la casa; cuesta cerca de { $cost } con los reclamos incluidos, unos { $more } más que la más barata. Estas cuestan casi lo mismo: { $others }.
 option-margin = “{ $next }” costaría menos si la opción de arriba costara { $amount } ({ $share }) más.
 option-margin-or-slower = “{ $next }” costaría menos si la opción de arriba costara { $amount } ({ $share }) más, o si “{ $task }” tomara { $times } veces más tiempo.
 option-other-warranty =
@@ -70,6 +77,14 @@ option-task-unit =
         [coated_area] { $units ->
             [inches] pies² pintados, cada mano
            *[millimeters] m² pintados, cada mano
+        }
+        [coated_grooves] { $units ->
+            [inches] pies de ranura, cada mano
+           *[millimeters] m de ranura, cada mano
+        }
+        [angled_end] { $count ->
+            [one] punta cortada en ángulo
+           *[other] puntas cortadas en ángulo
         }
         [boarded_area] { $units ->
             [inches] pies² de tablas

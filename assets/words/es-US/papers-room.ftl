@@ -2,6 +2,9 @@
 
 papers-write = Guardar los papeles…
 papers-write-again = Guardar otra vez
+papers-drafts = También borradores
+    .hint = Guarda también los papeles por los que todavía no se puede responder. Cada página dice entonces que es un borrador, y por qué.
+papers-proposal-terms = Condiciones de la propuesta
 papers-figures = De dónde salen las cifras
 papers-figures-from = Todas las cifras vienen de las otras pestañas. Los nombres, las direcciones y el logotipo están en Medir, en Trabajo.
 papers-typesetting = Preparando…

@@ -3,11 +3,15 @@
 
 paper-name = { $paper ->
     [letter] Carta al dueño
+    [proposal] Propuesta
+    [crew-card] Tarjeta de la cuadrilla
+    [measuring-sheet] Hoja para medir
     [price-sheet] Hoja de precio
     [work-order] Orden de trabajo
     [buying-list] Lista de compras
     [evidence-sheet] Hoja de evidencia
     [owner-page] Página para el dueño
+    [calendar] Calendario
    *[follow-up-card] Tarjeta de seguimiento
 }
 paper-page = página { $page } de { $pages }
@@ -15,6 +19,7 @@ paper-logo = Logotipo
 paper-date = fecha
 paper-nothing-chosen = Todavía no se ha elegido ninguna opción de reparación.
 paper-cautions = Notas de seguridad
+paper-source-memory = { $source }; de memoria
 paper-none = –
 
 ## Letter
@@ -45,6 +50,7 @@ paper-warranty = Garantizamos este trabajo por { $years ->
    *[other] { $years } años
 }.
 paper-before-work = Antes de empezar el trabajo
+paper-letter-close = Las condiciones están en nuestra propuesta. Llámenos si tiene cualquier pregunta.
 paper-sign-contractor = Por el contratista
 paper-sign-owner = Dueño de la casa
 
@@ -52,10 +58,17 @@ paper-sign-owner = Dueño de la casa
 
 paper-initials = Leí esto y de todos modos quiero la reparación. Iniciales del dueño:
 paper-draft-errors = { $count ->
-    [one] BORRADOR, no entregar: 1 dato de este trabajo no se pudo usar.
-   *[other] BORRADOR, no entregar: { $count } datos de este trabajo no se pudieron usar.
+    [one] BORRADOR, no entregar: un dato no se puede usar ({ $places }).
+   *[other] BORRADOR, no entregar: { $count } datos no se pueden usar ({ $places }).
 }
 paper-draft-incomplete = BORRADOR, no entregar: todavía faltan datos.
+paper-draft-nothing-measured = BORRADOR, no entregar: todavía no se ha medido ninguna abertura.
+paper-draft-no-boards = BORRADOR, no entregar: no hay tablas dibujadas.
+paper-held-incomplete = Todavía faltan datos.
+paper-held-nothing-measured = Todavía no se ha medido ninguna abertura.
+paper-held-no-boards = No hay tablas dibujadas.
+paper-held = No se guardó: { $papers }
+paper-held-drafts = Corrija eso, o guárdelos como borradores: cada página dice entonces que lo es.
 paper-not-priced = Todavía no se puede poner precio a nada.
 paper-missing = Sigue:
 paper-price-range = rango del 80%: { $low } a { $high }
@@ -97,6 +110,8 @@ paper-cut-into = cortar en
 paper-offcut = sobrante
 paper-cut = { $count } × { $length }
 paper-internal = Interno: muestra sueldos, gastos generales y ganancia. No es para el dueño.
+paper-internal-mark = INTERNO, no es para el dueño
+paper-check-first = Primero revisar
 paper-days = Calendario
 paper-day = día { $day }
 paper-days-note = Lleno: la cuadrilla trabaja. Solo contorno: algo se seca o cura.
@@ -119,9 +134,14 @@ paper-typical-gap = abertura típica
 paper-bead-depth = grueso del cordón
 paper-sealant = sellador
 paper-boards-at = humedad
+paper-hours-note = Se llega a las { $starts }. Comida de { $lunch }, no se paga. Las horas de cada quien incluyen el viaje, la preparación y la limpieza.
+paper-hours-note-no-lunch = Se llega a las { $starts }. Las horas de cada quien incluyen el viaje, la preparación y la limpieza.
+paper-hand-back = El dueño usa el cuarto en la tarde: antes de irse, enrolle el plástico, destape el piso y barra.
+paper-from-to = { $from } a { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (mojada: primero dejar secar)
 paper-where-note = Aberturas y humedad de las tablas como se esperan el { $date }. Si las aberturas varían más de { $gap }, o el medidor más de 2%, pare y llame: no es la época, o hay una filtración.
+paper-where-note-boards = Aberturas y humedad de las tablas como se esperan el { $date }. Si el medidor marca más de 2% sobre lo que dice el cuadro, pare y llame: puede haber una filtración.
 paper-bead = Cordón
 paper-bead-shape =
     Dibujado 4 veces más grande. Abertura { $gap }. { $lay ->
@@ -143,7 +163,6 @@ paper-narrow-joints = { $count ->
    *[other] ábralas
 } más.
 paper-steps = Día por día
-paper-plan-when = cuándo
 paper-plan-what = qué
 paper-plan-hours = horas c/u
 paper-plan-taken = horas reales
@@ -157,6 +176,76 @@ paper-do-not-seal = { $units ->
 }
 paper-do-not-seal-wet = No selle mientras las tablas marquen más de 2% sobre lo que dice el cuadro de arriba.
 paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
+
+paper-do-not-wet = No trabaje en tablas que marquen más de 2% sobre lo que dice el cuadro.
+paper-do-not-fill = No selle las juntas: se quedan como las deja esta reparación.
+
+paper-map-every = Las juntas llevan número cada { $step }, y en los extremos. Cuente desde el número más cercano.
+paper-map-seal = Rojo: selle esta junta. Punteado: ese día mide menos de { $narrowest }; déjela así o primero ábrala más. Gris: déjela como está.
+paper-map-work = Rojo: trabaje esta junta. Gris: déjela como está.
+paper-map-open = Rojo: juntas abiertas.
+paper-map-evidence = Rojo: medida, con su número.
+paper-map-photos = Puntos azules: fotos.
+paper-map-reading = Azul: mida primero estas.
+paper-seal-today = Selle hoy solo si
+paper-seal-today-gaps = las juntas miden entre { $low } y { $high }
+paper-seal-today-gaps-section = { $surface }, { $section }: las juntas miden entre { $low } y { $high }
+paper-seal-today-wet = las tablas que se mojaron ya se secaron hasta ahí y la filtración está arreglada
+paper-seal-today-boards = las tablas marcan { $most } o menos
+paper-seal-today-edges = { $units ->
+    [inches] los cantos están limpios y secos, y el cuarto está entre 40°F y 95°F
+   *[millimeters] los cantos están limpios y secos, y el cuarto está entre 5°C y 35°C
+}
+paper-seal-today-room = el cuarto tiene más o menos la humedad que esperamos, de { $low } a { $high }
+paper-seal-today-else = Si no, pare y llame: no es la época, o hay una filtración.
+paper-products = Productos
+paper-product-sealant = Sellador
+paper-product-primer = Imprimador
+paper-product-paint = Pintura
+paper-product-use = uso
+paper-product = producto
+paper-product-class = clase, por lo menos
+paper-product-color = color
+paper-product-brand = marca y lote que se usó
+paper-product-solids = { $solids } de sólidos
+paper-phone = Teléfono del dueño
+paper-getting-in = Cómo entrar
+paper-crew-day = día
+paper-crew-on-site = en la obra
+paper-crew-people = personas
+paper-hours-and-pieces = Horas y piezas que se llevó
+paper-hours-and-pieces-note = Las horas son de todos juntos, según el plan. Anote lo que de veras tomó: de ahí salen los tiempos del próximo trabajo.
+paper-hours-plan = horas
+paper-taken = reales
+paper-pieces-planned = piezas
+paper-pieces-used = usadas
+paper-joints-and-run = { $joints ->
+    [one] 1 junta, { $run }
+   *[other] { $joints } juntas, { $run }
+}
+paper-map = Mapa de juntas
+
+## Measuring sheet
+
+paper-reading-first = { $count ->
+    [one] Mida primero esta junta: es la que más dice.
+   *[other] Mida primero estas { $count } juntas, en este orden: cada una es la que más dice después de las anteriores.
+}
+paper-reading-enough = Las lecturas ya son bastante precisas. Las que tome de más también ayudan.
+paper-reading-order = orden
+paper-reading-gap = abertura
+paper-reading-bead = cordón (entero, un lado, partido, pintura, exprimido)
+paper-reading-again = Ya medidas
+paper-reading-meter = Medidor de humedad
+paper-reading-meter-name = medidor y en qué especie está puesto
+paper-reading-board = cuál tabla
+paper-reading-room = Cuarto
+paper-reading-time = hora
+paper-reading-by = midió
+paper-reading-how = Mida la abertura debajo de la V, a la mitad de la junta; 0 si está cerrada. Meta las agujas a lo largo de la veta.
+paper-reading-wood = temp. de la madera
+paper-reading-temperature = temp. del cuarto
+paper-reading-humidity = humedad
 
 ## Buying list
 
@@ -187,8 +276,20 @@ paper-plus-minus = { $mean } ± { $error }
 paper-measured-of = { $measured } de { $joints }
 paper-moisture-readings = { $moisture } ({ $readings })
 paper-moisture-range = { $moisture } ({ $low }–{ $high })
-paper-stamps = Al instalar, comparado con los sellos de la madera:
+paper-stamps = Sellos de la madera: qué tan seguro es que las tablas estaban más húmedas
+paper-stamp = sello
+paper-stamp-most = permite hasta
+paper-stamp-chance = probabilidad de que las tablas lo pasaran al instalar
+paper-photos = Fotos
+paper-photo-number = no.
+paper-photo-place = { $x } a la derecha, { $y } arriba
+paper-photo-at = lugar
+paper-photo-shows = qué muestra
+paper-photo-file = archivo
+paper-meter-setting = puesto en
+paper-evidence-fair = Esta hoja dice qué tan húmedas estaban las tablas y qué tan seguro es eso. No culpa a nadie: una probabilidad de menos de 9 en 10, más o menos, no decide nada.
 paper-causes = Probabilidad de cada causa
+paper-causes-note = Las causas se pueden juntar, así que las probabilidades no suman 100%.
 paper-clue = lo que vimos
 paper-clue-for = a favor de
 paper-clue-against = en contra de

@@ -7,6 +7,7 @@ price-days-heading = Días: { $crew } en la obra, { $calendar } de principio a f
 price-crew-heading = Cuarto y cuadrilla
 price-tasks-heading = Tareas: { $hours }
 price-materials-heading = Materiales
+price-materials-not-bought = no se compra
 price-spread-heading = Rango del costo
 price-payers-heading = Quién paga
 price-rates-heading = Cómo se cobra
@@ -18,7 +19,34 @@ price-total = Total
 price-total-range = rango del 80%: { $low } a { $high }
 price-deposit = Anticipo
 price-deposit-share = { $share } del total, antes de empezar
-price-profit-inside = La ganancia de la mano de obra está dentro de su tarifa por hora.
+price-profit-inside = La ganancia de la mano de obra está dentro de su tarifa por hora; el recargo de arriba es solo sobre lo que compra y el equipo.
+price-none-heading = Sin precio
+price-made-of = { $basis }: { $amount }
+price-made-of-source = Los tiempos y los tamaños se pueden cambiar en Tareas, Materiales y Cómo se cobra.
+price-made-of-hours = { $hours } h × { $rate } = { $amount }
+price-made-of-packs = { $pieces } × { $price } = { $amount }
+price-assumes-access =
+    { $access ->
+        [ladder] Se supone: trabajo desde una escalera, por un techo inclinado o una pared alta. Ponga otra cosa en Acceso si no es así.
+       *[steps] Se supone: trabajo desde un banco con escalones. Ponga otra cosa en Acceso si el cuarto es más alto.
+    }
+price-assumes-windows = Se supone: { $count } ventanas y puertas que cubrir; no hay ninguna dibujada.
+price-assumes-fixtures = Se supone: { $count } lámparas y rejillas que bajar o cubrir.
+price-painting =
+    { $way ->
+        [sprayed_quicker] El precio es con rociadora y repaso con brocha, que aquí toma menos horas que brocha y rodillo.
+        [brushed_quicker] El precio es con brocha y rodillo, que aquí toma menos horas que cubrir todo para rociar.
+        [sprayed] El precio es con rociadora y repaso con brocha.
+       *[brushed] El precio es con brocha y rodillo: sin rociadora y sin plástico en las paredes.
+    }
+price-overtime = Algunos días pasan de { $day }; el pago de horas extra no está en el precio.
+price-starts =
+    { $why ->
+        [lead] Empieza el { $date }: { $days } días de trabajo de espera después de la visita, o el primer día de trabajo que siga.
+        [order] Empieza el { $date }: primero se piden las tablas, { $days } días de trabajo después de la visita, o el primer día de trabajo que siga.
+        [drying] Empieza el { $date }: primero se secan las tablas mojadas. Mientras no se encuentre la filtración, ese día es un cálculo al tanteo.
+       *[season] Empieza el { $date }: el día planeado para sellar.
+    }
 price-moved-by = Lo que más lo mueve: { $drivers }.
 price-margin = Un recargo de { $markup } sobre el costo es un margen de { $margin } del precio antes de impuesto.
 
@@ -30,6 +58,11 @@ price-drivers = Lo que mueve el costo: cuánto sube cuando cada cosa por sí sol
 
 price-homeowner-pays = Paga el dueño
 price-courtesy = La carta dice que usted cubre { $amount } por cortesía.
+price-courtesy-result =
+    { $result ->
+        [loss] Entonces usted cobra { $collected } antes de impuesto por un trabajo que le cuesta { $cost } con gastos generales: pierde { $amount } en este trabajo.
+       *[gain] Entonces usted cobra { $collected } antes de impuesto por un trabajo que le cuesta { $cost } con gastos generales: le quedan { $amount }.
+    }
 price-split-column-line = concepto
 price-split-column-contractor = contratista
 price-split-column-supplier = proveedor
@@ -103,6 +136,8 @@ price-task-batch =
         [backed_run] Un lote son { $run } de junta con ancho para respaldo.
         [painted_area] Un lote son { $area } por pintar.
         [coated_area] Un lote es una mano en { $area }.
+        [coated_grooves] Un lote es una mano en { $run } de ranura.
+        [angled_end] Un lote es una punta de tabla cortada en ángulo.
         [boarded_area] Un lote son { $area } de tablas.
         [board] Un lote es una tabla.
         [opening] Un lote es una ventana, una puerta u otro vano en las tablas.
@@ -117,6 +152,8 @@ price-task-batch =
         [board_run] Un lote son { $run } de tabla.
        *[outline_run] Un lote son { $run } de borde libre alrededor de las superficies.
     }
+price-task-done = { $task }: { $section }, medida con reloj y terminada
+price-task-and-besides = { $quantity } + { $minutes } min
 # What there is of a task: 7.5 × 100 ft of joint; or a number of things: 88 boards.
 price-task-quantity = { $batches } × { $amount } { $unit }
 price-task-count = { $count } { $unit }

@@ -165,7 +165,7 @@ problem-shares-over-whole = { $line ->
        *[rounding] Redondeo: el { $contractor } del contratista y el { $supplier } del proveedor suman más que el total.
     }
     .fix = Baje uno de los dos. El dueño paga el resto. Mientras tanto, la parte del proveedor es { $used }.
-problem-stock-too-short = La tabla más larga mide { $board }, y del largo de compra más largo, { $stock }, solo sirven { $good } después del despunte y el desperdicio.
+problem-stock-too-short = La tabla más larga mide { $board }, y del largo de compra más largo, { $stock }, solo quedan { $good } después del despunte.
     .fix = Agregue un largo de compra mayor, o ponga un largo máximo en la sección. Mientras tanto, las opciones con tablas nuevas no se calculan.
 problem-no-stock = No hay largos de compra.
     .fix = Escriba los largos en que se venden las tablas. Mientras tanto, las opciones con tablas nuevas no se calculan.
@@ -206,6 +206,8 @@ problem-book-too-few-tasks = “{ $entry }” cierra las juntas en menos de tres
     .fix = Agregue las tareas que lleva, desde abrir las juntas hasta limpiar. Mientras tanto, no se usa.
 problem-unknown-step = “{ $method }” tiene un paso “{ $step }” que no es una tarea del catálogo.
     .fix = Quite el paso, o agregue esa tarea. Mientras tanto, el paso se salta.
+problem-former-rates = Los tiempos guardados con este trabajo ya no se usan, porque estas tareas ahora se cuentan de otra forma: { $tasks }. Se usan los tiempos del catálogo.
+    .fix = Revise las tareas en Precio y ponga sus propios minutos donde los tenga.
 problem-old-prices = Estos precios tenían más de un año el día de la visita: { $names }.
     .fix = Pida precios nuevos y anótelos en Catálogo.
 

@@ -27,3 +27,5 @@ meter-reading-temperature = Temperatura de la madera { $number }
 meter-reading-setting = Ajuste de la lectura del medidor { $number }
 meter-reading-remove = Quitar la lectura del medidor { $number }
 undo-remove-meter-reading = Quitar lectura del medidor
+# A link under a gap that is too wide to be one.
+gap-meant = La junta { $joint } dice { $typed }. ¿Quiso poner { $meant }?

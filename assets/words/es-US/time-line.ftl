@@ -1,4 +1,4 @@
-### The time line: gap, moisture and humidity from the install to two years ahead.
+### The time line: the gap from the install to two years ahead, with moisture and humidity; the strip of boards.
 
 time-line = Línea de tiempo
 time-line-empty = Aquí se dibujan las juntas a lo largo de las temporadas.
@@ -9,10 +9,16 @@ time-line-clear-reference = Quitar la comparación
 time-line-kept = guardada: { $name }
 time-line-squeezed = abajo: el cordón pasa su límite
 time-line-torn = arriba: el cordón pasa su límite
-time-line-gap = abertura
+time-line-with-air = Humedad y aire
+    .hint = Muestra la humedad de las tablas y la del cuarto debajo de la abertura
 time-line-moisture = humedad de las tablas
-time-line-humidity = humedad del aire
-    .hint = Humedad relativa del cuarto, de 0% abajo a 100% arriba. La banda abarca nueve de cada diez años.
+time-line-humidity = humedad del cuarto; la banda abarca nueve de cada diez años
+time-line-installed = instalación
+time-line-today = visita
+time-line-sealed = sellado
+time-line-widest = más ancha
 time-line-best-weeks = mejores semanas
 time-line-about = cerca de { $gap }
 time-line-no-reading = sin lectura
+
+strip-caption = { $count } tablas de la sección { $section }; aberturas dibujadas { $times } veces más anchas

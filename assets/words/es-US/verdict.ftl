@@ -37,6 +37,8 @@ verdict-lasts =
        *[unlikely] poco probable que dure hasta { $until }
     }
 verdict-lasts-range = podría ser de { $low } a { $high }
+# Where that range would be from about nothing to about all.
+verdict-lasts-either-way = podría aguantar o no
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.
 verdict-lasts-paint =
     { $band ->
