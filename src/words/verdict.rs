@@ -14,6 +14,8 @@ const DOT: &str = " · ";
 
 /// A chance that is known to within no better than this is said with its range.
 pub(super) const WORTH_A_RANGE: f64 = 0.15;
+/// A range as wide as this says nothing; where paint makes it so, that is said instead.
+const SAYS_NOTHING: f64 = 0.9;
 
 /// The first line: what to do, or what comes first.
 pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
@@ -131,11 +133,14 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         let until = Arg::Month(lasting.until);
         parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
         let Span { low, high } = lasting.interval;
-        if high - low >= WORTH_A_RANGE {
+        let paint_matters = lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE;
+        if paint_matters && high - low >= SAYS_NOTHING {
+            parts.push(say!(words, "verdict-lasts-paint-decides"));
+        } else if high - low >= WORTH_A_RANGE {
             let [low, high] = [low, high].map(whole_percent);
             parts.push(say!(words, "verdict-lasts-range", low = low, high = high));
         }
-        if lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE {
+        if paint_matters {
             let (band, chance) = percent(lasting.with_sound_paint);
             parts.push(say!(words, "verdict-lasts-paint", band = band, chance = chance));
         }

@@ -45,7 +45,7 @@ pub(crate) fn detail(ui: &mut Ui, context: &mut WindowContext<'_>) {
         heading(ui, &words.text("sealing-heading"));
         sealing::sealing(ui, context);
         bead_designs::bead_designs(ui, context);
-        fold(ui, "bead strip", words.text("options-beads"), false, |ui| {
+        fold(ui, "bead-strip", words.text("options-beads"), false, |ui| {
             joint_section::bead_strip(ui, context)
         });
     }
