@@ -2,7 +2,7 @@
 
 use eframe::egui::{
     Align2, Button, Color32, FontId, Id, Label, Mesh, Painter, Rect, RichText, Role, Sense, Shape, Stroke,
-    StrokeKind, Ui, WidgetInfo, pos2, vec2,
+    StrokeKind, TextWrapMode, Ui, WidgetInfo, pos2, vec2,
 };
 use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
