@@ -194,7 +194,7 @@ pub(super) fn bead_handles(
     (state, gap): (&SectionState, Length),
 ) {
     let Some(mut plan) = planned(context, state, gap) else { return };
-    let key = Id::unique("bead as dragged");
+    let key = Id::unique("bead-as-dragged");
     let kept: Option<BeadForm> = ui.data(|data| data.get_temp(key));
     let at_rest = plan;
     plan.form = kept.unwrap_or(plan.form);
@@ -203,7 +203,7 @@ pub(super) fn bead_handles(
     for handle in plan.handles() {
         let at = scale.at(plan.place(handle));
         let rect = Rect::from_center_size(at, Vec2::splat(HOLD));
-        let response = ui.interact(rect, Id::unique(("bead handle", handle)), Sense::click_and_drag());
+        let response = ui.interact(rect, Id::unique(("bead-handle-id", handle)), Sense::click_and_drag());
         let figure = context.words.figures().quantity(handle.get(&plan.form));
         let name =
             say!(context.words, "bead-handle", name = &handle.field().label(context.words), figure = &figure);

@@ -2,7 +2,7 @@
 
 use eframe::egui::{
     Align, Align2, Button, Color32, FontId, Id, Label, Layout, Mesh, Painter, Rect, RichText, Role, Sense,
-    Shape, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
+    Shape, Stroke, StrokeKind, TextWrapMode, Ui, WidgetInfo, pos2, vec2,
 };
 use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
@@ -65,6 +65,8 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let text = |at, align: Align2, words: &str, font, color, size| {
         let galley = fitted(&painter, words, font, color, size);
         let place = align.anchor_size(at, galley.size());
+        // Close up, the boards come down to what is said below them.
+        painter.rect_filled(place.expand(3.0), 4, context.palette.ground);
         painter.galley(place.min, galley, color);
         place
     };
@@ -97,7 +99,7 @@ fn is_close_up(ui: &Ui) -> bool {
 fn close_up_button(ui: &mut Ui, context: &WindowContext<'_>, rect: Rect, close_up: bool) {
     let message = if close_up { "section-whole" } else { "section-shape-bead" };
     let text = RichText::new(context.words.text(message)).small();
-    let button = ui.put(rect, Button::new(text).small());
+    let button = ui.put(rect, Button::new(text).small().wrap_mode(TextWrapMode::Truncate));
     if button.on_hover_text(context.words.text("section-shape-bead.hint")).clicked() {
         ui.data_mut(|data| data.insert_temp(Id::unique(CLOSE_UP), !close_up));
     }

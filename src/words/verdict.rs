@@ -14,7 +14,7 @@ const DOT: &str = " · ";
 
 /// A chance that is known to within no better than this is said with its range.
 pub(super) const WORTH_A_RANGE: f64 = 0.15;
-/// From this width on a range leaves everything open.
+/// From this width on a range leaves everything open; where paint makes it so, that is said instead.
 const SAYS_NOTHING: f64 = 0.85;
 
 /// The first line: what to do, or what comes first.
@@ -137,8 +137,14 @@ fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> 
         let (odds, tenths) = odds(lasting.chance);
         let until = Arg::Month(lasting.until);
         parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
-        parts.extend(lasting_range(lasting.interval, words));
-        if lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE {
+        let Span { low, high } = lasting.interval;
+        let paint_matters = lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE;
+        if paint_matters && high - low > SAYS_NOTHING {
+            parts.push(say!(words, "verdict-lasts-paint-decides"));
+        } else {
+            parts.extend(lasting_range(lasting.interval, words));
+        }
+        if paint_matters {
             let (band, chance) = percent(lasting.with_sound_paint);
             parts.push(say!(words, "verdict-lasts-paint", band = band, chance = chance));
         }

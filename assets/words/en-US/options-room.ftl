@@ -76,7 +76,7 @@ bead-finding-rod-depth = A bead over backer rod has to go { $least } into the sl
 bead-finding-sinks = This bead is too thin: after it cures, { $value } is left in the middle.
 bead-finding-feather = Tooled this hollow, the bead feathers out at its edges and peels.
 bead-finding-nozzle = The bead goes { $value } into the slot. In a slot this narrow a nozzle only pushes caulk { $most } deep.
-bead-finding-finger = The bead lies { $value } below the boards. A fingertip only reaches { $most } into this V: use a narrow caulk tool.
+bead-finding-finger = A fingertip only reaches { $most } into this V. The bead lies { $value } deep: use a narrow caulk tool.
 bead-finding-hides-v = Filled to the top, the V won’t show.
 bead-shape-v = Fill the V { $fill }, tooled { $tooled ->
     [hollow] hollow

@@ -39,6 +39,8 @@ verdict-lasts =
 verdict-lasts-range = could be { $low } to { $high }
 # Where that range would be from about nothing to about all.
 verdict-lasts-either-way = could go either way
+# In place of a range of nearly 0 to 100%, where not knowing how far paint stretches makes it so wide.
+verdict-lasts-paint-decides = it hangs on the paint
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.
 verdict-lasts-paint =
     { $band ->

@@ -30,7 +30,7 @@ pub(super) fn bead_designs(ui: &mut Ui, context: &mut WindowContext<'_>) {
         for (at, beads) in context.assessment.bead_designs.iter().enumerate() {
             ui.strong(sentences::joints(beads, words));
             planned_sealant(ui, context, beads);
-            Grid::new(("bead designs", at)).num_columns(COLUMNS.len()).striped(true).show(ui, |ui| {
+            Grid::new(("bead-designs", at)).num_columns(COLUMNS.len()).striped(true).show(ui, |ui| {
                 columns(ui, context.palette, words, &COLUMNS);
                 for of in &beads.sealants {
                     row(ui, context, of);
