@@ -118,7 +118,12 @@ impl NewJob {
         let board = self.board(units, words, faults);
         self.surfaces(&mut job, &board, words, faults);
         self.place(&mut job, words, faults);
-        let only = if let [surface] = &job.surfaces[..] { surface.name.clone() } else { String::new() };
+        // Without a surface no job is written: what is wrong with the rows themselves is told all the same.
+        let only = match &job.surfaces[..] {
+            [] => self.kind.clone(),
+            [surface] => surface.name.clone(),
+            _ => String::new(),
+        };
         let gaps = self.table(self.gaps.as_deref(), |text| read_gaps(text, &only, units), words, faults);
         let moistures =
             self.table(self.meter.as_deref(), |text| read_moistures(text, &only, units), words, faults);
@@ -187,6 +192,7 @@ impl NewJob {
         if self.right.is_some() && kind != Some(SurfaceKind::Wall) {
             faults.push(say!(words, "new-job-right-wall"));
         }
+        let sides = if self.outline.is_some() { None } else { self.sides(job.units, words, faults) };
         let (Some(kind), Some(pattern)) = (kind, pattern) else { return };
         if let Some(path) = &self.outline {
             match outlines(path, job.units, words) {
@@ -204,7 +210,7 @@ impl NewJob {
             }
             return;
         }
-        let Some((width, height)) = self.sides(job.units, words, faults) else { return };
+        let Some((width, height)) = sides else { return };
         let room = |text: &str| parse_room_length(text, job.units);
         let right = self.entry("right", self.right.as_deref(), room, words, faults);
         let new = NewSurface { kind, width, height, right, pattern };
@@ -294,7 +300,7 @@ fn no_species(text: &str, words: &Words) -> String {
         .species
         .iter()
         .map(|species| species.key())
-        .filter(|id| !first.is_empty() && id.contains(first))
+        .filter(|id| !first.is_empty() && id.starts_with(first))
         .take(OFFERED)
         .collect();
     if near.is_empty() {

@@ -607,7 +607,8 @@ fn every_fault_of_a_new_job_is_told() {
     let output = new_job(folder.path(), &[&more[..], &["--gaps", gaps.to_str().unwrap()]].concat());
     assert_eq!(output.status.code(), Some(1));
     let told = err(&output);
-    for part in ["“floor”", "Springfield", "“pine-blue”", "“soon”", "gaps.csv, line 2", "gaps.csv, line 4"]
+    for part in
+        ["“18 ft”", "“floor”", "Springfield", "“pine-blue”", "“soon”", "gaps.csv, line 2", "gaps.csv, line 4"]
     {
         assert!(told.contains(part), "{part}: {told}");
     }
