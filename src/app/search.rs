@@ -10,7 +10,7 @@ use super::entry::{leave_field, typed_text};
 use super::glossary;
 use super::lead::Destination;
 use super::view::Selected;
-use crate::air::places::fold;
+use crate::named::fold;
 use crate::job::fields::FIELDS;
 use crate::words::{Arg, say};
 

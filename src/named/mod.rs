@@ -5,6 +5,10 @@
 //! were written with them still mean the same entry. An entry of the user's own has no id and goes by its
 //! name.
 
+mod fold;
+
+pub use fold::fold;
+
 /// An entry of the catalog that jobs refer to.
 pub trait Named {
     /// Its id; empty for an entry of the user's own.

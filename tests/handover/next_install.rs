@@ -128,7 +128,7 @@ fn papers_of_a_delivery_are_those_of_the_delivery() {
     command.arg("papers").arg(job).arg("--out").arg(folder.path());
     let output = command.output().unwrap();
     assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    let mut names: Vec<String> = fs::read_dir(folder.path())
+    let mut names: Vec<String> = fs::read_dir(folder.path().join("crew"))
         .unwrap()
         .map(|entry| entry.unwrap().file_name().to_string_lossy().into_owned())
         .collect();

@@ -15,7 +15,6 @@
 mod climate;
 mod coordinates;
 mod find;
-mod fold;
 pub mod format;
 mod place;
 mod site;
@@ -28,7 +27,6 @@ mod zips;
 pub use climate::{Caution, PlaceClimate, UsedStation};
 pub use coordinates::{Coordinates, OutOfRange};
 pub use find::Gazetteer;
-pub use fold::fold;
 pub use format::{AssetError, Fault, Table};
 pub use place::{FindError, Matches, Place, PlaceKind};
 pub use site::Site;

@@ -2,7 +2,7 @@
 
 use strsim::osa_distance;
 
-use super::fold::fold;
+use crate::named::fold;
 use super::towns::Towns;
 
 /// What quickly rules out most names: which letters each has, and how many.

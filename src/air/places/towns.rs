@@ -4,7 +4,7 @@ use std::ops::Range;
 use std::sync::OnceLock;
 
 use super::coordinates::Coordinates;
-use super::fold::fold;
+use crate::named::fold;
 use super::format::{AssetError, Damaged, Lines, Sections, Table, open};
 
 /// Towns and the regions they lie in.

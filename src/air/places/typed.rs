@@ -3,7 +3,7 @@
 use std::ops::Range;
 
 use super::coordinates::{self, Coordinates, OutOfRange};
-use super::fold::fold;
+use crate::named::fold;
 
 /// What was typed.
 #[derive(Debug, Clone, PartialEq)]
