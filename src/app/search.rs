@@ -10,8 +10,8 @@ use super::entry::{leave_field, typed_text};
 use super::glossary;
 use super::lead::Destination;
 use super::view::Selected;
-use crate::named::fold;
 use crate::job::fields::FIELDS;
+use crate::named::fold;
 use crate::words::{Arg, say};
 
 /// Results shown at once.

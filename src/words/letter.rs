@@ -229,7 +229,7 @@ fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
 /// What is done, in a sentence or two, for the proposal.
 pub(super) fn work(assessment: &Assessment, option: &RepairOption, words: &Words) -> String {
     if !option.says.is_empty() {
-        return option.says.clone();
+        return words.called(&option.says).into_owned();
     }
     if option.method == MethodId::Replace {
         return say!(words, "letter-replace");

@@ -24,7 +24,7 @@ impl Say for NotPossible {
 
 /// That an option can't be done here, and why.
 pub fn not_here(option: &RepairOption, reason: NotPossible, words: &Words) -> String {
-    say!(words, "letter-not-possible", option = Arg::Name(&option.name), reason = &reason.say(words))
+    say!(words, "letter-not-possible", option = Arg::Called(&option.name), reason = &reason.say(words))
 }
 
 /// That an option handles the boards of some sections only, and of which; `None` where it handles all or none.
@@ -52,7 +52,7 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
             return say!(
                 words,
                 "option-equal-and-more",
-                best = Arg::Name(best),
+                best = Arg::Called(best),
                 cost = cost(choice.best),
                 more = Arg::RoughMoney(choice.costs_more),
                 others = Arg::Name(&others)

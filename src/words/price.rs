@@ -46,7 +46,10 @@ pub fn labor(prices: &Prices, tasks: &[TaskHours], words: &Words) -> Vec<(String
         let rate = prices.hour(task.trade);
         let amount = rate.times(hours.to_h());
         let hours = Arg::Number(hours.to_h(), 2);
-        (task.name.clone(), say!(words, "price-made-of-hours", hours = hours, rate = rate, amount = amount))
+        (
+            words.called(&task.name).into_owned(),
+            say!(words, "price-made-of-hours", hours = hours, rate = rate, amount = amount),
+        )
     };
     lines.into_iter().map(line).collect()
 }

@@ -10,6 +10,7 @@ use gapwright::assess::{Assessment, RepairOption, assess};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Humidity, Money, ThreePoint};
 use gapwright::repair::MethodId;
+use jiff::ToSpan as _;
 
 const EXAMPLES: [(&str, &str); 3] = [
     ("tea room", include_str!("../../examples/tea_room.ron")),

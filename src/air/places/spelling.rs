@@ -2,8 +2,8 @@
 
 use strsim::osa_distance;
 
-use crate::named::fold;
 use super::towns::Towns;
+use crate::named::fold;
 
 /// What quickly rules out most names: which letters each has, and how many.
 #[derive(Debug)]

@@ -4,8 +4,8 @@ use std::ops::Range;
 use std::sync::OnceLock;
 
 use super::coordinates::Coordinates;
-use crate::named::fold;
 use super::format::{AssetError, Damaged, Lines, Sections, Table, open};
+use crate::named::fold;
 
 /// Towns and the regions they lie in.
 #[derive(Debug)]

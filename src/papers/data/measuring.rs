@@ -15,13 +15,13 @@ pub(super) fn sheet(assessment: &Assessment, words: &Words) -> Value {
     let order = assessment.reading_order();
     let joints = order.iter().enumerate().filter_map(|(at, &(surface, joint))| {
         let laid = assessment.layouts.get(surface)?.joints.get(joint)?;
-        Some(json!([at + 1, job.surfaces.get(surface)?.name, laid.label]))
+        Some(json!([at + 1, job.surfaces.get(surface)?.name, words.joint(&laid.label)]))
     });
     let again = assessment.joints.iter().filter(|state| state.gap.is_some_and(|gap| gap.measured));
     let again = again.map(|state| {
         json!([
             job.surfaces[state.surface].name,
-            super::work::laid(assessment, state).label,
+            words.joint(&super::work::laid(assessment, state).label),
             length_or_none(state.gap.map(|gap| gap.gap.mean), words),
         ])
     });

@@ -162,7 +162,12 @@ fn products(assessment: &Assessment, option: &RepairOption, words: &Words) -> Ve
     let (plan, catalog) = (&assessment.job.plan, &assessment.catalog);
     let mut rows = Vec::new();
     if let Some(sealant) = assessment.sealant.as_ref().filter(|_| bead(assessment).is_some()) {
-        rows.push(json!([words.text("paper-product-sealant"), sealant.name, sealant.class, ""]));
+        rows.push(json!([
+            words.text("paper-product-sealant"),
+            words.called(&sealant.name),
+            words.called(&sealant.class),
+            ""
+        ]));
     }
     // The catalog's paints are bought by the can: what the option buys none of, it does not use.
     for (id, label, colored) in
@@ -173,7 +178,7 @@ fn products(assessment: &Assessment, option: &RepairOption, words: &Words) -> Ve
         if bought {
             let solids = say!(words, "paper-product-solids", solids = paint.solids);
             let color = if colored { plan.color.as_str() } else { "" };
-            rows.push(json!([words.text(label), paint.name, solids, color]));
+            rows.push(json!([words.text(label), words.called(&paint.name), solids, color]));
         }
     }
     rows
@@ -189,7 +194,9 @@ fn tasks_taken(option: &RepairOption, words: &Words) -> Vec<Value> {
             None => all.push((&task.id, &task.name, task.hours.mean)),
         }
     }
-    let row = |(_, name, hours): (&str, &str, Hours)| json!([name, words.figures().number(hours.to_h(), 1)]);
+    let row = |(_, name, hours): (&str, &str, Hours)| {
+        json!([words.called(name), words.figures().number(hours.to_h(), 1)])
+    };
     all.into_iter().map(row).collect()
 }
 

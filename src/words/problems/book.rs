@@ -19,7 +19,8 @@ pub(super) fn say(fault: &BookFault, which: Part, words: &Words) -> String {
             )
         }
         BookFault::FormerRates { tasks } => {
-            let tasks = tasks.iter().map(String::as_str).collect();
+            let tasks: Vec<_> = tasks.iter().map(|task| words.called(task)).collect();
+            let tasks = tasks.iter().map(AsRef::as_ref).collect();
             part!(which, words, "problem-former-rates", tasks = Arg::Names(tasks))
         }
         BookFault::OldPrices { names } => {

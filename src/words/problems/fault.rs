@@ -224,7 +224,9 @@ fn plan(fault: &PlanFault, field: Option<&Field>, which: Part, words: &Words) ->
             likely = Arg::Number(minutes.likely, 2),
             most = Arg::Number(minutes.high, 2)
         ),
-        PlanFault::NoSuchTask { task } => part!(which, words, "problem-no-such-task", task = Arg::Name(task)),
+        PlanFault::NoSuchTask { task } => {
+            part!(which, words, "problem-no-such-task", task = Arg::Called(task))
+        }
         PlanFault::WageLikeCharge { wage, charged } => {
             part!(which, words, "problem-wage-like-charge", wage = *wage, charged = *charged)
         }

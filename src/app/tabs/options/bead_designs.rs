@@ -82,7 +82,8 @@ fn row(ui: &mut Ui, context: &WindowContext<'_>, of: &SealantBeads) {
         if planned { RichText::new(text).small().strong() } else { RichText::new(text).small() }
     };
     let share = |share: Percent| words.figures().percent(share.to_pct(), 0);
-    ui.add(Label::new(text(sealant.name.clone())).truncate()).on_hover_text(&sealant.name);
+    let name = words.called(&sealant.name);
+    ui.add(Label::new(text(name.clone().into_owned())).truncate()).on_hover_text(name.as_ref());
     ui.label(text(share(of.best.lasts)));
     ui.label(text(share(of.usual.lasts)));
     ui.label(text(say!(words, "bead-design-cost", cost = of.best.cost)));

@@ -130,7 +130,7 @@ fn hover(
         .map(|(at, option)| {
             let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
             let (number, (band, percent)) = (at + 1, percent(chance));
-            let option = &option.name;
+            let option = Arg::Called(&option.name);
             say!(
                 words,
                 "options-plot-point",
