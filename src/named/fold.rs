@@ -57,7 +57,7 @@ const fn plain(char: char) -> &'static str {
 
 /// A folded name with its abbreviations written out, and one with its words abbreviated: `st louis`
 /// gives `st louis` and `saint louis`. The name itself comes first; each spelling comes once.
-pub(super) fn spellings(folded: &str) -> Vec<String> {
+pub fn spellings(folded: &str) -> Vec<String> {
     const WORDS: [(&str, &str); 4] = [("st", "saint"), ("ste", "sainte"), ("ft", "fort"), ("mt", "mount")];
     let each = |change: fn(&str) -> Option<&'static str>| {
         let words = folded.split(' ').map(|word| change(word).unwrap_or(word));

@@ -7,7 +7,7 @@
 
 mod fold;
 
-pub use fold::fold;
+pub use fold::{fold, spellings};
 
 /// An entry of the catalog that jobs refer to.
 pub trait Named {

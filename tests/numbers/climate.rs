@@ -9,13 +9,14 @@ use std::time::{Duration, Instant};
 
 use gapwright::air::places::{
     AssetError, Caution, ClimateStation, Coordinates, Fault, FindError, Gazetteer, Place, PlaceClimate,
-    PlaceKind, Site, StationSource, Stations, Table, find, fold,
+    PlaceKind, Site, StationSource, Stations, Table, find,
 };
 use gapwright::air::psychrometrics::{saturation_pressure, vapor_pressure};
 use gapwright::air::{Air, HouseModel, IndoorAir, OutdoorYear};
 use gapwright::assess::assess;
 use gapwright::job::{Catalog, Severity, file};
 use gapwright::measure::{Humidity, Length, Temperature};
+use gapwright::named::fold;
 use proptest::prelude::*;
 
 const TOWNS: &[u8] = include_bytes!("../../assets/climate/towns.bin");

@@ -4,7 +4,6 @@ use std::cmp::Reverse;
 use std::sync::{LazyLock, OnceLock};
 
 use super::coordinates::Coordinates;
-use super::fold::spellings;
 use super::format::AssetError;
 use super::place::{FindError, Matches, Place, PlaceKind};
 use super::spelling::Spellings;
@@ -12,6 +11,7 @@ use super::towns::{Fit, Towns};
 use super::typed::{Typed, typed};
 use super::zips::Zips;
 use crate::measure::Length;
+use crate::named::spellings;
 
 /// How much a town at home counts above one abroad of as many people. `Birmingham` is first the one in
 /// Alabama, but `Paris` is first the one in France.
