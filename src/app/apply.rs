@@ -10,7 +10,7 @@ use super::field_place::tab_of;
 use super::lead::{self, Destination};
 use super::pick::Purpose;
 use super::toast::Toast;
-use super::view::Selected;
+use super::view::{Selected, Tab};
 use super::{App, joint_bar, time_line};
 use crate::assess::EntryPlace;
 use crate::export::DraftPapers;
@@ -82,6 +82,10 @@ impl App {
             Command::Tab(tab) => {
                 self.view.tab = tab;
                 self.settings.tab = tab;
+                // What is measured is of the visit.
+                if tab == Tab::Measure {
+                    (self.view.time.day, self.view.time.playing) = (0, false);
+                }
             }
             Command::Surface(surface) => {
                 self.view.surface = surface;

@@ -234,7 +234,12 @@ fn plan(ui: &mut Ui, context: &WindowContext<'_>, letter: &LetterText) {
             && let Some(price) = context.assessment.chosen().and_then(|option| option.price.as_ref())
         {
             let (total, owner) = (price.total, price.owner);
-            sentences(ui, &[say!(words, "homeowner-cost", total = total, owner = owner)]);
+            let cost = if owner == total {
+                say!(words, "homeowner-cost-all", total = total)
+            } else {
+                say!(words, "homeowner-cost", total = total, owner = owner)
+            };
+            sentences(ui, &[cost]);
         }
         ui.add_space(8.0);
         title(ui, &LetterPart::Asks.say(words));

@@ -66,6 +66,10 @@ pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: 
     if let Some(windows) = assumed.windows.filter(|_| option.sprays) {
         notes.push(say!(words, "price-assumes-windows", count = windows));
     }
+    let lead_safe = option.steps.iter().any(|step| matches!(step, Step::Do(task) if task == "lead_contain"));
+    if lead_safe && assessment.job.built.is_none() {
+        notes.push(say!(words, "price-assumes-lead"));
+    }
     if let Some(fixtures) = assumed.fixtures {
         notes.push(say!(words, "price-assumes-fixtures", count = fixtures));
     }

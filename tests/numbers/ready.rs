@@ -449,7 +449,7 @@ fn a_stack_that_cannot_dry_is_put_on_stickers_in_the_room_first() {
 }
 
 /// The chance of buckling goes smoothly with the readings: the gap to leave doesn't jump from one 64th to the next.
-/// Readings a tenth of a per cent wetter change it by no more than a few thousandths.
+/// Readings a fifth of a per cent wetter change it by no more than 3 in 100.
 #[test]
 fn the_chance_of_buckling_moves_smoothly() {
     let at = |minneapolis_too: bool, pct: f64| {
@@ -465,7 +465,7 @@ fn the_chance_of_buckling_moves_smoothly() {
             println!("{pct:.1} %: {:.2} % buckle, gap {gap:.2} mm", 100.0 * buckles);
         }
         for (pair, pct) in found.windows(2).zip(&readings) {
-            assert!((pair[1].0 - pair[0].0).abs() < 0.02, "at {pct} %: {pair:?}");
+            assert!((pair[1].0 - pair[0].0).abs() < 0.03, "at {pct} %: {pair:?}");
             assert!((pair[1].1 - pair[0].1).abs() < 0.25, "at {pct} %: {pair:?}");
         }
         // Wetter boards don't buckle more.

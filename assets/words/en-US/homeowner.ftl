@@ -22,4 +22,5 @@ homeowner-room-closed = { $days ->
    *[other] The room is closed for { $days } days.
 }
 homeowner-cost = It costs { $total }; you pay { $owner }.
+homeowner-cost-all = It costs { $total }.
 homeowner-caution = This is an estimate from a few readings. It doesn’t mean the building is safe or sound; local codes and licensed trades come first.

@@ -2,7 +2,7 @@
 
 price-tax-remark = Sales tax rules differ from state to state. Check with your bookkeeper.
 
-price-heading = Price: { $total }
+price-heading = { $option }: { $total }
 price-days-heading = Days: { $crew } on site, { $calendar } from first to last
 price-crew-heading = Room and crew
 price-tasks-heading = Tasks: { $hours }
@@ -31,6 +31,7 @@ price-assumes-access =
        *[steps] Assumed: work from a step stool. Set Access if the room is higher.
     }
 price-assumes-windows = Assumed: { $count } windows and doors to mask; none is drawn.
+price-assumes-lead = Assumed: lead paint, with the work that takes, because the year built is not known. Enter it under Measure.
 price-assumes-fixtures = Assumed: { $count } lights and vents to take down or mask.
 price-painting =
     { $way ->

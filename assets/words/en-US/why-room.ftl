@@ -8,7 +8,7 @@ why-method = From all readings together: we try thousands of possible histories,
 
 why-causes = Odds of each cause
 why-cause-chance = { cause-label }: { chance-percent }
-why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How common each cause is before anything is measured is an assumption (assets/causes.ron).
+why-causes-remark = Wet boards and ordinary movement rule each other out; the others may come with either. How common each cause is before anything is measured is an assumption.
 why-clues = Clues
 why-clue-for =
     { $size ->

@@ -22,4 +22,5 @@ homeowner-room-closed = { $days ->
    *[other] El cuarto queda cerrado { $days } días.
 }
 homeowner-cost = Cuesta { $total }; usted paga { $owner }.
+homeowner-cost-all = Cuesta { $total }.
 homeowner-caution = Este es un estimado con pocas lecturas. No significa que el edificio sea seguro o esté sano; los códigos locales y los oficios con licencia van primero.

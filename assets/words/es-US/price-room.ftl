@@ -2,7 +2,7 @@
 
 price-tax-remark = Las reglas del impuesto de venta cambian de un estado a otro. Pregunte a su contador.
 
-price-heading = Precio: { $total }
+price-heading = { $option }: { $total }
 price-days-heading = Días: { $crew } en la obra, { $calendar } de principio a fin
 price-crew-heading = Cuarto y cuadrilla
 price-tasks-heading = Tareas: { $hours }
@@ -31,6 +31,7 @@ price-assumes-access =
        *[steps] Se supone: trabajo desde un banco con escalones. Ponga otra cosa en Acceso si el cuarto es más alto.
     }
 price-assumes-windows = Se supone: { $count } ventanas y puertas que cubrir; no hay ninguna dibujada.
+price-assumes-lead = Se supone: pintura con plomo, con el trabajo que eso pide, porque no se sabe en qué año se construyó la casa. Ponga el año en Medir.
 price-assumes-fixtures = Se supone: { $count } lámparas y rejillas que bajar o cubrir.
 price-painting =
     { $way ->

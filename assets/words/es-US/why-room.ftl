@@ -8,7 +8,7 @@ why-method = De todas las lecturas juntas: probamos miles de historias posibles,
 
 why-causes = Probabilidad de cada causa
 why-cause-chance = { cause-label }: { chance-percent }
-why-causes-remark = Las tablas húmedas y el movimiento normal se excluyen entre sí; las otras causas pueden venir con cualquiera. Qué tan común es cada causa antes de medir es un supuesto (assets/causes.ron).
+why-causes-remark = Las tablas húmedas y el movimiento normal se excluyen entre sí; las otras causas pueden venir con cualquiera. Qué tan común es cada causa antes de medir es un supuesto.
 why-clues = Pistas
 why-clue-for =
     { $size ->

@@ -15,7 +15,7 @@ use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
 use crate::measure::{Money, parse_money};
-use crate::words::{Say as _, Words, options, say};
+use crate::words::{Arg, Say as _, Words, options, say};
 
 /// Room for an amount of money.
 const AMOUNT: f32 = 84.0;
@@ -47,7 +47,10 @@ pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     match &option.price {
         Some(price) => {
-            heading(ui, &say!(words, "price-heading", total = price.total));
+            heading(
+                ui,
+                &say!(words, "price-heading", option = Arg::Called(&option.name), total = price.total),
+            );
             build_up::price(ui, context, option, price);
         }
         None => {
