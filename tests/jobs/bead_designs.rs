@@ -81,6 +81,10 @@ fn trials_of_a_callback_favor_the_best_bead_over_the_usual_one() {
             let callback = found.chosen().unwrap().callback.clone();
             callback.map(|callback| callback.chance)
         };
+        // A bead that fills the V to the brim hides it: the best one must not, and pays for that.
+        if of.usual.form.v_filled > Percent::pct(80.0) {
+            continue;
+        }
         let (best, usual) = (chance(&of.best), chance(&of.usual));
         println!("{}: callback {best:?}, of the usual bead {usual:?}", job.title);
         let (Some(best), Some(usual)) = (best, usual) else { continue };

@@ -210,7 +210,6 @@ paper-product-brand = marca y lote que se usó
 paper-product-solids = { $solids } de sólidos
 paper-phone = Teléfono del dueño
 paper-getting-in = Cómo entrar
-paper-crew-day = día
 paper-crew-on-site = en la obra
 paper-crew-people = personas
 paper-hours-and-pieces = Horas y piezas que se llevó

@@ -38,6 +38,7 @@ verdict-lasts =
     }
 verdict-lasts-range = podría ser de { $low } a { $high }
 # Where that range would be from about nothing to about all.
+verdict-lasts-paint-decides = depende de la pintura
 verdict-lasts-either-way = podría aguantar o no
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.
 verdict-lasts-paint =
