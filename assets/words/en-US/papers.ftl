@@ -163,6 +163,7 @@ paper-narrow-joints = { $count ->
    *[other] them
 } up first.
 paper-steps = Day by day
+paper-plan-when = when
 paper-plan-what = what
 paper-plan-hours = hours each
 paper-plan-taken = hours taken

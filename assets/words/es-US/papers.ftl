@@ -163,6 +163,7 @@ paper-narrow-joints = { $count ->
    *[other] ábralas
 } más.
 paper-steps = Día por día
+paper-plan-when = cuándo
 paper-plan-what = qué
 paper-plan-hours = horas c/u
 paper-plan-taken = horas reales
