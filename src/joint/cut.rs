@@ -272,7 +272,7 @@ mod tests {
 
     fn laid(class: f64, lay: BeadLay) -> LaidBead {
         let text = format!(
-            "(name: \"\", class: \"\", stretch: {class:?}, squeeze: {class:?}, solids: 98.0, cure: 24.0, packs: [], source: \"\", kind: Assumption)"
+            "(name: \"\", class: \"\", stretch: {class:?}, squeeze: {class:?}, solids: 100.0, cure: 24.0, packs: [], source: \"\", kind: Assumption)"
         );
         let form = BeadForm {
             v_filled: Percent::pct(50.0),

@@ -157,7 +157,8 @@ fn a_wilder_room_never_favors_the_bead() {
             };
             // Narrow boards take no strips.
             let (Some(steady), Some(wild)) = (ahead(&rungs[0]), ahead(&rungs[2])) else { continue };
-            assert!(wild >= steady, "{name}, {bead:?}: {steady} and {wild} cents more than strips");
+            // The trials tell a cost to about ten dollars.
+            assert!(wild >= steady - 1000, "{name}, {bead:?}: {steady} and {wild} cents more than strips");
         }
     }
     assert!(more_often, "every bead fails in every room, or none does");
