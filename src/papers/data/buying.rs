@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption};
+use crate::measure::Money;
 use crate::named::Named;
 use crate::repair::{MaterialLine, Need, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
@@ -89,6 +90,13 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
             json!({ "name": say!(words, "paper-aisle", aisle = Arg::Id(aisle.key())), "lines": lines })
         })
         .collect()
+}
+
+/// What all of the list costs.
+pub(super) fn total(option: &RepairOption, words: &Words) -> String {
+    let lines = option.materials.iter().filter(|line| line.pieces > 0);
+    let all: Money = lines.map(|line| line.price.times(f64::from(line.pieces))).sum();
+    words.figures().money(all)
 }
 
 /// How much of a line is needed. Packs, cans and boards of several sizes share what is needed: it is given
