@@ -140,7 +140,7 @@ paper-hand-back = The owner uses the room in the evening: before you leave, roll
 paper-from-to = { $from } to { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
-paper-where-note = Gaps and board moisture as expected on { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
+paper-where-note = Gaps and board moisture as expected in the week of { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
 paper-where-note-boards = Gaps and board moisture as expected on { $date }. If the meter reads more than 2% above the table, stop and call: there may be a leak.
 paper-bead = Bead
 paper-bead-shape =
@@ -258,6 +258,7 @@ paper-aisle = { $aisle ->
    *[other] Other
 }
 paper-instead-sealant = any paintable sealant of { $class } or higher
+paper-instead-paint-solids = same type, at least { $solids } solids
 paper-instead-paint = same type, at least the same solids
 paper-instead-lumber = same profile and species, dried to the room
 paper-or-use = or use

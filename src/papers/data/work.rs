@@ -204,7 +204,7 @@ fn tasks_taken(option: &RepairOption, words: &Words) -> Vec<Value> {
 fn taken_note(chosen: Option<&RepairOption>, words: &Words) -> String {
     let note = words.text("paper-hours-and-pieces-note").into_owned();
     let timed = chosen.into_iter().flat_map(|option| &option.tasks).find_map(|task| match &task.basis {
-        RateBasis::Done { section } => Some(section.as_str()),
+        RateBasis::Done { section } => Some(section),
         _ => None,
     });
     match timed {
