@@ -39,7 +39,8 @@ impl App {
             Command::WriteRecordTo(folder) => {
                 let (job, words) =
                     (Arc::clone(self.session.job()), self.languages.paper_words(self.session.job()));
-                self.send(BackgroundTask::WriteRecord(folder, job, words));
+                let unread = self.session.document.unread.clone();
+                self.send(BackgroundTask::WriteRecord(folder, job, unread, words));
             }
             // What is unsaved is asked about once there is something to open.
             Command::Pick(purpose) => self.ask_path(purpose),

@@ -32,7 +32,7 @@ pub(super) enum BackgroundTask {
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
     WritePapers(PathBuf, Arc<Job>, Vec<Problem>, Templates, PaperWords, DraftPapers),
-    WriteRecord(PathBuf, Arc<Job>, PaperWords),
+    WriteRecord(PathBuf, Arc<Job>, Vec<Problem>, PaperWords),
     Learn(PathBuf),
 }
 
@@ -124,11 +124,11 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
         BackgroundTask::WritePapers(folder, job, unread, templates, words, drafts) => {
             let assessment = assess_job(job);
             let papers = Papers::of_file(&assessment, &unread, templates, &words);
-            let written = papers_to(&folder, &assessment, &papers, &words, drafts, canceled);
+            let written = papers_to(&folder, (&assessment, &unread), &papers, &words, drafts, canceled);
             Outcome::Papers(folder, written)
         }
-        BackgroundTask::WriteRecord(folder, job, words) => {
-            let written = write_record(&assess_job(job), &words, &folder);
+        BackgroundTask::WriteRecord(folder, job, unread, words) => {
+            let written = write_record(&assess_job(job), &unread, &words, &folder);
             let written = written.map(|_| Vec::new()).map_err(|error| error.say(&words.owner));
             Outcome::Papers(folder, written)
         }
@@ -144,14 +144,14 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
 /// templates.
 fn papers_to(
     folder: &Path,
-    assessment: &Assessment,
+    (assessment, unread): (&Assessment, &[Problem]),
     papers: &Papers,
     words: &PaperWords,
     drafts: DraftPapers,
     canceled: impl Fn() -> bool + Sync,
 ) -> Result<Vec<String>, String> {
     if assessment.is_delivery_only() {
-        return write_record(assessment, words, &folder.join(Folder::Crew.name()))
+        return write_record(assessment, unread, words, &folder.join(Folder::Crew.name()))
             .map(|_| Vec::new())
             .map_err(|error| error.say(&words.owner));
     }

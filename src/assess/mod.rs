@@ -66,8 +66,10 @@ use crate::air::IndoorYear;
 use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
 use crate::joint::{JointEdges, Sealant, Season};
-use crate::measure::{Length, Span, Volume};
-use crate::repair::{Caution, CautionWhen, Height, MethodId, TreatedJoint, rates_of, use_of, wet_sealant};
+use crate::measure::{Humidity, Length, Span, Volume};
+use crate::repair::{
+    Caution, CautionWhen, Height, MethodId, Outcome, TreatedJoint, rates_of, use_of, wet_sealant,
+};
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, joint_gaps, moisture_readings, reading_order};
 
@@ -161,11 +163,70 @@ impl Assessment {
         explicable.map(|(_, state)| state).max_by_key(|state| state.gaps.measured)
     }
 
-    /// The section whose mean joint is shown as typical: the one that speaks for the job, else the one
-    /// measured most.
+    /// The section whose mean joint is shown as typical: of those with a measured gap the one with the most open
+    /// to work on, which is what the callback was about and what the chance of another hangs on; else the one
+    /// that speaks for the job, else the one measured most.
     pub fn typical_section(&self) -> Option<&SectionState> {
+        let open = |at: usize| self.open_to_work_on(at);
+        let all = self.sections.iter().enumerate().filter(|(_, state)| state.gaps.measured > 0);
+        let worked_on = all.max_by(|(a, _), (b, _)| open(*a).total_cmp(&open(*b)));
+        let worked_on = worked_on.filter(|(at, _)| open(*at) > 0.0).map(|(_, state)| state);
         let measured = || self.sections.iter().max_by_key(|state| state.gaps.measured);
-        self.speaking_section().or_else(measured)
+        worked_on.or_else(|| self.speaking_section()).or_else(measured)
+    }
+
+    /// Length times gap today of the joints of a section that are worked on, m².
+    fn open_to_work_on(&self, section: usize) -> f64 {
+        let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let open = |joint: &JointState| {
+            let gap = joint.gap.map_or(Length::ZERO, |gap| gap.gap.mean);
+            gap.to_m() * self.layouts[joint.surface].joints[joint.joint].length().to_m()
+        };
+        treated.map(open).sum()
+    }
+
+    /// The joints of a section that are wide enough to be sealed on the day of sealing, narrowest first.
+    pub fn sealed_joints(&self, section: usize) -> Vec<&JointState> {
+        let sealed = |joint: &&JointState| {
+            joint.treated && joint.section == Some(section) && joint.at_sealing >= self.job.plan.narrowest
+        };
+        let mut joints: Vec<&JointState> = self.joints.iter().filter(sealed).collect();
+        joints.sort_by(|a, b| a.at_sealing.to_m().total_cmp(&b.at_sealing.to_m()));
+        joints
+    }
+
+    /// The humidity between which the room has to stay for the chance told to hold: where a plan holds it, that;
+    /// else from the driest the room is forecast to the dampest, and what was read in it, to the next 5 %. `None`
+    /// without a room.
+    pub fn humidity_to_keep(&self) -> Option<Span<Humidity>> {
+        if self.chosen().is_some_and(|option| matches!(option.outcome, Outcome::Bead { held: true, .. })) {
+            return Some(Span { low: Humidity::pct(40.0), high: Humidity::pct(50.0) });
+        }
+        let forecast = self.year.as_ref()?.range.iter().copied();
+        let read = sanitized(&self.job);
+        let read = read.survey.rooms.iter().map(|room| Span { low: room.humidity, high: room.humidity });
+        let all = forecast
+            .chain(read)
+            .reduce(|all, day| Span { low: all.low.min(day.low), high: all.high.max(day.high) })?;
+        let fives = |humidity: Humidity, round: fn(f64) -> f64| {
+            Humidity::pct(5.0 * round((humidity.to_pct() / 5.0 * 1e6).round() / 1e6))
+        };
+        Some(Span { low: fives(all.low, f64::floor), high: fives(all.high, f64::ceil) })
+    }
+
+    /// The gaps of a section's sealed joints between which the day of sealing is as forecast: from the low end of
+    /// the forecast of the narrowest to the high end of that of the widest, nine times in ten.
+    pub fn gaps_to_seal_at(&self, section: usize) -> Option<Span<Length>> {
+        let joints = self.sealed_joints(section);
+        let measured = |joint: &&&JointState| joint.gap.is_some_and(|gap| gap.measured);
+        let (narrowest, widest) = (joints.first()?.at_sealing, joints.last()?.at_sealing);
+        // What a joint that nobody measured may be says nothing of the day.
+        let bands = joints.iter().filter(measured).filter_map(|joint| self.gap_band_on(joint, self.seal_day));
+        let all = bands.fold(Span { low: narrowest, high: widest }, |all, band| Span {
+            low: all.low.min(band.low),
+            high: all.high.max(band.high),
+        });
+        Some(Span { low: all.low.max(self.job.plan.narrowest), high: all.high })
     }
 
     /// The section of this index on the surface of this index.
@@ -244,7 +305,40 @@ impl Assessment {
     /// The joints to read first, surface and joint by their indices; empty once the readings do.
     pub fn reading_order(&self) -> Vec<(usize, usize)> {
         let job = sanitized(&self.job);
-        reading_order(&job.surfaces, &self.layouts, &job.survey, self.gaps.next)
+        let mut order = reading_order(&job.surfaces, &self.layouts, &job.survey, self.gaps.next);
+        // What the verdict asks for comes first on the ladder, too.
+        if let Some(EntryPlace::Gaps(surface, section)) = self.next_reading().map(MissingEntry::place) {
+            let asked = |&(of, joint): &(usize, usize)| {
+                let section =
+                    self.sections.iter().position(|at| (at.surface, at.section) == (surface, section));
+                of == surface
+                    && section.is_some()
+                    && self.joint(of, joint).is_some_and(|at| at.section == section)
+            };
+            order.sort_by_key(|joint| !asked(joint));
+        }
+        order
+    }
+
+    /// Days from the visit on which to look at the typical joint again, when boards are widest and when they are
+    /// narrowest: after the sealing where one is planned, on every paper the same.
+    pub fn look_again(&self) -> Option<(usize, usize)> {
+        Some(self.typical_section()?.look_again(self.look_again_from()))
+    }
+
+    /// Days from the visit to the day from which to look again.
+    pub fn look_again_from(&self) -> usize {
+        if self.lays_beads() && self.job.done.finished.is_none() { self.seal_day } else { 0 }
+    }
+
+    /// What to read or enter next, on every paper the same: what the verdict asks for, else what would settle the
+    /// cause.
+    pub fn next_reading(&self) -> Option<MissingEntry> {
+        let settling = || {
+            let reading = self.causes.as_ref()?.most_informative?;
+            Some(MissingEntry::ForTheCause(reading))
+        };
+        self.verdict().helps_most.or_else(settling)
     }
 
     /// Length of joint that is sealed again.
@@ -406,6 +500,9 @@ fn cautions(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Vec<Caut
         CautionWhen::BuiltBefore(year) => job.built.is_none_or(|built| built < year),
         CautionWhen::Overhead => overhead,
         CautionWhen::Ladders => overhead || job.plan.site.height != Height::Steps,
+        CautionWhen::Sealing => catalog
+            .method(job.plan.chosen)
+            .is_some_and(|method| matches!(method.outcome, Outcome::Bead { .. })),
         CautionWhen::Wet => sections.iter().any(SectionState::is_wetted),
     };
     catalog.cautions.iter().filter(applies).cloned().collect()

@@ -72,14 +72,15 @@ pub struct SectionState {
 const LOOK_AGAIN: usize = 60;
 
 impl SectionState {
-    /// Days from the visit on which to look again, at least two months ahead: when the boards are widest
-    /// and when they are narrowest in the coming year.
-    pub fn look_again(&self) -> (usize, usize) {
+    /// Days from the visit on which to look again, at least two months after the day `from`: when the boards are
+    /// widest and when they are narrowest in the year after it.
+    pub fn look_again(&self, from: usize) -> (usize, usize) {
         let narrowing = |day: &usize| self.motion.narrowing[*day];
-        let year = || LOOK_AGAIN..crate::air::DAYS;
+        let from = from.min(crate::joint::HORIZON - crate::air::DAYS);
+        let year = || from + LOOK_AGAIN..from + crate::air::DAYS;
         let least = year().min_by(|a, b| narrowing(a).total_cmp(&narrowing(b)));
         let most = year().max_by(|a, b| narrowing(a).total_cmp(&narrowing(b)));
-        (least.unwrap_or(LOOK_AGAIN), most.unwrap_or(LOOK_AGAIN))
+        (least.unwrap_or(from + LOOK_AGAIN), most.unwrap_or(from + LOOK_AGAIN))
     }
 
     /// Share of the present mean gap that closes by itself in the coming year, 0 to 1.

@@ -26,6 +26,8 @@ pub enum AgainstMarks {
     Driest {
         /// The driest mark.
         meets: usize,
+        /// Whether the whole interval is within it.
+        surely: bool,
     },
     /// Within one mark and wetter than the next drier one.
     Between {
@@ -52,7 +54,9 @@ pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark
     let misses = marks.iter().rposition(|mark| moisture > mark.most);
     let surely = misses.is_some_and(|mark| interval.low > marks[mark].most);
     match (meets, misses) {
-        (Some(meets), None) => Some(AgainstMarks::Driest { meets }),
+        (Some(meets), None) => {
+            Some(AgainstMarks::Driest { meets, surely: interval.high <= marks[meets].most })
+        }
         (Some(meets), Some(misses)) => Some(AgainstMarks::Between { meets, misses, surely }),
         (None, Some(misses)) => Some(AgainstMarks::Green { misses, surely }),
         (None, None) => None,
@@ -81,7 +85,8 @@ mod tests {
 
     #[test]
     fn a_moisture_stands_between_the_mark_it_meets_and_the_one_it_misses() {
-        assert_eq!(at(12.0, 10.0), Some(AgainstMarks::Driest { meets: 0 }));
+        assert_eq!(at(12.0, 10.0), Some(AgainstMarks::Driest { meets: 0, surely: false }));
+        assert_eq!(at(10.0, 8.0), Some(AgainstMarks::Driest { meets: 0, surely: true }));
         assert_eq!(at(17.0, 14.0), Some(AgainstMarks::Between { meets: 2, misses: 1, surely: false }));
         assert_eq!(at(17.0, 15.5), Some(AgainstMarks::Between { meets: 2, misses: 1, surely: true }));
         assert_eq!(at(24.0, 18.0), Some(AgainstMarks::Green { misses: 2, surely: false }));

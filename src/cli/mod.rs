@@ -17,7 +17,6 @@ use arguments::{Arguments, Command, PaperLanguages};
 use folder::{assess_folder, rates};
 use opened::{Opened, file_name, job_files, plain_words};
 
-use crate::assess::Assessment;
 use crate::export::{
     DraftPapers, NextInstallReport, OutFolder, Report, WriteError, export, job_calendar, job_schema,
     joints_csv, report_schema, write_papers, write_record, year_csv,
@@ -146,7 +145,7 @@ fn ready(
             .into_owned());
     };
     if let Some(folder) = out {
-        delivery_papers(assessment, &paper_words(&assessment.job, languages)?, folder)?;
+        delivery_papers(opened, &paper_words(&assessment.job, languages)?, folder)?;
     } else if json {
         let report = NextInstallReport::new(assessment);
         print(&(serde_json::to_string_pretty(&report).map_err(|error| error.to_string())? + "\n"))?;
@@ -220,8 +219,9 @@ fn paper_words(job: &Job, chosen: &PaperLanguages) -> Result<PaperWords, String>
 }
 
 /// Writes the record of a delivery and what goes with it.
-fn delivery_papers(assessment: &Assessment, words: &PaperWords, out: &Path) -> Result<(), String> {
-    for path in write_record(assessment, words, out).map_err(|error| error.say(&words.owner))? {
+fn delivery_papers(opened: &Opened, words: &PaperWords, out: &Path) -> Result<(), String> {
+    let written = write_record(&opened.assessment, &opened.unread, words, out);
+    for path in written.map_err(|error| error.say(&words.owner))? {
         print(&format!("{}\n", path.display()))?;
     }
     Ok(())
@@ -259,7 +259,7 @@ fn papers(
         good = all.held.is_empty() && all.written.iter().all(|paper| paper.fault.is_none());
     }
     if assessment.next_install.is_some() {
-        delivery_papers(assessment, &words, &out.join(Folder::Crew.name()))?;
+        delivery_papers(opened, &words, &out.join(Folder::Crew.name()))?;
     }
     Ok(if good { judged(opened) } else { Outcome::Faulty })
 }

@@ -4,7 +4,7 @@
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 
-use crate::assess::{Assessment, SectionState, date_after};
+use crate::assess::{Assessment, date_after};
 use crate::words::{Words, next_install, say};
 
 /// A line is folded after so many octets.
@@ -52,10 +52,8 @@ fn sealing(assessment: &Assessment, words: &Words) -> Option<Entry> {
 /// The days on which to measure again.
 fn follow_ups(assessment: &Assessment, words: &Words) -> Vec<Entry> {
     let job = &*assessment.job;
-    let Some(days) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
-        return Vec::new();
-    };
-    let (humid, dry) = SectionState::look_again(days);
+    let measured = assessment.typical_section().is_some_and(|state| state.gaps.measured > 0);
+    let Some((humid, dry)) = assessment.look_again().filter(|_| measured) else { return Vec::new() };
     let title = &job.title;
     let told = say!(words, "calendar-follow-up-told");
     [

@@ -8,6 +8,7 @@ use super::calendar::next_reading_calendar;
 use super::report::NextInstallReport;
 use super::{OutFolder, WriteError};
 use crate::assess::Assessment;
+use crate::job::Problem;
 use crate::papers::{Folder, PAGE_FILE, Paper, PaperError, PaperWords, Papers, record};
 use crate::words::{Arg, Say, Words, say};
 
@@ -204,16 +205,17 @@ pub fn write_papers(
 }
 
 /// Writes the record of a next install into a folder, which is made if it is not there: record and card as PDF,
-/// the figures as JSON, the next reading as a calendar entry. Gives back where each is.
+/// the figures as JSON, the next reading as a calendar entry. Gives back where each is. `unread` is what could not be read of the job's file.
 ///
 /// # Errors
 /// If a template does not compile, or the folder or a file cannot be written.
 pub fn write_record(
     assessment: &Assessment,
+    unread: &[Problem],
     words: &PaperWords,
     folder: &Path,
 ) -> Result<Vec<PathBuf>, PapersError> {
-    let mut made: Vec<(&str, Vec<u8>)> = record(assessment, words)?;
+    let mut made: Vec<(&str, Vec<u8>)> = record(assessment, unread, words)?;
     if let Some(report) = NextInstallReport::new(assessment) {
         let text = serde_json::to_string_pretty(&report).unwrap_or_default();
         made.push(("delivery-record.json", (text + "\n").into_bytes()));

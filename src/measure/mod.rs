@@ -39,6 +39,6 @@ pub enum Units {
     #[default]
     Inches,
     /// Millimeters and meters; degrees Celsius; liters.
-    #[serde(rename = "Millimetres")]
+    #[serde(rename = "Millimetres", alias = "Millimeters")]
     Millimeters,
 }

@@ -54,9 +54,10 @@ pub(super) fn least_gap(asked: f64, chance: impl Fn(Length) -> f64) -> Length {
     let around = (step(top.saturating_sub(1)), step((top + 1).min(tried.len() - 1)));
     let (peak, most) = peak(around, |at| chance(gap(at)));
     let most = most.max(tried[top]);
-    // Halfway from what is asked to certainty nothing is gained by a wider gap; but what is asked, and a little
-    // more, is not given away for a narrower one.
-    let enough = (most - WORTH).min(f64::midpoint(asked, 1.0)).max((asked + WORTH).min(most));
+    // Halfway from what is asked to certainty nothing is gained by a wider gap; but what is asked is not given
+    // away for a narrower one.
+    let enough = (most - WORTH).min(f64::midpoint(asked, 1.0));
+    let enough = if most >= asked { enough.max(asked) } else { enough };
     match tried.iter().position(|chance| *chance >= enough) {
         Some(0) => Length::ZERO,
         Some(first) => gap(bisect(step(first - 1), step(first), FINE, |at| chance(gap(at)) < enough)),

@@ -180,6 +180,8 @@ pub enum CautionWhen {
     Ladders,
     /// Boards got wet.
     Wet,
+    /// The chosen option lays beads.
+    Sealing,
 }
 
 /// Whose papers a caution stands on.

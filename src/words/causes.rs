@@ -60,7 +60,9 @@ pub fn marks(against: AgainstMarks, marks: &[Mark], words: &Words) -> String {
     let name = |mark: usize| Arg::Name(marks.get(mark).map(|mark| mark.name.as_str()).unwrap_or_default());
     let sure = |surely: bool| Arg::Id(if surely { "yes" } else { "no" });
     match against {
-        AgainstMarks::Driest { meets } => say!(words, "cause-mark-driest", meets = name(meets)),
+        AgainstMarks::Driest { meets, surely } => {
+            say!(words, "cause-mark-driest", surely = sure(surely), meets = name(meets))
+        }
         AgainstMarks::Between { meets, misses, surely } => say!(
             words,
             "cause-mark-between",

@@ -1,13 +1,13 @@
 //! The sentences of the homeowner's letter, for someone who never heard of moisture content.
 
 use super::causes::{odds, percent};
-use super::verdict::{WORTH_A_RANGE, whole_percent};
+use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
 use super::{Arg, Say, Words, say};
 use crate::assess::InstallMoisture;
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::belief::Cause;
-use crate::job::{Job, LetterPart};
-use crate::measure::{Length, Moisture, Percent};
+use crate::job::LetterPart;
+use crate::measure::{Humidity, Length, Moisture, Percent};
 use crate::repair::{MethodId, Risk};
 
 /// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
@@ -17,8 +17,8 @@ const TOO_WET: f64 = 4.0;
 const SURE: f64 = 0.9;
 const LIKELY: f64 = 0.6;
 
-/// A range as wide as this leaves everything open.
-const TELLS_NOTHING: f64 = 0.9;
+/// A gap below this is told as closed: no gauge shows it.
+const CLOSED: Length = Length::inches(1.0 / 64.0);
 
 /// Best weeks that span fewer than this many are worth naming.
 const SEASON_WEEKS: usize = 50;
@@ -58,7 +58,7 @@ impl LetterText {
             why: why(assessment, words),
             moves: moves(assessment, words),
             plan: plan.unwrap_or_default(),
-            asks: asks(&assessment.job, words),
+            asks: asks(assessment, words),
             more: Vec::new(),
         }
     }
@@ -205,15 +205,24 @@ fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
     let Some(state) = assessment.typical_section().filter(|state| state.gaps.measured > 0) else {
         return vec![];
     };
+    let room = room_runs(assessment, words);
     let (now, (narrowest, widest)) = (state.gaps.mean, state.year_gap);
     let date = date_after(&assessment.job, state.narrowest_day);
-    vec![if state.narrowest_day == 0 {
+    let joint = if state.narrowest_day == 0 {
         say!(words, "letter-keeps-opening", now = now, widest = widest)
-    } else if narrowest <= Length::ZERO {
+    } else if narrowest < CLOSED {
         say!(words, "letter-closes", now = now, date = date, widest = widest)
     } else {
         say!(words, "letter-moves", now = now, narrowest = narrowest, date = date, widest = widest)
-    }]
+    };
+    [joint].into_iter().chain(room).collect()
+}
+
+/// Between which humidities the room runs over the year.
+fn room_runs(assessment: &Assessment, words: &Words) -> Option<String> {
+    let days = assessment.year.as_ref()?.days.iter().map(|air| air.humidity);
+    let (low, high) = (days.clone().reduce(Humidity::min)?, days.reduce(Humidity::max)?);
+    Some(say!(words, "letter-room-runs", low = low, high = high))
 }
 
 /// What will be done, when, and why then; first that it is advised against, if it is.
@@ -293,7 +302,7 @@ pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
 fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
     let (band, chance) = percent(risk.chance);
     let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
-    if risk.interval.high - risk.interval.low >= TELLS_NOTHING {
+    if risk.interval.high - risk.interval.low > SAYS_NOTHING {
         sentences.push(say!(words, "letter-reopening-open"));
     } else if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
         let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
@@ -317,10 +326,19 @@ pub(super) fn days(option: &RepairOption, words: &Words) -> Option<String> {
 }
 
 /// What is asked of the homeowner.
-fn asks(job: &Job, words: &Words) -> Vec<String> {
-    vec![
-        say!(words, "letter-ask-humidity"),
-        say!(words, "letter-ask-call"),
-        say!(words, "letter-ask-visit", years = job.plan.warranty_years),
-    ]
+fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let job = &*assessment.job;
+    let mut asks = Vec::new();
+    asks.extend(
+        assessment
+            .humidity_to_keep()
+            .map(|keep| say!(words, "letter-ask-humidity", low = keep.low, high = keep.high)),
+    );
+    asks.push(match assessment.lays_beads() {
+        true => say!(words, "letter-ask-call"),
+        // What stays open on purpose is no reason to call.
+        false => say!(words, "letter-ask-call-open"),
+    });
+    asks.push(say!(words, "letter-ask-visit", years = job.plan.warranty_years));
+    asks
 }

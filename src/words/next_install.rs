@@ -128,11 +128,12 @@ pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
 fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> String {
     let (low, high, gap) = (hang.range.low, hang.range.high, hang.gap);
     let kind = kind_of_gap(gap);
+    let below = " ".to_owned() + &say!(words, "next-hang-below", low = low);
     if hang.day <= found.today {
-        return say!(words, "next-hang-now", low = low, high = high, kind = kind, gap = gap);
+        return say!(words, "next-hang-now", low = low, high = high, kind = kind, gap = gap) + &below;
     }
     let date = day(found, hang.day, words);
-    say!(words, "next-hang-then", date = &date, low = low, high = high, kind = kind, gap = gap)
+    say!(words, "next-hang-then", date = &date, low = low, high = high, kind = kind, gap = gap) + &below
 }
 
 /// What boards for this room should be, where that is not told with a day, and the rule that is held to.

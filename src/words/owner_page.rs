@@ -2,11 +2,11 @@
 
 use super::answer::days;
 use super::causes::{chance_as_odds, odds};
-use super::verdict::{WORTH_A_RANGE, whole_percent};
+use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
 use super::{Arg, Words, say};
 use crate::assess::{Assessment, JointWeek, RepairOption, RepairedJoint, RepairedLook};
 use crate::joint::{BeadCut, BeadState};
-use crate::measure::Length;
+use crate::measure::{Length, Span};
 use crate::repair::{Outcome, Risk};
 
 /// A fact of the repair: what it is about, what is so, and a remark, which may be empty.
@@ -50,8 +50,15 @@ fn when(assessment: &Assessment, option: &RepairOption, words: &Words) -> String
 
 /// Within how long joints may open again, and how far that chance may be off where that is far.
 fn within(risk: &Risk, years: u32, words: &Words) -> String {
-    if risk.interval.high - risk.interval.low < WORTH_A_RANGE {
+    let width = |range: &Span<f64>| range.high - range.low;
+    if width(&risk.interval) < WORTH_A_RANGE {
         return say!(words, "owner-page-within", years = years);
+    }
+    // Such a range says nothing by its figures.
+    if width(&risk.interval) > SAYS_NOTHING {
+        let of_paint = width(&risk.without_paint_interval) <= SAYS_NOTHING;
+        let why = Arg::Id(if of_paint { "paint" } else { "house" });
+        return say!(words, "owner-page-within-open", years = years, why = why);
     }
     let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
     say!(words, "owner-page-within-range", years = years, low = low, high = high)

@@ -66,8 +66,11 @@ pub fn warranted(
         say!(words, "proposal-warranted-work", years = plan.warranty_years)
     }];
     lines.extend(option.callback.as_ref().map(|risk| {
-        let (band, chance) = percent(risk.chance);
-        say!(words, "proposal-come-back", band = band, chance = chance)
+        // Fine cracks in the paint over a sound bead are not warranted, so they are not counted either.
+        let of_beads = assessment.lays_beads();
+        let (band, chance) = percent(if of_beads { risk.without_paint } else { risk.chance });
+        let said = say!(words, "proposal-come-back", band = band, chance = chance);
+        if of_beads { said + " " + &say!(words, "proposal-come-back-paint") } else { said }
     }));
     lines
 }
@@ -76,9 +79,10 @@ pub fn warranted(
 pub fn not_warranted(assessment: &Assessment, words: &Words) -> Vec<String> {
     let seen = assessment.job.plan.callback.seen_from;
     let beads = assessment.lays_beads().then(|| say!(words, "proposal-hairlines", seen = seen));
-    let all = ["water", "air", "house", "others"];
-    let all = all.map(|of| say!(words, "proposal-not-warranted", what = Arg::Id(of)));
-    beads.into_iter().chain(all).collect()
+    let keep = assessment.humidity_to_keep();
+    let air = keep.map(|keep| say!(words, "proposal-not-warranted-air", low = keep.low, high = keep.high));
+    let of = |what| say!(words, "proposal-not-warranted", what = Arg::Id(what));
+    beads.into_iter().chain([of("water")]).chain(air).chain(["house", "others"].map(of)).collect()
 }
 
 /// What is due when: the user's own terms, else the deposit and the rest.
@@ -96,6 +100,18 @@ pub fn payment(job: &Job, price: &Price, words: &Words) -> Vec<String> {
     } else {
         vec![say!(words, "proposal-due", amount = price.balance())]
     }
+}
+
+/// What must be done before the work, a sentence each: where water gets in, that comes first.
+pub fn conditions(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let wet = assessment.sections.iter().filter(|state| state.is_wetted());
+    let names: Vec<&str> = wet
+        .map(|state| assessment.job.surfaces[state.surface].sections[state.section].name.as_str())
+        .collect();
+    let count = names.len();
+    let first =
+        (count > 0).then(|| say!(words, "proposal-water-first", count = count, sections = Arg::Names(names)));
+    first.into_iter().collect()
 }
 
 /// That a supplier has not agreed to pay, where one is asked to.

@@ -15,7 +15,7 @@ const DOT: &str = " · ";
 /// A chance that is known to within no better than this is said with its range.
 pub(super) const WORTH_A_RANGE: f64 = 0.15;
 /// From this width on a range leaves everything open; where paint makes it so, that is said instead.
-const SAYS_NOTHING: f64 = 0.85;
+pub(super) const SAYS_NOTHING: f64 = 0.85;
 
 /// The first line: what to do, or what comes first.
 pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {

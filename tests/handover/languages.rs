@@ -131,7 +131,7 @@ fn papers(found: &Assessment, language: &'static Language) -> Vec<(String, Strin
         all.push(("page".to_owned(), shown(&papers.owner_page().unwrap().html)));
     }
     if found.next_install.is_some() {
-        for (name, bytes) in record(found, &words).unwrap().into_iter().take(2) {
+        for (name, bytes) in record(found, &[], &words).unwrap().into_iter().take(2) {
             all.push((name.to_owned(), pdf_extract::extract_text_from_mem(&bytes).unwrap()));
         }
     }

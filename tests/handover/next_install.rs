@@ -146,7 +146,7 @@ fn the_papers_hold_the_readings_and_the_card_is_one_page() {
         let mut job = file::read(DELIVERY).unwrap().job;
         job.units = units;
         let found = assess(job.clone(), Catalog::built_in());
-        let papers = record(&found, &PaperWords::us_english(&job)).unwrap();
+        let papers = record(&found, &[], &PaperWords::us_english(&job)).unwrap();
         let text = |at: usize| pdf_extract::extract_text_from_mem(&papers[at].1).unwrap();
         let pages = |at: usize| pdf_extract::extract_text_from_mem_by_pages(&papers[at].1).unwrap().len();
         assert_eq!((papers[1].0, pages(1)), ("delivery-card.pdf", 1));
@@ -158,5 +158,21 @@ fn the_papers_hold_the_readings_and_the_card_is_one_page() {
             assert!(record.contains(shown), "{shown} is not in {record}");
         }
         assert!(record.contains("Fennimore Lumber Yard") && record.contains("R. Marlow"));
+    }
+}
+
+/// A line of the file that couldn't be read marks both papers of a delivery as drafts; without one neither is.
+#[test]
+fn papers_of_a_delivery_whose_file_lost_a_line_are_drafts() {
+    let broken = DELIVERY.replacen("reading: Some(13.5)", "reading: Some(\"wet\")", 1);
+    assert_ne!(broken, DELIVERY);
+    for (text, lost) in [(DELIVERY, false), (broken.as_str(), true)] {
+        let loaded = file::read(text).unwrap();
+        assert_eq!(!loaded.problems.is_empty(), lost);
+        let found = assess(loaded.job.clone(), Catalog::built_in());
+        for (name, pdf) in record(&found, &loaded.problems, &PaperWords::us_english(&loaded.job)).unwrap() {
+            let text = pdf_extract::extract_text_from_mem(&pdf).unwrap();
+            assert_eq!(text.contains("DRAFT"), lost, "{name}: {text}");
+        }
     }
 }

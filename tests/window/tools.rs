@@ -241,7 +241,7 @@ fn a_way_of_ones_own_is_made_changed_and_chosen() {
     click(&mut window, "Catalog");
     click(&mut window, "Your own repair options");
     click(&mut window, "Add an option like the selected one");
-    click(&mut window, "Reseal across the V (mine)");
+    click(&mut window, "Reseal across the joint (mine)");
     enter(&mut window, "Option name", "Quick reseal");
     click(&mut window, "Remove: Scuff and dust");
     let own = window.state().job().price_book.clone().unwrap();

@@ -69,7 +69,11 @@ cause-clue-failures =
         }
     }
 
-cause-mark-driest = The boards were as dry as the { $meets } stamp promises.
+cause-mark-driest =
+    { $surely ->
+        [yes] The boards were as dry as the { $meets } stamp promises.
+       *[no] The boards were probably as dry as the { $meets } stamp promises.
+    }
 cause-mark-between =
     { $surely ->
         [yes] The boards were within what the { $meets } stamp allows, but wetter than { $misses }.

@@ -36,7 +36,7 @@ letter-moistures = The boards are at about { $low }–{ $high }% moisture conten
 
 ## What happened
 
-letter-wetted = Part of your boards got wet. Wet boards swell and crush each other’s edges, and when they dry the gaps are wider than before.
+letter-wetted = Some of your boards got wet. Wet boards swell and crush each other’s edges, and when they dry the gaps are wider than before.
 letter-framing-moved = One joint is open far more than the rest, so the framing behind it has probably moved. We’ll look at that first.
 letter-weak-sealant = A good sealant handles this much movement, but the one in your joints let go at small openings.
 letter-wood-moves = Wood takes on and gives off moisture with the air around it, and a board gets narrower as it dries.
@@ -59,6 +59,8 @@ letter-keeps-opening = Left alone, a typical joint, { $now } wide today, keeps o
 letter-closes = Left alone, a typical joint, { $now } wide today, will be closed in the most humid weeks (around { $date }) and { $widest } wide in the driest.
 letter-moves = Left alone, a typical joint, { $now } wide today, will be about { $narrowest } in the most humid weeks (around { $date }) and { $widest } in the driest.
 
+letter-room-runs = As you live in it now, the room runs from about { $low } humidity in its driest days to about { $high } in its dampest.
+
 ## What we'll do
 
 letter-replace = We take the boards down and install new ones that have dried to your room first: we stack them in the room, with air all around, until the meter says they’re ready. We paint them on all sides before they go up, tongues too, so no bare wood shows when they move.
@@ -67,7 +69,7 @@ letter-too-narrow = Most of the open joints are narrower than { $narrowest } eve
 letter-reseal = We scrape out the old caulk, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
     [one] 1 coat of paint
    *[other] { $coats } coats of paint
-}. The sealant we use: { $sealant }. The V between the boards stays visible.
+}. The sealant we use: { $sealant }.
 letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
 letter-any-time = Any time of year works.
@@ -97,7 +99,8 @@ letter-days-closed = The work will take us { $days ->
 
 ## What we ask of you
 
-letter-ask-humidity = Keep the room between about 35% and 55% humidity year-round; a small hygrometer will show you.
+letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
+letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
 letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp.
 letter-ask-visit = { $years ->
     [0] Let us take another look after the first full year.

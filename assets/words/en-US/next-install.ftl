@@ -104,6 +104,7 @@ next-hang-then =
         [tight] On { $date }, hang them if the boards you meter average { $low } to { $high }. Hang them tight.
        *[gap] On { $date }, hang them if the boards you meter average { $low } to { $high }. Leave { $gap } at each joint.
     }
+next-hang-below = Under { $low } is no reason to send boards back: type the readings in, and leave the gap it says then.
 next-hang-dry = They’re dry for this room: { $mean } now, and about { $settled } once they settle. They’ll swell, so don’t leave less than this gap.
 next-too-dry = They’re too dry: { $mean } on average. Hung now, they’d swell and push on each other. On stickers in the room they take up what they lack.
 next-mixed = That’s not one load: the boards average { $mean }, but single boards are about { $spread } wetter or drier than that.
@@ -117,7 +118,7 @@ next-so-few =
         [one] 1 board says too little: a wet one may sit beside it. Meter { $more } more, from the top, middle and bottom of the stack.
        *[other] { $count } boards say too little: a wet one may sit beside them. Meter { $more } more, from the top, middle and bottom of the stack.
     }
-next-lot = The boards average { $moisture }, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
+next-lot = Corrected for the wood’s temperature, the boards average { $moisture }, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
 next-offset = Most of that doubt is the meter’s own error, which all readings share. More boards won’t lower it; a second meter or an oven-dry sample will.
 next-dry-shell = The boards are likely wetter inside than near the face: about { $core } against { $shell }. Pins in only { $pins } read too dry. Drive them in { $deep }.
 next-core = About { $shell } near the face, about { $core } in the middle.

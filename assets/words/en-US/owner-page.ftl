@@ -22,6 +22,13 @@ owner-page-within = { $years ->
     [one] within 1 year
    *[other] within { $years } years
 }
+owner-page-within-open = { $years ->
+    [one] within 1 year
+   *[other] within { $years } years
+}; could go either way: { $why ->
+    [paint] nobody can say how far the paint stretches before it shows fine cracks
+   *[house] not everything about the house is known
+}
 owner-page-within-range = { $years ->
     [one] within 1 year; could be { $low } to { $high }
    *[other] within { $years } years; could be { $low } to { $high }

@@ -24,15 +24,20 @@ proposal-come-back = { $band ->
     [over] We put the chance that we’ll have to at over { $chance }. The letter says why.
    *[plain] We put the chance that we’ll have to at about { $chance }. The letter says why.
 }
+proposal-come-back-paint = Fine cracks in the paint over caulk that holds are not counted, and not covered.
+proposal-water-first = { $count ->
+    [one] Water is getting into section { $sections }. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
+   *[other] Water is getting into sections { $sections }. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
+}
 proposal-no-warranty = This proposal gives no written warranty. State law may still give you rights.
 proposal-against-not-warranted = We advise against this repair, so we can’t warrant that the joints stay closed.
 proposal-hairlines = Gaps and cracks in the paint narrower than { $seen }
 proposal-not-warranted = { $what ->
     [water] Damage from leaks, floods, or wet boards
-    [air] Gaps that open while the room is kept drier than about 35% or damper than about 55% humidity
     [house] Movement of the framing or the house
    *[others] Joints and surfaces not named above, and work others do on ours
 }
+proposal-not-warranted-air = Gaps that open while the room is drier than about { $low } or damper than about { $high } humidity
 proposal-balance = { $amount } is due when the work is finished.
 proposal-due = { $amount } is due when the work is finished.
 proposal-supplier = We are asking the supplier for { $amount }. They haven’t agreed to it yet. You owe no more than your part above unless you agree to it in writing.
@@ -47,7 +52,7 @@ proposal-notice = { $notice ->
     [lead] In a home built before 1978, paid work that disturbs more than { $units ->
         [inches] 6 sq ft
        *[millimeters] 0.56 m²
-    } of paint in a room usually takes an EPA-certified firm, and you get the pamphlet “Renovate Right” no more than 60 days before work starts (40 CFR 745, subpart E, 2008; the 60 days from memory). State programs may ask for more. Check your local rules.
+    } of paint in a room usually takes an EPA-certified firm, and you get the pamphlet “Renovate Right” no more than 60 days before work starts (40 CFR 745, subpart E, 2008). State programs may ask for more. Check your local rules.
     [cancel] If you sign at home, you can usually cancel until midnight of the third business day after signing; Saturdays count, Sundays and federal holidays don’t (16 CFR 429, as amended 2015; sales of $25 or more). You then get two dated cancellation forms with this proposal. Your state may give you longer. Check your local rules.
     [contract] Many states ask for a written contract with a license or registration number, and limit the deposit. Check your local rules.
    *[liens] In many states, workers and suppliers who aren’t paid can file a lien on your home. Ask for a lien release with each payment. Check your local rules.

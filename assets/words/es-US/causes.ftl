@@ -69,7 +69,11 @@ cause-clue-failures =
         }
     }
 
-cause-mark-driest = Las tablas estaban tan secas como promete el sello { $meets }.
+cause-mark-driest =
+    { $surely ->
+        [yes] Las tablas estaban tan secas como promete el sello { $meets }.
+       *[no] Las tablas probablemente estaban tan secas como promete el sello { $meets }.
+    }
 cause-mark-between =
     { $surely ->
         [yes] Las tablas estaban dentro de lo que permite el sello { $meets }, pero más húmedas que { $misses }.

@@ -97,10 +97,12 @@ letter-days-closed = El trabajo nos toma { $days ->
 
 ## What we ask of you
 
-letter-ask-humidity = Mantenga el cuarto entre 35% y 55% de humedad todo el año, más o menos; un higrómetro pequeño se lo indica.
+letter-ask-humidity = Nuestros cálculos cuentan con que el cuarto se mantenga entre { $low } y { $high } de humedad, más o menos, todo el año; un higrómetro pequeño se lo indica.
 letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo.
 letter-ask-visit = { $years ->
     [0] Permítanos volver a revisar después del primer año completo.
     [one] Permítanos volver a revisar antes de que se cumpla el primer año.
    *[other] Permítanos volver a revisar después del primer año completo, y en cualquier momento durante { $years } años.
 }
+letter-room-runs = Tal como vive usted ahora en el cuarto, la humedad va de cerca de { $low } en los días más secos a cerca de { $high } en los más húmedos.
+letter-ask-call-open = Las juntas muestran una línea abierta a propósito, y cambia con las estaciones. Llámenos si una se abre mucho más de lo que le dijimos, o si ve un lugar húmedo.

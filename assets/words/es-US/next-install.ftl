@@ -279,3 +279,4 @@ pick-record = Guardar el registro
     .button = Guardar
 
 why-next-install = Antes de la próxima instalación
+next-hang-below = Menos de { $low } no es motivo para devolver las tablas: ponga las lecturas y deje la abertura que se indique entonces.

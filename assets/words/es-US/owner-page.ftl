@@ -69,3 +69,10 @@ owner-page-covered-closed = Un tapajuntas cubre la junta. Detrás, las tablas es
 owner-page-glued = Aquí las tablas están pegadas entre sí y no se ve ninguna abertura.
 owner-page-laid = Tablas puestas bien juntas y secadas al nivel de su cuarto: la junta está abierta { $gap }.
 owner-page-laid-closed = Tablas puestas bien juntas y secadas al nivel de su cuarto: la junta está cerrada.
+owner-page-within-open = { $years ->
+    [one] en 1 año
+   *[other] en { $years } años
+}; puede salir de las dos formas: { $why ->
+    [paint] nadie sabe cuánto se estira la pintura antes de mostrar grietas finas
+   *[house] no se sabe todo de la casa
+}

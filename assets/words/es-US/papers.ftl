@@ -363,3 +363,6 @@ paper-fault-no-page = { $file } no produce ninguna página. Corrija la plantilla
 paper-fault-template-size = { $file } tiene { $size } kB; el límite de una plantilla es de { $most } kB. Acórtela o vuelva a la incluida.
 paper-fault-pdf = No se puede hacer el PDF: { $reason }
 paper-fault-built-in-used = { $paper }: se usó la plantilla incluida. { $fault }
+paper-hours-and-pieces-timed = La sección { $section }, la que usted cronometró, ya está hecha: sus horas están en esta tabla, pero no en los días.
+paper-instead-paint-solids = mismo tipo, al menos { $solids } de sólidos
+paper-forecast-note-open = El pronóstico es para las aberturas entre las tablas.

@@ -76,3 +76,9 @@ paper-proposal-accept = Acepto esta propuesta: el trabajo, el precio y las condi
 paper-proposal-pamphlet = Recibí el folleto “Renovate Right” (Remodelar correctamente) antes de que empezara el trabajo. Iniciales del dueño y fecha:
 paper-proposal-no-work = La opción elegida no lleva trabajo, así que no hay nada que proponer.
 paper-proposal-warning = Lea esto primero
+proposal-come-back-paint = Las grietas finas en la pintura sobre un sellador que aguanta no se cuentan ni se cubren.
+proposal-water-first = { $count ->
+    [one] Está entrando agua en la sección { $sections }. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
+   *[other] Está entrando agua en las secciones { $sections }. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
+}
+proposal-not-warranted-air = Aberturas que aparecen cuando el cuarto está más seco que cerca de { $low } o más húmedo que cerca de { $high } de humedad

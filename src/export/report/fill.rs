@@ -197,7 +197,7 @@ impl SectionReport {
         let (state, row) = (&assessment.sections[at], assessment.rows[at]);
         let surface = &job.surfaces[state.surface];
         let (driest, wettest) = state.settled.extremes();
-        let (damp, dry) = state.look_again();
+        let (damp, dry) = state.look_again(assessment.look_again_from());
         let on = |day| date_after(job, day).to_string();
         Self {
             surface: surface.name.clone(),

@@ -3,8 +3,9 @@
 use serde_json::{Value, json};
 
 use crate::assess::{Assessment, RepairOption};
+use crate::measure::Money;
 use crate::named::Named;
-use crate::repair::{MaterialLine, Need, PieceSize};
+use crate::repair::{MaterialLine, Need, Paint, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
 
 /// From this volume on something is solid stuff by the load, not a liquid by the can, liters.
@@ -53,10 +54,13 @@ impl Aisle {
     }
 
     /// What may be bought instead.
-    fn instead(self, class: &str, words: &Words) -> String {
+    fn instead(self, class: &str, paint: Option<&Paint>, words: &Words) -> String {
         match self {
             Self::Sealant => say!(words, "paper-instead-sealant", class = Arg::Called(class)),
-            Self::Paint => say!(words, "paper-instead-paint"),
+            Self::Paint => match paint {
+                Some(paint) => say!(words, "paper-instead-paint-solids", solids = paint.solids),
+                None => say!(words, "paper-instead-paint"),
+            },
             Self::Lumber => say!(words, "paper-instead-lumber"),
             Self::Supplies | Self::Other => String::new(),
         }
@@ -72,11 +76,13 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
         let all = option.materials.iter().enumerate();
         let here = all.filter(|(_, line)| line.pieces > 0 && Aisle::of(line, key) == aisle);
         here.map(|(at, line)| {
+            // A can stands behind the comma.
+            let paint = line.id.split(", ").next().and_then(|id| assessment.catalog.paint(id));
             json!([
                 line.pieces,
                 line.say(words),
                 needed(&option.materials, at, words),
-                aisle.instead(class, words),
+                aisle.instead(class, paint, words),
                 words.figures().money(line.price.times(f64::from(line.pieces))),
             ])
         })
@@ -89,6 +95,13 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
             json!({ "name": say!(words, "paper-aisle", aisle = Arg::Id(aisle.key())), "lines": lines })
         })
         .collect()
+}
+
+/// What all of the list costs.
+pub(super) fn total(option: &RepairOption, words: &Words) -> String {
+    let lines = option.materials.iter().filter(|line| line.pieces > 0);
+    let all: Money = lines.map(|line| line.price.times(f64::from(line.pieces))).sum();
+    words.figures().money(all)
 }
 
 /// How much of a line is needed. Packs, cans and boards of several sizes share what is needed: it is given

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::air::IndoorAir;
-use crate::assess::{Assessment, MissingEntry, SectionState};
+use crate::assess::{Assessment, SectionState};
 use crate::belief::Cause;
 use crate::job::fields;
 use crate::measure::{DayOrMonth, Percent};
@@ -200,6 +200,15 @@ fn section(assessment: &Assessment, state: &SectionState, words: &Words) -> Valu
     ])
 }
 
+/// A factor of the odds to the two figures that it is good for.
+fn rounded(factor: f64) -> Arg<'static> {
+    match factor {
+        100.0.. => Arg::Number((factor / 10.0).round() * 10.0, 0),
+        10.0.. => Arg::Number(factor.round(), 0),
+        _ => Arg::Number(factor, 1),
+    }
+}
+
 /// The odds of the causes and what argues for which; `None` if no gap is known.
 pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
     let diagnosis = assessment.causes.as_ref()?;
@@ -218,7 +227,7 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             if factor > MOST {
                 say!(words, "paper-clue-weight-over", cause = &cause, factor = Arg::Number(MOST, 0))
             } else {
-                say!(words, "paper-clue-weight", cause = &cause, factor = Arg::Number(factor, 1))
+                say!(words, "paper-clue-weight", cause = &cause, factor = rounded(factor))
             }
         }
     };
@@ -226,9 +235,7 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
         .clues
         .iter()
         .map(|clue| json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)]));
-    let next = diagnosis
-        .most_informative
-        .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
+    let next = assessment.next_reading().map(|entry| answer::missing(assessment, entry, words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),
         "clues": clues.collect::<Vec<_>>(),

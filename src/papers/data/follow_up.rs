@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::{length_or_none, work::laid};
-use crate::assess::{Assessment, SectionState, date_after};
+use crate::assess::{Assessment, date_after};
 use crate::words::{Words, say};
 
 /// More joints than this do not fit the card.
@@ -12,7 +12,7 @@ const MOST: usize = 24;
 /// The joints to measure again, with what is forecast for the most humid and the driest weeks.
 pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     let (job, figures) = (&*assessment.job, words.figures());
-    let days = assessment.typical_section().map(SectionState::look_again);
+    let days = assessment.look_again();
     let Some((humid, dry)) = days else { return json!({ "joints": [] }) };
     let measured = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured));
     let rows = measured.take(MOST).map(|state| {
@@ -34,6 +34,11 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     json!({
         "joints": rows.collect::<Vec<_>>(),
         "when": when,
+        "note": if assessment.lays_beads() {
+            say!(words, "paper-forecast-note")
+        } else {
+            say!(words, "paper-forecast-note-open")
+        },
         "damp": figures.date(humid),
         "dry": figures.date(dry),
         "finished": job.done.finished.map(|date| figures.date(date)),

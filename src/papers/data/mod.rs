@@ -39,6 +39,10 @@ pub(super) fn data(assessment: &Assessment, unread: &[Problem], words: &Words) -
         "shopping".to_owned(),
         doable(assessment).map_or_else(|| json!([]), |option| buying::shopping(assessment, option, words)),
     );
+    data.insert(
+        "shopping_total".to_owned(),
+        doable(assessment).map(|option| buying::total(option, words)).into(),
+    );
     data.insert("readings".to_owned(), evidence::readings(assessment, words));
     data.insert("inputs".to_owned(), evidence::inputs(assessment, words));
     data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
@@ -103,16 +107,19 @@ fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<St
 /// The cautions, with whose papers they stand on.
 fn cautions(assessment: &Assessment, words: &Words) -> Vec<Value> {
     let one = |caution: &Caution| {
-        let source = match caution.kind {
+        // On what it rests: contracts and safety notes name the source alone.
+        let basis = match caution.kind {
             Kind::FromMemory if !caution.source.is_empty() => {
                 say!(words, "paper-source-memory", source = Arg::Called(&caution.source))
             }
             _ => words.called(&caution.source).into_owned(),
         };
         json!({
+            "id": caution.id,
             "title": words.called(&caution.title),
             "text": words.called(caution.text_in(words.units())),
-            "source": source,
+            "source": words.called(&caution.source),
+            "basis": basis,
             "owner": caution.is_for_owner(),
             "crew": caution.is_for_crew(),
         })
@@ -149,9 +156,9 @@ fn warnings(assessment: &Assessment, words: &Words) -> Value {
     json!({ "crew": of(false), "price": of(true) })
 }
 
-/// A problem in a line: where, and what.
+/// A problem in a line: where, what, and the way out.
 fn told(problem: &Problem, assessment: &Assessment, words: &Words) -> String {
-    format!("{}: {}", problem.place(&assessment.job, words), problem.what(words))
+    format!("{}: {}", problem.place(&assessment.job, words), problem.say(words))
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.

@@ -70,7 +70,12 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "columns": columns,
         "readings": rows.collect::<Vec<_>>(),
         "blanks": say!(words, "next-paper-blanks"),
-        "blank_columns": [say!(words, "next-paper-blank-board"), say!(words, "next-paper-blank-reading")],
+        "blank_facts": [say!(words, "next-column-date"), say!(words, "next-paper-meter")],
+        "blank_columns": [
+            say!(words, "next-paper-blank-board"),
+            say!(words, "next-paper-blank-reading"),
+            say!(words, "next-paper-wood"),
+        ],
         "signs": [say!(words, "next-paper-sign-measured"), say!(words, "next-paper-sign-received")],
         "steps": words_of::steps(found, words),
     })

@@ -23,6 +23,7 @@ pub(super) fn data(assessment: &Assessment, warrants: bool, words: &Words) -> Op
         "insurance": job.contractor.insurance,
         "no_work": proposal::is_no_work(option.method),
         "warning": against.then(|| say!(words, "letter-advised-against")),
+        "conditions": proposal::conditions(assessment, words),
         "scope": proposal::scope(assessment, option, words),
         "where": places(assessment, option, words),
         "excluded": proposal::exclusions(assessment, words),

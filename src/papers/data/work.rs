@@ -9,7 +9,7 @@ use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Hours, Length, Minutes, Moisture, Percent};
 use crate::named::{Named as _, position};
-use crate::repair::{Bar, Outcome, WorkDay};
+use crate::repair::{Bar, Outcome, RateBasis, WorkDay};
 use crate::surface::Joint;
 use crate::words::{Arg, Say as _, Words, bead_designs, say, work};
 
@@ -48,6 +48,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         "seal_today": seal_today(assessment, words),
         "products": chosen.map_or_else(Vec::new, |option| products(assessment, option, words)),
         "taken": chosen.map_or_else(Vec::new, |option| tasks_taken(option, words)),
+        "taken_note": taken_note(chosen, words),
         "used": chosen.map_or_else(Vec::new, |option| pieces_used(option, words)),
         "do_not": do_not(assessment, words),
         "phone": job.phone,
@@ -114,32 +115,38 @@ fn seal_today(assessment: &Assessment, words: &Words) -> Vec<String> {
     lines
 }
 
-/// The gaps between which to seal: those of the dry sections on the day of sealing, and what the forecast may be off.
-/// Where sections differ by more than that, each is told by itself.
+/// The gaps between which to seal, by section: where its sealed joints are forecast to be on the day, and what a
+/// forecast may be off. Sections that come to the same are told in one line.
 fn gaps_today(assessment: &Assessment, words: &Words) -> Vec<String> {
-    let dry = assessment.sections.iter().enumerate().filter(|(_, state)| !state.is_wetted());
-    let typical: Vec<(&SectionState, Length)> =
-        dry.filter_map(|(at, state)| Some((state, typical_gap(assessment, at)?))).collect();
-    let gaps = || typical.iter().map(|(_, gap)| *gap);
-    let (Some(least), Some(most)) = (gaps().reduce(Length::min), gaps().reduce(Length::max)) else {
-        return Vec::new();
+    let narrowest = assessment.job.plan.narrowest;
+    let range = |at: usize| {
+        let gaps = assessment.gaps_to_seal_at(at)?;
+        let [low, high] = [(gaps.low - GAP_OFF).max(narrowest), gaps.high + GAP_OFF];
+        Some([low, high].map(|gap| words.figures().length(gap)))
     };
-    let low = |gap: Length| (gap - GAP_OFF).max(assessment.job.plan.narrowest);
-    if most - least <= GAP_OFF {
-        return vec![say!(words, "paper-seal-today-gaps", low = low(least), high = most + GAP_OFF)];
-    }
-    let one = |(state, gap): &(&SectionState, Length)| {
+    let sections = assessment.sections.iter().enumerate();
+    let ranges: Vec<(&SectionState, [String; 2])> =
+        sections.filter_map(|(at, state)| Some((state, range(at)?))).collect();
+    let all_alike = ranges.windows(2).all(|two| two[0].1 == two[1].1);
+    let one = |(state, [low, high]): &(&SectionState, [String; 2])| {
         let surface = &assessment.job.surfaces[state.surface];
+        let section = &surface.sections[state.section].name;
+        let surface = &surface.name;
         say!(
             words,
             "paper-seal-today-gaps-section",
-            surface = &surface.name,
-            section = &surface.sections[state.section].name,
-            low = low(*gap),
-            high = *gap + GAP_OFF
+            surface = surface,
+            section = section,
+            low = low,
+            high = high
         )
     };
-    typical.iter().map(one).collect()
+    match ranges.first() {
+        Some((_, [low, high])) if all_alike => {
+            vec![say!(words, "paper-seal-today-gaps", low = low, high = high)]
+        }
+        _ => ranges.iter().map(one).collect(),
+    }
 }
 
 /// The wettest that boards may read.
@@ -200,6 +207,19 @@ fn tasks_taken(option: &RepairOption, words: &Words) -> Vec<Value> {
     all.into_iter().map(row).collect()
 }
 
+/// What the hours hold; those of a section that was timed are done before the days begin.
+fn taken_note(chosen: Option<&RepairOption>, words: &Words) -> String {
+    let note = words.text("paper-hours-and-pieces-note").into_owned();
+    let timed = chosen.into_iter().flat_map(|option| &option.tasks).find_map(|task| match &task.basis {
+        RateBasis::Done { section } => Some(section),
+        _ => None,
+    });
+    match timed {
+        Some(section) => note + " " + &say!(words, "paper-hours-and-pieces-timed", section = section),
+        None => note,
+    }
+}
+
 /// What is bought with the pieces planned, and a blank for those used.
 fn pieces_used(option: &RepairOption, words: &Words) -> Vec<Value> {
     let lines = option.materials.iter().filter(|line| line.pieces + line.on_hand > 0);
@@ -250,6 +270,8 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         }),
         "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),
+        "sealed": bead(assessment).is_some() && !assessment.sealed_joints(at).is_empty(),
+        "figure": crate::papers::figure::bead_name(at),
         "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
         "boards": figures.percent(moisture_on(state, day_of_work(assessment)).to_pct(), 1),
         "wet": state.is_wetted(),
@@ -309,7 +331,6 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
     let sealant = assessment.sealant.as_ref()?;
     let lay = bead(assessment)?;
     let percent = |share: Percent| figures.percent(share.to_pct(), 1);
-    let open = Percent::pct(100.0 - plan.bead.v_filled.to_pct());
     Some(json!({
         "name": words.called(&sealant.name),
         "class": words.called(&sealant.class),
@@ -318,7 +339,7 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
         "cure": figures.hours(sealant.cure),
         "narrowest": figures.length(plan.narrowest),
         "v_filled": percent(plan.bead.v_filled),
-        "v_open": say!(words, "paper-bead-v", share = open),
+        "v_open": say!(words, "paper-bead-v", share = plan.bead.v_filled),
         "shape": planned_shape(assessment, lay, words),
         "limits": say!(
             words,
@@ -328,8 +349,14 @@ fn sealant(assessment: &Assessment, words: &Words) -> Option<Value> {
             cure = sealant.cure
         ),
         "breaker": lay != BeadLay::OnTongue,
-        "backed": (lay == BeadLay::Bridge).then(|| say!(words, "paper-bead-backed", least = LEAST_TAPE)),
+        "backed": (lay == BeadLay::Bridge && any_wide(assessment)).then(|| say!(words, "paper-bead-backed", least = LEAST_TAPE)),
     }))
+}
+
+/// Whether some joint that is sealed is so wide that backer goes behind the bead.
+fn any_wide(assessment: &Assessment) -> bool {
+    let mut sections = 0..assessment.sections.len();
+    sections.any(|at| assessment.sealed_joints(at).last().is_some_and(|joint| joint.at_sealing >= LEAST_TAPE))
 }
 
 /// How the planned bead is shaped in most of the joints, and what becomes of one laid without thinking.

@@ -8,7 +8,7 @@ use svg::node::element::path::Data;
 use svg::node::element::{Group, Path};
 
 use super::{FAINT, GAP, INK, WATER, WOOD, label};
-use crate::assess::{Assessment, SectionState};
+use crate::assess::{Assessment, JointState, SectionState};
 use crate::joint::{BeadState, Cut};
 use crate::measure::Length;
 use crate::words::{Words, say};
@@ -48,12 +48,23 @@ pub fn cuts(assessment: &Assessment, words: &Words) -> String {
 
 /// The bead of a typical joint as it is laid, four times actual size; empty where none is laid.
 pub fn bead(assessment: &Assessment) -> String {
-    let job = &*assessment.job;
+    bead_at(assessment, assessment.typical_section(), None)
+}
+
+/// The same in the middle one of the sealed joints of a section.
+pub fn bead_of_section(assessment: &Assessment, section: usize) -> String {
+    let joints = assessment.sealed_joints(section);
+    let Some(joint) = joints.get(joints.len() / 2) else { return bead_at(assessment, None, None) };
+    bead_at(assessment, assessment.sections.get(section), Some(joint))
+}
+
+/// The bead in a joint of a section, else in its mean one, on the day of sealing.
+fn bead_at(assessment: &Assessment, state: Option<&SectionState>, joint: Option<&JointState>) -> String {
     let nothing = || Document::new().set("viewBox", (0, 0, 10, 1)).to_string();
-    let Some(state) = assessment.typical_section() else { return nothing() };
+    let Some(state) = state else { return nothing() };
     let laid = i64::try_from(assessment.seal_day)
         .ok()
-        .and_then(|day| assessment.cut(job, state, None, day, BEAD_REACH));
+        .and_then(|day| assessment.cut(&assessment.job, state, joint, day, BEAD_REACH));
     let Some((cut, _)) = laid.filter(|(cut, _)| cut.bead.is_some()) else { return nothing() };
     let (width, height) = (BEAD_REACH.to_mm() * 2.0, BEAD_HEIGHT.to_mm());
     let middle = BEAD_REACH.to_mm();

@@ -14,8 +14,8 @@ use svg::Document;
 use svg::node::element::path::Data;
 use svg::node::element::{Group, Line, Path, Text};
 
-pub use cuts::bead;
 pub use cuts::cuts;
+pub use cuts::{bead, bead_of_section};
 pub use joint_map::{JointMap, MapFor};
 pub use picture::picture;
 pub use year::year;
@@ -39,8 +39,15 @@ pub(crate) fn figures(assessment: &Assessment, words: &Words) -> Vec<(String, St
     let mut all: Vec<(String, String)> = surfaces.collect();
     all.push(("cuts.svg".to_owned(), cuts(assessment, words)));
     all.push(("bead.svg".to_owned(), bead(assessment)));
+    let beads = (0..assessment.sections.len()).map(|at| (bead_name(at), bead_of_section(assessment, at)));
+    all.extend(beads);
     all.push(("year.svg".to_owned(), year(assessment, words)));
     all
+}
+
+/// The name of the file of a section's bead.
+pub(crate) fn bead_name(section: usize) -> String {
+    format!("bead-{}.svg", section + 1)
 }
 
 /// The maps of all surfaces with the names templates use.

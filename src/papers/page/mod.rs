@@ -21,9 +21,6 @@ pub(super) const TEMPLATE: &str = include_str!("../../../assets/papers/owner-pag
 /// The name of the page and of its template.
 pub const PAGE_FILE: &str = "owner-page.html";
 
-/// At most this many options stand on the page, the chosen one among them.
-const MOST_OPTIONS: usize = 3;
-
 /// The page with what is wrong with the user's own template, if the built-in one was used instead.
 #[derive(Debug)]
 pub struct OwnerPage {
@@ -117,7 +114,7 @@ fn options(assessment: &Assessment, words: &Words) -> Vec<Value> {
             "lines": owner_page::what_it_means(assessment, option, words),
         })
     };
-    compared_options(assessment).into_iter().take(MOST_OPTIONS).map(option).collect()
+    compared_options(assessment).into_iter().map(option).collect()
 }
 
 fn days(option: &RepairOption, words: &Words) -> Vec<Value> {
