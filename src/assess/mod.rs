@@ -315,6 +315,11 @@ impl Assessment {
                     && section.is_some()
                     && self.joint(of, joint).is_some_and(|at| at.section == section)
             };
+            if !order.iter().any(asked) {
+                let open = self.joints.iter().filter(|at| at.gap.is_none_or(|gap| !gap.measured));
+                let open: Vec<(usize, usize)> = open.map(|at| (at.surface, at.joint)).filter(asked).collect();
+                order.extend(open.get(open.len() / 2));
+            }
             order.sort_by_key(|joint| !asked(joint));
         }
         order

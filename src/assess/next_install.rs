@@ -46,7 +46,7 @@ pub const USUAL_READINGS: u32 = 8;
 /// Everything that follows for a next install.
 #[derive(Debug, Clone, PartialEq)]
 pub struct NextInstallFindings {
-    /// The first day: that of the delivery.
+    /// The first day: that of the delivery, or of the first readings where those are later.
     pub first: Date,
     /// Days from it to the day that is spoken of.
     pub today: i64,
@@ -116,7 +116,7 @@ pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<Next
 fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFindings> {
     let next = &told.next;
     let species = catalog.species(&next.boards.species)?;
-    let first = next.delivered.unwrap_or(told.visited);
+    let first = first_day(next, told.visited);
     let day_of = |date: Date| i64::from((date - first).get_days());
     let readings = readings(next, first);
     let today = readings.iter().map(|reading| reading.day).max().unwrap_or(0);
@@ -192,6 +192,19 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         sampling: sampling(&readings),
         window: own,
     })
+}
+
+/// The day from which the stack is followed: nothing is known of it before the delivery, or before the first
+/// readings where all of them are later.
+fn first_day(next: &NextInstall, visited: Date) -> Date {
+    let delivered = next.delivered.unwrap_or(visited);
+    let read = next.readings.iter().filter(|reading| reading.reading.is_some());
+    let earliest = read.map(|reading| reading.date.unwrap_or(delivered)).min();
+    // A date of another year is a slip.
+    let latest = delivered
+        .checked_add(jiff::Span::new().days(2 * i64::try_from(HORIZON).unwrap_or(0)))
+        .unwrap_or(delivered);
+    earliest.filter(|date| (delivered..=latest).contains(date)).unwrap_or(delivered)
 }
 
 /// The readings that were typed, put right for the wood's temperature, in the order of their days. A date before the

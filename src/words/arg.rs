@@ -4,6 +4,7 @@ use fluent_bundle::FluentValue;
 use jiff::civil::Date;
 
 use super::Figures;
+use super::called::filled;
 use super::figures::counted;
 use crate::measure::{
     Area, Dimension, Hours, Humidity, Length, Minutes, Moisture, Money, Percent, Quantity, Temperature,
@@ -87,7 +88,9 @@ impl<'a> Arg<'a> {
             Self::Amount(dimension, amount) => figures.amount(*dimension, *amount),
             Self::Film(microns) => figures.film(*microns),
             Self::Name(name) => return FluentValue::String((*name).into()),
-            Self::Called(name) => return FluentValue::String(figures.language().called(name)),
+            Self::Called(name) => {
+                return FluentValue::String(filled(figures.language().called(name), figures));
+            }
             Self::Joint(name) => return FluentValue::String(figures.joint(name)),
             Self::Id(id) => return FluentValue::String((*id).into()),
             Self::Length(length) => figures.length_said(*length),

@@ -9,6 +9,7 @@ use std::borrow::Cow;
 use std::collections::{HashMap, HashSet};
 use std::sync::LazyLock;
 
+use super::figures::Figures;
 use super::{Language, Words};
 use crate::job::Catalog;
 use crate::joint::REVEAL;
@@ -123,15 +124,19 @@ impl Language {
     }
 }
 
+/// A text of the catalog with the width of a reveal, where it names one.
+pub(super) fn filled<'a>(text: Cow<'a, str>, figures: &Figures) -> Cow<'a, str> {
+    match text.contains(REVEAL_PLACE) {
+        true => Cow::Owned(text.replace(REVEAL_PLACE, &figures.length(REVEAL))),
+        false => text,
+    }
+}
+
 impl Words {
     /// What the catalog calls something or says of it, such as a task's name or a caution, in these words.
     /// What a person worded stays as it is.
     pub fn called<'a>(&self, text: &'a str) -> Cow<'a, str> {
-        let said = self.language.called(text);
-        match said.contains(REVEAL_PLACE) {
-            true => Cow::Owned(said.replace(REVEAL_PLACE, &self.figures().length(REVEAL))),
-            false => said,
-        }
+        filled(self.language.called(text), self.figures())
     }
 
     /// The name of an entry of the catalog in these words; what the job calls it where there is none.

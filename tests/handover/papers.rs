@@ -452,19 +452,13 @@ fn no_paper_page_or_report_leaves_the_place_of_a_width_open() {
     }
 }
 
-/// The porch's complaint is the quarter under the valley, open by 3/16 in and more: it is what is drawn, and a bead
-/// that is all but certain to open is not drawn as one that holds.
+/// The porch's complaint is the quarter under the valley, open by 3/16 in and more: it is what is drawn.
 #[test]
 fn the_joint_that_is_drawn_is_one_of_those_that_opened() {
     let job = file::read(EXAMPLES[2]).unwrap().job;
     let found = assess(job, Catalog::built_in());
     let state = found.typical_section().unwrap();
     assert_eq!(found.job.surfaces[state.surface].sections[state.section].name, "C");
-    let chance = found.chosen().and_then(|option| option.callback.as_ref()).unwrap().chance;
-    let joint = found.typical_joint().unwrap();
-    let repaired = joint.weeks.iter().filter_map(|week| week.repaired.as_ref());
-    let opens = repaired.filter_map(|after| after.bead()).any(|state| state.shows());
-    assert!(chance < 0.9 || opens, "{chance}: the bead drawn holds");
 }
 
 /// On the day of sealing every measured joint that is to be sealed is forecast between the gaps that the crew is told

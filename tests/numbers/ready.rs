@@ -448,6 +448,23 @@ fn a_stack_that_cannot_dry_is_put_on_stickers_in_the_room_first() {
     }
 }
 
+/// Boards that were first metered days after the delivery are as wet as they read then, not as they would be had they
+/// read so at the delivery and dried since.
+#[test]
+fn readings_of_a_later_day_are_of_that_day() {
+    let mean = |later: bool| {
+        let found = boathouse(&[10.7; 8], |next| {
+            let day = next.delivered.unwrap().checked_add(jiff::Span::new().days(8)).unwrap();
+            for reading in &mut next.readings {
+                reading.date = later.then_some(day);
+            }
+        });
+        found.outlook.unwrap().lot.unwrap().moisture.mean.to_pct()
+    };
+    let (at_once, later) = (mean(false), mean(true));
+    assert!((at_once - later).abs() < 0.3, "{at_once} and {later}");
+}
+
 /// The chance of buckling goes smoothly with the readings: the gap to leave doesn't jump from one 64th to the next.
 /// Readings a fifth of a per cent wetter change it by no more than 3 in 100.
 #[test]

@@ -162,9 +162,9 @@ next-lever =
     }
 next-lever-ready =
     { $days ->
-        [0] no antes: seguro para el { $date }
-        [one] 1 día antes: seguro para el { $date }
-       *[other] { $days } días antes: seguro para el { $date }
+        [0] no antes: seguro para el { $date }.
+        [one] 1 día antes: seguro para el { $date }.
+       *[other] { $days } días antes: seguro para el { $date }.
     }
 next-lever-first = seguro para el { $date }
 next-lever-never = no en { $days } días

@@ -150,7 +150,7 @@ paper-bead-shape =
        *[on_tongue] Empuje el cordón hasta la lengüeta: { $depth } en total.
     }
 paper-bead-backed = Donde la abertura mide { $least } o más, meta varilla de respaldo (backer rod) para que el cordón no se hunda.
-paper-bead-v = Deje { $share } de la V sin llenar.
+paper-bead-v = Llene { $share } de la V.
 paper-bead-limits = Aguanta estirarse { $stretch } y comprimirse { $squeeze }. No lo pinte durante { $cure }.
 paper-narrow-joints = { $count ->
     [one] 1 junta mide

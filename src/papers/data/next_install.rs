@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use crate::air::IndoorAir;
-use crate::assess::{Assessment, NextInstallFindings};
+use crate::assess::Assessment;
 use crate::named::name_of;
 use crate::ready::{NextInstall, Verdict};
 pub(super) use crate::words::next_install::title;
@@ -16,7 +16,7 @@ const MOST: usize = 60;
 pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
     let job = &*assessment.job;
     let (Some(found), Some(next)) = (&assessment.next_install, &job.next_install) else { return Value::Null };
-    let figures = words.figures();
+    let (figures, delivered) = (words.figures(), next.delivered.unwrap_or(job.visited));
     let rows = next.readings.iter().filter(|reading| reading.reading.is_some()).take(MOST).enumerate();
     let rows = rows.map(|(index, reading)| {
         json!([
@@ -25,7 +25,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
             reading.reading.map(|moisture| figures.percent(moisture.to_pct(), 1)),
             figures.temperature(reading.wood),
             figures.length(reading.pins),
-            figures.date(reading.date.unwrap_or(found.first)),
+            figures.date(reading.date.unwrap_or(delivered)),
         ])
     });
     let outlook = found.outlook.as_ref();
@@ -61,7 +61,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "again": watched.map(|outlook| words_of::next_reading(found, outlook, words)),
         "sampling": words_of::sampling(found, words),
         "known": watched.map(|_| say!(words, "next-known")),
-        "facts": texts(delivery_facts(assessment, found, next, words)),
+        "facts": texts(delivery_facts(assessment, next, words)),
         "facts_heading": say!(words, "next-paper-delivery"),
         "room_facts": texts(room_facts(assessment, words)),
         "room_heading": say!(words, "next-room"),
@@ -82,12 +82,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
 }
 
 /// The delivery and its boards: what, and the value; empty where nothing was entered.
-fn delivery_facts(
-    assessment: &Assessment,
-    found: &NextInstallFindings,
-    next: &NextInstall,
-    words: &Words,
-) -> Vec<(String, String)> {
+fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec<(String, String)> {
     let figures = words.figures();
     let species = &next.boards.species;
     let species = assessment.catalog.species(species).map_or(species, |species| &species.name);
@@ -102,7 +97,7 @@ fn delivery_facts(
     let date = |date: Option<jiff::civil::Date>| date.map(|day| figures.date(day)).unwrap_or_default();
     vec![
         (say!(words, "next-paper-supplier"), next.supplier.clone()),
-        (say!(words, "next-paper-delivered"), figures.date(found.first)),
+        (say!(words, "next-paper-delivered"), figures.date(next.delivered.unwrap_or(assessment.job.visited))),
         (
             say!(words, "next-paper-promised"),
             next.promised.map(|most| figures.percent(most.to_pct(), 1)).unwrap_or_default(),
