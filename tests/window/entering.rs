@@ -62,9 +62,9 @@ fn from_nothing_to_a_priced_letter() {
     click(&mut window, "Papers");
     click(&mut window, "Write papers…");
     enter_path(&mut window, "Folder for the papers", folder.path().join("papers").to_str().unwrap(), "Write");
-    let letter = std::fs::read(folder.path().join("papers/letter.pdf")).unwrap();
+    let letter = std::fs::read(folder.path().join("papers/owner/letter.pdf")).unwrap();
     assert!(letter.starts_with(b"%PDF"));
-    let page = std::fs::read_to_string(folder.path().join("papers/owner-page.html")).unwrap();
+    let page = std::fs::read_to_string(folder.path().join("papers/owner/owner-page.html")).unwrap();
     assert!(page.starts_with("<!DOCTYPE html>") && page.contains("A. Nowhere"), "{page}");
 
     window.key_press_modifiers(Modifiers::COMMAND, Key::S);

@@ -185,7 +185,7 @@ fn the_price_on_the_screen_is_that_of_the_assessment() {
     let mut window = window(demo_job());
     click(&mut window, "Price");
     let price = window.state().assessment().chosen().unwrap().price.clone().unwrap();
-    window.get_by_label(&format!("Price: {}", price.total.show("$")));
+    window.get_by_label(&format!("Reseal across the joint: {}", price.total.show("$")));
     for line in &price.lines {
         let amount = line.amount.show("$");
         assert!(window.query_all_by_label(&amount).next().is_some(), "{}: {amount}", line.line.key());
