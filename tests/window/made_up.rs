@@ -15,7 +15,8 @@ use gapwright::papers::{Paper, PaperWords, Papers, Templates};
 use gapwright::words::Words;
 
 fn one_line(text: &str) -> String {
-    text.split_whitespace().collect::<Vec<_>>().join(" ")
+    // A line may end after a hyphen.
+    text.split_whitespace().collect::<Vec<_>>().join(" ").replace("- ", "-")
 }
 
 /// Texts of the data: all that stands in quotes in the lists and in the job, longest first.
