@@ -17,7 +17,7 @@
 //! | table | sections |
 //! |---|---|
 //! | stations | name (text, sizes); regions (text, sizes: country code, tab, region); region (pairs); number (triples); 1 if CLIMAT, 0 if adjusted TMY3 (bytes); years (bytes); latitude, longitude (hundredths); elevation in m (signed); the months |
-//! | towns | name (text, sizes), sorted by [`fold`](super::fold()); countries (text, sizes: code, tab, name, and more tabs and names it goes by); regions (text, sizes: country code, tab, name, tab, code or nothing); region (pairs); latitude, longitude (hundredths); population (pairs: what is below a thousand, times ten to the power of the thousands; 0 if unknown) |
+//! | towns | name (text, sizes), sorted by [`fold`](crate::named::fold()); countries (text, sizes: code, tab, name, and more tabs and names it goes by); regions (text, sizes: country code, tab, name, tab, code or nothing); region (pairs); latitude, longitude (hundredths); population (pairs: what is below a thousand, times ten to the power of the thousands; 0 if unknown) |
 //! | ZIP codes | what the number is above the last one (pairs); town (triples); latitude, longitude (hundredths) |
 //!
 //! The months are five blocks: mean temperature (0.1 °C), vapor pressure (Pa), daily range (0.1 °C), and
