@@ -23,6 +23,14 @@ pub(super) struct Why {
     pub source: String,
 }
 
+impl Why {
+    /// Of what comes to nothing.
+    pub fn of_nothing(words: &Words) -> Self {
+        let how = words.text("explain-nothing").into_owned();
+        Self { how, from: vec![], lines: vec![], source: String::new() }
+    }
+}
+
 /// A number that can be asked where it comes from.
 pub(super) fn number(
     ui: &mut Ui,

@@ -17,7 +17,7 @@ use crate::measure::{Estimate, Length, Moisture, Span};
 /// Worlds that count after the readings.
 const WORLDS: usize = 1024;
 /// Worlds that a day's gap is chosen over: every so many.
-const EVERY: usize = 8;
+const EVERY: usize = 4;
 /// A core this much wetter than the shell, points, is more than a meter's scatter.
 const DRY_SHELL: f64 = 1.5;
 /// Of a load that counts as bad one board in four is too wet; of a good one, one in twenty.

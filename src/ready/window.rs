@@ -42,7 +42,7 @@ const STEPS: u32 = 8;
 /// A gap is found to this part of a step.
 const FINE: f64 = 1.0 / 32.0;
 /// A wider gap must be worth this much of chance.
-const WORTH: f64 = 0.01;
+const WORTH: f64 = 0.005;
 
 /// The least gap whose chance is as good as any, or good enough. It moves smoothly with the boards: rounding
 /// is left to whoever tells it.
@@ -54,9 +54,9 @@ pub(super) fn least_gap(asked: f64, chance: impl Fn(Length) -> f64) -> Length {
     let around = (step(top.saturating_sub(1)), step((top + 1).min(tried.len() - 1)));
     let (peak, most) = peak(around, |at| chance(gap(at)));
     let most = most.max(tried[top]);
-    // Halfway from what is asked to certainty nothing is gained by a wider gap; but what is asked is not given
-    // away for a narrower one.
-    let enough = (most - WORTH).min(f64::midpoint(asked, 1.0));
+    // Three quarters of the way from what is asked to certainty nothing is gained by a wider gap; but what is
+    // asked is not given away for a narrower one.
+    let enough = (most - WORTH).min(f64::midpoint(f64::midpoint(asked, 1.0), 1.0));
     let enough = if most >= asked { enough.max(asked) } else { enough };
     match tried.iter().position(|chance| *chance >= enough) {
         Some(0) => Length::ZERO,

@@ -84,11 +84,12 @@ fn is_still_there(place: &(Role, Rect), after: &[(Role, Rect)]) -> bool {
 
 /// Types into each field of the room that is shown; tells what moved.
 fn moved_by_typing(window: &mut Window, room: &str, moved: &mut Vec<String>) -> usize {
-    let fields = fields(window);
-    let count = fields.len();
-    for (at, (name, field)) in fields.into_iter().enumerate() {
+    let count = fields(window).len();
+    for at in 0..count {
+        // Where it is now: what was typed before may have offered something above it.
+        let Some((name, field)) = fields(window).into_iter().nth(at) else { continue };
         // Long lists are alike: one of the texts each.
-        let long = at >= 24;
+        let long = at >= 16;
         for (_, text) in TYPED.into_iter().enumerate().filter(|(turn, _)| !long || at % TYPED.len() == *turn)
         {
             let before = places(window);
@@ -141,7 +142,6 @@ fn open_folds(window: &mut Window) {
 }
 
 #[test]
-#[ignore = "the notes under the price, a problem of three lines and the room of a next install still move what is under them"]
 fn nothing_under_the_pointer_moves_because_of_an_entry() {
     let mut moved = Vec::new();
     for room in ROOMS {

@@ -57,3 +57,4 @@ explain-times-class = { $times } times its class ({ $kind ->
 explain-expected = The price, plus the callbacks to expect in each warranty year: the chance of one times the cost of the visit (15% of the price, an assumption), and the share of the work that opens and is redone. At present value.
     .source = Present value: ASTM E917
 explain-price = price
+explain-nothing = Nothing is charged here now.

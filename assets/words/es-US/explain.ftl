@@ -57,3 +57,4 @@ explain-times-class = { $times } veces su clase ({ $kind ->
 explain-expected = El precio, más los reclamos que se esperan en cada año de garantía: la probabilidad de uno por el costo de la visita (15% del precio, un supuesto) y la parte del trabajo que se abre y se repite. A valor presente.
     .source = Valor presente: ASTM E917
 explain-price = precio
+explain-nothing = Aquí no se cobra nada por ahora.

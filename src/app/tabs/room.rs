@@ -286,8 +286,6 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     reading_figure(ui, context, &fields::ROOM_TEMPERATURE, index, &name);
     ui.label(degrees);
     let Some(reading) = context.job.survey.rooms.get(index) else { return };
-    let text = say!(words, "room-reading-emc", moisture = reading.equilibrium());
-    ui.label(RichText::new(text).small().color(context.palette.soft));
     let said = say!(words, "room-reading-remove", number = number);
     if Icon::Remove.button(ui, &said, true).clicked() {
         context.edit("undo-remove-room-reading", move |job| {
@@ -296,6 +294,9 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             }
         });
     }
+    // Last in the row: its figure may take more room or less.
+    let text = say!(words, "room-reading-emc", moisture = reading.equilibrium());
+    ui.label(RichText::new(text).small().color(context.palette.soft));
 }
 
 /// A figure of a reading; the first one typed makes the reading.

@@ -8,7 +8,7 @@ use egui_plot::{
 };
 use jiff::ToSpan as _;
 
-use super::curves::Curves;
+use super::curves::{Band, Curves};
 use super::events::{Event, events};
 use super::{AHEAD, BACK};
 use crate::app::context::WindowContext;
@@ -70,42 +70,67 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
     let mut day = shown.inner;
     if with_air {
         let height = ((room - height) / 2.0 - ui.spacing().item_spacing.y).max(LEAST);
-        day = day.or(moisture(ui, context, curves, height));
-        day = day.or(humidity(ui, context, curves, height));
+        let palette = context.palette;
+        let moisture = Lesser {
+            id: "moisture-line",
+            of: "time-line-moisture",
+            top: MOISTURE_TOP,
+            last: false,
+            colors: (palette.water, palette.water),
+        };
+        day = day.or(moisture.show(ui, context, curves, (&curves.moisture, None), height));
+        let humidity = Lesser {
+            id: "humidity-line",
+            of: "time-line-humidity",
+            top: 100.0,
+            last: true,
+            colors: (palette.air, palette.soft),
+        };
+        let band = Some(&curves.humidity_band);
+        day = day.or(humidity.show(ui, context, curves, (&curves.humidity, band), height));
     }
     (shown.response, day)
 }
 
-/// The boards' moisture.
-fn moisture(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let plot = plot("moisture-line", context, curves, (MOISTURE_TOP, false, height), 3).height(height);
-    let axis = per_cent(context, context.palette.water);
-    let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
-        let line = Line::new("moisture", PlotPoints::from(curves.moisture.clone()));
-        plot.line(line.color(context.palette.water).width(1.8));
-        days(plot, context, curves);
-        name_in_corner(plot, context, "time-line-moisture", curves);
-        picked(plot)
-    });
-    shown.inner
+/// A chart of per cents under the gap.
+struct Lesser {
+    /// By which its bounds are kept.
+    id: &'static str,
+    /// The message of what it is of.
+    of: &'static str,
+    /// Top of its scale.
+    top: f64,
+    /// Whether the months stand under it.
+    last: bool,
+    /// The color of its line, and that of its figures.
+    colors: (egui::Color32, egui::Color32),
 }
 
-/// The room's humidity, with its range over the years.
-fn humidity(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves, height: f32) -> Option<f64> {
-    let every = if ui.available_width() < ROOMY { 6 } else { 3 };
-    let plot = plot("humidity-line", context, curves, (100.0, true, height), every).height(height);
-    let axis = per_cent(context, context.palette.soft);
-    let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
-        let (days_shown, low, high) = &curves.humidity_band;
-        let area = FilledArea::new("nine years in ten", days_shown, low, high);
-        plot.add(area.fill_color(context.palette.air.gamma_multiply(0.2)));
-        let line = Line::new("humidity", PlotPoints::from(curves.humidity.clone()));
-        plot.line(line.color(context.palette.air).width(1.8));
-        days(plot, context, curves);
-        name_in_corner(plot, context, "time-line-humidity", curves);
-        picked(plot)
-    });
-    shown.inner
+impl Lesser {
+    /// Draws the line, and its range over the years where it has one; comes to the day that was picked.
+    fn show(
+        &self,
+        ui: &mut Ui,
+        context: &WindowContext<'_>,
+        curves: &Curves,
+        (line, band): (&[[f64; 2]], Option<&Band>),
+        height: f32,
+    ) -> Option<f64> {
+        let every = if ui.available_width() < ROOMY { 6 } else { 3 };
+        let plot = plot(self.id, context, curves, (self.top, self.last, height), every).height(height);
+        let shown = plot.custom_y_axes(vec![per_cent(context, self.colors.1)]).show(ui, |plot| {
+            if let Some((days, low, high)) = band {
+                let area = FilledArea::new("nine years in ten", days, low, high);
+                plot.add(area.fill_color(self.colors.0.gamma_multiply(0.2)));
+            }
+            let line = Line::new(self.id, PlotPoints::from(line.to_vec()));
+            plot.line(line.color(self.colors.0).width(1.8));
+            days(plot, context, curves);
+            name_in_corner(plot, context, self.of, curves);
+            picked(plot)
+        });
+        shown.inner
+    }
 }
 
 fn per_cent(context: &WindowContext<'_>, color: egui::Color32) -> AxisHints<'static> {

@@ -1,6 +1,6 @@
 //! The price's build-up, and what it may turn out to be.
 
-use eframe::egui::{Align2, Grid, Label, RichText, Sense, Stroke, Ui, pos2, vec2};
+use eframe::egui::{Align, Align2, Grid, Label, Layout, RichText, ScrollArea, Sense, Stroke, Ui, pos2, vec2};
 
 use super::{AMOUNT, amount};
 use crate::app::context::WindowContext;
@@ -14,6 +14,8 @@ use crate::words::{Arg, Say as _, Words, price, say};
 
 /// Room for the names of the lines.
 const NAMES: f32 = 150.0;
+/// Height of the notes on the price.
+const NOTES: f32 = 116.0;
 /// How many of them are named beside the price.
 const MOVE_IT_MOST: usize = 2;
 /// How many drivers of the cost are shown.
@@ -43,7 +45,8 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
                     explain::number(ui, context, &name, shown, || made_of(context, option, made, priced));
                 }
                 None => {
-                    ui.label(RichText::new(&name).color(context.palette.soft));
+                    let shown = RichText::new(&name).color(context.palette.soft);
+                    explain::number(ui, context, &name, shown, || Why::of_nothing(words));
                 }
             }
             let (of, total) = (priced.map(|priced| priced.basis.say(words)), made.of(line));
@@ -70,13 +73,25 @@ pub(super) fn price(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOpt
         }
         Charging::ChargeOut => words.text("price-profit-inside").into_owned(),
     };
-    remark(ui, context.palette, margin);
     let most = option.cost.drivers.iter().take(MOVE_IT_MOST).map(|(driver, _)| driver.say(words));
     let drivers = words.figures().list(&most.collect::<Vec<_>>());
-    remark(ui, context.palette, say!(words, "price-moved-by", drivers = &drivers));
-    for note in price::taken_for_granted(context.assessment, option, words) {
-        remark(ui, context.palette, note);
-    }
+    let all = [margin, say!(words, "price-moved-by", drivers = &drivers)];
+    let taken = price::taken_for_granted(context.assessment, option, words);
+    notes(ui, context, all.into_iter().chain(taken));
+}
+
+/// Notes on the price, in room of their own that scrolls: however many they are, the entries under them stay where
+/// they are.
+fn notes(ui: &mut Ui, context: &WindowContext<'_>, all: impl Iterator<Item = String>) {
+    let size = vec2(ui.available_width(), NOTES);
+    ui.allocate_ui_with_layout(size, Layout::top_down(Align::Min), |ui| {
+        ui.set_min_height(NOTES);
+        ScrollArea::vertical().id_salt("price-notes").auto_shrink(false).max_height(NOTES).show(ui, |ui| {
+            for note in all {
+                remark(ui, context.palette, note);
+            }
+        });
+    });
 }
 
 /// What a line of the price adds up from.
