@@ -22,7 +22,7 @@ const SCALE: f64 = 4200.0;
 const NEAR: f64 = 0.5;
 /// Where it is kept whether the bead is shown close up, and how wide the button is that comes close.
 const CLOSE_UP: &str = "bead-close-up";
-const CLOSE_UP_WIDTH: f32 = 110.0;
+const CLOSE_UP_WIDTH: f32 = 132.0;
 /// Height of a picture of January or August.
 const STILL_HEIGHT: f32 = 130.0;
 /// The same in the strip of all beads.

@@ -298,16 +298,15 @@ impl Figures {
         }
     }
 
-    /// A day of a year that is clear from what stands around it: `May 4`, or `05-04`.
+    /// A day of a year that is clear from what stands around it: `May 4`. In words in either units: two numbers
+    /// with a dash would read as a range.
     pub fn short_date(&self, date: Date) -> String {
-        match (self.units, &self.language.formatters().short_days) {
-            (Units::Inches, Some(days)) => calendar_date(date).map(|date| days.format(&date).to_string()),
-            _ => None,
-        }
-        .unwrap_or_else(|| date.strftime("%m-%d").to_string())
+        let days = self.language.formatters().short_days.as_ref().zip(calendar_date(date));
+        let shown = days.map(|(days, date)| days.format(&date).to_string());
+        shown.unwrap_or_else(|| date.strftime("%m-%d").to_string())
     }
 
-    /// A day of a year with its day of the week: `Mon, May 4`, or `Mon 05-04`.
+    /// A day of a year with its day of the week: `Mon, May 4`, or `Mon May 4`.
     pub fn weekday(&self, date: Date) -> String {
         let (formatters, day) = (self.language.formatters(), calendar_date(date));
         let shown = match self.units {

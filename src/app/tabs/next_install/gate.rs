@@ -20,7 +20,7 @@ use crate::words::{Say as _, say};
 const BOARD_WIDTH: f32 = 66.0;
 const READING_WIDTH: f32 = 54.0;
 const WOOD_WIDTH: f32 = 48.0;
-const PINS_WIDTH: f32 = 56.0;
+const PINS_WIDTH: f32 = 64.0;
 const DATE_WIDTH: f32 = 80.0;
 
 /// The delivery, its stack and its readings.

@@ -162,14 +162,14 @@ fn labels(
             write(at, Align2::LEFT_TOP, say!(words, "next-picture-ready", date = &date), palette.good);
         }
     }
-    // In the corner that the stack does not come near.
+    // In the corner that the stack does not come near; the day's name is at the top.
     let falls =
         days.first().zip(days.last()).is_none_or(|(first, last)| last.moisture[0] < first.moisture[0]);
-    let (y, align) = match falls {
-        true => (plot.top(), Align2::RIGHT_TOP),
-        false => (plot.bottom(), Align2::RIGHT_BOTTOM),
+    let (x, align) = match falls {
+        true => (plot.left() + 4.0, Align2::LEFT_BOTTOM),
+        false => (plot.right() - 4.0, Align2::RIGHT_BOTTOM),
     };
-    write(pos2(plot.right() - 4.0, y), align, say!(words, "next-picture-dashes"), palette.soft);
+    write(pos2(x, plot.bottom()), align, say!(words, "next-picture-dashes"), palette.soft);
 }
 
 /// Where the mean lies nine times in ten.

@@ -23,7 +23,7 @@ const ROW: f32 = 82.0;
 const PICTURE: f32 = 92.0;
 const WITH_PICTURES: f32 = 640.0;
 /// Width of the chance, and of the price.
-const CHANCE: f32 = 134.0;
+const CHANCE: f32 = 150.0;
 const PRICE: f32 = 138.0;
 /// Space between the cells.
 const BETWEEN: f32 = 10.0;
