@@ -5,6 +5,8 @@
 //! in every week of the coming year, by the same count of what lasts as the best weeks follow from
 //! ([`crate::joint::season`]). Joints of a kind are tried by a few of them, spread over their gaps.
 
+use rayon::prelude::*;
+
 use super::option_inputs::OptionInputs;
 use super::sections::{JointState, motion, slides, tongue};
 use crate::bead::{FINGER, NOZZLE};
@@ -99,11 +101,12 @@ pub(super) fn bead_designs(inputs: &OptionInputs<'_>) -> Vec<JointBeads> {
     let one = |kind: &Kind<'_>| {
         let trial = Trial { job: inputs.job, catalog: inputs.catalog, kind, paint };
         let gap = kind.median()?;
-        let sealants = (0..inputs.catalog.sealants.len()).filter_map(|at| trial.beads_of(at)).collect();
+        let sealants = (0..inputs.catalog.sealants.len()).into_par_iter();
+        let sealants = sealants.filter_map(|at| trial.beads_of(at)).collect();
         let Kind { edges, slides, joints, run, .. } = *kind;
         Some(JointBeads { edges, slides, joints, run, gap, sealants })
     };
-    kinds(inputs).iter().filter_map(one).collect()
+    kinds(inputs).par_iter().filter_map(one).collect()
 }
 
 fn kinds<'a>(inputs: &OptionInputs<'a>) -> Vec<Kind<'a>> {

@@ -1,5 +1,7 @@
 //! The chance of a callback for each repair option.
 
+use rayon::prelude::*;
+
 use super::laid::LaidBeads;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
@@ -33,16 +35,14 @@ const VISIT: f64 = 0.15;
 /// Scatter of ring angles adds about this much to that of species, relative. Assumption.
 pub(super) const RING_SCATTER: f64 = 0.08;
 
-/// An option by its index, as the trials see it.
-type Tried = (usize, RiskOption);
-
-/// The options that can be put to the trials, over so many years.
-fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption], years: u32) -> Vec<Tried> {
+/// The options that can be put to the trials, over so many years: by their indices, and as the trials see them.
+fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption], years: u32) -> (Vec<usize>, Vec<RiskOption>) {
     (0..options.len())
+        .into_par_iter()
         .filter(|&at| options[at].not_possible.is_none())
         .filter_map(|at| Some((at, risk_option(inputs, &options[at], years)?)))
         .filter(|(_, option)| !option.joints.is_empty())
-        .collect()
+        .unzip()
 }
 
 /// What one year of warranty is expected to cost, as a share of an option's price.
@@ -53,20 +53,20 @@ pub(super) type YearlyShare = (usize, f64);
 pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -> Vec<YearlyShare> {
     let plan = &inputs.job.plan;
     let catalog = inputs.catalog;
-    let run = |years, tears, trials| {
-        let (at, tried): (Vec<usize>, Vec<RiskOption>) = tried(inputs, options, years).into_iter().unzip();
-        let found = risks(&tried, &plan.callback, &catalog.capability.after(years), tears, trials, SEED);
-        at.into_iter().zip(tried).zip(found).collect::<Vec<_>>()
+    let run = |(_, tried): &(Vec<usize>, Vec<RiskOption>), years, tears, trials| {
+        risks(tried, &plan.callback, &catalog.capability.after(years), tears, trials, SEED)
     };
     // What a year costs is a sum over many trials: fewer of them tell it as well.
     let fewer = catalog.trials * 2 / 5;
-    let term = run(plan.warranty_years, Tears::Unknown, catalog.trials);
-    let one_year = run(1, Tears::Unknown, fewer);
-    let bounds = [Tears::Stay, Tears::ComeThrough].map(|tears| run(plan.warranty_years, tears, fewer));
-    let share = |((at, option), risk): &((usize, RiskOption), Risk)| (*at, yearly_share(option, risk));
-    let shares: Vec<YearlyShare> = with_lapses(inputs, options, one_year.iter().map(share).collect());
-    let [stay, come_through] = bounds.map(|all| all.into_iter().map(|(_, risk)| risk.without_paint));
-    for ((&(at, share), (_, risk)), tears) in shares.iter().zip(term).zip(stay.zip(come_through)) {
+    let (all, first) = (tried(inputs, options, plan.warranty_years), tried(inputs, options, 1));
+    let term = run(&all, plan.warranty_years, Tears::Unknown, catalog.trials);
+    let one_year = run(&first, 1, Tears::Unknown, fewer);
+    let bounds = [Tears::Stay, Tears::ComeThrough].map(|tears| run(&all, plan.warranty_years, tears, fewer));
+    let shares = first.0.iter().zip(&first.1).zip(&one_year);
+    let shares = shares.map(|((at, option), risk)| (*at, yearly_share(option, risk))).collect();
+    let shares: Vec<YearlyShare> = with_lapses(inputs, options, shares);
+    let [stay, come_through] = bounds.map(|all| all.into_iter().map(|risk| risk.without_paint));
+    for ((&(at, share), risk), tears) in shares.iter().zip(term).zip(stay.zip(come_through)) {
         let option = &mut options[at];
         if matches!(option.outcome, Outcome::Bead { .. }) {
             option.tears = Some(Span { low: tears.0, high: tears.1 });

@@ -128,7 +128,9 @@ pub(super) fn log_sum(logs: &[f64]) -> f64 {
     if most == f64::NEG_INFINITY {
         most
     } else {
-        most + logs.iter().map(|log| (log - most).exp()).sum::<f64>().ln()
+        // What is so much smaller changes no digit, and most of what is summed up is.
+        let parts = logs.iter().map(|log| log - most).filter(|part| *part > -38.0);
+        most + parts.map(f64::exp).sum::<f64>().ln()
     }
 }
 

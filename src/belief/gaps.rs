@@ -7,6 +7,8 @@
 //! look their opening up. A gap reads as it is, give or take the gauge, and nothing where the boards
 //! touch; so a closed joint is as good a reading as an open one, and nothing jumps between them.
 
+use rayon::prelude::*;
+
 use super::evidence::{GapEvidence, chosen, log_mean, log_normal, log_sum};
 use super::priors::Priors;
 use super::scatter::{Density, Moments, Opening, POINTS, Set, opening_of, place_of};
@@ -71,6 +73,7 @@ impl GapTable {
         }
         let unseen = 1.0 - gaps.len() as f64 / joints.max(gaps.len()) as f64;
         let by_set: Vec<Vec<Node>> = (0..POINTS)
+            .into_par_iter()
             .map(|point| {
                 let of = |set: &Set| {
                     [false, true].map(|bonded| {

@@ -251,6 +251,9 @@ impl Reweighed {
         let step = weighed.prepared.len().div_ceil(SAMPLED).max(1);
         let worlds: Vec<usize> = (0..weighed.prepared.len()).step_by(step).collect();
         let weigh = |&world: &usize| {
+            if counts == Counts::ALL {
+                return weighed.logs[world];
+            }
             let own = scale.weigh(&weighed.prepared[world], counts);
             own.map(|log| log + weighed.corrections[world])
         };
@@ -368,7 +371,7 @@ fn transfer(worlds: &Worlds, particles: &[Particle]) -> Vec<[f64; 2]> {
     worlds.build_ups.iter().map(of).collect()
 }
 
-/// The value that a share `at` of the values is below; the values get sorted.
+/// The value that a share `at` of the values is below; the values get into another order.
 #[expect(
     clippy::cast_precision_loss,
     clippy::cast_possible_truncation,
@@ -379,11 +382,11 @@ pub fn quantile(values: &mut [f64], at: f64) -> f64 {
     if values.is_empty() {
         return 0.0;
     }
-    values.sort_unstable_by(f64::total_cmp);
     let place = at.clamp(0.0, 1.0) * (values.len() - 1) as f64;
-    let (low, share) = (place as usize, place.fract());
-    let high = (low + 1).min(values.len() - 1);
-    values[low] + (values[high] - values[low]) * share
+    let (below, share) = (place as usize, place.fract());
+    let (_, low, above) = values.select_nth_unstable_by(below, f64::total_cmp);
+    let high = above.iter().copied().min_by(f64::total_cmp).unwrap_or(*low);
+    *low + (high - *low) * share
 }
 
 impl Course {

@@ -267,16 +267,24 @@ impl<'a> Scale<'a> {
 
     /// The same for each factor on the lot's shrinkage, not summed.
     pub fn by_lot(&self, world: &Prepared, counts: Counts) -> [Accounts; NODES] {
+        let mut room = (Vec::with_capacity(self.sections.len()), Vec::with_capacity(self.sections.len()));
         std::array::from_fn(|lot| {
             let (factor, share) = self.lots[lot];
             let each = self.sections.iter().zip(&world.opened);
             let later: f64 = each.map(|(section, opened)| later_term(section, &opened.1, factor)).sum();
-            self.of_lot(world, factor, counts).map(|log| log + share.ln() + later)
+            self.of_lot(world, factor, counts, &mut room).map(|log| log + share.ln() + later)
         })
     }
 
-    /// Log weights of the accounts if the lot shrinks by `factor` of its species.
-    fn of_lot(&self, world: &Prepared, factor: f64, counts: Counts) -> Accounts {
+    /// Log weights of the accounts if the lot shrinks by `factor` of its species. In `logs` and `parts` there is
+    /// room for a figure of each section: it is asked for a hundred thousand times.
+    fn of_lot(
+        &self,
+        world: &Prepared,
+        factor: f64,
+        counts: Counts,
+        (logs, parts): &mut (Vec<Node>, Vec<f64>),
+    ) -> Accounts {
         let Prepared { fixed, opened } = world;
         let room = if counts.room { fixed.room } else { 0.0 };
         let meter = |at: Option<usize>| match (counts.meter, at) {
@@ -289,22 +297,25 @@ impl<'a> Scale<'a> {
             Gaps::Mean => Some(&self.means),
             Gaps::All => Some(&self.gaps),
         };
-        let logs: Vec<_> = match tables {
+        logs.clear();
+        match tables {
             Some(tables) => {
-                tables.iter().zip(opened).map(|(table, (now, _))| table.at(factor * now)).collect()
+                logs.extend(tables.iter().zip(opened).map(|(table, (now, _))| table.at(factor * now)));
             }
-            None => vec![[[0.0; 3]; 2]; opened.len()],
-        };
+            None => logs.resize(opened.len(), Node::default()),
+        }
         let mut found = [0.0; ACCOUNTS];
         for bonded in [0, 1] {
             let plain: f64 = logs.iter().map(|log| log[bonded][0]).sum();
-            let instead = |on_top: usize, meter: &dyn Fn(usize) -> f64| {
-                let by_section = self.log_shares.iter().zip(&logs).enumerate();
-                let parts: Vec<f64> = by_section
-                    .map(|(at, (share, log))| share + plain + instead_of(log, bonded, on_top) + meter(at))
-                    .collect();
-                log_sum(&parts)
-            };
+            let mut instead =
+                |on_top: usize, meter: &dyn Fn(usize) -> f64| {
+                    let by_section = self.log_shares.iter().zip(&*logs).enumerate();
+                    parts.clear();
+                    parts.extend(by_section.map(|(at, (share, log))| {
+                        share + plain + instead_of(log, bonded, on_top) + meter(at)
+                    }));
+                    log_sum(parts)
+                };
             let usual = plain + meter(None);
             let all =
                 [usual, usual, instead(LINE_MOVED, &|_| meter(None)), instead(WETTED, &|at| meter(Some(at)))];

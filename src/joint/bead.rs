@@ -247,9 +247,7 @@ impl LaidBead {
 
     /// The share of its class that it uses at its worst place, seen or not: 1 is all of it.
     pub fn used(&self, demand: &Demand) -> f64 {
-        let limits = self.limits(demand.sealed).sliding(demand.slides());
-        let share = |moved: Length, limit: Length| moved.to_m() / limit.to_m().max(1e-9);
-        share(demand.opens(), limits.open_hidden).max(share(demand.closes(), limits.close_hidden))
+        demand.use_of(&self.limits(demand.sealed).sliding(demand.slides()))
     }
 
     /// Whether it stays within its class at every place.
@@ -296,6 +294,12 @@ impl Demand {
     /// How far its sides slide at most.
     pub fn slides(&self) -> Length {
         self.sealed * self.shear.to_fraction()
+    }
+
+    /// The share of a bead's class that this uses at its worst place, seen or not: 1 is all of it.
+    pub fn use_of(&self, limits: &MovementLimits) -> f64 {
+        let share = |moved: Length, limit: Length| moved.to_m() / limit.to_m().max(1e-9);
+        share(self.opens(), limits.open_hidden).max(share(self.closes(), limits.close_hidden))
     }
 
     /// The demand where the boards keep only this share of their movement.

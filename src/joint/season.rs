@@ -11,6 +11,7 @@ use statrs::function::erf::erfc;
 
 use super::bead::{Demand, LaidBead, demand};
 use super::motion::JointMotion;
+use crate::bead::MovementLimits;
 use crate::measure::{Length, Span};
 
 /// Scatter of what beads are asked and take, as a standard deviation of its logarithm. Assumption.
@@ -104,13 +105,14 @@ pub fn sealed_on(day: usize, joints: &[SealedJoint<'_>], narrowest: Length) -> W
         let (least, most) = joint.motion.extremes_from(day);
         match demand(sealed, least, most, joint.motion.slide_from(day)) {
             Some(asked) if sealed >= narrowest => {
-                let together = joint.tongue.is_none_or(|tongue| most < tongue);
-                if together && joint.bead.takes(&asked) {
-                    week.holds = week.holds + joint.length;
-                }
-                if together {
-                    week.lasts = week.lasts + joint.length * lasting(&asked, joint.bead);
-                    week.paint_lasts = week.paint_lasts + joint.length * paint_lasting(&asked, joint.bead);
+                if joint.tongue.is_none_or(|tongue| most < tongue) {
+                    let limits = joint.bead.limits(asked.sealed).sliding(asked.slides());
+                    if asked.use_of(&limits) <= 1.0 {
+                        week.holds = week.holds + joint.length;
+                    }
+                    week.lasts = week.lasts + joint.length * lasting(&asked, &limits);
+                    week.paint_lasts =
+                        week.paint_lasts + joint.length * lasts_at(asked.opens(), limits.paint);
                 }
                 demands.push((asked, joint.length.to_m()));
             }
@@ -133,18 +135,13 @@ fn median_by_length(mut demands: Vec<(Demand, f64)>) -> Option<Demand> {
     })
 }
 
-/// The chance that a bead lasts that is asked this. What it takes is put in the middle between what shows
-/// at once and what begins out of sight.
-fn lasting(asked: &Demand, bead: &LaidBead) -> f64 {
-    let limits = bead.limits(asked.sealed).sliding(asked.slides());
+/// The chance that a bead with these limits lasts that is asked this. What it takes is put in the middle between
+/// what shows at once and what begins out of sight.
+fn lasting(asked: &Demand, limits: &MovementLimits) -> f64 {
     lasts_at(asked.opens(), limits.opening()) * lasts_at(asked.closes(), limits.closing())
 }
 
-/// The chance that the paint over a bead stays whole that is asked this.
-fn paint_lasting(asked: &Demand, bead: &LaidBead) -> f64 {
-    lasts_at(asked.opens(), bead.limits(asked.sealed).sliding(asked.slides()).paint)
-}
-
+/// The chance that what takes so much stays whole when it is asked this, of the bead or of the paint over it.
 fn lasts_at(asked: Length, takes: Length) -> f64 {
     match (asked.to_m(), takes.to_m()) {
         (asked, _) if asked <= 0.0 => 1.0,

@@ -1,7 +1,8 @@
 //! How fast the main job is: `cargo bench`.
 //!
-//! `assess demo` is the time from an edit to a new answer; `assess 5000 joints` the same for a
-//! surface far larger than a room; `letter` the typesetting of the homeowner's letter. `drying`,
+//! `after a price` and `after a reading` are the times from an edit of the demo to a new answer: no belief
+//! follows from a price, so it stands; every reading weighs all worlds anew. `assess 5000 joints` is the
+//! same for a surface far larger than a room; `letter` the typesetting of the homeowner's letter. `drying`,
 //! `trials` and `row` are the kernels; `peers.py` beside this file runs the same drying and trials in
 //! scipy and numpy and prints the ratios.
 
@@ -118,7 +119,22 @@ fn row(criterion: &mut Criterion) {
 fn speed(criterion: &mut Criterion) {
     let catalog = Catalog::built_in();
     let demo = demo_job();
-    criterion.bench_function("assess demo", |b| b.iter(|| assess(black_box(&demo).clone(), catalog)));
+    // Another price or another reading every time, so that nothing of the last answer stands that should not.
+    let mut priced = demo.clone();
+    criterion.bench_function("after a price", |b| {
+        b.iter(|| {
+            priced.plan.prices.labor = priced.plan.prices.labor + Money::cents(1);
+            assess(black_box(&priced).clone(), catalog)
+        });
+    });
+    let mut read = demo.clone();
+    criterion.bench_function("after a reading", |b| {
+        b.iter(|| {
+            let gap = &mut read.survey.gaps[0].width;
+            *gap = *gap + Length::mm(1e-4);
+            assess(black_box(&read).clone(), catalog)
+        });
+    });
     let hall = hall();
     let joints = assess(hall.clone(), catalog).joints.len();
     let mut slow = criterion.benchmark_group("large");
@@ -132,7 +148,7 @@ fn speed(criterion: &mut Criterion) {
         b.iter(|| Papers::new(black_box(&found)).typeset(Paper::Letter).map(|letter| letter.pdf()));
     });
     // As after an edit: another price every time, so that nothing is remembered from the last.
-    let mut edited = demo.clone();
+    let mut edited = demo;
     criterion.bench_function("all papers after an edit", |b| {
         b.iter(|| {
             edited.plan.prices.labor = edited.plan.prices.labor + Money::cents(1);

@@ -213,7 +213,7 @@ fn remarks_name_the_values_and_the_day() {
     for (remark, expected) in [
         (
             WeatherRemark::Filled { hours: 5, longest },
-            "5 hours without usable values were filled in along straight lines. The longest gap is 3 hours, on 02-03.",
+            "5 hours without usable values were filled in along straight lines. The longest gap is 3 hours, on Feb 3.",
         ),
         (
             WeatherRemark::ExtremeTemperatures { lines, limit: Temperature::celsius(60.0) },
@@ -221,7 +221,7 @@ fn remarks_name_the_values_and_the_day() {
         ),
         (
             WeatherRemark::StartsWith(181 * 24),
-            "The file starts on 07-01; its hours were put in calendar order.",
+            "The file starts on Jul 1; its hours were put in calendar order.",
         ),
     ] {
         assert_eq!(said(&remark), expected);
