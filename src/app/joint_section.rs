@@ -122,7 +122,7 @@ fn cut(context: &WindowContext<'_>) -> Option<(Cut, Length)> {
 pub(super) fn season_stills(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
     ui.columns(option.stills.len().max(1), |columns| {
         for (ui, still) in columns.iter_mut().zip(&option.stills) {
-            let (month, says) = still_texts(context.words, still);
+            let (month, says) = still_texts(context.words, still, context.assessment.advises_against(option));
             let name = say!(context.words, "options-still", month = &month, says = &says);
             picture(ui, context, still, &name, (STILL_HEIGHT, false));
             // Columns fill their width, which would space out the words of a text to fill it too.
@@ -154,7 +154,7 @@ pub(super) fn bead_strip(ui: &mut Ui, context: &WindowContext<'_>) {
         ui.add(Label::new(RichText::new(words.called(&option.name)).small().strong()).wrap());
         ui.columns(option.stills.len(), |columns| {
             for (ui, still) in columns.iter_mut().zip(&option.stills) {
-                let (month, says) = still_texts(words, still);
+                let (month, says) = still_texts(words, still, context.assessment.advises_against(option));
                 let option = Arg::Called(&option.name);
                 let name = say!(words, "options-bead-still", option = option, month = &month, says = &says);
                 picture(ui, context, still, &name, (STRIP_HEIGHT, true));
@@ -168,9 +168,9 @@ pub(super) fn bead_strip(ui: &mut Ui, context: &WindowContext<'_>) {
 }
 
 /// The month of a still, and what is to be seen in it.
-fn still_texts(words: &Words, still: &Still) -> (String, String) {
+fn still_texts(words: &Words, still: &Still, advised_against: bool) -> (String, String) {
     let says = match &still.repaired {
-        Some(repaired) => owner_page::repaired(repaired, words),
+        Some(repaired) => owner_page::repaired(repaired, advised_against, words),
         None => words.figures().length(still.gap),
     };
     (words.figures().month(still.date), says)

@@ -72,6 +72,13 @@ pub struct SectionState {
 const LOOK_AGAIN: usize = 60;
 
 impl SectionState {
+    /// The widest mean gap of the coming year and the tongue, where the first is wider: there the boards come
+    /// apart. `None` else, and for boards without a tongue.
+    pub fn opens_past_tongue(&self, board: &BoardSpec) -> Option<(Length, Length)> {
+        let gap = self.year_gap.1;
+        board.tongue().filter(|tongue| gap > *tongue).map(|tongue| (gap, tongue))
+    }
+
     /// Days from the visit on which to look again, at least two months after the day `from`: when the boards are
     /// widest and when they are narrowest in the year after it.
     pub fn look_again(&self, from: usize) -> (usize, usize) {
@@ -532,8 +539,7 @@ fn section_problems(job: &Job, state: &SectionState) -> Vec<(&'static Field, Sec
         found.push((&fields::FINISH, SectionFault::SealedOff));
     }
     let board = &job.surfaces[state.surface].sections[state.section].board;
-    let gap = state.year_gap.1;
-    if let Some(tongue) = board.tongue().filter(|tongue| gap > *tongue) {
+    if let Some((gap, tongue)) = state.opens_past_tongue(board) {
         found.push((&fields::OVERALL_WIDTH, SectionFault::OpensPastTongue { gap, tongue }));
     }
     if state.is_wetted() {

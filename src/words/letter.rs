@@ -136,7 +136,8 @@ fn saw(assessment: &Assessment, words: &Words) -> Vec<String> {
 /// Why it happened.
 fn why(assessment: &Assessment, words: &Words) -> Vec<String> {
     let mut sentences = Vec::new();
-    match assessment.causes.as_ref().map(|causes| causes.main().0) {
+    let main = assessment.causes.as_ref().map(|causes| causes.main().0);
+    match main {
         Some(Cause::WettedAndDried) => sentences.push(say!(words, "letter-wetted")),
         Some(Cause::FramingMoved) => sentences.push(say!(words, "letter-framing-moved")),
         Some(Cause::WeakSealant) => sentences.push(say!(words, "letter-weak-sealant")),
@@ -146,28 +147,37 @@ fn why(assessment: &Assessment, words: &Words) -> Vec<String> {
     if let Some(state) = assessment.speaking_section()
         && let Some(origin) = state.origin
     {
-        let wet = assessment.causes.as_ref().map(|causes| causes.of(Cause::WetAtInstall));
-        sentences.extend(at_install(state, &origin, wet, words));
+        let chance = |cause| assessment.causes.as_ref().map(|causes| causes.of(cause));
+        let wet = chance(Cause::WetAtInstall);
+        let rest = main == Some(Cause::WettedAndDried);
+        sentences.extend(at_install(state, &origin, (wet, rest), words));
     }
-    let wet: Vec<&str> = assessment
-        .sections
-        .iter()
-        .filter(|state| state.is_wetted())
-        .map(|state| assessment.job.surfaces[state.surface].sections[state.section].name.as_str())
-        .collect();
+    let wet = names_of(assessment, SectionState::is_wetted);
     if !wet.is_empty() {
         sentences.push(say!(words, "letter-wet-sections", count = wet.len(), sections = Arg::Names(wet)));
+    }
+    let board = |state: &SectionState| &assessment.job.surfaces[state.surface].sections[state.section].board;
+    let apart = names_of(assessment, |state| state.opens_past_tongue(board(state)).is_some());
+    if !apart.is_empty() {
+        sentences.push(say!(words, "letter-past-tongue", count = apart.len(), sections = Arg::Names(apart)));
     }
     sentences
 }
 
+/// The names of the sections of which something is true.
+fn names_of(assessment: &Assessment, which: impl Fn(&SectionState) -> bool) -> Vec<&str> {
+    let those = assessment.sections.iter().filter(|state| which(state));
+    those.map(|state| assessment.job.surfaces[state.surface].sections[state.section].name.as_str()).collect()
+}
+
 /// How wet the boards of a section were at install, and what came of it.
 ///
-/// Whether that was too wet is said as surely as it is known: `wet` is the chance of it.
+/// Whether that was too wet is said as surely as it is known: `wet` is the chance of it. `rest` tells that others
+/// were told of before as the ones that got wet.
 fn at_install(
     state: &SectionState,
     origin: &InstallMoisture,
-    wet: Option<f64>,
+    (wet, rest): (Option<f64>, bool),
     words: &Words,
 ) -> [String; 3] {
     let whole = |moisture: Moisture| Percent::pct(moisture.to_pct().round());
@@ -192,6 +202,8 @@ fn at_install(
                 }
                 _ => say!(words, "letter-too-wet-open"),
             }
+        } else if rest {
+            say!(words, "letter-seasonal-rest")
         } else if wet.is_some_and(|wet| wet > 1.0 - SURE) {
             say!(words, "letter-seasonal-likely")
         } else {

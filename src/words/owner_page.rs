@@ -94,8 +94,9 @@ const fn is_torn(bead: &BeadCut) -> bool {
     matches!(bead.fares, BeadState::Torn(_))
 }
 
-/// The typical joint on a day after the repair.
-pub fn repaired(joint: &RepairedJoint, words: &Words) -> String {
+/// The typical joint on a day after the repair. Where a repair is advised against, a bead that holds is told as
+/// the one that is drawn, and no more.
+pub fn repaired(joint: &RepairedJoint, advised_against: bool, words: &Words) -> String {
     let (gap, shut) = (joint.gap, closed(joint.gap, words));
     match &joint.look {
         RepairedLook::Bead(bead) if is_torn(bead) && closed(joint.open, words) => {
@@ -103,6 +104,7 @@ pub fn repaired(joint: &RepairedJoint, words: &Words) -> String {
         }
         RepairedLook::Bead(bead) if is_torn(bead) => say!(words, "owner-page-bead-torn", open = joint.open),
         RepairedLook::Bead(bead) if bead.fares.shows() => say!(words, "owner-page-bead-squeezed"),
+        RepairedLook::Bead(_) if advised_against => say!(words, "owner-page-bead-holds-here", gap = gap),
         RepairedLook::Bead(_) => say!(words, "owner-page-bead-holds", gap = gap),
         RepairedLook::TooNarrow => say!(words, "owner-page-too-narrow", gap = gap),
         RepairedLook::Line if shut => say!(words, "owner-page-line-closed"),

@@ -42,8 +42,8 @@ cause-clue-pattern =
         [one] Of { $measured } joints measured between boards, 1 is closed; the widest gap is { $widest }.
        *[other] Of { $measured } joints measured between boards, { $closed } are closed; the widest gap is { $widest }.
     }
-cause-clue-moisture = The meter reads { $now } on average, about where boards in this room would be.
-cause-clue-moisture-differs = The meter reads { $now } on average; boards in this room would be at { $room }.
+cause-clue-moisture = Corrected for the wood’s temperature, the meter readings come to { $now }, about where boards in this room would be.
+cause-clue-moisture-differs = Corrected for the wood’s temperature, the meter readings come to { $now }; boards in this room would be at { $room }.
 cause-clue-room = The hygrometer read { $humidity } humidity in the room.
 cause-clue-failures =
     { $failure ->

@@ -6,6 +6,7 @@ figure-moisture = - - moisture (right)
 figure-as-installed = as installed
 figure-closed = closed
 figure-bead-holds = bead holds
+figure-bead-holds-here = this one holds
 figure-bead-torn = bead torn
 figure-bead-tears-behind = overloaded at the back
 figure-bead-squeezed-out = bead squeezed out

@@ -25,11 +25,11 @@ letter-open = { $open ->
     }
    *[other] { $open } are open, the widest by { $widest }.
 }
-letter-moisture = The boards are at about { $moisture }% moisture content today, going by { $readings ->
+letter-moisture = The boards are at about { $moisture }% moisture content today. That is our best estimate from { $readings ->
     [one] 1 meter reading
    *[other] { $readings } meter readings
 } and the room’s air.
-letter-moistures = The boards are at about { $low }–{ $high }% moisture content today, going by { $readings ->
+letter-moistures = The boards are at about { $low }–{ $high }% moisture content today. That is our best estimate from { $readings ->
     [one] 1 meter reading
    *[other] { $readings } meter readings
 } and the room’s air.
@@ -45,13 +45,18 @@ letter-not-possible = “{ $option }” can’t be done here. { $reason } So the
 letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and we can’t warrant it.
 letter-too-wet-likely = Most likely the boards were too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
 letter-too-wet-open = The readings can’t tell whether the boards were too wet for this room or this is ordinary seasonal movement.
-letter-too-wet = The boards were too wet for this room. As they dried, each one got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-too-wet = The readings point clearly to boards that were too wet for this room when they went up. As they dried, each one got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
 letter-seasonal-likely = Most likely the boards were about as dry as they should have been, and this is ordinary seasonal movement: the joints open in the dry season and close again on their own. The readings don’t settle it.
-letter-seasonal = The boards were about as dry as they should have been. What you see is ordinary seasonal movement: the joints open in the dry season and close again on their own.
+letter-seasonal = The readings point to boards that were about as dry as they should have been. What you see is ordinary seasonal movement: the joints open in the dry season and close again on their own.
+letter-seasonal-rest = The other boards were most likely about as dry as they should have been. What they show is ordinary seasonal movement.
+letter-past-tongue = In { $count ->
+    [one] section
+   *[other] sections
+} { $sections } the joints open wider than the boards’ tongues are long, so the boards come apart there. Caulk can’t hold that.
 letter-wet-sections = The boards in { $count ->
     [one] section
    *[other] sections
-} { $sections } are wetter than the air in the room can make them. Water is getting in. We have to find where it comes from and fix that before we seal anything.
+} { $sections } are wetter than the air in the room can make them. Water has gotten in there, and may still be getting in. That has to be found and fixed, and the boards have to dry, before anything is sealed. It is not in our price.
 
 ## What to expect
 
@@ -81,9 +86,9 @@ letter-reopening = { $band ->
 letter-reopening-open = That is our best estimate; a few readings of one day can’t narrow it down further.
 letter-reopening-range = Not everything about the house is known, so it could be anywhere from { $low } to { $high }.
 letter-reopening-paint = { $band ->
-    [under] Most of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in under { $chance } of cases.
-    [over] Part of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in over { $chance } of cases.
-   *[plain] Part of that is fine cracks in the paint over caulk that holds, which we can touch up. The caulk itself opens in about { $chance } of cases.
+    [under] Most of that is fine cracks in the paint over caulk that holds. Those can be touched up; our warranty doesn’t cover that. The caulk itself opens in under { $chance } of cases.
+    [over] Part of that is fine cracks in the paint over caulk that holds. Those can be touched up; our warranty doesn’t cover that. The caulk itself opens in over { $chance } of cases.
+   *[plain] Part of that is fine cracks in the paint over caulk that holds. Those can be touched up; our warranty doesn’t cover that. The caulk itself opens in about { $chance } of cases.
 }
 letter-days = The work will take us { $days ->
     [one] 1 day
@@ -101,7 +106,7 @@ letter-days-closed = The work will take us { $days ->
 
 letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
 letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
-letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp.
+letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp, and we’ll take a look. What the warranty covers is in our proposal.
 letter-ask-visit = { $years ->
     [0] Let us take another look after the first full year.
     [one] Let us take another look before the first year is up.

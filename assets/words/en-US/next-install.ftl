@@ -144,7 +144,7 @@ next-sampling-plan = To agree on a load with the supplier by counting wet boards
 ## The stack
 
 next-ready = From { $sure } the chance is { $chance }, as sure as you asked. Even odds from { $even }.
-next-ready-sure = From { $sure } the chance is { $chance }, as sure as you asked.
+next-ready-sure = From { $sure } the chance that all joints stay within the limit is { $chance }, as required.
 next-by-wanted =
     { $late ->
         [yes] By { $wanted }, the day you want, it’s only { $chance }.

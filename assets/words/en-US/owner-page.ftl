@@ -5,7 +5,7 @@
 
 owner-page-short = In short
 owner-page-repair = The repair
-owner-page-when = When
+owner-page-when = Best time
 owner-page-when-seal = { $when ->
     [on] { $from }
     [between] { $from } to { $to }
@@ -17,7 +17,7 @@ owner-page-days = { $days ->
    *[other] { $days } days of work
 }
 owner-page-of-total = of { $total }
-owner-page-reopening = Chance that we have to come back
+owner-page-reopening = Chance that cracks or gaps show again
 owner-page-within = { $years ->
     [one] within 1 year
    *[other] within { $years } years
@@ -65,6 +65,7 @@ owner-page-still-after = { $month }, with the repair
 owner-page-closed = The joint is closed.
 owner-page-open = The joint is open by { $gap }.
 owner-page-bead-holds = The boards are { $gap } apart. The new bead moves with them and holds.
+owner-page-bead-holds-here = The boards are { $gap } apart. At this joint, in a typical year, the new bead still holds. Others won’t.
 owner-page-bead-torn = The bead has torn, and a crack of { $open } shows.
 owner-page-bead-torn-closed = The bead has torn. The crack is closed for now.
 owner-page-bead-squeezed = The bead was squeezed too far, and bulges out.

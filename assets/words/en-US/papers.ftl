@@ -48,7 +48,7 @@ paper-promise = Our warranty, and what we ask of you
 paper-warranty = We warrant this work for { $years ->
     [one] 1 year
    *[other] { $years } years
-}.
+}, on the terms in our proposal.
 paper-before-work = Before work starts
 paper-letter-close = The terms are in our proposal. Call us with any questions.
 paper-sign-contractor = For the contractor
@@ -175,10 +175,10 @@ paper-do-not-seal = { $units ->
     [inches] Don’t seal on damp or dusty edges, below 40°F, or above 95°F, unless the cartridge says otherwise.
    *[millimeters] Don’t seal on damp or dusty edges, below 5°C, or above 35°C, unless the cartridge says otherwise.
 }
-paper-do-not-seal-wet = Don’t seal while boards read more than 2% above the table.
+paper-do-not-seal-wet = Don’t seal while boards read more than { $most }.
 paper-do-not-paint = Don’t paint until the sealant has cured and a fingertip leaves no mark.
 
-paper-do-not-wet = Don’t work on boards that read more than 2% above the table.
+paper-do-not-wet = Don’t work on boards that read more than { $most }.
 paper-do-not-fill = Don’t caulk the joints: they stay as this repair leaves them.
 
 paper-map-every = Joints are numbered in steps of { $step }, and at the ends. Count from the nearest number.
@@ -215,7 +215,7 @@ paper-crew-on-site = on site
 paper-crew-people = people
 paper-hours-and-pieces = Hours and pieces taken
 paper-hours-and-pieces-note = Hours are of everyone together, as planned. Fill in what it took: that sets the rates of the next job.
-paper-hours-and-pieces-timed = Section { $section }, the one you timed, is done: its hours are in this table, but not in the days.
+paper-hours-and-pieces-timed = Section { $section }, the one you timed, is already scraped; the rest of its work is still to do. The hours of that scraping are in this table, but not in the days.
 paper-hours-plan = hours
 paper-taken = taken
 paper-pieces-planned = pieces
@@ -297,6 +297,8 @@ paper-clue-for = points to
 paper-clue-against = points away from
 paper-clue-weight = { $cause }: about { $factor } times as likely with this clue
 paper-clue-weight-over = { $cause }: over { $factor } times as likely with this clue
+paper-clue-weight-against = { $cause }: about { $factor } times less likely with this clue
+paper-clue-weight-against-over = { $cause }: over { $factor } times less likely with this clue
 paper-next-reading = Most useful next reading:
 paper-does-not-fit = What doesn’t fit, and what to check
 paper-inputs = Entries

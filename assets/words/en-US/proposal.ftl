@@ -20,14 +20,14 @@ proposal-warranted-work =
        *[other] For { $years } years after we finish, we come back and fix it at no charge if anything we put in or painted comes loose, splits, or peels.
     }
 proposal-come-back = { $band ->
-    [under] We put the chance that we’ll have to at under { $chance }. The letter says why.
-    [over] We put the chance that we’ll have to at over { $chance }. The letter says why.
-   *[plain] We put the chance that we’ll have to at about { $chance }. The letter says why.
+    [under] We put the chance that this warranty is called on at under { $chance }.
+    [over] We put the chance that this warranty is called on at over { $chance }.
+   *[plain] We put the chance that this warranty is called on at about { $chance }.
 }
-proposal-come-back-paint = Fine cracks in the paint over caulk that holds are not counted, and not covered.
+proposal-come-back-paint = Fine cracks in the paint over caulk that holds are not counted here, and not covered. The chance in the letter counts them.
 proposal-water-first = { $count ->
-    [one] Water is getting into section { $sections }. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
-   *[other] Water is getting into sections { $sections }. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
+    [one] Water has gotten into section { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
+   *[other] Water has gotten into sections { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
 }
 proposal-no-warranty = This proposal gives no written warranty. State law may still give you rights.
 proposal-against-not-warranted = We advise against this repair, so we can’t warrant that the joints stay closed.
@@ -77,7 +77,7 @@ paper-proposal-changes = If we find damage or water, or you want something chang
 paper-proposal-notices = Notices that usually apply
 paper-proposal-notices-note = General information, not legal advice.
 paper-proposal-acceptance = Acceptance
-paper-proposal-accept = I accept this proposal: the work, price, and terms above.
+paper-proposal-accept = I accept this proposal, all pages: the work, the price, and the terms above.
 paper-proposal-pamphlet = I received the pamphlet “Renovate Right” before work started. Homeowner’s initials and date:
 paper-proposal-no-work = The selected option takes no work, so there is nothing to propose.
 paper-proposal-warning = Please read first

@@ -24,7 +24,7 @@ chance-odds =
         [certain] casi seguro
         [nineteen_in_twenty] 19 de 20
         [tenths] cerca de { $tenths } de 10
-        [even] mitad y mitad
+        [even] cerca de 5 de 10
         [one_in_twenty] cerca de 1 de 20
        *[unlikely] poco probable
     }
@@ -42,8 +42,8 @@ cause-clue-pattern =
         [one] De { $measured } juntas medidas entre tablas, 1 está cerrada; la abertura más ancha es de { $widest }.
        *[other] De { $measured } juntas medidas entre tablas, { $closed } están cerradas; la abertura más ancha es de { $widest }.
     }
-cause-clue-moisture = El medidor marca { $now } en promedio, más o menos lo que tendrían las tablas en este cuarto.
-cause-clue-moisture-differs = El medidor marca { $now } en promedio; en este cuarto las tablas tendrían { $room }.
+cause-clue-moisture = Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }, más o menos lo que tendrían las tablas en este cuarto.
+cause-clue-moisture-differs = Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }; en este cuarto las tablas tendrían { $room }.
 cause-clue-room = El higrómetro marcó { $humidity } de humedad en el cuarto.
 cause-clue-failures =
     { $failure ->

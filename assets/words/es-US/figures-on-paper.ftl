@@ -6,6 +6,7 @@ figure-moisture = - - humedad (der.)
 figure-as-installed = al instalar
 figure-closed = cerrada
 figure-bead-holds = aguanta
+figure-bead-holds-here = esta aguanta
 figure-bead-torn = cordón roto
 figure-bead-tears-behind = forzado por detrás
 figure-bead-squeezed-out = cordón exprimido

@@ -25,11 +25,11 @@ letter-open = { $open ->
     }
    *[other] { $open } están abiertas; la más ancha, { $widest }.
 }
-letter-moisture = Las tablas tienen hoy cerca de { $moisture }% de humedad, según { $readings ->
+letter-moisture = Las tablas tienen hoy cerca de { $moisture }% de humedad. Es nuestro mejor cálculo, con { $readings ->
     [one] 1 lectura del medidor
    *[other] { $readings } lecturas del medidor
 } y el aire del cuarto.
-letter-moistures = Las tablas tienen hoy entre { $low } y { $high }% de humedad, según { $readings ->
+letter-moistures = Las tablas tienen hoy entre { $low } y { $high }% de humedad. Es nuestro mejor cálculo, con { $readings ->
     [one] 1 lectura del medidor
    *[other] { $readings } lecturas del medidor
 } y el aire del cuarto.
@@ -40,18 +40,23 @@ letter-wetted = Una parte de sus tablas se mojó. La madera mojada se hincha y l
 letter-framing-moved = Una junta está mucho más abierta que las demás; lo más probable es que se haya movido la estructura que está detrás. Eso lo vamos a revisar primero.
 letter-weak-sealant = Un buen sellador aguanta este movimiento, pero el de sus juntas se soltó con aberturas pequeñas.
 letter-wood-moves = La madera toma y suelta humedad según el aire que la rodea, y la tabla se angosta cuando se seca.
-letter-install-moisture = Por las aberturas, las tablas tenían cerca de { $moisture } de humedad cuando se instalaron (probablemente entre { $low } y { $high }). En su cuarto, la madera llega a cerca de { $room }.
+letter-install-moisture = A juzgar por las aberturas, las tablas tenían cerca de { $moisture } de humedad cuando se instalaron (probablemente entre { $low } y { $high }). En su cuarto, la madera se estabiliza cerca de { $room }.
 letter-not-possible = “{ $option }” no se puede hacer aquí. { $reason } Por eso no lleva precio.
 letter-advised-against = No le recomendamos esta reparación: lo más probable es que las juntas se abran otra vez. La haríamos solo si usted la pide, y no podemos dar garantía sobre ella.
 letter-too-wet-likely = Lo más probable es que las tablas estuvieran demasiado húmedas para este cuarto ({ chance-odds }), pero las lecturas no lo confirman. Al secarse, las tablas se angostan un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
 letter-too-wet-open = Con las lecturas no se puede saber si las tablas estaban demasiado húmedas para este cuarto o si es el movimiento normal de las temporadas.
-letter-too-wet = Las tablas estaban demasiado húmedas para este cuarto. Al secarse, cada una se angostó un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
+letter-too-wet = Las lecturas indican con bastante claridad que las tablas estaban demasiado húmedas para este cuarto cuando se instalaron. Al secarse, cada una se angostó un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
 letter-seasonal-likely = Lo más probable es que las tablas estuvieran tan secas como debían y que esto sea el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después. Las lecturas no lo confirman.
-letter-seasonal = Las tablas estaban tan secas como debían. Lo que usted ve es el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después.
+letter-seasonal = Las lecturas indican que las tablas estaban tan secas como debían. Lo que usted ve es el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después.
+letter-seasonal-rest = Lo más probable es que las demás tablas estuvieran tan secas como debían. Lo que se ve en ellas es el movimiento normal de las temporadas.
+letter-past-tongue = En { $count ->
+    [one] la sección
+   *[other] las secciones
+} { $sections } las juntas se abren más de lo que mide la lengüeta, así que las tablas se zafan ahí. Eso no lo sostiene ningún sellador.
 letter-wet-sections = Las tablas de { $count ->
     [one] la sección
    *[other] las secciones
-} { $sections } están más húmedas de lo que explica el aire del cuarto. Está entrando agua. Tenemos que encontrar por dónde entra y arreglarlo antes de sellar.
+} { $sections } están más húmedas de lo que explica el aire del cuarto. Ahí entró agua y puede que siga entrando. Antes de sellar hay que encontrar por dónde, repararlo y dejar secar las tablas. Eso no está en nuestro precio.
 
 ## What to expect
 
@@ -79,9 +84,9 @@ letter-reopening = { $band ->
 letter-reopening-open = Es nuestro mejor estimado; con unas cuantas lecturas de un solo día no se puede afinar más.
 letter-reopening-range = No se sabe todo de la casa, así que podría ser desde { $low } hasta { $high }.
 letter-reopening-paint = { $band ->
-    [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en menos de { $chance } de los casos.
-    [over] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en más de { $chance } de los casos.
-   *[plain] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta, y esas las podemos retocar. El sellador mismo se abre en cerca de { $chance } de los casos.
+    [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta. Se pueden retocar; eso no lo cubre la garantía. El sellador mismo se abre en menos de { $chance } de los casos.
+    [over] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta. Se pueden retocar; eso no lo cubre la garantía. El sellador mismo se abre en más de { $chance } de los casos.
+   *[plain] Una parte son grietas finas en la pintura sobre un sellador que sí aguanta. Se pueden retocar; eso no lo cubre la garantía. El sellador mismo se abre en cerca de { $chance } de los casos.
 }
 letter-days = El trabajo nos toma { $days ->
     [one] 1 día
@@ -98,7 +103,7 @@ letter-days-closed = El trabajo nos toma { $days ->
 ## What we ask of you
 
 letter-ask-humidity = Nuestros cálculos cuentan con que el cuarto se mantenga entre { $low } y { $high } de humedad, más o menos, todo el año; un higrómetro pequeño se lo indica.
-letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo.
+letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo, y vamos a verla. Lo que cubre la garantía está en la propuesta.
 letter-ask-visit = { $years ->
     [0] Permítanos volver a revisar después del primer año completo.
     [one] Permítanos volver a revisar antes de que se cumpla el primer año.

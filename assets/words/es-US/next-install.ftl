@@ -117,7 +117,7 @@ next-so-few =
         [one] 1 tabla dice muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
        *[other] { $count } tablas dicen muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
     }
-next-lot = Las tablas tienen { $moisture } en promedio, { $sd } más o menos. Hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
+next-lot = Corregidas por la temperatura de la madera, las lecturas promedian { $moisture }, con { $sd } de más o de menos. Cada tabla puede estar cerca de { $spread } más húmeda o más seca.
 next-offset = Casi toda esa duda es el error del propio medidor, igual en todas las lecturas. Medir más tablas no la baja; un segundo medidor o una muestra secada en horno, sí.
 next-dry-shell = Lo más probable es que las tablas estén más húmedas por dentro que cerca de la cara: cerca de { $core } contra { $shell }. Con las agujas a solo { $pins }, la lectura sale demasiado seca. Métalas { $deep }.
 next-core = Cerca de { $shell } junto a la cara, cerca de { $core } en el centro.
@@ -143,7 +143,7 @@ next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tab
 ## The stack
 
 next-ready = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió. Desde el { $even } es de 50%.
-next-ready-sure = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió.
+next-ready-sure = Desde el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }, la que se pide.
 next-by-wanted =
     { $late ->
         [yes] Para el { $wanted }, el día que usted quiere, es de solo { $chance }.
@@ -162,11 +162,11 @@ next-lever =
     }
 next-lever-ready =
     { $days ->
-        [0] no antes: seguro para el { $date }.
-        [one] 1 día antes: seguro para el { $date }.
-       *[other] { $days } días antes: seguro para el { $date }.
+        [0] listas para el { $date }, no antes
+        [one] listas para el { $date }, 1 día antes
+       *[other] listas para el { $date }, { $days } días antes
     }
-next-lever-first = seguro para el { $date }
+next-lever-first = listas para el { $date }
 next-lever-never = no en { $days } días
 next-reading = Mida otra vez el { $date }.
 next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos ninguna por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.

@@ -5,7 +5,7 @@
 
 owner-page-short = En pocas palabras
 owner-page-repair = La reparación
-owner-page-when = Cuándo
+owner-page-when = Mejor época
 owner-page-when-seal = { $when ->
     [on] { $from }
     [between] del { $from } al { $to }
@@ -17,7 +17,7 @@ owner-page-days = { $days ->
    *[other] { $days } días de trabajo
 }
 owner-page-of-total = de { $total }
-owner-page-reopening = Probabilidad de que tengamos que volver
+owner-page-reopening = Probabilidad de que se vuelvan a ver grietas o aberturas
 owner-page-within = { $years ->
     [one] en 1 año
    *[other] en { $years } años
@@ -29,7 +29,7 @@ owner-page-within-range = { $years ->
 
 ## What happened
 
-owner-page-no-blame = Esto trata de lo que hizo la madera. No dice quién tiene la culpa.
+owner-page-no-blame = Aquí se explica qué le pasó a la madera, no quién tiene la culpa.
 
 ## The joint through the seasons
 
@@ -58,6 +58,7 @@ owner-page-still-after = { $month }, con la reparación
 owner-page-closed = La junta está cerrada.
 owner-page-open = La junta está abierta { $gap }.
 owner-page-bead-holds = Las tablas están separadas { $gap }. El cordón nuevo se mueve con ellas y aguanta.
+owner-page-bead-holds-here = Las tablas están separadas { $gap }. En esta junta, en un año típico, el cordón nuevo todavía aguanta; en otras, no.
 owner-page-bead-torn = El cordón se rompió y se ve una grieta de { $open }.
 owner-page-bead-torn-closed = El cordón se rompió. Por ahora la grieta está cerrada.
 owner-page-bead-squeezed = El cordón se apretó demasiado y se sale de la junta.
@@ -72,7 +73,7 @@ owner-page-laid-closed = Tablas puestas bien juntas y secadas al nivel de su cua
 owner-page-within-open = { $years ->
     [one] en 1 año
    *[other] en { $years } años
-}; puede salir de las dos formas: { $why ->
+}; puede salir bien o mal: { $why ->
     [paint] nadie sabe cuánto se estira la pintura antes de mostrar grietas finas
    *[house] no se sabe todo de la casa
 }

@@ -20,9 +20,9 @@ proposal-warranted-work =
        *[other] Durante { $years } años después de terminar, volvemos y lo arreglamos sin cobrar si algo que pusimos o pintamos se suelta, se raja o se pela.
     }
 proposal-come-back = { $band ->
-    [under] Calculamos en menos de { $chance } la probabilidad de tener que volver. La carta dice por qué.
-    [over] Calculamos en más de { $chance } la probabilidad de tener que volver. La carta dice por qué.
-   *[plain] Calculamos en cerca de { $chance } la probabilidad de tener que volver. La carta dice por qué.
+    [under] Calculamos en menos de { $chance } la probabilidad de que haya que usar esta garantía.
+    [over] Calculamos en más de { $chance } la probabilidad de que haya que usar esta garantía.
+   *[plain] Calculamos en cerca de { $chance } la probabilidad de que haya que usar esta garantía.
 }
 proposal-no-warranty = Esta propuesta no da garantía por escrito. La ley estatal todavía puede darle derechos.
 proposal-against-not-warranted = No recomendamos esta reparación, así que no podemos garantizar que las juntas sigan cerradas.
@@ -47,7 +47,7 @@ proposal-notice = { $notice ->
     [lead] En una casa construida antes de 1978, el trabajo pagado que toca más de { $units ->
         [inches] 6 pies²
        *[millimeters] 0.56 m²
-    } de pintura en un cuarto por lo general lo tiene que hacer una empresa certificada por la EPA, y a usted se le da el folleto “Renovate Right” (Remodelar correctamente) no más de 60 días antes de empezar el trabajo (40 CFR 745, subparte E, 2008; los 60 días, de memoria). Los programas estatales pueden pedir más. Revise las reglas locales.
+    } de pintura en un cuarto por lo general lo tiene que hacer una empresa certificada por la EPA, y a usted se le da el folleto “Renovate Right” (Remodelar correctamente) no más de 60 días antes de empezar el trabajo (40 CFR 745, subparte E, 2008). Los programas estatales pueden pedir más. Revise las reglas locales.
     [cancel] Si firma en su casa, por lo general puede cancelar hasta la medianoche del tercer día hábil después de firmar; los sábados cuentan, los domingos y los días feriados federales no (16 CFR 429, con las reformas de 2015; ventas de $25 o más). Entonces se le dan dos formularios de cancelación con fecha junto con esta propuesta. Su estado puede darle más tiempo. Revise las reglas locales.
     [contract] Muchos estados piden un contrato por escrito con número de licencia o de registro, y limitan el anticipo. Revise las reglas locales.
    *[liens] En muchos estados, los trabajadores y proveedores a quienes no se les paga pueden poner un gravamen (lien) sobre su casa. Pida una liberación de gravamen con cada pago. Revise las reglas locales.
@@ -72,13 +72,13 @@ paper-proposal-changes = Si encontramos daños o agua, o si usted quiere cambiar
 paper-proposal-notices = Avisos que por lo general aplican
 paper-proposal-notices-note = Información general, no asesoría legal.
 paper-proposal-acceptance = Aceptación
-paper-proposal-accept = Acepto esta propuesta: el trabajo, el precio y las condiciones de arriba.
+paper-proposal-accept = Acepto esta propuesta, todas sus páginas: el trabajo, el precio y las condiciones de arriba.
 paper-proposal-pamphlet = Recibí el folleto “Renovate Right” (Remodelar correctamente) antes de que empezara el trabajo. Iniciales del dueño y fecha:
 paper-proposal-no-work = La opción elegida no lleva trabajo, así que no hay nada que proponer.
 paper-proposal-warning = Lea esto primero
-proposal-come-back-paint = Las grietas finas en la pintura sobre un sellador que aguanta no se cuentan ni se cubren.
+proposal-come-back-paint = Las grietas finas en la pintura sobre un sellador que aguanta no se cuentan aquí ni se cubren. La probabilidad de la carta sí las cuenta.
 proposal-water-first = { $count ->
-    [one] Está entrando agua en la sección { $sections }. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
-   *[other] Está entrando agua en las secciones { $sections }. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
+    [one] Entró agua en la sección { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
+   *[other] Entró agua en las secciones { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
 }
-proposal-not-warranted-air = Aberturas que aparecen cuando el cuarto está más seco que cerca de { $low } o más húmedo que cerca de { $high } de humedad
+proposal-not-warranted-air = Aberturas que aparecen cuando la humedad del cuarto baja de { $low } o pasa de { $high }, más o menos

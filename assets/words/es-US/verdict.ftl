@@ -32,7 +32,7 @@ verdict-lasts =
         [certain] casi seguro que dura hasta { $until }
         [nineteen_in_twenty] 19 de 20 posibilidades de que dure hasta { $until }
         [tenths] { $tenths } de 10 posibilidades de que dure hasta { $until }
-        [even] más o menos mitad y mitad que dure hasta { $until }
+        [even] cerca de 5 de 10 que dure hasta { $until }
         [one_in_twenty] 1 posibilidad de 20 de que dure hasta { $until }
        *[unlikely] poco probable que dure hasta { $until }
     }

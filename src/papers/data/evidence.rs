@@ -220,21 +220,25 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             causes::chance_as_percent(chance, words),
         ])
     });
-    let side = |side: Option<(Cause, f64)>| match side {
+    let most = || Arg::Number(MOST, 0);
+    let argues_for = |side: Option<(Cause, f64)>| match side.map(|(cause, by)| (cause.say(words), by)) {
         None => say!(words, "paper-none"),
-        Some((cause, factor)) => {
-            let cause = cause.say(words);
-            if factor > MOST {
-                say!(words, "paper-clue-weight-over", cause = &cause, factor = Arg::Number(MOST, 0))
-            } else {
-                say!(words, "paper-clue-weight", cause = &cause, factor = rounded(factor))
-            }
+        Some((cause, MOST..)) => {
+            say!(words, "paper-clue-weight-over", cause = &cause, factor = most())
         }
+        Some((cause, by)) => say!(words, "paper-clue-weight", cause = &cause, factor = rounded(by)),
     };
-    let clues = diagnosis
-        .clues
-        .iter()
-        .map(|clue| json!([clue.evidence.say(words), side(clue.argues_for), side(clue.argues_against)]));
+    let argues_against = |side: Option<(Cause, f64)>| match side.map(|(cause, by)| (cause.say(words), by)) {
+        None => say!(words, "paper-none"),
+        Some((cause, MOST..)) => {
+            say!(words, "paper-clue-weight-against-over", cause = &cause, factor = most())
+        }
+        Some((cause, by)) => say!(words, "paper-clue-weight-against", cause = &cause, factor = rounded(by)),
+    };
+    let clues = diagnosis.clues.iter().map(|clue| {
+        let evidence = clue.evidence.say(words);
+        json!([evidence, argues_for(clue.argues_for), argues_against(clue.argues_against)])
+    });
     let next = assessment.next_reading().map(|entry| answer::missing(assessment, entry, words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),

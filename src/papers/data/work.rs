@@ -61,10 +61,10 @@ fn do_not(assessment: &Assessment, words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
     if bead(assessment).is_some() {
         lines.push(say!(words, "paper-do-not-seal", units = unit_id(words.units())));
-        lines.push(say!(words, "paper-do-not-seal-wet"));
+        lines.extend(wettest(assessment).map(|most| say!(words, "paper-do-not-seal-wet", most = most)));
         lines.push(say!(words, "paper-do-not-paint"));
     } else if assessment.chosen().is_some() {
-        lines.push(say!(words, "paper-do-not-wet"));
+        lines.extend(wettest(assessment).map(|most| say!(words, "paper-do-not-wet", most = most)));
         lines.push(say!(words, "paper-do-not-fill"));
     }
     lines
@@ -106,7 +106,7 @@ fn seal_today(assessment: &Assessment, words: &Words) -> Vec<String> {
         return Vec::new();
     }
     let mut lines = gaps_today(assessment, words);
-    lines.extend(wettest_today(assessment, words));
+    lines.extend(wettest(assessment).map(|most| say!(words, "paper-seal-today-boards", most = most)));
     if assessment.sections.iter().any(SectionState::is_wetted) {
         lines.push(say!(words, "paper-seal-today-wet"));
     }
@@ -149,11 +149,12 @@ fn gaps_today(assessment: &Assessment, words: &Words) -> Vec<String> {
     }
 }
 
-/// The wettest that boards may read.
-fn wettest_today(assessment: &Assessment, words: &Words) -> Option<String> {
+/// The wettest that boards may read on the day they are worked on; of those that got wet that is no guide.
+fn wettest(assessment: &Assessment) -> Option<Percent> {
+    let day = day_of_work(assessment);
     let dry = assessment.sections.iter().filter(|state| !state.is_wetted());
-    let most = dry.map(|state| moisture_on(state, assessment.seal_day).to_pct()).reduce(f64::max)?;
-    Some(say!(words, "paper-seal-today-boards", most = Percent::pct((most + MOISTURE_OFF).round())))
+    let most = dry.map(|state| moisture_on(state, day).to_pct()).reduce(f64::max)?;
+    Some(Percent::pct((most + MOISTURE_OFF).round()))
 }
 
 /// The room's humidity to be expected on the day.

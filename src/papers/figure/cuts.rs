@@ -37,11 +37,12 @@ pub fn cuts(assessment: &Assessment, words: &Words) -> String {
     };
     let thickness = job.surfaces[state.surface].sections[state.section].board.thickness;
     let height = thickness.min(THICKEST).to_mm() + LABELS;
+    let against = assessment.chosen().is_some_and(|option| assessment.advises_against(option));
     let mut drawing = Document::new().set("viewBox", (0.0, 0.0, WIDTH * UNIT, height * UNIT));
     for (index, panel) in panels(assessment, state, words).into_iter().enumerate() {
         #[expect(clippy::cast_precision_loss, reason = "six of them")]
         let middle = WIDTH * (index as f64 + 0.5) / CUTS as f64;
-        drawing = drawing.add(panel.draw(middle, height, words));
+        drawing = drawing.add(panel.draw(middle, height, against, words));
     }
     drawing.to_string()
 }
@@ -119,8 +120,9 @@ fn mid_seasons(visited: Date) -> Vec<(Date, i64)> {
 }
 
 impl Panel {
-    /// Drawn with its joint at `middle` mm from the left.
-    fn draw(&self, middle: f64, height: f64, words: &Words) -> Group {
+    /// Drawn with its joint at `middle` mm from the left. Of a repair that is advised against, a bead that holds
+    /// is told as this one.
+    fn draw(&self, middle: f64, height: f64, advised_against: bool, words: &Words) -> Group {
         let mut group = Group::new();
         for shape in shapes(&self.cut, middle, 0.5) {
             group = group.add(shape);
@@ -133,6 +135,7 @@ impl Panel {
             }
             Some(BeadState::Torn(..)) => (say!(words, "figure-bead-torn"), GAP),
             Some(BeadState::Out(..)) => (say!(words, "figure-bead-squeezed-out"), GAP),
+            Some(_) if advised_against => (say!(words, "figure-bead-holds-here"), WATER),
             Some(_) => (say!(words, "figure-bead-holds"), WATER),
         };
         group

@@ -50,6 +50,7 @@ pub(super) fn places(assessment: &Assessment, joint: &TypicalJoint, words: &Word
 pub(super) fn drawn(assessment: &Assessment, joint: &TypicalJoint, words: &Words) -> Value {
     let figures = words.figures();
     let dates = || joint.weeks.iter().map(|week| date(assessment, week.day));
+    let against = advised_against(assessment);
     let after = |week: &JointWeek| {
         let joint_after = week.repaired.as_ref()?;
         Some(json!({
@@ -58,7 +59,7 @@ pub(super) fn drawn(assessment: &Assessment, joint: &TypicalJoint, words: &Words
             "bead_mm": bead(joint_after),
             "cover_mm": cover(joint, joint_after),
             "painted": painted(joint_after),
-            "says": owner_page::repaired(joint_after, words),
+            "says": owner_page::repaired(joint_after, against, words),
         }))
     };
     json!({
@@ -72,6 +73,11 @@ pub(super) fn drawn(assessment: &Assessment, joint: &TypicalJoint, words: &Words
         "says": joint.weeks.iter().map(|week| owner_page::untouched(week, words)).collect::<Vec<_>>(),
         "after": joint.weeks.iter().map(after).collect::<Vec<_>>(),
     })
+}
+
+/// Whether the repair that is drawn is advised against.
+fn advised_against(assessment: &Assessment) -> bool {
+    assessment.chosen().is_some_and(|option| assessment.advises_against(option))
 }
 
 /// The dates worth going to.
@@ -115,9 +121,10 @@ fn stills(assessment: &Assessment, joint: &TypicalJoint, words: &Words) -> Vec<V
             None => {
                 (say!(words, "owner-page-still-before", month = month), owner_page::untouched(week, words))
             }
-            Some(after) => {
-                (say!(words, "owner-page-still-after", month = month), owner_page::repaired(after, words))
-            }
+            Some(after) => (
+                say!(words, "owner-page-still-after", month = month),
+                owner_page::repaired(after, advised_against(assessment), words),
+            ),
         };
         json!({
             "caption": caption,
