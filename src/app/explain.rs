@@ -228,11 +228,20 @@ pub(super) fn chance(context: &WindowContext<'_>, option: &RepairOption) -> Why 
 /// The price with callbacks.
 pub(super) fn expected(context: &WindowContext<'_>, option: &RepairOption) -> Why {
     let (words, plan) = (context.words, &context.assessment.job.plan);
-    let from: Vec<From> = vec![
-        ("explain-price", words.figures().money(option.total())),
+    let mut from: Vec<From> = vec![("explain-price", words.figures().money(option.total()))];
+    if let Some(year) = option.warranty_year {
+        let share = |share: f64| words.figures().percent(100.0 * share, 1);
+        let cost = words.figures().money(option.price_of_work().times(year.share));
+        from.extend([
+            ("explain-year-chance", share(year.chance)),
+            ("explain-year-redone", share(year.redone)),
+            ("explain-year-cost", cost),
+        ]);
+    }
+    from.extend([
         ("field-warranty", words.figures().quantity(Quantity::Years(plan.warranty_years))),
         ("field-discount-rate", words.figures().percent(plan.discount.to_pct(), 1)),
-    ];
+    ]);
     Why {
         how: say!(words, "explain-expected"),
         from,

@@ -1,11 +1,14 @@
 //! A repair as it is done in this room: which circumstances its rates meet, and which steps come and go.
 
+use super::option_inputs::OptionInputs;
+use super::sections::JointState;
 use super::start::access;
 use crate::job::Job;
 use crate::joint::Sealant;
 use crate::measure::{Area, Hours, Length};
 use crate::repair::{
-    Circumstance, Height, LeadPaint, OldSealant, Painting, Quantities, RepairMethod, TaskInputs, task_hours,
+    Circumstance, Height, LeadPaint, OldSealant, Outcome, Painting, Quantities, RepairMethod, TaskInputs,
+    task_hours,
 };
 use crate::surface::{Profile, SurfaceKind};
 
@@ -27,6 +30,7 @@ pub(super) fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance
         (Circumstance::HardSealant, site.old_sealant == OldSealant::Hard),
         (Circumstance::SoftSealant, site.old_sealant == OldSealant::Soft),
         (Circumstance::Furnished, site.furnished),
+        (Circumstance::LeadSafe, may_have_lead(job)),
         (Circumstance::FineJoints, middle.is_some_and(|gap| *gap < FINE)),
         (Circumstance::NoV, !boards().any(|section| matches!(section.board.profile, Profile::VGroove(_)))),
     ];
@@ -55,10 +59,31 @@ pub(super) fn as_done_here(
     if job.plan.site.furnished { method.among_furniture() } else { method }
 }
 
+/// Where no more than this share of the joint length is sealed, nobody paints the whole for it. Judgment.
+const FEW: f64 = 0.25;
+
+/// Whether paint goes over the sealed joints alone: as the plan says, else where few of them are sealed.
+pub(super) fn paints_joints_only(method: &RepairMethod, inputs: &OptionInputs<'_>) -> bool {
+    let length = |state: &JointState| inputs.layouts[state.surface].joints[state.joint].length().to_m();
+    let few = || {
+        let all: f64 = inputs.joints.iter().map(length).sum();
+        inputs.joints.iter().filter(|state| state.treated).map(length).sum::<f64>() <= FEW * all
+    };
+    matches!(method.outcome, Outcome::Bead { .. })
+        && match inputs.job.plan.painting {
+            Painting::JointsOnly => true,
+            Painting::Quicker => few(),
+            Painting::Sprayed | Painting::Brushed => false,
+        }
+}
+
 /// A method with paint put on as the plan says, or as takes fewer hours here: masking for the sprayer, setting
-/// it up and flushing it against the slower brush.
-pub(super) fn as_painted(of_tasks: &TaskInputs<'_>) -> RepairMethod {
+/// it up and flushing it against the slower brush. At the joints alone it is always brushed.
+pub(super) fn as_painted(of_tasks: &TaskInputs<'_>, joints_only: bool) -> RepairMethod {
     let sprayed = of_tasks.method;
+    if joints_only {
+        return sprayed.brushed();
+    }
     if !sprayed.sprays() || of_tasks.plan.painting == Painting::Sprayed {
         return sprayed.clone();
     }
@@ -79,11 +104,14 @@ const MINOR: Area = Area::m2(6.0 * 0.092_903_04);
 /// Width of the paint that scraping out a joint disturbs.
 const SCRAPED_BAND: Length = Length::inches(0.5);
 
+fn may_have_lead(job: &Job) -> bool {
+    job.plan.site.lead == LeadPaint::ByAge && job.built.is_none_or(|year| year < NO_LEAD_FROM)
+}
+
 /// Whether the work must be lead-safe: the house may have lead paint, and more of it is disturbed than
 /// counts as minor.
 fn lead_safe_due(method: &RepairMethod, measure: &Quantities, job: &Job) -> bool {
-    let may_have = job.plan.site.lead == LeadPaint::ByAge && job.built.is_none_or(|year| year < NO_LEAD_FROM);
-    if !may_have || !method.disturbs_paint() {
+    if !may_have_lead(job) || !method.disturbs_paint() {
         return false;
     }
     let scraped = Area::m2(measure.joint_run().to_m() * SCRAPED_BAND.to_m());

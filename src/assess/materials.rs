@@ -37,6 +37,16 @@ impl Extent {
             Outcome::Bead { .. } | Outcome::Glued | Outcome::Unchanged => Self::Sealed,
         }
     }
+
+    /// Whether a joint is worked on; of boards, whether it lies between some that are taken down, where all are.
+    pub fn takes(self, state: &JointState, joint: &Joint) -> bool {
+        let between = joint.kind == JointKind::BoardEdge;
+        match self {
+            Self::Sealed => state.treated,
+            Self::EveryJoint => state.treated || between,
+            Self::Boards => between,
+        }
+    }
 }
 
 /// The measure of the job on the day of sealing. What is masked and painted is always the whole.
@@ -88,12 +98,12 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>, extent: Extent) -> Quantitie
     measure.fixtures = count(inputs.job.plan.site.fixtures.unwrap_or(ASSUMED_FIXTURES));
     measure.pieces = pieces(inputs.layouts, takes);
     measure.longest_overhead = longest_overhead(inputs, takes);
-    let between =
-        |state: &JointState| inputs.layouts[state.surface].joints[state.joint].kind == JointKind::BoardEdge;
+    // What boards are taken down for are the joints that opened.
+    let joints = if extent == Extent::Boards { Extent::Sealed } else { extent };
     let wanted = inputs
         .joints
         .iter()
-        .filter(|state| state.treated || (extent == Extent::EveryJoint && between(state)));
+        .filter(|state| joints.takes(state, &inputs.layouts[state.surface].joints[state.joint]));
     measure.treated = wanted.map(|state| treated_joint(state, inputs)).collect();
     measure
 }
@@ -232,7 +242,7 @@ pub(super) fn cutting(
     plan: &Plan,
 ) -> Result<CuttingList, CannotCut> {
     let stock = plan.stock.lengths.iter().map(|length| {
-        let price = board_price(boards, *length, plan).0.to_cents();
+        let price = board_price(boards, (*length, measure.face()), plan).0.to_cents();
         // What costs nothing is still not bought without end.
         StockLength { length: length.to_m(), price: price.max(1) }
     });

@@ -45,6 +45,7 @@ pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use next_install::{DeliverySampling, NextInstallFindings, USUAL_READINGS};
 pub use options::{NotPossible, RepairOption};
+pub use risk::WarrantyYear;
 pub use rows::RowForecast;
 pub use sealing::RatedSealant;
 pub use sealing_outlook::{GUIDED_JOINT, SealingOutlook};
@@ -62,6 +63,7 @@ use std::borrow::Cow;
 use std::sync::Arc;
 
 use self::laid::LaidBeads;
+use self::materials::Extent;
 use crate::air::IndoorYear;
 use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
@@ -344,6 +346,25 @@ impl Assessment {
             Some(MissingEntry::ForTheCause(reading))
         };
         self.verdict().helps_most.or_else(settling)
+    }
+
+    /// The joints that the chosen option works on, as its price counts them; without one, those that would be
+    /// sealed. Of boards that are taken down, the joints between them.
+    pub fn worked_on(&self) -> impl Iterator<Item = &JointState> {
+        let chosen = self.chosen();
+        let extent = chosen.map_or(Extent::Sealed, |option| Extent::of(option.outcome));
+        self.joints.iter().filter(move |state| {
+            let joint = &self.layouts[state.surface].joints[state.joint];
+            let here = |only: &Vec<(usize, usize)>| only.contains(&(state.surface, joint.section));
+            let only = chosen.and_then(|option| option.only.as_ref());
+            only.is_none_or(here) && extent.takes(state, joint)
+        })
+    }
+
+    /// Whether the chosen option works in a section.
+    pub fn works_in(&self, surface: usize, section: usize) -> bool {
+        let only = self.chosen().and_then(|option| option.only.as_ref());
+        only.is_none_or(|only| only.contains(&(surface, section)))
     }
 
     /// Length of joint that is sealed again.

@@ -3,18 +3,19 @@
 use jiff::ToSpan as _;
 use jiff::civil::Date;
 
-use super::as_done::{as_done_here, as_painted, circumstances};
+use super::as_done::{as_done_here, as_painted, circumstances, paints_joints_only};
 use super::laid::LaidBeads;
 use super::materials::{Extent, cutting, opened_sections, quantities, trial_run};
 use super::option_inputs::OptionInputs;
+use super::risk::WarrantyYear;
 use super::sections::{JointState, SectionState};
 use super::start::{Start, StartsAfter, start};
 use super::typical_joint::Still;
 use crate::joint::{BeadLay, REVEAL};
 use crate::measure::{Area, Hours, Length, Money, Span};
 use crate::repair::{
-    Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, MaterialLine, MaterialPer, MethodId,
-    OnSite, Outcome, Plan, Price, PriceInputs, PriceLine, Quantities, RepairMethod, Risk, Schedule,
+    Circumstance, Condition, CostInputs, CostSpread, Crew, CuttingList, DayCost, MaterialLine, MaterialPer,
+    MethodId, OnSite, Outcome, Plan, Price, PriceInputs, PriceLine, Quantities, RepairMethod, Risk, Schedule,
     ScheduleInputs, Step, TakeoffInputs, TaskHours, TaskInputs, TaskPer, Trade, WaitTimes, applying,
     cost_spreads, day_tasks, done_already, price, schedule, takeoff, task_hours,
 };
@@ -95,6 +96,8 @@ pub struct RepairOption {
     pub only: Option<Vec<(usize, usize)>>,
     /// Whether paint is sprayed; without, it is brushed and rolled, if there is any.
     pub sprays: bool,
+    /// Whether paint goes over the sealed joints alone.
+    pub paints_joints_only: bool,
     /// Price; what cannot be done has none.
     pub price: Option<Price>,
     /// What labor and materials may turn out to cost.
@@ -118,6 +121,8 @@ pub struct RepairOption {
     pub tears: Option<Span<f64>>,
     /// The typical joint in January and August once it is done.
     pub stills: Vec<Still>,
+    /// What a year of warranty brings.
+    pub warranty_year: Option<WarrantyYear>,
     /// The price with callbacks over the warranty included, at present value.
     pub expected: Option<Money>,
 }
@@ -151,6 +156,9 @@ impl RepairOption {
         }));
     }
 }
+
+/// A day more on site must save more work than this. Common practice, no source.
+const ANOTHER_DAY: Hours = Hours::h(1.5);
 
 /// Where the random sequences of the cost's trials start; any figure would do.
 const COST_SEED: u64 = 19_720_613;
@@ -192,6 +200,7 @@ pub(super) fn options(inputs: &OptionInputs<'_>) -> Vec<RepairOption> {
 /// A method with its work laid out, before it has a price.
 struct Work {
     method: RepairMethod,
+    joints_only: bool,
     tasks: Vec<TaskHours>,
     materials: Vec<MaterialLine>,
     schedule: Schedule,
@@ -210,21 +219,27 @@ fn work(
     let (plan, catalog) = (&inputs.job.plan, inputs.catalog);
     let sealant = catalog.sealant(&plan.sealant)?;
     let (primer, paint) = (catalog.paint(&plan.primer)?, catalog.paint(&plan.paint)?);
-    let method = as_done_here(method, measure, sealant, inputs.job);
-    let cut = match method.outcome {
+    let joints_only = paints_joints_only(method, inputs);
+    let measure = match method.outcome {
+        Outcome::Bead { lay, .. } if joints_only => measure.cut_for(lay).painted_at_joints(),
         Outcome::Bead { lay, .. } => measure.cut_for(lay),
         _ => measure.clone(),
     };
-    let measure = &cut;
+    let measure = &measure;
+    let method = as_done_here(method, measure, sealant, inputs.job);
+    // Where less paint is disturbed than counts, nothing slows the work down.
+    let slows =
+        |condition: &&&Condition| condition.when != Circumstance::LeadSafe || method.does("lead_contain");
+    let conditions: Vec<&Condition> = conditions.iter().filter(slows).copied().collect();
     let of_tasks = TaskInputs {
         method: &method,
         tasks: &catalog.tasks,
-        conditions,
+        conditions: &conditions,
         plan,
         quantities: measure,
         trial_run: trial_run(inputs),
     };
-    let method = as_painted(&of_tasks);
+    let method = as_painted(&of_tasks, joints_only);
     let of_tasks = TaskInputs { method: &method, ..of_tasks };
     let tasks = task_hours(&of_tasks);
     let boards =
@@ -245,6 +260,7 @@ fn work(
         costs: &day_cost(&of_tasks),
         waits: &waits,
         sections: measure.sections,
+        joints: measure.treated.len(),
     });
     let on_site = OnSite {
         days: schedule.crew_days,
@@ -271,7 +287,17 @@ fn work(
     }
     let starts = first.checked_add(i64::from(schedule.put_off).days()).unwrap_or(first);
     let buys_boards = boards.is_some();
-    Some(Work { starts, starts_after, tasks: all, materials, schedule, buys_boards, cutting: cut, method })
+    Some(Work {
+        joints_only,
+        starts,
+        starts_after,
+        tasks: all,
+        materials,
+        schedule,
+        buys_boards,
+        cutting: cut,
+        method,
+    })
 }
 
 /// What a day on site takes, whatever is done on it: by the rates of the tasks that go with the days.
@@ -288,6 +314,7 @@ fn day_cost(of_tasks: &TaskInputs<'_>) -> DayCost {
         evening: hours(|task| task.batch.0 == TaskPer::Evening),
         hour: of_tasks.plan.prices.hour(Trade::Painter),
         equipment: of_tasks.plan.prices.equipment,
+        another: ANOTHER_DAY,
     }
 }
 
@@ -312,7 +339,8 @@ fn crew(first: Date, plan: &Plan) -> Crew {
 }
 
 fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInputs<'_>) -> RepairOption {
-    let Work { method, tasks, materials, schedule, starts, starts_after, buys_boards, cutting } = work;
+    let Work { method, joints_only, tasks, materials, schedule, starts, starts_after, buys_boards, cutting } =
+        work;
     let not_possible = not_possible(&method, measure, buys_boards && cutting.is_none(), inputs);
     let price = not_possible.is_none().then(|| {
         price(&PriceInputs {
@@ -329,6 +357,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         not_possible,
         only: (Extent::of(method.outcome) == Extent::Boards).then(|| opened_sections(inputs)).flatten(),
         sprays: method.sprays(),
+        paints_joints_only: joints_only && method.paints(),
         starts_after,
         buys_boards,
         opens_to: match method.outcome {
@@ -355,6 +384,7 @@ fn option(work: Work, cost: CostSpread, measure: &Quantities, inputs: &OptionInp
         callback: None,
         tears: None,
         stills: vec![],
+        warranty_year: None,
         expected: None,
     }
 }

@@ -62,12 +62,19 @@ pub(super) fn chances(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) -
     let term = run(&all, plan.warranty_years, Tears::Unknown, catalog.trials);
     let one_year = run(&first, 1, Tears::Unknown, fewer);
     let bounds = [Tears::Stay, Tears::ComeThrough].map(|tears| run(&all, plan.warranty_years, tears, fewer));
-    let shares = first.0.iter().zip(&first.1).zip(&one_year);
-    let shares = shares.map(|((at, option), risk)| (*at, yearly_share(option, risk))).collect();
+    let years = first.1.iter().zip(&one_year).map(|(option, risk)| WarrantyYear {
+        chance: risk.chance,
+        redone: redone(option, risk),
+        share: 0.0,
+    });
+    let years: Vec<WarrantyYear> = years.collect();
+    let shares = first.0.iter().zip(&years).map(|(at, year)| (*at, yearly_share(year))).collect();
     let shares: Vec<YearlyShare> = with_lapses(inputs, options, shares);
     let [stay, come_through] = bounds.map(|all| all.into_iter().map(|risk| risk.without_paint));
-    for ((&(at, share), risk), tears) in shares.iter().zip(term).zip(stay.zip(come_through)) {
+    let all = shares.iter().zip(years).zip(term).zip(stay.zip(come_through));
+    for (((&(at, share), year), risk), tears) in all {
         let option = &mut options[at];
+        option.warranty_year = Some(WarrantyYear { share, ..year });
         if matches!(option.outcome, Outcome::Bead { .. }) {
             option.tears = Some(Span { low: tears.0, high: tears.1 });
         }
@@ -143,12 +150,27 @@ fn lapses(inputs: &OptionInputs<'_>, options: &mut [RepairOption]) {
     }
 }
 
+/// A year of warranty.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WarrantyYear {
+    /// The chance of a callback in it, 0 to 1, of what moves alone.
+    pub chance: f64,
+    /// The share of the length that is done again in it, on average, 0 to 1.
+    pub redone: f64,
+    /// What it is expected to cost, as a share of the price; what else may bring the crew back is in it.
+    pub share: f64,
+}
+
+/// The share of the length that is open when the crew is called back in a year, on average over all years.
+fn redone(tried: &RiskOption, one_year: &Risk) -> f64 {
+    let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
+    (one_year.opens_if_called.to_m() / all.to_m().max(1e-9)).min(one_year.chance)
+}
+
 /// What a year is expected to cost: the chance of a callback in it times a visit's share of the price,
 /// and the share of the length that is open then, as that is done again.
-fn yearly_share(tried: &RiskOption, one_year: &Risk) -> f64 {
-    let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
-    let opens = (one_year.opens_if_called.to_m() / all.to_m().max(1e-9)).min(one_year.chance);
-    one_year.chance * VISIT + (1.0 - VISIT) * opens
+fn yearly_share(year: &WarrantyYear) -> f64 {
+    year.chance * VISIT + (1.0 - VISIT) * year.redone
 }
 
 /// A price with the callbacks of `years` of warranty at present value. Every year is taken to be like

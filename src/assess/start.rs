@@ -13,8 +13,10 @@ use crate::measure::Length;
 use crate::repair::{ASSUMED_FIXTURES, Height, Outcome, Plan, RepairMethod};
 use crate::surface::{Surface, SurfaceKind};
 
-/// A wall up to this height is worked from a step platform. Common practice, no source.
+/// A wall up to this height is worked from a step platform, one up to the next from a ladder. Common practice, no
+/// source.
 const FROM_STEPS: Length = Length::inches(9.0 * 12.0);
+const FROM_A_LADDER: Length = Length::inches(12.0 * 12.0);
 
 /// What the first day of work waits for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -27,6 +29,8 @@ pub enum StartsAfter {
     Drying,
     /// The weeks in which joints are best sealed, or the day that was set for it.
     Season,
+    /// The other end of the year, to measure again.
+    OtherSeason,
 }
 
 /// The first day of work, weekends not counted off, and what it waits for.
@@ -36,7 +40,7 @@ pub(super) struct Start {
 }
 
 /// The day on which the work may begin. What is sealed begins on the day of sealing; all else when the crew
-/// can come, boards have been ordered and wet boards are dry.
+/// can come, boards have been ordered and wet boards are dry; what only looks again, at the other end of the year.
 pub(super) fn start(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Start {
     let (job, plan) = (inputs.job, &inputs.job.plan);
     let seals = matches!(method.outcome, Outcome::Bead { .. }) && !method.waits_for_season();
@@ -49,13 +53,26 @@ pub(super) fn start(method: &RepairMethod, inputs: &OptionInputs<'_>) -> Start {
         false => (plan.lead_days, StartsAfter::Lead(plan.lead_days)),
     };
     let ready = date_after(job, days_of_workdays(job.visited, workdays, plan));
-    // To look again nobody waits for boards to dry.
-    let mends = method.outcome != Outcome::Unchanged;
-    let dry = inputs.sections.iter().filter(|state| mends && state.is_wetted()).map(dry_on).max();
+    if method.outcome == Outcome::Unchanged {
+        let other = other_season(inputs.sections).map(|day| date_after(job, day)).filter(|day| *day > ready);
+        return match other {
+            Some(first) => Start { first, after: StartsAfter::OtherSeason },
+            None => Start { first: ready, after },
+        };
+    }
+    let dry = inputs.sections.iter().filter(|state| state.is_wetted()).map(dry_on).max();
     match dry.map(|day| date_after(job, day)).filter(|dry| *dry > ready) {
         Some(first) => Start { first, after: StartsAfter::Drying },
         None => Start { first: ready, after },
     }
+}
+
+/// Days from the visit to the other end of the year for the section that was measured most: the day on which its
+/// boards are widest or narrowest, whichever comes first.
+fn other_season(sections: &[SectionState]) -> Option<usize> {
+    let measured = sections.iter().filter(|state| state.gaps.measured > 0);
+    let (humid, dry) = measured.max_by_key(|state| state.gaps.measured)?.look_again(0);
+    Some(humid.min(dry))
 }
 
 /// Days from the visit until the boards of a wetted section are no wetter than the room ever keeps them.
@@ -81,15 +98,17 @@ fn days_of_workdays(from: Date, workdays: u32, plan: &Plan) -> usize {
     days
 }
 
-/// What the crew works from: as the user says; else a ladder under a slope and on a high wall, and a step
-/// platform elsewhere.
+/// What the crew works from: as the user says; else a ladder under a slope and on a high wall, a scaffold on a higher
+/// one, and a step platform elsewhere.
 pub(super) fn access(job: &Job) -> Height {
     let high = |surface: &Surface| match surface.kind {
         SurfaceKind::Slope => true,
         SurfaceKind::Wall => height(surface) > FROM_STEPS,
         SurfaceKind::Ceiling => false,
     };
+    let higher = |surface: &Surface| surface.kind == SurfaceKind::Wall && height(surface) > FROM_A_LADDER;
     match job.plan.site.height {
+        Height::ByDrawing if job.surfaces.iter().any(higher) => Height::Scaffold,
         Height::ByDrawing if job.surfaces.iter().any(high) => Height::Ladder,
         Height::ByDrawing => Height::Steps,
         said => said,

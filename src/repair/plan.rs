@@ -87,13 +87,16 @@ pub enum Height {
 /// How paint goes on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, JsonSchema)]
 pub enum Painting {
-    /// Whichever takes fewer hours here, masking and cleaning up included.
+    /// Whichever takes fewer hours here, masking and cleaning up included; where few of the joints are sealed, at
+    /// those alone.
     #[default]
     Quicker,
     /// Sprayed and back-brushed.
     Sprayed,
     /// With brush and roller.
     Brushed,
+    /// With a brush, at the joints that are sealed alone.
+    JointsOnly,
 }
 
 /// What the old sealant is like to cut out.

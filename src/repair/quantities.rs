@@ -87,9 +87,24 @@ impl Quantities {
         cut
     }
 
+    /// The measure where paint is brushed over the joints that are sealed alone: nothing else is masked.
+    #[must_use]
+    pub fn painted_at_joints(&self) -> Self {
+        /// Width of paint along a joint: the V and a little beside it. Common practice, no source.
+        const BAND: Length = Length::inches(1.5);
+        let run = self.joint_run();
+        let painted = Area::m2(run.to_m() * BAND.to_m());
+        Self { painted, grooves: run, outline: Length::ZERO, windows: 0, fixtures: 0, ..self.clone() }
+    }
+
     /// Boards.
     pub fn boards(&self) -> usize {
         self.pieces.iter().map(|(_, count)| count).sum()
+    }
+
+    /// Mean face width of the boards.
+    pub fn face(&self) -> Length {
+        Length::m(self.boarded.to_m2() / self.board_run.to_m().max(1e-9))
     }
 
     /// Length of all boards' pieces, metres.

@@ -321,15 +321,26 @@ fn catalog_basis(material: &Material) -> OfferBasis {
     }
 }
 
-/// The price of one board of a length: the user's own for that length, else by the catalog's or the user's
-/// own price for a run of it. With it, whether it is the user's own, and where it is from.
-pub fn board_price(boards: &Material, length: Length, plan: &Plan) -> (Money, bool, OfferBasis) {
+/// Face of the board that the catalog's price of boards is for, a 1x6.
+const PRICED_FACE: Length = Length::inches(5.25);
+/// Share of a board's price that goes with its width; the rest is milling, drying and handling. Assumption.
+const GOES_WITH_WIDTH: f64 = 0.6;
+
+/// The price of one board of a length and a face: the user's own for that length, else by the user's own price for a
+/// run of it, else by the catalog's, for this face. With it, whether it is the user's own, and where it is from.
+pub fn board_price(
+    boards: &Material,
+    (length, face): (Length, Length),
+    plan: &Plan,
+) -> (Money, bool, OfferBasis) {
     if let Some(own) = plan.own_prices.get(&board_id(boards, length)) {
         return (*own, true, OfferBasis::Own);
     }
     let basis = catalog_basis(boards);
     let (each, own, basis) = own_price(plan, &boards.id, boards.price, &basis);
-    (each.times(length.to_m() / boards.holds.max(1e-9)), own, basis)
+    let wider = 1.0 + GOES_WITH_WIDTH * (face.to_m() / PRICED_FACE.to_m() - 1.0);
+    let of_face = if own { 1.0 } else { wider };
+    (each.times(of_face * length.to_m() / boards.holds.max(1e-9)), own, basis)
 }
 
 /// By what the user's own price of one board is known.
@@ -342,7 +353,7 @@ fn board_lines(material: &Material, inputs: &TakeoffInputs<'_>) -> Vec<MaterialL
     let plan = inputs.plan;
     let Some(cut) = inputs.cutting else { return vec![] };
     let line = |(length, &pieces): (&Length, &usize)| {
-        let (price, own_price, basis) = board_price(material, *length, plan);
+        let (price, own_price, basis) = board_price(material, (*length, inputs.quantities.face()), plan);
         let id = board_id(material, *length);
         let (on_hand, pieces) = from_the_van(plan, &id, u32::try_from(pieces).unwrap_or(u32::MAX));
         MaterialLine {

@@ -196,6 +196,8 @@ pub enum Circumstance {
     Furnished,
     /// The joints are finer than 1/16 in.
     FineJoints,
+    /// Old paint may hold lead, and more of it is disturbed than counts as minor.
+    LeadSafe,
     /// The boards have no V to guide a tool.
     NoV,
 }
@@ -212,6 +214,7 @@ impl Circumstance {
             Self::SoftSealant => "soft_sealant",
             Self::Furnished => "furnished",
             Self::FineJoints => "fine_joints",
+            Self::LeadSafe => "lead_safe",
             Self::NoV => "no_v",
         }
     }

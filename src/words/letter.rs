@@ -8,7 +8,7 @@ use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::belief::Cause;
 use crate::job::LetterPart;
 use crate::measure::{Humidity, Length, Moisture, Percent};
-use crate::repair::{MethodId, Risk};
+use crate::repair::{MethodId, Outcome, Risk};
 
 /// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
 const TOO_WET: f64 = 4.0;
@@ -255,18 +255,18 @@ pub(super) fn work(assessment: &Assessment, option: &RepairOption, words: &Words
     if option.method == MethodId::Replace {
         return say!(words, "letter-replace");
     }
-    reseal(assessment, words)
+    reseal(assessment, option, words)
 }
 
-/// That the joints are sealed, with what, and how often all is painted.
-fn reseal(assessment: &Assessment, words: &Words) -> String {
-    say!(
-        words,
-        "letter-reseal",
-        run = Arg::Run(assessment.treated_run()),
-        sealant = Arg::Called(assessment.sealant_name()),
-        coats = crate::job::sanitized(&assessment.job).plan.coats
-    )
+/// That the joints are sealed, with what, and how often what is painted.
+fn reseal(assessment: &Assessment, option: &RepairOption, words: &Words) -> String {
+    let (run, coats) = (assessment.treated_run(), crate::job::sanitized(&assessment.job).plan.coats);
+    let (run, sealant) = (Arg::Run(run), Arg::Called(assessment.sealant_name()));
+    if option.paints_joints_only {
+        say!(words, "letter-reseal-joints", run = run, sealant = sealant, coats = coats)
+    } else {
+        say!(words, "letter-reseal", run = run, sealant = sealant, coats = coats)
+    }
 }
 
 /// The repair itself.
@@ -286,7 +286,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     if assessment.most_too_narrow() {
         return vec![say!(words, "letter-too-narrow", narrowest = plan.narrowest)];
     }
-    let mut sentences = vec![reseal(assessment, words), when(assessment, words)];
+    let mut sentences = vec![reseal(assessment, option, words), when(assessment, words)];
     sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
     sentences.extend(days(option, words));
     sentences
@@ -346,9 +346,11 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
             .humidity_to_keep()
             .map(|keep| say!(words, "letter-ask-humidity", low = keep.low, high = keep.high)),
     );
+    let left = assessment.chosen().is_some_and(|option| option.outcome == Outcome::Unchanged);
     asks.push(match assessment.lays_beads() {
         true => say!(words, "letter-ask-call"),
         // What stays open on purpose is no reason to call.
+        false if left => say!(words, "letter-ask-call-left"),
         false => say!(words, "letter-ask-call-open"),
     });
     asks.push(say!(words, "letter-ask-visit", years = job.plan.warranty_years));

@@ -45,7 +45,8 @@ pub fn labor(prices: &Prices, tasks: &[TaskHours], words: &Words) -> Vec<(String
     let line = |(task, hours): (&TaskHours, Hours)| {
         let rate = prices.hour(task.trade);
         let amount = rate.times(hours.to_h());
-        let hours = Arg::Number(hours.to_h(), 2);
+        // To as many digits as it takes for the amount to multiply out.
+        let hours = Arg::Number(hours.to_h(), 3);
         (
             words.called(&task.name).into_owned(),
             say!(words, "price-made-of-hours", hours = hours, rate = rate, amount = amount),
@@ -60,7 +61,11 @@ pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: 
     let (assumed, plan) = (assessment.assumed(), &assessment.job.plan);
     let mut notes: Vec<String> = only_sections(assessment, option, words).into_iter().collect();
     if let Some(height) = assumed.access {
-        let access = if height == Height::Ladder { "ladder" } else { "steps" };
+        let access = match height {
+            Height::Ladder => "ladder",
+            Height::Scaffold => "scaffold",
+            Height::Steps | Height::ByDrawing => "steps",
+        };
         notes.push(say!(words, "price-assumes-access", access = Arg::Id(access)));
     }
     if let Some(windows) = assumed.windows.filter(|_| option.sprays) {
@@ -76,6 +81,8 @@ pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: 
     let paints = option.steps.iter().any(|step| matches!(step, Step::Coats(_)));
     if paints && plan.coats > 0 {
         let way = match (option.sprays, plan.painting) {
+            (_, Painting::Quicker) if option.paints_joints_only => "joints_few",
+            _ if option.paints_joints_only => "joints",
             (true, Painting::Quicker) => "sprayed_quicker",
             (false, Painting::Quicker) => "brushed_quicker",
             (true, _) => "sprayed",
@@ -97,6 +104,7 @@ pub fn starts(option: &RepairOption, words: &Words) -> String {
         StartsAfter::Order(days) => ("order", days),
         StartsAfter::Drying => ("drying", 0),
         StartsAfter::Season => ("season", 0),
+        StartsAfter::OtherSeason => ("other_season", 0),
     };
     say!(words, "price-starts", date = option.starts, why = Arg::Id(why), days = days)
 }

@@ -6,7 +6,7 @@ use super::{Arg, Words, say};
 use crate::assess::{Assessment, RepairOption};
 use crate::job::Job;
 use crate::measure::Money;
-use crate::repair::{LeadPaint, MethodId, Price};
+use crate::repair::{LeadPaint, Outcome, Price};
 
 /// Homes built before this year may have lead paint: 40 CFR 745.
 const LEAD_YEAR: i16 = 1978;
@@ -51,7 +51,7 @@ pub fn warranted(
     if assessment.advises_against(option) {
         return vec![say!(words, "proposal-against-not-warranted")];
     }
-    if plan.warranty_years == 0 || !warrants {
+    if plan.warranty_years == 0 || !warrants || option.outcome == Outcome::Unchanged {
         return vec![say!(words, "proposal-no-warranty")];
     }
     let mut lines = vec![if assessment.lays_beads() {
@@ -139,6 +139,6 @@ pub fn notices(job: &Job, words: &Words) -> Vec<[String; 2]> {
 }
 
 /// Whether the option takes no work that could be proposed.
-pub const fn is_no_work(method: MethodId) -> bool {
-    matches!(method, MethodId::Nothing | MethodId::Wait)
+pub fn is_no_work(option: &RepairOption) -> bool {
+    option.total() == Money::ZERO
 }

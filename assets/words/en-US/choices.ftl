@@ -7,6 +7,7 @@ choice-access-scaffold = scaffold
 choice-painting-quicker = whichever is quicker here
 choice-painting-sprayed = sprayed, back-brushed
 choice-painting-brushed = brush and roller
+choice-painting-joints = brush, the sealed joints only
 choice-old-caulk-cuts = cuts clean
 choice-old-caulk-hard = hard
 choice-old-caulk-soft = soft and sticky

@@ -54,7 +54,10 @@ explain-times-class = { $times } times its class ({ $kind ->
    *[assumption] assumption
 })
 
-explain-expected = The price, plus the callbacks to expect in each warranty year: the chance of one times the cost of the visit (15% of the price, an assumption), and the share of the work that opens and is redone. At present value.
+explain-expected = The price, plus the callbacks to expect in each warranty year: the chance of one times the cost of the visit (15% of the price, an assumption), and 85% of the price for the share of the work that opens and is redone. At present value. Failures that movement doesn’t tell, such as a strip that splits, come on top.
     .source = Present value: ASTM E917
+explain-year-chance = chance of a callback in one year
+explain-year-redone = of the work, done again in one year
+explain-year-cost = one year is expected to cost
 explain-price = price
 explain-nothing = Nothing is charged here now.

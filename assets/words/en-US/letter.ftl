@@ -75,6 +75,10 @@ letter-reseal = We scrape out the old caulk, prime the bare edges, seal { $run }
     [one] 1 coat of paint
    *[other] { $coats } coats of paint
 }. The sealant we use: { $sealant }.
+letter-reseal-joints = We scrape out the old caulk, prime the bare edges, seal { $run } of joints, and brush { $coats ->
+    [one] 1 coat of paint
+   *[other] { $coats } coats of paint
+} over them. The rest of the paint stays, so the new paint may show a little beside it. The sealant we use: { $sealant }.
 letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
 letter-any-time = Any time of year works.
@@ -107,6 +111,7 @@ letter-days-closed = The work will take us { $days ->
 letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
 letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
 letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp, and we’ll take a look. What the warranty covers is in our proposal.
+letter-ask-call-left = The gaps get wider in the dry season and narrower in the humid season. Call us if one opens much wider than we told you, or if a spot looks damp.
 letter-ask-visit = { $years ->
     [0] Let us take another look after the first full year.
     [one] Let us take another look before the first year is up.

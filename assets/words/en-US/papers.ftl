@@ -184,6 +184,7 @@ paper-do-not-fill = Don’t caulk the joints: they stay as this repair leaves th
 paper-map-every = Joints are numbered in steps of { $step }, and at the ends. Count from the nearest number.
 paper-map-seal = Red: seal this joint. Dashed: narrower than { $narrowest } on that day, leave it or open it up first. Gray: leave as is.
 paper-map-work = Red: work on this joint. Gray: leave as is.
+paper-map-boards = Red: the boards here come down. Gray: painted only.
 paper-map-open = Red: open joints.
 paper-map-evidence = Red: measured, with its number.
 paper-map-photos = Blue dots: photos.
@@ -224,6 +225,11 @@ paper-joints-and-run = { $joints ->
     [one] 1 joint, { $run }
    *[other] { $joints } joints, { $run }
 }
+paper-boards-and-area = { $boards ->
+    [one] 1 board, { $area }
+   *[other] { $boards } boards, { $area }
+}
+paper-scope-what = what we work on
 paper-map = Joint map
 
 ## Measuring sheet

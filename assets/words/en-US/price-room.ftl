@@ -28,6 +28,7 @@ price-made-of-packs = { $pieces } × { $price } = { $amount }
 price-assumes-access =
     { $access ->
         [ladder] Assumed: work from a ladder, because of a slope or a high wall. Set Access if you use something else.
+        [scaffold] Assumed: work from a scaffold, because a wall is higher than a ladder is good for. Set Access if you use something else.
        *[steps] Assumed: work from a step stool. Set Access if the room is higher.
     }
 price-assumes-windows = Assumed: { $count } windows and doors to mask; none is drawn.
@@ -37,6 +38,8 @@ price-painting =
     { $way ->
         [sprayed_quicker] Priced as sprayed and back-brushed, which takes fewer hours here than brush and roller.
         [brushed_quicker] Priced with brush and roller, which takes fewer hours here than masking for the sprayer.
+        [joints_few] Priced with paint at the sealed joints only: few of them are sealed. Touched-up paint can show beside old paint. To paint it all, pick another way of painting.
+        [joints] Priced with paint at the sealed joints only. Touched-up paint can show beside old paint.
         [sprayed] Priced as sprayed and back-brushed.
        *[brushed] Priced with brush and roller: no sprayer, no film on the walls.
     }
@@ -46,6 +49,7 @@ price-starts =
         [lead] Starts { $date }: { $days } workdays of lead time after the visit, or the first workday after.
         [order] Starts { $date }: boards are ordered first, { $days } workdays after the visit, or the first workday after.
         [drying] Starts { $date }: wet boards dry first. Until the leak is found, that day is a guess.
+        [other_season] Starts { $date }: the other end of the year, to measure again.
        *[season] Starts { $date }: the day planned for sealing.
     }
 price-moved-by = What moves it most: { $drivers }.
@@ -90,7 +94,7 @@ price-day-coat =
         [3] third coat
        *[other] coat { $coat }
     }
-price-days-total = { $hours } paid, drive, setup, and cleanup included: { $people } person-days. This is the cheapest way to plan the days.
+price-days-total = { $hours } paid, drive, setup, and cleanup included: { $people } person-days. Of all the plans we tried, this one costs least; one more trip has to save more than an hour and a half of work.
 price-days-legend = Filled: the crew works. Outlined: something dries or cures.
 price-room-out =
     { $days ->

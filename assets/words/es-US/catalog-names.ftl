@@ -164,7 +164,7 @@ name-material-breaker = Cinta antiadherente (bond breaker) o varilla de respaldo
 name-material-lead_set = Juego para plomo: plástico, letreros, bolsas HEPA, toallitas, tarjetas
     .source = para un cuarto; 40 CFR 745.85
 name-material-boards = Tabla seca
-    .source = 1x6 con junta en V, sin nudos, secada en horno
+    .source = 1x6 con junta en V, sin nudos, secada en horno; en otros anchos, seis décimos del precio van con la cara
 name-material-nails = Clavos de acabado, caja
 name-material-disposal = Tirar las tablas viejas
     .source = volumen suelto, el doble del volumen macizo
@@ -339,6 +339,7 @@ name-condition-hard_sealant = sellador viejo duro
 name-condition-soft_sealant = sellador viejo blando y pegajoso
 name-condition-furnished = cuarto con muebles
 name-condition-fine_joints = juntas finas
+name-condition-lead_safe = trabajo seguro con plomo
 name-condition-no_v = sin V que guíe la herramienta
 
 ## Repairs: the name, how it looks afterward, what it means during the work, what the letter says

@@ -7,6 +7,7 @@ choice-access-scaffold = andamio
 choice-painting-quicker = lo que aquí sea más rápido
 choice-painting-sprayed = rociada y repasada con brocha
 choice-painting-brushed = brocha y rodillo
+choice-painting-joints = brocha, solo las juntas selladas
 choice-old-caulk-cuts = se corta limpio
 choice-old-caulk-hard = duro
 choice-old-caulk-soft = blando y pegajoso

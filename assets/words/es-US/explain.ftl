@@ -54,7 +54,10 @@ explain-times-class = { $times } veces su clase ({ $kind ->
    *[assumption] supuesto
 })
 
-explain-expected = El precio, más los reclamos que se esperan en cada año de garantía: la probabilidad de uno por el costo de la visita (15% del precio, un supuesto) y la parte del trabajo que se abre y se repite. A valor presente.
+explain-expected = El precio, más los reclamos que se esperan en cada año de garantía: la probabilidad de uno por el costo de la visita (15% del precio, un supuesto), y el 85% del precio por la parte del trabajo que se abre y se repite. A valor presente. Se suman las fallas que no vienen del movimiento, como un tapajuntas que se raja.
     .source = Valor presente: ASTM E917
+explain-year-chance = probabilidad de un reclamo en un año
+explain-year-redone = del trabajo, lo que se repite en un año
+explain-year-cost = lo que se espera que cueste un año
 explain-price = precio
 explain-nothing = Aquí no se cobra nada por ahora.

@@ -73,6 +73,10 @@ letter-reseal = Raspamos el sellador viejo, damos imprimador a los cantos sin pi
     [one] 1 mano de pintura
    *[other] { $coats } manos de pintura
 }. El sellador que usamos: { $sealant }. La V entre las tablas sigue a la vista.
+letter-reseal-joints = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y les pasamos { $coats ->
+    [one] 1 mano de pintura
+   *[other] { $coats } manos de pintura
+} con brocha. La demás pintura se queda, así que la nueva se puede notar un poco a su lado. El sellador que usamos: { $sealant }.
 letter-seal-on = Pensamos sellar el { $date }.
 letter-best-weeks = La mejor época es entre el { $from } y el { $to }: si se sella entonces, el cordón nuevo es el que menos se estira en el año.
 letter-any-time = Se puede hacer en cualquier época del año.
@@ -104,6 +108,7 @@ letter-days-closed = El trabajo nos toma { $days ->
 
 letter-ask-humidity = Nuestros cálculos cuentan con que el cuarto se mantenga entre { $low } y { $high } de humedad, más o menos, todo el año; un higrómetro pequeño se lo indica.
 letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo, y vamos a verla. Lo que cubre la garantía está en la propuesta.
+letter-ask-call-left = Las aberturas se hacen más anchas en la temporada seca y más angostas en la húmeda. Llámenos si una se abre mucho más de lo que le dijimos, o si un lugar se ve húmedo.
 letter-ask-visit = { $years ->
     [0] Permítanos volver a revisar después del primer año completo.
     [one] Permítanos volver a revisar antes de que se cumpla el primer año.

@@ -184,6 +184,7 @@ paper-do-not-fill = No selle las juntas: se quedan como las deja esta reparació
 paper-map-every = Las juntas llevan número cada { $step }, y en los extremos. Cuente desde el número más cercano.
 paper-map-seal = Rojo: selle esta junta. Punteado: ese día mide menos de { $narrowest }; déjela así o primero ábrala más. Gris: déjela como está.
 paper-map-work = Rojo: esta junta se trabaja. Gris: déjela como está.
+paper-map-boards = Rojo: estas tablas se quitan. Gris: solo se pintan.
 paper-map-open = Rojo: juntas abiertas.
 paper-map-evidence = Rojo: medida, con su número.
 paper-map-photos = Puntos azules: fotos.
@@ -224,6 +225,11 @@ paper-joints-and-run = { $joints ->
     [one] 1 junta, { $run }
    *[other] { $joints } juntas, { $run }
 }
+paper-boards-and-area = { $boards ->
+    [one] 1 tabla, { $area }
+   *[other] { $boards } tablas, { $area }
+}
+paper-scope-what = qué se trabaja
 paper-map = Mapa de juntas
 
 ## Measuring sheet

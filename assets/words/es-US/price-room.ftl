@@ -28,6 +28,7 @@ price-made-of-packs = { $pieces } × { $price } = { $amount }
 price-assumes-access =
     { $access ->
         [ladder] Se supone: trabajo desde una escalera, por un techo inclinado o una pared alta. Ponga otra cosa en Acceso si no es así.
+        [scaffold] Se supone: trabajo desde un andamio, porque una pared es más alta de lo que conviene con escalera. Ponga otra cosa en Acceso si no es así.
        *[steps] Se supone: trabajo desde un banco con escalones. Ponga otra cosa en Acceso si el cuarto es más alto.
     }
 price-assumes-windows = Se supone: { $count } ventanas y puertas que cubrir; no hay ninguna dibujada.
@@ -37,6 +38,8 @@ price-painting =
     { $way ->
         [sprayed_quicker] El precio es con rociadora y repaso con brocha, que aquí toma menos horas que brocha y rodillo.
         [brushed_quicker] El precio es con brocha y rodillo, que aquí toma menos horas que cubrir todo para rociar.
+        [joints_few] El precio es pintando solo las juntas selladas, porque son pocas. El retoque se puede notar junto a la pintura vieja. Para pintar todo, elija otra forma de pintar.
+        [joints] El precio es pintando solo las juntas selladas. El retoque se puede notar junto a la pintura vieja.
         [sprayed] El precio es con rociadora y repaso con brocha.
        *[brushed] El precio es con brocha y rodillo: sin rociadora y sin plástico en las paredes.
     }
@@ -46,6 +49,7 @@ price-starts =
         [lead] Empieza el { $date }: { $days } días de trabajo de espera después de la visita, o el primer día de trabajo que siga.
         [order] Empieza el { $date }: primero se piden las tablas, { $days } días de trabajo después de la visita, o el primer día de trabajo que siga.
         [drying] Empieza el { $date }: primero se secan las tablas mojadas. Mientras no se encuentre la filtración, ese día es un cálculo al tanteo.
+        [other_season] Empieza el { $date }: el otro extremo del año, para medir otra vez.
        *[season] Empieza el { $date }: el día planeado para sellar.
     }
 price-moved-by = Lo que más lo mueve: { $drivers }.
@@ -90,7 +94,7 @@ price-day-coat =
         [3] tercera mano
        *[other] mano { $coat }
     }
-price-days-total = { $hours } pagadas, con viaje, preparación y limpieza: { $people } días-persona. Es la forma más barata de planear los días.
+price-days-total = { $hours } pagadas, con viaje, preparación y limpieza: { $people } días-persona. De los planes que probamos, este es el que menos cuesta; un viaje más tiene que ahorrar más de hora y media de trabajo.
 price-days-legend = Lleno: la cuadrilla trabaja. Solo contorno: algo se seca o cura.
 price-room-out =
     { $days ->

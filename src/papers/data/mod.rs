@@ -17,7 +17,7 @@ use super::{Paper, held_back};
 use crate::assess::{Assessment, RepairOption, date_after};
 use crate::job::{LetterPart, Logo, Problem, Severity};
 use crate::measure::{Length, Units};
-use crate::repair::Caution;
+use crate::repair::{Caution, Outcome};
 use crate::wood::Kind;
 use crate::words::causes::chance_as_odds;
 use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
@@ -189,6 +189,10 @@ fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String,
     let sealed_on = date_after(job, assessment.seal_day);
     let years = job.plan.warranty_years;
     let seals = assessment.lays_beads();
+    // Nothing is warranted of what is left as it is, or advised against.
+    let warrantable =
+        |option: &RepairOption| option.outcome != Outcome::Unchanged && !assessment.advises_against(option);
+    let mends = doable(assessment).is_some_and(warrantable);
     let sections_caption = if seals && !text.plan.is_empty() {
         say!(words, "paper-sections-caption-sealed", date = sealed_on)
     } else {
@@ -212,7 +216,7 @@ fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String,
         "warranty_years": years,
         // What cannot be done is not done even if it is asked for.
         "against": doable(assessment).is_some_and(|option| assessment.advises_against(option)),
-        "warranty": (years > 0 && warrants)
+        "warranty": (years > 0 && warrants && mends)
             .then(|| say!(words, "paper-warranty", years = years)),
         "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
         "chosen": assessment.chosen().and_then(|option| price::priced(assessment, option, words)),

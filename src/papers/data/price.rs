@@ -21,6 +21,7 @@ pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Wor
     all.extend(super::object(cost(assessment, option, words)));
     all.extend(super::object(work(assessment, option, words)));
     all.insert("name".to_owned(), words.called(&option.name).into());
+    all.insert("assumed".to_owned(), price::taken_for_granted(assessment, option, words).into());
     Some(Value::Object(all))
 }
 

@@ -2,9 +2,10 @@
 
 use serde_json::{Value, json};
 
-use super::work::{laid, treated, works_on_joints};
+use super::work::{boards, handles_boards, laid};
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::Length;
+use crate::surface::Surface;
 use crate::words::{Words, proposal, say};
 
 /// The proposal of the chosen option; `None` where nothing is chosen, or nothing that can be done.
@@ -21,7 +22,7 @@ pub(super) fn data(assessment: &Assessment, warrants: bool, words: &Words) -> Op
         "valid_until": terms.valid_until(job.visited).map(|date| figures.date(date)),
         "license": job.contractor.license,
         "insurance": job.contractor.insurance,
-        "no_work": proposal::is_no_work(option.method),
+        "no_work": proposal::is_no_work(option),
         "warning": against.then(|| say!(words, "letter-advised-against")),
         "conditions": proposal::conditions(assessment, words),
         "scope": proposal::scope(assessment, option, words),
@@ -40,18 +41,34 @@ pub(super) fn data(assessment: &Assessment, warrants: bool, words: &Words) -> Op
     }))
 }
 
-/// The surfaces with their sections, and how many joints of which length are worked on there.
+/// The surfaces with the sections in which something is done, and how many joints of which length are worked on
+/// there; of boards that are taken down, a row for each section with its boards.
 fn places(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<Value> {
     let surfaces = assessment.job.surfaces.iter().enumerate();
-    let place = |(index, surface): (usize, &crate::surface::Surface)| {
-        let here: Vec<_> = treated(assessment).filter(|joint| joint.surface == index).collect();
-        let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
-        let names: Vec<&str> = surface.sections.iter().map(|section| section.name.as_str()).collect();
-        // Where all boards are taken or covered, what is open says nothing of the scope.
-        let joints = (works_on_joints(option) && !here.is_empty()).then(|| {
-            say!(words, "paper-joints-and-run", joints = here.len(), run = crate::words::Arg::Run(run))
-        });
-        json!([surface.name, words.figures().list(&names), joints])
-    };
-    surfaces.map(place).collect()
+    surfaces.flat_map(|(index, surface)| place(assessment, option, (index, surface), words)).collect()
+}
+
+fn place(
+    assessment: &Assessment,
+    option: &RepairOption,
+    (index, surface): (usize, &Surface),
+    words: &Words,
+) -> Vec<Value> {
+    let sections = surface.sections.iter().enumerate();
+    let worked_in: Vec<(usize, &str)> = sections
+        .filter(|(section, _)| assessment.works_in(index, *section))
+        .map(|(section, told)| (section, told.name.as_str()))
+        .collect();
+    if handles_boards(option) {
+        let row = |(section, name): (usize, &str)| {
+            json!([surface.name, name, boards(assessment, index, section, words)])
+        };
+        return worked_in.into_iter().map(row).collect();
+    }
+    let here: Vec<_> = assessment.worked_on().filter(|joint| joint.surface == index).collect();
+    let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
+    let names: Vec<&str> = worked_in.iter().map(|(_, name)| *name).collect();
+    let joints = (!here.is_empty())
+        .then(|| say!(words, "paper-joints-and-run", joints = here.len(), run = crate::words::Arg::Run(run)));
+    vec![json!([surface.name, words.figures().list(&names), joints])]
 }

@@ -7,10 +7,10 @@ use super::unit_id;
 use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_after};
 use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
-use crate::measure::{Hours, Length, Minutes, Moisture, Percent};
+use crate::measure::{Area, Hours, Length, Minutes, Moisture, Percent};
 use crate::named::{Named as _, position};
 use crate::repair::{Bar, Outcome, RateBasis, WorkDay};
-use crate::surface::Joint;
+use crate::surface::{Joint, SectionLayout};
 use crate::words::{Arg, Say as _, Words, bead_designs, say, work};
 
 /// Gaps that are off by more than this on the day of sealing are not those that were forecast.
@@ -28,6 +28,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         .sections
         .iter()
         .enumerate()
+        .filter(|(_, state)| assessment.works_in(state.surface, state.section))
         .map(|(at, state)| group(assessment, at, state, words))
         .collect();
     let on = date_after(job, day_of_work(assessment));
@@ -75,6 +76,19 @@ pub(super) const fn works_on_joints(option: &RepairOption) -> bool {
     matches!(option.outcome, Outcome::Bead { .. } | Outcome::Line | Outcome::Covered | Outcome::Glued)
 }
 
+/// Whether an option takes boards down.
+pub(super) const fn handles_boards(option: &RepairOption) -> bool {
+    matches!(option.outcome, Outcome::Boards { .. })
+}
+
+/// The boards of a section and the area they cover, in words.
+pub(super) fn boards(assessment: &Assessment, surface: usize, section: usize, words: &Words) -> String {
+    let laid = &assessment.layouts[surface];
+    let count = laid.boards.iter().filter(|board| board.section == section).count();
+    let area = laid.sections.get(section).map_or(Area::ZERO, SectionLayout::area);
+    say!(words, "paper-boards-and-area", boards = count, area = Arg::Area(area))
+}
+
 /// What the colors of the map mean.
 fn map_legend(assessment: &Assessment, words: &Words) -> String {
     match assessment.chosen() {
@@ -82,6 +96,7 @@ fn map_legend(assessment: &Assessment, words: &Words) -> String {
             say!(words, "paper-map-seal", narrowest = assessment.job.plan.narrowest)
         }
         Some(option) if works_on_joints(option) => say!(words, "paper-map-work"),
+        Some(option) if handles_boards(option) => say!(words, "paper-map-boards"),
         _ => say!(words, "paper-map-open"),
     }
 }
@@ -240,8 +255,8 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     let (job, figures) = (&*assessment.job, words.figures());
     let surface = &job.surfaces[state.surface];
     let section = &surface.sections[state.section];
-    let treated: Vec<&JointState> = treated(assessment).filter(|joint| joint.section == Some(at)).collect();
-    let run: Length = treated.iter().map(|joint| laid(assessment, joint).length()).sum();
+    let here: Vec<&JointState> = assessment.worked_on().filter(|joint| joint.section == Some(at)).collect();
+    let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
     let typical = typical_gap(assessment, at);
     let lay = assessment.catalog.lay(&job.plan);
     let typical = typical.map(|gap| lay.slot(gap));
@@ -260,7 +275,9 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "surface": surface.name,
         "section": section.name,
         "place": place,
-        "joints": treated.len(),
+        "boards_down": assessment.chosen().is_some_and(handles_boards)
+            .then(|| boards(assessment, state.surface, state.section, words)),
+        "joints": here.len(),
         "run": figures.run(run),
         "gap": typical.map(|gap| figures.length(gap)),
         "gap_mm": typical.map(Length::to_mm),
@@ -273,7 +290,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "sealed": bead(assessment).is_some() && !assessment.sealed_joints(at).is_empty(),
         "figure": crate::papers::figure::bead_name(at),
-        "too_narrow": treated.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
+        "too_narrow": here.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
         "boards": figures.percent(moisture_on(state, day_of_work(assessment)).to_pct(), 1),
         "wet": state.is_wetted(),
     })
@@ -293,7 +310,7 @@ fn day_of_work(assessment: &Assessment) -> usize {
 
 /// The middle one of the gaps that are worked on in a section, on that day.
 fn typical_gap(assessment: &Assessment, at: usize) -> Option<Length> {
-    let here = treated(assessment).filter(|joint| joint.section == Some(at));
+    let here = assessment.worked_on().filter(|joint| joint.section == Some(at));
     let day = day_of_work(assessment);
     let gap = |joint: &JointState| match bead(assessment) {
         Some(_) => Some(joint.at_sealing),
@@ -302,11 +319,6 @@ fn typical_gap(assessment: &Assessment, at: usize) -> Option<Length> {
     let mut gaps: Vec<Length> = here.filter_map(gap).collect();
     gaps.sort_by(|a, b| a.to_m().total_cmp(&b.to_m()));
     gaps.get(gaps.len() / 2).copied()
-}
-
-/// The joints that are worked on.
-pub(super) fn treated(assessment: &Assessment) -> impl Iterator<Item = &JointState> {
-    assessment.joints.iter().filter(|joint| joint.treated)
 }
 
 /// A joint as it lies in the layout.
@@ -321,7 +333,7 @@ fn moisture_on(state: &SectionState, day: usize) -> Moisture {
 /// The joints too narrow to seal on the day, in a sentence.
 fn narrow(assessment: &Assessment, words: &Words) -> Option<String> {
     let narrowest = assessment.job.plan.narrowest;
-    let sections = treated(assessment).filter(|joint| joint.section.is_some());
+    let sections = assessment.worked_on().filter(|joint| joint.section.is_some());
     let count = sections.filter(|joint| joint.at_sealing < narrowest).count();
     (count > 0).then(|| say!(words, "paper-narrow-joints", count = count, narrowest = narrowest))
 }

@@ -57,7 +57,9 @@ pub(super) struct Piece {
     pub lag: Lag,
     /// The method's step that the wait is of.
     pub lag_of_step: usize,
-    /// Hours of one person by which the wait is shorter, as the sections dry one after the other.
+    /// Into how many parts of the room, alike and worked one after the other, it falls.
+    pub parts: usize,
+    /// Hours of one person by which the wait is shorter, as one part dries while the next is worked on.
     pub overlap: f64,
     /// People it takes at once.
     pub people: u32,
@@ -79,11 +81,13 @@ pub(super) struct Chain {
 /// The chain of a method's steps. Steps that take no time are left out, with the waits that nothing
 /// follows.
 ///
-/// A wait holds for every section: B may begin in a section once A ended there so long ago. Of n equal
-/// sections, worked in the same order, the first or the last holds B up most: what is waited after all
-/// of A is the wait less (n − 1)/n of the shorter of A and B.
+/// A wait holds for every part of the room: B may begin in a part once A ended there so long ago. Of n equal
+/// parts, worked in the same order, the first or the last holds B up most: what is waited after all
+/// of A is the wait less (n − 1)/n of the shorter of A and B. A bead is run joint by joint, all else goes section by
+/// section; what follows B without another wait is done in each part right after it, so B is all of that.
 pub(super) fn chain(inputs: &ScheduleInputs<'_>) -> Chain {
-    let mut chain = Builder { pieces: Vec::new(), lag: (Lag::None, 0), sections: sections(inputs.sections) };
+    let parts = (inputs.sections.max(1), inputs.joints.max(1));
+    let mut chain = Builder { pieces: Vec::new(), lag: (Lag::None, 0), parts };
     let steps = &inputs.method.steps;
     let coats_follow = |number: usize| matches!(steps.get(number + 1), Some(Step::Coats(_)));
     let mut each_coat: Option<(usize, &TaskHours)> = None;
@@ -117,19 +121,31 @@ pub(super) fn chain(inputs: &ScheduleInputs<'_>) -> Chain {
             (_, None) => {}
         }
     }
-    Chain { pieces: chain.pieces }
+    let mut pieces = chain.pieces;
+    overlap(&mut pieces);
+    Chain { pieces }
 }
 
-#[expect(clippy::cast_precision_loss, reason = "a count of sections")]
-fn sections(count: usize) -> f64 {
-    count.max(1) as f64
+/// Finds by how much waits are shorter, for each piece that waits.
+#[expect(clippy::cast_precision_loss, reason = "a count of joints")]
+fn overlap(pieces: &mut [Piece]) {
+    for at in 1..pieces.len() {
+        if !matches!(pieces[at].lag, Lag::Hours(..)) {
+            continue;
+        }
+        let goes_on = pieces[at + 1..].iter().take_while(|next| next.lag == Lag::None);
+        let after = pieces[at].hours + goes_on.map(|next| next.hours).sum::<f64>();
+        let parts = pieces[at].parts.min(pieces[at - 1].parts) as f64;
+        pieces[at].overlap = (1.0 - 1.0 / parts) * pieces[at - 1].hours.min(after);
+    }
 }
 
 struct Builder {
     pieces: Vec<Piece>,
     /// What the next piece waits for, and of which step that is.
     lag: (Lag, usize),
-    sections: f64,
+    /// Sections and joints.
+    parts: (usize, usize),
 }
 
 impl Builder {
@@ -152,7 +168,6 @@ impl Builder {
         if hours <= 1e-9 {
             return;
         }
-        let before = self.pieces.last().map_or(0.0, |piece| piece.hours);
         let (lag, lag_of_step) = std::mem::replace(&mut self.lag, (Lag::None, 0));
         self.pieces.push(Piece {
             does,
@@ -161,7 +176,11 @@ impl Builder {
             hours,
             lag,
             lag_of_step,
-            overlap: (1.0 - 1.0 / self.sections) * before.min(hours),
+            parts: match task.batch.0 {
+                TaskPer::JointRun | TaskPer::BackedRun => self.parts.1,
+                _ => self.parts.0,
+            },
+            overlap: 0.0,
             people: task.people,
             closes: task.id == CLOSES.0,
             opens: task.id == CLOSES.1,

@@ -184,6 +184,9 @@ pub struct DayCost {
     pub hour: Money,
     /// Equipment for a day.
     pub equipment: Money,
+    /// Hours of one person that one day less on site is worth besides, though nobody is charged for them: the room
+    /// is free sooner, and less can slip.
+    pub another: Hours,
 }
 
 /// What the days follow from.
@@ -201,6 +204,8 @@ pub struct ScheduleInputs<'a> {
     pub waits: &'a WaitTimes,
     /// Sections that are worked one after the other: the first is dry before the last is done.
     pub sections: usize,
+    /// Joints that are, likewise.
+    pub joints: usize,
 }
 
 /// Lays the method's steps out in days, at the least cost. Waits run on through nights and weekends.

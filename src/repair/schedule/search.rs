@@ -45,6 +45,7 @@ pub(super) struct Rules {
     pub evening: f64,
     hour: f64,
     equipment: f64,
+    another: f64,
 }
 
 impl Rules {
@@ -64,6 +65,7 @@ impl Rules {
             evening: costs.evening.to_h(),
             hour: costs.hour.to_units(),
             equipment: costs.equipment.to_units(),
+            another: costs.another.to_h(),
         }
     }
 
@@ -86,10 +88,10 @@ impl Rules {
         (there - lunch).max(least)
     }
 
-    /// What a day costs on which each of so many people waits for so long.
+    /// What a day costs on which each of so many people waits for so long, and what it would be worth to spare it.
     fn cost(&self, people: u32, standby: f64) -> f64 {
         let each = self.drive + self.set_up + standby;
-        self.hour * (f64::from(people) * each + self.once) + self.equipment
+        self.hour * (f64::from(people) * each + self.once + self.another) + self.equipment
     }
 
     /// Hours since midnight at which so many hours of work and waiting are over, from an arrival on.

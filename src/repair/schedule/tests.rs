@@ -70,6 +70,7 @@ const COSTS: DayCost = DayCost {
     evening: Hours::ZERO,
     hour: Money::cents(5_000),
     equipment: Money::cents(3_500),
+    another: Hours::ZERO,
 };
 
 /// Mask 4 h, bead 6 h, cure a day, two coats of 8 h each, clean 1 h; hours of one person.
@@ -84,7 +85,15 @@ fn room(crew: &Crew, sections: usize) -> Schedule {
     ];
     let tasks = [task(0, "protect", 4.0), task(1, "bead", 6.0), task(3, "coat", 16.0), task(4, "clean", 1.0)];
     let method = method(steps);
-    schedule(&ScheduleInputs { method: &method, tasks: &tasks, crew, costs: &COSTS, waits: &WAITS, sections })
+    schedule(&ScheduleInputs {
+        method: &method,
+        tasks: &tasks,
+        crew,
+        costs: &COSTS,
+        waits: &WAITS,
+        sections,
+        joints: 1,
+    })
 }
 
 /// By hand. Day 1: there at 8:00, a quarter of an hour of setting up, masked from 8:15 to 10:15; three hours
@@ -142,8 +151,15 @@ fn sections_dry_while_others_are_worked_on() {
     let crew = Crew { people: 1, lunch: Hours::ZERO, ..CREW };
     let standby = |sections: usize| {
         let costs = &COSTS;
-        let inputs =
-            ScheduleInputs { method: &method, tasks: &tasks, crew: &crew, costs, waits: &WAITS, sections };
+        let inputs = ScheduleInputs {
+            method: &method,
+            tasks: &tasks,
+            crew: &crew,
+            costs,
+            waits: &WAITS,
+            sections,
+            joints: 1,
+        };
         let laid = schedule(&inputs);
         assert_eq!(laid.crew_days, 1);
         laid.standby.to_h()
@@ -191,6 +207,7 @@ impl Small {
             hours,
             lag: if lag > 0.0 && at > 0 { Lag::Hours(Wait::Primer, lag) } else { Lag::None },
             lag_of_step: at,
+            parts: 1,
             overlap: 0.0,
             people: 1,
             closes: false,
@@ -218,6 +235,7 @@ impl Small {
             costs: &costs,
             waits: &WAITS,
             sections: 1,
+            joints: 1,
         };
         let days =
             search::cheapest(&chain, &search::Rules::new(&inputs), &Calendar { first: None, put_off: 0 });

@@ -55,6 +55,7 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
             (Painting::Quicker, "choice-painting-quicker"),
             (Painting::Sprayed, "choice-painting-sprayed"),
             (Painting::Brushed, "choice-painting-brushed"),
+            (Painting::JointsOnly, "choice-painting-joints"),
         ];
         context.choice(ui, &fields::PAINTING, plan.painting, &painting, |job, way| job.plan.painting = way);
         let days = [(false, "choice-workdays-weekdays"), (true, "choice-workdays-weekends")];

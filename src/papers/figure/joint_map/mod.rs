@@ -5,6 +5,8 @@
 
 mod labels;
 
+use std::collections::HashSet;
+
 use geo::{BoundingRect as _, Coord};
 use svg::Document;
 use svg::node::element::{Circle, Group, Line, Text};
@@ -86,6 +88,8 @@ pub struct JointMap<'a> {
     /// For each section: every so manieth joint is numbered.
     steps: Vec<usize>,
     first: Vec<usize>,
+    /// The joints that are worked on.
+    worked_on: HashSet<usize>,
 }
 
 impl<'a> JointMap<'a> {
@@ -101,8 +105,10 @@ impl<'a> JointMap<'a> {
         let bounds = assessment.layouts.get(surface)?.face.bounding_rect()?;
         let (low, high) = (bounds.min(), bounds.max());
         let first = first.iter().filter(|(of, _)| *of == surface).map(|(_, joint)| *joint).collect();
-        let mut map =
-            Self { assessment, surface, purpose, scale: 0.0, low, high, whole: false, steps: vec![], first };
+        let worked_on = assessment.worked_on().filter(|state| state.surface == surface);
+        let worked_on = worked_on.map(|state| state.joint).collect();
+        let (scale, whole, steps) = (0.0, false, vec![]);
+        let mut map = Self { assessment, surface, purpose, scale, low, high, whole, steps, first, worked_on };
         if assessment.layouts.len() > 1 {
             map.fit(HALF, HALF_HEIGHT);
         }
@@ -167,7 +173,7 @@ impl<'a> JointMap<'a> {
         match self.purpose {
             MapFor::Reading if self.first.contains(&state.joint) => Mark::Main,
             MapFor::Evidence if state.gap.is_some_and(|gap| gap.measured) => Mark::Main,
-            MapFor::Work if state.treated => {
+            MapFor::Work if self.worked_on.contains(&state.joint) => {
                 let seals = chosen.is_some_and(|option| matches!(option.outcome, Outcome::Bead { .. }));
                 if seals && state.at_sealing < job.plan.narrowest { Mark::Narrow } else { Mark::Main }
             }
