@@ -113,6 +113,23 @@ pub enum IndoorAir {
 }
 
 impl IndoorAir {
+    /// The same with a humidifier that keeps it at this humidity or above; `None` where it is no drier than that
+    /// already, or was entered month by month.
+    pub fn kept_above(&self, least: Humidity) -> Option<Self> {
+        let mut air = self.clone();
+        let (Self::FromClimate { house, .. }
+        | Self::FromPlace { house, .. }
+        | Self::FromWeather { house, .. }) = &mut air
+        else {
+            return None;
+        };
+        if house.humidified_to.is_some_and(|kept| kept >= least) {
+            return None;
+        }
+        house.humidified_to = Some(least);
+        Some(air)
+    }
+
     /// The place whose climate it is, if it is named so.
     pub const fn site(&self) -> Option<&Site> {
         match self {

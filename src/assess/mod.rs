@@ -43,7 +43,7 @@ pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
 pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
-pub use next_install::{DeliverySampling, NextInstallFindings, USUAL_READINGS};
+pub use next_install::{DeliverySampling, NextInstallFindings};
 pub use options::{NotPossible, RepairOption};
 pub use risk::WarrantyYear;
 pub use rows::RowForecast;

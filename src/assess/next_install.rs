@@ -9,10 +9,10 @@ use super::laid::laid_bead;
 use crate::air::DAYS;
 use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
 use crate::job::{Catalog, Job};
-use crate::measure::{Length, day_of_year};
+use crate::measure::{Humidity, Length, day_of_year};
 use crate::ready::{
-    Aim, Caulking, Easier, HORIZON, Known, LotReading, Movement, NextInstall, Outlook, PlannedBoards, Window,
-    caulking, easier, look, movement, window,
+    Aim, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook,
+    PlannedBoards, USUAL_READINGS, Window, caulking, easier, good_enough, look, movement, window,
 };
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
@@ -24,6 +24,8 @@ const YEARS: usize = 3;
 /// Worlds that are drawn; more where later readings leave only some of them.
 const WORLDS: usize = 1024;
 const MORE: usize = 4096;
+/// What a humidifier keeps a room at in winter without water running down the windows. Common practice, no source.
+const IN_WINTER: Humidity = Humidity::pct(35.0);
 /// Where the random sequence starts; any figure would do.
 const SEED: u64 = 20_260_412;
 
@@ -39,9 +41,6 @@ pub struct DeliverySampling {
     /// So many boards that is said of.
     pub of: u32,
 }
-
-/// Boards that are measured where nobody says how many: enough for a mean within a per cent.
-pub const USUAL_READINGS: u32 = 8;
 
 /// Everything that follows for a next install.
 #[derive(Debug, Clone, PartialEq)]
@@ -140,12 +139,12 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     };
     let rooms = RoomWorlds::new(&known, &catalog.priors, if later { MORE } else { WORLDS }, SEED)?;
     let years = i64::try_from(YEARS * DAYS).unwrap_or(0);
-    let moves = |finish: Finish| -> Option<Movement> {
+    let moves = |rooms: &RoomWorlds, finish: Finish| -> Option<Movement> {
         let hung = (catalog.coating(finish)?, &catalog.films, next.boards.behind);
         let wood = (next.boards.thickness, species.density());
-        Some(movement(&rooms, wood, hung, &catalog.priors, (today, years)))
+        Some(movement(rooms, wood, hung, &catalog.priors, (today, years)))
     };
-    let moved = moves(next.boards.finish)?;
+    let moved = moves(&rooms, next.boards.finish)?;
     let boards = PlannedBoards {
         species,
         ring: next.boards.ring_angle,
@@ -158,11 +157,17 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     };
     let figures = &catalog.stacks;
     let own = window(&boards, &moved, figures, next.gap);
-    let finishes: Vec<(Finish, Movement)> = [Finish::LatexBackPrimed, Finish::OilFace]
-        .into_iter()
-        .filter(|finish| *finish != next.boards.finish)
-        .filter_map(|finish| Some((finish, moves(finish)?)))
-        .collect();
+    let finishes = [Finish::LatexBackPrimed, Finish::OilFace];
+    let finishes = finishes.into_iter().filter(|finish| *finish != next.boards.finish);
+    let mut others: Vec<(Change, Movement)> = Vec::new();
+    // Boards that can do as they are planned need no other way.
+    if own.chance < good_enough(boards.asked) {
+        others.extend(finishes.filter_map(|finish| Some((Change::Finish(finish), moves(&rooms, finish)?))));
+        others.extend(told.air.kept_above(IN_WINTER).and_then(|air| {
+            let rooms = RoomWorlds::new(&RoomKnown { air: &air, ..known }, &catalog.priors, WORLDS, SEED)?;
+            Some((Change::Humidifier(IN_WINTER), moves(&rooms, next.boards.finish)?))
+        }));
+    }
     let outlook = look(&Known {
         boards: &boards,
         thickness: next.boards.thickness,
@@ -181,13 +186,19 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     });
     let bead = laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan));
     let hang = outlook.as_ref().and_then(|outlook| outlook.hang);
-    let aim = hang.map_or(own.best, |hang| Aim { moisture: hang.moisture, gap: hang.gap });
+    // Joints that are planned open are told of as they would be were they caulked.
+    let caulked = PlannedBoards { joints: Joints::Sealed, ..boards };
+    let aim = match (next.joints, hang) {
+        (Joints::Sealed, Some(hang)) => Aim { moisture: hang.moisture, gap: hang.gap },
+        (Joints::Sealed, None) => own.best,
+        (Joints::Open, _) => window(&caulked, &moved, figures, next.gap).best,
+    };
     Some(NextInstallFindings {
         first,
         today,
         rule: boards.rule,
-        easier: easier(&boards, &moved, (next.gap, &finishes, bead.as_ref()), figures, &own),
-        caulking: bead.map(|bead| caulking(&boards, &moved, &bead, figures, aim)),
+        easier: easier(&boards, &moved, (next.gap, &others, bead.as_ref()), figures, &own),
+        caulking: bead.map(|bead| caulking(&caulked, &moved, &bead, figures, aim)),
         outlook,
         sampling: sampling(&readings),
         window: own,

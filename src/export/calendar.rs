@@ -24,15 +24,15 @@ struct Entry {
 /// The next reading of a stack; `None` where nothing is to be measured next.
 pub fn next_reading_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
     let found = assessment.next_install.as_deref()?;
-    let entry = next_reading(assessment, words)?;
-    Some(calendar(assessment, found.date(found.today), &[entry]))
+    let entries = next_steps(assessment, words);
+    (!entries.is_empty()).then(|| calendar(assessment, found.date(found.today), &entries))
 }
 
 /// All days of a job to remember, in one calendar; `None` where there are none.
 pub fn job_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
     let mut entries: Vec<Entry> = sealing(assessment, words).into_iter().collect();
     entries.extend(follow_ups(assessment, words));
-    entries.extend(next_reading(assessment, words));
+    entries.extend(next_steps(assessment, words));
     (!entries.is_empty()).then(|| calendar(assessment, assessment.job.visited, &entries))
 }
 
@@ -68,13 +68,14 @@ fn follow_ups(assessment: &Assessment, words: &Words) -> Vec<Entry> {
 }
 
 /// What is to be done next with a stack of boards.
-fn next_reading(assessment: &Assessment, words: &Words) -> Option<Entry> {
-    let found = assessment.next_install.as_deref()?;
-    let next = assessment.job.next_install.as_ref()?;
-    let (on, summary) = next_install::appointment(found, next, &assessment.job, words)?;
+fn next_steps(assessment: &Assessment, words: &Words) -> Vec<Entry> {
+    let found = assessment.next_install.as_deref().zip(assessment.job.next_install.as_ref());
+    let Some((found, next)) = found else { return vec![] };
     let mut told = vec![next_install::headline(found, next, words)];
     told.extend(next_install::reasons(found, next, words));
-    Some(Entry { kind: "reading", from: on, to: on, summary, told: told.join("\n") })
+    let told = told.join("\n");
+    let entry = |(kind, on, summary)| Entry { kind, from: on, to: on, summary, told: told.clone() };
+    next_install::appointments(found, next, &assessment.job, words).into_iter().map(entry).collect()
 }
 
 /// Entries as a calendar, made on `stamp`: the same job gives the same bytes.

@@ -136,16 +136,32 @@ impl PlannedBoards<'_> {
         figures: &StackFigures,
         wet: impl Fn(usize) -> (f64, f64),
     ) -> Chances {
-        let mut sum = Chances::default();
+        self.weighed(worlds, gap, figures, wet, |_| 1.0)
+    }
+
+    /// The same where worlds count as `weight(world)` says.
+    pub(super) fn weighed(
+        &self,
+        worlds: &Movement,
+        gap: Length,
+        figures: &StackFigures,
+        wet: impl Fn(usize) -> (f64, f64),
+        weight: impl Fn(usize) -> f64,
+    ) -> Chances {
+        let (mut sum, mut all) = (Chances::default(), 0.0);
         for (world, (lot, extremes)) in worlds.lot.iter().zip(&worlds.extremes).enumerate() {
-            let own = self.in_world(wet(world), *lot, *extremes, gap, figures);
-            sum.holds += own.holds;
-            sum.opens += own.opens;
-            sum.buckles += own.buckles;
+            let weight = weight(world);
+            // What counts for nothing need not be worked out.
+            if weight > 0.0 {
+                let own = self.in_world(wet(world), *lot, *extremes, gap, figures);
+                sum.holds += weight * own.holds;
+                sum.opens += weight * own.opens;
+                sum.buckles += weight * own.buckles;
+                all += weight;
+            }
         }
-        #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
-        let count = worlds.lot.len().max(1) as f64;
-        Chances { holds: sum.holds / count, opens: sum.opens / count, buckles: sum.buckles / count }
+        let all = if all > 0.0 { all } else { 1.0 };
+        Chances { holds: sum.holds / all, opens: sum.opens / all, buckles: sum.buckles / all }
     }
 }
 

@@ -1,12 +1,13 @@
 //! What would make an install easier, and whether to caulk its joints at all.
 
 use super::boards::{Joints, PlannedBoards};
+use super::gate::good_enough;
 use super::movement::Movement;
 use super::stack::StackFigures;
 use super::window::{Aim, Window, window};
 use crate::belief::quantile;
 use crate::joint::{LaidBead, demand};
-use crate::measure::Length;
+use crate::measure::{Humidity, Length};
 use crate::surface::{Finish, Fixing};
 
 /// One thing done otherwise.
@@ -22,6 +23,8 @@ pub enum Change {
     Finish(Finish),
     /// Nailed otherwise.
     Fixing(Fixing),
+    /// The room kept no drier than this in winter.
+    Humidifier(Humidity),
 }
 
 /// What a change brings.
@@ -40,17 +43,18 @@ const NARROWEST: Length = Length::inches(2.0);
 const WORTH: f64 = 0.03;
 
 /// The changes that help, each by itself, best first: none where the boards can have the chance asked for as
-/// they are planned. `gap` is one that is settled; `finishes` are other finishes with how boards move under
-/// them; `bead` is the plan's.
+/// they are planned. `gap` is one that is settled; `others` are finishes and ways to keep the room with how boards
+/// move there; `bead` is the plan's.
 pub fn easier(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
-    (gap, finishes, bead): (Option<Length>, &[(Finish, Movement)], Option<&LaidBead>),
+    (gap, others, bead): (Option<Length>, &[(Change, Movement)], Option<&LaidBead>),
     figures: &StackFigures,
     now: &Window,
 ) -> Vec<Easier> {
     let mut found = Vec::new();
-    if now.chance >= boards.asked {
+    let enough = good_enough(boards.asked);
+    if now.chance >= enough {
         return found;
     }
     let mut try_out = |change: Change, boards: &PlannedBoards<'_>, worlds: &Movement, gap: Option<Length>| {
@@ -59,7 +63,7 @@ pub fn easier(
         if helps {
             found.push(Easier { change, window });
         }
-        helps && window.chance >= boards.asked
+        helps && window.chance >= enough
     };
     let joints = boards.joints.other();
     let other = PlannedBoards { joints, ..*boards };
@@ -76,8 +80,8 @@ pub fn easier(
         let free = window(boards, worlds, figures, None).best.gap;
         try_out(Change::Gap(free), boards, worlds, None);
     }
-    for (finish, moves) in finishes {
-        try_out(Change::Finish(*finish), boards, moves, gap);
+    for (change, moves) in others {
+        try_out(*change, boards, moves, gap);
     }
     for fixing in [Fixing::Middle, Fixing::Tongue].into_iter().filter(|fixing| *fixing != boards.fixing) {
         try_out(Change::Fixing(fixing), &PlannedBoards { fixing, ..*boards }, worlds, gap);
@@ -89,10 +93,10 @@ pub fn easier(
         width = width - NARROWER;
     }
     // Of narrower boards only the widest that do.
-    found.retain(|easier| !matches!(easier.change, Change::Width(_)) || easier.window.chance >= boards.asked);
+    found.retain(|easier| !matches!(easier.change, Change::Width(_)) || easier.window.chance >= enough);
     // What does not bring the boards there is told only where nothing does.
-    if found.iter().any(|easier| easier.window.chance >= boards.asked) {
-        found.retain(|easier| easier.window.chance >= boards.asked);
+    if found.iter().any(|easier| easier.window.chance >= enough) {
+        found.retain(|easier| easier.window.chance >= enough);
     }
     found.sort_by(|a, b| b.window.chance.total_cmp(&a.window.chance));
     found

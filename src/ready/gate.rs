@@ -2,7 +2,7 @@
 
 use super::boards::Chances;
 use super::stack::{Kept, Piling, Stack};
-use crate::measure::Moisture;
+use crate::measure::{Length, Moisture};
 
 /// What to do with a delivery.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -48,11 +48,11 @@ pub struct Ready {
 }
 
 impl Ready {
-    /// From the chances of the days; `None` where what is asked is not reached from `today` on.
-    pub(super) fn of(chances: &[Chances], today: usize, asked: f64) -> Option<Self> {
-        let first = |least: f64| (today..chances.len()).find(|&day| chances[day].holds >= least);
+    /// From the chances of the days; `None` where nothing as good as what is asked is reached from `today` on.
+    pub(super) fn of(chances: &[(Length, Chances)], today: usize, asked: f64) -> Option<Self> {
+        let first = |least: f64| (today..chances.len()).find(|&day| chances[day].1.holds >= least);
         let day = |day: usize| i64::try_from(day).unwrap_or(i64::MAX);
-        let sure = first(asked)?;
+        let sure = first(good_enough(asked))?;
         Some(Self { even: day(first(0.5)?), sure: day(sure) })
     }
 }
@@ -68,13 +68,11 @@ pub struct Gate {
     pub waiting: f64,
     /// The best chance at all: on any day, with whatever is done to the stack, or at any moisture.
     pub best: f64,
-    /// The chance on the day the boards are wanted, if one is named that is still to come.
-    pub wanted: Option<f64>,
-    /// Whether they will be ready only after that day.
+    /// Whether they will be ready only after the day they are wanted.
     pub late: bool,
     /// What the stack needs first.
     pub first: Option<Lever>,
-    /// Whether the boards are drier than the room will make them.
+    /// Whether it is that they are too dry: hung now they would rather buckle than open.
     pub dry: bool,
 }
 
@@ -149,7 +147,7 @@ pub(super) struct Case<'a> {
     /// How many boards were measured.
     pub measured: usize,
     /// Chances by day, as the boards lie.
-    pub chances: &'a [Chances],
+    pub chances: &'a [(Length, Chances)],
     /// The day spoken of.
     pub today: usize,
     /// The day they are wanted.
@@ -164,10 +162,18 @@ pub(super) struct Case<'a> {
     pub spread: f64,
     /// See `spread`.
     pub mean: f64,
-    /// The moisture to aim for, and the most that holds; per cent.
-    pub aim: (f64, f64),
+    /// The most moisture that holds, per cent.
+    pub most: f64,
     /// The promise, where there is one.
     pub promise: Option<Promise>,
+}
+
+/// Chances are known no better than this: what comes so near to what is asked is as good.
+const AS_GOOD: f64 = 0.02;
+
+/// The chance that is as good as the one asked for.
+pub fn good_enough(asked: f64) -> f64 {
+    asked - AS_GOOD
 }
 
 /// Fewer boards than this say too little to wait for.
@@ -179,8 +185,9 @@ const EVEN: f64 = 0.5;
 
 /// What to do.
 pub(super) fn gate(case: &Case<'_>) -> Gate {
-    let now = case.chances[case.today];
-    let most = |of: &[Chances]| of.iter().map(|chance| chance.holds).fold(0.0, f64::max);
+    let now = case.chances[case.today].1;
+    let enough = good_enough(case.asked);
+    let most = |of: &[(Length, Chances)]| of.iter().map(|(_, chance)| chance.holds).fold(0.0, f64::max);
     let waiting = most(&case.chances[case.today..]);
     let best = case.levers.iter().map(|(.., best)| *best).fold(waiting.max(case.possible), f64::max);
     // Stickers in the room are due in any case; the others where nothing else brings the boards there.
@@ -201,14 +208,13 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
     let broken = case.promise.is_some_and(|promise| promise.is_broken());
     let verdict = match ready {
         _ if case.measured == 0 => Verdict::Measure,
-        _ if now.holds >= case.asked => Verdict::Hang,
-        _ if mixed && (broken || late || ready.is_none()) => Verdict::Sort,
+        _ if now.holds >= enough => Verdict::Hang,
+        // The dry ones of a mixed load need not wait for the wet ones.
+        _ if mixed => Verdict::Sort,
         _ if broken => Verdict::SendBack,
-        _ if case.measured < FEW && case.mean < case.aim.1 && case.possible >= case.asked => {
-            Verdict::MeterMore
-        }
+        _ if case.measured < FEW && case.mean < case.most && case.possible >= enough => Verdict::MeterMore,
         Some(_) => Verdict::Wait,
-        None if best < case.asked || waiting >= EVEN => Verdict::ChangePlan,
+        None if best < enough || waiting >= EVEN => Verdict::ChangePlan,
         None => Verdict::SendBack,
     };
     Gate {
@@ -216,12 +222,8 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
         now,
         waiting,
         best,
-        wanted: case
-            .wanted
-            .filter(|day| *day > case.today)
-            .and_then(|day| Some(case.chances.get(day)?.holds)),
         late,
         first: first.map(|(lever, _)| lever).filter(|_| verdict == Verdict::Wait),
-        dry: case.mean < case.aim.0 && now.buckles > now.opens,
+        dry: now.buckles > now.opens,
     }
 }

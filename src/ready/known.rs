@@ -1,5 +1,7 @@
 //! What is known of a delivery, and what is said of its boards and its days.
 
+use statrs::statistics::Statistics as _;
+
 use super::boards::PlannedBoards;
 use super::lot::LotReading;
 use super::movement::Movement;
@@ -56,6 +58,27 @@ pub struct LotNow {
     pub offset: Estimate<Moisture>,
 }
 
+/// The readings of the last day, put right for the wood's temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LastRead {
+    /// Days from the delivery.
+    pub day: i64,
+    /// How many there are.
+    pub count: usize,
+    /// What they average.
+    pub average: Moisture,
+}
+
+impl LastRead {
+    /// Of what is known; `None` before anything was measured.
+    pub(super) fn of(known: &Known<'_>) -> Option<Self> {
+        let day = known.readings.iter().map(|reading| reading.day).max()?;
+        let own: Vec<f64> =
+            known.readings.iter().filter(|reading| reading.day == day).map(|reading| reading.pct).collect();
+        Some(Self { day, count: own.len(), average: Moisture::pct(own.mean()) })
+    }
+}
+
 /// A shell that is drier than the core under it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct DryShell {
@@ -84,17 +107,26 @@ pub struct WatchDay {
     pub chance: f64,
 }
 
-/// How boards are to be hung on a day: one gap, and the moisture that goes with it.
+/// Boards that are measured where nobody says how many: enough for a mean within a per cent.
+pub const USUAL_READINGS: u32 = 8;
+
+/// How boards are to be hung on a day, by what [`USUAL_READINGS`] boards metered then average: just what the verdict
+/// would be with those readings.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HangDay {
     /// Days from the delivery.
     pub day: i64,
-    /// What the boards are expected to average then.
+    /// What the boards metered then are expected to average.
     pub moisture: Moisture,
-    /// What the boards measured then may average, so that they hold with the chance asked for.
+    /// What they may average, so that boards hold with a chance as good as the one asked for.
     pub range: Span<Moisture>,
-    /// The gap to leave at each joint.
+    /// The gap to leave at each joint if they average what is expected.
     pub gap: Length,
-    /// The chance then.
+    /// The gap to leave at averages evenly spread from the low end of the range to its high end.
+    pub gaps: [Length; GAPS],
+    /// The chance then, whatever they turn out to average.
     pub chance: f64,
 }
+
+/// Averages for which a gap is told.
+pub const GAPS: usize = 17;

@@ -1,10 +1,13 @@
 //! Everything that is said of a delivery, over the same worlds: gate and watch.
 
+use rayon::prelude::*;
+
 use super::boards::Chances;
 use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate};
-use super::known::{DryShell, HangDay, Known, LotNow, WatchDay};
+use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
 use super::stacked::Stacked;
 use crate::belief::StackCourse;
+use crate::measure::Length;
 
 /// Days that a stack is followed from the last reading. What nobody published cannot be told for longer.
 pub const HORIZON: usize = 120;
@@ -35,6 +38,10 @@ pub struct Outlook {
     pub ready: Option<Ready>,
     /// Where something is to be done first: the days and when the stack is ready if it is left as it lies.
     pub untouched: Option<(Vec<WatchDay>, Option<Ready>)>,
+    /// What the meter showed on the last day it was used; `None` before anything was measured.
+    pub read: Option<LastRead>,
+    /// The chance on the day the boards are wanted, if one is named that is still to come and followed.
+    pub wanted: Option<f64>,
     /// How to hang the boards: today, or on the day they are ready; `None` where neither is.
     pub hang: Option<HangDay>,
     /// When it is if something is done from today on, for all that can be.
@@ -53,20 +60,22 @@ impl Outlook {
 /// A stack through the days it is followed.
 struct Followed {
     course: StackCourse,
-    chances: Vec<Chances>,
+    /// By day the gap to leave, and the chances with it.
+    chances: Vec<(Length, Chances)>,
     ready: Option<Ready>,
 }
 
 impl Followed {
     fn new(stacked: &Stacked<'_>, lever: Option<Lever>, (today, asked): (usize, f64)) -> Option<Self> {
         let course = stacked.course(lever, today + HORIZON)?;
-        let chances: Vec<Chances> = (0..=today + HORIZON).map(|day| stacked.chances(&course, day)).collect();
+        let days = (0..=today + HORIZON).into_par_iter();
+        let chances: Vec<(Length, Chances)> = days.map(|day| stacked.chances(&course, day)).collect();
         let ready = Ready::of(&chances, today, asked);
         Some(Self { course, chances, ready })
     }
 
     fn best(&self, today: usize) -> f64 {
-        self.chances[today..].iter().map(|chance| chance.holds).fold(0.0, f64::max)
+        self.chances[today..].iter().map(|(_, chance)| chance.holds).fold(0.0, f64::max)
     }
 }
 
@@ -88,8 +97,6 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let levers: Vec<(Lever, Option<Ready>, f64)> =
         with.iter().map(|(lever, followed)| (*lever, followed.ready, followed.best(at))).collect();
     let window = known.window;
-    let range =
-        window.range.map_or((window.best.moisture, window.best.moisture), |range| (range.low, range.high));
     let gate = gate(&Case {
         asked,
         measured: known.readings.len(),
@@ -101,7 +108,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         possible: window.chance,
         spread: lot.spread.to_pct(),
         mean: lot.moisture.mean.to_pct(),
-        aim: (window.best.moisture.to_pct(), range.1.to_pct()),
+        most: window.range.map_or(window.best.moisture, |range| range.high).to_pct(),
         promise,
     });
     let shown = with.iter().find(|(lever, _)| gate.first == Some(*lever)).map_or(&as_is, |(_, with)| with);
@@ -116,7 +123,16 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         promise,
         days: stacked.days(&shown.course, &shown.chances),
         untouched: gate.first.map(|_| (stacked.days(&as_is.course, &as_is.chances), as_is.ready)),
-        hang: hang_day.map(|day| stacked.hang_day(&shown.course, &shown.chances, day)),
+        read: LastRead::of(known),
+        wanted: known.wanted.filter(|day| *day > today).and_then(|day| {
+            let (_, chances) = shown.chances.get(usize::try_from(day).ok()?)?;
+            Some(chances.holds)
+        }),
+        hang: hang_day.map(|day| {
+            let (gap, chances) =
+                shown.chances[usize::try_from(day).unwrap_or(0).min(shown.chances.len() - 1)];
+            stacked.hang_day(&shown.course, (gap, chances.holds), day)
+        }),
         next_reading: next_reading(today, shown.ready, gate.verdict),
         lot: measured.then_some(lot),
         ready: shown.ready,
@@ -124,11 +140,11 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     })
 }
 
-/// Halfway to the day, but within a week, and no sooner than two days on.
+/// Halfway to the day they are ready, but within a week, and no sooner than two days on; by that day at the latest.
 fn next_reading(today: i64, ready: Option<Ready>, verdict: Verdict) -> i64 {
     match (verdict, ready) {
         (Verdict::Measure | Verdict::MeterMore, _) => today,
-        (_, Some(ready)) => today + ((ready.sure - today) / 2).clamp(2, 7),
+        (_, Some(ready)) => (today + ((ready.sure - today) / 2).clamp(2, 7)).min(ready.sure.max(today)),
         (_, None) => today + 7,
     }
 }

@@ -5,12 +5,12 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::boards::{Chances, below};
-use super::gate::{Lever, Promise};
-use super::known::{DryShell, HangDay, Known, LotNow, WatchDay};
+use super::gate::{Lever, Promise, good_enough};
+use super::known::{DryShell, GAPS, HangDay, Known, LotNow, USUAL_READINGS, WatchDay};
 use super::lot::{Lot, LotReading, reading_variance};
 use super::movement::Movement;
 use super::stack::{Kept, Piling, Stack};
-use super::window::{TRIED, edge, least_gap};
+use super::window::{edge, least_gap};
 use crate::belief::{Phase, RoomWorlds, Shelter, StackCourse, WorldBoards, quantile, resample};
 use crate::measure::{Estimate, Length, Moisture, Span};
 
@@ -144,46 +144,71 @@ impl<'a> Stacked<'a> {
         (f64::from(course.mean[day][world]), self.spread(course, day, world))
     }
 
-    /// The gap to leave to boards as they are on a day.
-    fn gap(&self, course: &StackCourse, day: usize) -> Length {
+    /// The gap to leave to boards as they are on a day, where worlds count as `weight(world)` says.
+    fn gap(&self, course: &StackCourse, day: usize, weight: impl Fn(usize) -> f64) -> Length {
         self.known.gap.unwrap_or_else(|| {
             let few = Movement {
                 lot: self.movement.lot.iter().step_by(EVERY).copied().collect(),
                 extremes: self.movement.extremes.iter().step_by(EVERY).copied().collect(),
             };
-            least_gap(self.known.boards.asked, |gap| {
-                let wet = |world: usize| self.wet(course, day, world * EVERY);
-                self.known.boards.chances(&few, gap, self.known.figures, wet).holds
+            let wet: Vec<(f64, f64)> =
+                (0..few.lot.len()).map(|world| self.wet(course, day, world * EVERY)).collect();
+            let (boards, figures) = (self.known.boards, self.known.figures);
+            least_gap(boards.asked, |gap| {
+                boards.weighed(&few, gap, figures, |world| wet[world], |world| weight(world * EVERY)).holds
             })
         })
     }
 
-    pub(super) fn chances(&self, course: &StackCourse, day: usize) -> Chances {
+    /// The gap to leave on a day, and the chances with it.
+    pub(super) fn chances(&self, course: &StackCourse, day: usize) -> (Length, Chances) {
+        let gap = self.gap(course, day, |_| 1.0);
         let wet = |world: usize| self.wet(course, day, world);
-        self.known.boards.chances(&self.movement, self.gap(course, day), self.known.figures, wet)
+        (gap, self.known.boards.chances(&self.movement, gap, self.known.figures, wet))
     }
 
-    /// How to hang the boards on a day: its gap, and how far off what is expected the boards may be with it.
-    pub(super) fn hang_day(&self, course: &StackCourse, chances: &[Chances], day: i64) -> HangDay {
-        let at = usize::try_from(day).unwrap_or(0).min(chances.len() - 1);
-        let gap = self.gap(course, at);
-        let (mean, asked) = (self.mean(course, at), self.known.boards.asked);
-        let good = |moisture: f64| {
-            let wet = |world: usize| {
-                let (own, spread) = self.wet(course, at, world);
-                ((own + moisture - mean).max(0.0), spread)
-            };
-            self.known.boards.chances(&self.movement, gap, self.known.figures, wet).holds >= asked
+    /// How to hang the boards on a day, by what those metered then average.
+    pub(super) fn hang_day(&self, course: &StackCourse, (gap, chance): (Length, f64), day: i64) -> HangDay {
+        let at = usize::try_from(day).unwrap_or(0).min(course.mean.len() - 1);
+        let metered = self.metered(course, at);
+        let expected = estimate(metered.iter().map(|(mean, _)| *mean)).mean.to_pct();
+        let gap_if = |average: f64| {
+            let weights = weights(&metered, average);
+            self.gap(course, at, |world| weights[world])
         };
-        let [low, high] =
-            [TRIED.0.min(mean), TRIED.1.max(mean)].map(|to| Moisture::pct(edge(mean, to, good)));
-        let range = Span { low, high };
-        HangDay { day, moisture: Moisture::pct(mean), range, gap, chance: chances[at].holds }
+        let good = |average: f64| {
+            let weights = weights(&metered, average);
+            let gap = self.gap(course, at, |world| weights[world]);
+            let wet = |world: usize| self.wet(course, at, world);
+            let (boards, figures) = (self.known.boards, self.known.figures);
+            boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
+                >= good_enough(boards.asked)
+        };
+        // Farther off than any world has it, nothing can be told.
+        let mut means: Vec<f64> = metered.iter().map(|(mean, _)| *mean).collect();
+        let far = [quantile(&mut means, 0.005), quantile(&mut means, 0.995)];
+        let [low, high] = far.map(|to| edge(expected, to, good));
+        #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
+        let place = |step: usize| low + (high - low) * step as f64 / (GAPS - 1) as f64;
+        HangDay {
+            day,
+            moisture: Moisture::pct(expected),
+            range: Span { low: Moisture::pct(low), high: Moisture::pct(high) },
+            gap,
+            gaps: std::array::from_fn(|step| gap_if(place(step))),
+            chance,
+        }
     }
 
-    /// What the boards average on a day, over the worlds.
-    fn mean(&self, course: &StackCourse, day: usize) -> f64 {
-        estimate(course.mean[day].iter().map(|m| f64::from(*m))).mean.to_pct()
+    /// What boards metered on a day average in each world, and the variance about that.
+    fn metered(&self, course: &StackCourse, day: usize) -> Vec<(f64, f64)> {
+        let of = |world: usize| {
+            let mean = f64::from(course.pins[day][world]) + self.lot.offset[world];
+            let variance =
+                self.spread(course, day, world).powi(2) + reading_variance(mean, self.known.priors);
+            (mean, variance / f64::from(USUAL_READINGS))
+        };
+        (0..self.lot.offset.len()).map(of).collect()
     }
 
     pub(super) fn now(&self, course: &StackCourse, day: usize) -> LotNow {
@@ -216,7 +241,7 @@ impl<'a> Stacked<'a> {
         Promise { most, wetter: mean, broken: over(GOOD), clearly: over(BAD) }
     }
 
-    pub(super) fn days(&self, course: &StackCourse, chances: &[Chances]) -> Vec<WatchDay> {
+    pub(super) fn days(&self, course: &StackCourse, chances: &[(Length, Chances)]) -> Vec<WatchDay> {
         (0..chances.len())
             .map(|day| {
                 let mut all: Vec<f64> = course.mean[day].iter().map(|m| f64::from(*m)).collect();
@@ -228,12 +253,21 @@ impl<'a> Stacked<'a> {
                     moisture: [middle, low, high],
                     shell: estimate(course.shell[day].iter().map(|m| f64::from(*m))).mean,
                     core: estimate(course.core[day].iter().map(|m| f64::from(*m))).mean,
-                    gap: self.gap(course, day),
-                    chance: chances[day].holds,
+                    gap: chances[day].0,
+                    chance: chances[day].1.holds,
                 }
             })
             .collect()
     }
+}
+
+/// How much each world counts if boards metered then average so much, the likeliest 1.
+fn weights(metered: &[(f64, f64)], average: f64) -> Vec<f64> {
+    let log = |(mean, variance): &(f64, f64)| -0.5 * ((average - mean).powi(2) / variance + variance.ln());
+    let logs: Vec<f64> = metered.iter().map(log).collect();
+    let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    // What counts for less than a thousandth of the likeliest is left out.
+    logs.iter().map(|log| (log - most).exp()).map(|weight| if weight < 1e-3 { 0.0 } else { weight }).collect()
 }
 
 fn estimate(values: impl Iterator<Item = f64> + Clone) -> Estimate<Moisture> {

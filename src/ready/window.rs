@@ -1,6 +1,7 @@
 //! How wet boards may be when they go up, and the gap to leave.
 
 use super::boards::PlannedBoards;
+use super::gate::good_enough;
 use super::movement::Movement;
 use super::stack::StackFigures;
 use crate::measure::{Length, Moisture, Span, bisect};
@@ -8,8 +9,8 @@ use crate::measure::{Length, Moisture, Span, bisect};
 /// The moisture to hang boards at.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
-    /// The mean moisture of boards that hold with the chance asked for when the gap of `best` is left to
-    /// them; `None` if no moisture does.
+    /// The mean moisture of boards that hold with a chance as good as the one asked for when the gap is left that
+    /// goes with it; `None` if no moisture does.
     pub range: Option<Span<Moisture>>,
     /// The moisture to aim for: midway between the room's driest and wettest if that is good enough, else
     /// the one with the best chance.
@@ -112,18 +113,19 @@ pub fn window(
         |moisture: f64, gap: Length| boards.chances(&few, gap, figures, |_| (moisture, spread)).holds;
     let gap_at = |moisture: f64| gap.unwrap_or_else(|| least_gap(boards.asked, |gap| chance(moisture, gap)));
     let at = |moisture: f64| chance(moisture, gap_at(moisture));
-    let midpoint = worlds.midpoint();
+    let (midpoint, enough) = (worlds.midpoint(), good_enough(boards.asked));
     let at_midpoint = at(midpoint);
-    let (best, holds) = if at_midpoint >= boards.asked {
+    let (best, holds) = if at_midpoint >= enough {
         (midpoint, at_midpoint)
     } else {
         let found = best_moisture(at);
         // What is hardly better elsewhere is no reason to leave the middle.
-        if at_midpoint > found.1 - NEARLY && found.1 < boards.asked { (midpoint, at_midpoint) } else { found }
+        if at_midpoint > found.1 - NEARLY && found.1 < enough { (midpoint, at_midpoint) } else { found }
     };
     let aim = Aim { moisture: Moisture::pct(best), gap: gap_at(best) };
-    let good = |moisture: f64| chance(moisture, aim.gap) >= boards.asked;
-    let range = (holds >= boards.asked).then(|| {
+    // Drier boards get a wider gap.
+    let good = |moisture: f64| at(moisture) >= enough;
+    let range = (holds >= enough).then(|| {
         let [low, high] =
             [TRIED.0.min(best), TRIED.1.max(best)].map(|to| Moisture::pct(edge(best, to, good)));
         Span { low, high }

@@ -3,12 +3,12 @@
 use jiff::civil::Date;
 
 use super::{Arg, Words, say};
-use crate::assess::{NextInstallFindings, USUAL_READINGS};
+use crate::assess::NextInstallFindings;
 use crate::job::Job;
-use crate::measure::{Length, Moisture, Percent, Units};
+use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Verdict,
-    Window,
+    Change, Easier, GAPS, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
+    USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -31,6 +31,11 @@ fn kind_of_share(share: f64) -> Arg<'static> {
     })
 }
 
+/// Whether a day is the first one of a watch, as an id to select by.
+fn kind_of_day(day: i64) -> Arg<'static> {
+    Arg::Id(if day == 0 { "first" } else { "later" })
+}
+
 /// A day of the watch: its year goes without saying.
 fn day(found: &NextInstallFindings, day: i64, words: &Words) -> String {
     words.figures().short_date(found.date(day))
@@ -42,6 +47,11 @@ fn round(inches: f64, mm: f64, words: &Words) -> Length {
         Units::Inches => Length::inches(inches),
         Units::Millimeters => Length::mm(mm),
     }
+}
+
+/// Whether a chance that is good enough is told as less than what was asked for, as an id to select by.
+fn against_asked(chance: f64, asked: Percent) -> Arg<'static> {
+    Arg::Id(if (100.0 * chance).round() < asked.to_pct().round() { "as_good" } else { "told" })
 }
 
 /// Whether a gap shows as nothing, as an id to select by.
@@ -124,16 +134,56 @@ pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
     }
 }
 
-/// How to hang the boards, on the day that is spoken of.
-fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> String {
-    let (low, high, gap) = (hang.range.low, hang.range.high, hang.gap);
-    let kind = kind_of_gap(gap);
-    let below = " ".to_owned() + &say!(words, "next-hang-below", low = low);
+/// How to hang the boards, on the day that is spoken of. Those that were metered today were taken in; on a day to
+/// come it goes by what boards average then.
+fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> Vec<String> {
+    let kind = kind_of_gap(hang.gap);
     if hang.day <= found.today {
-        return say!(words, "next-hang-now", low = low, high = high, kind = kind, gap = gap) + &below;
+        return vec![say!(words, "next-hang-now", kind = kind, gap = hang.gap)];
     }
-    let date = day(found, hang.day, words);
-    say!(words, "next-hang-then", date = &date, low = low, high = high, kind = kind, gap = gap) + &below
+    let (low, high, date) = (hang.range.low, hang.range.high, day(found, hang.day, words));
+    let count = USUAL_READINGS;
+    let steps = gap_steps(hang, words);
+    let gap = match &steps[..] {
+        [(_, gap)] => say!(words, "next-hang-gap", kind = kind_of_gap(*gap), gap = *gap),
+        _ => {
+            let last = steps.len() - 1;
+            let said = steps.iter().enumerate().map(|(at, (from, gap))| {
+                let place = match at {
+                    0 => "under",
+                    _ if at == last => "over",
+                    _ => "between",
+                };
+                let to = steps.get(at + 1).map_or(high, |(from, _)| *from);
+                let (place, kind) = (Arg::Id(place), kind_of_gap(*gap));
+                say!(words, "next-gap-step", place = place, kind = kind, gap = *gap, low = *from, high = to)
+            });
+            say!(words, "next-hang-gaps", steps = &words.figures().list(&said.collect::<Vec<_>>()))
+        }
+    };
+    vec![
+        say!(words, "next-hang-then", date = &date, count = count, low = low, high = high),
+        gap,
+        say!(words, "next-hang-beside", low = low, high = high),
+    ]
+}
+
+/// The gaps to leave as they are marked on a tape, each with the average from which on it is left, the driest first.
+fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
+    let step = round(1.0 / 64.0, 0.5, words);
+    // A settled gap is left as it is.
+    let marked = |gap: Length| step * (gap.to_m() / step.to_m()).round();
+    let (low, high) = (hang.range.low, hang.range.high);
+    #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
+    let average = |at: f64| Moisture::pct(low.to_pct() + (high - low).to_pct() * at / (GAPS - 1) as f64);
+    let mut steps = vec![(low, marked(hang.gaps[0]))];
+    for (at, gap) in (0_u32..).zip(hang.gaps) {
+        if steps.last().is_some_and(|(_, last)| (*last - marked(gap)).to_m().abs() > 1e-9) {
+            // Between this average and the one before.
+            steps.push((average(f64::from(at) - 0.5), marked(gap)));
+        }
+    }
+    steps
 }
 
 /// What boards for this room should be, where that is not told with a day, and the rule that is held to.
@@ -179,10 +229,21 @@ fn change(easier: &Easier, words: &Words) -> String {
         Change::Width(width) => ("width", width, String::new()),
         Change::Finish(Finish::OilFace) => ("finish_oil", Length::ZERO, String::new()),
         Change::Finish(_) => ("finish", Length::ZERO, String::new()),
+        Change::Humidifier(_) => ("humidifier", Length::ZERO, String::new()),
         Change::Fixing(fixing) => ("fixing", Length::ZERO, super::Say::say(&fixing, words)),
     };
     let chance = chance(easier.window.chance, words);
-    say!(words, "next-easier", change = Arg::Id(change), length = length, name = &name, chance = &chance)
+    let kept = if let Change::Humidifier(kept) = easier.change { kept } else { Humidity::ZERO };
+    say!(
+        words,
+        "next-easier",
+        change = Arg::Id(change),
+        length = length,
+        name = &name,
+        kept = kept,
+        moisture = easier.window.best.moisture,
+        chance = &chance
+    )
 }
 
 /// So many changes stand in the banner.
@@ -190,19 +251,33 @@ const CHANGES: usize = 3;
 
 /// Why the verdict is what it is, most telling first: the first two stand in the banner.
 pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
+    let mut lines = because(found, next, words);
+    // Caulk that can't follow keeps no joint closed, whatever the boards do.
+    let fails = next.joints == Joints::Sealed && found.caulking.is_some_and(|caulking| !caulking.possible);
+    if fails && !lines.is_empty() {
+        lines.insert(0, say!(words, "next-caulk-fails"));
+    }
+    lines
+}
+
+fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
     let Some(outlook) = &found.outlook else { return vec![] };
     let gate = &outlook.gate;
     let Some(lot) = &outlook.lot else { return vec![] };
     let (now, asked) = (chance(gate.now.holds, words), next.chance);
     let (waiting, best) = (chance(gate.waiting, words), chance(gate.best, words));
     let mean = lot.moisture.mean;
-    let today = say!(words, "next-now", holds = &now, asked = asked);
+    let asked_is = match gate.verdict {
+        Verdict::Hang => against_asked(gate.now.holds, asked),
+        _ => Arg::Id("told"),
+    };
+    let today = say!(words, "next-now", holds = &now, asked = asked, kind = asked_is);
     let risks = risks(found, next, outlook, words);
     match gate.verdict {
         Verdict::Measure => vec![],
         Verdict::Hang => {
             let mut lines = vec![today];
-            lines.extend(outlook.hang.map(|day| hang(found, &day, words)));
+            lines.extend(outlook.hang.iter().flat_map(|day| hang(found, day, words)));
             if lot.moisture.mean < found.window.best.moisture - Moisture::pct(DRIER) {
                 lines.push(say!(words, "next-hang-dry", mean = mean, settled = found.window.best.moisture));
             }
@@ -213,7 +288,7 @@ pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
             let mut lines = ready(found, next, outlook, words);
             // How to hang them is told before the day they are wanted, unless that comes too soon.
             let at = if gate.late { lines.len() } else { 1 };
-            lines.splice(at..at, outlook.hang.map(|day| hang(found, &day, words)));
+            lines.splice(at..at, outlook.hang.iter().flat_map(|day| hang(found, day, words)));
             lines.push(today);
             lines.push(risks);
             if gate.dry {
@@ -301,7 +376,11 @@ fn promise(promise: &Promise, words: &Words) -> String {
 pub fn lot(outlook: &Outlook, next: &NextInstall, words: &Words) -> Vec<String> {
     let Some(lot) = &outlook.lot else { return vec![] };
     let (mean, sd, spread) = (lot.moisture.mean, lot.moisture.sd, lot.spread);
-    let mut lines = vec![say!(words, "next-lot", moisture = mean, sd = sd, spread = spread)];
+    let mut lines: Vec<String> = Vec::new();
+    lines.extend(outlook.read.map(|read| {
+        say!(words, "next-read", count = read.count, average = read.average, kind = kind_of_day(read.day))
+    }));
+    lines.push(say!(words, "next-lot", moisture = mean, sd = sd, spread = spread));
     // Where the meter's error is most of the doubt, more boards don't help.
     if lot.offset.sd.to_pct() > 0.75 * lot.moisture.sd.to_pct() {
         lines.push(say!(words, "next-offset"));
@@ -365,19 +444,17 @@ pub fn ready(
         return vec![say!(words, "next-not-ready", days = HORIZON)];
     };
     let then = outlook.hang.map_or(outlook.gate.waiting, |hang| hang.chance);
-    let (date, then) = (day(found, sure, words), chance(then, words));
-    let mut lines = vec![match even > found.today && even < sure {
-        true => {
-            let even = day(found, even, words);
-            say!(words, "next-ready", sure = &date, chance = &then, even = &even)
-        }
-        false => say!(words, "next-ready-sure", sure = &date, chance = &then),
-    }];
-    if let (Some(by), Some(wanted)) = (outlook.gate.wanted, next.wanted) {
-        let by = match outlook.days.iter().find(|day| found.date(day.day) == wanted) {
-            Some(day) => chance(day.chance, words),
-            None => chance(by, words),
-        };
+    let date = day(found, sure, words);
+    let kind = against_asked(then, next.chance);
+    let (chance_then, asked) = (chance(then, words), next.chance);
+    let mut lines =
+        vec![say!(words, "next-ready-sure", sure = &date, chance = &chance_then, asked = asked, kind = kind)];
+    if even > found.today && even < sure {
+        let even = day(found, even, words);
+        lines.push(say!(words, "next-ready-even", even = &even));
+    }
+    if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
+        let by = chance(by, words);
         let wanted = words.figures().short_date(wanted);
         let late = Arg::Id(if outlook.gate.late { "yes" } else { "no" });
         lines.push(say!(words, "next-by-wanted", wanted = &wanted, chance = &by, late = late));
@@ -409,7 +486,12 @@ pub fn levers(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> 
         };
         (name, value)
     };
-    outlook.levers.iter().map(one).collect()
+    // What brings the day no nearer helps nobody.
+    let helps = |remedy: &&crate::ready::Remedy| {
+        let sooner = |now: Ready| remedy.ready.is_none_or(|ready| ready.sure < now.sure);
+        outlook.ready.is_none_or(sooner)
+    };
+    outlook.levers.iter().filter(helps).map(one).collect()
 }
 
 /// When to measure again.
@@ -489,25 +571,41 @@ pub fn title(job: &Job, words: &Words) -> String {
     }
 }
 
-/// What a calendar entry is for, and its day; `None` where nothing is to be done on a day.
-pub fn appointment(
+/// What is to be done next and on which days, each with what tells it from the others; nothing where nothing is to be
+/// done on a day.
+pub fn appointments(
     found: &NextInstallFindings,
     next: &NextInstall,
     job: &Job,
     words: &Words,
-) -> Option<(Date, String)> {
-    let outlook = found.outlook.as_ref()?;
+) -> Vec<(&'static str, Date, String)> {
+    let Some(outlook) = &found.outlook else { return vec![] };
     let title = title(job, words);
-    let (today, title) = (found.date(found.today), Arg::Name(&title));
-    Some(match outlook.gate.verdict {
-        Verdict::Hang => {
-            (next.wanted.filter(|day| *day > today)?, say!(words, "next-calendar-hang", title = title))
+    let (today, name) = (found.date(found.today), || Arg::Name(&title));
+    let soon = found.date(found.today + SOON);
+    let hang = || say!(words, "next-calendar-hang", title = name());
+    let meter = || say!(words, "next-calendar", title = name());
+    let meter_then_hang = || say!(words, "next-calendar-meter-hang", title = name());
+    match outlook.gate.verdict {
+        // Later than within days they are not the boards that were metered.
+        Verdict::Hang => match next.wanted.filter(|day| *day > today) {
+            Some(wanted) if wanted > soon => vec![("hang", wanted, meter_then_hang())],
+            wanted => vec![("hang", wanted.unwrap_or(today), hang())],
+        },
+        Verdict::SendBack => vec![("reading", today, say!(words, "next-calendar-back", title = name()))],
+        Verdict::ChangePlan => vec![],
+        Verdict::Measure | Verdict::MeterMore | Verdict::Wait | Verdict::Sort => {
+            let read_on = found.date(outlook.next_reading);
+            let ready = outlook.hang.map(|hang| found.date(hang.day));
+            let before = ready.is_none_or(|ready| read_on < ready).then(|| ("reading", read_on, meter()));
+            let then = ready.map(|ready| ("hang", ready, meter_then_hang()));
+            before.into_iter().chain(then).collect()
         }
-        Verdict::SendBack => (today, say!(words, "next-calendar-back", title = title)),
-        Verdict::ChangePlan => return None,
-        _ => (found.date(outlook.next_reading), say!(words, "next-calendar", title = title)),
-    })
+    }
 }
+
+/// Boards that were metered are hung within so many days.
+const SOON: i64 = 7;
 
 impl super::Say for Piling {
     /// As a label.

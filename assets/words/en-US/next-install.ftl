@@ -75,12 +75,13 @@ next-paint-first = Paint tongues and edges before the boards go up. Then no bare
 
 next-easier =
     { $change ->
-        [caulk] caulk the joints: { $chance }
+        [caulk] caulk the joints, hung at about { $moisture }: { $chance }
         [open] leave the joints open, as shadow lines: { $chance }
         [gap] leave { $length } at each joint: { $chance }
         [width] boards with a { $length } face: { $chance }
         [finish] back-prime the boards: { $chance }
         [finish_oil] oil paint on the face: { $chance }
+        [humidifier] keep the room at { $kept } or more in winter: { $chance }
        *[fixing] nail them another way ({ $name }): { $chance }
     }
 next-easier-none = No single change we tried gets these boards there.
@@ -88,7 +89,11 @@ next-changes = What helps, each by itself: { $changes }.
 
 ## The verdict and its reasons
 
-next-now = Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
+next-now =
+    { $kind ->
+        [as_good] Hung today, the chance is { $holds } that all joints hold: as good as the { $asked } you asked for.
+       *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
+    }
 next-risks =
     { $joints ->
         [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $opens }. The chance that the boards buckle is { $buckles }.
@@ -96,15 +101,32 @@ next-risks =
     }
 next-hang-now =
     { $kind ->
-        [tight] Hang these boards tight. That’s right while the boards you meter average { $low } to { $high }.
-       *[gap] Leave { $gap } at each joint. That’s right while the boards you meter average { $low } to { $high }.
+        [tight] Hang these boards tight, within a few days.
+       *[gap] Hang them within a few days, with { $gap } at each joint.
     }
-next-hang-then =
+next-hang-then = On { $date }, meter { $count } boards. Hang them if they average { $low } to { $high }.
+next-hang-gap =
     { $kind ->
-        [tight] On { $date }, hang them if the boards you meter average { $low } to { $high }. Hang them tight.
-       *[gap] On { $date }, hang them if the boards you meter average { $low } to { $high }. Leave { $gap } at each joint.
+        [tight] Hang them tight.
+       *[gap] Leave { $gap } at each joint.
     }
-next-hang-below = Under { $low } is no reason to send boards back: type the readings in, and leave the gap it says then.
+next-hang-gaps = At each joint leave { $steps }.
+next-gap-step =
+    { $place ->
+        [under] { $kind ->
+            [tight] nothing if they average under { $high }
+           *[gap] { $gap } if they average under { $high }
+        }
+        [between] { $kind ->
+            [tight] nothing from { $low } to { $high }
+           *[gap] { $gap } from { $low } to { $high }
+        }
+       *[over] { $kind ->
+            [tight] nothing over { $low }
+           *[gap] { $gap } over { $low }
+        }
+    }
+next-hang-beside = Over { $high } or under { $low }, type the readings in first.
 next-hang-dry = They’re dry for this room: { $mean } now, and about { $settled } once they settle. They’ll swell, so don’t leave less than this gap.
 next-too-dry = They’re too dry: { $mean } on average. Hung now, they’d swell and push on each other. On stickers in the room they take up what they lack.
 next-mixed = That’s not one load: the boards average { $mean }, but single boards are about { $spread } wetter or drier than that.
@@ -118,7 +140,18 @@ next-so-few =
         [one] 1 board says too little: a wet one may sit beside it. Meter { $more } more, from the top, middle and bottom of the stack.
        *[other] { $count } boards say too little: a wet one may sit beside them. Meter { $more } more, from the top, middle and bottom of the stack.
     }
-next-lot = Corrected for the wood’s temperature, the boards average { $moisture }, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
+next-read =
+    { $kind ->
+        [first] { $count ->
+            [one] The board you metered reads { $average }, corrected for the wood’s temperature.
+           *[other] The { $count } boards you metered average { $average }, corrected for the wood’s temperature.
+        }
+       *[later] { $count ->
+            [one] The last board you metered reads { $average }, corrected for the wood’s temperature.
+           *[other] The last { $count } boards you metered average { $average }, corrected for the wood’s temperature.
+        }
+    }
+next-lot = With everything known, we put the whole load at { $moisture } that day, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
 next-offset = Most of that doubt is the meter’s own error, which all readings share. More boards won’t lower it; a second meter or an oven-dry sample will.
 next-dry-shell = The boards are likely wetter inside than near the face: about { $core } against { $shell }. Pins in only { $pins } read too dry. Drive them in { $deep }.
 next-core = About { $shell } near the face, about { $core } in the middle.
@@ -143,12 +176,17 @@ next-sampling-plan = To agree on a load with the supplier by counting wet boards
 
 ## The stack
 
-next-ready = From { $sure } the chance is { $chance }, as sure as you asked. Even odds from { $even }.
-next-ready-sure = From { $sure } the chance that all joints stay within the limit is { $chance }, as required.
+next-ready-sure =
+    { $kind ->
+        [as_good] By { $sure } the chance that all joints stay within the limit is { $chance }: as good as the { $asked } you asked for.
+       *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
+    }
+next-ready-even = Even odds by { $even }.
+next-caulk-fails = The caulk we planned can’t follow these joints: leave them open, as shadow lines.
 next-by-wanted =
     { $late ->
-        [yes] By { $wanted }, the day you want, it’s only { $chance }.
-       *[no] By { $wanted }, the day you want, it’s { $chance }.
+        [yes] On { $wanted }, the day you want them, it’s only { $chance }.
+       *[no] On { $wanted }, the day you want them, it’s { $chance }.
     }
 next-not-ready = As they’re piled now, they won’t be ready within { $days } days.
 next-lever =
@@ -273,6 +311,7 @@ next-card-piles = Make two piles: dry enough to hang, and too wet. Put the wet p
 next-paper-untitled = Boards for the next install
 next-calendar = Meter the boards: { $title }
 next-calendar-hang = Hang the boards: { $title }
+next-calendar-meter-hang = Meter 8 boards, then hang: { $title }
 next-calendar-back = Send the boards back: { $title }
 
 pick-record = Write the record

@@ -75,12 +75,13 @@ next-paint-first = Pinte lengüetas y cantos antes de colgar las tablas. Así no
 
 next-easier =
     { $change ->
-        [caulk] sellar las juntas: { $chance }
+        [caulk] sellar las juntas, colgadas con cerca de { $moisture }: { $chance }
         [open] dejar las juntas abiertas, como líneas de sombra: { $chance }
         [gap] dejar { $length } en cada junta: { $chance }
         [width] tablas con cara de { $length }: { $chance }
         [finish] dar imprimador atrás a las tablas: { $chance }
         [finish_oil] pintura de aceite en la cara: { $chance }
+        [humidifier] mantener el cuarto en { $kept } o más en invierno: { $chance }
        *[fixing] clavarlas de otra forma ({ $name }): { $chance }
     }
 next-easier-none = Ningún cambio de los que probamos basta por sí solo con estas tablas.
@@ -88,7 +89,11 @@ next-changes = Lo que ayuda, cada cosa por sí sola: { $changes }.
 
 ## The verdict and its reasons
 
-next-now = Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
+next-now =
+    { $kind ->
+        [as_good] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }: tan buena como el { $asked } que pidió.
+       *[told] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
+    }
 next-risks =
     { $joints ->
         [sealed] Si se cuelgan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
@@ -96,14 +101,32 @@ next-risks =
     }
 next-hang-now =
     { $kind ->
-        [tight] Cuelgue estas tablas bien juntas. Eso vale mientras las tablas que mida promedien de { $low } a { $high }.
-       *[gap] Deje { $gap } en cada junta. Eso vale mientras las tablas que mida promedien de { $low } a { $high }.
+        [tight] Cuelgue estas tablas bien juntas, en los próximos días.
+       *[gap] Cuélguelas en los próximos días, con { $gap } en cada junta.
     }
-next-hang-then =
+next-hang-then = El { $date }, mida { $count } tablas. Cuélguelas si promedian de { $low } a { $high }.
+next-hang-gap =
     { $kind ->
-        [tight] El { $date }, cuélguelas si las tablas que mida promedian de { $low } a { $high }. Cuélguelas bien juntas.
-       *[gap] El { $date }, cuélguelas si las tablas que mida promedian de { $low } a { $high }. Deje { $gap } en cada junta.
+        [tight] Cuélguelas bien juntas.
+       *[gap] Deje { $gap } en cada junta.
     }
+next-hang-gaps = En cada junta deje { $steps }.
+next-gap-step =
+    { $place ->
+        [under] { $kind ->
+            [tight] nada si promedian menos de { $high }
+           *[gap] { $gap } si promedian menos de { $high }
+        }
+        [between] { $kind ->
+            [tight] nada de { $low } a { $high }
+           *[gap] { $gap } de { $low } a { $high }
+        }
+       *[over] { $kind ->
+            [tight] nada si pasan de { $low }
+           *[gap] { $gap } si pasan de { $low }
+        }
+    }
+next-hang-beside = Si pasan de { $high } o bajan de { $low }, escriba primero las lecturas.
 next-hang-dry = Están secas para este cuarto: { $mean } ahora, y cerca de { $settled } cuando se asienten. Se van a hinchar, así que no deje menos de esta separación.
 next-too-dry = Están demasiado secas: { $mean } en promedio. Si se cuelgan hoy, se hinchan y se empujan unas a otras. Con separadores en el cuarto toman la humedad que les falta.
 next-mixed = Esto no es una sola carga: las tablas promedian { $mean }, pero hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
@@ -117,7 +140,18 @@ next-so-few =
         [one] 1 tabla dice muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
        *[other] { $count } tablas dicen muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
     }
-next-lot = Corregidas por la temperatura de la madera, las lecturas promedian { $moisture }, con { $sd } de más o de menos. Cada tabla puede estar cerca de { $spread } más húmeda o más seca.
+next-read =
+    { $kind ->
+        [first] { $count ->
+            [one] La tabla que midió marca { $average }, corregido por la temperatura de la madera.
+           *[other] Las { $count } tablas que midió promedian { $average }, corregido por la temperatura de la madera.
+        }
+       *[later] { $count ->
+            [one] La última tabla que midió marca { $average }, corregido por la temperatura de la madera.
+           *[other] Las últimas { $count } tablas que midió promedian { $average }, corregido por la temperatura de la madera.
+        }
+    }
+next-lot = Con todo lo que se sabe, calculamos que ese día la carga entera estaba en { $moisture }, con { $sd } de más o de menos. Cada tabla puede estar cerca de { $spread } más húmeda o más seca.
 next-offset = Casi toda esa duda es el error del propio medidor, igual en todas las lecturas. Medir más tablas no la baja; un segundo medidor o una muestra secada en horno, sí.
 next-dry-shell = Lo más probable es que las tablas estén más húmedas por dentro que cerca de la cara: cerca de { $core } contra { $shell }. Con las agujas a solo { $pins }, la lectura sale demasiado seca. Métalas { $deep }.
 next-core = Cerca de { $shell } junto a la cara, cerca de { $core } en el centro.
@@ -142,8 +176,13 @@ next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tab
 
 ## The stack
 
-next-ready = Desde el { $sure } la probabilidad es de { $chance }, tan seguro como pidió. Desde el { $even } es de 50%.
-next-ready-sure = Desde el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }, la que se pide.
+next-ready-sure =
+    { $kind ->
+        [as_good] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }: tan buena como el { $asked } que pidió.
+       *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
+    }
+next-ready-even = Para el { $even }, cerca de 5 de 10.
+next-caulk-fails = El sellador planeado no puede seguir estas juntas: déjelas abiertas, como líneas de sombra.
 next-by-wanted =
     { $late ->
         [yes] Para el { $wanted }, el día que usted quiere, es de solo { $chance }.
@@ -272,6 +311,7 @@ next-card-piles = Haga dos pilas: las que están secas para colgarse y las demas
 next-paper-untitled = Tablas para la próxima instalación
 next-calendar = Medir las tablas: { $title }
 next-calendar-hang = Colgar las tablas: { $title }
+next-calendar-meter-hang = Medir 8 tablas y luego colgarlas: { $title }
 next-calendar-back = Devolver las tablas: { $title }
 
 pick-record = Guardar el registro
@@ -279,4 +319,3 @@ pick-record = Guardar el registro
     .button = Guardar
 
 why-next-install = Antes de la próxima instalación
-next-hang-below = Menos de { $low } no es motivo para devolver las tablas: ponga las lecturas y deje la abertura que se indique entonces.

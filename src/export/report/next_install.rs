@@ -217,6 +217,7 @@ impl EasierReport {
             Change::Finish(Finish::OilFace) => "oil_paint",
             Change::Finish(_) => "back_primed",
             Change::Fixing(_) => "nailing",
+            Change::Humidifier(_) => "humidifier",
         };
         let leave_mm = if let Change::Gap(gap) = easier.change { Some(mm(gap)) } else { None };
         let face_width_mm = if let Change::Width(width) = easier.change { Some(mm(width)) } else { None };
@@ -260,7 +261,7 @@ impl DeliveryReport {
             buckles_chance_pct: chance(gate.now.buckles),
             wait_chance_pct: chance(gate.waiting),
             best_chance_pct: chance(gate.best),
-            wanted_chance_pct: gate.wanted.map(chance),
+            wanted_chance_pct: outlook.wanted.map(chance),
             first: gate.first.map(|lever| lever.key()),
             moisture_pct: lot.map(|lot| pct(lot.moisture.mean)),
             moisture_sd_pct: lot.map(|lot| pct(lot.moisture.sd)),
