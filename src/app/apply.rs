@@ -11,10 +11,11 @@ use super::lead::{self, Destination};
 use super::pick::Purpose;
 use super::toast::Toast;
 use super::view::{Selected, Tab};
-use super::{App, joint_bar, time_line};
+use super::{App, entry, joint_bar, time_line};
 use crate::assess::EntryPlace;
 use crate::export::DraftPapers;
 use crate::job::fields::{self, At};
+use crate::words::{Arg, say};
 
 impl App {
     /// Applies a command. The one place where anything changes.
@@ -43,6 +44,7 @@ impl App {
                 self.send(BackgroundTask::WriteRecord(folder, job, unread, words));
             }
             // What is unsaved is asked about once there is something to open.
+            Command::Pick(Purpose::Papers | Purpose::Record) if self.tells_of_refused(ctx) => {}
             Command::Pick(purpose) => self.ask_path(purpose),
             Command::OpenPath(path) => self.leave(ctx, Command::OpenPath(path)),
             Command::OpenDemo => self.leave(ctx, Command::OpenDemo),
@@ -199,5 +201,19 @@ impl App {
             }
         }
         view.selection.focus_gap = view.selection.joint.is_some();
+    }
+
+    /// Tells once which entries papers would leave out; asked for again, they are written without.
+    fn tells_of_refused(&mut self, ctx: &Context) -> bool {
+        let refused = entry::refused(ctx);
+        if refused.is_empty() || self.view.told_of == refused {
+            return false;
+        }
+        let words = self.words();
+        let fields = refused.iter().map(String::as_str).collect();
+        let text = say!(words, "papers-leave-out", count = refused.len(), fields = Arg::Names(fields));
+        self.fault(text);
+        self.view.told_of = refused;
+        true
     }
 }

@@ -103,20 +103,26 @@ pub fn entry_for<T>(
     let cancelled = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
     let (mut value, mut refused) = (None, false);
     if cancelled {
-        ui.data_mut(|data| data.remove::<Typed>(slot));
+        forget_slot(ui.ctx(), slot);
     } else if response.lost_focus() {
         if typed.text.trim() == typed.shown.trim() {
-            ui.data_mut(|data| data.remove::<Typed>(slot));
+            forget_slot(ui.ctx(), slot);
         } else {
             match read(&typed.text) {
                 Ok(read) => {
-                    ui.data_mut(|data| data.remove::<Typed>(slot));
+                    forget_slot(ui.ctx(), slot);
                     value = Some(read);
                 }
                 Err(error) => {
                     refused = true;
                     typed.error = Some(error);
-                    ui.data_mut(|data| data.insert_temp(slot, typed));
+                    let mut all = refusals(ui.ctx());
+                    all.retain(|(of, _)| *of != slot);
+                    all.push((slot, name.to_owned()));
+                    ui.data_mut(|data| {
+                        data.insert_temp(slot, typed);
+                        data.insert_temp(refusals_id(), all);
+                    });
                 }
             }
         }
@@ -227,9 +233,37 @@ pub fn leave_field(ctx: &Context) {
     });
 }
 
+/// Fields with text that could not be read.
+type Refusals = Vec<(Id, String)>;
+
+fn refusals_id() -> Id {
+    Id::unique("refused entries")
+}
+
+fn refusals(ctx: &Context) -> Refusals {
+    ctx.data(|data| data.get_temp(refusals_id())).unwrap_or_default()
+}
+
+fn forget_slot(ctx: &Context, slot: Id) {
+    let mut all = refusals(ctx);
+    all.retain(|(of, _)| *of != slot);
+    ctx.data_mut(|data| {
+        data.remove::<Typed>(slot);
+        data.insert_temp(refusals_id(), all);
+    });
+}
+
+/// The names of the fields, shown or not, in which text stands that could not be read.
+pub fn refused(ctx: &Context) -> Vec<String> {
+    refusals(ctx).into_iter().map(|(_, name)| name).collect()
+}
+
 /// Forgets unread text, when another job is opened.
 pub fn forget(ctx: &Context) {
-    ctx.data_mut(|data| data.remove_by_type::<Typed>());
+    ctx.data_mut(|data| {
+        data.remove_by_type::<Typed>();
+        data.remove_by_type::<Refusals>();
+    });
 }
 
 /// A field for plain text.

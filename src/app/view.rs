@@ -262,6 +262,8 @@ pub struct View {
     pub search: Option<(String, usize)>,
     /// The shares of the window at which panes were left, by name.
     pub panes: HashMap<String, f32>,
+    /// The fields that could not be read and were told of before papers were written without them.
+    pub told_of: Vec<String>,
     /// What the tab is to bring into sight.
     pub scroll_to: Cell<Option<EntryPlace>>,
 }

@@ -158,7 +158,7 @@ impl RepairOption {
 }
 
 /// A day more on site must save more work than this. Common practice, no source.
-const ANOTHER_DAY: Hours = Hours::h(1.5);
+const ANOTHER_DAY: Hours = Hours::h(1.0);
 
 /// Where the random sequences of the cost's trials start; any figure would do.
 const COST_SEED: u64 = 19_720_613;

@@ -10,7 +10,7 @@ use super::known::{DryShell, GAPS, HangDay, Known, LotNow, USUAL_READINGS, Watch
 use super::lot::{Lot, LotReading, reading_variance};
 use super::movement::Movement;
 use super::stack::{Kept, Piling, Stack};
-use super::window::{edge, least_gap};
+use super::window::{TRIED, edge, least_gap};
 use crate::belief::{Phase, RoomWorlds, Shelter, StackCourse, WorldBoards, quantile, resample};
 use crate::measure::{Estimate, Length, Moisture, Span};
 
@@ -140,19 +140,21 @@ impl<'a> Stacked<'a> {
         self.rooms.stack(&boards, &phases, pins)
     }
 
-    fn wet(&self, course: &StackCourse, day: usize, world: usize) -> (f64, f64) {
-        (f64::from(course.mean[day][world]), self.spread(course, day, world))
+    /// Mean and spread of a world's boards on a day, all of them `beyond` points wetter than the world has it.
+    fn wet(&self, course: &StackCourse, (day, beyond): (usize, f64), world: usize) -> (f64, f64) {
+        ((f64::from(course.mean[day][world]) + beyond).max(0.0), self.spread(course, day, world))
     }
 
-    /// The gap to leave to boards as they are on a day, where worlds count as `weight(world)` says.
-    fn gap(&self, course: &StackCourse, day: usize, weight: impl Fn(usize) -> f64) -> Length {
+    /// The gap to leave to boards as they are on a day, or so many points wetter, where worlds count as
+    /// `weight(world)` says.
+    fn gap(&self, course: &StackCourse, on: (usize, f64), weight: impl Fn(usize) -> f64) -> Length {
         self.known.gap.unwrap_or_else(|| {
             let few = Movement {
                 lot: self.movement.lot.iter().step_by(EVERY).copied().collect(),
                 extremes: self.movement.extremes.iter().step_by(EVERY).copied().collect(),
             };
             let wet: Vec<(f64, f64)> =
-                (0..few.lot.len()).map(|world| self.wet(course, day, world * EVERY)).collect();
+                (0..few.lot.len()).map(|world| self.wet(course, on, world * EVERY)).collect();
             let (boards, figures) = (self.known.boards, self.known.figures);
             least_gap(boards.asked, |gap| {
                 boards.weighed(&few, gap, figures, |world| wet[world], |world| weight(world * EVERY)).holds
@@ -162,8 +164,8 @@ impl<'a> Stacked<'a> {
 
     /// The gap to leave on a day, and the chances with it.
     pub(super) fn chances(&self, course: &StackCourse, day: usize) -> (Length, Chances) {
-        let gap = self.gap(course, day, |_| 1.0);
-        let wet = |world: usize| self.wet(course, day, world);
+        let gap = self.gap(course, (day, 0.0), |_| 1.0);
+        let wet = |world: usize| self.wet(course, (day, 0.0), world);
         (gap, self.known.boards.chances(&self.movement, gap, self.known.figures, wet))
     }
 
@@ -172,22 +174,26 @@ impl<'a> Stacked<'a> {
         let at = usize::try_from(day).unwrap_or(0).min(course.mean.len() - 1);
         let metered = self.metered(course, at);
         let expected = estimate(metered.iter().map(|(mean, _)| *mean)).mean.to_pct();
+        // Farther off than any world has it, boards are told apart by no more than how wet they are.
+        let mut means: Vec<f64> = metered.iter().map(|(mean, _)| *mean).collect();
+        let [least, most] = [0.01, 0.99].map(|at| quantile(&mut means, at));
+        let known_as = |average: f64| {
+            let within = average.clamp(least, most);
+            (weights(&metered, within), average - within)
+        };
         let gap_if = |average: f64| {
-            let weights = weights(&metered, average);
-            self.gap(course, at, |world| weights[world])
+            let (weights, beyond) = known_as(average);
+            self.gap(course, (at, beyond), |world| weights[world])
         };
         let good = |average: f64| {
-            let weights = weights(&metered, average);
-            let gap = self.gap(course, at, |world| weights[world]);
-            let wet = |world: usize| self.wet(course, at, world);
+            let (weights, beyond) = known_as(average);
+            let gap = self.gap(course, (at, beyond), |world| weights[world]);
+            let wet = |world: usize| self.wet(course, (at, beyond), world);
             let (boards, figures) = (self.known.boards, self.known.figures);
             boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
                 >= good_enough(boards.asked)
         };
-        // Farther off than any world has it, nothing can be told.
-        let mut means: Vec<f64> = metered.iter().map(|(mean, _)| *mean).collect();
-        let far = [quantile(&mut means, 0.005), quantile(&mut means, 0.995)];
-        let [low, high] = far.map(|to| edge(expected, to, good));
+        let [low, high] = [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| edge(expected, to, good));
         #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
         let place = |step: usize| low + (high - low) * step as f64 / (GAPS - 1) as f64;
         HangDay {

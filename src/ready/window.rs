@@ -30,6 +30,8 @@ pub struct Aim {
 
 /// Moisture that is tried, per cent, and its step.
 pub(super) const TRIED: (f64, f64) = (5.0, 18.0);
+/// The driest boards that are told of: rooms bring wood no lower.
+pub const DRIEST: Moisture = Moisture::pct(TRIED.0);
 const STEP: f64 = 0.25;
 /// Boards that lay in the room differ by so much of what they differed by when they came. Assumption.
 const LAIN: f64 = 0.6;

@@ -7,8 +7,8 @@ use crate::assess::NextInstallFindings;
 use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, Easier, GAPS, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
-    USUAL_READINGS, Verdict, Window,
+    Change, DRIEST, Easier, GAPS, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise,
+    Ready, USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -137,10 +137,10 @@ pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
 /// How to hang the boards, on the day that is spoken of. Those that were metered today were taken in; on a day to
 /// come it goes by what boards average then.
 fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> Vec<String> {
-    let kind = kind_of_gap(hang.gap);
     if hang.day <= found.today {
-        return vec![say!(words, "next-hang-now", kind = kind, gap = hang.gap)];
+        return vec![say!(words, "next-hang-now")];
     }
+    let range = || Arg::Id(if hang.range.low <= DRIEST { "at_most" } else { "between" });
     let (low, high, date) = (hang.range.low, hang.range.high, day(found, hang.day, words));
     let count = USUAL_READINGS;
     let steps = gap_steps(hang, words);
@@ -162,9 +162,9 @@ fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> Vec<Strin
         }
     };
     vec![
-        say!(words, "next-hang-then", date = &date, count = count, low = low, high = high),
+        say!(words, "next-hang-then", date = &date, count = count, low = low, high = high, range = range()),
         gap,
-        say!(words, "next-hang-beside", low = low, high = high),
+        say!(words, "next-hang-beside", low = low, high = high, range = range()),
     ]
 }
 

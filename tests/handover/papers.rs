@@ -487,7 +487,7 @@ fn a_leak_is_a_condition_of_the_proposal_that_names_the_wet_section() {
     let proposal = Papers::new(&assess(job, Catalog::built_in())).typeset(Paper::Proposal).unwrap().text();
     let proposal = dense(&proposal);
     let first = proposal.find(&dense("Please read first")).unwrap();
-    let wet = proposal.find(&dense("Water is getting into section C.")).unwrap();
+    let wet = proposal.find(&dense("Water has gotten into section C")).unwrap();
     assert!(first < wet && wet < proposal.find(&dense("What we will do")).unwrap());
 }
 

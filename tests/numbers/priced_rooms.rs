@@ -232,7 +232,7 @@ fn a_great_room_on_a_scaffold_adds_up_line_by_line() {
         (MethodId::Replace, replaced(&great_room())),
     ] {
         let option = option(&found, method);
-        lines.push(("scaffold", 1.0, 0.0, 1.0));
+        lines.push(("scaffold", 1.0, great_room().boarded / 100.0, 1.0));
         lines.extend(sprayed(&great_room()));
         hold(catalog, option, lines, 0.0);
         priced_as_on_paper(&job, option);

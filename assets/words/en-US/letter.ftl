@@ -52,11 +52,11 @@ letter-seasonal-rest = The other boards were most likely about as dry as they sh
 letter-past-tongue = In { $count ->
     [one] section
    *[other] sections
-} { $sections } the joints open wider than the boards’ tongues are long, so the boards come apart there. Caulk can’t hold that.
+} { $sections } the joints open past the boards’ tongues; caulk can’t hold that.
 letter-wet-sections = The boards in { $count ->
     [one] section
    *[other] sections
-} { $sections } are wetter than the air in the room can make them. Water has gotten in there, and may still be getting in. That has to be found and fixed, and the boards have to dry, before anything is sealed. It is not in our price.
+} { $sections } are wetter than the air in the room can make them. Water has gotten in there, and may still be getting in. That has to be found and fixed, and the boards have to dry, before anything is sealed. Our price doesn’t include it.
 
 ## What to expect
 

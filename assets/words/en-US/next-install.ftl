@@ -99,12 +99,12 @@ next-risks =
         [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $opens }. The chance that the boards buckle is { $buckles }.
        *[open] Hung today, the chance that a joint opens past { $rule } is { $opens }. The chance that the boards buckle is { $buckles }.
     }
-next-hang-now =
-    { $kind ->
-        [tight] Hang these boards tight, within a few days.
-       *[gap] Hang them within a few days, with { $gap } at each joint.
+next-hang-now = Hang them within a few days.
+next-hang-then =
+    { $range ->
+        [at_most] On { $date }, meter { $count } boards. Hang them if they average { $high } or less.
+       *[between] On { $date }, meter { $count } boards. Hang them if they average { $low } to { $high }.
     }
-next-hang-then = On { $date }, meter { $count } boards. Hang them if they average { $low } to { $high }.
 next-hang-gap =
     { $kind ->
         [tight] Hang them tight.
@@ -114,19 +114,23 @@ next-hang-gaps = At each joint leave { $steps }.
 next-gap-step =
     { $place ->
         [under] { $kind ->
-            [tight] nothing if they average under { $high }
+            [tight] no gap if they average under { $high }
            *[gap] { $gap } if they average under { $high }
         }
         [between] { $kind ->
-            [tight] nothing from { $low } to { $high }
+            [tight] no gap from { $low } to { $high }
            *[gap] { $gap } from { $low } to { $high }
         }
        *[over] { $kind ->
-            [tight] nothing over { $low }
+            [tight] no gap if they average over { $low }
            *[gap] { $gap } over { $low }
         }
     }
-next-hang-beside = Over { $high } or under { $low }, type the readings in first.
+next-hang-beside =
+    { $range ->
+        [at_most] Over { $high }, type the readings in first.
+       *[between] Over { $high } or under { $low }, type the readings in first.
+    }
 next-hang-dry = They’re dry for this room: { $mean } now, and about { $settled } once they settle. They’ll swell, so don’t leave less than this gap.
 next-too-dry = They’re too dry: { $mean } on average. Hung now, they’d swell and push on each other. On stickers in the room they take up what they lack.
 next-mixed = That’s not one load: the boards average { $mean }, but single boards are about { $spread } wetter or drier than that.
@@ -243,8 +247,8 @@ next-same = Same temperature and pin depth for all
     .hint = Copies wood temperature and pin depth from the first board to all boards of that day
 next-today = Start today’s readings
     .hint = The readings you type from now on are of today
-next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The green strip is what the boards you meter may average when you hang them, the upright line is the day they’re ready. Dashes: in the middle of the board, and near its face.
-next-picture-strip = hang here
+next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The upright line is the day they’re ready, the green bar on it what the boards you meter that day may average. Dashes: in the middle of the board, and near its face.
+next-picture-strip = hang in here
 next-picture-ready = ready { $date }
 next-picture-dashes = dashes: middle of the board and near its face
 next-write = Write the record…

@@ -94,7 +94,7 @@ price-day-coat =
         [3] third coat
        *[other] coat { $coat }
     }
-price-days-total = { $hours } paid, drive, setup, and cleanup included: { $people } person-days. Of all the plans we tried, this one costs least; one more trip has to save more than an hour and a half of work.
+price-days-total = { $hours } paid, drive, setup, and cleanup included: { $people } person-days. Of all the plans we tried, this one costs least; one more trip has to save more than an hour of work.
 price-days-legend = Filled: the crew works. Outlined: something dries or cures.
 price-room-out =
     { $days ->

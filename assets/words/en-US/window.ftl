@@ -4,6 +4,10 @@ answer-will-last = This repair will likely last.
 answer-will-not-last = This repair will likely not last.
 answer-not-yet = There is not enough to go on yet.
 answer-costs-less = Costs less, callbacks included:
+papers-leave-out = { $count ->
+    [one] What you typed can’t be used in this field, so papers leave it out: { $fields }. Correct it, or press the button again to write them without it.
+   *[other] What you typed can’t be used in these fields, so papers leave it out: { $fields }. Correct them, or press the button again to write them without it.
+}
 answer-rough = Still a rough answer: measure more before you promise it.
 answer-more =
     { $count ->

@@ -52,7 +52,7 @@ letter-seasonal-rest = Lo más probable es que las demás tablas estuvieran tan 
 letter-past-tongue = En { $count ->
     [one] la sección
    *[other] las secciones
-} { $sections } las juntas se abren más de lo que mide la lengüeta, así que las tablas se zafan ahí. Eso no lo sostiene ningún sellador.
+} { $sections } las juntas se abren más que la lengüeta; eso no lo sostiene ningún sellador.
 letter-wet-sections = Las tablas de { $count ->
     [one] la sección
    *[other] las secciones

@@ -99,12 +99,12 @@ next-risks =
         [sealed] Si se cuelgan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
        *[open] Si se cuelgan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
     }
-next-hang-now =
-    { $kind ->
-        [tight] Cuelgue estas tablas bien juntas, en los próximos días.
-       *[gap] Cuélguelas en los próximos días, con { $gap } en cada junta.
+next-hang-now = Cuélguelas en los próximos días.
+next-hang-then =
+    { $range ->
+        [at_most] El { $date }, mida { $count } tablas. Cuélguelas si promedian { $high } o menos.
+       *[between] El { $date }, mida { $count } tablas. Cuélguelas si promedian de { $low } a { $high }.
     }
-next-hang-then = El { $date }, mida { $count } tablas. Cuélguelas si promedian de { $low } a { $high }.
 next-hang-gap =
     { $kind ->
         [tight] Cuélguelas bien juntas.
@@ -122,11 +122,15 @@ next-gap-step =
            *[gap] { $gap } de { $low } a { $high }
         }
        *[over] { $kind ->
-            [tight] nada si pasan de { $low }
+            [tight] nada (bien juntas) si pasan de { $low }
            *[gap] { $gap } si pasan de { $low }
         }
     }
-next-hang-beside = Si pasan de { $high } o bajan de { $low }, escriba primero las lecturas.
+next-hang-beside =
+    { $range ->
+        [at_most] Si pasan de { $high }, escriba primero las lecturas.
+       *[between] Si pasan de { $high } o bajan de { $low }, escriba primero las lecturas.
+    }
 next-hang-dry = Están secas para este cuarto: { $mean } ahora, y cerca de { $settled } cuando se asienten. Se van a hinchar, así que no deje menos de esta separación.
 next-too-dry = Están demasiado secas: { $mean } en promedio. Si se cuelgan hoy, se hinchan y se empujan unas a otras. Con separadores en el cuarto toman la humedad que les falta.
 next-mixed = Esto no es una sola carga: las tablas promedian { $mean }, pero hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
@@ -201,11 +205,11 @@ next-lever =
     }
 next-lever-ready =
     { $days ->
-        [0] listas para el { $date }, no antes
-        [one] listas para el { $date }, 1 día antes
-       *[other] listas para el { $date }, { $days } días antes
+        [0] listas el { $date }, no antes.
+        [one] listas 1 día antes, el { $date }.
+       *[other] listas { $days } días antes, el { $date }.
     }
-next-lever-first = listas para el { $date }
+next-lever-first = listas el { $date }.
 next-lever-never = no en { $days } días
 next-reading = Mida otra vez el { $date }.
 next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos ninguna por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.
@@ -243,8 +247,8 @@ next-same = Misma temperatura y misma profundidad de agujas para todas
     .hint = Copia la temperatura de la madera y la profundidad de las agujas de la primera tabla a todas las de ese día
 next-today = Empezar las lecturas de hoy
     .hint = Las lecturas que escriba desde ahora son de hoy
-next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La franja verde es lo que pueden promediar las tablas que mida cuando las cuelgue; la línea vertical es el día en que están listas. Líneas punteadas: en el centro de la tabla y cerca de la cara.
-next-picture-strip = colgar aquí
+next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La línea vertical es el día en que están listas; la barra verde sobre ella, lo que pueden promediar las tablas que mida ese día. Líneas punteadas: en el centro de la tabla y cerca de la cara.
+next-picture-strip = colgar dentro de esto
 next-picture-ready = listas el { $date }
 next-picture-dashes = punteado: centro de la tabla y cerca de la cara
 next-write = Guardar el registro…

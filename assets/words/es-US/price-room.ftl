@@ -94,7 +94,7 @@ price-day-coat =
         [3] tercera mano
        *[other] mano { $coat }
     }
-price-days-total = { $hours } pagadas, con viaje, preparación y limpieza: { $people } días-persona. De los planes que probamos, este es el que menos cuesta; un viaje más tiene que ahorrar más de hora y media de trabajo.
+price-days-total = { $hours } pagadas, con viaje, preparación y limpieza: { $people } días-persona. De los planes que probamos, este es el que menos cuesta; un viaje más tiene que ahorrar más de una hora de trabajo.
 price-days-legend = Lleno: la cuadrilla trabaja. Solo contorno: algo se seca o cura.
 price-room-out =
     { $days ->

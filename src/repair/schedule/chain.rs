@@ -42,6 +42,15 @@ impl Lag {
     }
 }
 
+/// Parts of the room.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Parts {
+    /// Sections.
+    pub sections: usize,
+    /// Joints, where that is what is worked on; else 1.
+    pub joints: usize,
+}
+
 /// Work that is done in one go, over as many days as it takes.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Piece {
@@ -58,7 +67,7 @@ pub(super) struct Piece {
     /// The method's step that the wait is of.
     pub lag_of_step: usize,
     /// Into how many parts of the room, alike and worked one after the other, it falls.
-    pub parts: usize,
+    pub parts: Parts,
     /// Hours of one person by which the wait is shorter, as one part dries while the next is worked on.
     pub overlap: f64,
     /// People it takes at once.
@@ -68,6 +77,9 @@ pub(super) struct Piece {
     /// Whether the room can be used again after it.
     pub opens: bool,
 }
+
+/// Where there is one section, its joints are worked in so many stretches. Judgment.
+const STRETCHES: usize = 4;
 
 /// The task with which the room is closed, and the one after which it can be used again.
 const CLOSES: (&str, &str) = ("protect", "clean");
@@ -83,10 +95,12 @@ pub(super) struct Chain {
 ///
 /// A wait holds for every part of the room: B may begin in a part once A ended there so long ago. Of n equal
 /// parts, worked in the same order, the first or the last holds B up most: what is waited after all
-/// of A is the wait less (n − 1)/n of the shorter of A and B. A bead is run joint by joint, all else goes section by
-/// section; what follows B without another wait is done in each part right after it, so B is all of that.
+/// of A is the wait less (n − 1)/n of the shorter of A and B. What follows B without another wait is done in each part
+/// right after it, so B is all of that. Joints are worked one after the other, so A and B may go joint by joint; or
+/// all that is done to the joints before the wait goes stretch by stretch, by sections or by [`STRETCHES`] of one, and
+/// A is all of that. Whichever waits less.
 pub(super) fn chain(inputs: &ScheduleInputs<'_>) -> Chain {
-    let parts = (inputs.sections.max(1), inputs.joints.max(1));
+    let parts = Parts { sections: inputs.sections.max(1), joints: inputs.joints.max(1) };
     let mut chain = Builder { pieces: Vec::new(), lag: (Lag::None, 0), parts };
     let steps = &inputs.method.steps;
     let coats_follow = |number: usize| matches!(steps.get(number + 1), Some(Step::Coats(_)));
@@ -135,8 +149,17 @@ fn overlap(pieces: &mut [Piece]) {
         }
         let goes_on = pieces[at + 1..].iter().take_while(|next| next.lag == Lag::None);
         let after = pieces[at].hours + goes_on.map(|next| next.hours).sum::<f64>();
-        let parts = pieces[at].parts.min(pieces[at - 1].parts) as f64;
-        pieces[at].overlap = (1.0 - 1.0 / parts) * pieces[at - 1].hours.min(after);
+        let parts = |own: [usize; 2]| own[0].min(own[1]) as f64;
+        let [before, this] = [at - 1, at].map(|piece| pieces[piece].parts);
+        let by_joint = (1.0 - 1.0 / parts([before.joints, this.joints])) * pieces[at - 1].hours.min(after);
+        // From the first of what is done to the joints before the wait.
+        let run = (0..at).rev().take_while(|&piece| pieces[piece].parts.joints > 1);
+        let begun = run.clone().find(|&piece| pieces[piece].lag != Lag::None).unwrap_or(0);
+        let all: f64 = run.filter(|piece| *piece >= begun).map(|piece| pieces[piece].hours).sum();
+        let stretches = |own: Parts| own.sections.max(own.joints.min(STRETCHES));
+        let by_stretch = (1.0 - 1.0 / parts([stretches(before), stretches(this)]))
+            * all.max(pieces[at - 1].hours).min(after);
+        pieces[at].overlap = by_joint.max(by_stretch);
     }
 }
 
@@ -144,8 +167,7 @@ struct Builder {
     pieces: Vec<Piece>,
     /// What the next piece waits for, and of which step that is.
     lag: (Lag, usize),
-    /// Sections and joints.
-    parts: (usize, usize),
+    parts: Parts,
 }
 
 impl Builder {
@@ -177,8 +199,8 @@ impl Builder {
             lag,
             lag_of_step,
             parts: match task.batch.0 {
-                TaskPer::JointRun | TaskPer::BackedRun => self.parts.1,
-                _ => self.parts.0,
+                TaskPer::JointRun | TaskPer::BackedRun => self.parts,
+                _ => Parts { joints: 1, ..self.parts },
             },
             overlap: 0.0,
             people: task.people,

@@ -5,7 +5,7 @@ use std::collections::HashMap;
 use rand::{RngExt as _, SeedableRng as _};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
-use super::chain::{Chain, Lag, Piece};
+use super::chain::{Chain, Lag, Parts, Piece};
 use super::*;
 use crate::measure::{Estimate, Percent, ThreePoint};
 use crate::repair::{Besides, MethodId, Outcome, RateBasis, Step, TaskPer, Trade};
@@ -207,7 +207,7 @@ impl Small {
             hours,
             lag: if lag > 0.0 && at > 0 { Lag::Hours(Wait::Primer, lag) } else { Lag::None },
             lag_of_step: at,
-            parts: 1,
+            parts: Parts { sections: 1, joints: 1 },
             overlap: 0.0,
             people: 1,
             closes: false,

@@ -67,8 +67,8 @@ fn all_cases() -> Vec<(&'static str, NextInstallFindings)> {
     ]
 }
 
-/// A verdict has its cause: hang, where what is asked is reached today; wait, where it is reached on a day that is
-/// told, and not before; send back, where a promise is clearly broken or the boards are likelier not to be ready
+/// A verdict has its cause: hang, where something as good as what is asked is reached today; wait, where it is reached
+/// on a day that is told, and not before; send back, where a promise is clearly broken or the boards are likelier not to be ready
 /// than to be; sort, where boards differ as those of one delivery don't. The range of a day holds what is expected
 /// then, and the chance that is asked for goes with it.
 #[test]
@@ -88,7 +88,7 @@ fn a_verdict_has_the_cause_that_is_told() {
             outlook.hang,
             outlook.ready
         );
-        let asked = 0.95;
+        let asked = good_enough(0.95);
         let broken = outlook.promise.is_some_and(|promise| promise.is_broken());
         match gate.verdict {
             Verdict::Hang => assert!(gate.now.holds >= asked, "{name}"),
@@ -112,6 +112,12 @@ fn a_verdict_has_the_cause_that_is_told() {
             assert!(hang.range.low <= hang.moisture && hang.moisture <= hang.range.high, "{name}: {hang:?}");
             let day = outlook.days[usize::try_from(hang.day).unwrap()];
             assert!(hang.chance >= asked && hang.gap == day.gap, "{name}: {hang:?} {day:?}");
+            // The meter alone is half a per cent off as often as not: a narrower range would be no rule to work by.
+            assert!((hang.range.high - hang.range.low).to_pct() > 1.0, "{name}: {:?}", hang.range);
+            assert!(
+                hang.gaps.is_sorted_by(|drier, wetter| drier.to_mm() > wetter.to_mm() - 0.15),
+                "{name}: {hang:?}"
+            );
         }
     }
     let verdict = |found: NextInstallFindings| found.outlook.unwrap().gate.verdict;
@@ -188,7 +194,7 @@ fn the_chance_of_buckling_moves_smoothly() {
 #[test]
 fn a_plan_is_changed_by_what_somebody_would_do() {
     for (name, found) in all_cases() {
-        if found.window.chance >= 0.95 {
+        if found.window.chance >= good_enough(0.95) {
             assert!(found.easier.is_empty(), "{name}: {:?}", found.easier);
         }
         for easier in &found.easier {
@@ -196,7 +202,7 @@ fn a_plan_is_changed_by_what_somebody_would_do() {
             if let gapwright::ready::Change::Width(width) = easier.change {
                 let narrower = 5.125 - width.to_inches();
                 assert!(
-                    (narrower - narrower.round()).abs() < 1e-6 && easier.window.chance >= 0.95,
+                    (narrower - narrower.round()).abs() < 1e-6 && easier.window.chance >= good_enough(0.95),
                     "{name}: {width:?}"
                 );
             }

@@ -21,6 +21,8 @@ const WIDEST: f32 = 1100.0;
 const LINE: f32 = 24.0;
 const LEFT: f32 = 44.0;
 const BELOW: f32 = 18.0;
+/// Half the width of the bar on the day the boards are ready.
+const BAR: f32 = 5.0;
 /// At least so many days are shown, and so many after the day the stack is ready.
 const LEAST_DAYS: i64 = 21;
 const AFTER: i64 = 7;
@@ -110,11 +112,6 @@ fn picture(
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &said));
     response.on_hover_text(&said);
     let painter = ui.painter_at(rect);
-    if let Some(range) = range {
-        let (low, high) = (scale.at(0, range.low).y, scale.at(0, range.high).y);
-        let area = Rect::from_x_y_ranges(plot.x_range(), high..=low);
-        painter.rect_filled(area, 0.0, context.palette.good.gamma_multiply(0.22));
-    }
     axes(&painter, context, found, rect, &scale);
     painter.add(Shape::mesh(band_of(days, &scale, context.palette.water.gamma_multiply(0.25))));
     let line = |of: &dyn Fn(&WatchDay) -> Moisture| -> Vec<Pos2> {
@@ -133,10 +130,12 @@ fn picture(
             painter.circle(at, 3.0, context.palette.raised, Stroke::new(1.4, context.palette.ink));
         }
     }
-    // A day to hang them on there is only where that is the verdict.
+    // A day to hang them on there is only where that is the verdict; what boards may average holds on that day.
     if let Some(hang) = outlook.hang.filter(|hang| hang.day > found.today) {
-        let x = scale.at(hang.day, Moisture::ZERO).x;
-        painter.vline(x, plot.y_range(), Stroke::new(1.5, context.palette.good));
+        let (low, high) = (scale.at(hang.day, hang.range.low), scale.at(hang.day, hang.range.high));
+        painter.vline(low.x, plot.y_range(), Stroke::new(1.5, context.palette.good));
+        let bar = Rect::from_two_pos(low, high).expand2(vec2(BAR, 0.0)).intersect(plot);
+        painter.rect_filled(bar, 2.0, context.palette.good.gamma_multiply(0.45));
     }
     labels(&painter, context, (found, outlook, days), &scale);
 }
@@ -150,17 +149,19 @@ fn labels(
 ) {
     let (words, palette, plot) = (context.words, context.palette, scale.plot);
     let write = |at: Pos2, align: Align2, text: String, color: Color32| {
-        painter.text(at, align, text, theme::note(), color);
+        painter.text(at, align, text, theme::note(), color)
     };
-    if let Some(hang) = outlook.hang {
-        let y = 0.5 * (scale.at(0, hang.range.low).y + scale.at(0, hang.range.high).y);
-        let at = pos2(plot.right() - 4.0, y);
-        write(at, Align2::RIGHT_CENTER, say!(words, "next-picture-strip"), palette.good);
-        if hang.day > found.today {
-            let date = words.figures().short_date(found.date(hang.day));
-            let at = pos2(scale.at(hang.day, Moisture::ZERO).x + 4.0, plot.top());
-            write(at, Align2::LEFT_TOP, say!(words, "next-picture-ready", date = &date), palette.good);
-        }
+    if let Some(hang) = outlook.hang.filter(|hang| hang.day > found.today) {
+        let date = words.figures().short_date(found.date(hang.day));
+        let high = scale.at(hang.day, hang.range.high);
+        let ready = write(
+            pos2(high.x + 4.0, plot.top()),
+            Align2::LEFT_TOP,
+            say!(words, "next-picture-ready", date = &date),
+            palette.good,
+        );
+        let at = pos2(high.x + BAR + 4.0, high.y.max(ready.bottom()));
+        write(at, Align2::LEFT_TOP, say!(words, "next-picture-strip"), palette.good);
     }
     // In the corner that the stack does not come near; the day's name is at the top.
     let falls =
