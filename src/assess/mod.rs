@@ -520,10 +520,15 @@ pub fn taken(job: &Job, catalog: &Arc<Catalog>) -> Taken {
 }
 
 fn cautions(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Vec<Caution> {
+    let built_before = |year: i16| job.built.is_none_or(|built| built < year);
     let overhead = job.surfaces.iter().any(|surface| surface.kind != SurfaceKind::Wall);
     let applies = |caution: &&Caution| match caution.when {
         CautionWhen::Always => true,
-        CautionWhen::BuiltBefore(year) => job.built.is_none_or(|built| built < year),
+        CautionWhen::BuiltBefore(year) => built_before(year),
+        CautionWhen::CaulkedBefore(year) => {
+            let later = job.installed.is_some_and(|installed| installed.date().year() >= year);
+            built_before(year) && !later
+        }
         CautionWhen::Overhead => overhead,
         CautionWhen::Ladders => overhead || job.plan.site.height != Height::Steps,
         CautionWhen::Sealing => catalog

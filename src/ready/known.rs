@@ -129,4 +129,20 @@ pub struct HangDay {
 }
 
 /// Averages for which a gap is told.
-pub const GAPS: usize = 17;
+const GAPS: usize = 17;
+
+impl HangDay {
+    /// Averages evenly spread over a range, from its low end to its high end: one for each gap.
+    #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
+    pub(super) fn averages(range: Span<Moisture>) -> [Moisture; GAPS] {
+        std::array::from_fn(|at| {
+            let share = at as f64 / (GAPS - 1) as f64;
+            Moisture::pct(range.low.to_pct() + (range.high - range.low).to_pct() * share)
+        })
+    }
+
+    /// The gap to leave for each of some averages, from the low end of the range to its high end.
+    pub fn by_average(&self) -> impl Iterator<Item = (Moisture, Length)> {
+        Self::averages(self.range).into_iter().zip(self.gaps)
+    }
+}

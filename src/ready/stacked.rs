@@ -6,7 +6,7 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::boards::{Chances, below};
 use super::gate::{Lever, Promise, good_enough};
-use super::known::{DryShell, GAPS, HangDay, Known, LotNow, USUAL_READINGS, WatchDay};
+use super::known::{DryShell, HangDay, Known, LotNow, USUAL_READINGS, WatchDay};
 use super::lot::{Lot, LotReading, reading_variance};
 use super::movement::Movement;
 use super::stack::{Kept, Piling, Stack};
@@ -194,14 +194,13 @@ impl<'a> Stacked<'a> {
                 >= good_enough(boards.asked)
         };
         let [low, high] = [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| edge(expected, to, good));
-        #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
-        let place = |step: usize| low + (high - low) * step as f64 / (GAPS - 1) as f64;
+        let range = Span { low: Moisture::pct(low), high: Moisture::pct(high) };
         HangDay {
             day,
             moisture: Moisture::pct(expected),
-            range: Span { low: Moisture::pct(low), high: Moisture::pct(high) },
+            range,
             gap,
-            gaps: std::array::from_fn(|step| gap_if(place(step))),
+            gaps: HangDay::averages(range).map(|average| gap_if(average.to_pct())),
             chance,
         }
     }

@@ -174,6 +174,8 @@ pub enum CautionWhen {
     Always,
     /// The house was built before this year, or nobody knows when.
     BuiltBefore(i16),
+    /// The same, and the boards may have been caulked before that year too.
+    CaulkedBefore(i16),
     /// There is work overhead.
     Overhead,
     /// There is work overhead, or from a ladder or scaffold.

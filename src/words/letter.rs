@@ -346,13 +346,17 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
             .humidity_to_keep()
             .map(|keep| say!(words, "letter-ask-humidity", low = keep.low, high = keep.high)),
     );
-    let left = assessment.chosen().is_some_and(|option| option.outcome == Outcome::Unchanged);
+    let chosen = assessment.chosen();
+    let against = chosen.is_some_and(|option| assessment.advises_against(option));
+    let left = against || chosen.is_some_and(|option| option.outcome == Outcome::Unchanged);
     asks.push(match assessment.lays_beads() {
-        true => say!(words, "letter-ask-call"),
+        true if !against => say!(words, "letter-ask-call"),
         // What stays open on purpose is no reason to call.
-        false if left => say!(words, "letter-ask-call-left"),
-        false => say!(words, "letter-ask-call-open"),
+        _ if left => say!(words, "letter-ask-call-left"),
+        _ => say!(words, "letter-ask-call-open"),
     });
-    asks.push(say!(words, "letter-ask-visit", years = job.plan.warranty_years));
+    // Where nothing is warranted, nothing is looked at for years.
+    let years = if left { 0 } else { job.plan.warranty_years };
+    asks.push(say!(words, "letter-ask-visit", years = years));
     asks
 }

@@ -7,8 +7,8 @@ use crate::assess::NextInstallFindings;
 use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, DRIEST, Easier, GAPS, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise,
-    Ready, USUAL_READINGS, Verdict, Window,
+    Change, DRIEST, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
+    USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -173,15 +173,20 @@ fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
     let step = round(1.0 / 64.0, 0.5, words);
     // A settled gap is left as it is.
     let marked = |gap: Length| step * (gap.to_m() / step.to_m()).round();
-    let (low, high) = (hang.range.low, hang.range.high);
-    #[expect(clippy::cast_precision_loss, reason = "a handful of averages")]
-    let average = |at: f64| Moisture::pct(low.to_pct() + (high - low).to_pct() * at / (GAPS - 1) as f64);
-    let mut steps = vec![(low, marked(hang.gaps[0]))];
-    for (at, gap) in (0_u32..).zip(hang.gaps) {
-        if steps.last().is_some_and(|(_, last)| (*last - marked(gap)).to_m().abs() > 1e-9) {
-            // Between this average and the one before.
-            steps.push((average(f64::from(at) - 0.5), marked(gap)));
+    let mut steps: Vec<(Moisture, Length)> = Vec::new();
+    let mut before: Option<Moisture> = None;
+    for (average, gap) in hang.by_average() {
+        let marked = marked(gap);
+        match steps.last() {
+            None => steps.push((average, marked)),
+            // It changes somewhere between this average and the one before.
+            Some((_, last)) if (*last - marked).to_m().abs() > 1e-9 => {
+                let since = before.map_or(average, |before| before + (average - before) * 0.5);
+                steps.push((since, marked));
+            }
+            Some(_) => {}
         }
+        before = Some(average);
     }
     steps
 }

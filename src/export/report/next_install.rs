@@ -119,6 +119,15 @@ pub struct DeliveryReport {
     pub days: Vec<WatchDayReport>,
 }
 
+/// The gap that goes with an average.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct GapReport {
+    /// What boards metered on the day average.
+    pub average_pct: f64,
+    /// The gap to leave at each joint then.
+    pub leave_mm: f64,
+}
+
 /// How to hang boards on a day.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct HangReport {
@@ -134,6 +143,8 @@ pub struct HangReport {
     pub leave_mm: f64,
     /// The chance that all joints hold.
     pub chance_pct: f64,
+    /// The gap to leave by what boards metered then average, from the low end to the high end.
+    pub gaps: Vec<GapReport>,
 }
 
 /// When a stack is ready.
@@ -255,6 +266,10 @@ impl DeliveryReport {
                 high_pct: pct(hang.range.high),
                 leave_mm: mm(hang.gap),
                 chance_pct: chance(hang.chance),
+                gaps: hang
+                    .by_average()
+                    .map(|(average, gap)| GapReport { average_pct: pct(average), leave_mm: mm(gap) })
+                    .collect(),
             }),
             hang_chance_pct: chance(gate.now.holds),
             opens_chance_pct: chance(gate.now.opens),
