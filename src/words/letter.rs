@@ -219,13 +219,13 @@ fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
     };
     let room = room_runs(assessment, words);
     let (now, (narrowest, widest)) = (state.gaps.mean, state.year_gap);
-    let date = date_after(&assessment.job, state.narrowest_day);
+    let month = || Arg::Month(date_after(&assessment.job, state.narrowest_day));
     let joint = if state.narrowest_day == 0 {
         say!(words, "letter-keeps-opening", now = now, widest = widest)
     } else if narrowest < CLOSED {
-        say!(words, "letter-closes", now = now, date = date, widest = widest)
+        say!(words, "letter-closes", now = now, month = month(), widest = widest)
     } else {
-        say!(words, "letter-moves", now = now, narrowest = narrowest, date = date, widest = widest)
+        say!(words, "letter-moves", now = now, narrowest = narrowest, month = month(), widest = widest)
     };
     [joint].into_iter().chain(room).collect()
 }

@@ -160,7 +160,11 @@ fn catalog_rate(rate: &CatalogRate, words: &Words) -> String {
             factor = Arg::Number(*factor, 2)
         )
     });
-    std::iter::once(source).chain(conditions).collect::<Vec<_>>().join(" ")
+    let conditions: Vec<String> = conditions.collect();
+    if conditions.is_empty() {
+        return source;
+    }
+    say!(words, "option-rate-here", source = &source, conditions = &conditions.join("; "))
 }
 
 impl Say for BarStep {

@@ -13,9 +13,6 @@ use eframe::egui::{
 use egui_kittest::kittest::{AccessKitNode, NodeT as _, Queryable as _, by};
 use gapwright::job::{Job, demo_job, file};
 
-const ROOMS: [&str; 8] =
-    ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Next install", "Catalog"];
-
 /// What is typed: a figure that most fields take, one that leaves out what it is of, one that hardly any
 /// field takes, and no figure at all.
 const TYPED: [&str; 4] = ["7", "0", "999999", "what"];
@@ -141,23 +138,41 @@ fn open_folds(window: &mut Window) {
     }
 }
 
-#[test]
-fn nothing_under_the_pointer_moves_because_of_an_entry() {
-    let mut moved = Vec::new();
-    for room in ROOMS {
-        // So wide that the bar has room for all it can hold.
-        let delivery = || file::read(include_str!("../../examples/boathouse_delivery.ron")).unwrap().job;
-        let job = if room == "Next install" { delivery() } else { demo_job() };
-        let mut window = window_of([1400.0, 3300.0], job);
-        click_first(&mut window, room);
-        open_folds(&mut window);
-        if room == "Catalog" {
-            // Its figures are those of the entry that is picked.
-            click(&mut window, "Masking film, roll");
+/// A test for each room, so that they run side by side.
+macro_rules! nothing_moves {
+    ($($test:ident: $room:literal;)*) => {$(
+        #[test]
+        fn $test() {
+            nothing_moves_because_of_an_entry_in($room);
         }
-        let count = moved_by_typing(&mut window, room, &mut moved);
-        assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
+    )*};
+}
+
+nothing_moves! {
+    nothing_under_the_pointer_moves_in_measure: "Measure";
+    nothing_under_the_pointer_moves_in_why: "Why";
+    nothing_under_the_pointer_moves_in_options: "Options";
+    nothing_under_the_pointer_moves_in_price: "Price";
+    nothing_under_the_pointer_moves_in_papers: "Papers";
+    nothing_under_the_pointer_moves_in_follow_up: "Follow-up";
+    nothing_under_the_pointer_moves_in_next_install: "Next install";
+    nothing_under_the_pointer_moves_in_catalog: "Catalog";
+}
+
+fn nothing_moves_because_of_an_entry_in(room: &str) {
+    // So wide that the bar has room for all it can hold.
+    let delivery = || file::read(include_str!("../../examples/boathouse_delivery.ron")).unwrap().job;
+    let job = if room == "Next install" { delivery() } else { demo_job() };
+    let mut window = window_of([1400.0, 3300.0], job);
+    click_first(&mut window, room);
+    open_folds(&mut window);
+    if room == "Catalog" {
+        // Its figures are those of the entry that is picked.
+        click(&mut window, "Masking film, roll");
     }
+    let mut moved = Vec::new();
+    let count = moved_by_typing(&mut window, room, &mut moved);
+    assert!(count > 0 || matches!(room, "Why" | "Papers"), "{room} has no field");
     assert!(moved.is_empty(), "{} things moved:\n{}", moved.len(), moved.join("\n"));
 }
 

@@ -61,8 +61,8 @@ letter-wet-sections = The boards in { $count ->
 ## What to expect
 
 letter-keeps-opening = Left alone, a typical joint, { $now } wide today, keeps opening: to { $widest } in the driest weeks.
-letter-closes = Left alone, a typical joint, { $now } wide today, will be closed in the most humid weeks (around { $date }) and { $widest } wide in the driest.
-letter-moves = Left alone, a typical joint, { $now } wide today, will be about { $narrowest } in the most humid weeks (around { $date }) and { $widest } in the driest.
+letter-closes = Left alone, a typical joint, { $now } wide today, will be closed in the most humid weeks (around { $month }) and { $widest } wide in the driest.
+letter-moves = Left alone, a typical joint, { $now } wide today, will be about { $narrowest } in the most humid weeks (around { $month }) and { $widest } in the driest.
 
 letter-room-runs = As you live in it now, the room runs from about { $low } humidity in its driest days to about { $high } in its dampest.
 

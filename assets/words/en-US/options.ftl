@@ -39,7 +39,8 @@ option-rate-done = The timed section { $section }, at the minutes it took.
 option-rate-own = Your own rate.
 option-rate-source = { $source } ({ label-source-kind }).
 option-rate-no-source = Catalog rate ({ label-source-kind }).
-option-rate-condition = { $condition }: time × { $factor }.
+option-rate-condition = { $condition }: time × { $factor }
+option-rate-here = { $source } Here: { $conditions }.
 option-rate-timed = Your timed section { $section }: { $minutes } per batch, weight { $weight }. Catalog rate: { $start } per batch, weight { $rest }.
 
 option-step-coat = Coat { $number }

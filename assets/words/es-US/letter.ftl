@@ -61,8 +61,8 @@ letter-wet-sections = Las tablas de { $count ->
 ## What to expect
 
 letter-keeps-opening = Si no se hace nada, una junta típica, que hoy mide { $now }, se sigue abriendo: llega a { $widest } en las semanas más secas.
-letter-closes = Si no se hace nada, una junta típica, que hoy mide { $now }, se cierra en las semanas más húmedas (hacia el { $date }) y llega a { $widest } en las más secas.
-letter-moves = Si no se hace nada, una junta típica, que hoy mide { $now }, mide cerca de { $narrowest } en las semanas más húmedas (hacia el { $date }) y { $widest } en las más secas.
+letter-closes = Si no se hace nada, una junta típica, que hoy mide { $now }, se cierra en las semanas más húmedas (hacia { $month }) y llega a { $widest } en las más secas.
+letter-moves = Si no se hace nada, una junta típica, que hoy mide { $now }, mide cerca de { $narrowest } en las semanas más húmedas (hacia { $month }) y { $widest } en las más secas.
 
 ## What we'll do
 

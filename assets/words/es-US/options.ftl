@@ -39,7 +39,8 @@ option-rate-done = La sección medida { $section }, con los minutos que tomó.
 option-rate-own = Su propio tiempo.
 option-rate-source = { $source } ({ label-source-kind }).
 option-rate-no-source = Tiempo del catálogo ({ label-source-kind }).
-option-rate-condition = { $condition }: tiempo × { $factor }.
+option-rate-condition = { $condition }: tiempo × { $factor }
+option-rate-here = { $source } Aquí: { $conditions }.
 option-rate-timed = Su sección medida { $section }: { $minutes } por lote, peso { $weight }. Tiempo del catálogo: { $start } por lote, peso { $rest }.
 
 option-step-coat = Mano { $number }
