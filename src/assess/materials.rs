@@ -94,6 +94,7 @@ pub(super) fn quantities(inputs: &OptionInputs<'_>, extent: Extent) -> Quantitie
         }
     }
     let count = |count: u32| usize::try_from(count).unwrap_or(usize::MAX);
+    measure.narrowest = inputs.job.plan.narrowest;
     measure.windows = count(windows(inputs.job).0);
     measure.fixtures = count(inputs.job.plan.site.fixtures.unwrap_or(ASSUMED_FIXTURES));
     measure.pieces = pieces(inputs.layouts, takes);

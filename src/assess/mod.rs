@@ -282,7 +282,8 @@ impl Assessment {
     pub fn wet_sealant(&self, section: usize) -> Option<Volume> {
         let state = self.sections.get(section)?;
         let board = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
-        let treated = self.joints.iter().filter(|joint| joint.treated && joint.section == Some(section));
+        let treated =
+            self.joints.iter().filter(|joint| self.gets_bead(joint) && joint.section == Some(section));
         let lay = self.catalog.lay(&self.job.plan);
         let joints: Vec<TreatedJoint> = treated
             .map(|joint| TreatedJoint {
@@ -367,7 +368,23 @@ impl Assessment {
         only.is_none_or(|only| only.contains(&(surface, section)))
     }
 
-    /// Length of joint that is sealed again.
+    /// Whether a joint is wide enough on the day of sealing for the bead of the plan.
+    pub fn gets_bead(&self, state: &JointState) -> bool {
+        state.treated && self.catalog.lay(&self.job.plan).slot(state.at_sealing) >= self.job.plan.narrowest
+    }
+
+    /// Length of joint that gets a bead.
+    pub fn bead_run(&self) -> Length {
+        let beaded = self.joints.iter().filter(|state| self.gets_bead(state));
+        beaded.map(|joint| self.layouts[joint.surface].joints[joint.joint].length()).sum()
+    }
+
+    /// Joints that nobody measured and that are counted as open all the same.
+    pub fn counted_open(&self) -> usize {
+        self.worked_on().filter(|state| state.treated && !state.gap.is_some_and(|gap| gap.measured)).count()
+    }
+
+    /// Length of joint that is treated.
     pub fn treated_run(&self) -> Length {
         let treated = self.joints.iter().filter(|joint| joint.treated);
         treated.map(|joint| self.layouts[joint.surface].joints[joint.joint].length()).sum()

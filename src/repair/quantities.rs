@@ -23,8 +23,10 @@ pub struct TreatedJoint {
 pub struct Quantities {
     /// Sections with boards.
     pub sections: usize,
-    /// Joints to be sealed.
+    /// Joints to be worked on.
     pub treated: Vec<TreatedJoint>,
+    /// The least gap that gets a bead; narrower ones are cleaned and painted.
+    pub narrowest: Length,
     /// Face to paint, V included.
     pub painted: Area,
     /// V grooves and beads in that face, which a brush is drawn along with each coat.
@@ -70,6 +72,16 @@ impl Quantities {
     /// Length of joint to be sealed.
     pub fn joint_run(&self) -> Length {
         self.treated.iter().map(|joint| joint.length).sum()
+    }
+
+    /// The joints that are wide enough to get a bead.
+    pub fn beaded(&self) -> impl Iterator<Item = &TreatedJoint> {
+        self.treated.iter().filter(|joint| joint.gap >= self.narrowest)
+    }
+
+    /// Their length.
+    pub fn bead_run(&self) -> Length {
+        self.beaded().map(|joint| joint.length).sum()
     }
 
     /// The same of the joints whose slot is wide enough for tape or backer.
@@ -130,6 +142,7 @@ impl Quantities {
             TaskPer::Standby => on_site.standby.to_h(),
             TaskPer::Section => self.sections as f64,
             TaskPer::JointRun => self.joint_run().to_m(),
+            TaskPer::BeadRun => self.bead_run().to_m(),
             TaskPer::BackedRun => self.backed_run().to_m(),
             TaskPer::PaintedArea => self.painted.to_m2(),
             TaskPer::CoatedArea => self.painted.to_m2() * f64::from(coats),

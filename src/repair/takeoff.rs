@@ -234,7 +234,8 @@ pub fn takeoff(inputs: &TakeoffInputs<'_>) -> Vec<MaterialLine> {
 /// A line for each pack of sealant that is bought.
 fn sealant_lines(inputs: &TakeoffInputs<'_>, lay: BeadLay) -> Vec<MaterialLine> {
     let sealant = inputs.sealant;
-    let need = wet_sealant(&inputs.quantities.treated, &inputs.plan.bead, lay, sealant.second_bead());
+    let beaded: Vec<TreatedJoint> = inputs.quantities.beaded().copied().collect();
+    let need = wet_sealant(&beaded, &inputs.plan.bead, lay, sealant.second_bead());
     let packs = sealant.packs.iter().map(|pack| Offer {
         id: format!("{}, {}", sealant.key(), pack.name),
         name: format!("{}, {}", sealant.name, pack.name),

@@ -16,6 +16,8 @@ pub enum TaskPer {
     Section,
     /// Metres of joint treated.
     JointRun,
+    /// Metres of joint that are wide enough to get a bead.
+    BeadRun,
     /// Metres of joint whose slot is wide enough for tape or backer.
     BackedRun,
     /// Square metres painted, once.
@@ -61,6 +63,7 @@ impl TaskPer {
             Self::Visit => "visit",
             Self::Section => "section",
             Self::JointRun => "joint_run",
+            Self::BeadRun => "bead_run",
             Self::BackedRun => "backed_run",
             Self::PaintedArea => "painted_area",
             Self::CoatedArea => "coated_area",
@@ -91,6 +94,7 @@ impl TaskPer {
     pub const fn dimension(self) -> Dimension {
         match self {
             Self::JointRun
+            | Self::BeadRun
             | Self::BackedRun
             | Self::CoatedGrooves
             | Self::OutlineRun

@@ -7,8 +7,8 @@ use crate::assess::InstallMoisture;
 use crate::assess::{Assessment, RepairOption, SectionState, date_after};
 use crate::belief::Cause;
 use crate::job::LetterPart;
-use crate::measure::{Humidity, Length, Moisture, Percent};
-use crate::repair::{MethodId, Outcome, Risk};
+use crate::measure::{Humidity, Length, Moisture, Money, Percent};
+use crate::repair::{MethodId, Outcome, Risk, Step};
 
 /// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
 const TOO_WET: f64 = 4.0;
@@ -260,7 +260,7 @@ pub(super) fn work(assessment: &Assessment, option: &RepairOption, words: &Words
 
 /// That the joints are sealed, with what, and how often what is painted.
 fn reseal(assessment: &Assessment, option: &RepairOption, words: &Words) -> String {
-    let (run, coats) = (assessment.treated_run(), crate::job::sanitized(&assessment.job).plan.coats);
+    let (run, coats) = (assessment.bead_run(), crate::job::sanitized(&assessment.job).plan.coats);
     let (run, sealant) = (Arg::Run(run), Arg::Called(assessment.sealant_name()));
     if option.paints_joints_only {
         say!(words, "letter-reseal-joints", run = run, sealant = sealant, coats = coats)
@@ -272,13 +272,18 @@ fn reseal(assessment: &Assessment, option: &RepairOption, words: &Words) -> Stri
 /// The repair itself.
 fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     if !option.says.is_empty() {
-        return [words.called(&option.says).into_owned()].into_iter().chain(days(option, words)).collect();
+        let more = [paints_all(assessment, option, words), starts(option, words), days(option, words)];
+        return [words.called(&option.says).into_owned()]
+            .into_iter()
+            .chain(more.into_iter().flatten())
+            .collect();
     }
     if option.method == MethodId::Replace {
         let opens = say!(words, "letter-new-joints", widest = option.opens_to);
+        let more = [paints_all(assessment, option, words), starts(option, words), days(option, words)];
         return [say!(words, "letter-replace")]
             .into_iter()
-            .chain(days(option, words))
+            .chain(more.into_iter().flatten())
             .chain([opens])
             .collect();
     }
@@ -290,6 +295,25 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
     sentences.extend(days(option, words));
     sentences
+}
+
+/// That all is painted in the end, where an option does that and has not said it.
+pub(super) fn paints_all(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<String> {
+    let coats = crate::job::sanitized(&assessment.job).plan.coats;
+    let paints = coats > 0 && option.steps.iter().any(|step| matches!(step, Step::Coats(_)));
+    let said = matches!(option.outcome, Outcome::Bead { .. });
+    (paints && !said).then(|| say!(words, "letter-paint-all", coats = coats))
+}
+
+/// When the crew can start at the earliest, or comes back to measure.
+pub(super) fn starts(option: &RepairOption, words: &Words) -> Option<String> {
+    match option.outcome {
+        // Beads have their season.
+        Outcome::Bead { .. } => None,
+        _ if option.total() <= Money::ZERO => None,
+        Outcome::Unchanged => Some(say!(words, "letter-comes-back", date = option.starts)),
+        _ => Some(say!(words, "letter-starts", date = option.starts)),
+    }
 }
 
 /// When the joints are sealed, and why then.
@@ -349,11 +373,13 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let chosen = assessment.chosen();
     let against = chosen.is_some_and(|option| assessment.advises_against(option));
     let left = against || chosen.is_some_and(|option| option.outcome == Outcome::Unchanged);
-    asks.push(match assessment.lays_beads() {
-        true if !against => say!(words, "letter-ask-call"),
-        // What stays open on purpose is no reason to call.
+    let warranted = Arg::Id(if job.plan.warranty_years > 0 { "yes" } else { "no" });
+    asks.push(match chosen.map(|option| option.outcome) {
         _ if left => say!(words, "letter-ask-call-left"),
-        _ => say!(words, "letter-ask-call-open"),
+        // What stays open on purpose is no reason to call.
+        Some(Outcome::Line) => say!(words, "letter-ask-call-open"),
+        Some(Outcome::Covered | Outcome::Glued) => say!(words, "letter-ask-call-covered"),
+        _ => say!(words, "letter-ask-call", warranted = warranted),
     });
     // Where nothing is warranted, nothing is looked at for years.
     let years = if left { 0 } else { job.plan.warranty_years };

@@ -8,7 +8,7 @@ use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
     Change, DRIEST, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
-    USUAL_READINGS, Verdict, Window,
+    USUAL_READINGS, Verdict, Window, good_enough,
 };
 use crate::surface::Finish;
 
@@ -76,7 +76,10 @@ pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) 
             say!(words, "next-headline-hang", kind = kind_of_gap(gap), gap = gap)
         }
         Verdict::Wait => match gate.first {
-            Some(lever) => say!(words, "next-headline-first", lever = Arg::Id(lever.key()), date = &ready),
+            Some(lever) => {
+                let (lever, units) = (Arg::Id(lever.key()), Arg::units(words.units()));
+                say!(words, "next-headline-first", lever = lever, date = &ready, units = units)
+            }
             None => {
                 let now = Arg::Id(if gate.dry { "dry" } else { "wet" });
                 say!(words, "next-headline-wait", now = now, date = &ready)
@@ -168,15 +171,24 @@ fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> Vec<Strin
     ]
 }
 
-/// The gaps to leave as they are marked on a tape, each with the average from which on it is left, the driest first.
+/// The gaps to leave as they are marked on a tape, each with the average from which on it is left, the driest first:
+/// the wetter boards are, the less. What is far from what is expected is left out, and so are steps too small to meter.
 fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
+    const FAR: f64 = 2.5;
+    const SMALL: f64 = 0.4;
     let step = round(1.0 / 64.0, 0.5, words);
-    // A settled gap is left as it is.
     let marked = |gap: Length| step * (gap.to_m() / step.to_m()).round();
+    let near = |average: Moisture| (average - hang.moisture).to_pct().abs() <= FAR;
     let mut steps: Vec<(Moisture, Length)> = Vec::new();
+    let mut least: Option<Length> = None;
     let mut before: Option<Moisture> = None;
     for (average, gap) in hang.by_average() {
-        let marked = marked(gap);
+        let marked = least.map_or(marked(gap), |least| marked(gap).min(least));
+        least = Some(marked);
+        if !near(average) {
+            before = Some(average);
+            continue;
+        }
         match steps.last() {
             None => steps.push((average, marked)),
             // It changes somewhere between this average and the one before.
@@ -187,6 +199,12 @@ fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
             Some(_) => {}
         }
         before = Some(average);
+    }
+    while let Some(at) = steps.windows(2).skip(1).position(|pair| (pair[1].0 - pair[0].0).to_pct() < SMALL) {
+        steps.remove(at + 1);
+    }
+    if steps.is_empty() {
+        steps.push((hang.range.low, marked(hang.gap)));
     }
     steps
 }
@@ -459,9 +477,11 @@ pub fn ready(
         lines.push(say!(words, "next-ready-even", even = &even));
     }
     if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
+        // A day early is told as too early only where the chance is clearly less.
+        let less = outlook.gate.late && by < good_enough(next.chance.to_fraction()) - CLEARLY;
         let by = chance(by, words);
         let wanted = words.figures().short_date(wanted);
-        let late = Arg::Id(if outlook.gate.late { "yes" } else { "no" });
+        let late = Arg::Id(if less { "yes" } else { "no" });
         lines.push(say!(words, "next-by-wanted", wanted = &wanted, chance = &by, late = late));
     }
     lines
@@ -513,12 +533,16 @@ pub fn is_watched(verdict: Verdict) -> bool {
 /// What the crew does, by the verdict: a step each.
 pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
     let (apart, end) = (round(16.0, 400.0, words), round(20.0, 500.0, words));
+    // Where it is told what boards may average, nothing has to be typed first.
+    let told = found.outlook.as_ref().is_some_and(|outlook| outlook.hang.is_some());
     let meter = || {
-        vec![
-            say!(words, "next-card-where", end = end),
-            say!(words, "next-card-pins"),
-            say!(words, "next-card-type"),
-        ]
+        let type_first = (!told).then(|| say!(words, "next-card-type"));
+        let all = [
+            Some(say!(words, "next-card-where", end = end)),
+            Some(say!(words, "next-card-pins")),
+            type_first,
+        ];
+        all.into_iter().flatten().collect::<Vec<String>>()
     };
     match verdict_of(found) {
         Verdict::Hang => {
@@ -608,6 +632,9 @@ pub fn appointments(
         }
     }
 }
+
+/// Chances that differ by more than this are told as different.
+const CLEARLY: f64 = 0.02;
 
 /// Boards that were metered are hung within so many days.
 const SOON: i64 = 7;

@@ -18,6 +18,12 @@ pub fn scope(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
         lines.push(letter::when(assessment, words));
         lines.push(say!(words, "proposal-class-or-better"));
     }
+    lines.extend(letter::paints_all(assessment, option, words));
+    let counted = assessment.counted_open();
+    if counted > 0 && option.outcome != Outcome::Unchanged {
+        lines.push(say!(words, "proposal-counted", count = counted));
+    }
+    lines.extend(letter::starts(option, words));
     lines.extend(letter::days(option, words));
     lines
 }

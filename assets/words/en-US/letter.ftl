@@ -110,7 +110,17 @@ letter-days-closed = The work will take us { $days ->
 
 letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
 letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
-letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp, and we’ll take a look. What the warranty covers is in our proposal.
+letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp, and we’ll take a look.{ $warranted ->
+    [yes] {" "}What the warranty covers is in our proposal.
+   *[no] {""}
+}
+letter-ask-call-covered = Call us if something splits or works loose, or if a spot looks damp.
+letter-paint-all = Then we give the whole surface { $coats ->
+    [one] 1 coat of paint
+   *[other] { $coats } coats of paint
+}.
+letter-starts = We can start on { $date } at the earliest.
+letter-comes-back = We come back around { $date }.
 letter-ask-call-left = The gaps get wider in the dry season and narrower in the humid season. Call us if one opens much wider than we told you, or if a spot looks damp.
 letter-ask-visit = { $years ->
     [0] Let us take another look after the first full year.

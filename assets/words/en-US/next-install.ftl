@@ -17,12 +17,15 @@ next-headline-first =
         [stickers] Put them on stickers now: they’re ready { $date }
         [into_room] Put them on stickers in the room now: they’re ready { $date }
         [dehumidifier] Run a dehumidifier by the stack: they’re ready { $date }
-       *[heat] Keep the room warmer: they’re ready { $date }
+       *[heat] { $units ->
+            [millimeters] Keep the stack’s room 5 °C warmer: they’re ready { $date }
+           *[inches] Keep the stack’s room 9 °F warmer: they’re ready { $date }
+        }
     }
 next-headline-sort = Sort them: some are dry and some are wet
 next-headline-promise = Send them back: they’re wetter than the { $most } promised
 next-headline-send-back = Send them back: they won’t be ready in this room
-next-headline-change-plan = Change the plan: these boards reach { $best }, and you asked for { $asked }
+next-headline-change-plan = Change the plan: the best chance is { $best }, and you asked for { $asked }
 next-verdict =
     { $verdict ->
         [measure] Meter first

@@ -67,6 +67,10 @@ option-task-unit =
             [inches] ft of joint
            *[millimeters] m of joint
         }
+        [bead_run] { $units ->
+            [inches] ft of joint
+           *[millimeters] m of joint
+        }
         [backed_run] { $units ->
             [inches] ft of backed joint
            *[millimeters] m of backed joint
@@ -179,6 +183,10 @@ option-material-unit =
            *[other] sections
         }
         [joint_run] { $units ->
+            [inches] ft of joint
+           *[millimeters] m of joint
+        }
+        [bead_run] { $units ->
             [inches] ft of joint
            *[millimeters] m of joint
         }

@@ -179,6 +179,7 @@ paper-do-not-seal-wet = Don’t seal while boards read more than { $most }.
 paper-do-not-paint = Don’t paint until the sealant has cured and a fingertip leaves no mark.
 
 paper-do-not-wet = Don’t work on boards that read more than { $most }.
+paper-do-not-hang-wet = Don’t hang the new boards until 8 of them average { $most } or less on the meter.
 paper-do-not-fill = Don’t caulk the joints: they stay as this repair leaves them.
 
 paper-map-every = Joints are numbered in steps of { $step }, and at the ends. Count from the nearest number.

@@ -138,6 +138,7 @@ price-task-batch =
            *[other] A batch is { $sections } sections.
         }
         [joint_run] A batch is { $run } of joint.
+        [bead_run] A batch is { $run } of joint.
         [backed_run] A batch is { $run } of joint wide enough for backer.
         [painted_area] A batch is { $area } to paint.
         [coated_area] A batch is one coat on { $area }.

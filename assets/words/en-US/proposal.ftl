@@ -1,6 +1,10 @@
 ### The proposal: terms a contractor signs. Laws are told in general terms, each to be checked where the job is.
 
 proposal-class-or-better = We use sealant of the class named, or better.
+proposal-counted = { $count ->
+    [one] 1 of these joints was not measured; it counts as open because most of those measured are.
+   *[other] { $count } of these joints were not measured; they count as open because most of those measured are.
+}
 proposal-excluded = { $what ->
     [hidden] Repair of rot, wet insulation, or other damage that shows only once we open the joints
     [trades] Work on the roof, plumbing, wiring, framing, or heating, and finding or fixing a leak

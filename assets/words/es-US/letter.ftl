@@ -107,7 +107,17 @@ letter-days-closed = El trabajo nos toma { $days ->
 ## What we ask of you
 
 letter-ask-humidity = Nuestros cálculos cuentan con que el cuarto se mantenga entre { $low } y { $high } de humedad, más o menos, todo el año; un higrómetro pequeño se lo indica.
-letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo, y vamos a verla. Lo que cubre la garantía está en la propuesta.
+letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo, y vamos a verla.{ $warranted ->
+    [yes] {" "}Lo que cubre la garantía está en la propuesta.
+   *[no] {""}
+}
+letter-ask-call-covered = Llámenos si algo se raja o se afloja, o si un lugar se ve húmedo.
+letter-paint-all = Después le damos a toda la superficie { $coats ->
+    [one] 1 mano de pintura
+   *[other] { $coats } manos de pintura
+}.
+letter-starts = Lo más pronto que podemos empezar es el { $date }.
+letter-comes-back = Volvemos hacia el { $date }.
 letter-ask-call-left = Las aberturas se hacen más anchas en la temporada seca y más angostas en la húmeda. Llámenos si una se abre mucho más de lo que le dijimos, o si un lugar se ve húmedo.
 letter-ask-visit = { $years ->
     [0] Permítanos volver a revisar después del primer año completo.

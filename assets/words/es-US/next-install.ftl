@@ -17,12 +17,15 @@ next-headline-first =
         [stickers] Póngalas ya con separadores: están listas el { $date }
         [into_room] Póngalas ya con separadores en el cuarto: están listas el { $date }
         [dehumidifier] Ponga un deshumidificador junto a la pila: están listas el { $date }
-       *[heat] Mantenga el cuarto más caliente: están listas el { $date }
+       *[heat] { $units ->
+            [millimeters] Mantenga el cuarto de la pila 5 °C más caliente: están listas el { $date }
+           *[inches] Mantenga el cuarto de la pila 9 °F más caliente: están listas el { $date }
+        }
     }
 next-headline-sort = Sepárelas: unas están secas y otras húmedas
 next-headline-promise = Devuélvalas: están más húmedas que el { $most } prometido
 next-headline-send-back = Devuélvalas: no van a estar listas en este cuarto
-next-headline-change-plan = Cambie el plan: estas tablas llegan a { $best }, y usted pidió { $asked }
+next-headline-change-plan = Cambie el plan: la mejor probabilidad es de { $best }, y usted pidió { $asked }
 next-verdict =
     { $verdict ->
         [measure] Primero medir

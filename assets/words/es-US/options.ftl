@@ -67,6 +67,10 @@ option-task-unit =
             [inches] pies de junta
            *[millimeters] m de junta
         }
+        [bead_run] { $units ->
+            [inches] pies de junta
+           *[millimeters] m de junta
+        }
         [backed_run] { $units ->
             [inches] pies de junta con respaldo
            *[millimeters] m de junta con respaldo
@@ -179,6 +183,10 @@ option-material-unit =
            *[other] secciones
         }
         [joint_run] { $units ->
+            [inches] pies de junta
+           *[millimeters] m de junta
+        }
+        [bead_run] { $units ->
             [inches] pies de junta
            *[millimeters] m de junta
         }

@@ -179,6 +179,7 @@ paper-do-not-seal-wet = No selle mientras las tablas marquen más de { $most }.
 paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
 
 paper-do-not-wet = No trabaje en tablas que marquen más de { $most }.
+paper-do-not-hang-wet = No cuelgue las tablas nuevas hasta que 8 de ellas promedien { $most } o menos en el medidor.
 paper-do-not-fill = No selle las juntas: se quedan como las deja esta reparación.
 
 paper-map-every = Las juntas llevan número cada { $step }, y en los extremos. Cuente desde el número más cercano.

@@ -138,6 +138,7 @@ price-task-batch =
            *[other] Un lote son { $sections } secciones.
         }
         [joint_run] Un lote son { $run } de junta.
+        [bead_run] Un lote son { $run } de junta.
         [backed_run] Un lote son { $run } de junta con ancho para respaldo.
         [painted_area] Un lote son { $area } por pintar.
         [coated_area] Un lote es una mano en { $area }.

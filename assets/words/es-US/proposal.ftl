@@ -1,6 +1,10 @@
 ### The proposal: terms a contractor signs. Laws are told in general terms, each to be checked where the job is.
 
 proposal-class-or-better = Usamos sellador de la clase indicada, o mejor.
+proposal-counted = { $count ->
+    [one] 1 de estas juntas no se midió; cuenta como abierta porque la mayoría de las medidas lo está.
+   *[other] { $count } de estas juntas no se midieron; cuentan como abiertas porque la mayoría de las medidas lo está.
+}
 proposal-excluded = { $what ->
     [hidden] Reparar pudrición, aislante mojado u otro daño que solo se ve cuando abrimos las juntas
     [trades] Trabajo en el techo de afuera, plomería, cables, estructura o calefacción, ni encontrar o arreglar una filtración

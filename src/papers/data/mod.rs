@@ -64,8 +64,18 @@ fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<St
         && let Some(reason) = option.not_possible
     {
         let reason = crate::words::options::not_here(option, reason, words);
-        texts.insert("paper-nothing-chosen".to_owned(), reason.into());
+        texts.insert("paper-nothing-chosen".to_owned(), reason.as_str().into());
+        texts.insert("paper-not-priced".to_owned(), reason.into());
     }
+    // What can't be done waits for no entry.
+    let waits = assessment.chosen().is_none_or(|option| option.not_possible.is_none());
+    let missing: Vec<String> = assessment
+        .answer
+        .missing
+        .iter()
+        .filter(|_| waits)
+        .map(|entry| answer::missing(assessment, *entry, words))
+        .collect();
     let names: Map<String, Value> =
         Paper::ALL.map(|paper| (paper.file_stem().to_owned(), paper.say(words).into())).into_iter().collect();
     let internal = Paper::PriceSheet.say(words);
@@ -98,8 +108,7 @@ fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<St
         "has_year": !assessment.sections.is_empty(),
         "problems": assessment.problems.iter().filter(|problem| problem.severity != Severity::Note)
             .map(|problem| told(problem, assessment, words)).collect::<Vec<_>>(),
-        "missing": assessment.answer.missing.iter()
-            .map(|entry| answer::missing(assessment, *entry, words)).collect::<Vec<_>>(),
+        "missing": missing,
     });
     object(values)
 }
@@ -251,7 +260,10 @@ fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Va
             Some(price) => words.figures().money(price.total),
             None => say!(words, "paper-none"),
         },
-        "crew_days": option.schedule.crew_days,
+        "crew_days": match option.not_possible {
+            Some(_) => say!(words, "paper-none"),
+            None => option.schedule.crew_days.to_string(),
+        },
         "calendar_days": option.schedule.calendar_days,
         "look": words.called(&option.look),
         "again": again.unwrap_or_else(|| say!(words, "paper-none")),

@@ -65,7 +65,12 @@ fn place(
         };
         return worked_in.into_iter().map(row).collect();
     }
-    let here: Vec<_> = assessment.worked_on().filter(|joint| joint.surface == index).collect();
+    // Too narrow for a bead, a joint is no part of what is sealed.
+    let seals = assessment.lays_beads();
+    let here: Vec<_> = assessment
+        .worked_on()
+        .filter(|joint| joint.surface == index && (!seals || assessment.gets_bead(joint)))
+        .collect();
     let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
     let names: Vec<&str> = worked_in.iter().map(|(_, name)| *name).collect();
     let joints = (!here.is_empty())

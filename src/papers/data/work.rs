@@ -64,6 +64,9 @@ fn do_not(assessment: &Assessment, words: &Words) -> Vec<String> {
         lines.push(say!(words, "paper-do-not-seal", units = unit_id(words.units())));
         lines.extend(wettest(assessment).map(|most| say!(words, "paper-do-not-seal-wet", most = most)));
         lines.push(say!(words, "paper-do-not-paint"));
+    } else if assessment.chosen().is_some_and(|option| option.buys_boards) {
+        lines.extend(hang_at(assessment).map(|most| say!(words, "paper-do-not-hang-wet", most = most)));
+        lines.push(say!(words, "paper-do-not-fill"));
     } else if assessment.chosen().is_some() {
         lines.extend(wettest(assessment).map(|most| say!(words, "paper-do-not-wet", most = most)));
         lines.push(say!(words, "paper-do-not-fill"));
@@ -170,6 +173,13 @@ fn wettest(assessment: &Assessment) -> Option<Percent> {
     let dry = assessment.sections.iter().filter(|state| !state.is_wetted());
     let most = dry.map(|state| moisture_on(state, day).to_pct()).reduce(f64::max)?;
     Some(Percent::pct((most + MOISTURE_OFF).round()))
+}
+
+/// The wettest that new boards may be hung: a point over what the chance told takes them to be.
+fn hang_at(assessment: &Assessment) -> Option<Percent> {
+    let here = assessment.sections.iter().filter(|state| assessment.works_in(state.surface, state.section));
+    let least = here.map(|state| state.before_install.hung_at.to_pct()).reduce(f64::min)?;
+    Some(Percent::pct((least + 1.0).round()))
 }
 
 /// The room's humidity to be expected on the day.

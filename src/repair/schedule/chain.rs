@@ -199,7 +199,7 @@ impl Builder {
             lag,
             lag_of_step,
             parts: match task.batch.0 {
-                TaskPer::JointRun | TaskPer::BackedRun => self.parts,
+                TaskPer::JointRun | TaskPer::BeadRun | TaskPer::BackedRun => self.parts,
                 _ => Parts { joints: 1, ..self.parts },
             },
             overlap: 0.0,
