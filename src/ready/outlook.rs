@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use super::boards::Chances;
-use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate};
+use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate, good_enough};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
 use super::stacked::Stacked;
 use crate::belief::StackCourse;
@@ -51,6 +51,14 @@ pub struct Outlook {
 }
 
 impl Outlook {
+    /// Whether the boards are wanted on a day on which the chance is clearly less than what is as good as the one
+    /// asked for.
+    pub fn is_wanted_too_early(&self, asked: f64) -> bool {
+        /// Chances that differ by less are not told apart.
+        const CLEARLY: f64 = 0.02;
+        self.gate.late && self.wanted.is_some_and(|chance| chance < good_enough(asked) - CLEARLY)
+    }
+
     /// The days, and when the stack is ready, if it is left as it lies.
     pub fn as_it_lies(&self) -> (&[WatchDay], Option<Ready>) {
         self.untouched.as_ref().map_or((&self.days, self.ready), |(days, ready)| (days, *ready))

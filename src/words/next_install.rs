@@ -8,7 +8,7 @@ use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
     Change, DRIEST, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
-    USUAL_READINGS, Verdict, Window, good_enough,
+    USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -477,8 +477,7 @@ pub fn ready(
         lines.push(say!(words, "next-ready-even", even = &even));
     }
     if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
-        // A day early is told as too early only where the chance is clearly less.
-        let less = outlook.gate.late && by < good_enough(next.chance.to_fraction()) - CLEARLY;
+        let less = outlook.is_wanted_too_early(next.chance.to_fraction());
         let by = chance(by, words);
         let wanted = words.figures().short_date(wanted);
         let late = Arg::Id(if less { "yes" } else { "no" });
@@ -632,9 +631,6 @@ pub fn appointments(
         }
     }
 }
-
-/// Chances that differ by more than this are told as different.
-const CLEARLY: f64 = 0.02;
 
 /// Boards that were metered are hung within so many days.
 const SOON: i64 = 7;

@@ -19,8 +19,10 @@ pub fn scope(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
         lines.push(say!(words, "proposal-class-or-better"));
     }
     lines.extend(letter::paints_all(assessment, option, words));
+    // Where every joint or every board is worked on, it does not matter which are open.
+    let by_opening = matches!(option.outcome, Outcome::Bead { .. } | Outcome::Glued);
     let counted = assessment.counted_open();
-    if counted > 0 && option.outcome != Outcome::Unchanged {
+    if counted > 0 && by_opening {
         lines.push(say!(words, "proposal-counted", count = counted));
     }
     lines.extend(letter::starts(option, words));
