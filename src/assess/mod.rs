@@ -381,7 +381,9 @@ impl Assessment {
 
     /// Joints that nobody measured and that are counted as open all the same.
     pub fn counted_open(&self) -> usize {
-        self.worked_on().filter(|state| state.treated && !state.gap.is_some_and(|gap| gap.measured)).count()
+        let seals = self.lays_beads();
+        let counted = self.worked_on().filter(|state| state.treated && (!seals || self.gets_bead(state)));
+        counted.filter(|state| !state.gap.is_some_and(|gap| gap.measured)).count()
     }
 
     /// Length of joint that is treated.

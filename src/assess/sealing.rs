@@ -40,7 +40,9 @@ pub(super) fn plan_season(
         usize::try_from(days).ok()
     });
     // Nobody seals before the crew can come.
-    let best = season.as_ref().map_or(0, |season| season.best_week().day).max(lead(job));
+    // Where any week is as good, they come as soon as they can.
+    let best = season.as_ref().filter(|season| !season.is_any_time());
+    let best = best.map_or(0, |season| season.best_week().day).max(lead(job));
     (season, planned.unwrap_or(best).min(HORIZON - 1))
 }
 

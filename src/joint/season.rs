@@ -64,6 +64,11 @@ pub struct Season {
 }
 
 impl Season {
+    /// Whether the run of best weeks takes in all of the year but for a week or two.
+    pub const fn is_any_time(&self) -> bool {
+        self.best.high - self.best.low >= WEEKS - 2
+    }
+
     /// The week in the middle of the best run.
     pub fn best_week(&self) -> &Week {
         &self.weeks[usize::midpoint(self.best.low, self.best.high)]

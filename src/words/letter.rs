@@ -1,5 +1,7 @@
 //! The sentences of the homeowner's letter, for someone who never heard of moisture content.
 
+use jiff::ToSpan as _;
+
 use super::causes::{odds, percent};
 use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
 use super::{Arg, Say, Words, say};
@@ -19,9 +21,6 @@ const LIKELY: f64 = 0.6;
 
 /// A gap below this is told as closed: no gauge shows it.
 const CLOSED: Length = Length::inches(1.0 / 64.0);
-
-/// Best weeks that span fewer than this many are worth naming.
-const SEASON_WEEKS: usize = 50;
 
 /// The parts of the letter, each in sentences; the homeowner's pages of the window say the same.
 #[derive(Debug, Clone, PartialEq)]
@@ -291,10 +290,18 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     if assessment.most_too_narrow() {
         return vec![say!(words, "letter-too-narrow", narrowest = plan.narrowest)];
     }
-    let mut sentences = vec![reseal(assessment, option, words), when(assessment, words)];
+    let mut sentences = vec![reseal(assessment, option, words)];
+    sentences.extend(left_open(assessment, words));
+    sentences.push(when(assessment, words));
     sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
     sentences.extend(days(option, words));
     sentences
+}
+
+/// That some of the joints that are cleaned out are too narrow for a bead on the day.
+pub(super) fn left_open(assessment: &Assessment, words: &Words) -> Option<String> {
+    let narrow = assessment.worked_on().filter(|state| !assessment.gets_bead(state)).count();
+    (narrow > 0).then(|| say!(words, "letter-left-open", count = narrow))
 }
 
 /// That all is painted in the end, where an option does that and has not said it.
@@ -308,9 +315,9 @@ pub(super) fn paints_all(assessment: &Assessment, option: &RepairOption, words: 
 /// When the crew can start at the earliest, or comes back to measure.
 pub(super) fn starts(option: &RepairOption, words: &Words) -> Option<String> {
     match option.outcome {
-        // Beads have their season.
-        Outcome::Bead { .. } => None,
         _ if option.total() <= Money::ZERO => None,
+        // Beads have their season: that is a plan, and no promise.
+        Outcome::Bead { .. } => Some(say!(words, "letter-planned", date = option.starts)),
         Outcome::Unchanged => Some(say!(words, "letter-comes-back", date = option.starts)),
         _ => Some(say!(words, "letter-starts", date = option.starts)),
     }
@@ -324,7 +331,7 @@ pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
         return say!(words, "letter-seal-on", date = date_after(job, assessment.seal_day));
     }
     match &assessment.season {
-        Some(season) if season.best.high - season.best.low < SEASON_WEEKS => say!(
+        Some(season) if !season.is_any_time() => say!(
             words,
             "letter-best-weeks",
             from = date_after(job, season.best.low * 7),
@@ -353,12 +360,17 @@ fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
 
 /// How long the work takes, where that is known.
 pub(super) fn days(option: &RepairOption, words: &Words) -> Option<String> {
+    /// Days on which nobody works that are worth telling of: more than a weekend.
+    const LONG: u32 = 5;
     let schedule = &option.schedule;
-    match (schedule.crew_days, schedule.room_out) {
-        (0, _) => None,
-        (days, 0) => Some(say!(words, "letter-days", days = days)),
-        (days, closed) => Some(say!(words, "letter-days-closed", days = days, closed = closed)),
-    }
+    let said = match (schedule.crew_days, schedule.room_out) {
+        (0, _) => return None,
+        (days, 0) => say!(words, "letter-days", days = days),
+        (days, closed) => say!(words, "letter-days-closed", days = days, closed = closed),
+    };
+    let last = option.starts.checked_add(i64::from(schedule.calendar_days.saturating_sub(1)).days());
+    let until = last.ok().filter(|_| schedule.calendar_days >= schedule.crew_days + LONG);
+    Some(until.map_or(said.clone(), |until| said + " " + &say!(words, "letter-done-by", date = until)))
 }
 
 /// What is asked of the homeowner.

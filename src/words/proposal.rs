@@ -15,6 +15,7 @@ const LEAD_YEAR: i16 = 1978;
 pub fn scope(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<String> {
     let mut lines = vec![letter::work(assessment, option, words)];
     if assessment.lays_beads() {
+        lines.extend(letter::left_open(assessment, words));
         lines.push(letter::when(assessment, words));
         lines.push(say!(words, "proposal-class-or-better"));
     }
@@ -25,6 +26,7 @@ pub fn scope(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
     if counted > 0 && by_opening {
         lines.push(say!(words, "proposal-counted", count = counted));
     }
+    lines.extend(super::options::only_sections(assessment, option, words));
     lines.extend(letter::starts(option, words));
     lines.extend(letter::days(option, words));
     lines

@@ -120,6 +120,12 @@ letter-paint-all = Then we give the whole surface { $coats ->
    *[other] { $coats } coats of paint
 }.
 letter-starts = We can start on { $date } at the earliest.
+letter-left-open = { $count ->
+    [one] 1 more joint is too narrow to seal: we clean it out and paint it, and it stays open.
+   *[other] { $count } more joints are too narrow to seal: we clean them out and paint them, and they stay open.
+}
+letter-done-by = With the time things take to dry, we will be done around { $date }.
+letter-planned = We plan to start on { $date }.
 letter-comes-back = We come back around { $date }.
 letter-ask-call-left = The gaps get wider in the dry season and narrower in the humid season. Call us if one opens much wider than we told you, or if a spot looks damp.
 letter-ask-visit = { $years ->

@@ -14,8 +14,8 @@ option-not-possible =
 
 option-only-sections =
     { $count ->
-        [one] This is for section { $sections } only, where most joints opened. Boards and joints elsewhere stay as they are.
-       *[other] This is for sections { $sections } only, where most joints opened. Boards and joints elsewhere stay as they are.
+        [one] This is for section { $sections } only, where most joints opened. Boards elsewhere stay up and are only painted.
+       *[other] This is for sections { $sections } only, where most joints opened. Boards elsewhere stay up and are only painted.
     }
 option-best = “{ $best }” costs least with callbacks included, about { $cost }.
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.

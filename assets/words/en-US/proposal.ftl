@@ -30,8 +30,8 @@ proposal-come-back = { $band ->
 }
 proposal-come-back-paint = Fine cracks in the paint over caulk that holds are not counted here, and not covered. The chance in the letter counts them.
 proposal-water-first = { $count ->
-    [one] Water has gotten into section { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
-   *[other] Water has gotten into sections { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before we seal anything. That is not in this price.
+    [one] Water has gotten into section { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before this work starts. That is not in this price.
+   *[other] Water has gotten into sections { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before this work starts. That is not in this price.
 }
 proposal-no-warranty = This proposal gives no written warranty. State law may still give you rights.
 proposal-against-not-warranted = We advise against this repair, so we can’t warrant that the joints stay closed.

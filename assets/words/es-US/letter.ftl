@@ -117,6 +117,12 @@ letter-paint-all = Después le damos a toda la superficie { $coats ->
    *[other] { $coats } manos de pintura
 }.
 letter-starts = Lo más pronto que podemos empezar es el { $date }.
+letter-left-open = { $count ->
+    [one] Otra junta es demasiado angosta para sellarla: la limpiamos y la pintamos, y queda abierta.
+   *[other] Otras { $count } juntas son demasiado angostas para sellarlas: las limpiamos y las pintamos, y quedan abiertas.
+}
+letter-done-by = Con el tiempo que toma secar, terminamos hacia el { $date }.
+letter-planned = Pensamos empezar el { $date }.
 letter-comes-back = Volvemos hacia el { $date }.
 letter-ask-call-left = Las aberturas se hacen más anchas en la temporada seca y más angostas en la húmeda. Llámenos si una se abre mucho más de lo que le dijimos, o si un lugar se ve húmedo.
 letter-ask-visit = { $years ->

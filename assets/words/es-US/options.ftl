@@ -14,8 +14,8 @@ option-not-possible =
 
 option-only-sections =
     { $count ->
-        [one] Esto es solo para la sección { $sections }, donde se abrieron casi todas las juntas. Las demás tablas y juntas se quedan como están.
-       *[other] Esto es solo para las secciones { $sections }, donde se abrieron casi todas las juntas. Las demás tablas y juntas se quedan como están.
+        [one] Esto es solo para la sección { $sections }, donde se abrieron casi todas las juntas. Las demás tablas no se quitan; solo se pintan.
+       *[other] Esto es solo para las secciones { $sections }, donde se abrieron casi todas las juntas. Las demás tablas no se quitan; solo se pintan.
     }
 option-best = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }.
 option-best-and-next = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }. Sigue “{ $next }” con cerca de { $next_cost }.

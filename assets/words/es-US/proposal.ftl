@@ -82,7 +82,7 @@ paper-proposal-no-work = La opción elegida no lleva trabajo, así que no hay na
 paper-proposal-warning = Lea esto primero
 proposal-come-back-paint = Las grietas finas en la pintura sobre un sellador que aguanta no se cuentan aquí ni se cubren. La probabilidad de la carta sí las cuenta.
 proposal-water-first = { $count ->
-    [one] Entró agua en la sección { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
-   *[other] Entró agua en las secciones { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de sellar nada. Eso no está en este precio.
+    [one] Entró agua en la sección { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de empezar este trabajo. Eso no está en este precio.
+   *[other] Entró agua en las secciones { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de empezar este trabajo. Eso no está en este precio.
 }
 proposal-not-warranted-air = Aberturas que aparecen cuando la humedad del cuarto baja de { $low } o pasa de { $high }, más o menos
