@@ -193,7 +193,8 @@ impl<'a> Stacked<'a> {
             boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
                 >= good_enough(boards.asked)
         };
-        let [low, high] = [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| edge(expected, to, good));
+        let [low, high] =
+            [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| first_edge(expected, to, &good));
         let range = Span { low: Moisture::pct(low), high: Moisture::pct(high) };
         HangDay {
             day,
@@ -264,6 +265,22 @@ impl<'a> Stacked<'a> {
             })
             .collect()
     }
+}
+
+/// How far from `inside` toward `to` it stays good without a break: a chance that hardly changes may fall short and
+/// come back.
+fn first_edge(inside: f64, to: f64, good: &impl Fn(f64) -> bool) -> f64 {
+    const STEP: f64 = 0.5;
+    let step = STEP.copysign(to - inside);
+    let mut reached = inside;
+    while (to - reached).abs() > STEP {
+        let next = reached + step;
+        if !good(next) {
+            return edge(reached, next, good);
+        }
+        reached = next;
+    }
+    edge(reached, to, good)
 }
 
 /// How much each world counts if boards metered then average so much, the likeliest 1.
