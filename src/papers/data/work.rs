@@ -300,7 +300,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "sealant": sealant.map(|volume| figures.volume(volume)),
         "sealed": bead(assessment).is_some() && !assessment.sealed_joints(at).is_empty(),
         "figure": crate::papers::figure::bead_name(at),
-        "too_narrow": here.iter().filter(|joint| joint.at_sealing < job.plan.narrowest).count(),
+        "too_narrow": here.iter().filter(|joint| !assessment.gets_bead(joint)).count(),
         "boards": figures.percent(moisture_on(state, day_of_work(assessment)).to_pct(), 1),
         "wet": state.is_wetted(),
     })
@@ -344,7 +344,7 @@ fn moisture_on(state: &SectionState, day: usize) -> Moisture {
 fn narrow(assessment: &Assessment, words: &Words) -> Option<String> {
     let narrowest = assessment.job.plan.narrowest;
     let sections = assessment.worked_on().filter(|joint| joint.section.is_some());
-    let count = sections.filter(|joint| joint.at_sealing < narrowest).count();
+    let count = sections.filter(|joint| !assessment.gets_bead(joint)).count();
     (count > 0).then(|| say!(words, "paper-narrow-joints", count = count, narrowest = narrowest))
 }
 

@@ -169,13 +169,13 @@ impl<'a> JointMap<'a> {
 
     /// How a joint is drawn.
     fn mark(&self, state: &JointState) -> Mark {
-        let (job, chosen) = (&self.assessment.job, self.assessment.chosen());
+        let chosen = self.assessment.chosen();
         match self.purpose {
             MapFor::Reading if self.first.contains(&state.joint) => Mark::Main,
             MapFor::Evidence if state.gap.is_some_and(|gap| gap.measured) => Mark::Main,
             MapFor::Work if self.worked_on.contains(&state.joint) => {
                 let seals = chosen.is_some_and(|option| matches!(option.outcome, Outcome::Bead { .. }));
-                if seals && state.at_sealing < job.plan.narrowest { Mark::Narrow } else { Mark::Main }
+                if seals && !self.assessment.gets_bead(state) { Mark::Narrow } else { Mark::Main }
             }
             MapFor::Reading | MapFor::Evidence | MapFor::Work => Mark::Plain,
         }
