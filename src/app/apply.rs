@@ -206,7 +206,9 @@ impl App {
     /// Tells once which entries papers would leave out; asked for again, they are written without.
     fn tells_of_refused(&mut self, ctx: &Context) -> bool {
         let refused = entry::refused(ctx);
-        if refused.is_empty() || self.view.told_of == refused {
+        // Told once, it may be done once.
+        let told = std::mem::take(&mut self.view.told_of);
+        if refused.is_empty() || told == refused {
             return false;
         }
         let words = self.words();

@@ -18,9 +18,9 @@ use super::{App, Toast};
 use crate::air::{IndoorAir, LoggerRead, WeatherRead};
 use crate::assess::Assessment;
 use crate::assess::taken;
-use crate::export::{DraftPapers, job_calendar, write_papers, write_record};
-use crate::job::{Catalog, Job, Lessons, Problem, Taken, jobs_in};
-use crate::papers::{Folder, PaperWords, Papers, Templates};
+use crate::export::{DraftPapers, Handed, job_calendar, write_papers, write_record};
+use crate::job::{Catalog, Job, Lessons, Problem, Promise, Taken, jobs_in};
+use crate::papers::{Folder, Paper, PaperWords, Papers, Templates};
 use crate::words::{Say, Words, say, unreadable_file};
 
 /// A task that takes longer is shown, with a button to cancel it.
@@ -56,8 +56,16 @@ pub(super) enum Outcome {
     Weather(Result<WeatherRead, ImportError>),
     Guess(Result<LoggerImport, ImportError>),
     Logger(Box<LoggerImport>, Result<LoggerRead, ImportError>),
-    Papers(PathBuf, Result<Vec<String>, String>),
+    Papers(PathBuf, Result<PapersMade, String>),
     Learned(PathBuf, io::Result<(usize, Lessons)>),
+}
+
+/// What came of writing papers.
+pub(super) struct PapersMade {
+    /// What was held back, and what is wrong with the user's own templates.
+    faults: Vec<String>,
+    /// What the papers tell, where a repair is offered in them.
+    promise: Option<Promise>,
 }
 
 /// The task under way.
@@ -129,7 +137,8 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
         }
         BackgroundTask::WriteRecord(folder, job, unread, words) => {
             let written = write_record(&assess_job(job), &unread, &words, &folder);
-            let written = written.map(|_| Vec::new()).map_err(|error| error.say(&words.owner));
+            let written = written.map(|_| PapersMade { faults: Vec::new(), promise: None });
+            let written = written.map_err(|error| error.say(&words.owner));
             Outcome::Papers(folder, written)
         }
         BackgroundTask::Learn(folder) => {
@@ -140,8 +149,7 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
     (number, outcome)
 }
 
-/// Writes all papers, or those of a delivery; gives back what was held back, and what is wrong with the user's own
-/// templates.
+/// Writes all papers, or those of a delivery.
 fn papers_to(
     folder: &Path,
     (assessment, unread): (&Assessment, &[Problem]),
@@ -149,17 +157,20 @@ fn papers_to(
     words: &PaperWords,
     drafts: DraftPapers,
     canceled: impl Fn() -> bool + Sync,
-) -> Result<Vec<String>, String> {
+) -> Result<PapersMade, String> {
     if assessment.is_delivery_only() {
         return write_record(assessment, unread, words, &folder.join(Folder::Crew.name()))
-            .map(|_| Vec::new())
+            .map(|_| PapersMade { faults: Vec::new(), promise: None })
             .map_err(|error| error.say(&words.owner));
     }
     let calendar = job_calendar(assessment, &words.crew);
     let all = write_papers(papers, calendar.as_deref(), folder, drafts, canceled);
     let all = all.map_err(|error| error.say(&words.owner))?;
     let faults = all.written.iter().filter_map(|paper| paper.fault_text(&words.owner));
-    Ok(all.held_text(&words.owner).into_iter().chain(faults).collect())
+    let faults = all.held_text(&words.owner).into_iter().chain(faults).collect();
+    let offered = all.written.iter().any(|paper| paper.paper == Handed::Paper(Paper::Letter));
+    let promise = offered.then(|| assessment.promise(jiff::ZonedDateTime::now().date())).flatten();
+    Ok(PapersMade { faults, promise })
 }
 
 fn learn(folder: &Path) -> io::Result<(usize, Lessons)> {
@@ -208,7 +219,7 @@ impl App {
             Outcome::Learned(folder, learned) => learned
                 .map(|learned| self.view.drafts.learned = Some(learned))
                 .map_err(|error| unreadable_file(&words, &folder, &error)),
-            Outcome::Papers(folder, written) => self.papers_written(folder, written),
+            Outcome::Papers(folder, written) => self.papers_written(ctx, folder, written),
         };
         if let Err(error) = taken {
             self.fault(error);
@@ -236,10 +247,18 @@ impl App {
 
     fn papers_written(
         &mut self,
+        ctx: &Context,
         folder: PathBuf,
-        written: Result<Vec<String>, String>,
+        written: Result<PapersMade, String>,
     ) -> Result<(), String> {
-        let faults = written?;
+        let PapersMade { faults, promise } = written?;
+        // Of another job that was opened meanwhile nothing was told.
+        if self.services.background.job == self.session.opened
+            && promise.is_some()
+            && promise != self.session.job().promise
+        {
+            self.edit(ctx, "undo-promise", |job| job.promise = promise);
+        }
         let text = say!(self.words(), "papers-written", path = &folder.display().to_string());
         self.settings.papers = Some(folder);
         match faults.as_slice() {

@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use super::context::WindowContext;
 use super::entry::{entry, text_entry};
 use super::lead;
-use super::widgets::term;
+use super::widgets::{closes, names, term};
 use crate::job::fields::{At, Each, Field, Figure, Figures, Item, Mending};
 use crate::job::{Job, Place};
 use crate::measure::{Quantity, Units, parse_date};
@@ -140,15 +140,15 @@ impl WindowContext<'_> {
             let combo = ComboBox::from_id_salt(field.id)
                 .selected_text(context.words.name_of(entries, now))
                 .width(PICK_WIDTH.min(ui.available_width()))
+                .close_behavior(closes(entries.len()))
                 .truncate();
+            let present = position(entries, now);
             let response = combo.show_ui(ui, |ui| {
-                let present = position(entries, now);
-                for (place, entry) in entries.iter().enumerate() {
-                    let chosen = present == Some(place);
-                    if ui.selectable_label(chosen, context.words.called(entry.name())).clicked() && !chosen {
-                        let key = entry.key().to_owned();
-                        context.edit(format!("field-{}", field.id), move |job| set(job, key));
-                    }
+                let all: Vec<_> = entries.iter().map(|entry| context.words.called(entry.name())).collect();
+                let chosen = names(ui, context.words, &all, present);
+                if let Some(place) = chosen.filter(|place| present != Some(*place)) {
+                    let key = entries[place].key().to_owned();
+                    context.edit(format!("field-{}", field.id), move |job| set(job, key));
                 }
             });
             lead::take_focus(&response.response.accessible_name(label));

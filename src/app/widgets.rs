@@ -1,15 +1,17 @@
 //! Small pieces that every tab is made of.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
 use eframe::egui::text::LayoutJob;
 use eframe::egui::{
-    Color32, ComboBox, FontId, Galley, Label, Mesh, Painter, Pos2, Response, RichText, TextEdit, TextStyle,
-    Ui,
+    Color32, ComboBox, FontId, Galley, Key, Label, Mesh, Painter, PopupCloseBehavior, Pos2, Response,
+    RichText, TextEdit, TextStyle, Ui,
 };
 
 use super::lead;
 use super::theme::Palette;
+use crate::named::fold;
 use crate::words::Words;
 
 /// Width of a drop-down list, and the most height it opens to, in points.
@@ -91,6 +93,57 @@ pub(super) fn choose<T: Copy + PartialEq>(
     });
     lead::take_focus(&response.response.accessible_name(name));
     chosen.filter(|choice| *choice != now)
+}
+
+/// So many names can be looked through; a longer list is searched by typing.
+const LOOKED_THROUGH: usize = 12;
+
+/// The names of a drop-down list, `present` the one chosen now; the place of what is clicked. A long list has a field
+/// to type part of a name in, and Enter takes the first that is found. Such a list must close on a click outside
+/// only: see [`closes`].
+pub(super) fn names(
+    ui: &mut Ui,
+    words: &Words,
+    names: &[Cow<'_, str>],
+    present: Option<usize>,
+) -> Option<usize> {
+    let mut chosen = None;
+    let id = ui.scope_id().with("typed");
+    // What was typed is for as long as the list is open.
+    let now = ui.ctx().cumulative_pass_nr();
+    let before: Option<(u64, String)> = ui.data(|data| data.get_temp(id));
+    let mut typed = before.filter(|(pass, _)| pass + 1 >= now).map_or_else(String::new, |(_, typed)| typed);
+    if names.len() > LOOKED_THROUGH {
+        let field = TextEdit::singleline(&mut typed).hint_text(words.text("list-search.hint"));
+        let field = ui.add(field.desired_width(f32::INFINITY));
+        let field = field.accessible_name(words.text("list-search"));
+        if !field.lost_focus() {
+            field.request_focus();
+        }
+    }
+    let wanted = fold(&typed);
+    let found = |name: &str| wanted.split_whitespace().all(|word| fold(name).contains(word));
+    let entered = !wanted.is_empty() && ui.input(|input| input.key_pressed(Key::Enter));
+    for (place, name) in names.iter().enumerate().filter(|(_, name)| found(name)) {
+        let clicked = ui.selectable_label(present == Some(place), name.as_ref()).clicked();
+        if clicked || (entered && chosen.is_none()) {
+            chosen = Some(place);
+        }
+    }
+    if chosen.is_some() {
+        ui.close();
+    }
+    ui.data_mut(|data| data.insert_temp(id, (now, typed)));
+    chosen
+}
+
+/// When a list of so many names closes.
+pub(super) const fn closes(count: usize) -> PopupCloseBehavior {
+    if count > LOOKED_THROUGH {
+        PopupCloseBehavior::CloseOnClickOutside
+    } else {
+        PopupCloseBehavior::CloseOnClick
+    }
 }
 
 /// A field of several lines called `name`; what was typed, when it is left.

@@ -63,7 +63,7 @@ pub struct Recommendation {
 pub struct LastingChance {
     /// The chance, 0 to 1.
     pub chance: f64,
-    /// Where it may lie, as far as the trials can tell.
+    /// Where it lies nine times in ten, by what is not known of the house and its boards.
     pub interval: Span<f64>,
     /// The chance if paint never cracked over a sound bead.
     pub with_sound_paint: f64,

@@ -1,13 +1,20 @@
 //! Later visits held against what was forecast.
 
+use std::borrow::Cow;
+
 use jiff::civil::Date;
 
+use super::Assessment;
+use super::answer::date_after;
+use super::confidence::Recommendation;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
 use super::risk::{RING_SCATTER, is_sealed};
 use super::sections::{JointState, motion};
+use crate::air::IndoorYear;
+use crate::job::{Promise, TOLD_EVERY, ToldChance, ToldJoint, sanitized};
 use crate::joint::HORIZON;
-use crate::measure::{Length, Span, day_of_year};
+use crate::measure::{Length, Percent, Span, day_of_year};
 use crate::repair::Outcome;
 use crate::survey::{LaterGap, LaterVisit};
 use crate::wood::Species;
@@ -111,26 +118,81 @@ impl Surprise {
     }
 }
 
-pub(super) fn follow_up(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
-    inputs.job.later.iter().map(|visit| outcome(visit, inputs, options)).collect()
+impl Assessment {
+    /// What papers written on a day tell, to hold later visits against; `None` where they offer no repair, and
+    /// once the work is done or a joint was looked at again.
+    pub fn promise(&self, told_on: Date) -> Option<Promise> {
+        let Recommendation { method, quote, lasting, .. } = self.verdict().recommended?;
+        if !self.job.may_promise() {
+            return None;
+        }
+        let job = &sanitized(&self.job);
+        let inputs = OptionInputs {
+            job,
+            catalog: &self.catalog,
+            layouts: &self.layouts,
+            sections: &self.sections,
+            joints: &self.joints,
+            seal_day: self.seal_day,
+            held: self.year.as_ref().map_or(1.0, IndoorYear::humidity_control_share),
+        };
+        let pct = |chance: f64| Percent::pct(100.0 * chance);
+        Some(Promise {
+            told_on,
+            program: env!("CARGO_PKG_VERSION").to_owned(),
+            visited: job.visited,
+            option: method,
+            total: quote?.total,
+            seal_on: self.lays_beads().then(|| date_after(job, self.seal_day)),
+            lasts: lasting.map(|lasting| ToldChance {
+                chance: pct(lasting.chance),
+                low: pct(lasting.interval.low),
+                high: pct(lasting.interval.high),
+                until: lasting.until,
+            }),
+            joints: told_joints(&inputs, &self.options, |state| state.gap.is_some_and(|gap| gap.measured)),
+        })
+    }
 }
 
-fn outcome(visit: &LaterVisit, inputs: &OptionInputs<'_>, options: &[RepairOption]) -> VisitOutcome {
+pub(super) fn follow_up(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
+    let job = inputs.job;
+    let (visited, told) = match &job.promise {
+        Some(promise) => (promise.visited, Cow::Borrowed(promise.joints.as_slice())),
+        None => (job.visited, Cow::Owned(told_joints(inputs, options, |state| looked_at(state, inputs)))),
+    };
+    job.later.iter().map(|visit| outcome(visit, visited, &told, inputs)).collect()
+}
+
+/// Whether a later visit measured a joint.
+fn looked_at(state: &JointState, inputs: &OptionInputs<'_>) -> bool {
+    let surface = &inputs.job.surfaces[state.surface].name;
+    let joint = &inputs.layouts[state.surface].joints[state.joint].label;
+    let mut gaps = inputs.job.later.iter().flat_map(|visit| &visit.gaps);
+    gaps.any(|gap| gap.surface == *surface && gap.joint == *joint)
+}
+
+fn outcome(visit: &LaterVisit, visited: Date, told: &[ToldJoint], inputs: &OptionInputs<'_>) -> VisitOutcome {
     let finished = inputs.job.done.finished;
     let after_work = finished.is_some_and(|finished| visit.on > finished);
-    let days = (visit.on - inputs.job.visited).get_days();
+    let days = (visit.on - visited).get_days();
     let day = usize::try_from(days).ok().filter(|day| *day < HORIZON);
     let one = |gap: &LaterGap| {
-        let (at, state) = place(gap, inputs)?;
+        let told = told.iter().find(|told| told.surface == gap.surface && told.joint == gap.joint);
         Some(LaterReading {
             surface: gap.surface.clone(),
             joint: gap.joint.clone(),
             width: gap.width?,
-            forecast: if after_work { None } else { forecast(state, inputs, day?) },
-            chance: if after_work { chance(at, inputs, options) } else { None },
+            forecast: if after_work { None } else { told.and_then(|told| forecast(told, day?)) },
+            chance: if after_work {
+                told.and_then(|told| told.opens).map(Percent::to_fraction)
+            } else {
+                None
+            },
         })
     };
-    let readings: Vec<LaterReading> = visit.gaps.iter().filter_map(one).collect();
+    let drawn = |gap: &&LaterGap| is_drawn(gap, inputs);
+    let readings: Vec<LaterReading> = visit.gaps.iter().filter(drawn).filter_map(one).collect();
     let verdict = match (day, after_work) {
         _ if readings.is_empty() => VisitVerdict::NothingMeasured,
         // What has opened has; only what is still shut may open yet.
@@ -155,18 +217,50 @@ fn dry_weeks_came(on: Date, inputs: &OptionInputs<'_>) -> bool {
     (0..i64::from(days)).any(|day| Some((start + day).rem_euclid(365)) == driest)
 }
 
-/// The joint of a reading, with its place among the assessment's joints.
-fn place<'a>(gap: &LaterGap, inputs: &OptionInputs<'a>) -> Option<(usize, &'a JointState)> {
-    let surface = inputs.job.surfaces.iter().position(|surface| surface.name == gap.surface)?;
-    let joint = inputs.layouts[surface].joints.iter().position(|joint| joint.label == gap.joint)?;
-    inputs.joints.iter().enumerate().find(|(_, state)| state.surface == surface && state.joint == joint)
+/// Whether there is such a joint in the drawing.
+fn is_drawn(gap: &LaterGap, inputs: &OptionInputs<'_>) -> bool {
+    let mut surfaces = inputs.job.surfaces.iter().zip(inputs.layouts);
+    let surface = surfaces.find(|(surface, _)| surface.name == gap.surface);
+    surface.is_some_and(|(_, layout)| layout.joints.iter().any(|joint| joint.label == gap.joint))
 }
 
-/// The gap that was forecast for a day, and where nine in ten should lie.
+/// What is told of the joints that `wanted` picks: the gap every seven days, and the chance that it opens by
+/// the chosen option.
+pub(super) fn told_joints(
+    inputs: &OptionInputs<'_>,
+    options: &[RepairOption],
+    wanted: impl Fn(&JointState) -> bool,
+) -> Vec<ToldJoint> {
+    let all = inputs.joints.iter().enumerate().filter(|(_, state)| wanted(state));
+    let hundredths = |length: Length| quantized(100.0 * length.to_mm());
+    let one = |(at, state): (usize, &JointState)| {
+        let days = (0..HORIZON).step_by(TOLD_EVERY);
+        let (gaps, reach) = days
+            .map_while(|day| expected(state, inputs, day))
+            .map(|(gap, reach)| (hundredths(gap), hundredths(reach)))
+            .unzip();
+        let opens = chance(at, inputs, options).map(|chance| Percent::pct(100.0 * chance));
+        ToldJoint {
+            surface: inputs.job.surfaces[state.surface].name.clone(),
+            joint: inputs.layouts[state.surface].joints[state.joint].label.clone(),
+            opens,
+            gaps,
+            reach,
+        }
+    };
+    all.map(one).collect()
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "a cast of floats saturates")]
+const fn quantized(hundredths: f64) -> i32 {
+    hundredths.round() as i32
+}
+
+/// The gap expected on a day, negative where boards push, and how far to either side nine in ten should lie.
 ///
 /// What nobody knew at the visit adds up as variances: the gap itself, how much these boards move,
 /// what plausible worlds differ by, and the gauge.
-fn forecast(state: &JointState, inputs: &OptionInputs<'_>, day: usize) -> Option<(Length, Span<Length>)> {
+fn expected(state: &JointState, inputs: &OptionInputs<'_>, day: usize) -> Option<(Length, Length)> {
     let joint = &inputs.layouts[state.surface].joints[state.joint];
     let section = &inputs.sections[state.section?];
     let motion = motion(joint, state, inputs.sections)?;
@@ -176,7 +270,12 @@ fn forecast(state: &JointState, inputs: &OptionInputs<'_>, day: usize) -> Option
     let worlds = joint.moves_across.to_m() * section.worlds.narrowing_sd(day);
     let known = state.gap?.gap.sd.to_m();
     let variance: f64 = [known, moved, worlds, GAUGE.to_m()].iter().map(|sd| sd * sd).sum();
-    let reach = Length::m(NINE_IN_TEN * variance.sqrt());
+    Some((expected, Length::m(NINE_IN_TEN * variance.sqrt())))
+}
+
+/// The gap that was told for a day, and where nine in ten should lie.
+fn forecast(told: &ToldJoint, day: usize) -> Option<(Length, Span<Length>)> {
+    let (expected, reach) = told.on(day)?;
     // Out to the next 64th, so that no reading looks inside and counts as outside.
     let step = |length: Length, round: fn(f64) -> f64| {
         Length::inches(round(length.to_inches() * 64.0) / 64.0).max(Length::ZERO)

@@ -30,6 +30,7 @@ mod section_worlds;
 mod sections;
 mod start;
 mod through_time;
+mod treated;
 mod typical_joint;
 mod verdict;
 mod work;
@@ -510,14 +511,14 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
 }
 
 /// The sections by what was known on the first visit, where there were later ones: what was forecast
-/// then must not know what came after.
+/// then must not know what came after. What the papers told needs none of it.
 fn first_visit(
     job: &Job,
     catalog: &Catalog,
     layouts: &[SurfaceLayout],
     gaps: &GapSurvey,
 ) -> Option<Vec<SectionState>> {
-    if job.later.is_empty() {
+    if job.later.is_empty() || job.promise.is_some() {
         return None;
     }
     let beliefs = beliefs::weighed(job, catalog, layouts, Readings::FirstVisit)?;

@@ -12,7 +12,7 @@ use crate::job::{Catalog, Job};
 use crate::measure::{Humidity, Length, day_of_year};
 use crate::ready::{
     Aim, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook,
-    PlannedBoards, USUAL_READINGS, Window, caulking, easier, good_enough, look, movement, window,
+    PlannedBoards, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough, look, movement, window,
 };
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
@@ -191,7 +191,8 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     let aim = match (next.joints, hang) {
         (Joints::Sealed, Some(hang)) => Aim { moisture: hang.moisture, gap: hang.gap },
         (Joints::Sealed, None) => own.best,
-        (Joints::Open, _) => window(&caulked, &moved, figures, next.gap).best,
+        (Joints::Open, Some(hang)) => aim_at(&caulked, &moved, figures, next.gap, hang.moisture),
+        (Joints::Open, None) => window(&caulked, &moved, figures, next.gap).best,
     };
     Some(NextInstallFindings {
         first,

@@ -8,6 +8,7 @@ use statrs::statistics::Statistics as _;
 use super::beliefs::{Beliefs, KnownSection};
 use super::laid::LaidBeads;
 use super::section_worlds::{MeanGap, PastWeek, SectionWorlds, WEEK, week};
+use super::treated::treated;
 use crate::air::IndoorYear;
 use crate::belief::{AgainstMarks, Cause, Course, against_marks};
 use crate::job::fields::{self, At, Field};
@@ -15,7 +16,6 @@ use crate::job::{Catalog, Job, Place, Problem, SectionFault};
 use crate::joint::{BoardMotion, BoardYears, Demand, HORIZON, JointMotion, demand};
 use crate::measure::{Area, Estimate, Length, Moisture, Span, day_of_year};
 use crate::ready::moisture_after;
-use crate::repair::Scope;
 use crate::surface::{BoardSpec, Joint, JointKind, SurfaceLayout};
 use crate::survey::{GapEstimate, GapSurvey, MoistureNow, SectionGaps, moisture_readings, readings_behind};
 use crate::wood::drying::Panel;
@@ -400,14 +400,10 @@ pub(super) fn joint_states(
     estimates: &[Vec<Option<GapEstimate>>],
 ) -> Vec<JointState> {
     let mut states = Vec::new();
-    let of_all = layouts.iter().zip(estimates).fold((0, 0), |(open, all), (laid, own)| {
-        let here = measured_open(job, laid, own, None);
-        (open + here.0, all + here.1)
-    });
+    let treated = treated(job, layouts, estimates);
     for (surface, laid) in layouts.iter().enumerate() {
         let first = sections.partition_point(|state| state.surface < surface);
         let of_surface = &sections[first..];
-        let mostly = mostly_open(job, laid, &estimates[surface], of_all);
         for (index, joint) in laid.joints.iter().enumerate() {
             let gap = estimates[surface][index];
             let assessment = of_surface
@@ -420,7 +416,7 @@ pub(super) fn joint_states(
                 joint: index,
                 section,
                 gap,
-                treated: is_treated(job, joint, gap, mostly[joint.section.min(mostly.len() - 1)]),
+                treated: treated[surface][index],
                 extremes: None,
                 push: Length::ZERO,
                 at_sealing: Length::ZERO,
@@ -468,50 +464,6 @@ pub(super) fn slides(job: &Job, joint: &Joint, surface: usize) -> (Length, Lengt
 pub(super) fn tongue(job: &Job, surface: usize, joint: &Joint) -> Option<Length> {
     let board = &job.surfaces[surface].sections[joint.section].board;
     board.tongue().filter(|_| joint.kind == JointKind::BoardEdge)
-}
-
-/// How many joints that were measured are open, and how many were measured.
-type Measured = (usize, usize);
-
-/// Of these joints, and of those in `section` alone if one is given.
-fn measured_open(
-    job: &Job,
-    laid: &SurfaceLayout,
-    estimates: &[Option<GapEstimate>],
-    section: Option<usize>,
-) -> Measured {
-    let own =
-        laid.joints.iter().zip(estimates).filter(|(joint, _)| section.is_none_or(|at| joint.section == at));
-    let measured = own.filter_map(|(_, gap)| gap.filter(|gap| gap.measured));
-    measured
-        .fold((0, 0), |(open, all), gap| (open + usize::from(gap.gap.mean >= job.plan.open_from), all + 1))
-}
-
-/// For each section whether most of its joints that were measured are open: only then those that were not count as
-/// open too. Where hardly any was measured, by those of the whole job.
-fn mostly_open(
-    job: &Job,
-    laid: &SurfaceLayout,
-    estimates: &[Option<GapEstimate>],
-    of_all: Measured,
-) -> Vec<bool> {
-    /// Fewer joints say nothing of a section.
-    const FEW: usize = 2;
-    let of = |section: usize| {
-        let own = measured_open(job, laid, estimates, Some(section));
-        let (open, all) = if own.1 < FEW { of_all } else { own };
-        2 * open >= all
-    };
-    (0..laid.sections.len().max(1)).map(of).collect()
-}
-
-fn is_treated(job: &Job, joint: &Joint, gap: Option<GapEstimate>, mostly_open: bool) -> bool {
-    let told = gap.filter(|gap| gap.measured || mostly_open);
-    let open = told.is_some_and(|gap| gap.gap.mean >= job.plan.open_from);
-    match job.plan.scope {
-        Scope::OpenJoints => open,
-        Scope::EveryBoardJoint => open || joint.kind == JointKind::BoardEdge,
-    }
 }
 
 /// Fills in what a bead put in on `seal_day` would have to take.

@@ -65,6 +65,8 @@ pub(super) enum Command {
         languages: PaperLanguages,
         #[arg(long)]
         draft: bool,
+        #[arg(long)]
+        keep: bool,
     },
     Schema {
         #[arg(long)]

@@ -21,7 +21,7 @@ use crate::export::{
     DraftPapers, NextInstallReport, OutFolder, Report, WriteError, export, job_calendar, job_schema,
     joints_csv, report_schema, write_papers, write_record, year_csv,
 };
-use crate::job::{Job, demo_job};
+use crate::job::{Job, demo_job, file};
 use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Arg, Language, Say as _, Words, languages, next_install, say};
 
@@ -105,7 +105,7 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             ready(&Opened::load(&job)?, json, out.as_deref(), &languages)
         }
         Command::Rates { folder, prices } => rates(&folder, prices.as_deref()),
-        Command::Papers { job, out, templates, languages, draft } => {
+        Command::Papers { job, out, templates, languages, draft, keep } => {
             let said = |error: crate::papers::PaperError| error.say(&plain_words());
             let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
             let templates = templates.unwrap_or_default();
@@ -113,7 +113,11 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
                 let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
                 let folder = if several { out.join(stem) } else { out.clone() };
                 let drafts = if draft { DraftPapers::Write } else { DraftPapers::HoldBack };
-                papers(opened, &folder, templates.clone(), &languages, drafts)
+                let outcome = papers(opened, &folder, templates.clone(), &languages, drafts)?;
+                if keep {
+                    keep_promise(path, opened)?;
+                }
+                Ok(outcome)
             })
         }
         Command::Schema { job } => {
@@ -262,6 +266,18 @@ fn papers(
         delivery_papers(opened, &words, &out.join(Folder::Crew.name()))?;
     }
     Ok(if good { judged(opened) } else { Outcome::Faulty })
+}
+
+/// Keeps what the papers told in the job's file, to hold later visits against. What could not be read of the file
+/// would be lost with it, so then nothing is kept.
+fn keep_promise(path: &Path, opened: &Opened) -> Result<(), String> {
+    let today = jiff::ZonedDateTime::now().date();
+    let Some(promise) = opened.assessment.promise(today).filter(|_| opened.unread.is_empty()) else {
+        eprintln!("{}", opened.words().text("command-line-nothing-kept"));
+        return Ok(());
+    };
+    let job = Job { promise: Some(promise), ..Job::clone(&opened.assessment.job) };
+    file::save(&job, path).map_err(|error| error.say(&opened.words()))
 }
 
 /// Writes files to a folder and prints where each is.

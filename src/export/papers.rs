@@ -182,8 +182,12 @@ pub fn write_papers(
     cancelled: impl Fn() -> bool + Sync,
 ) -> Result<PapersWritten, PapersError> {
     let is_held = |paper: &Handed| !papers.held_back(paper.like()).is_empty();
-    let (held, wanted): (Vec<Handed>, Vec<Handed>) =
-        Handed::all().into_iter().partition(|paper| drafts == DraftPapers::HoldBack && is_held(paper));
+    // Before anything came there is nothing to report.
+    let is_due = |paper: &Handed| *paper != Handed::Paper(Paper::FollowUpReport) || papers.has_later_visits();
+    let (held, wanted): (Vec<Handed>, Vec<Handed>) = Handed::all()
+        .into_iter()
+        .filter(is_due)
+        .partition(|paper| drafts == DraftPapers::HoldBack && is_held(paper));
     let make = |paper: Handed| -> Result<Option<_>, PaperError> {
         if cancelled() {
             return Ok(None);

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::catalog::Catalog;
 use super::letterhead::{Contractor, OwnWords};
 use super::price_book::PriceBook;
+use super::promise::Promise;
 use super::proposal::ProposalTerms;
 use super::received::BoardsReceived;
 use crate::air::{IndoorAir, LoggedAir, WinterAir};
@@ -68,6 +69,9 @@ pub struct Job {
     /// `None` before it was first saved.
     #[serde(rename = "shelf")]
     pub price_book: Option<PriceBook>,
+    /// What the papers told; `None` before they were written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub promise: Option<Promise>,
     /// What the work took.
     pub done: Done,
     /// Later visits.
@@ -104,6 +108,7 @@ impl Default for Job {
             logged: None,
             plan: Plan::default(),
             price_book: None,
+            promise: None,
             done: Done::default(),
             later: Vec::new(),
             next_install: None,
@@ -198,10 +203,7 @@ impl Job {
         let Some(renamed) = on.sections.get_mut(section) else { return };
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
         let (surface, old_label) = (on.name.clone(), format!("{old} "));
-        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
-        let later = later.map(|gap| (&gap.surface, &mut gap.joint));
-        let gaps = self.survey.gaps.iter_mut().map(|gap| (&gap.surface, &mut gap.joint));
-        for (_, joint) in gaps.chain(later).filter(|(on, _)| **on == surface) {
+        for (_, joint) in self.named_joints().filter(|(on, _)| **on == surface) {
             if let Some(rest) = joint.strip_prefix(&old_label) {
                 *joint = format!("{name} {rest}");
             }
@@ -229,10 +231,7 @@ impl Job {
             // Farther off than a board it is another joint.
             (apart(nearest) < 0.14 && nearest.label != label).then(|| nearest.label.clone())
         };
-        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
-        let later = later.map(|gap| (&gap.surface, &mut gap.joint));
-        let gaps = self.survey.gaps.iter_mut().map(|gap| (&gap.surface, &mut gap.joint));
-        for (_, joint) in gaps.chain(later).filter(|(on, _)| **on == name) {
+        for (_, joint) in self.named_joints().filter(|(on, _)| **on == name) {
             if let Some(label) = moved(joint) {
                 *joint = label;
             }
@@ -250,9 +249,7 @@ impl Job {
     pub fn rename_surface(&mut self, surface: usize, name: &str) {
         let Some(renamed) = self.surfaces.get_mut(surface) else { return };
         let old = std::mem::replace(&mut renamed.name, name.to_owned());
-        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps).map(|gap| &mut gap.surface);
-        let gaps = self.survey.gaps.iter_mut().map(|gap| &mut gap.surface);
-        for surface in gaps.chain(later).filter(|surface| **surface == old) {
+        for (surface, _) in self.named_joints().filter(|(surface, _)| **surface == old) {
             name.clone_into(surface);
         }
         for reading in self.survey.moistures.iter_mut().filter(|r| r.surface == old) {
@@ -261,5 +258,20 @@ impl Job {
         if let Some(trial) = self.plan.trial.as_mut().filter(|t| t.surface == old) {
             trial.surface = name.to_owned();
         }
+    }
+
+    /// Surface and joint by which readings, later visits and what was told of joints refer to them.
+    fn named_joints(&mut self) -> impl Iterator<Item = (&mut String, &mut String)> {
+        let gaps = self.survey.gaps.iter_mut().map(|gap| (&mut gap.surface, &mut gap.joint));
+        let later = self.later.iter_mut().flat_map(|visit| &mut visit.gaps);
+        let later = later.map(|gap| (&mut gap.surface, &mut gap.joint));
+        let told = self.promise.iter_mut().flat_map(|promise| &mut promise.joints);
+        gaps.chain(later).chain(told.map(|told| (&mut told.surface, &mut told.joint)))
+    }
+
+    /// Whether what the papers tell today is still what later visits are to be held against: not once the work is
+    /// done, or a joint was looked at again.
+    pub fn may_promise(&self) -> bool {
+        self.done.finished.is_none() && self.later.iter().all(|visit| visit.gaps.is_empty())
     }
 }

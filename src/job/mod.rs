@@ -20,6 +20,7 @@ mod line_ids;
 mod price_book;
 mod price_file;
 mod problem;
+mod promise;
 mod proposal;
 mod reading_table;
 mod received;
@@ -43,6 +44,7 @@ pub use problem::{
     BookFault, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, Place, PlanFault, Problem,
     RangeFault, ReadingFault, SectionFault, Severity, Unread,
 };
+pub use promise::{Promise, TOLD_EVERY, ToldChance, ToldJoint};
 pub use proposal::ProposalTerms;
 pub use reading_table::{TableFault, TableRule, read_gaps, read_moistures};
 pub use received::BoardsReceived;

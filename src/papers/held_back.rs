@@ -62,7 +62,9 @@ pub fn held_back(paper: Paper, assessment: &Assessment, unread: &[Problem]) -> O
     let measured = || assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured));
     match paper {
         Paper::MeasuringSheet => None,
-        Paper::EvidenceSheet | Paper::FollowUpCard => (!measured()).then_some(HeldBack::NothingMeasured),
+        Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport => {
+            (!measured()).then_some(HeldBack::NothingMeasured)
+        }
         _ => (!assessment.answer.is_complete()).then_some(HeldBack::Incomplete),
     }
 }
@@ -78,11 +80,12 @@ fn depends_on(paper: Paper, problem: &Problem) -> bool {
     match part {
         "surfaces" => true,
         // The plan and its prices make the repair, its days and what it costs.
-        "plan" | "shelf" => {
-            !matches!(paper, Paper::MeasuringSheet | Paper::EvidenceSheet | Paper::FollowUpCard)
-        }
+        "plan" | "shelf" => !matches!(
+            paper,
+            Paper::MeasuringSheet | Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport
+        ),
         "contractor" | "wording" | "proposal" => matches!(paper, Paper::Letter | Paper::Proposal),
-        "done" => paper == Paper::FollowUpCard,
+        "done" | "later" => matches!(paper, Paper::FollowUpCard | Paper::FollowUpReport),
         "next_install" => false,
         // Readings, air and dates: everything but the sheet for reading anew.
         _ => paper != Paper::MeasuringSheet,

@@ -19,6 +19,7 @@ pub struct Papers {
     page: PageData,
     templates: Templates,
     held: Vec<(Paper, Vec<String>)>,
+    later_visits: bool,
 }
 
 impl Papers {
@@ -51,7 +52,13 @@ impl Papers {
             Some((paper, held.reasons(assessment, &words.owner)))
         };
         let held = Paper::ALL.into_iter().filter_map(held).collect();
-        Self { owner, crew, page, templates, held }
+        let later_visits = assessment.follow_up.iter().any(|visit| !visit.readings.is_empty());
+        Self { owner, crew, page, templates, held, later_visits }
+    }
+
+    /// Whether any joint was looked at again.
+    pub const fn has_later_visits(&self) -> bool {
+        self.later_visits
     }
 
     /// Why a paper is held back, a line for each reason; nothing where it is not. It can be typeset still, and each

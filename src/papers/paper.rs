@@ -24,6 +24,8 @@ pub enum Paper {
     EvidenceSheet,
     /// What to measure again, where and when.
     FollowUpCard,
+    /// What was told, and what later visits found.
+    FollowUpReport,
 }
 
 /// Who reads a paper.
@@ -62,7 +64,7 @@ impl Folder {
 
 impl Paper {
     /// All of them.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Letter,
         Self::Proposal,
         Self::PriceSheet,
@@ -72,6 +74,7 @@ impl Paper {
         Self::MeasuringSheet,
         Self::EvidenceSheet,
         Self::FollowUpCard,
+        Self::FollowUpReport,
     ];
 
     /// The stem of its file name, which is also its key in the data of templates.
@@ -86,13 +89,16 @@ impl Paper {
             Self::MeasuringSheet => "measuring-sheet",
             Self::EvidenceSheet => "evidence-sheet",
             Self::FollowUpCard => "follow-up-card",
+            Self::FollowUpReport => "follow-up-report",
         }
     }
 
     /// Who reads it.
     pub const fn reader(self) -> Reader {
         match self {
-            Self::Letter | Self::Proposal | Self::PriceSheet | Self::EvidenceSheet => Reader::Owner,
+            Self::Letter | Self::Proposal | Self::PriceSheet | Self::EvidenceSheet | Self::FollowUpReport => {
+                Reader::Owner
+            }
             Self::WorkOrder
             | Self::CrewCard
             | Self::BuyingList
@@ -104,7 +110,7 @@ impl Paper {
     /// The folder it is written to, so that what is meant for one pair of eyes is not handed to another.
     pub const fn folder(self) -> Folder {
         match self {
-            Self::Letter | Self::Proposal => Folder::Owner,
+            Self::Letter | Self::Proposal | Self::FollowUpReport => Folder::Owner,
             Self::PriceSheet => Folder::Inside,
             Self::EvidenceSheet => Folder::Claim,
             Self::WorkOrder
@@ -127,6 +133,7 @@ impl Paper {
             Self::BuyingList => include_str!("../../assets/papers/buying-list.typ"),
             Self::EvidenceSheet => include_str!("../../assets/papers/evidence-sheet.typ"),
             Self::FollowUpCard => include_str!("../../assets/papers/follow-up-card.typ"),
+            Self::FollowUpReport => include_str!("../../assets/papers/follow-up-report.typ"),
         }
     }
 }

@@ -43,16 +43,16 @@ impl Verdict {
 pub struct Ready {
     /// The first day with even odds.
     pub even: i64,
-    /// The first day on which the chance asked for is reached.
+    /// The first day on which the chance is good enough.
     pub sure: i64,
 }
 
 impl Ready {
-    /// From the chances of the days; `None` where nothing as good as what is asked is reached from `today` on.
-    pub(super) fn of(chances: &[(Length, Chances)], today: usize, asked: f64) -> Option<Self> {
+    /// From the chances of the days; `None` where nothing good enough is reached from `today` on.
+    pub(super) fn of(chances: &[(Length, Chances)], today: usize, enough: f64) -> Option<Self> {
         let first = |least: f64| (today..chances.len()).find(|&day| chances[day].1.holds >= least);
         let day = |day: usize| i64::try_from(day).unwrap_or(i64::MAX);
-        let sure = first(good_enough(asked))?;
+        let sure = first(enough)?;
         Some(Self { even: day(first(0.5)?), sure: day(sure) })
     }
 }
@@ -142,8 +142,8 @@ impl Lever {
 
 /// What the verdict follows from.
 pub(super) struct Case<'a> {
-    /// Chance asked for.
-    pub asked: f64,
+    /// The chance that is good enough.
+    pub enough: f64,
     /// How many boards were measured.
     pub measured: usize,
     /// Chances by day, as the boards lie.
@@ -176,6 +176,17 @@ pub fn good_enough(asked: f64) -> f64 {
     asked - AS_GOOD
 }
 
+/// A plan that falls short of what is asked by no more than this is not turned down for it: what it falls short by
+/// is told.
+const SHORT: f64 = 0.03;
+
+/// The chance that counts as good enough where boards at their best moisture reach `best`. Where that is a little
+/// less than what is asked, it is as near to the best as it else would be to what is asked: in a room that keeps
+/// boards just short of it for weeks, tenths of a point would make the day otherwise.
+pub(super) fn as_good_as_it_gets(asked: f64, best: f64) -> f64 {
+    good_enough(best.clamp(asked - SHORT, asked))
+}
+
 /// Fewer boards than this say too little to wait for.
 const FEW: usize = 4;
 /// Boards of one delivery differ by little more than a per cent: these are two.
@@ -186,7 +197,7 @@ const EVEN: f64 = 0.5;
 /// What to do.
 pub(super) fn gate(case: &Case<'_>) -> Gate {
     let now = case.chances[case.today].1;
-    let enough = good_enough(case.asked);
+    let enough = case.enough;
     let most = |of: &[(Length, Chances)]| of.iter().map(|(_, chance)| chance.holds).fold(0.0, f64::max);
     let waiting = most(&case.chances[case.today..]);
     let best = case.levers.iter().map(|(.., best)| *best).fold(waiting.max(case.possible), f64::max);

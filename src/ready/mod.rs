@@ -26,4 +26,4 @@ pub use lot::{Lot, LotReading};
 pub use movement::{Movement, movement};
 pub use outlook::{HORIZON, Outlook, Remedy, look};
 pub use stack::{Kept, Piling, Stack, StackFigures, moisture_after};
-pub use window::{Aim, DRIEST, Window, window};
+pub use window::{Aim, DRIEST, Window, aim_at, window};

@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use super::boards::Chances;
-use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate, good_enough};
+use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
 use super::stacked::Stacked;
 use crate::belief::StackCourse;
@@ -51,12 +51,11 @@ pub struct Outlook {
 }
 
 impl Outlook {
-    /// Whether the boards are wanted on a day on which the chance is clearly less than what is as good as the one
-    /// asked for.
-    pub fn is_wanted_too_early(&self, asked: f64) -> bool {
+    /// Whether the boards are wanted on a day on which the chance is clearly less than what is `enough`.
+    pub fn is_wanted_too_early(&self, enough: f64) -> bool {
         /// Chances that differ by less are not told apart.
         const CLEARLY: f64 = 0.02;
-        self.gate.late && self.wanted.is_some_and(|chance| chance < good_enough(asked) - CLEARLY)
+        self.gate.late && self.wanted.is_some_and(|chance| chance < enough - CLEARLY)
     }
 
     /// The days, and when the stack is ready, if it is left as it lies.
@@ -74,11 +73,11 @@ struct Followed {
 }
 
 impl Followed {
-    fn new(stacked: &Stacked<'_>, lever: Option<Lever>, (today, asked): (usize, f64)) -> Option<Self> {
+    fn new(stacked: &Stacked<'_>, lever: Option<Lever>, (today, enough): (usize, f64)) -> Option<Self> {
         let course = stacked.course(lever, today + HORIZON)?;
         let days = (0..=today + HORIZON).into_par_iter();
         let chances: Vec<(Length, Chances)> = days.map(|day| stacked.chances(&course, day)).collect();
-        let ready = Ready::of(&chances, today, asked);
+        let ready = Ready::of(&chances, today, enough);
         Some(Self { course, chances, ready })
     }
 
@@ -92,13 +91,13 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let stacked = Stacked::weighed(known)?;
     let today = known.today.max(0);
     let at = usize::try_from(today).unwrap_or(0);
-    let asked = known.boards.asked;
-    let as_is = Followed::new(&stacked, None, (at, asked))?;
+    let enough = known.window.enough;
+    let as_is = Followed::new(&stacked, None, (at, enough))?;
     let measured = !known.readings.is_empty();
     let with: Vec<(Lever, Followed)> = Lever::ALL
         .into_iter()
         .filter(|lever| measured && lever.applies_to(known.stack))
-        .filter_map(|lever| Some((lever, Followed::new(&stacked, Some(lever), (at, asked))?)))
+        .filter_map(|lever| Some((lever, Followed::new(&stacked, Some(lever), (at, enough))?)))
         .collect();
     let lot = stacked.now(&as_is.course, at);
     let promise = known.promised.filter(|_| measured).map(|most| stacked.promise(most));
@@ -106,7 +105,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         with.iter().map(|(lever, followed)| (*lever, followed.ready, followed.best(at))).collect();
     let window = known.window;
     let gate = gate(&Case {
-        asked,
+        enough,
         measured: known.readings.len(),
         chances: &as_is.chances,
         today: at,

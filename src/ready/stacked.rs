@@ -5,7 +5,7 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::boards::{Chances, below};
-use super::gate::{Lever, Promise, good_enough};
+use super::gate::{Lever, Promise};
 use super::known::{DryShell, HangDay, Known, LotNow, USUAL_READINGS, WatchDay};
 use super::lot::{Lot, LotReading, reading_variance};
 use super::movement::Movement;
@@ -191,7 +191,7 @@ impl<'a> Stacked<'a> {
             let wet = |world: usize| self.wet(course, (at, beyond), world);
             let (boards, figures) = (self.known.boards, self.known.figures);
             boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
-                >= good_enough(boards.asked)
+                >= self.known.window.enough
         };
         let [low, high] =
             [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| first_edge(expected, to, &good));

@@ -1,7 +1,7 @@
 //! How wet boards may be when they go up, and the gap to leave.
 
 use super::boards::PlannedBoards;
-use super::gate::good_enough;
+use super::gate::{as_good_as_it_gets, good_enough};
 use super::movement::Movement;
 use super::stack::StackFigures;
 use crate::measure::{Length, Moisture, Span, bisect};
@@ -17,6 +17,8 @@ pub struct Window {
     pub best: Aim,
     /// The chance there, 0 to 1.
     pub chance: f64,
+    /// The chance that counts as good enough for these boards in this room, 0 to 1: see [`good_enough`].
+    pub enough: f64,
 }
 
 /// A mean moisture to hang boards at, and the gap to leave at each joint: the drier they are, the wider.
@@ -110,20 +112,16 @@ pub fn window(
     gap: Option<Length>,
 ) -> Window {
     let few = worlds.thinned(WORLDS);
-    let spread = LAIN * figures.spread.middle;
-    let chance =
-        |moisture: f64, gap: Length| boards.chances(&few, gap, figures, |_| (moisture, spread)).holds;
-    let gap_at = |moisture: f64| gap.unwrap_or_else(|| least_gap(boards.asked, |gap| chance(moisture, gap)));
-    let at = |moisture: f64| chance(moisture, gap_at(moisture));
-    let (midpoint, enough) = (worlds.midpoint(), good_enough(boards.asked));
+    let gap_at = |moisture: f64| gap_to_leave(boards, &few, figures, gap, moisture);
+    let at = |moisture: f64| chance(boards, &few, figures, (moisture, gap_at(moisture)));
+    let midpoint = worlds.midpoint();
     let at_midpoint = at(midpoint);
-    let (best, holds) = if at_midpoint >= enough {
-        (midpoint, at_midpoint)
-    } else {
-        let found = best_moisture(at);
-        // What is hardly better elsewhere is no reason to leave the middle.
-        if at_midpoint > found.1 - NEARLY && found.1 < enough { (midpoint, at_midpoint) } else { found }
-    };
+    let top = if at_midpoint >= boards.asked { (midpoint, at_midpoint) } else { best_moisture(at) };
+    let enough = as_good_as_it_gets(boards.asked, top.1.max(at_midpoint));
+    // What is hardly better elsewhere is no reason to leave the middle.
+    let in_the_middle =
+        at_midpoint >= good_enough(boards.asked) || (at_midpoint > top.1 - NEARLY && top.1 < enough);
+    let (best, holds) = if in_the_middle { (midpoint, at_midpoint) } else { top };
     let aim = Aim { moisture: Moisture::pct(best), gap: gap_at(best) };
     // Drier boards get a wider gap.
     let good = |moisture: f64| at(moisture) >= enough;
@@ -132,7 +130,41 @@ pub fn window(
             [TRIED.0.min(best), TRIED.1.max(best)].map(|to| Moisture::pct(edge(best, to, good)));
         Span { low, high }
     });
-    Window { range, best: aim, chance: holds }
+    Window { range, best: aim, chance: holds, enough }
+}
+
+/// What to aim for where boards are hung at this moisture.
+pub fn aim_at(
+    boards: &PlannedBoards<'_>,
+    worlds: &Movement,
+    figures: &StackFigures,
+    gap: Option<Length>,
+    moisture: Moisture,
+) -> Aim {
+    let few = worlds.thinned(WORLDS);
+    Aim { moisture, gap: gap_to_leave(boards, &few, figures, gap, moisture.to_pct()) }
+}
+
+/// The gap that is worth leaving at this moisture, or the one that is settled.
+fn gap_to_leave(
+    boards: &PlannedBoards<'_>,
+    worlds: &Movement,
+    figures: &StackFigures,
+    settled: Option<Length>,
+    moisture: f64,
+) -> Length {
+    settled.unwrap_or_else(|| least_gap(boards.asked, |gap| chance(boards, worlds, figures, (moisture, gap))))
+}
+
+/// The chance of boards hung at this moisture with this gap.
+fn chance(
+    boards: &PlannedBoards<'_>,
+    worlds: &Movement,
+    figures: &StackFigures,
+    (moisture, gap): (f64, Length),
+) -> f64 {
+    let spread = LAIN * figures.spread.middle;
+    boards.chances(worlds, gap, figures, |_| (moisture, spread)).holds
 }
 
 /// The moisture with the best chance: the chance rises to one top and falls again.

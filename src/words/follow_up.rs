@@ -1,8 +1,42 @@
 //! Later visits against what was forecast.
 
+use super::causes::chance_as_percent;
 use super::{Arg, Say, Words, say};
-use crate::assess::VisitVerdict;
+use crate::assess::{Assessment, VisitVerdict};
 use crate::measure::Length;
+
+/// What later visits are held against, in sentences: what the papers told, and when the work was done.
+pub fn told(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let job = &*assessment.job;
+    let mut lines = match &job.promise {
+        None => vec![say!(words, "follow-up-told-nothing")],
+        Some(told) => {
+            let name = assessment.catalog.method(told.option).map_or("", |method| method.name.as_str());
+            let price = words.figures().money(told.total);
+            vec![say!(words, "follow-up-told", on = told.told_on, option = Arg::Called(name), price = &price)]
+        }
+    };
+    if let Some(told) = &job.promise {
+        lines.extend(told.seal_on.map(|day| say!(words, "follow-up-told-sealing", day = day)));
+        lines.extend(told.lasts.map(|lasts| {
+            let [chance, low, high] = [lasts.chance, lasts.low, lasts.high]
+                .map(|chance| chance_as_percent(chance.to_fraction(), words));
+            say!(
+                words,
+                "follow-up-told-lasts",
+                until = lasts.until,
+                chance = &chance,
+                low = &low,
+                high = &high
+            )
+        }));
+    }
+    lines.push(match job.done.finished {
+        Some(finished) => say!(words, "follow-up-finished", on = finished),
+        None => say!(words, "follow-up-not-finished"),
+    });
+    lines
+}
 
 impl Say for VisitVerdict {
     /// In a sentence or two.

@@ -21,7 +21,7 @@ mod entry;
 mod fields;
 mod figures;
 mod files;
-mod follow_up;
+pub mod follow_up;
 mod joints;
 mod labels;
 mod language;

@@ -266,8 +266,12 @@ fn a_broken_or_empty_job_prints_drafts() {
     let mut broken = sound.clone();
     broken.plan.prices.overhead = Percent::pct(900.0);
     // A markup that can't be changes no reading: papers without prices stand.
-    let priced =
-        |paper: Paper| !matches!(paper, Paper::MeasuringSheet | Paper::EvidenceSheet | Paper::FollowUpCard);
+    let priced = |paper: Paper| {
+        !matches!(
+            paper,
+            Paper::MeasuringSheet | Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport
+        )
+    };
     for paper in Paper::ALL {
         assert!(!text(sound.clone(), paper).contains("DRAFT"), "{paper:?}");
         assert_eq!(text(broken.clone(), paper).contains("DRAFT"), priced(paper), "{paper:?}");

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use gapwright::assess::{Assessment, Surprise, VisitVerdict, assess, taken};
+use gapwright::assess::{Assessment, LaterReading, Surprise, VisitVerdict, assess, taken};
 use gapwright::belief::Cause;
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, Lessons, Place, PriceBook, file, jobs_in, load_prices, save_prices};
@@ -136,6 +136,53 @@ fn later_gaps_are_held_against_the_forecast() {
     assert!(held[1].readings.iter().filter(|reading| reading.inside() == Some(false)).count() > 10);
     assert!(matches!(held[1].verdict, VisitVerdict::Forecast { holds: false, .. }), "{:?}", held[1].verdict);
     assert!(held.iter().all(|visit| !visit.after_work));
+}
+
+/// What the papers told is what visits are held against: it says the same as the first visit alone does until
+/// something is learned since, and stays when a reading of the first visit is corrected.
+#[test]
+fn later_gaps_are_held_against_what_was_told() {
+    let mut job = demo_job();
+    let visit = LaterVisit {
+        on: job.visited.checked_add(150.days()).unwrap(),
+        gaps: job.survey.gaps.iter().map(|gap| again(gap, gap.width)).collect(),
+    };
+    let told = found(&job).promise(job.visited).unwrap();
+    let bands = |job: &Job| -> Vec<Option<(Length, Length, Length)>> {
+        let forecast = |reading: &LaterReading| reading.forecast.map(|(at, band)| (at, band.low, band.high));
+        found(job).follow_up[0].readings.iter().map(forecast).collect()
+    };
+    job.later.push(visit);
+    let untold = bands(&job);
+    job.promise = Some(told);
+    assert_eq!(bands(&job), untold, "told and forecast differ");
+    assert!(untold.iter().flatten().count() > 10);
+    for gap in &mut job.survey.gaps {
+        gap.width = gap.width * 2.0;
+    }
+    assert_eq!(bands(&job), untold, "what was told changed afterwards");
+    job.promise = None;
+    assert_ne!(bands(&job), untold);
+}
+
+/// Nothing is told where there is nothing to offer, or what was told is already being held against.
+#[test]
+fn what_was_told_stays_once_it_is_held_against() {
+    let day = demo_job().visited;
+    assert_eq!(found(&Job::default()).promise(day), None);
+    let mut job = demo_job();
+    job.done.finished = Some(date(2026, 5, 1));
+    assert_eq!(found(&job).promise(day), None);
+    job.done.finished = None;
+    let gap = again(&job.survey.gaps[0].clone(), Length::ZERO);
+    job.later.push(LaterVisit { on: date(2026, 8, 1), gaps: vec![gap] });
+    assert_eq!(found(&job).promise(day), None);
+    // A file that was told keeps it whole.
+    let mut told = demo_job();
+    told.promise = found(&told).promise(day);
+    assert_eq!(file::read(&file::write(&told).unwrap()).unwrap().job, told);
+    let text = file::write_json(&told).unwrap();
+    assert_eq!(file::read(&text).unwrap().job, told);
 }
 
 /// A room a month after install: boards that were too wet go on opening, boards that only follow the

@@ -67,6 +67,7 @@ command-line-rates = Learn rates from the finished jobs in a folder
 command-line-papers = Write the papers as PDF, the homeowner’s page, and a calendar
     .job = Job file, or a folder of them for one folder of papers per job
     .draft = Write papers that can’t be stood for as well; each page then says that it is a draft
+    .keep = Keep what the papers tell in the job’s file, so that later visits are compared with it
     .out = Folder to write them to; created if missing
     .templates = Folder with your own templates; papers without one use the built-in template
     .owner_language = Language of the homeowner’s papers and page, such as es-US; US English if not given
@@ -103,3 +104,4 @@ command-line-rate = { $task }: { $minutes } min per batch (catalog { $start }, {
     [one] 1 job
    *[other] { $jobs } jobs
 }, weight { $weight })
+command-line-nothing-kept = Nothing was kept in the job: there is no repair to promise yet, the work is already done or checked, or part of the file couldn’t be read.

@@ -40,3 +40,6 @@ visit-forecast = { $expected } ({ $low } to { $high })
     .hint = Nine readings in ten should fall in this range
 visit-inside = in range
 visit-outside = out of range
+undo-promise = Keep what the papers said
+visits-told = Compared with the papers of { $on }.
+visits-not-told = Compared with what the first visit alone would have forecast: no papers were written before these visits.

@@ -4,6 +4,12 @@ follow-up-nothing-measured = Nothing has been measured yet.
 follow-up-too-soon = Too soon to tell: the driest weeks are still to come.
 follow-up-out-of-range = This visit is before the first one or more than three years after it: nothing was forecast for it.
 follow-up-no-forecast = Nothing was forecast for these joints.
+follow-up-told = In our papers of { $on }, we offered this repair for { $price }: { $option }.
+follow-up-told-sealing = Sealing was planned for { $day }.
+follow-up-told-lasts = We put the chance that it lasts through { $until } at { $chance } (90% range: { $low } to { $high }).
+follow-up-told-nothing = No papers were written from this job before these visits, so they are compared with what the first visit alone would have forecast.
+follow-up-finished = The work was finished on { $on }.
+follow-up-not-finished = The work hasn’t been done yet, so the forecast is for the gaps as they are.
 follow-up-forecast =
     { $side ->
         [narrower] { $of ->

@@ -3,9 +3,15 @@
 next-headline-measure = Meter the boards before you hang them
 next-headline-meter-more = Meter more boards before you decide
 next-headline-hang =
-    { $kind ->
-        [tight] Hang them, tight: they’re ready
-       *[gap] Hang them and leave { $gap } at each joint: they’re ready
+    { $short ->
+        [yes] { $kind ->
+            [tight] Hang them, tight: { $chance } is about as good as this plan gets
+           *[gap] Hang them and leave { $gap } at each joint: { $chance } is about as good as this plan gets
+        }
+       *[no] { $kind ->
+            [tight] Hang them, tight: they’re ready
+           *[gap] Hang them and leave { $gap } at each joint: they’re ready
+        }
     }
 next-headline-wait =
     { $now ->
@@ -95,6 +101,7 @@ next-changes = What helps, each by itself: { $changes }.
 next-now =
     { $kind ->
         [as_good] Hung today, the chance is { $holds } that all joints hold: as good as the { $asked } you asked for.
+        [short] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; in this room these boards reach { $most } at best.
        *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
     }
 next-risks =
@@ -186,6 +193,7 @@ next-sampling-plan = To agree on a load with the supplier by counting wet boards
 next-ready-sure =
     { $kind ->
         [as_good] By { $sure } the chance that all joints stay within the limit is { $chance }: as good as the { $asked } you asked for.
+        [short] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }; in this room these boards reach { $most } at best.
        *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
     }
 next-ready-even = Even odds by { $even }.

@@ -10,6 +10,7 @@ paper-name = { $paper ->
     [work-order] Work order
     [buying-list] Buying list
     [evidence-sheet] Evidence sheet
+    [follow-up-report] Follow-up report
     [owner-page] Homeowner’s page
     [calendar] Calendar
    *[follow-up-card] Follow-up card
@@ -365,6 +366,17 @@ paper-how-gap = Use a feeler gauge at the middle of the joint, below any V. Writ
 paper-how-meter = Set the pin meter to the species and read two boards per section. Note the wood’s temperature.
 paper-how-room = Leave the hygrometer in the room for an hour before you read it.
 paper-how-damp = Call us right away if a spot looks or feels damp.
+
+## Follow-up report
+
+paper-no-later-visit = No joint has been measured again yet. Add a visit under Follow-up.
+paper-told = What we said
+paper-later-visit = What came: visit on { $on }
+paper-told-range = we said
+paper-told-chance = chance it opens
+paper-told-between = { $low } to { $high }
+paper-came = measured
+paper-came-opening = opening
 
 ## What can go wrong
 

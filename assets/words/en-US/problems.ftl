@@ -149,6 +149,8 @@ problem-seals-before-visit = { $date } is before the visit on { $visited }.
     .fix = Choose a later day, or leave it empty. Until then, the best weeks are used.
 problem-seals-too-late = { $date } is after { $last }, the last day of the forecast.
     .fix = Choose an earlier day, or leave it empty. Until then, the best weeks are used.
+problem-wanted-before-delivery = The boards are wanted on { $wanted }, before they come on { $delivered }.
+    .fix = Correct the date, or leave it empty. Until then, it is not used.
 
 ## The plan
 

@@ -16,3 +16,6 @@ answer-more =
     }
 answer-missing = Still missing:
 answer-go = Go to where it’s entered
+
+list-search = Find in the list
+    .hint = type to find

@@ -67,6 +67,7 @@ command-line-rates = Aprende tiempos de los trabajos terminados de una carpeta
 command-line-papers = Guarda los papeles en PDF, la página para el dueño y un calendario
     .job = Archivo de trabajo, o una carpeta con varios para una carpeta de papeles por trabajo
     .draft = Guarda también los papeles por los que todavía no se puede responder; cada página dice entonces que es un borrador
+    .keep = Guarda en el archivo del trabajo lo que dicen los papeles, para comparar con ello las visitas posteriores
     .out = Carpeta donde se guardan; se crea si no existe
     .templates = Carpeta con sus propias plantillas; los papeles sin plantilla usan la incluida
     .owner_language = Idioma de los papeles y la página del dueño, como es-US; si no se da, inglés de EE. UU.
@@ -103,3 +104,4 @@ command-line-rate = { $task }: { $minutes } min por lote (catálogo { $start }, 
     [one] 1 trabajo
    *[other] { $jobs } trabajos
 }, peso { $weight })
+command-line-nothing-kept = No se guardó nada en el trabajo: todavía no hay una reparación que prometer, la obra ya está hecha o revisada, o no se pudo leer una parte del archivo.

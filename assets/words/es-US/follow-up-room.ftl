@@ -40,3 +40,6 @@ visit-forecast = { $expected } ({ $low } a { $high })
     .hint = Nueve de cada diez lecturas deben caer en este rango
 visit-inside = en rango
 visit-outside = fuera de rango
+undo-promise = Guardar lo que dijeron los papeles
+visits-told = Comparado con los papeles del { $on }.
+visits-not-told = Comparado con lo que la primera visita por sí sola habría pronosticado: no se emitieron papeles antes de estas visitas.

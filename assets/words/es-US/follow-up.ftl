@@ -4,6 +4,12 @@ follow-up-nothing-measured = Todavía no se ha medido nada.
 follow-up-too-soon = Es muy pronto para saber: aún faltan las semanas más secas.
 follow-up-out-of-range = Esta visita es anterior a la primera o más de tres años después: no hay pronóstico para ella.
 follow-up-no-forecast = No hay pronóstico para estas juntas.
+follow-up-told = En nuestros documentos del { $on } ofrecimos esta reparación por { $price }: { $option }.
+follow-up-told-sealing = El sellado estaba previsto para el { $day }.
+follow-up-told-lasts = Calculamos la probabilidad de que dure hasta el { $until } en { $chance } (rango del 90%: { $low } a { $high }).
+follow-up-told-nothing = Antes de estas visitas no se emitieron documentos de este trabajo, así que se comparan con lo que la primera visita por sí sola habría pronosticado.
+follow-up-finished = El trabajo se terminó el { $on }.
+follow-up-not-finished = El trabajo todavía no se ha hecho, así que el pronóstico es para las aberturas tal como están.
 follow-up-forecast =
     { $side ->
         [narrower] { $of ->

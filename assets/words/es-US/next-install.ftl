@@ -3,9 +3,15 @@
 next-headline-measure = Mida las tablas antes de colgarlas
 next-headline-meter-more = Mida más tablas antes de decidir
 next-headline-hang =
-    { $kind ->
-        [tight] Cuélguelas, bien juntas: están listas
-       *[gap] Cuélguelas y deje { $gap } en cada junta: están listas
+    { $short ->
+        [yes] { $kind ->
+            [tight] Cuélguelas, bien juntas: { $chance } es casi lo mejor que da este plan
+           *[gap] Cuélguelas y deje { $gap } en cada junta: { $chance } es casi lo mejor que da este plan
+        }
+       *[no] { $kind ->
+            [tight] Cuélguelas, bien juntas: están listas
+           *[gap] Cuélguelas y deje { $gap } en cada junta: están listas
+        }
     }
 next-headline-wait =
     { $now ->
@@ -95,6 +101,7 @@ next-changes = Lo que ayuda, cada cosa por sí sola: { $changes }.
 next-now =
     { $kind ->
         [as_good] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }: tan buena como el { $asked } que pidió.
+        [short] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
        *[told] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
     }
 next-risks =
@@ -186,6 +193,7 @@ next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tab
 next-ready-sure =
     { $kind ->
         [as_good] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }: tan buena como el { $asked } que pidió.
+        [short] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
        *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
     }
 next-ready-even = Para el { $even }, cerca de 5 de 10.

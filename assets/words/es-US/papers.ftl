@@ -10,6 +10,7 @@ paper-name = { $paper ->
     [work-order] Orden de trabajo
     [buying-list] Lista de compras
     [evidence-sheet] Hoja de evidencia
+    [follow-up-report] Informe de seguimiento
     [owner-page] Página para el dueño
     [calendar] Calendario
    *[follow-up-card] Tarjeta de seguimiento
@@ -363,6 +364,17 @@ paper-how-gap = Use un calibrador de hojas (feeler gauge) a la mitad de la junta
 paper-how-meter = Ponga el medidor de agujas en la especie y lea dos tablas por sección. Anote la temperatura de la madera.
 paper-how-room = Deje el higrómetro una hora en el cuarto antes de leerlo.
 paper-how-damp = Llámenos de inmediato si un lugar se ve o se siente húmedo.
+
+## Follow-up report
+
+paper-no-later-visit = Todavía no se ha vuelto a medir ninguna junta. Agregue una visita en Seguimiento.
+paper-told = Lo que dijimos
+paper-later-visit = Lo que pasó: visita del { $on }
+paper-told-range = dijimos
+paper-told-chance = probabilidad de abrirse
+paper-told-between = { $low } a { $high }
+paper-came = medido
+paper-came-opening = abertura
 
 ## What can go wrong
 

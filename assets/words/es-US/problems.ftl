@@ -149,6 +149,8 @@ problem-seals-before-visit = { $date } es antes de la visita del { $visited }.
     .fix = Elija un día posterior, o déjelo vacío. Mientras tanto, se usan las mejores semanas.
 problem-seals-too-late = { $date } es después del { $last }, el último día del pronóstico.
     .fix = Elija un día anterior, o déjelo vacío. Mientras tanto, se usan las mejores semanas.
+problem-wanted-before-delivery = Las tablas se necesitan el { $wanted }, antes de que lleguen el { $delivered }.
+    .fix = Corrija la fecha, o déjela vacía. Mientras tanto, no se usa.
 
 ## The plan
 

@@ -16,3 +16,6 @@ answer-more =
     }
 answer-missing = Todavía falta:
 answer-go = Ir a donde se anota
+
+list-search = Buscar en la lista
+    .hint = escriba para buscar

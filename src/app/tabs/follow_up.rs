@@ -30,6 +30,14 @@ pub(crate) fn visits(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     heading(ui, &words.text("visits-heading"));
     remark(ui, context.palette, words.text("visits-remark"));
+    let told = match &context.job.promise {
+        Some(told) => Some(say!(words, "visits-told", on = told.told_on)),
+        None if context.job.later.is_empty() => None,
+        None => Some(words.text("visits-not-told").into_owned()),
+    };
+    if let Some(told) = told {
+        remark(ui, context.palette, told);
+    }
     for (index, visit) in context.job.later.iter().enumerate() {
         later(ui, context, index, visit);
     }

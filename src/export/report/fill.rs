@@ -5,8 +5,8 @@ use jiff::ToSpan as _;
 use super::{
     BarReport, BeliefReport, CauseReport, CausesReport, ChoiceReport, ClueReport, CostReport, CutReport,
     DayReport, JointBeadsReport, LayoutReport, MarkReport, MaterialReport, NextInstallReport, OpeningReport,
-    OptionReport, PriceReport, ProblemReport, ProposalReport, ReadingReport, Report, SeasonReport,
-    SectionReport, SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
+    OptionReport, PriceReport, ProblemReport, PromiseReport, ProposalReport, ReadingReport, Report,
+    SeasonReport, SectionReport, SwingReport, TaskReport, TypicalJointReport, VerdictReport, VisitReport,
 };
 use crate::assess::{
     Assessment, ClueFinding, Diagnosis, InformativeReading, LaterReading, MissingEntry, RepairOption,
@@ -85,6 +85,7 @@ impl Report {
                 never_m: round(season.never.to_m(), 3),
             }),
             options: assessment.options.iter().map(|option| OptionReport::new(job, option, words)).collect(),
+            promise: assessment.job.promise.as_ref().map(PromiseReport::new),
             later: assessment.follow_up.iter().map(|visit| VisitReport::new(visit, words)).collect(),
             next_install: NextInstallReport::new(assessment),
             proposal: ProposalReport::new(assessment),

@@ -7,6 +7,7 @@
 mod bead_designs;
 mod fill;
 mod next_install;
+mod promise;
 mod proposal;
 mod typical_joint;
 mod verdict;
@@ -17,6 +18,7 @@ use serde::Serialize;
 pub use bead_designs::JointBeadsReport;
 pub(super) use fill::{mm, pct, plain, round};
 pub use next_install::NextInstallReport;
+pub use promise::PromiseReport;
 pub use proposal::ProposalReport;
 pub use typical_joint::TypicalJointReport;
 pub use verdict::VerdictReport;
@@ -66,6 +68,8 @@ pub struct Report {
     pub choice: Option<ChoiceReport>,
     /// The proposal of the selected option.
     pub proposal: Option<ProposalReport>,
+    /// What the papers told, kept with the job; null before they were written from it.
+    pub promise: Option<PromiseReport>,
     /// Later visits, held against what was forecast.
     pub later: Vec<VisitReport>,
     /// Boards that are to go up next.

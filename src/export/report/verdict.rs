@@ -49,9 +49,9 @@ pub struct RecommendationReport {
     pub lasts_pct: Option<f64>,
     /// The same if paint never cracked over a sound bead.
     pub lasts_with_sound_paint_pct: Option<f64>,
-    /// Low end of its interval.
+    /// Low end of its 90% interval, by what is not known of the house and its boards.
     pub lasts_low_pct: Option<f64>,
-    /// High end of its interval.
+    /// High end of its 90% interval.
     pub lasts_high_pct: Option<f64>,
     /// Last day of the warranty.
     pub lasts_through: Option<String>,

@@ -20,6 +20,12 @@ pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
         }
         _ => {}
     }
+    let next = job.entered.next_install.as_ref();
+    if let Some((wanted, delivered)) = next.and_then(|next| next.wanted.zip(next.delivered))
+        && wanted < delivered
+    {
+        problems.once(&fields::NEXT_WANTED, DateFault::WantedBeforeDelivery { wanted, delivered });
+    }
     let built = fields::YEAR_BUILT.figure().zip(job.entered.built);
     if let Some((figure, built)) = built
         && figure.holds(crate::measure::Quantity::Year(built))

@@ -239,4 +239,11 @@ pub enum DateFault {
         /// The last day that can be.
         last: Date,
     },
+    /// Boards are wanted before they are delivered.
+    WantedBeforeDelivery {
+        /// The day they are wanted.
+        wanted: Date,
+        /// The day they are delivered.
+        delivered: Date,
+    },
 }

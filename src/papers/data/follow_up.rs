@@ -1,10 +1,11 @@
-//! What to measure again, and what is forecast for then.
+//! What to measure again, what is forecast for then, and what came of it.
 
 use serde_json::{Value, json};
 
 use super::{length_or_none, work::laid};
-use crate::assess::{Assessment, date_after};
-use crate::words::{Words, say};
+use crate::assess::{Assessment, LaterReading, date_after};
+use crate::words::causes::chance_as_percent;
+use crate::words::{Say as _, Words, follow_up, say};
 
 /// More joints than this do not fit the card.
 const MOST: usize = 24;
@@ -43,4 +44,43 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
         "dry": figures.date(dry),
         "finished": job.done.finished.map(|date| figures.date(date)),
     })
+}
+
+/// What was told when the papers were written, and what later visits found.
+pub(super) fn came(assessment: &Assessment, words: &Words) -> Value {
+    let visits = assessment.follow_up.iter().filter(|visit| !visit.readings.is_empty());
+    let visits = visits.map(|visit| {
+        let rows: Vec<Value> = visit.readings.iter().map(|reading| row(assessment, reading, words)).collect();
+        let on = words.figures().date(visit.on);
+        json!({
+            "title": say!(words, "paper-later-visit", on = &on),
+            "after": visit.after_work,
+            "words": visit.verdict.say(words),
+            "rows": rows,
+        })
+    });
+    json!({ "told": follow_up::told(assessment, words), "visits": visits.collect::<Vec<_>>() })
+}
+
+/// One joint looked at again: where, then, told, now, and whether it came so.
+fn row(assessment: &Assessment, reading: &LaterReading, words: &Words) -> Value {
+    let figures = words.figures();
+    let mut gaps = assessment.job.survey.gaps.iter();
+    let first = gaps.find(|gap| gap.surface == reading.surface && gap.joint == reading.joint);
+    let told = match (reading.forecast, reading.chance) {
+        (Some((_, band)), _) => say!(words, "paper-told-between", low = band.low, high = band.high),
+        (None, Some(chance)) => chance_as_percent(chance, words),
+        (None, None) => words.text("paper-none").into_owned(),
+    };
+    let inside = reading.inside().map_or_else(String::new, |inside| {
+        words.text(if inside { "visit-inside" } else { "visit-outside" }).into_owned()
+    });
+    json!([
+        reading.surface,
+        words.joint(&reading.joint),
+        length_or_none(first.map(|gap| gap.width), words),
+        told,
+        figures.length(reading.width),
+        inside,
+    ])
 }

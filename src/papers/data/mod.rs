@@ -48,6 +48,7 @@ pub(super) fn data(assessment: &Assessment, unread: &[Problem], words: &Words) -
     data.insert("causes".to_owned(), evidence::odds(assessment, words).unwrap_or_default());
     data.insert("next".to_owned(), next_install::next_install(assessment, words));
     data.insert("again".to_owned(), follow_up::again(assessment, words));
+    data.insert("came".to_owned(), follow_up::came(assessment, words));
     data.insert("maps".to_owned(), maps::maps(assessment, words).into());
     data.insert("reading".to_owned(), measuring::sheet(assessment, words));
     data.insert("proposal".to_owned(), proposal::data(assessment, warrants, words).unwrap_or_default());

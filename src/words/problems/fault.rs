@@ -196,6 +196,9 @@ fn date(fault: &DateFault, which: Part, words: &Words) -> String {
         DateFault::SealsTooLate { date, last } => {
             part!(which, words, "problem-seals-too-late", date = *date, last = *last)
         }
+        DateFault::WantedBeforeDelivery { wanted, delivered } => {
+            part!(which, words, "problem-wanted-before-delivery", wanted = *wanted, delivered = *delivered)
+        }
     }
 }
 

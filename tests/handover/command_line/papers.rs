@@ -113,6 +113,51 @@ fn the_calendar_has_the_days_of_the_report() {
     assert_eq!(calendar.matches("UID:").count(), 3, "{calendar}");
 }
 
+/// What was told is kept in the job only when asked for, and stays once a joint was measured again; then the report
+/// of what came is among the papers, with the figures of the JSON.
+#[test]
+fn what_papers_tell_is_kept_and_held_against() {
+    let folder = TempDir::new().unwrap();
+    let job = folder.path().join("tea_room.ron");
+    let out = folder.path().join("papers");
+    fs::copy(example("tea_room"), &job).unwrap();
+    let papers = |more: &[&str]| on(&job, "papers", &[&["--out", out.to_str().unwrap()], more].concat());
+    let before = fs::read_to_string(&job).unwrap();
+    assert!(!printed(&papers(&[])).contains("follow-up-report"));
+    assert_eq!(fs::read_to_string(&job).unwrap(), before, "nobody asked to keep it");
+    printed(&papers(&["--keep"]));
+    let kept: Value = serde_json::from_str(printed(&on(&job, "assess", &["--json"]))).unwrap();
+    let (told, verdict) = (&kept["promise"], &kept["verdict"]["recommended"]);
+    for key in ["lasts_pct", "lasts_low_pct", "lasts_high_pct", "total", "lasts_through"] {
+        assert_eq!(told[key], verdict[key], "{key}");
+    }
+    assert_eq!(told["option"], verdict["method"]);
+
+    // A year later, two joints.
+    let text = fs::read_to_string(&job).unwrap();
+    let later = r#"later: [(on: "2027-02-20", gaps: [
+        (surface: "South slope", joint: "A 2", width: Some("1/8 in")),
+        (surface: "South slope", joint: "A 3", width: Some("9/16 in")),
+    ])],"#;
+    let with_visit = text.replacen("later: [],", later, 1);
+    assert_ne!(with_visit, text);
+    fs::write(&job, &with_visit).unwrap();
+    assert!(printed(&papers(&[])).contains("follow-up-report.pdf"));
+    let now: Value = serde_json::from_str(printed(&on(&job, "assess", &["--json"]))).unwrap();
+    assert_eq!(now["promise"], *told, "what was told stays");
+    let report = pdf_extract::extract_text(out.join("owner").join("follow-up-report.pdf")).unwrap();
+    let report = report.split_whitespace().collect::<Vec<_>>().join(" ");
+    let visit = &items(&now["later"])[0];
+    assert!(report.contains(visit["words"].as_str().unwrap()), "{report}\n{visit}");
+    let inside: Vec<bool> =
+        items(&visit["readings"]).iter().map(|reading| reading["inside"].as_bool().unwrap()).collect();
+    assert!(!inside[1], "{visit}");
+    assert_eq!(report.matches("out of range").count(), inside.iter().filter(|inside| !**inside).count());
+    let output = papers(&["--keep"]);
+    assert!(err(&output).contains("Nothing was kept"), "{}", err(&output));
+    assert_eq!(fs::read_to_string(&job).unwrap(), with_visit, "what was told is not told anew");
+}
+
 #[test]
 fn papers_that_cannot_be_written_are_told() {
     let folder = TempDir::new().unwrap();
@@ -130,8 +175,8 @@ fn templates_are_written_used_and_told_about() {
     let templates = folder.path().join("templates");
     let output = run(["templates".as_ref(), "--out".as_ref(), templates.as_os_str()]);
     let paths: Vec<PathBuf> = printed(&output).lines().map(PathBuf::from).collect();
-    // Of all but the calendar, and the look.
-    assert_eq!(paths.len(), PAPERS.len());
+    // Of all but the calendar, and the look and the report of later visits.
+    assert_eq!(paths.len(), PAPERS.len() + 1);
     assert!(paths.iter().all(|path| path.is_file()) && paths.contains(&templates.join("look.typ")));
     let papers = folder.path().join("papers");
     let with = |templates: &Path| {

@@ -5,7 +5,7 @@ use eframe::egui::{ComboBox, Grid, Ui};
 
 use crate::app::context::WindowContext;
 use crate::app::lead;
-use crate::app::widgets::{choose, remark, term};
+use crate::app::widgets::{choose, closes, names, remark, term};
 use crate::job::Job;
 use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Percent, Quantity};
@@ -180,15 +180,11 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
         let mut chosen = None;
         let combo = ComboBox::from_id_salt("species")
             .selected_text(context.words.name_of(&catalog.species, &board.species));
-        let combo = combo.width(200.0).height(320.0);
+        let combo = combo.width(200.0).height(320.0).close_behavior(closes(catalog.species.len()));
         let response = combo.show_ui(ui, |ui| {
             let present = position(&catalog.species, &board.species);
-            for (place, species) in catalog.species.iter().enumerate() {
-                if ui.selectable_label(present == Some(place), context.words.called(&species.name)).clicked()
-                {
-                    chosen = Some(species.key().to_owned());
-                }
-            }
+            let all: Vec<_> = catalog.species.iter().map(|of| context.words.called(&of.name)).collect();
+            chosen = names(ui, context.words, &all, present).map(|at| catalog.species[at].key().to_owned());
         });
         lead::take_focus(&response.response.accessible_name(label));
         if let Some(name) = chosen {

@@ -230,9 +230,13 @@ fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
     let field = entry_for(ui, id, slot, &words.text("next-reading-fresh"), "", READING_WIDTH, |text| {
         read_moisture(text, context)
     });
-    let entered = field.response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    let left = field.response.lost_focus();
+    let reading = field.value.flatten();
+    // Tab goes on to the next board as Enter does, if there is a reading to go on from.
+    let tabbed = reading.is_some() && ui.input(|input| input.key_pressed(Key::Tab));
+    let entered = left && (tabbed || ui.input(|input| input.key_pressed(Key::Enter)));
     let (wood, pins, date) = (like.wood, like.pins, like.date);
-    if let Some(reading) = field.value.flatten() {
+    if let Some(reading) = reading {
         context.edit("next-reading-add", move |job| {
             if let Some(next) = &mut job.next_install {
                 next.readings.push(BoardReading { board: String::new(), reading: Some(reading), ..like });

@@ -148,8 +148,13 @@ fn labels(
     scale: &Scale,
 ) {
     let (words, palette, plot) = (context.words, context.palette, scale.plot);
+    // On a ground of its own, so that it can be read over a curve.
     let write = |at: Pos2, align: Align2, text: String, color: Color32| {
-        painter.text(at, align, text, theme::note(), color)
+        let galley = painter.layout_no_wrap(text, theme::note(), color);
+        let place = align.anchor_size(at, galley.size());
+        painter.rect_filled(place.expand2(vec2(2.0, 0.0)), 2.0, palette.raised.gamma_multiply(0.8));
+        painter.galley(place.min, galley, color);
+        place
     };
     if let Some(hang) = outlook.hang.filter(|hang| hang.day > found.today) {
         let date = words.figures().short_date(found.date(hang.day));

@@ -1,14 +1,19 @@
 //! What there is to say of a next install, a sentence each.
 
-use jiff::civil::Date;
+mod hang_day;
+mod to_do;
+
+pub use to_do::{appointments, steps};
+
+use hang_day::hang;
 
 use super::{Arg, Words, say};
 use crate::assess::NextInstallFindings;
 use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, DRIEST, Easier, HORIZON, HangDay, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready,
-    USUAL_READINGS, Verdict, Window,
+    Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, USUAL_READINGS,
+    Verdict, Window, good_enough,
 };
 use crate::surface::Finish;
 
@@ -49,9 +54,18 @@ fn round(inches: f64, mm: f64, words: &Words) -> Length {
     }
 }
 
-/// Whether a chance that is good enough is told as less than what was asked for, as an id to select by.
+/// Whether a chance that is good enough is as good as what was asked for or short of it, as an id to select by.
 fn against_asked(chance: f64, asked: Percent) -> Arg<'static> {
-    Arg::Id(if (100.0 * chance).round() < asked.to_pct().round() { "as_good" } else { "told" })
+    Arg::Id(match 100.0 * chance {
+        _ if is_short(chance, asked) => "short",
+        pct if pct.round() < asked.to_pct().round() => "as_good",
+        _ => "told",
+    })
+}
+
+/// Whether a chance is short of what was asked for by more than chances are known.
+fn is_short(chance: f64, asked: Percent) -> bool {
+    chance < good_enough(asked.to_fraction())
 }
 
 /// Whether a gap shows as nothing, as an id to select by.
@@ -73,7 +87,16 @@ pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) 
         Verdict::MeterMore => say!(words, "next-headline-meter-more"),
         Verdict::Hang => {
             let gap = outlook.hang.map_or(Length::ZERO, |hang| hang.gap);
-            say!(words, "next-headline-hang", kind = kind_of_gap(gap), gap = gap)
+            let short = Arg::Id(if is_short(gate.now.holds, next.chance) { "yes" } else { "no" });
+            let now = chance(gate.now.holds, words);
+            say!(
+                words,
+                "next-headline-hang",
+                kind = kind_of_gap(gap),
+                gap = gap,
+                short = short,
+                chance = &now
+            )
         }
         Verdict::Wait => match gate.first {
             Some(lever) => {
@@ -135,78 +158,6 @@ pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
             )
         }
     }
-}
-
-/// How to hang the boards, on the day that is spoken of. Those that were metered today were taken in; on a day to
-/// come it goes by what boards average then.
-fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -> Vec<String> {
-    if hang.day <= found.today {
-        return vec![say!(words, "next-hang-now")];
-    }
-    let range = || Arg::Id(if hang.range.low <= DRIEST { "at_most" } else { "between" });
-    let (low, high, date) = (hang.range.low, hang.range.high, day(found, hang.day, words));
-    let count = USUAL_READINGS;
-    let steps = gap_steps(hang, words);
-    let gap = match &steps[..] {
-        [(_, gap)] => say!(words, "next-hang-gap", kind = kind_of_gap(*gap), gap = *gap),
-        _ => {
-            let last = steps.len() - 1;
-            let said = steps.iter().enumerate().map(|(at, (from, gap))| {
-                let place = match at {
-                    0 => "under",
-                    _ if at == last => "over",
-                    _ => "between",
-                };
-                let to = steps.get(at + 1).map_or(high, |(from, _)| *from);
-                let (place, kind) = (Arg::Id(place), kind_of_gap(*gap));
-                say!(words, "next-gap-step", place = place, kind = kind, gap = *gap, low = *from, high = to)
-            });
-            say!(words, "next-hang-gaps", steps = &words.figures().list(&said.collect::<Vec<_>>()))
-        }
-    };
-    vec![
-        say!(words, "next-hang-then", date = &date, count = count, low = low, high = high, range = range()),
-        gap,
-        say!(words, "next-hang-beside", low = low, high = high, range = range()),
-    ]
-}
-
-/// The gaps to leave as they are marked on a tape, each with the average from which on it is left, the driest first:
-/// the wetter boards are, the less. What is far from what is expected is left out, and so are steps too small to meter.
-fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
-    const FAR: f64 = 2.5;
-    const SMALL: f64 = 0.4;
-    let step = round(1.0 / 64.0, 0.5, words);
-    let marked = |gap: Length| step * (gap.to_m() / step.to_m()).round();
-    let near = |average: Moisture| (average - hang.moisture).to_pct().abs() <= FAR;
-    let mut steps: Vec<(Moisture, Length)> = Vec::new();
-    let mut least: Option<Length> = None;
-    let mut before: Option<Moisture> = None;
-    for (average, gap) in hang.by_average() {
-        let marked = least.map_or(marked(gap), |least| marked(gap).min(least));
-        least = Some(marked);
-        if !near(average) {
-            before = Some(average);
-            continue;
-        }
-        match steps.last() {
-            None => steps.push((average, marked)),
-            // It changes somewhere between this average and the one before.
-            Some((_, last)) if (*last - marked).to_m().abs() > 1e-9 => {
-                let since = before.map_or(average, |before| before + (average - before) * 0.5);
-                steps.push((since, marked));
-            }
-            Some(_) => {}
-        }
-        before = Some(average);
-    }
-    while let Some(at) = steps.windows(2).skip(1).position(|pair| (pair[1].0 - pair[0].0).to_pct() < SMALL) {
-        steps.remove(at + 1);
-    }
-    if steps.is_empty() {
-        steps.push((hang.range.low, marked(hang.gap)));
-    }
-    steps
 }
 
 /// What boards for this room should be, where that is not told with a day, and the rule that is held to.
@@ -294,12 +245,13 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
         Verdict::Hang => against_asked(gate.now.holds, asked),
         _ => Arg::Id("told"),
     };
-    let today = say!(words, "next-now", holds = &now, asked = asked, kind = asked_is);
+    let today = say!(words, "next-now", holds = &now, asked = asked, kind = asked_is, most = &best);
     let risks = risks(found, next, outlook, words);
     match gate.verdict {
         Verdict::Measure => vec![],
         Verdict::Hang => {
             let mut lines = vec![today];
+            lines.extend(falls_short(found, next, words));
             lines.extend(outlook.hang.iter().flat_map(|day| hang(found, day, words)));
             if lot.moisture.mean < found.window.best.moisture - Moisture::pct(DRIER) {
                 lines.push(say!(words, "next-hang-dry", mean = mean, settled = found.window.best.moisture));
@@ -314,6 +266,7 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
             lines.splice(at..at, outlook.hang.iter().flat_map(|day| hang(found, day, words)));
             lines.push(today);
             lines.push(risks);
+            lines.extend(falls_short(found, next, words));
             if gate.dry {
                 lines.push(say!(words, "next-too-dry", mean = mean));
             }
@@ -350,6 +303,12 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
             vec![say!(words, "next-so-few", count = measured, more = more), today]
         }
     }
+}
+
+/// What would bring a plan as far as was asked that falls a little short of it.
+fn falls_short(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Option<String> {
+    let short = is_short(found.window.chance, next.chance) && !found.easier.is_empty();
+    short.then(|| changes(found, words))
 }
 
 /// The changes that help, in a sentence.
@@ -470,14 +429,22 @@ pub fn ready(
     let date = day(found, sure, words);
     let kind = against_asked(then, next.chance);
     let (chance_then, asked) = (chance(then, words), next.chance);
-    let mut lines =
-        vec![say!(words, "next-ready-sure", sure = &date, chance = &chance_then, asked = asked, kind = kind)];
+    let most = chance(outlook.gate.best, words);
+    let mut lines = vec![say!(
+        words,
+        "next-ready-sure",
+        sure = &date,
+        chance = &chance_then,
+        asked = asked,
+        kind = kind,
+        most = &most
+    )];
     if even > found.today && even < sure {
         let even = day(found, even, words);
         lines.push(say!(words, "next-ready-even", even = &even));
     }
     if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
-        let less = outlook.is_wanted_too_early(next.chance.to_fraction());
+        let less = outlook.is_wanted_too_early(found.window.enough);
         let by = chance(by, words);
         let wanted = words.figures().short_date(wanted);
         let late = Arg::Id(if less { "yes" } else { "no" });
@@ -529,45 +496,6 @@ pub fn is_watched(verdict: Verdict) -> bool {
     verdict == Verdict::Wait
 }
 
-/// What the crew does, by the verdict: a step each.
-pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
-    let (apart, end) = (round(16.0, 400.0, words), round(20.0, 500.0, words));
-    // Where it is told what boards may average, nothing has to be typed first.
-    let told = found.outlook.as_ref().is_some_and(|outlook| outlook.hang.is_some());
-    let meter = || {
-        let type_first = (!told).then(|| say!(words, "next-card-type"));
-        let all = [
-            Some(say!(words, "next-card-where", end = end)),
-            Some(say!(words, "next-card-pins")),
-            type_first,
-        ];
-        all.into_iter().flatten().collect::<Vec<String>>()
-    };
-    match verdict_of(found) {
-        Verdict::Hang => {
-            let mut steps = vec![say!(words, "next-card-hang"), say!(words, "next-card-hang-soon")];
-            steps.push(say!(words, "next-card-single"));
-            steps
-        }
-        Verdict::SendBack => vec![
-            say!(words, "next-card-back"),
-            say!(words, "next-card-cover"),
-            say!(words, "next-card-photos"),
-        ],
-        Verdict::ChangePlan => vec![say!(words, "next-card-change")],
-        Verdict::Sort => {
-            let mut steps = vec![say!(words, "next-card-sort"), say!(words, "next-card-piles")];
-            steps.extend(meter());
-            steps
-        }
-        Verdict::Measure | Verdict::MeterMore | Verdict::Wait => {
-            let mut steps = vec![say!(words, "next-card-stickers", apart = apart)];
-            steps.extend(meter());
-            steps
-        }
-    }
-}
-
 /// Everything, a line each: as the command line prints it.
 pub fn lines(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Words) -> Vec<String> {
     let Some(next) = &job.next_install else { return vec![] };
@@ -598,42 +526,6 @@ pub fn title(job: &Job, words: &Words) -> String {
         title => title.to_owned(),
     }
 }
-
-/// What is to be done next and on which days, each with what tells it from the others; nothing where nothing is to be
-/// done on a day.
-pub fn appointments(
-    found: &NextInstallFindings,
-    next: &NextInstall,
-    job: &Job,
-    words: &Words,
-) -> Vec<(&'static str, Date, String)> {
-    let Some(outlook) = &found.outlook else { return vec![] };
-    let title = title(job, words);
-    let (today, name) = (found.date(found.today), || Arg::Name(&title));
-    let soon = found.date(found.today + SOON);
-    let hang = || say!(words, "next-calendar-hang", title = name());
-    let meter = || say!(words, "next-calendar", title = name());
-    let meter_then_hang = || say!(words, "next-calendar-meter-hang", title = name());
-    match outlook.gate.verdict {
-        // Later than within days they are not the boards that were metered.
-        Verdict::Hang => match next.wanted.filter(|day| *day > today) {
-            Some(wanted) if wanted > soon => vec![("hang", wanted, meter_then_hang())],
-            wanted => vec![("hang", wanted.unwrap_or(today), hang())],
-        },
-        Verdict::SendBack => vec![("reading", today, say!(words, "next-calendar-back", title = name()))],
-        Verdict::ChangePlan => vec![],
-        Verdict::Measure | Verdict::MeterMore | Verdict::Wait | Verdict::Sort => {
-            let read_on = found.date(outlook.next_reading);
-            let ready = outlook.hang.map(|hang| found.date(hang.day));
-            let before = ready.is_none_or(|ready| read_on < ready).then(|| ("reading", read_on, meter()));
-            let then = ready.map(|ready| ("hang", ready, meter_then_hang()));
-            before.into_iter().chain(then).collect()
-        }
-    }
-}
-
-/// Boards that were metered are hung within so many days.
-const SOON: i64 = 7;
 
 impl super::Say for Piling {
     /// As a label.
