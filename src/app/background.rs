@@ -169,7 +169,7 @@ fn papers_to(
     let faults = all.written.iter().filter_map(|paper| paper.fault_text(&words.owner));
     let faults = all.held_text(&words.owner).into_iter().chain(faults).collect();
     let offered = all.written.iter().any(|paper| paper.paper == Handed::Paper(Paper::Letter));
-    let promise = offered.then(|| assessment.promise(jiff::ZonedDateTime::now().date())).flatten();
+    let promise = offered.then(|| assessment.promise()).flatten();
     Ok(PapersMade { faults, promise })
 }
 

@@ -23,6 +23,8 @@ struct Typed {
     text: String,
     shown: String,
     error: Option<String>,
+    /// Whether something was refused since the field was come to.
+    refused: bool,
 }
 
 /// A one-line field called `name` (what a screen reader says) that shows `shown`. Returns what was
@@ -78,6 +80,7 @@ pub fn entry_for<T>(
         text: shown.to_owned(),
         shown: shown.to_owned(),
         error: None,
+        refused: false,
     });
     let palette = theme::palette(ui);
     let mut field = TextEdit::singleline(&mut typed.text)
@@ -105,7 +108,9 @@ pub fn entry_for<T>(
     if cancelled {
         forget_slot(ui.ctx(), slot);
     } else if response.lost_focus() {
-        if typed.text.trim() == typed.shown.trim() {
+        // Once something was refused the old value may be gone: then it is a new one.
+        let untouched = !typed.refused && typed.text.trim() == typed.shown.trim();
+        if untouched || typed.text.trim() == shown.trim() {
             forget_slot(ui.ctx(), slot);
         } else {
             match read(&typed.text) {
@@ -116,6 +121,7 @@ pub fn entry_for<T>(
                 Err(error) => {
                     refused = true;
                     typed.error = Some(error);
+                    typed.refused = true;
                     let mut all = refusals(ui.ctx());
                     all.retain(|(of, _)| *of != slot);
                     all.push((slot, name.to_owned()));

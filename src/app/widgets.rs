@@ -6,7 +6,7 @@ use std::sync::Arc;
 use eframe::egui::text::LayoutJob;
 use eframe::egui::{
     Color32, ComboBox, FontId, Galley, Key, Label, Mesh, Painter, PopupCloseBehavior, Pos2, Response,
-    RichText, TextEdit, TextStyle, Ui,
+    RichText, ScrollArea, TextEdit, TextStyle, Ui,
 };
 
 use super::lead;
@@ -97,6 +97,8 @@ pub(super) fn choose<T: Copy + PartialEq>(
 
 /// So many names can be looked through; a longer list is searched by typing.
 const LOOKED_THROUGH: usize = 12;
+/// Height of the names of a longer one, in points.
+const LIST_HEIGHT: f32 = 240.0;
 
 /// The names of a drop-down list, `present` the one chosen now; the place of what is clicked. A long list has a field
 /// to type part of a name in, and Enter takes the first that is found. Such a list must close on a click outside
@@ -122,19 +124,54 @@ pub(super) fn names(
         }
     }
     let wanted = fold(&typed);
-    let found = |name: &str| wanted.split_whitespace().all(|word| fold(name).contains(word));
+    let found = found(names, &wanted);
     let entered = !wanted.is_empty() && ui.input(|input| input.key_pressed(Key::Enter));
-    for (place, name) in names.iter().enumerate().filter(|(_, name)| found(name)) {
-        let clicked = ui.selectable_label(present == Some(place), name.as_ref()).clicked();
-        if clicked || (entered && chosen.is_none()) {
-            chosen = Some(place);
+    let mut list = |ui: &mut Ui| {
+        for place in &found {
+            // What Enter takes is marked while something is typed.
+            let marked =
+                if wanted.is_empty() { present == Some(*place) } else { found.first() == Some(place) };
+            if ui.selectable_label(marked, names[*place].as_ref()).clicked() {
+                chosen = Some(*place);
+            }
         }
+        if found.is_empty() {
+            ui.label(words.text("list-search-none"));
+        }
+    };
+    if names.len() > LOOKED_THROUGH {
+        // As high with one name found as with all, and the field stays in sight.
+        ScrollArea::vertical()
+            .min_scrolled_height(LIST_HEIGHT)
+            .max_height(LIST_HEIGHT)
+            .auto_shrink(false)
+            .show(ui, list);
+    } else {
+        list(ui);
+    }
+    if entered {
+        chosen = chosen.or_else(|| found.first().copied());
     }
     if chosen.is_some() {
         ui.close();
     }
     ui.data_mut(|data| data.insert_temp(id, (now, typed)));
     chosen
+}
+
+/// The places of the names in which all of what was typed is found: first those with a word that begins so.
+fn found(names: &[Cow<'_, str>], wanted: &str) -> Vec<usize> {
+    let rank = |name: &str| {
+        let name = fold(name);
+        let all = |fits: &dyn Fn(&str) -> bool| wanted.split_whitespace().all(fits);
+        let begins =
+            |typed: &str| name.split(|c: char| !c.is_alphanumeric()).any(|word| word.starts_with(typed));
+        if all(&begins) { Some(0) } else { all(&|typed| name.contains(typed)).then_some(1) }
+    };
+    let mut ranked: Vec<(u8, usize)> =
+        names.iter().enumerate().filter_map(|(place, name)| Some((rank(name)?, place))).collect();
+    ranked.sort_unstable();
+    ranked.into_iter().map(|(_, place)| place).collect()
 }
 
 /// When a list of so many names closes.

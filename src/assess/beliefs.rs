@@ -15,7 +15,6 @@ use crate::job::{Catalog, Job};
 use crate::measure::{Length, Span};
 use crate::surface::{Finish, JointKind, SurfaceLayout};
 use crate::survey::{Failure, GapReading, LaterVisit, MeterSetting};
-use crate::wood::correct_pin_meter;
 
 /// What is believed of a job, with the sections it speaks of.
 #[derive(Debug)]
@@ -208,7 +207,7 @@ fn section_evidence<'a>(
         .iter()
         .filter(|reading| is_read && reading.surface == surface.name && reading.section == section.name);
     let meter = meter.filter_map(|reading| {
-        let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
+        let moisture = reading.corrected()?;
         Some(MeterEvidence {
             pct: moisture.to_pct(),
             set_to_species: reading.setting == MeterSetting::ThisSpecies,

@@ -5,7 +5,6 @@ use std::borrow::Cow;
 use jiff::civil::Date;
 
 use super::Assessment;
-use super::answer::date_after;
 use super::confidence::Recommendation;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
@@ -119,9 +118,9 @@ impl Surprise {
 }
 
 impl Assessment {
-    /// What papers written on a day tell, to hold later visits against; `None` where they offer no repair, and
+    /// What papers written now tell, to hold later visits against; `None` where they offer no repair, and
     /// once the work is done or a joint was looked at again.
-    pub fn promise(&self, told_on: Date) -> Option<Promise> {
+    pub fn promise(&self) -> Option<Promise> {
         let Recommendation { method, quote, lasting, .. } = self.verdict().recommended?;
         if !self.job.may_promise() {
             return None;
@@ -138,12 +137,11 @@ impl Assessment {
         };
         let pct = |chance: f64| Percent::pct(100.0 * chance);
         Some(Promise {
-            told_on,
+            told_on: job.visited,
             program: env!("CARGO_PKG_VERSION").to_owned(),
-            visited: job.visited,
             option: method,
             total: quote?.total,
-            seal_on: self.lays_beads().then(|| date_after(job, self.seal_day)),
+            seal_on: self.lays_beads().then(|| self.seals_on()),
             lasts: lasting.map(|lasting| ToldChance {
                 chance: pct(lasting.chance),
                 low: pct(lasting.interval.low),
@@ -158,7 +156,7 @@ impl Assessment {
 pub(super) fn follow_up(inputs: &OptionInputs<'_>, options: &[RepairOption]) -> Vec<VisitOutcome> {
     let job = inputs.job;
     let (visited, told) = match &job.promise {
-        Some(promise) => (promise.visited, Cow::Borrowed(promise.joints.as_slice())),
+        Some(promise) => (promise.told_on, Cow::Borrowed(promise.joints.as_slice())),
         None => (job.visited, Cow::Owned(told_joints(inputs, options, |state| looked_at(state, inputs)))),
     };
     job.later.iter().map(|visit| outcome(visit, visited, &told, inputs)).collect()
@@ -308,7 +306,10 @@ fn against_forecast(readings: &[LaterReading]) -> VisitVerdict {
 }
 
 fn opened(readings: &[LaterReading]) -> VisitVerdict {
-    let open = readings.iter().filter(|reading| reading.width >= OPEN).count();
+    // Where a chance was told, the joints without one say nothing of it.
+    let told = readings.iter().any(|reading| reading.chance.is_some());
+    let counted = || readings.iter().filter(|reading| !told || reading.chance.is_some());
+    let open = counted().filter(|reading| reading.width >= OPEN).count();
     let chances: Vec<f64> = readings.iter().filter_map(|reading| reading.chance).collect();
     let expected: f64 = chances.iter().sum();
     // Joints fail together where the lot of boards or sealant is to blame, so the doubt is wide.
@@ -321,7 +322,7 @@ fn opened(readings: &[LaterReading]) -> VisitVerdict {
     };
     VisitVerdict::Opened {
         open,
-        of: readings.len(),
+        of: counted().count(),
         expected: (!chances.is_empty()).then_some((expected, surprise)),
     }
 }

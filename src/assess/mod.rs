@@ -63,6 +63,9 @@ use option_inputs::OptionInputs;
 use std::borrow::Cow;
 use std::sync::Arc;
 
+use jiff::ToSpan as _;
+use jiff::civil::Date;
+
 use self::laid::LaidBeads;
 use self::materials::Extent;
 use crate::air::IndoorYear;
@@ -71,7 +74,7 @@ use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
 use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Humidity, Length, Span, Volume};
 use crate::repair::{
-    Caution, CautionWhen, Height, MethodId, Outcome, TreatedJoint, rates_of, use_of, wet_sealant,
+    Caution, CautionWhen, Height, MethodId, Outcome, Step, TreatedJoint, rates_of, use_of, wet_sealant,
 };
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{GapSurvey, joint_gaps, moisture_readings, reading_order};
@@ -361,6 +364,25 @@ impl Assessment {
             let only = chosen.and_then(|option| option.only.as_ref());
             only.is_none_or(here) && extent.takes(state, joint)
         })
+    }
+
+    /// The day on which the chosen option seals the first joints, as it is scheduled; without beads the day on which
+    /// they would be sealed.
+    pub fn seals_on(&self) -> Date {
+        let planned = date_after(&self.job, self.seal_day);
+        let scheduled = || {
+            let option = self.chosen().filter(|_| self.lays_beads())?;
+            let step = option.steps.iter().position(|step| matches!(step, Step::Do(id) if id == "bead"))?;
+            let bar = option.schedule.bars.iter().find(|bar| bar.of_step == step && !bar.is_wait())?;
+            option.starts.checked_add(i64::from(bar.days().low.saturating_sub(1)).days()).ok()
+        };
+        scheduled().unwrap_or(planned)
+    }
+
+    /// The date on papers: of the visit, or of the last one on which a joint was measured again.
+    pub fn dated(&self) -> Date {
+        let again = self.follow_up.iter().filter(|visit| !visit.readings.is_empty()).map(|visit| visit.on);
+        again.max().map_or(self.job.visited, |again| again.max(self.job.visited))
     }
 
     /// Whether the chosen option works in a section.

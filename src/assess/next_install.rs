@@ -3,7 +3,7 @@
 use std::sync::{Arc, Mutex, PoisonError};
 
 use jiff::ToSpan as _;
-use jiff::civil::Date;
+use jiff::civil::{Date, Weekday};
 
 use super::laid::laid_bead;
 use crate::air::DAYS;
@@ -80,6 +80,7 @@ struct Told {
     rooms: Vec<crate::survey::RoomReading>,
     rule: CallbackRule,
     sealant: String,
+    weekends: bool,
 }
 
 /// What was found last, with what it followed from.
@@ -99,6 +100,7 @@ pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<Next
         rooms: job.survey.rooms.clone(),
         rule: job.plan.callback.clone(),
         sealant: job.plan.sealant.clone(),
+        weekends: job.plan.weekends,
     };
     let last = || LAST.lock().unwrap_or_else(PoisonError::into_inner);
     if let Some((known, of, found)) = &*last()
@@ -176,6 +178,7 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         set_to_species: next.setting == MeterSetting::ThisSpecies,
         today,
         wanted: next.wanted.map(day_of),
+        works: works(first, told.weekends),
         gap: next.gap,
         window: &own,
         promised: next.promised,
@@ -203,6 +206,15 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         outlook,
         sampling: sampling(&readings),
         window: own,
+    })
+}
+
+/// Whether the crew works on a day and on each of the six after it.
+fn works(first: Date, weekends: bool) -> [bool; 7] {
+    let free = |date: Date| matches!(date.weekday(), Weekday::Saturday | Weekday::Sunday);
+    std::array::from_fn(|days| {
+        let date = i64::try_from(days).ok().and_then(|days| first.checked_add(days.days()).ok());
+        weekends || date.is_none_or(|date| !free(date))
     })
 }
 

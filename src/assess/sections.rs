@@ -283,6 +283,8 @@ fn section_state(
     let past_weeks = age(job).map_or_else(Vec::new, |_| {
         worlds.past_weeks(belief, course, (species, board.ring_angle), (across, any_measured))
     });
+    // Stamps are those of softwood lumber.
+    let stamped = origin.filter(|_| species.softwood);
     Some(SectionState {
         surface: known.surface,
         section: known.section,
@@ -297,8 +299,8 @@ fn section_state(
         past,
         across,
         origin,
-        against_marks: origin.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
-        over_marks: origin.map_or_else(Vec::new, |_| {
+        against_marks: stamped.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
+        over_marks: stamped.map_or_else(Vec::new, |_| {
             catalog.marks.iter().map(|mark| course.wetter_at_install(mark.most)).collect()
         }),
         before_install: before_install(job, catalog, board, species, year),

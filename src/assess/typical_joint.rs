@@ -242,7 +242,10 @@ impl<'a> Repair<'a> {
             return None;
         }
         let from = match option.outcome {
-            Outcome::Bead { .. } => i64::try_from(assessment.seal_day).ok()?,
+            Outcome::Bead { .. } if option.method != job.plan.chosen => {
+                i64::try_from(assessment.seal_day).ok()?
+            }
+            Outcome::Bead { .. } => i64::from((assessment.seals_on() - job.visited).get_days()).max(0),
             _ => {
                 let days = i64::from(option.schedule.calendar_days.saturating_sub(1));
                 let done = option.starts.checked_add(days.days()).ok()?;
@@ -358,7 +361,9 @@ mod tests {
     #[test]
     fn a_bead_is_there_from_the_day_of_sealing_and_one_that_failed_stays_so() {
         let (found, joint) = joint_of(MethodId::Reseal);
-        let sealed = i64::try_from(found.seal_day).expect("days");
+        let sealed = i64::from((found.seals_on() - found.job.visited).get_days());
+        let planned = i64::try_from(found.seal_day).expect("days");
+        assert!((planned..planned + 7).contains(&sealed), "{sealed}, planned for {planned}");
         assert_eq!(joint.repaired_on, Some(sealed));
         assert!(joint.weeks.iter().all(|week| week.repaired.is_some() == (week.day >= sealed)));
         let tongue = joint_of(MethodId::ResealOnTongue).1;

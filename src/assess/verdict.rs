@@ -165,7 +165,11 @@ fn install(assessment: &Assessment, main: Cause, wet: f64) -> Option<InstallFind
         Cause::FramingMoved => InstallFinding::LineMoved,
         _ if contradicted => InstallFinding::Contradicted(figures),
         Cause::WettedAndDried => InstallFinding::OtherBoards(figures),
-        _ => InstallFinding::Boards(figures, state.against_marks),
+        // What nobody noted a stamp of is held against none.
+        _ => {
+            let stamped = !assessment.job.received.stamp.trim().is_empty();
+            InstallFinding::Boards(figures, state.against_marks.filter(|_| stamped))
+        }
     })
 }
 

@@ -126,6 +126,18 @@ pub struct CausePriors {
 }
 
 impl CausePriors {
+    /// How often a cause is expected to play a part, 0 to 1.
+    pub const fn of(&self, cause: Cause) -> f64 {
+        match cause {
+            Cause::WetAtInstall => self.wet_at_install,
+            Cause::Seasonal => 1.0 - self.wet_at_install,
+            Cause::WeakSealant => self.weak_sealant,
+            Cause::FramingMoved => self.framing_moved,
+            Cause::WettedAndDried => self.wetted_and_dried,
+            Cause::BondedGroups => self.bonded_groups,
+        }
+    }
+
     /// How often this account is expected, whatever the boards were at install.
     pub fn on_top(&self, hypothesis: &Hypothesis) -> f64 {
         let bonded = if hypothesis.bonded { self.bonded_groups } else { 1.0 - self.bonded_groups };

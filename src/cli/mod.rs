@@ -271,8 +271,7 @@ fn papers(
 /// Keeps what the papers told in the job's file, to hold later visits against. What could not be read of the file
 /// would be lost with it, so then nothing is kept.
 fn keep_promise(path: &Path, opened: &Opened) -> Result<(), String> {
-    let today = jiff::ZonedDateTime::now().date();
-    let Some(promise) = opened.assessment.promise(today).filter(|_| opened.unread.is_empty()) else {
+    let Some(promise) = opened.assessment.promise().filter(|_| opened.unread.is_empty()) else {
         eprintln!("{}", opened.words().text("command-line-nothing-kept"));
         return Ok(());
     };

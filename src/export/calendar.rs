@@ -31,6 +31,7 @@ pub fn next_reading_calendar(assessment: &Assessment, words: &Words) -> Option<S
 /// All days of a job to remember, in one calendar; `None` where there are none.
 pub fn job_calendar(assessment: &Assessment, words: &Words) -> Option<String> {
     let mut entries: Vec<Entry> = sealing(assessment, words).into_iter().collect();
+    entries.extend(work(assessment, words));
     entries.extend(follow_ups(assessment, words));
     entries.extend(next_steps(assessment, words));
     (!entries.is_empty()).then(|| calendar(assessment, assessment.job.visited, &entries))
@@ -47,6 +48,17 @@ fn sealing(assessment: &Assessment, words: &Words) -> Option<Entry> {
     };
     let summary = say!(words, "calendar-seal", title = title);
     Some(Entry { kind: "seal", from, to, summary, told: words.called(&chosen.name).into_owned() })
+}
+
+/// The days on site, as they are planned.
+fn work(assessment: &Assessment, words: &Words) -> Option<Entry> {
+    let done = assessment.job.done.finished.is_some();
+    let option = assessment.chosen().filter(|option| !done && option.schedule.crew_days > 0)?;
+    let days = option.schedule.days.iter().map(|day| day.day);
+    let on = |day: u32| option.starts.checked_add(i64::from(day).days()).ok();
+    let (from, to) = (on(days.clone().min()?)?, on(days.max()?)?);
+    let summary = say!(words, "calendar-work", title = &assessment.job.title);
+    Some(Entry { kind: "work", from, to, summary, told: words.called(&option.name).into_owned() })
 }
 
 /// The days on which to measure again.

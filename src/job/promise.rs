@@ -10,19 +10,16 @@ use crate::repair::MethodId;
 /// Days between the forecast gaps that are kept.
 pub const TOLD_EVERY: usize = 7;
 
-/// What the papers told on the day they were written. Later visits are held against it, and not against what
+/// What the papers told when they were written. Later visits are held against it, and not against what
 /// a newer program, or later readings, would say of that day.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Promise {
-    /// The day the papers were written.
+    /// The date on the papers, that of the visit they go by: the forecast is counted from it.
     #[schemars(with = "DateText")]
     pub told_on: Date,
     /// Version of the program that wrote them.
     pub program: String,
-    /// The visit from which the forecast is counted.
-    #[schemars(with = "DateText")]
-    pub visited: Date,
     /// The repair that was offered.
     pub option: MethodId,
     /// Its price.

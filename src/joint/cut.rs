@@ -178,7 +178,11 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
         return None;
     }
     let free_back = laid.bead.design.behind != Behind::Tongue;
-    let fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
+    let mut fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
+    // Boards that came off their tongues are held by nothing, and so is what lies between them.
+    if spec.tongue().is_some_and(|tongue| gap >= tongue) {
+        fares = fares.worse(BeadState::Torn(fares.used().max(Percent::pct(100.0))));
+    }
     let v = spec.profile.v_leg().to_m();
     let cured = laid.bead.section(laid.gap).cured();
     // In a reveal the V is cut away; its bead begins where the V ended.

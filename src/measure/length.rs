@@ -67,7 +67,9 @@ impl Length {
             Units::Inches => {
                 &[0.0625, 0.125, 0.1875, 0.25, 0.375, 0.5, 0.75, 1.0, 2.0, 4.0, 8.0].map(Self::inches)
             }
-            Units::Millimeters => &[1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 20.0, 40.0, 100.0, 200.0].map(Self::mm),
+            Units::Millimeters => {
+                &[0.8, 1.2, 2.0, 4.0, 6.0, 8.0, 12.0, 20.0, 40.0, 100.0, 200.0].map(Self::mm)
+            }
         };
         tops.iter().copied().find(|top| *top >= self).unwrap_or(Self::m(1.0))
     }

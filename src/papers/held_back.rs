@@ -1,6 +1,8 @@
 //! Which papers cannot be stood for, and why: those that depend on an entry that couldn't be used, and those of
 //! which there is nothing to say yet. They are not written, or only as drafts, with the reason on every page.
 
+use jiff::civil::Date;
+
 use super::Paper;
 use crate::assess::Assessment;
 use crate::job::{Place, Problem, Severity};
@@ -20,6 +22,8 @@ pub enum HeldBack {
     NothingMeasured,
     /// There are no boards up yet.
     NoBoards,
+    /// The work was finished on this day: there is nothing to offer any more.
+    Finished(Date),
 }
 
 impl HeldBack {
@@ -35,6 +39,7 @@ impl HeldBack {
             Self::Incomplete => say!(words, "paper-draft-incomplete"),
             Self::NothingMeasured => say!(words, "paper-draft-nothing-measured"),
             Self::NoBoards => say!(words, "paper-draft-no-boards"),
+            Self::Finished(on) => say!(words, "paper-draft-finished", on = *on),
         }
     }
 
@@ -45,6 +50,7 @@ impl HeldBack {
             Self::Incomplete => vec![say!(words, "paper-held-incomplete")],
             Self::NothingMeasured => vec![say!(words, "paper-held-nothing-measured")],
             Self::NoBoards => vec![say!(words, "paper-held-no-boards")],
+            Self::Finished(on) => vec![say!(words, "paper-held-finished", on = *on)],
         }
     }
 }
@@ -61,6 +67,9 @@ pub fn held_back(paper: Paper, assessment: &Assessment, unread: &[Problem]) -> O
     }
     let measured = || assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured));
     match paper {
+        Paper::Letter | Paper::Proposal if assessment.job.done.finished.is_some() => {
+            assessment.job.done.finished.map(HeldBack::Finished)
+        }
         Paper::MeasuringSheet => None,
         Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport => {
             (!measured()).then_some(HeldBack::NothingMeasured)

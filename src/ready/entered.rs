@@ -5,6 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::boards::Joints;
+use super::gate::good_enough;
 use super::stack::Stack;
 use crate::measure::{DateText, Length, Moisture, Percent, Temperature};
 use crate::surface::BoardSpec;
@@ -81,6 +82,11 @@ impl NextInstall {
     /// One whose boards came on this day.
     pub fn delivered_on(day: Date) -> Self {
         Self { delivered: Some(day), ..Self::default() }
+    }
+
+    /// Whether a chance is short of the one asked for by more than chances are known.
+    pub fn asks_more_than(&self, chance: f64) -> bool {
+        chance < good_enough(self.chance.to_fraction())
     }
 }
 

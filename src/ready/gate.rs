@@ -142,7 +142,7 @@ impl Lever {
 
 /// What the verdict follows from.
 pub(super) struct Case<'a> {
-    /// The chance that is good enough.
+    /// The chance from which on boards are hung, and the one that a day is waited for.
     pub enough: f64,
     /// How many boards were measured.
     pub measured: usize,
@@ -178,13 +178,28 @@ pub fn good_enough(asked: f64) -> f64 {
 
 /// A plan that falls short of what is asked by no more than this is not turned down for it: what it falls short by
 /// is told.
-const SHORT: f64 = 0.03;
+const SHORT: f64 = 0.04;
+/// What a day is waited for may turn out worse by this much when its readings are in, and the boards are hung all the
+/// same: else every reading would put the day off.
+const LEEWAY: f64 = 0.04;
+/// What is told beforehand of a day's readings holds by this much.
+pub(super) const SAFELY: f64 = 0.01;
 
-/// The chance that counts as good enough where boards at their best moisture reach `best`. Where that is a little
-/// less than what is asked, it is as near to the best as it else would be to what is asked: in a room that keeps
-/// boards just short of it for weeks, tenths of a point would make the day otherwise.
-pub(super) fn as_good_as_it_gets(asked: f64, best: f64) -> f64 {
-    good_enough(best.clamp(asked - SHORT, asked))
+/// The chances that count for boards which at their best moisture reach `best`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Enough {
+    /// What a day is waited for: what is asked, or as near as these boards get to it in this room. In a room that keeps
+    /// boards just short of what is asked for weeks, tenths of a point would make the day otherwise.
+    pub to_wait_for: f64,
+    /// What boards are hung with, once they are there.
+    pub to_hang: f64,
+}
+
+impl Enough {
+    pub(super) fn of(asked: f64, best: f64) -> Self {
+        let to_wait_for = (best - 0.25 * SHORT).clamp(asked - SHORT, asked);
+        Self { to_wait_for, to_hang: to_wait_for - LEEWAY }
+    }
 }
 
 /// Fewer boards than this say too little to wait for.

@@ -27,6 +27,8 @@ pub struct Known<'a> {
     pub today: i64,
     /// Days from the delivery to the day the boards are wanted.
     pub wanted: Option<i64>,
+    /// Whether the crew works on the first day and on each of the six after it; so it goes on by weeks.
+    pub works: [bool; 7],
     /// The gap that will be left, if that is settled; else what is best for the boards as they are.
     pub gap: Option<Length>,
     /// What these boards can be hung at in this room.
@@ -41,6 +43,14 @@ pub struct Known<'a> {
     pub figures: &'a StackFigures,
     /// What is expected of meters and wood.
     pub priors: &'a Priors,
+}
+
+impl Known<'_> {
+    /// The first day from `day` on which the crew works.
+    pub(super) fn workday(&self, day: i64) -> i64 {
+        let works = |day: &i64| usize::try_from(day.rem_euclid(7)).is_ok_and(|at| self.works[at]);
+        (day..day + 7).find(works).unwrap_or(day)
+    }
 }
 
 /// Boards of the stack today.

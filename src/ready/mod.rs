@@ -20,7 +20,7 @@ mod window;
 pub use boards::{Chances, Joints, PlannedBoards};
 pub use easier::{Caulking, Change, Easier, Way, caulking, easier};
 pub use entered::{BoardReading, NextInstall};
-pub use gate::{Gate, Lever, Promise, Ready, Verdict, good_enough};
+pub use gate::{Enough, Gate, Lever, Promise, Ready, Verdict, good_enough};
 pub use known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
 pub use lot::{Lot, LotReading};
 pub use movement::{Movement, movement};

@@ -3,7 +3,7 @@
 use rayon::prelude::*;
 
 use super::boards::Chances;
-use super::gate::{Case, Gate, Lever, Promise, Ready, Verdict, gate};
+use super::gate::{Case, Enough, Gate, Lever, Promise, Ready, Verdict, gate};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
 use super::stacked::Stacked;
 use crate::belief::StackCourse;
@@ -73,11 +73,11 @@ struct Followed {
 }
 
 impl Followed {
-    fn new(stacked: &Stacked<'_>, lever: Option<Lever>, (today, enough): (usize, f64)) -> Option<Self> {
+    fn new(stacked: &Stacked<'_>, lever: Option<Lever>, (today, enough): (usize, Enough)) -> Option<Self> {
         let course = stacked.course(lever, today + HORIZON)?;
         let days = (0..=today + HORIZON).into_par_iter();
         let chances: Vec<(Length, Chances)> = days.map(|day| stacked.chances(&course, day)).collect();
-        let ready = Ready::of(&chances, today, enough);
+        let ready = Ready::of(&chances, today, enough.to_wait_for);
         Some(Self { course, chances, ready })
     }
 
@@ -105,7 +105,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         with.iter().map(|(lever, followed)| (*lever, followed.ready, followed.best(at))).collect();
     let window = known.window;
     let gate = gate(&Case {
-        enough,
+        enough: enough.to_hang,
         measured: known.readings.len(),
         chances: &as_is.chances,
         today: at,
@@ -121,7 +121,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let shown = with.iter().find(|(lever, _)| gate.first == Some(*lever)).map_or(&as_is, |(_, with)| with);
     let hang_day = match gate.verdict {
         Verdict::Hang => Some(today),
-        Verdict::Wait => shown.ready.map(|ready| ready.sure),
+        Verdict::Wait => shown.ready.map(|ready| known.workday(ready.sure)),
         _ => None,
     };
     Some(Outlook {

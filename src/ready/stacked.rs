@@ -5,8 +5,8 @@ use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
 use super::boards::{Chances, below};
-use super::gate::{Lever, Promise};
-use super::known::{DryShell, HangDay, Known, LotNow, USUAL_READINGS, WatchDay};
+use super::gate::{Lever, Promise, SAFELY};
+use super::known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
 use super::lot::{Lot, LotReading, reading_variance};
 use super::movement::Movement;
 use super::stack::{Kept, Piling, Stack};
@@ -23,6 +23,8 @@ const DRY_SHELL: f64 = 1.5;
 /// Of a load that counts as bad one board in four is too wet; of a good one, one in twenty.
 const BAD: f64 = 0.25;
 const GOOD: f64 = 0.05;
+/// What boards that wait must come down by at least, percent.
+const LESS: f64 = 0.2;
 /// Where the random sequences start; any figure would do.
 const SEED: u64 = 7_031_986;
 
@@ -31,6 +33,8 @@ pub(super) struct Stacked<'a> {
     known: &'a Known<'a>,
     rooms: RoomWorlds,
     lot: Lot,
+    /// How wet the boards came and how they differed, by the first day's readings alone.
+    came: Vec<(f64, f64)>,
     movement: Movement,
     /// Standard normal numbers of the piling, the air and the wood's pace.
     pace: Vec<[f64; 3]>,
@@ -51,10 +55,12 @@ impl<'a> Stacked<'a> {
             known.priors,
             (count, SEED),
         );
+        let came = lot.moisture.iter().copied().zip(lot.spread.iter().copied()).collect();
         let mut random = Xoshiro256PlusPlus::seed_from_u64(SEED + 1);
         let pace: Vec<[f64; 3]> =
             (0..count).map(|_| std::array::from_fn(|_| StandardNormal.sample(&mut random))).collect();
-        let all = Stacked { known, rooms: known.rooms.clone(), lot, movement: known.movement.clone(), pace };
+        let all =
+            Stacked { known, rooms: known.rooms.clone(), lot, came, movement: known.movement.clone(), pace };
         let last = known.readings.iter().map(|reading| reading.day).max().unwrap_or(0);
         let chosen: Vec<usize> = if last > first {
             let course = all.course(None, usize::try_from(last).unwrap_or(0))?;
@@ -67,6 +73,7 @@ impl<'a> Stacked<'a> {
             known,
             rooms: all.rooms.pick(&chosen),
             lot: all.lot.pick(&chosen),
+            came: all.came.clone(),
             movement: Movement {
                 lot: chosen.iter().map(|&world| all.movement.lot[world]).collect(),
                 extremes: chosen.iter().map(|&world| all.movement.extremes[world]).collect(),
@@ -191,10 +198,18 @@ impl<'a> Stacked<'a> {
             let wet = |world: usize| self.wet(course, (at, beyond), world);
             let (boards, figures) = (self.known.boards, self.known.figures);
             boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
-                >= self.known.window.enough
+                >= self.known.window.enough.to_hang + SAFELY
         };
         let [low, high] =
             [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| first_edge(expected, to, &good));
+        // What is told before a day is known holds on that day too: beyond it the program is asked.
+        let told = self.known.window.range;
+        let low = told.map_or(low, |told| low.max(told.low.to_pct()).min(expected));
+        let high = told.map_or(high, |told| high.min(told.high.to_pct()).max(expected));
+        // Boards that are too wet today are not dry enough by reading the same again.
+        let read =
+            LastRead::of(self.known).filter(|read| day > read.day).map(|read| read.average.to_pct() - LESS);
+        let high = read.map_or(high, |read| high.min(read).max(expected));
         let range = Span { low: Moisture::pct(low), high: Moisture::pct(high) };
         HangDay {
             day,
@@ -236,11 +251,10 @@ impl<'a> Stacked<'a> {
         DryShell { chance, deep_enough, short_pins: short }
     }
 
-    /// Against what came, not against what it has become since.
+    /// Against what came, by what was read that day: how the boards dried since says nothing of a promise.
     pub(super) fn promise(&self, most: Moisture) -> Promise {
-        let wetter: Vec<f64> = (0..self.lot.moisture.len())
-            .map(|world| below((self.lot.moisture[world] - most.to_pct()) / self.lot.spread[world]))
-            .collect();
+        let share_over = |&(mean, spread): &(f64, f64)| below((mean - most.to_pct()) / spread);
+        let wetter: Vec<f64> = self.came.iter().map(share_over).collect();
         let over = |least: f64| share(wetter.iter().map(|share| *share > least));
         #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
         let mean = wetter.iter().sum::<f64>() / wetter.len().max(1) as f64;

@@ -1,9 +1,10 @@
 //! How wet boards may be when they go up, and the gap to leave.
 
 use super::boards::PlannedBoards;
-use super::gate::{as_good_as_it_gets, good_enough};
+use super::gate::{Enough, SAFELY};
 use super::movement::Movement;
 use super::stack::StackFigures;
+use crate::belief::quantile;
 use crate::measure::{Length, Moisture, Span, bisect};
 
 /// The moisture to hang boards at.
@@ -17,8 +18,8 @@ pub struct Window {
     pub best: Aim,
     /// The chance there, 0 to 1.
     pub chance: f64,
-    /// The chance that counts as good enough for these boards in this room, 0 to 1: see [`good_enough`].
-    pub enough: f64,
+    /// The chances that count for these boards in this room.
+    pub enough: Enough,
 }
 
 /// A mean moisture to hang boards at, and the gap to leave at each joint: the drier they are, the wider.
@@ -116,21 +117,21 @@ pub fn window(
     let at = |moisture: f64| chance(boards, &few, figures, (moisture, gap_at(moisture)));
     let midpoint = worlds.midpoint();
     let at_midpoint = at(midpoint);
-    let top = if at_midpoint >= boards.asked { (midpoint, at_midpoint) } else { best_moisture(at) };
-    let enough = as_good_as_it_gets(boards.asked, top.1.max(at_midpoint));
+    let driest = driest(&few);
+    let top = if at_midpoint >= boards.asked { (midpoint, at_midpoint) } else { best_moisture(at, driest) };
+    let limits = Enough::of(boards.asked, top.1.max(at_midpoint));
+    let enough = limits.to_hang + SAFELY;
     // What is hardly better elsewhere is no reason to leave the middle.
-    let in_the_middle =
-        at_midpoint >= good_enough(boards.asked) || (at_midpoint > top.1 - NEARLY && top.1 < enough);
+    let in_the_middle = at_midpoint >= limits.to_wait_for || (at_midpoint > top.1 - NEARLY && top.1 < enough);
     let (best, holds) = if in_the_middle { (midpoint, at_midpoint) } else { top };
     let aim = Aim { moisture: Moisture::pct(best), gap: gap_at(best) };
     // Drier boards get a wider gap.
     let good = |moisture: f64| at(moisture) >= enough;
     let range = (holds >= enough).then(|| {
-        let [low, high] =
-            [TRIED.0.min(best), TRIED.1.max(best)].map(|to| Moisture::pct(edge(best, to, good)));
+        let [low, high] = [driest.min(best), TRIED.1.max(best)].map(|to| Moisture::pct(edge(best, to, good)));
         Span { low, high }
     });
-    Window { range, best: aim, chance: holds, enough }
+    Window { range, best: aim, chance: holds, enough: limits }
 }
 
 /// What to aim for where boards are hung at this moisture.
@@ -167,10 +168,16 @@ fn chance(
     boards.chances(worlds, gap, figures, |_| (moisture, spread)).holds
 }
 
-/// The moisture with the best chance: the chance rises to one top and falls again.
-fn best_moisture(chance: impl Fn(f64) -> f64) -> (f64, f64) {
-    let mut best = (TRIED.0, 0.0);
-    let mut moisture = TRIED.0;
+/// The driest that boards come to in half of the worlds: to ask for drier ones would be idle.
+fn driest(worlds: &Movement) -> f64 {
+    let mut all: Vec<f64> = worlds.extremes.iter().map(|(dry, _)| *dry).collect();
+    quantile(&mut all, 0.5).clamp(TRIED.0, TRIED.1)
+}
+
+/// The moisture with the best chance, from `driest` on: the chance rises to one top and falls again.
+fn best_moisture(chance: impl Fn(f64) -> f64, driest: f64) -> (f64, f64) {
+    let mut best = (driest, 0.0);
+    let mut moisture = driest;
     while moisture <= TRIED.1 {
         let own = chance(moisture);
         if own > best.1 {
@@ -179,7 +186,7 @@ fn best_moisture(chance: impl Fn(f64) -> f64) -> (f64, f64) {
         moisture += 4.0 * STEP;
     }
     for step in -3..=3 {
-        let moisture = best.0 + STEP * f64::from(step);
+        let moisture = (best.0 + STEP * f64::from(step)).max(driest);
         let own = chance(moisture);
         if own > best.1 {
             best = (moisture, own);

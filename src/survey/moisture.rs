@@ -2,7 +2,6 @@
 
 use super::readings::{MeterSetting, Survey};
 use crate::measure::{Estimate, Moisture};
-use crate::wood::correct_pin_meter;
 
 /// One standard deviation of a pin meter set to the species, in per cent moisture. Assumption.
 const METER_SD: f64 = 1.0;
@@ -37,7 +36,7 @@ fn corrected(survey: &Survey, wanted: impl Fn(&str, &str) -> bool) -> Vec<(f64, 
     let chosen = survey.moistures.iter().filter(|r| wanted(&r.surface, &r.section));
     chosen
         .filter_map(|r| {
-            let (moisture, _) = correct_pin_meter(r.reading?, r.wood);
+            let moisture = r.corrected()?;
             let sd = match r.setting {
                 MeterSetting::ThisSpecies => METER_SD,
                 MeterSetting::OtherSpecies | MeterSetting::Unknown => LOOSE_METER_SD,

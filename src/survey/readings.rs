@@ -5,7 +5,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{DateText, Humidity, Length, Moisture, Percent, Temperature};
-use crate::wood::emc;
+use crate::wood::{correct_pin_meter, emc};
 
 /// How a joint failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize, JsonSchema)]
@@ -144,6 +144,13 @@ pub struct RoomReading {
     /// When, if not on the day of the visit.
     #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
+}
+
+impl MoistureReading {
+    /// What the meter showed, put right for the wood's temperature; `None` while nothing was read.
+    pub fn corrected(&self) -> Option<Moisture> {
+        Some(correct_pin_meter(self.reading?, self.wood).0)
+    }
 }
 
 impl RoomReading {

@@ -69,6 +69,9 @@ pub struct Species {
     /// Names it has or had, by which files refer to it too.
     #[serde(default)]
     pub aliases: Vec<String>,
+    /// Whether it is a softwood: only their lumber bears moisture stamps.
+    #[serde(default)]
+    pub softwood: bool,
     /// Oven-dry mass over the mass of water in the volume at 12 % moisture (Wood Handbook
     /// Table 5-3, from memory).
     pub specific_gravity: f64,

@@ -22,7 +22,19 @@ pub fn shape(lay: BeadLay, form: &BeadForm, edges: JointEdges, words: &Words) ->
         (false, false) => "v",
     };
     let (fill, depth) = (form.v_filled, form.in_slot);
-    say!(words, "bead-shape-v", fill = fill, tooled = tooled, into = Arg::Id(into), depth = depth)
+    let below = edges.v_leg * (1.0 - fill.to_fraction());
+    let level = Arg::Id(if below < Length::inches(1.0 / 128.0) { "full" } else { "below" });
+    let into = Arg::Id(into);
+    say!(
+        words,
+        "bead-shape-v",
+        fill = fill,
+        level = level,
+        below = below,
+        tooled = tooled,
+        into = into,
+        depth = depth
+    )
 }
 
 /// Which joints are spoken of.

@@ -41,6 +41,8 @@ pub(super) struct Formatters {
     decimals: Option<DecimalFormatter>,
     lists: Option<ListFormatter>,
     days: Option<FixedCalendarDateTimeFormatter<Gregorian, YMD>>,
+    /// The same, the day before the month.
+    day_first: Option<FixedCalendarDateTimeFormatter<Gregorian, YMD>>,
     short_days: Option<FixedCalendarDateTimeFormatter<Gregorian, MD>>,
     weekdays: Option<FixedCalendarDateTimeFormatter<Gregorian, E>>,
     days_of_weeks: Option<FixedCalendarDateTimeFormatter<Gregorian, MDE>>,
@@ -58,6 +60,7 @@ impl Formatters {
                 decimals: None,
                 lists: None,
                 days: None,
+                day_first: None,
                 short_days: None,
                 weekdays: None,
                 days_of_weeks: None,
@@ -66,12 +69,20 @@ impl Formatters {
                 times: None,
             };
         };
+        // English has short forms that people write; elsewhere a date in a sentence is written out.
+        let english = locale.id.language.as_str() == "en";
+        let (whole, month_and_day) =
+            if english { (YMD::medium(), MD::medium()) } else { (YMD::long(), MD::long()) };
+        // Where people measure in millimeters the day comes first.
+        let metric =
+            if english { "en-GB".parse().unwrap_or_else(|_| locale.clone()) } else { locale.clone() };
         let lists = ListFormatterOptions::default().with_length(ListLength::Wide);
         Self {
             decimals: decimal_formatter(tag).ok(),
             lists: ListFormatter::try_new_and((&locale).into(), lists).ok(),
-            days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YMD::medium()).ok(),
-            short_days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MD::medium()).ok(),
+            days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), whole).ok(),
+            day_first: FixedCalendarDateTimeFormatter::try_new((&metric).into(), whole).ok(),
+            short_days: FixedCalendarDateTimeFormatter::try_new((&locale).into(), month_and_day).ok(),
             weekdays: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::short()).ok(),
             days_of_weeks: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MDE::medium()).ok(),
             months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::long()).ok(),
@@ -141,6 +152,13 @@ impl Figures {
             Units::Inches => self.with_unit("unit-feet", length.to_feet(), 0),
             Units::Millimeters => self.with_unit("unit-meters", length.to_m(), 1),
         }
+    }
+
+    /// The length of a board as a yard sells it: in meters only where that says it all.
+    pub fn stock(&self, length: Length) -> String {
+        let tenths = 10.0 * length.to_m();
+        let whole = (tenths - tenths.round()).abs() < 0.05;
+        if self.units == Units::Inches || whole { self.run(length) } else { self.length(length) }
     }
 
     /// A distance over land in whole miles or kilometers.
@@ -279,23 +297,21 @@ impl Figures {
         self.language.pattern(pattern, &[("amount", number.into()), ("currency", currency.into())])
     }
 
-    /// A day: as the language writes it where lengths are in inches, year-month-day with millimeters.
+    /// A day: as the language writes it where lengths are in inches, the day before the month with millimeters.
     pub fn date(&self, date: Date) -> String {
-        match (self.units, &self.language.formatters().days) {
-            (Units::Inches, Some(days)) => calendar_date(date).map(|date| days.format(&date).to_string()),
-            _ => None,
-        }
-        .unwrap_or_else(|| date.to_string())
+        let formatters = self.language.formatters();
+        let days = match self.units {
+            Units::Inches => &formatters.days,
+            Units::Millimeters => &formatters.day_first,
+        };
+        let shown = days.as_ref().zip(calendar_date(date)).map(|(days, date)| days.format(&date).to_string());
+        shown.unwrap_or_else(|| date.to_string())
     }
 
     /// A day, or a month of which the day is not known, as an entry field shows it and reads it back:
-    /// `Aug 14, 2025` or `Aug 2025`, and `2025-08-14` or `2025-08` with millimeters.
+    /// `Aug 14, 2025` or `Aug 2025`.
     pub fn day_or_month(&self, known: DayOrMonth) -> String {
-        match (known.is_day_known(), self.units) {
-            (true, _) => self.date(known.date()),
-            (false, Units::Inches) => self.short_month(known.date()),
-            (false, Units::Millimeters) => known.date().strftime("%Y-%m").to_string(),
-        }
+        if known.is_day_known() { self.date(known.date()) } else { self.short_month(known.date()) }
     }
 
     /// A day of a year that is clear from what stands around it: `May 4`. In words in either units: two numbers
@@ -499,7 +515,8 @@ mod tests {
     fn figures_are_those_of_spanish_in_the_us() {
         let spanish = Language::of("es-US").expect("it is a language");
         let inches = Figures::new(spanish, Units::Inches, "$");
-        assert_eq!(inches.date(date(2026, 2, 14)), "14 feb 2026");
+        assert_eq!(inches.date(date(2026, 2, 14)), "14 de febrero de 2026");
+        assert_eq!(inches.short_date(date(2026, 10, 18)), "18 de octubre");
         assert_eq!(inches.rough_money(Money::cents(240_049)), "$2,400");
         assert_eq!(inches.percent(98.04, 1), "98%");
         assert_eq!([1.0, 1200.0].map(|feet| inches.run(Length::feet(feet))), ["1 pie", "1,200 pies"]);
@@ -553,9 +570,9 @@ mod tests {
     }
 
     #[test]
-    fn millimeters_bring_metric_figures_and_dates_by_year() {
+    fn millimeters_bring_metric_figures_and_the_day_first() {
         let metric = figures(Units::Millimeters);
-        assert_eq!(metric.date(date(2026, 2, 14)), "2026-02-14");
+        assert_eq!(metric.date(date(2026, 2, 14)), "14 Feb 2026");
         assert_eq!(metric.length(Length::mm(2.84)), "2.8 mm");
         assert_eq!(metric.number(-3.0, 1), "-3");
         assert_eq!(metric.volume(Volume::litres(3.785)), "3.8 L");

@@ -231,7 +231,8 @@ fn moves(assessment: &Assessment, words: &Words) -> Vec<String> {
 
 /// Between which humidities the room runs over the year.
 fn room_runs(assessment: &Assessment, words: &Words) -> Option<String> {
-    let days = assessment.year.as_ref()?.days.iter().map(|air| air.humidity);
+    let read = assessment.job.survey.rooms.iter().map(|room| room.humidity);
+    let days = assessment.year.as_ref()?.days.iter().map(|air| air.humidity).chain(read);
     let (low, high) = (days.clone().reduce(Humidity::min)?, days.reduce(Humidity::max)?);
     Some(say!(words, "letter-room-runs", low = low, high = high))
 }
@@ -346,7 +347,7 @@ fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
     let (band, chance) = percent(risk.chance);
     let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
     if risk.interval.high - risk.interval.low > SAYS_NOTHING {
-        sentences.push(say!(words, "letter-reopening-open"));
+        sentences.push(say!(words, "letter-reopening-open", why = why_open(risk)));
     } else if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {
         let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
         sentences.push(say!(words, "letter-reopening-range", low = low, high = high));
@@ -356,6 +357,12 @@ fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
         sentences.push(say!(words, "letter-reopening-paint", band = band, chance = chance));
     }
     sentences
+}
+
+/// Why a chance is hardly known, as an id to select by: the paint, or the house.
+pub(super) fn why_open(risk: &Risk) -> Arg<'static> {
+    let of_paint = risk.without_paint_interval.high - risk.without_paint_interval.low <= SAYS_NOTHING;
+    Arg::Id(if of_paint { "paint" } else { "house" })
 }
 
 /// How long the work takes, where that is known.

@@ -191,7 +191,7 @@ impl Say for MaterialLine {
                     words,
                     "option-material-board",
                     name = Arg::Called(&self.name),
-                    length = Arg::Run(length)
+                    length = &words.figures().stock(length)
                 )
             }
             PieceSize::Load(size) => {

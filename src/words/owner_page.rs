@@ -3,7 +3,7 @@
 use super::answer::days;
 use super::causes::{chance_as_odds, odds};
 use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
-use super::{Arg, Words, say};
+use super::{Arg, Words, letter, say};
 use crate::assess::{Assessment, JointWeek, RepairOption, RepairedJoint, RepairedLook};
 use crate::joint::{BeadCut, BeadState};
 use crate::measure::{Length, Span};
@@ -56,9 +56,7 @@ fn within(risk: &Risk, years: u32, words: &Words) -> String {
     }
     // Such a range says nothing by its figures.
     if width(&risk.interval) > SAYS_NOTHING {
-        let of_paint = width(&risk.without_paint_interval) <= SAYS_NOTHING;
-        let why = Arg::Id(if of_paint { "paint" } else { "house" });
-        return say!(words, "owner-page-within-open", years = years, why = why);
+        return say!(words, "owner-page-within-open", years = years, why = letter::why_open(risk));
     }
     let [low, high] = [risk.interval.low, risk.interval.high].map(whole_percent);
     say!(words, "owner-page-within-range", years = years, low = low, high = high)
@@ -78,7 +76,8 @@ pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Wor
         let (odds, tenths) = odds(risk.chance);
         lines.push(say!(words, "homeowner-come-back", years = years, odds = odds, tenths = tenths));
     }
-    lines.push(say!(words, "homeowner-room-closed", days = option.schedule.room_out));
+    let (work, days) = (option.schedule.crew_days, option.schedule.room_out);
+    lines.push(say!(words, "homeowner-room-closed", work = work, days = days));
     lines
 }
 

@@ -75,14 +75,16 @@ fn every_amount_on_the_papers_is_that_of_the_report() {
     }
 }
 
-/// Every date in a text, `Feb 14, 2026` or `2026-02-14`, as ISO.
+/// Every date in a text, `Feb 14, 2026`, `14 Feb 2026` or `2026-02-14`, as ISO.
 fn dates(text: &str) -> BTreeSet<String> {
     const MONTHS: [&str; 12] =
         ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
     let words: Vec<&str> = text.split(|c: char| c.is_whitespace() || ",.;()".contains(c)).collect();
     let date = |three: &[&str]| {
-        let month = MONTHS.iter().position(|month| *month == three[0])? + 1;
-        let (day, year): (u8, u16) = (three[1].parse().ok()?, three[2].parse().ok()?);
+        let (month, day) =
+            if three[0].parse::<u8>().is_ok() { (three[1], three[0]) } else { (three[0], three[1]) };
+        let month = MONTHS.iter().position(|known| *known == month)? + 1;
+        let (day, year): (u8, u16) = (day.parse().ok()?, three[2].parse().ok()?);
         Some(format!("{year:04}-{month:02}-{day:02}"))
     };
     let words: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();

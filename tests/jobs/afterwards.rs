@@ -147,7 +147,7 @@ fn later_gaps_are_held_against_what_was_told() {
         on: job.visited.checked_add(150.days()).unwrap(),
         gaps: job.survey.gaps.iter().map(|gap| again(gap, gap.width)).collect(),
     };
-    let told = found(&job).promise(job.visited).unwrap();
+    let told = found(&job).promise().unwrap();
     let bands = |job: &Job| -> Vec<Option<(Length, Length, Length)>> {
         let forecast = |reading: &LaterReading| reading.forecast.map(|(at, band)| (at, band.low, band.high));
         found(job).follow_up[0].readings.iter().map(forecast).collect()
@@ -168,18 +168,17 @@ fn later_gaps_are_held_against_what_was_told() {
 /// Nothing is told where there is nothing to offer, or what was told is already being held against.
 #[test]
 fn what_was_told_stays_once_it_is_held_against() {
-    let day = demo_job().visited;
-    assert_eq!(found(&Job::default()).promise(day), None);
+    assert_eq!(found(&Job::default()).promise(), None);
     let mut job = demo_job();
     job.done.finished = Some(date(2026, 5, 1));
-    assert_eq!(found(&job).promise(day), None);
+    assert_eq!(found(&job).promise(), None);
     job.done.finished = None;
     let gap = again(&job.survey.gaps[0].clone(), Length::ZERO);
     job.later.push(LaterVisit { on: date(2026, 8, 1), gaps: vec![gap] });
-    assert_eq!(found(&job).promise(day), None);
+    assert_eq!(found(&job).promise(), None);
     // A file that was told keeps it whole.
     let mut told = demo_job();
-    told.promise = found(&told).promise(day);
+    told.promise = found(&told).promise();
     assert_eq!(file::read(&file::write(&told).unwrap()).unwrap().job, told);
     let text = file::write_json(&told).unwrap();
     assert_eq!(file::read(&text).unwrap().job, told);

@@ -6,7 +6,6 @@
 //! makes as many more as one likes, and `belief/score.py` puts any of them to the program.
 
 use std::fmt::Write as _;
-use std::path::Path;
 use std::sync::Arc;
 
 use gapwright::assess::{Assessment, assess};
@@ -130,24 +129,9 @@ fn houses_of_known_truth_are_believed_rightly() {
         HOUSES.lines().collect::<Vec<_>>().par_iter().map(|line| house(line, &catalog)).collect();
     let tables = [forecasts(&houses), installs(&houses), causes(&houses), reliability(&houses)].join("\n");
     println!("{tables}");
-    write_tables(&tables);
+    crate::tables::write_tables("houses", &tables);
     let enough = share(houses.iter().map(|house| house.effective >= 400.0));
     assert!(enough >= 0.99, "400 worlds count in {enough} of the houses");
-}
-
-/// Puts the tables into DEVELOPERS.md if asked to. They are not held against it: their last digits differ
-/// from processor to processor.
-fn write_tables(tables: &str) {
-    const FROM: &str = "<!-- written by tests/numbers/houses.rs -->\n\n";
-    const TO: &str = "<!-- to here -->";
-    if std::env::var_os("UPDATE_NUMBERS").is_none() {
-        return;
-    }
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");
-    let page = std::fs::read_to_string(&path).unwrap();
-    let start = page.find(FROM).unwrap() + FROM.len();
-    let end = start + page[start..].find(TO).unwrap();
-    std::fs::write(&path, format!("{}{tables}\n{}", &page[..start], &page[end..])).unwrap();
 }
 
 /// The forecasts of how the mean gap changes, with their ranges.

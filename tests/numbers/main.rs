@@ -17,6 +17,7 @@ mod priced_days;
 mod priced_rooms;
 mod published;
 mod ready;
+mod real_house;
 mod rows;
 mod tables;
 mod weather_files;

@@ -11,7 +11,8 @@ export-drawing-failed = The drawing can’t be made: { $reason }.
 schema-range = From { $low } to { $high }
 
 # Calendar entries
-calendar-seal = Seal the joints: { $title }
+calendar-seal = Best weeks to seal: { $title }
+calendar-work = Work: { $title }
 calendar-humid = Measure the joints again, humid season: { $title }
 calendar-dry = Measure the joints again, dry season: { $title }
 calendar-follow-up-told = Same joints, same spots. The follow-up card lists them with the forecast.

@@ -6,7 +6,11 @@ follow-up-out-of-range = This visit is before the first one or more than three y
 follow-up-no-forecast = Nothing was forecast for these joints.
 follow-up-told = In our papers of { $on }, we offered this repair for { $price }: { $option }.
 follow-up-told-sealing = Sealing was planned for { $day }.
-follow-up-told-lasts = We put the chance that it lasts through { $until } at { $chance } (90% range: { $low } to { $high }).
+follow-up-told-lasts =
+    { $doubt ->
+        [wide] We put the chance that it lasts through { $until } at { $chance }, and that was far from sure.
+       *[known] We put the chance that it lasts through { $until } at { $chance } (90% range: { $low } to { $high }).
+    }
 follow-up-told-nothing = No papers were written from this job before these visits, so they are compared with what the first visit alone would have forecast.
 follow-up-finished = The work was finished on { $on }.
 follow-up-not-finished = The work hasn’t been done yet, so the forecast is for the gaps as they are.
@@ -49,17 +53,30 @@ follow-up-opened =
 follow-up-opened-expected =
     { $of ->
         [one] { $open ->
-            [0] The joint checked has not opened; the forecast average was { $expected }.
-           *[other] The joint checked has opened; the forecast average was { $expected }.
+            [0] The joint checked has not opened; we expected { $expected } on average.
+           *[other] The joint checked has opened; we expected { $expected } on average.
         }
        *[other] { $open ->
-            [one] 1 of { $of } joints checked has opened; the forecast average was { $expected }.
-           *[other] { $open } of { $of } joints checked have opened; the forecast average was { $expected }.
+            [one] 1 of { $of } joints checked has opened; we expected { $expected } on average.
+           *[other] { $open } of { $of } joints checked have opened; we expected { $expected } on average.
         }
     }
 follow-up-surprise =
     { $surprise ->
-        [too_many] That is more than chance explains. Find out why before sealing again.
+        [too_many] That is more than chance explains.
         [fewer] That is fewer than expected.
        *[as_expected] That is about as expected.
+    }
+follow-up-find-out = Find out why before sealing again.
+follow-up-forecast-few =
+    { $count ->
+        [one] One joint says little yet.
+       *[other] { $count } joints say little yet.
+    }
+follow-up-forecast-missed = That is not what we forecast. We are looking for the reason.
+follow-up-warranty =
+    { $count ->
+        [0] None is open wider than { $widest }, the limit of our warranty through { $until }.
+        [one] One is open wider than the { $widest } of our warranty, which runs through { $until }. We will come back and fix it at no charge.
+       *[other] { $count } are open wider than the { $widest } of our warranty, which runs through { $until }. We will come back and fix them at no charge.
     }

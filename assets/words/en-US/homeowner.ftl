@@ -16,7 +16,11 @@ homeowner-come-back = { $years ->
     [one] Chance that cracks or gaps show again within 1 year: { chance-odds }.
    *[other] Chance that cracks or gaps show again within { $years } years: { chance-odds }.
 }
-homeowner-room-closed = { $days ->
+homeowner-room-closed = { $work ->
+    [0] {""}
+    [one] 1 day of work.{" "}
+   *[other] { $work } days of work.{" "}
+}{ $days ->
     [0] The room stays open.
     [one] The room is closed for 1 day.
    *[other] The room is closed for { $days } days.

@@ -83,11 +83,14 @@ letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
 letter-any-time = Any time of year works.
 letter-reopening = { $band ->
-    [under] The chance that joints open again during the warranty is under { $chance }.
-    [over] The chance that joints open again during the warranty is over { $chance }.
-   *[plain] The chance that joints open again during the warranty is about { $chance }.
+    [under] The chance that something shows at the joints again during the warranty is under { $chance }.
+    [over] The chance that something shows at the joints again during the warranty is over { $chance }.
+   *[plain] The chance that something shows at the joints again during the warranty is about { $chance }.
 }
-letter-reopening-open = That is our best estimate; a few readings of one day can’t narrow it down further.
+letter-reopening-open = { $why ->
+    [paint] That is our best estimate, and far from sure: nobody can say how far the paint stretches before it shows fine cracks.
+   *[house] That is our best estimate, and far from sure: not everything about the house is known.
+}
 letter-reopening-range = Not everything about the house is known, so it could be anywhere from { $low } to { $high }.
 letter-reopening-paint = { $band ->
     [under] Most of that is fine cracks in the paint over caulk that holds. Those can be touched up; our warranty doesn’t cover that. The caulk itself opens in under { $chance } of cases.

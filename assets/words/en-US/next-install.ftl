@@ -3,12 +3,16 @@
 next-headline-measure = Meter the boards before you hang them
 next-headline-meter-more = Meter more boards before you decide
 next-headline-hang =
-    { $short ->
-        [yes] { $kind ->
+    { $against ->
+        [short] { $kind ->
             [tight] Hang them, tight: { $chance } is about as good as this plan gets
            *[gap] Hang them and leave { $gap } at each joint: { $chance } is about as good as this plan gets
         }
-       *[no] { $kind ->
+        [near] { $kind ->
+            [tight] Hang them, tight: { $chance } is close to the { $asked } you asked for
+           *[gap] Hang them and leave { $gap } at each joint: { $chance } is close to the { $asked } you asked for
+        }
+       *[told] { $kind ->
             [tight] Hang them, tight: they’re ready
            *[gap] Hang them and leave { $gap } at each joint: they’re ready
         }
@@ -71,14 +75,14 @@ next-caulk =
         } less than { $moves }. { $kind ->
             [tight] Hung tight,
            *[gap] In a { $gap } joint,
-        } { $sealant } takes { $takes } of that at its worst spot, by the shape of the bead.
+        } { $sealant } can take { $takes } at its worst spot, by the shape of the bead.
        *[no] Don’t caulk these joints: leave the V open as a shadow line. Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
             [closes] closes
            *[opens] opens
         } { $moves } or more. { $kind ->
             [tight] Hung tight,
            *[gap] In a { $gap } joint,
-        } { $sealant } takes only { $takes } of that at its worst spot, by the shape of the bead.
+        } { $sealant } can take only { $takes } at its worst spot, by the shape of the bead.
     }
 next-paint-first = Paint tongues and edges before the boards go up. Then no bare wood shows when a joint opens, and the paint can’t glue boards together.
 
@@ -100,8 +104,9 @@ next-changes = What helps, each by itself: { $changes }.
 
 next-now =
     { $kind ->
-        [as_good] Hung today, the chance is { $holds } that all joints hold: as good as the { $asked } you asked for.
+        [as_good] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; we can’t tell those two apart.
         [short] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; in this room these boards reach { $most } at best.
+        [near] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }: if you can wait, it’s that by { $date }.
        *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
     }
 next-risks =
@@ -112,8 +117,8 @@ next-risks =
 next-hang-now = Hang them within a few days.
 next-hang-then =
     { $range ->
-        [at_most] On { $date }, meter { $count } boards. Hang them if they average { $high } or less.
-       *[between] On { $date }, meter { $count } boards. Hang them if they average { $low } to { $high }.
+        [at_most] On { $date }, meter { $count } boards. Hang them if the readings, corrected for the wood’s temperature, average { $high } or less.
+       *[between] On { $date }, meter { $count } boards. Hang them if the readings, corrected for the wood’s temperature, average { $low } to { $high }.
     }
 next-hang-gap =
     { $kind ->
@@ -138,8 +143,8 @@ next-gap-step =
     }
 next-hang-beside =
     { $range ->
-        [at_most] Over { $high }, type the readings in first.
-       *[between] Over { $high } or under { $low }, type the readings in first.
+        [at_most] If they average over { $high }, don’t hang them yet: call in the readings.
+       *[between] If they average over { $high } or under { $low }, don’t hang them yet: call in the readings.
     }
 next-hang-dry = They’re dry for this room: { $mean } now, and about { $settled } once they settle. They’ll swell, so don’t leave less than this gap.
 next-too-dry = They’re too dry: { $mean } on average. Hung now, they’d swell and push on each other. On stickers in the room they take up what they lack.
@@ -173,7 +178,7 @@ next-promise-open =
     { $share ->
         [none] At most { $most } was promised. By these readings no board is wetter.
         [all] At most { $most } was promised. By these readings all boards are wetter.
-       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $broken } that it’s more than 1 board in 20.
+       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $broken } that it’s more than 1 board in 20, and { $clearly } that it’s more than 1 in 4. That doesn’t show the promise broken.
     }
 next-promise-broken =
     { $share ->
@@ -192,8 +197,9 @@ next-sampling-plan = To agree on a load with the supplier by counting wet boards
 
 next-ready-sure =
     { $kind ->
-        [as_good] By { $sure } the chance that all joints stay within the limit is { $chance }: as good as the { $asked } you asked for.
+        [as_good] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }; we can’t tell those two apart.
         [short] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }; in this room these boards reach { $most } at best.
+        [near] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
        *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
     }
 next-ready-even = Even odds by { $even }.
@@ -216,11 +222,11 @@ next-lever =
     }
 next-lever-ready =
     { $days ->
-        [0] sure by { $date }, no sooner
-        [one] sure by { $date }, 1 day sooner
-       *[other] sure by { $date }, { $days } days sooner
+        [0] ready by { $date }, no sooner
+        [one] ready by { $date }, 1 day sooner
+       *[other] ready by { $date }, { $days } days sooner
     }
-next-lever-first = sure by { $date }
+next-lever-first = ready by { $date }
 next-lever-never = not within { $days } days
 next-reading = Meter again on { $date }.
 next-known = Published figures back up the pace of wrapped boards and solid piles (Wood Handbook, chapter 13). For boards on stickers in a room we found none below 20% moisture. Those days are worked out from how fast moisture moves through wood and leaves a room. The meter decides, not the calendar.
@@ -254,7 +260,7 @@ next-reading-remove = Remove board reading { $number }
 next-reading-fresh = Reading of the next board
 next-reading-add = Add a board reading
 next-undo-remove = Remove a board reading
-next-same = Same temperature and pin depth for all
+next-same = Copy board 1’s temperature and pin depth to all
     .hint = Copies wood temperature and pin depth from the first board to all boards of that day
 next-today = Start today’s readings
     .hint = The readings you type from now on are of today
@@ -312,13 +318,13 @@ next-paper-sign-measured = Measured by
 next-paper-sign-received = Received by
 next-card-stickers = Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
 next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
-next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Note how warm the wood is.
-next-card-type = Type the readings in before you hang a board.
+next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Correct each reading for the wood’s temperature by your meter’s chart.
+next-card-type = Call in the readings before you hang a board.
 next-card-hang = Leave the gap above at every joint.
 next-card-hang-soon = Hang them within a few days. If they lie longer, meter 8 of them again.
 next-card-single = Set aside a board that reads 3% or more over or under the others.
 next-card-back = Don’t hang these boards, and don’t cut them.
-next-card-cover = Keep them in their wrapper, off the floor and dry, until they’re picked up.
+next-card-cover = Keep them as they came, off the floor and dry, until they’re picked up.
 next-card-photos = Take a photo of the stamp, the delivery note, and the meter in a board. Keep the record with them.
 next-card-change = Don’t hang these boards until the plan is changed.
 next-card-sort = Meter every board and write its reading on the back.

@@ -78,9 +78,12 @@ bead-finding-feather = Tooled this hollow, the bead feathers out at its edges an
 bead-finding-nozzle = The bead goes { $value } into the slot. In a slot this narrow a nozzle only pushes caulk { $most } deep.
 bead-finding-finger = A fingertip only reaches { $most } into this V. The bead lies { $value } deep: use a narrow caulk tool.
 bead-finding-hides-v = Filled to the top, the V won’t show.
-bead-shape-v = Fill the V { $fill }, tooled { $tooled ->
+bead-shape-v = { $level ->
+    [full] Fill the V level with the boards’ faces
+   *[below] Fill the V until the caulk’s face sits { $below } below the boards’ faces ({ $fill } of its depth)
+}, tooled { $tooled ->
     [hollow] hollow
-   *[flush] flush
+   *[flush] flat
 }{ $into ->
     [tongue] , all the way down to the tongue.
     [slot] , { $depth } into the slot.
@@ -88,7 +91,7 @@ bead-shape-v = Fill the V { $fill }, tooled { $tooled ->
 }
 bead-shape-square = Lay the bead { $depth } deep, tooled { $tooled ->
     [hollow] hollow
-   *[flush] flush
+   *[flush] flat
 }.
 bead-design-heading = Design the bead
 bead-design-joints = { $kind ->

@@ -17,6 +17,7 @@ owner-page-days = { $days ->
    *[other] { $days } days of work
 }
 owner-page-of-total = of { $total }
+owner-page-you-pay = { $owner } for you, of { $total }
 owner-page-reopening = Chance that cracks or gaps show again
 owner-page-within = { $years ->
     [one] within 1 year
@@ -25,7 +26,7 @@ owner-page-within = { $years ->
 owner-page-within-open = { $years ->
     [one] within 1 year
    *[other] within { $years } years
-}; could go either way: { $why ->
+}, but that is far from sure: { $why ->
     [paint] nobody can say how far the paint stretches before it shows fine cracks
    *[house] not everything about the house is known
 }

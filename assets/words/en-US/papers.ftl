@@ -65,9 +65,11 @@ paper-draft-errors = { $count ->
 paper-draft-incomplete = DRAFT, do not hand over: there isn’t enough to go on yet.
 paper-draft-nothing-measured = DRAFT, do not hand over: no gap has been measured yet.
 paper-draft-no-boards = DRAFT, do not hand over: no boards are drawn.
+paper-draft-finished = DRAFT, do not hand over: the work was finished on { $on }.
 paper-held-incomplete = There isn’t enough to go on yet.
 paper-held-nothing-measured = No gap has been measured yet.
 paper-held-no-boards = No boards are drawn.
+paper-held-finished = The work was finished on { $on }, so there is nothing left to offer. The follow-up report tells what came of it.
 paper-held = Not written: { $papers }
 paper-held-drafts = Fix that, or write them as drafts: each page then says so.
 paper-not-priced = Nothing can be priced yet.
@@ -141,8 +143,20 @@ paper-hand-back = The owner uses the room in the evening: before you leave, roll
 paper-from-to = { $from } to { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (wet: let it dry first)
-paper-where-note = Gaps and board moisture as expected in the week of { $date }. If gaps are off by more than { $gap }, or the meter by more than 2%, stop and call: the timing is off, or there’s a leak.
+paper-where-note = Gaps and board moisture as expected in the week of { $date }.
 paper-where-note-boards = Gaps and board moisture as expected on { $date }. If the meter reads more than 2% above the table, stop and call: there may be a leak.
+paper-office = Office
+paper-wood-is = Wood
+paper-work-how = How
+paper-unwanted = We advised against this repair. The owner asked for it anyway: don’t start before the warning on the proposal is initialed.
+paper-how-step =
+    { $step ->
+        [line-cut] Run a straightedge and a scraper or oscillating saw along each joint until the line is even from end to end. Cut no wider than that joint’s widest spot.
+        [line-edges] Ease both edges lightly with 150-grit so paint holds on them. Vacuum the joint out.
+        [line-paint] Spot-prime bare wood. Paint the tongue and both edges with a small brush, two thin coats in the wall color, and wipe off what bridges the line.
+        [strip-nail] Nail each strip through one board only, along one edge, so that both boards can still move. Set it centered over the joint.
+       *[strip-paint] Paint the strips on all sides before they go up. Don’t caulk them to the boards.
+    }
 paper-bead = Bead
 paper-bead-shape =
     Drawn 4 times actual size. Gap { $gap }. { $lay ->
@@ -154,15 +168,12 @@ paper-bead-backed = Where the gap is { $least } or more, push in backer so the b
 paper-bead-v = Fill { $share } of the V.
 paper-bead-limits = Rated to stretch { $stretch } and compress { $squeeze }. Don’t paint it for { $cure }.
 paper-narrow-joints = { $count ->
-    [one] 1 joint is
-   *[other] { $count } joints are
-} narrower than { $narrowest } on that day: leave { $count ->
-    [one] it
-   *[other] them
-} alone, or open { $count ->
-    [one] it
-   *[other] them
-} up first.
+    [one] 1 more joint is
+   *[other] { $count } more joints are
+} narrower than { $narrowest } on that day: scrape and paint { $count ->
+    [one] it, don’t caulk it.
+   *[other] them, don’t caulk them.
+}
 paper-steps = Day by day
 paper-plan-when = when
 paper-plan-what = what
@@ -268,7 +279,16 @@ paper-aisle = { $aisle ->
 paper-instead-sealant = any paintable sealant of { $class } or higher
 paper-instead-paint-solids = same type, at least { $solids } solids
 paper-instead-paint = same type, at least the same solids
-paper-instead-lumber = same profile and species, dried to the room
+paper-strip = { $name }, { $thick } × { $wide }
+paper-color-is = Color: { $color }.
+paper-color-blank = Color: ______________
+paper-lumber-strip = { $species }, in the longest lengths you have; the longest joint is { $longest }.
+paper-lumber-board = { $species }, { $profile }, { $thickness } × { $width } ({ $face } face){ $length ->
+    [told] .
+   *[longest] , up to { $longest } long.
+}
+paper-lumber-dry = 8 of them must average { $most } or less on the meter.
+paper-needed-by = Needed by
 paper-or-use = or use
 paper-about-price = about
 paper-buying-note = Whole pieces, waste included. Prices are those in this job. Any brand that meets the class will do.
@@ -277,14 +297,18 @@ paper-buying-note = Whole pieces, waste included. Prices are those in this job. 
 
 paper-from-readings = Findings
 paper-surface = surface
-paper-mean-gap = average gap
+paper-mean-gap = average gap (estimate)
 paper-measured = measured
-paper-boards-now = boards now (readings)
+paper-boards-now = boards now (best estimate)
 paper-at-install = at install (90% range)
 paper-room-mean = room average
 paper-plus-minus = { $mean } ± { $error }
 paper-measured-of = { $measured } of { $joints }
-paper-moisture-readings = { $moisture } ({ $readings })
+paper-moisture-readings = { $readings ->
+    [0] { $moisture } (no readings here)
+    [one] { $moisture } (1 reading)
+   *[other] { $moisture } ({ $readings } readings)
+}
 paper-moisture-range = { $moisture } ({ $low }–{ $high })
 paper-stamps = Grade stamps: how sure it is that the boards were wetter
 paper-stamp = stamp
@@ -300,6 +324,9 @@ paper-meter-setting = set to
 paper-evidence-fair = This sheet says how wet the boards were and how sure that is. It blames no one: a chance below about 9 in 10 settles nothing.
 paper-causes = Odds of each cause
 paper-causes-note = Causes can come together, so the odds don’t add up to 100%.
+paper-odds = with everything known
+paper-odds-before = before any reading
+paper-clues-note = Each clue is weighed by itself here, and against one other cause, so two clues can pull in opposite ways. The odds above weigh all of them together.
 paper-clue = what we saw
 paper-clue-for = points to
 paper-clue-against = points away from
@@ -328,7 +355,14 @@ paper-meter-readings = Moisture meter readings
 paper-board = board
 paper-meter = meter
 paper-wood = wood
-paper-meter-note = As read on the meter; corrected for the wood’s temperature before use.
+paper-meter-note = As read on the meter, and corrected for the wood’s temperature.
+paper-meter-corrected = corrected
+paper-meter-offset =
+    { $side ->
+        [low] Weighed together with the gaps and the room, this meter seems to read about { $off } too low, give or take { $doubt }. The best estimates allow for that.
+       *[high] Weighed together with the gaps and the room, this meter seems to read about { $off } too high, give or take { $doubt }. The best estimates allow for that.
+    }
+paper-claimed = Requested from the supplier
 paper-room = Room on the day of the visit
 paper-room-reading = { $temperature }, { $humidity } relative humidity
 paper-method = Method
@@ -372,6 +406,7 @@ paper-how-damp = Call us right away if a spot looks or feels damp.
 paper-no-later-visit = No joint has been measured again yet. Add a visit under Follow-up.
 paper-told = What we said
 paper-later-visit = What came: visit on { $on }
+paper-first-visit = first visit
 paper-told-range = we said
 paper-told-chance = chance it opens
 paper-told-between = { $low } to { $high }

@@ -19,3 +19,4 @@ answer-go = Go to where it’s entered
 
 list-search = Find in the list
     .hint = type to find
+list-search-none = Nothing in the list is called that

@@ -11,7 +11,8 @@ export-drawing-failed = No se puede hacer el dibujo: { $reason }.
 schema-range = De { $low } a { $high }
 
 # Calendar entries
-calendar-seal = Sellar las juntas: { $title }
+calendar-seal = Mejores semanas para sellar: { $title }
+calendar-work = Obra: { $title }
 calendar-humid = Medir otra vez las juntas, temporada húmeda: { $title }
 calendar-dry = Medir otra vez las juntas, temporada seca: { $title }
 calendar-follow-up-told = Las mismas juntas, en los mismos lugares. Están en la tarjeta de seguimiento, con el pronóstico.

@@ -6,7 +6,11 @@ follow-up-out-of-range = Esta visita es anterior a la primera o más de tres añ
 follow-up-no-forecast = No hay pronóstico para estas juntas.
 follow-up-told = En nuestros documentos del { $on } ofrecimos esta reparación por { $price }: { $option }.
 follow-up-told-sealing = El sellado estaba previsto para el { $day }.
-follow-up-told-lasts = Calculamos la probabilidad de que dure hasta el { $until } en { $chance } (rango del 90%: { $low } a { $high }).
+follow-up-told-lasts =
+    { $doubt ->
+        [wide] Calculamos la probabilidad de que dure hasta el { $until } en { $chance }, y eso estaba lejos de ser seguro.
+       *[known] Calculamos la probabilidad de que dure hasta el { $until } en { $chance } (rango del 90%: { $low } a { $high }).
+    }
 follow-up-told-nothing = Antes de estas visitas no se emitieron documentos de este trabajo, así que se comparan con lo que la primera visita por sí sola habría pronosticado.
 follow-up-finished = El trabajo se terminó el { $on }.
 follow-up-not-finished = El trabajo todavía no se ha hecho, así que el pronóstico es para las aberturas tal como están.
@@ -59,7 +63,20 @@ follow-up-opened-expected =
     }
 follow-up-surprise =
     { $surprise ->
-        [too_many] Es más de lo que explica el azar. Averigüe por qué antes de sellar otra vez.
+        [too_many] Es más de lo que explica el azar.
         [fewer] Es menos de lo esperado.
        *[as_expected] Es más o menos lo esperado.
+    }
+follow-up-find-out = Averigüe por qué antes de volver a sellar.
+follow-up-forecast-few =
+    { $count ->
+        [one] Una sola junta todavía dice poco.
+       *[other] { $count } juntas todavía dicen poco.
+    }
+follow-up-forecast-missed = No es lo que pronosticamos. Estamos buscando la razón.
+follow-up-warranty =
+    { $count ->
+        [0] Ninguna está abierta más de { $widest }, el límite de nuestra garantía hasta el { $until }.
+        [one] Una está abierta más que los { $widest } de nuestra garantía, que vale hasta el { $until }. Volvemos y la arreglamos sin costo.
+       *[other] { $count } están abiertas más que los { $widest } de nuestra garantía, que vale hasta el { $until }. Volvemos y las arreglamos sin costo.
     }

@@ -16,11 +16,15 @@ homeowner-come-back = { $years ->
     [one] Probabilidad de que se vuelvan a ver grietas o aberturas en 1 año: { chance-odds }.
    *[other] Probabilidad de que se vuelvan a ver grietas o aberturas en { $years } años: { chance-odds }.
 }
-homeowner-room-closed = { $days ->
+homeowner-room-closed = { $work ->
+    [0] {""}
+    [one] 1 día de trabajo.{" "}
+   *[other] { $work } días de trabajo.{" "}
+}{ $days ->
     [0] El cuarto queda abierto.
     [one] El cuarto queda cerrado 1 día.
    *[other] El cuarto queda cerrado { $days } días.
 }
 homeowner-cost = Cuesta { $total }; usted paga { $owner }.
 homeowner-cost-all = Cuesta { $total }.
-homeowner-caution = Este es un estimado con pocas lecturas. No significa que el edificio sea seguro o esté sano; los códigos locales y los oficios con licencia van primero.
+homeowner-caution = Este es un estimado con pocas lecturas. No significa que el edificio sea seguro o saludable; los códigos locales y los oficios con licencia mandan.

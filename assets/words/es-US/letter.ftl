@@ -72,7 +72,7 @@ letter-too-narrow = La mayoría de las juntas abiertas miden menos de { $narrowe
 letter-reseal = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y le damos a toda la superficie { $coats ->
     [one] 1 mano de pintura
    *[other] { $coats } manos de pintura
-}. El sellador que usamos: { $sealant }. La V entre las tablas sigue a la vista.
+}. El sellador que usamos: { $sealant }.
 letter-reseal-joints = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y les pasamos { $coats ->
     [one] 1 mano de pintura
    *[other] { $coats } manos de pintura
@@ -81,11 +81,14 @@ letter-seal-on = Pensamos sellar el { $date }.
 letter-best-weeks = La mejor época es entre el { $from } y el { $to }: si se sella entonces, el cordón nuevo es el que menos se estira en el año.
 letter-any-time = Se puede hacer en cualquier época del año.
 letter-reopening = { $band ->
-    [under] La probabilidad de que las juntas se abran otra vez durante la garantía es de menos de { $chance }.
-    [over] La probabilidad de que las juntas se abran otra vez durante la garantía es de más de { $chance }.
-   *[plain] La probabilidad de que las juntas se abran otra vez durante la garantía es de cerca de { $chance }.
+    [under] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de menos de { $chance }.
+    [over] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de más de { $chance }.
+   *[plain] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de cerca de { $chance }.
 }
-letter-reopening-open = Es nuestro mejor estimado; con unas cuantas lecturas de un solo día no se puede afinar más.
+letter-reopening-open = { $why ->
+    [paint] Es nuestra mejor estimación, y está lejos de ser segura: nadie sabe cuánto se estira la pintura antes de mostrar grietas finas.
+   *[house] Es nuestra mejor estimación, y está lejos de ser segura: no se sabe todo de la casa.
+}
 letter-reopening-range = No se sabe todo de la casa, así que podría ser desde { $low } hasta { $high }.
 letter-reopening-paint = { $band ->
     [under] La mayor parte son grietas finas en la pintura sobre un sellador que sí aguanta. Se pueden retocar; eso no lo cubre la garantía. El sellador mismo se abre en menos de { $chance } de los casos.

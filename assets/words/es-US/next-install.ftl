@@ -1,16 +1,20 @@
 ### The next install: what to hang boards at, the gate at delivery, the watch over the stack.
 
-next-headline-measure = Mida las tablas antes de colgarlas
+next-headline-measure = Mida las tablas antes de instalarlas
 next-headline-meter-more = Mida más tablas antes de decidir
 next-headline-hang =
-    { $short ->
-        [yes] { $kind ->
-            [tight] Cuélguelas, bien juntas: { $chance } es casi lo mejor que da este plan
-           *[gap] Cuélguelas y deje { $gap } en cada junta: { $chance } es casi lo mejor que da este plan
+    { $against ->
+        [short] { $kind ->
+            [tight] Instálelas, bien juntas: { $chance } es casi lo mejor que da este plan
+           *[gap] Instálelas y deje { $gap } en cada junta: { $chance } es casi lo mejor que da este plan
         }
-       *[no] { $kind ->
-            [tight] Cuélguelas, bien juntas: están listas
-           *[gap] Cuélguelas y deje { $gap } en cada junta: están listas
+        [near] { $kind ->
+            [tight] Instálelas, bien juntas: { $chance } está cerca del { $asked } que pidió
+           *[gap] Instálelas y deje { $gap } en cada junta: { $chance } está cerca del { $asked } que pidió
+        }
+       *[told] { $kind ->
+            [tight] Instálelas, bien juntas: están listas
+           *[gap] Instálelas y deje { $gap } en cada junta: están listas
         }
     }
 next-headline-wait =
@@ -36,7 +40,7 @@ next-verdict =
     { $verdict ->
         [measure] Primero medir
         [meter_more] Medir más
-        [hang] Colgar
+        [hang] Instalar
         [wait] Esperar
         [sort] Separar
         [change_plan] Cambiar el plan
@@ -49,8 +53,8 @@ next-chance-over = más de { $chance }
 
 next-window =
     { $kind ->
-        [tight] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se cuelgan. Apunte a { $best }, bien juntas.
-       *[gap] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se cuelgan. Apunte a { $best }, con { $gap } en cada junta.
+        [tight] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se instalan. Apunte a { $best }, bien juntas.
+       *[gap] Las tablas para este cuarto deben promediar de { $low } a { $high } cuando se instalan. Apunte a { $best }, con { $gap } en cada junta.
     }
 next-window-none =
     { $kind ->
@@ -80,11 +84,11 @@ next-caulk =
            *[gap] En una junta de { $gap },
         } { $sealant } aguanta solo { $takes } de eso en su peor punto, según la forma del cordón.
     }
-next-paint-first = Pinte lengüetas y cantos antes de colgar las tablas. Así no se ve madera cruda cuando una junta se abre, y la pintura no puede pegar las tablas entre sí.
+next-paint-first = Pinte lengüetas y cantos antes de instalar las tablas. Así no se ve madera cruda cuando una junta se abre, y la pintura no puede pegar las tablas entre sí.
 
 next-easier =
     { $change ->
-        [caulk] sellar las juntas, colgadas con cerca de { $moisture }: { $chance }
+        [caulk] sellar las juntas, instaladas con cerca de { $moisture }: { $chance }
         [open] dejar las juntas abiertas, como líneas de sombra: { $chance }
         [gap] dejar { $length } en cada junta: { $chance }
         [width] tablas con cara de { $length }: { $chance }
@@ -100,24 +104,25 @@ next-changes = Lo que ayuda, cada cosa por sí sola: { $changes }.
 
 next-now =
     { $kind ->
-        [as_good] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }: tan buena como el { $asked } que pidió.
-        [short] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
-       *[told] Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
+        [as_good] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; no podemos distinguir una de la otra.
+        [short] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
+        [near] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }: si puede esperar, llega a eso el { $date }.
+       *[told] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
     }
 next-risks =
     { $joints ->
-        [sealed] Si se cuelgan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
-       *[open] Si se cuelgan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
+        [sealed] Si se instalan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
+       *[open] Si se instalan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
     }
-next-hang-now = Cuélguelas en los próximos días.
+next-hang-now = Instálelas en los próximos días.
 next-hang-then =
     { $range ->
-        [at_most] El { $date }, mida { $count } tablas. Cuélguelas si promedian { $high } o menos.
-       *[between] El { $date }, mida { $count } tablas. Cuélguelas si promedian de { $low } a { $high }.
+        [at_most] El { $date }, mida la humedad de { $count } tablas. Instálelas si las lecturas, corregidas por la temperatura de la madera, promedian { $high } o menos.
+       *[between] El { $date }, mida la humedad de { $count } tablas. Instálelas si las lecturas, corregidas por la temperatura de la madera, promedian de { $low } a { $high }.
     }
 next-hang-gap =
     { $kind ->
-        [tight] Cuélguelas bien juntas.
+        [tight] Instálelas bien juntas.
        *[gap] Deje { $gap } en cada junta.
     }
 next-hang-gaps = En cada junta deje { $steps }.
@@ -138,17 +143,17 @@ next-gap-step =
     }
 next-hang-beside =
     { $range ->
-        [at_most] Si pasan de { $high }, escriba primero las lecturas.
-       *[between] Si pasan de { $high } o bajan de { $low }, escriba primero las lecturas.
+        [at_most] Si pasan de { $high }, no las instale todavía: llame con las lecturas.
+       *[between] Si pasan de { $high } o bajan de { $low }, no las instale todavía: llame con las lecturas.
     }
 next-hang-dry = Están secas para este cuarto: { $mean } ahora, y cerca de { $settled } cuando se asienten. Se van a hinchar, así que no deje menos de esta separación.
-next-too-dry = Están demasiado secas: { $mean } en promedio. Si se cuelgan hoy, se hinchan y se empujan unas a otras. Con separadores en el cuarto toman la humedad que les falta.
+next-too-dry = Están demasiado secas: { $mean } en promedio. Si se instalan hoy, se hinchan y se empujan unas a otras. Con separadores en el cuarto toman la humedad que les falta.
 next-mixed = Esto no es una sola carga: las tablas promedian { $mean }, pero hay tablas sueltas cerca de { $spread } más húmedas o más secas que eso.
-next-sort = Mida todas las tablas. Cuelgue las que marquen { $high } o menos. Ponga las más húmedas con separadores, o devuélvalas.
-next-mixed-chance = Si se cuelgan como están, la probabilidad de que todas las juntas aguanten es de { $holds }. Si espera toda la carga, es de { $waiting } cuando mucho.
+next-sort = Mida todas las tablas. Instale las que marquen { $high } o menos. Ponga las más húmedas con separadores, o devuélvalas.
+next-mixed-chance = Si se instalan como están, la probabilidad de que todas las juntas aguanten es de { $holds }. Si espera toda la carga, es de { $waiting } cuando mucho.
 next-never = La probabilidad de que no lleguen a estar listas es de { $not }. En { $days } días llegan a { $best } cuando mucho.
 next-if-kept = Si se queda con ellas: estarían listas el { $date } con separadores en el cuarto.
-next-at-best = Si se cuelgan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho.
+next-at-best = Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho.
 next-so-few =
     { $count ->
         [one] 1 tabla dice muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
@@ -173,7 +178,7 @@ next-promise-open =
     { $share ->
         [none] Se prometió { $most } como máximo. Según estas lecturas, ninguna tabla está más húmeda.
         [all] Se prometió { $most } como máximo. Según estas lecturas, todas las tablas están más húmedas.
-       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 20 es de { $broken }.
+       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 20 es de { $broken }, y de que sea más de 1 de cada 4, de { $clearly }. Eso no demuestra que no se cumplió lo prometido.
     }
 next-promise-broken =
     { $share ->
@@ -192,8 +197,9 @@ next-sampling-plan = Para acordar con el proveedor una prueba que cuente las tab
 
 next-ready-sure =
     { $kind ->
-        [as_good] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }: tan buena como el { $asked } que pidió.
+        [as_good] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }; no podemos distinguir una de la otra.
         [short] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
+        [near] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
        *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
     }
 next-ready-even = Para el { $even }, cerca de 5 de 10.
@@ -236,7 +242,7 @@ next-boards = Tablas
 next-gate = Entrega y lecturas del medidor
 next-watch = Pila
 next-record = Papeles
-next-begin = Revise las tablas antes de colgarlas. Ponga el cuarto, las tablas y 8 lecturas, y aquí ve si conviene colgarlas, esperar o devolverlas.
+next-begin = Revise las tablas antes de instalarlas. Ponga el cuarto, las tablas y 8 lecturas, y aquí ve si conviene instalarlas, esperar o devolverlas.
 next-begin-here = Planear una instalación
 next-begin-new = Planear la próxima instalación en este cuarto
     .hint = Crea un trabajo nuevo con el mismo cuarto y las mismas tablas. Antes se le pide guardar este.
@@ -254,12 +260,12 @@ next-reading-remove = Quitar la lectura de tabla { $number }
 next-reading-fresh = Lectura de la tabla siguiente
 next-reading-add = Agregar lectura de tabla
 next-undo-remove = Quitar lectura de tabla
-next-same = Misma temperatura y misma profundidad de agujas para todas
+next-same = Copiar a todas la temperatura y la profundidad de la tabla 1
     .hint = Copia la temperatura de la madera y la profundidad de las agujas de la primera tabla a todas las de ese día
 next-today = Empezar las lecturas de hoy
     .hint = Las lecturas que escriba desde ahora son de hoy
 next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La línea vertical es el día en que están listas; la barra verde sobre ella, lo que pueden promediar las tablas que mida ese día. Líneas punteadas: en el centro de la tabla y cerca de la cara.
-next-picture-strip = colgar dentro de esto
+next-picture-strip = instalar dentro de esto
 next-picture-ready = listas el { $date }
 next-picture-dashes = punteado: centro de la tabla y cerca de la cara
 next-write = Guardar el registro…
@@ -312,21 +318,21 @@ next-paper-sign-measured = Midió
 next-paper-sign-received = Recibió
 next-card-stickers = Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
 next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta.
-next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Anote qué tan caliente está la madera.
-next-card-type = Escriba las lecturas en el programa antes de colgar una tabla.
+next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Corrija cada lectura por la temperatura de la madera con la tabla de su medidor.
+next-card-type = Llame con las lecturas antes de instalar una tabla.
 next-card-hang = Deje la separación de arriba en cada junta.
-next-card-hang-soon = Cuélguelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.
+next-card-hang-soon = Instálelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.
 next-card-single = Aparte la tabla que marque 3% o más por arriba o por debajo de las demás.
-next-card-back = No cuelgue estas tablas, ni las corte.
-next-card-cover = Déjelas en su envoltura, sin tocar el piso y secas, hasta que las recojan.
+next-card-back = No instale estas tablas, ni las corte.
+next-card-cover = Déjelas como llegaron, sin tocar el piso y secas, hasta que las recojan.
 next-card-photos = Tome fotos del sello, del papel de entrega y del medidor puesto en una tabla. Guárdelas con el registro.
-next-card-change = No cuelgue estas tablas hasta que cambie el plan.
+next-card-change = No instale estas tablas hasta que cambie el plan.
 next-card-sort = Mida todas las tablas y anote la lectura atrás de cada una.
-next-card-piles = Haga dos pilas: las que están secas para colgarse y las demasiado húmedas. Ponga la pila húmeda con separadores en el cuarto.
+next-card-piles = Haga dos pilas: las que están secas para instalarse y las demasiado húmedas. Ponga la pila húmeda con separadores en el cuarto.
 next-paper-untitled = Tablas para la próxima instalación
 next-calendar = Medir las tablas: { $title }
-next-calendar-hang = Colgar las tablas: { $title }
-next-calendar-meter-hang = Medir 8 tablas y luego colgarlas: { $title }
+next-calendar-hang = Instalar las tablas: { $title }
+next-calendar-meter-hang = Medir 8 tablas y luego instalarlas: { $title }
 next-calendar-back = Devolver las tablas: { $title }
 
 pick-record = Guardar el registro

@@ -78,9 +78,12 @@ bead-finding-feather = Alisado tan hundido, el cordón queda sin grueso en los b
 bead-finding-nozzle = El cordón entra { $value } en la ranura. En una ranura tan angosta, la boquilla solo mete el sellador { $most }.
 bead-finding-finger = El cordón queda { $value } por debajo de las tablas. La punta del dedo solo llega a { $most } en esta V: use una espátula angosta de sellador.
 bead-finding-hides-v = Llena hasta arriba, la V no se ve.
-bead-shape-v = Llene la V { $fill }, alisada { $tooled ->
-    [hollow] hundida
-   *[flush] al ras
+bead-shape-v = { $level ->
+    [full] Llene la V al ras de la cara de las tablas
+   *[below] Llene la V hasta que la cara del sellador quede { $below } por debajo de la cara de las tablas ({ $fill } de su profundidad)
+}, alisado { $tooled ->
+    [hollow] hundido
+   *[flush] plano
 }{ $into ->
     [tongue] , hasta la lengüeta.
     [slot] , { $depth } dentro de la ranura.
@@ -88,7 +91,7 @@ bead-shape-v = Llene la V { $fill }, alisada { $tooled ->
 }
 bead-shape-square = Ponga el cordón de { $depth } de grueso, alisado { $tooled ->
     [hollow] hundido
-   *[flush] al ras
+   *[flush] plano
 }.
 bead-design-heading = Diseñar el cordón
 bead-design-joints = { $kind ->

@@ -17,6 +17,7 @@ owner-page-days = { $days ->
    *[other] { $days } días de trabajo
 }
 owner-page-of-total = de { $total }
+owner-page-you-pay = { $owner } para usted, de { $total }
 owner-page-reopening = Probabilidad de que se vuelvan a ver grietas o aberturas
 owner-page-within = { $years ->
     [one] en 1 año
@@ -73,7 +74,7 @@ owner-page-laid-closed = Tablas puestas bien juntas y secadas al nivel de su cua
 owner-page-within-open = { $years ->
     [one] en 1 año
    *[other] en { $years } años
-}; puede salir bien o mal: { $why ->
+}, pero eso está lejos de ser seguro: { $why ->
     [paint] nadie sabe cuánto se estira la pintura antes de mostrar grietas finas
    *[house] no se sabe todo de la casa
 }

@@ -39,7 +39,7 @@ paper-we-cover = Cubrimos nosotros, por cortesía
 paper-supplier-covers = Se le pide al proveedor
 paper-you-pay = Usted paga
 paper-total = Total
-paper-deposit = { $amount } se pagan antes de empezar el trabajo.
+paper-deposit = Usted paga { $amount } antes de empezar el trabajo.
 paper-options = Opciones que consideramos
 paper-option-price = precio
 paper-option-days = días
@@ -65,9 +65,11 @@ paper-draft-errors = { $count ->
 paper-draft-incomplete = BORRADOR, no entregar: todavía faltan datos.
 paper-draft-nothing-measured = BORRADOR, no entregar: todavía no se ha medido ninguna abertura.
 paper-draft-no-boards = BORRADOR, no entregar: no hay tablas dibujadas.
+paper-draft-finished = BORRADOR, no entregar: la obra se terminó el { $on }.
 paper-held-incomplete = Todavía faltan datos.
 paper-held-nothing-measured = Todavía no se ha medido ninguna abertura.
 paper-held-no-boards = No hay tablas dibujadas.
+paper-held-finished = La obra se terminó el { $on }, así que ya no hay nada que ofrecer. El informe de seguimiento dice cómo resultó.
 paper-held = No se guardó: { $papers }
 paper-held-drafts = Corrija eso, o guárdelos como borradores: cada página dice entonces que lo es.
 paper-not-priced = Todavía no se puede poner precio a nada.
@@ -119,7 +121,7 @@ paper-days-note = Lleno: la cuadrilla trabaja. Solo contorno: algo se seca o cur
 
 ## Work order
 
-paper-crew = Cuadrilla de { $crew }, { $days ->
+paper-crew = Equipo de { $crew }, { $days ->
     [one] 1 día
    *[other] { $days } días
 } de trabajo, cuarto cerrado { $closed ->
@@ -141,8 +143,20 @@ paper-hand-back = El dueño usa el cuarto en la tarde: antes de irse, enrolle el
 paper-from-to = { $from } a { $to }
 paper-place = { $surface }, { $section }
 paper-place-wet = { $surface }, { $section } (mojada: primero dejar secar)
-paper-where-note = Aberturas y humedad de las tablas como se esperan en la semana del { $date }. Si las aberturas varían más de { $gap }, o el medidor más de 2%, pare y llame: no es la época, o hay una filtración.
+paper-where-note = Aberturas y humedad de las tablas como se esperan en la semana del { $date }.
 paper-where-note-boards = Aberturas y humedad de las tablas como se esperan el { $date }. Si el medidor marca más de 2% sobre lo que dice el cuadro, pare y llame: puede haber una filtración.
+paper-office = Oficina
+paper-wood-is = Madera
+paper-work-how = Cómo se hace
+paper-unwanted = No recomendamos esta reparación. El dueño la pidió de todos modos: no empiece antes de que haya puesto sus iniciales en la advertencia de la propuesta.
+paper-how-step =
+    { $step ->
+        [line-cut] Pase una regla y un raspador o una multiherramienta a lo largo de cada junta hasta que la línea quede pareja de punta a punta. No corte más ancho que la parte más abierta de esa junta.
+        [line-edges] Mate los dos cantos con lija 150 para que agarre la pintura. Aspire la junta.
+        [line-paint] Imprima la madera desnuda. Pinte la lengüeta y los dos cantos con brocha chica, dos manos delgadas del color de la pared, y limpie lo que tape la línea.
+        [strip-nail] Clave cada tapajuntas en una sola tabla, por un canto, para que las dos tablas puedan moverse. Va centrado sobre la junta.
+       *[strip-paint] Pinte los tapajuntas por todos los lados antes de ponerlos. No los selle a las tablas.
+    }
 paper-bead = Cordón
 paper-bead-shape =
     Dibujado 4 veces más grande. Abertura { $gap }. { $lay ->
@@ -154,15 +168,12 @@ paper-bead-backed = Donde la abertura mide { $least } o más, meta varilla de re
 paper-bead-v = Llene { $share } de la V.
 paper-bead-limits = Aguanta estirarse { $stretch } y comprimirse { $squeeze }. No lo pinte durante { $cure }.
 paper-narrow-joints = { $count ->
-    [one] 1 junta mide
-   *[other] { $count } juntas miden
+    [one] 1 junta más mide
+   *[other] { $count } juntas más miden
 } menos de { $narrowest } ese día: { $count ->
-    [one] déjela
-   *[other] déjelas
-} así, o primero { $count ->
-    [one] ábrala
-   *[other] ábralas
-} más.
+    [one] ráspela y píntela, no la selle.
+   *[other] ráspelas y píntelas, no las selle.
+}
 paper-steps = Día por día
 paper-plan-when = cuándo
 paper-plan-what = qué
@@ -180,7 +191,7 @@ paper-do-not-seal-wet = No selle mientras las tablas marquen más de { $most }.
 paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
 
 paper-do-not-wet = No trabaje en tablas que marquen más de { $most }.
-paper-do-not-hang-wet = No cuelgue las tablas nuevas hasta que 8 de ellas promedien { $most } o menos en el medidor.
+paper-do-not-hang-wet = No instale las tablas nuevas hasta que 8 de ellas promedien { $most } o menos en el medidor.
 paper-do-not-fill = No selle las juntas: se quedan como las deja esta reparación.
 
 paper-map-every = Las juntas llevan número cada { $step }, y en los extremos. Cuente desde el número más cercano.
@@ -267,7 +278,16 @@ paper-aisle = { $aisle ->
 }
 paper-instead-sealant = cualquier sellador que se pueda pintar, de { $class } o más
 paper-instead-paint = mismo tipo, por lo menos los mismos sólidos
-paper-instead-lumber = mismo perfil y especie, secada al nivel del cuarto
+paper-strip = { $name }, { $thick } × { $wide }
+paper-color-is = Color: { $color }.
+paper-color-blank = Color: ______________
+paper-lumber-strip = { $species }, en los largos más grandes que tenga; la junta más larga mide { $longest }.
+paper-lumber-board = { $species }, { $profile }, { $thickness } × { $width } (cara de { $face }){ $length ->
+    [told] .
+   *[longest] , hasta { $longest } de largo.
+}
+paper-lumber-dry = 8 de ellas deben promediar { $most } o menos en el medidor.
+paper-needed-by = Se necesita para el
 paper-or-use = o usar
 paper-about-price = aprox.
 paper-buying-note = Piezas enteras, con el desperdicio incluido. Los precios son los de este trabajo. Sirve cualquier marca que cumpla con la clase.
@@ -276,14 +296,18 @@ paper-buying-note = Piezas enteras, con el desperdicio incluido. Los precios son
 
 paper-from-readings = Resultados
 paper-surface = superficie
-paper-mean-gap = abertura promedio
+paper-mean-gap = abertura media (estimada)
 paper-measured = medidas
-paper-boards-now = tablas hoy (lecturas)
+paper-boards-now = tablas ahora (mejor estimación)
 paper-at-install = al instalar (rango del 90%)
 paper-room-mean = promedio del cuarto
 paper-plus-minus = { $mean } ± { $error }
 paper-measured-of = { $measured } de { $joints }
-paper-moisture-readings = { $moisture } ({ $readings })
+paper-moisture-readings = { $readings ->
+    [0] { $moisture } (sin lecturas aquí)
+    [one] { $moisture } (1 lectura)
+   *[other] { $moisture } ({ $readings } lecturas)
+}
 paper-moisture-range = { $moisture } ({ $low }–{ $high })
 paper-stamps = Sellos de la madera: qué tan seguro es que las tablas estaban más húmedas
 paper-stamp = sello
@@ -299,6 +323,9 @@ paper-meter-setting = puesto en
 paper-evidence-fair = Esta hoja dice qué tan húmedas estaban las tablas y qué tan seguro es eso. No culpa a nadie: una probabilidad de menos de 9 en 10, más o menos, no decide nada.
 paper-causes = Probabilidad de cada causa
 paper-causes-note = Las causas se pueden juntar, así que las probabilidades no suman 100%.
+paper-odds = con todo lo que se sabe
+paper-odds-before = antes de cualquier lectura
+paper-clues-note = Aquí cada pista se sopesa por sí sola, y frente a otra causa, así que dos pistas pueden apuntar a lados opuestos. Las probabilidades de arriba las sopesan todas juntas.
 paper-clue = lo que vimos
 paper-clue-for = a favor de
 paper-clue-against = en contra de
@@ -327,7 +354,14 @@ paper-meter-readings = Lecturas del medidor de humedad
 paper-board = tabla
 paper-meter = medidor
 paper-wood = madera
-paper-meter-note = Tal como las marcó el medidor; se corrigen por la temperatura de la madera antes de usarlas.
+paper-meter-note = Tal como lo marcó el medidor, y corregido por la temperatura de la madera.
+paper-meter-corrected = corregida
+paper-meter-offset =
+    { $side ->
+        [low] Sopesado junto con las aberturas y el cuarto, este medidor parece marcar cerca de { $off } de menos, con un margen de { $doubt }. Las mejores estimaciones lo tienen en cuenta.
+       *[high] Sopesado junto con las aberturas y el cuarto, este medidor parece marcar cerca de { $off } de más, con un margen de { $doubt }. Las mejores estimaciones lo tienen en cuenta.
+    }
+paper-claimed = Solicitado al proveedor
 paper-room = El cuarto el día de la visita
 paper-room-reading = { $temperature }, { $humidity } de humedad relativa
 paper-method = Método
@@ -370,6 +404,7 @@ paper-how-damp = Llámenos de inmediato si un lugar se ve o se siente húmedo.
 paper-no-later-visit = Todavía no se ha vuelto a medir ninguna junta. Agregue una visita en Seguimiento.
 paper-told = Lo que dijimos
 paper-later-visit = Lo que pasó: visita del { $on }
+paper-first-visit = primera visita
 paper-told-range = dijimos
 paper-told-chance = probabilidad de abrirse
 paper-told-between = { $low } a { $high }

@@ -61,6 +61,6 @@ price-no-reserve =
         [one] Usted da 1 año de garantía y el precio no incluye nada para reclamos. Lo esperado: cerca de { $amount }. En Cómo se cobra puede agregarlos al precio.
        *[other] Usted da { $years } años de garantía y el precio no incluye nada para reclamos. Lo esperado: cerca de { $amount }. En Cómo se cobra puede agregarlos al precio.
     }
-price-helper = Las tablas largas en el techo se cuelgan entre dos personas. Esos días se necesita un ayudante, que ya está en el precio.
+price-helper = Las tablas largas en el techo se instalan entre dos personas. Esos días se necesita un ayudante, que ya está en el precio.
 price-driver-rates = Qué tanto se ajustan a su cuadrilla los tiempos no medidos
 price-driver-material-prices = Precios de los materiales

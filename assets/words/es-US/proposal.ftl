@@ -37,8 +37,8 @@ proposal-not-warranted = { $what ->
     [house] Movimiento de la estructura o de la casa
    *[others] Juntas y superficies que no se nombran arriba, y trabajo que otros hagan sobre el nuestro
 }
-proposal-balance = { $amount } se pagan cuando el trabajo esté terminado.
-proposal-due = { $amount } se pagan cuando el trabajo esté terminado.
+proposal-balance = Usted paga { $amount } al terminar el trabajo.
+proposal-due = Usted paga { $amount } al terminar el trabajo.
 proposal-supplier = Le pedimos { $amount } al proveedor. Todavía no ha aceptado. Usted no debe más que su parte de arriba, a menos que lo acepte por escrito.
 
 proposal-notice-name = { $notice ->

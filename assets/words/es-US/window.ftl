@@ -19,3 +19,4 @@ answer-go = Ir a donde se anota
 
 list-search = Buscar en la lista
     .hint = escriba para buscar
+list-search-none = No hay nada con ese nombre en la lista

@@ -6,10 +6,10 @@ use serde::Serialize;
 use super::{plain, round};
 use crate::job::{Promise, ToldChance};
 
-/// What the papers told on the day they were written.
+/// What the papers told.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct PromiseReport {
-    /// The day.
+    /// The date on them.
     pub told_on: String,
     /// Version of the program that wrote them.
     pub program: String,

@@ -2,9 +2,10 @@
 
 use serde_json::{Value, json};
 
+use super::work::hang_at;
 use crate::assess::{Assessment, RepairOption};
-use crate::measure::Money;
-use crate::named::Named;
+use crate::measure::{Length, Money};
+use crate::named::{Named, name_of};
 use crate::repair::{MaterialLine, Need, Paint, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
 
@@ -61,8 +62,7 @@ impl Aisle {
                 Some(paint) => say!(words, "paper-instead-paint-solids", solids = paint.solids),
                 None => say!(words, "paper-instead-paint"),
             },
-            Self::Lumber => say!(words, "paper-instead-lumber"),
-            Self::Supplies | Self::Other => String::new(),
+            Self::Lumber | Self::Supplies | Self::Other => String::new(),
         }
     }
 }
@@ -78,11 +78,17 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
         here.map(|(at, line)| {
             // A can stands behind the comma.
             let paint = line.id.split(", ").next().and_then(|id| assessment.catalog.paint(id));
-            json!([
-                line.pieces,
-                line.say(words),
-                needed(&option.materials, at, words),
+            let said = [
                 aisle.instead(class, paint, words),
+                color(assessment, line, words).unwrap_or_default(),
+                if aisle == Aisle::Lumber { boards(assessment, line, words) } else { String::new() },
+            ];
+            let said = said.into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ");
+            json!([
+                quantity(line, words),
+                by_the_length(line, words).unwrap_or_else(|| line.say(words)),
+                needed(&option.materials, at, words),
+                said,
                 words.figures().money(line.price.times(f64::from(line.pieces))),
             ])
         })
@@ -95,6 +101,82 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
             json!({ "name": say!(words, "paper-aisle", aisle = Arg::Id(aisle.key())), "lines": lines })
         })
         .collect()
+}
+
+/// How many pieces to ask for; of what is sold by the length, the length.
+fn quantity(line: &MaterialLine, words: &Words) -> Value {
+    match line.size {
+        PieceSize::Run(run) | PieceSize::Strip { run, .. } => {
+            words.figures().run(run * f64::from(line.pieces)).into()
+        }
+        _ => line.pieces.into(),
+    }
+}
+
+/// What is sold by the length, without the length that is priced.
+fn by_the_length(line: &MaterialLine, words: &Words) -> Option<String> {
+    match line.size {
+        PieceSize::Run(_) => Some(words.called(&line.name).into_owned()),
+        PieceSize::Strip { section: (thick, wide), .. } => {
+            Some(say!(words, "paper-strip", name = Arg::Called(&line.name), thick = thick, wide = wide))
+        }
+        _ => None,
+    }
+}
+
+/// The color of the paint, or a blank for it.
+fn color(assessment: &Assessment, line: &MaterialLine, words: &Words) -> Option<String> {
+    let plan = &assessment.job.plan;
+    let paint = assessment.catalog.paint(&plan.paint)?;
+    (line.id.split(", ").next() == Some(paint.key())).then(|| match plan.color.trim() {
+        "" => say!(words, "paper-color-blank"),
+        color => say!(words, "paper-color-is", color = Arg::Name(color)),
+    })
+}
+
+/// What boards or strips are asked for: species, profile, size, how dry, and how long they must be.
+fn boards(assessment: &Assessment, line: &MaterialLine, words: &Words) -> String {
+    let job = &assessment.job;
+    let mut told: Vec<String> = Vec::new();
+    for (surface, of) in job.surfaces.iter().enumerate() {
+        for (at, section) in of.sections.iter().enumerate() {
+            if !assessment.works_in(surface, at) {
+                continue;
+            }
+            let board = &section.board;
+            let species = Arg::Called(name_of(&assessment.catalog.species, &board.species));
+            let here = assessment.layouts[surface].boards.iter().filter(|board| board.section == at);
+            let longest = here.map(|board| board.run).fold(Length::ZERO, Length::max);
+            let said = match line.size {
+                PieceSize::Strip { .. } | PieceSize::Run(_) => {
+                    say!(words, "paper-lumber-strip", species = species, longest = Arg::Run(longest))
+                }
+                _ => {
+                    let length = if matches!(line.size, PieceSize::Board(_)) { "told" } else { "longest" };
+                    say!(
+                        words,
+                        "paper-lumber-board",
+                        species = species,
+                        profile = &board.profile.say(words),
+                        thickness = board.thickness,
+                        width = board.overall_width.max(board.face_width),
+                        face = board.face_width,
+                        length = Arg::Id(length),
+                        longest = Arg::Run(longest)
+                    )
+                }
+            };
+            if !told.contains(&said) {
+                told.push(said);
+            }
+        }
+    }
+    told.extend(
+        hang_at(assessment)
+            .filter(|_| matches!(line.size, PieceSize::Board(_)))
+            .map(|most| say!(words, "paper-lumber-dry", most = most)),
+    );
+    told.join(" ")
 }
 
 /// What all of the list costs.
@@ -120,6 +202,8 @@ pub(crate) fn needed(lines: &[MaterialLine], at: usize, words: &Words) -> String
         Need::Volume(volume) => figures.volume(volume),
         Need::Area(area) => figures.area(area),
         Need::Run(run) => figures.run(run),
+        // Spare boards are bought by the boards that are handled.
+        Need::Count(_) if line.id == "spare_boards" => figures.number(f64::from(line.pieces), 0),
         Need::Count(number) => figures.number(number, 1),
     }
 }

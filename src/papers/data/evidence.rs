@@ -2,17 +2,19 @@
 
 use serde_json::{Value, json};
 
-use crate::air::IndoorAir;
-use crate::assess::{Assessment, SectionState};
+use crate::air::{HouseModel, IndoorAir};
+use crate::assess::{Assessment, MissingEntry, SectionState};
 use crate::belief::Cause;
 use crate::job::fields;
-use crate::measure::{DayOrMonth, Percent};
+use crate::measure::{DayOrMonth, Humidity, Moisture, Money, Percent, Quantity};
 use crate::named::name_of;
 use crate::surface::BoardSpec;
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
 const MOST: f64 = 1000.0;
+/// A factor below this is no clue: readings scatter by as much.
+const LEAST: f64 = 3.0;
 
 /// Everything that was read in the room.
 pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
@@ -22,7 +24,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         let width = figures.length(gap.width);
         json!([gap.surface, words.joint(&gap.joint), width, gap.failed.say(words), figures.date(date)])
     });
-    let moistures = job.survey.moistures.iter().filter_map(|reading| {
+    let moistures = job.survey.moistures.iter().enumerate().filter_map(|(at, reading)| {
         Some(json!([
             reading.surface,
             reading.section,
@@ -31,6 +33,8 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
             figures.temperature(reading.wood),
             reading.setting.say(words),
             figures.date(reading.date.unwrap_or(job.visited)),
+            figures.percent(reading.corrected()?.to_pct(), 1),
+            at + 1,
         ]))
     });
     let rooms = job.survey.rooms.iter();
@@ -48,9 +52,19 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         "rooms": rooms.collect::<Vec<_>>(),
         "room_lines": room_lines.collect::<Vec<_>>(),
         "sections": sections.collect::<Vec<_>>(),
+        "offset": offset(assessment, words),
         "stamps": stamps(assessment, words),
         "photos": photos(assessment, words),
     })
+}
+
+/// By how much the meter is taken to be off, where any reading says.
+fn offset(assessment: &Assessment, words: &Words) -> Option<String> {
+    let read = assessment.job.survey.moistures.iter().any(|reading| reading.reading.is_some());
+    let offset = assessment.belief.as_ref().filter(|_| read)?.meter_offset;
+    let side = if offset.mean < Moisture::ZERO { "low" } else { "high" };
+    let off = Moisture::pct(offset.mean.to_pct().abs());
+    Some(say!(words, "paper-meter-offset", off = off, side = Arg::Id(side), doubt = offset.sd))
 }
 
 /// What the stamps on the boards allow against how wet they were, said once for all sections of which it is the same:
@@ -130,17 +144,42 @@ pub(super) fn inputs(assessment: &Assessment, words: &Words) -> Value {
         (&fields::STORAGE, text(&job.received.storage)),
         (&fields::METER, text(&job.survey.meter)),
     ];
+    let house = job.air.house().map_or_else(Vec::new, |house| self::house(house, words));
     let photos = photos.map(|photos| (&fields::PHOTOS, say!(words, "paper-input-photos", photos = photos)));
+    let claimed = assessment.chosen().and_then(|option| option.price.as_ref()).map(|price| price.supplier);
+    let claimed = claimed.filter(|claimed| *claimed > Money::ZERO).map(|claimed| figures.money(claimed));
+    let claimed = claimed.map(|claimed| (words.text("paper-claimed").into_owned(), claimed));
     let lines = lines.into_iter().chain(logger).chain(photos);
+    let lines = lines.map(|(field, value)| (field.label(words), value)).chain(house).chain(claimed);
     let boards = job.surfaces.iter().flat_map(|surface| {
         surface.sections.iter().map(move |section| {
             json!([surface.name, section.name, boards(assessment, &section.board, words)])
         })
     });
     json!({
-        "lines": lines.map(|(field, value)| json!([field.label(words), value])).collect::<Vec<_>>(),
+        "lines": lines.map(|(label, value)| json!([label, value])).collect::<Vec<_>>(),
         "boards": boards.collect::<Vec<_>>(),
     })
+}
+
+/// What is taken of the house where its air follows from the climate.
+fn house(house: &HouseModel, words: &Words) -> Vec<(String, String)> {
+    let figures = words.figures();
+    let kept = |humidity: Option<Humidity>| match humidity {
+        Some(humidity) => figures.percent(humidity.to_pct(), 0),
+        None => words.text("paper-none").into_owned(),
+    };
+    let load = Quantity::MoistureLoad(house.moisture_load);
+    let mut lines = vec![
+        (fields::HEAT_SETPOINT.label(words), figures.temperature(house.heat_to)),
+        (fields::AC_SETPOINT.label(words), figures.temperature(house.cool_to)),
+    ];
+    if house.class.is_none() {
+        lines.push((fields::MOISTURE_LOAD.label(words), figures.quantity(load)));
+    }
+    lines.push((fields::DEHUMIDIFIER.label(words), kept(house.dehumidified_to)));
+    lines.push((fields::HUMIDIFIER.label(words), kept(house.humidified_to)));
+    lines
 }
 
 /// Where the room's air is from.
@@ -218,17 +257,23 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             cause.say(words),
             causes::chance_as_odds(chance, words),
             causes::chance_as_percent(chance, words),
+            causes::chance_as_percent(assessment.catalog.causes.of(cause), words),
         ])
     });
     let most = || Arg::Number(MOST, 0);
-    let argues_for = |side: Option<(Cause, f64)>| match side.map(|(cause, by)| (cause.say(words), by)) {
-        None => say!(words, "paper-none"),
-        Some((cause, MOST..)) => {
-            say!(words, "paper-clue-weight-over", cause = &cause, factor = most())
-        }
-        Some((cause, by)) => say!(words, "paper-clue-weight", cause = &cause, factor = rounded(by)),
-    };
-    let argues_against = |side: Option<(Cause, f64)>| match side.map(|(cause, by)| (cause.say(words), by)) {
+    let tells = |side: &(Cause, f64)| side.1 >= LEAST;
+    let argues_for =
+        |side: Option<(Cause, f64)>| match side.filter(tells).map(|(cause, by)| (cause.say(words), by)) {
+            None => say!(words, "paper-none"),
+            Some((cause, MOST..)) => {
+                say!(words, "paper-clue-weight-over", cause = &cause, factor = most())
+            }
+            Some((cause, by)) => say!(words, "paper-clue-weight", cause = &cause, factor = rounded(by)),
+        };
+    let argues_against = |side: Option<(Cause, f64)>| match side
+        .filter(tells)
+        .map(|(cause, by)| (cause.say(words), by))
+    {
         None => say!(words, "paper-none"),
         Some((cause, MOST..)) => {
             say!(words, "paper-clue-weight-against-over", cause = &cause, factor = most())
@@ -239,7 +284,10 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
         let evidence = clue.evidence.say(words);
         json!([evidence, argues_for(clue.argues_for), argues_against(clue.argues_against)])
     });
-    let next = assessment.next_reading().map(|entry| answer::missing(assessment, entry, words));
+    // What makes a price firmer settles no cause.
+    let next = diagnosis
+        .most_informative
+        .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),
         "clues": clues.collect::<Vec<_>>(),

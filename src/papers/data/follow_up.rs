@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use super::{length_or_none, work::laid};
 use crate::assess::{Assessment, LaterReading, date_after};
 use crate::words::causes::chance_as_percent;
-use crate::words::{Say as _, Words, follow_up, say};
+use crate::words::{Words, follow_up, say};
 
 /// More joints than this do not fit the card.
 const MOST: usize = 24;
@@ -16,13 +16,15 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     let days = assessment.look_again();
     let Some((humid, dry)) = days else { return json!({ "joints": [] }) };
     let measured = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured));
+    // Over a joint that is sealed nothing is forecast to be seen.
+    let sealed = job.done.finished.is_some() && assessment.lays_beads();
     let rows = measured.take(MOST).map(|state| {
         json!([
             job.surfaces[state.surface].name,
             words.joint(&laid(assessment, state).label),
             state.gap.map(|gap| figures.length(gap.gap.mean)),
-            length_or_none(assessment.gap_on(state, humid), words),
-            length_or_none(assessment.gap_on(state, dry), words),
+            length_or_none(assessment.gap_on(state, humid).filter(|_| !sealed), words),
+            length_or_none(assessment.gap_on(state, dry).filter(|_| !sealed), words),
         ])
     });
     let [humid, dry] = [humid, dry].map(|day| date_after(job, day));
@@ -55,11 +57,16 @@ pub(super) fn came(assessment: &Assessment, words: &Words) -> Value {
         json!({
             "title": say!(words, "paper-later-visit", on = &on),
             "after": visit.after_work,
-            "words": visit.verdict.say(words),
+            "words": follow_up::for_owner(assessment, visit, words),
             "rows": rows,
         })
     });
-    json!({ "told": follow_up::told(assessment, words), "visits": visits.collect::<Vec<_>>() })
+    let last = assessment.follow_up.iter().map(|visit| visit.on).max().unwrap_or(assessment.job.visited);
+    json!({
+        "date": words.figures().date(last),
+        "told": follow_up::told(assessment, words),
+        "visits": visits.collect::<Vec<_>>(),
+    })
 }
 
 /// One joint looked at again: where, then, told, now, and whether it came so.

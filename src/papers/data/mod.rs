@@ -14,7 +14,7 @@ mod work;
 use serde_json::{Map, Value, json};
 
 use super::{Paper, held_back};
-use crate::assess::{Assessment, RepairOption, date_after};
+use crate::assess::{Assessment, RepairOption};
 use crate::job::{LetterPart, Logo, Problem, Severity};
 use crate::measure::{Length, Units};
 use crate::repair::{Caution, Outcome};
@@ -42,6 +42,13 @@ pub(super) fn data(assessment: &Assessment, unread: &[Problem], words: &Words) -
     data.insert(
         "shopping_total".to_owned(),
         doable(assessment).map(|option| buying::total(option, words)).into(),
+    );
+    data.insert(
+        "needed_by".to_owned(),
+        doable(assessment)
+            .filter(|option| option.schedule.crew_days > 0)
+            .map(|option| words.figures().weekday(option.starts))
+            .into(),
     );
     data.insert("readings".to_owned(), evidence::readings(assessment, words));
     data.insert("inputs".to_owned(), evidence::inputs(assessment, words));
@@ -97,7 +104,7 @@ fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<St
             "signs": job.contractor.signs,
         },
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
-        "date": words.figures().date(job.visited),
+        "date": words.figures().date(assessment.dated()),
         "draft": held_back(Paper::Letter, assessment, unread).map(|held| held.mark(assessment, words)),
         "drafts": drafts(assessment, unread, words),
         "marks": { (internal): say!(words, "paper-internal-mark") },
@@ -168,7 +175,7 @@ fn warnings(assessment: &Assessment, words: &Words) -> Value {
 
 /// A problem in a line: where, what, and the way out.
 fn told(problem: &Problem, assessment: &Assessment, words: &Words) -> String {
-    format!("{}: {}", problem.place(&assessment.job, words), problem.say(words))
+    problem.line_on_paper(&assessment.job, words)
 }
 
 /// Whether the work is warranted: not on a draft, and not what is advised against.
@@ -196,7 +203,7 @@ fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String,
     let job = &*assessment.job;
     let text = LetterText::new(assessment, words);
     let heading = |part: LetterPart| part.say(words);
-    let sealed_on = date_after(job, assessment.seal_day);
+    let sealed_on = assessment.seals_on();
     let years = job.plan.warranty_years;
     let seals = assessment.lays_beads();
     // Nothing is warranted of what is left as it is, or advised against.

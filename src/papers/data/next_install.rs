@@ -62,6 +62,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "sampling": words_of::sampling(found, words),
         "known": watched.map(|_| say!(words, "next-known")),
         "facts": texts(delivery_facts(assessment, next, words)),
+        "card_facts": texts(card_facts(assessment, next, words)),
         "facts_heading": say!(words, "next-paper-delivery"),
         "room_facts": texts(room_facts(assessment, words)),
         "room_heading": say!(words, "next-room"),
@@ -79,6 +80,14 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "signs": [say!(words, "next-paper-sign-measured"), say!(words, "next-paper-sign-received")],
         "steps": words_of::steps(found, words),
     })
+}
+
+/// What the crew needs to know of the boards: which, how many, and how deep the pins go.
+fn card_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec<(String, String)> {
+    let told = [say!(words, "next-paper-species"), say!(words, "next-paper-boards")];
+    let facts = delivery_facts(assessment, next, words).into_iter().filter(|(what, _)| told.contains(what));
+    let pins = (say!(words, "next-column-pins"), words.figures().length(next.boards.thickness / 4.0));
+    facts.chain([pins]).collect()
 }
 
 /// The delivery and its boards: what, and the value; empty where nothing was entered.

@@ -151,7 +151,7 @@ fn cutting(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
                 .iter()
                 .map(|&(length, count)| say!(words, "paper-cut", count = count, length = Length::m(length)));
             json!([
-                stock.get(pattern.stock).map_or_else(String::new, |length| figures.run(*length)),
+                stock.get(pattern.stock).map_or_else(String::new, |length| figures.stock(*length)),
                 pattern.times,
                 pieces.collect::<Vec<_>>().join(", "),
                 figures.length(Length::m(pattern.offcut)),

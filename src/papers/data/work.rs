@@ -8,7 +8,7 @@ use crate::assess::{Assessment, JointState, RepairOption, SectionState, date_aft
 use crate::bead::LEAST_TAPE;
 use crate::joint::{BeadLay, JointEdges};
 use crate::measure::{Area, Hours, Length, Minutes, Moisture, Percent};
-use crate::named::{Named as _, position};
+use crate::named::{Named as _, name_of, position};
 use crate::repair::{Bar, Outcome, RateBasis, WorkDay};
 use crate::surface::{Joint, SectionLayout};
 use crate::words::{Arg, Say as _, Words, bead_designs, say, work};
@@ -33,7 +33,7 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         .collect();
     let on = date_after(job, day_of_work(assessment));
     let where_note = if bead(assessment).is_some() {
-        say!(words, "paper-where-note", date = on, gap = GAP_OFF)
+        say!(words, "paper-where-note", date = on)
     } else {
         say!(words, "paper-where-note-boards", date = on)
     };
@@ -54,7 +54,44 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
         "do_not": do_not(assessment, words),
         "phone": job.phone,
         "getting_in": job.getting_in,
+        "office": office(assessment),
+        "wood": wood(assessment, words),
+        "how": how(assessment, words),
+        "unwanted": chosen
+            .filter(|option| assessment.advises_against(option))
+            .map(|_| words.text("paper-unwanted")),
     }))
+}
+
+/// Whom to call: the contractor, in a line.
+fn office(assessment: &Assessment) -> String {
+    let contractor = &assessment.job.contractor;
+    let details = contractor.details.lines().map(str::trim);
+    let all = std::iter::once(contractor.name.trim()).chain(details).filter(|line| !line.is_empty());
+    all.collect::<Vec<_>>().join(", ")
+}
+
+/// The species of the boards, for the meter: each once.
+pub(super) fn wood(assessment: &Assessment, words: &Words) -> String {
+    let sections = assessment.job.surfaces.iter().flat_map(|surface| &surface.sections);
+    let mut names: Vec<String> = Vec::new();
+    for section in sections {
+        let name = words.called(name_of(&assessment.catalog.species, &section.board.species)).into_owned();
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names.join("; ")
+}
+
+/// How the joints are worked, where no bead says it, a step each.
+fn how(assessment: &Assessment, words: &Words) -> Vec<String> {
+    let steps: &[&str] = match assessment.chosen().map(|option| option.outcome) {
+        Some(Outcome::Line) => &["line-cut", "line-edges", "line-paint"],
+        Some(Outcome::Covered) => &["strip-nail", "strip-paint"],
+        _ => &[],
+    };
+    steps.iter().map(|step| say!(words, "paper-how-step", step = Arg::Id(step))).collect()
 }
 
 /// What not to do: of beads only where some are laid.
@@ -176,7 +213,7 @@ fn wettest(assessment: &Assessment) -> Option<Percent> {
 }
 
 /// The wettest that new boards may be hung: a point over what the chance told takes them to be.
-fn hang_at(assessment: &Assessment) -> Option<Percent> {
+pub(super) fn hang_at(assessment: &Assessment) -> Option<Percent> {
     let here = assessment.sections.iter().filter(|state| assessment.works_in(state.surface, state.section));
     let least = here.map(|state| state.before_install.hung_at.to_pct()).reduce(f64::min)?;
     Some(Percent::pct((least + 1.0).round()))
@@ -266,7 +303,9 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
     let surface = &job.surfaces[state.surface];
     let section = &surface.sections[state.section];
     let here: Vec<&JointState> = assessment.worked_on().filter(|joint| joint.section == Some(at)).collect();
-    let run: Length = here.iter().map(|joint| laid(assessment, joint).length()).sum();
+    // What is too narrow for a bead is told apart.
+    let own = here.iter().filter(|joint| bead(assessment).is_none() || assessment.gets_bead(joint));
+    let run: Length = own.clone().map(|joint| laid(assessment, joint).length()).sum();
     let typical = typical_gap(assessment, at);
     let lay = assessment.catalog.lay(&job.plan);
     let typical = typical.map(|gap| lay.slot(gap));
@@ -287,7 +326,7 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "place": place,
         "boards_down": assessment.chosen().is_some_and(handles_boards)
             .then(|| boards(assessment, state.surface, state.section, words)),
-        "joints": here.len(),
+        "joints": own.count(),
         "run": figures.run(run),
         "gap": typical.map(|gap| figures.length(gap)),
         "gap_mm": typical.map(Length::to_mm),

@@ -108,6 +108,9 @@ fn options(assessment: &Assessment, words: &Words) -> Vec<Value> {
                 None => assessment.advises_against(option).then(|| say!(words, "homeowner-against")),
             },
             "price": match option.price.as_ref() {
+                Some(price) if price.owner != price.total => {
+                    say!(words, "owner-page-you-pay", owner = price.owner, total = price.total)
+                }
                 Some(price) => words.figures().money(price.total),
                 None => say!(words, "paper-none"),
             },

@@ -1,6 +1,6 @@
 //! How to hang the boards: today, or on the day they are ready.
 
-use super::{day, kind_of_gap, round};
+use super::{kind_of_gap, round, weekday};
 use crate::assess::NextInstallFindings;
 use crate::measure::{Length, Moisture};
 use crate::ready::{DRIEST, HangDay, USUAL_READINGS};
@@ -13,7 +13,7 @@ pub(super) fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -
         return vec![say!(words, "next-hang-now")];
     }
     let range = || Arg::Id(if hang.range.low <= DRIEST { "at_most" } else { "between" });
-    let (low, high, date) = (hang.range.low, hang.range.high, day(found, hang.day, words));
+    let (low, high, date) = (hang.range.low, hang.range.high, weekday(found, hang.day, words));
     let count = USUAL_READINGS;
     let steps = gap_steps(hang, words);
     let gap = match &steps[..] {

@@ -13,7 +13,7 @@ use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
     Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, USUAL_READINGS,
-    Verdict, Window, good_enough,
+    Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -46,6 +46,11 @@ fn day(found: &NextInstallFindings, day: i64, words: &Words) -> String {
     words.figures().short_date(found.date(day))
 }
 
+/// The same with its day of the week: people plan by it.
+fn weekday(found: &NextInstallFindings, day: i64, words: &Words) -> String {
+    words.figures().weekday(found.date(day))
+}
+
 /// A length that is as round in millimeters as it is in inches.
 fn round(inches: f64, mm: f64, words: &Words) -> Length {
     match words.units() {
@@ -55,17 +60,15 @@ fn round(inches: f64, mm: f64, words: &Words) -> Length {
 }
 
 /// Whether a chance that is good enough is as good as what was asked for or short of it, as an id to select by.
-fn against_asked(chance: f64, asked: Percent) -> Arg<'static> {
-    Arg::Id(match 100.0 * chance {
-        _ if is_short(chance, asked) => "short",
-        pct if pct.round() < asked.to_pct().round() => "as_good",
+///
+/// `best` is as far as the boards get.
+fn against_asked(chance: f64, best: f64, next: &NextInstall) -> Arg<'static> {
+    Arg::Id(match (100.0 * chance).round() {
+        _ if next.asks_more_than(best) => "short",
+        _ if next.asks_more_than(chance) => "near",
+        pct if pct < next.chance.to_pct().round() => "as_good",
         _ => "told",
     })
-}
-
-/// Whether a chance is short of what was asked for by more than chances are known.
-fn is_short(chance: f64, asked: Percent) -> bool {
-    chance < good_enough(asked.to_fraction())
 }
 
 /// Whether a gap shows as nothing, as an id to select by.
@@ -81,21 +84,22 @@ fn verdict_of(found: &NextInstallFindings) -> Verdict {
 pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> String {
     let Some(outlook) = &found.outlook else { return say!(words, "next-outdoors-unknown") };
     let gate = &outlook.gate;
-    let ready = outlook.ready.map(|ready| day(found, ready.sure, words)).unwrap_or_default();
+    let ready = outlook.hang.map(|hang| weekday(found, hang.day, words)).unwrap_or_default();
     match gate.verdict {
         Verdict::Measure => say!(words, "next-headline-measure"),
         Verdict::MeterMore => say!(words, "next-headline-meter-more"),
         Verdict::Hang => {
             let gap = outlook.hang.map_or(Length::ZERO, |hang| hang.gap);
-            let short = Arg::Id(if is_short(gate.now.holds, next.chance) { "yes" } else { "no" });
+            let against = against_asked(gate.now.holds, gate.best, next);
             let now = chance(gate.now.holds, words);
             say!(
                 words,
                 "next-headline-hang",
                 kind = kind_of_gap(gap),
                 gap = gap,
-                short = short,
-                chance = &now
+                against = against,
+                chance = &now,
+                asked = next.chance
             )
         }
         Verdict::Wait => match gate.first {
@@ -241,11 +245,15 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
     let (now, asked) = (chance(gate.now.holds, words), next.chance);
     let (waiting, best) = (chance(gate.waiting, words), chance(gate.best, words));
     let mean = lot.moisture.mean;
+    let later = outlook.ready.map(|ready| day(found, ready.sure, words));
     let asked_is = match gate.verdict {
-        Verdict::Hang => against_asked(gate.now.holds, asked),
+        Verdict::Hang if later.is_some() => against_asked(gate.now.holds, gate.best, next),
+        Verdict::Hang => against_asked(gate.now.holds, gate.now.holds, next),
         _ => Arg::Id("told"),
     };
-    let today = say!(words, "next-now", holds = &now, asked = asked, kind = asked_is, most = &best);
+    let later = later.unwrap_or_default();
+    let today =
+        say!(words, "next-now", holds = &now, asked = asked, kind = asked_is, most = &best, date = &later);
     let risks = risks(found, next, outlook, words);
     match gate.verdict {
         Verdict::Measure => vec![],
@@ -283,6 +291,8 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
         Verdict::SendBack => match broken(outlook) {
             Some(promise) => {
                 let mut lines = vec![self::promise(&promise, words), today];
+                // Drier boards would come to the same.
+                lines.extend(found.window.range.is_none().then(|| changes(found, words)));
                 lines.extend(outlook.ready.map(|ready| {
                     let date = day(found, ready.sure, words);
                     say!(words, "next-if-kept", date = &date)
@@ -307,7 +317,7 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
 
 /// What would bring a plan as far as was asked that falls a little short of it.
 fn falls_short(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Option<String> {
-    let short = is_short(found.window.chance, next.chance) && !found.easier.is_empty();
+    let short = next.asks_more_than(found.window.chance) && !found.easier.is_empty();
     short.then(|| changes(found, words))
 }
 
@@ -349,7 +359,15 @@ fn promise(promise: &Promise, words: &Words) -> String {
             clearly = &clearly
         ),
         false => {
-            say!(words, "next-promise-open", most = most, share = share, wetter = &wetter, broken = &broken)
+            say!(
+                words,
+                "next-promise-open",
+                most = most,
+                share = share,
+                wetter = &wetter,
+                broken = &broken,
+                clearly = &clearly
+            )
         }
     }
 }
@@ -427,7 +445,7 @@ pub fn ready(
     };
     let then = outlook.hang.map_or(outlook.gate.waiting, |hang| hang.chance);
     let date = day(found, sure, words);
-    let kind = against_asked(then, next.chance);
+    let kind = against_asked(then, outlook.gate.best, next);
     let (chance_then, asked) = (chance(then, words), next.chance);
     let most = chance(outlook.gate.best, words);
     let mut lines = vec![say!(
@@ -444,7 +462,7 @@ pub fn ready(
         lines.push(say!(words, "next-ready-even", even = &even));
     }
     if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
-        let less = outlook.is_wanted_too_early(found.window.enough);
+        let less = outlook.is_wanted_too_early(found.window.enough.to_hang);
         let by = chance(by, words);
         let wanted = words.figures().short_date(wanted);
         let late = Arg::Id(if less { "yes" } else { "no" });

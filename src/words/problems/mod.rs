@@ -62,6 +62,14 @@ impl Problem {
         place::say(&self.place, job, words)
     }
 
+    /// All of it in a line on a paper, where nobody sees the window's fields.
+    pub fn line_on_paper(&self, job: &Job, words: &Words) -> String {
+        match place::on_paper(&self.place, job, words) {
+            Some(place) => format!("{place}: {}", self.say(words)),
+            None => self.say(words),
+        }
+    }
+
     /// All of it in a line, for where its place is not in sight.
     pub fn line(&self, job: &Job, words: &Words) -> String {
         format!("{}: {}: {}", self.severity.say(words), self.place(job, words), self.say(words))

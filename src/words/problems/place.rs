@@ -14,6 +14,32 @@ pub(super) fn say(place: &Place, job: &Job, words: &Words) -> String {
     }
 }
 
+/// The same on a paper, where nobody sees the fields: the part of the job it is about; nothing where that is the job.
+pub(super) fn on_paper(place: &Place, job: &Job, words: &Words) -> Option<String> {
+    let Place::Field(field, At(outer, inner)) = place else { return Some(say(place, job, words)) };
+    let section = |surface: &str, section: &str| {
+        Some(say!(words, "place-whole-section", surface = Arg::Name(surface), section = Arg::Name(section)))
+    };
+    match field.each {
+        Each::Job => None,
+        Each::Surface => job.surfaces.get(*outer).map(|surface| surface.name.clone()),
+        Each::Section => {
+            let surface = job.surfaces.get(*outer)?;
+            section(&surface.name, &surface.sections.get(*inner)?.name)
+        }
+        Each::Gap => {
+            let gap = job.survey.gaps.get(*outer)?;
+            Some(format!("{} {}", gap.surface, words.joint(&gap.joint)))
+        }
+        Each::Moisture => {
+            let reading = job.survey.moistures.get(*outer)?;
+            let place = section(&reading.surface, &reading.section)?;
+            Some(if reading.board.trim().is_empty() { place } else { format!("{place}, {}", reading.board) })
+        }
+        _ => Some(say(place, job, words)),
+    }
+}
+
 fn entry(field: &Field, At(outer, inner): At, job: &Job, words: &Words) -> String {
     let label = &field.label(words);
     let number = outer + 1;

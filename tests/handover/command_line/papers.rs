@@ -102,15 +102,19 @@ fn the_calendar_has_the_days_of_the_report() {
     let report = report("tea_room");
     let compact = |date: &Value| text(date).replace('-', "");
     let (season, section) = (&report["season"], &report["sections"][0]);
+    let days = items(
+        items(&report["options"]).iter().find(|option| option["chosen"] == true).map(|o| &o["days"]).unwrap(),
+    );
     let start = |date: &Value| format!("DTSTART;VALUE=DATE:{}\r\n", compact(date));
-    for day in [&season["best_from"], &section["look_again_damp"], &section["look_again_dry"]] {
+    for day in [&days[0]["on"], &season["best_from"], &section["look_again_damp"], &section["look_again_dry"]]
+    {
         assert!(calendar.contains(&start(day)), "{day}: {calendar}");
     }
     let last: Date = text(&season["best_to"]).parse().unwrap();
     let end = last.tomorrow().unwrap().to_string().replace('-', "");
     assert!(calendar.contains(&format!("DTEND;VALUE=DATE:{end}\r\n")), "{calendar}");
-    assert_eq!(calendar.matches("BEGIN:VEVENT").count(), 3, "{calendar}");
-    assert_eq!(calendar.matches("UID:").count(), 3, "{calendar}");
+    assert_eq!(calendar.matches("BEGIN:VEVENT").count(), 4, "{calendar}");
+    assert_eq!(calendar.matches("UID:").count(), 4, "{calendar}");
 }
 
 /// What was told is kept in the job only when asked for, and stays once a joint was measured again; then the report
@@ -137,7 +141,7 @@ fn what_papers_tell_is_kept_and_held_against() {
     let text = fs::read_to_string(&job).unwrap();
     let later = r#"later: [(on: "2027-02-20", gaps: [
         (surface: "South slope", joint: "A 2", width: Some("1/8 in")),
-        (surface: "South slope", joint: "A 3", width: Some("9/16 in")),
+        (surface: "South slope", joint: "A 5", width: Some("9/16 in")),
     ])],"#;
     let with_visit = text.replacen("later: [],", later, 1);
     assert_ne!(with_visit, text);
