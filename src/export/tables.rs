@@ -1,5 +1,7 @@
 //! Joints and year as tables for other programs: CSV with units in the column names.
 
+use std::borrow::Cow;
+
 use serde::Serialize;
 
 use super::report::{mm, pct, plain, round};
@@ -7,11 +9,20 @@ use crate::assess::{Assessment, JointState, date_after, visit_day};
 use crate::surface::JointKind;
 use crate::words::{Say as _, Words, work};
 
+/// Text that somebody typed, so that a spreadsheet takes it for text: what begins like a formula gets an apostrophe.
+fn plain_text(typed: &str) -> Cow<'_, str> {
+    if typed.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+        Cow::Owned(format!("'{typed}"))
+    } else {
+        Cow::Borrowed(typed)
+    }
+}
+
 #[derive(Serialize)]
 struct JointRow<'a> {
-    surface: &'a str,
-    section: &'a str,
-    joint: &'a str,
+    surface: Cow<'a, str>,
+    section: Cow<'a, str>,
+    joint: Cow<'a, str>,
     kind: &'static str,
     length_mm: f64,
     gap_mm: Option<f64>,
@@ -33,9 +44,9 @@ impl<'a> JointRow<'a> {
         let joint = &assessment.layouts[state.surface].joints[state.joint];
         let surface = &job.surfaces[state.surface];
         Self {
-            surface: &surface.name,
-            section: &surface.sections[joint.section].name,
-            joint: &joint.label,
+            surface: plain_text(&surface.name),
+            section: plain_text(&surface.sections[joint.section].name),
+            joint: plain_text(&joint.label),
             kind: kind(joint.kind),
             length_mm: mm(joint.length()),
             gap_mm: state.gap.map(|g| mm(g.gap.mean)),
@@ -93,7 +104,7 @@ pub fn year_csv(assessment: &Assessment) -> Result<String, csv::Error> {
         header.push(format!("{name} gap_low_mm"));
         header.push(format!("{name} gap_high_mm"));
     }
-    writer.write_record(&header)?;
+    writer.write_record(header.iter().map(|name| plain_text(name).into_owned()))?;
     let Some(year) = &assessment.year else { return finish(writer) };
     let visit = usize::try_from(visit_day(job)).unwrap_or(0);
     for day in 0..year.days.len() {
@@ -151,7 +162,7 @@ pub fn tasks_csv(assessment: &Assessment) -> Result<String, csv::Error> {
             task.hours.sd.to_h(),
         ];
         let numbers = numbers.map(|number| round(number, 3).to_string());
-        let names = [task.id.clone(), task.name.clone()].into_iter();
+        let names = [&task.id, &task.name].map(|name| plain_text(name).into_owned()).into_iter();
         table.write_record(names.chain(numbers).chain([work::basis(task, &words)]))?;
     }
     finish(table)
@@ -167,7 +178,7 @@ pub fn materials_csv(assessment: &Assessment) -> Result<String, csv::Error> {
     table.write_record(["name", "pieces", "on_hand", "price", "amount", "currency", "basis"])?;
     for line in assessment.chosen().iter().flat_map(|option| &option.materials) {
         table.write_record([
-            line.say(&words),
+            plain_text(&line.say(&words)).into_owned(),
             line.pieces.to_string(),
             line.on_hand.to_string(),
             plain(line.price),

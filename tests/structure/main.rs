@@ -4,6 +4,7 @@
 
 mod arrows;
 mod literals;
+mod network;
 mod words;
 
 use std::fs;

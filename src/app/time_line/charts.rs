@@ -52,6 +52,7 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
     let every = if ui.available_width() < ROOMY { 6 } else { 3 };
     let plot = plot("gap-line", context, curves, (top, !with_air, height), every).height(height.max(LEAST));
     let shown = plot.custom_y_axes(vec![axis]).show(ui, |plot| {
+        keep_heights(plot, top);
         season(plot, context);
         paint_gap(plot, context, curves);
         days(plot, context, curves);
@@ -119,6 +120,7 @@ impl Lesser {
         let every = if ui.available_width() < ROOMY { 6 } else { 3 };
         let plot = plot(self.id, context, curves, (self.top, self.last, height), every).height(height);
         let shown = plot.custom_y_axes(vec![per_cent(context, self.colors.1)]).show(ui, |plot| {
+            keep_heights(plot, self.top);
             if let Some((days, low, high)) = band {
                 let area = FilledArea::new("nine years in ten", days, low, high);
                 plot.add(area.fill_color(self.colors.0.gamma_multiply(0.2)));
@@ -181,8 +183,6 @@ fn plot(
         .allow_double_click_reset(false)
         .show_grid([true, true])
         .grid_color(context.palette.line)
-        .include_y(0.0)
-        .include_y(top)
         .default_x_bounds(curves.start as f64, AHEAD as f64)
         .x_grid_spacer(move |_| month_marks(&job, start, every))
         .y_grid_spacer(move |_| {
@@ -195,6 +195,12 @@ fn plot(
             let (HoverPosition::NearDataPoint { position, .. } | HoverPosition::Elsewhere { position }) = at;
             Some(figures.date(date_on(&hover_job, position.x.round() as i64)))
         })
+}
+
+/// Heights from 0 to `top`, with a little air. They do not follow from what is drawn: words at the upper edge would push
+/// it higher with every frame.
+fn keep_heights(plot: &mut PlotUi<'_>, top: f64) {
+    plot.set_plot_bounds_y(-0.04 * top..=1.08 * top);
 }
 
 /// The day under the pointer while it is pressed.

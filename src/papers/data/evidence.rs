@@ -24,7 +24,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         let width = figures.length(gap.width);
         json!([gap.surface, words.joint(&gap.joint), width, gap.failed.say(words), figures.date(date)])
     });
-    let moistures = job.survey.moistures.iter().enumerate().filter_map(|(at, reading)| {
+    let moistures = job.survey.moistures.iter().filter_map(|reading| {
         Some(json!([
             reading.surface,
             reading.section,
@@ -33,9 +33,11 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
             figures.temperature(reading.wood),
             reading.setting.say(words),
             figures.date(reading.date.unwrap_or(job.visited)),
-            figures.percent(reading.corrected()?.to_pct(), 1),
-            at + 1,
         ]))
+    });
+    // In the order of those rows; beside them, so that older templates find the rows as they were.
+    let corrected = job.survey.moistures.iter().enumerate().filter_map(|(at, reading)| {
+        Some(json!([(at + 1).to_string(), figures.percent(reading.corrected()?.to_pct(), 1)]))
     });
     let rooms = job.survey.rooms.iter();
     let room_lines = rooms.clone().map(|room| {
@@ -49,6 +51,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
     json!({
         "gaps": gaps.collect::<Vec<_>>(),
         "moistures": moistures.collect::<Vec<_>>(),
+        "corrected": corrected.collect::<Vec<_>>(),
         "rooms": rooms.collect::<Vec<_>>(),
         "room_lines": room_lines.collect::<Vec<_>>(),
         "sections": sections.collect::<Vec<_>>(),
@@ -257,9 +260,10 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
             cause.say(words),
             causes::chance_as_odds(chance, words),
             causes::chance_as_percent(chance, words),
-            causes::chance_as_percent(assessment.catalog.causes.of(cause), words),
         ])
     });
+    let before = Cause::ALL.into_iter();
+    let before = before.map(|cause| causes::chance_as_percent(assessment.catalog.causes.of(cause), words));
     let most = || Arg::Number(MOST, 0);
     let tells = |side: &(Cause, f64)| side.1 >= LEAST;
     let argues_for =
@@ -290,6 +294,7 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
         .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),
+        "before": before.collect::<Vec<_>>(),
         "clues": clues.collect::<Vec<_>>(),
         "settling": next,
     }))

@@ -89,3 +89,24 @@ fn the_year_has_a_row_for_each_day_from_the_visit() {
         }
     }
 }
+
+/// A name that begins like a formula is text to a spreadsheet.
+#[test]
+fn no_name_is_a_formula() {
+    let folder = TempDir::new().unwrap();
+    let job = folder.path().join("job.ron");
+    let text = fs::read_to_string(example("tea_room")).unwrap();
+    let named = text.replace("\"South slope\"", "\"=HYPERLINK(1)\"");
+    assert_ne!(named, text);
+    fs::write(&job, named).unwrap();
+    for command in ["joints", "year"] {
+        let output = on(&job, command, &["--csv"]);
+        let mut reader = csv::ReaderBuilder::new().has_headers(false).from_reader(out(&output).as_bytes());
+        let cells: Vec<String> = reader
+            .records()
+            .flat_map(|row| row.unwrap().iter().map(str::to_owned).collect::<Vec<_>>())
+            .collect();
+        assert!(cells.iter().any(|cell| cell.starts_with("'=HYPERLINK")), "{command}");
+        assert!(!cells.iter().any(|cell| cell.starts_with(['=', '@', '+'])), "{command}");
+    }
+}
