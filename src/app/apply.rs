@@ -163,6 +163,7 @@ impl App {
             Command::BuiltInTemplate(paper) => self.built_in_template(paper),
             Command::ReadTemplates => self.services.previews.forget(),
             Command::TakeLogo(path) => self.take_logo(ctx, &path),
+            Command::About => self.view.about = true,
             Command::Search => self.view.search = Some((String::new(), 0)),
             Command::Play => self.view.time.playing = !self.view.time.playing,
             Command::ReferenceCurve => time_line::keep_reference_curve(ctx, self),

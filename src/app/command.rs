@@ -107,6 +107,8 @@ pub enum Command {
     ScrollTo(EntryPlace),
     /// Say this to the user.
     Tell(String),
+    /// Tells what the program is, and of its licenses.
+    About,
     /// Copy a picture to the clipboard.
     CopyPicture(Picture),
     /// Lay out a template of one's own for this paper.

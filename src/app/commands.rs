@@ -64,13 +64,14 @@ const fn row(
 }
 
 /// All commands with a name, in the order of the menus.
-pub static COMMANDS: [NamedCommand; 51] = [
+pub static COMMANDS: [NamedCommand; 52] = [
     row("new", Some(Menu::File), key(Key::N), always, || Command::New),
     row("open", Some(Menu::File), key(Key::O), always, || Command::Pick(Purpose::Open)),
     row("open-demo", Some(Menu::File), None, always, || Command::OpenDemo),
     row("save", Some(Menu::File), key(Key::S), always, || Command::Save),
     row("save-as", Some(Menu::File), shift_key(Key::S), always, || Command::Pick(Purpose::Save)),
     row("papers", Some(Menu::File), key(Key::P), always, || Command::Pick(Purpose::Papers)),
+    row("about", Some(Menu::File), None, always, || Command::About),
     row("quit", Some(Menu::File), key(Key::Q), always, || Command::Quit),
     row(
         "undo",

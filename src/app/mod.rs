@@ -13,6 +13,7 @@
     reason = "points and pixels: the window computes nothing that is kept"
 )]
 
+mod about;
 mod air_import;
 mod answer_line;
 mod apply;
@@ -325,6 +326,7 @@ impl App {
         };
         let mut context = self.context(palette, &words, &mut commands);
         search::search(ui, &mut context);
+        about::about(ui, &mut context);
         if context.view.presentation.page.is_some() {
             presentation::presentation(ui, &mut context);
             return commands;

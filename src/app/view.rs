@@ -260,6 +260,8 @@ pub struct View {
     pub papers: PaperView,
     /// What is typed to find a command, and which of those found is at hand.
     pub search: Option<(String, usize)>,
+    /// Whether it is told what the program is.
+    pub about: bool,
     /// The shares of the window at which panes were left, by name.
     pub panes: HashMap<String, f32>,
     /// The fields that could not be read and were told of before papers were written without them.

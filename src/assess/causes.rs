@@ -23,7 +23,9 @@ const CLOSED: Length = Length::mm(0.1);
 pub enum ClueEvidence {
     /// How wide the gaps are on the whole.
     MeanGap {
-        /// Mean gap of the section with most readings.
+        /// The section with most readings, where there are several; else empty.
+        section: String,
+        /// Its mean gap.
         mean: Length,
         /// What boards installed at what the room keeps would show today.
         of_dry_boards: Length,
@@ -39,6 +41,8 @@ pub enum ClueEvidence {
     },
     /// What the meter says, in the section in which it is farthest off.
     Moisture {
+        /// That section, where there are several; else empty.
+        section: String,
         /// Mean of the meter's readings.
         now: Moisture,
         /// What the room makes of boards, where they differ from it by 1.5 % or more.
@@ -203,7 +207,16 @@ fn mean_gap(job: &Job, catalog: &Catalog, sections: &[SectionState]) -> Option<C
         state.across * shrinkage(species, board.ring_angle, state.settled.mean(), now)
     });
     let of_dry_boards = of_dry_boards.max(Length::ZERO);
-    Some(ClueEvidence::MeanGap { mean: state.gaps.mean, of_dry_boards })
+    let section = name_among(job, sections, state);
+    Some(ClueEvidence::MeanGap { section, mean: state.gaps.mean, of_dry_boards })
+}
+
+/// The name of a section, where there are several.
+fn name_among(job: &Job, sections: &[SectionState], state: &SectionState) -> String {
+    if sections.len() < 2 {
+        return String::new();
+    }
+    job.surfaces[state.surface].sections[state.section].name.clone()
 }
 
 fn pattern(widths: &[Length]) -> ClueEvidence {
@@ -234,11 +247,16 @@ fn moisture(job: &Job, sections: &[SectionState]) -> Option<ClueEvidence> {
         let mean = own.iter().map(|(pct, _)| pct).sum::<f64>() / own.len() as f64;
         (!own.is_empty()).then(|| Moisture::pct(mean))
     };
-    let each = sections.iter().filter_map(|state| Some((read(state)?, state.expected_now)));
-    let off = |(read, room): &(Moisture, Moisture)| (*read - *room).to_pct().abs();
+    let each = sections.iter().filter_map(|state| Some((read(state)?, state.expected_now, state)));
+    let off = |(read, room, _): &(Moisture, Moisture, &SectionState)| (*read - *room).to_pct().abs();
     let farthest = each.max_by(|a, b| off(a).total_cmp(&off(b)))?;
     let differs = off(&farthest) >= AS_THE_ROOM.to_pct();
-    Some(ClueEvidence::Moisture { now: farthest.0, room: differs.then(|| farthest.1.max(Moisture::ZERO)) })
+    let section = name_among(job, sections, farthest.2);
+    Some(ClueEvidence::Moisture {
+        section,
+        now: farthest.0,
+        room: differs.then(|| farthest.1.max(Moisture::ZERO)),
+    })
 }
 
 fn failures(job: &Job) -> ClueEvidence {

@@ -56,6 +56,8 @@ pub struct VisitOutcome {
     pub on: Date,
     /// Whether the work was done by then.
     pub after_work: bool,
+    /// Of the length that gets a bead, how much was found open after the work; `None` before it.
+    pub open_share: Option<Percent>,
     /// Its readings; those of joints that there are not are left out.
     pub readings: Vec<LaterReading>,
     /// What it comes to.
@@ -201,7 +203,8 @@ fn outcome(visit: &LaterVisit, visited: Date, told: &[ToldJoint], inputs: &Optio
         (None, false) => VisitVerdict::OutOfRange,
         (Some(_), false) => against_forecast(&readings),
     };
-    VisitOutcome { on: visit.on, after_work, readings, verdict }
+    let open_share = after_work.then(|| open_share(&readings, inputs));
+    VisitOutcome { on: visit.on, after_work, open_share, readings, verdict }
 }
 
 /// Whether the driest day of the settled year has passed between the end of the work and a visit: what
@@ -213,6 +216,21 @@ fn dry_weeks_came(on: Date, inputs: &OptionInputs<'_>) -> bool {
         (0_i64..365).min_by(|a, b| state.settled.on(*a).to_pct().total_cmp(&state.settled.on(*b).to_pct()));
     let start = i64::try_from(day_of_year(finished)).unwrap_or(0);
     (0..i64::from(days)).any(|day| Some((start + day).rem_euclid(365)) == driest)
+}
+
+/// Of the length of the joints that were to be sealed, how much was found open.
+fn open_share(readings: &[LaterReading], inputs: &OptionInputs<'_>) -> Percent {
+    let joint = |state: &JointState| &inputs.layouts[state.surface].joints[state.joint];
+    let is_open = |state: &JointState| {
+        let surface = &inputs.job.surfaces[state.surface].name;
+        let own = |of: &&LaterReading| of.surface == *surface && of.joint == joint(state).label;
+        readings.iter().find(own).is_some_and(|reading| reading.width >= OPEN)
+    };
+    let sealed = || inputs.joints.iter().filter(|state| is_sealed(state));
+    let run = |state: &JointState| joint(state).length().to_m();
+    let all: f64 = sealed().map(run).sum();
+    let open: f64 = sealed().filter(|state| is_open(state)).map(run).sum();
+    if all > 0.0 { Percent::pct(100.0 * open / all) } else { Percent::ZERO }
 }
 
 /// Whether there is such a joint in the drawing.

@@ -379,12 +379,6 @@ impl Assessment {
         scheduled().unwrap_or(planned)
     }
 
-    /// The date on papers: of the visit, or of the last one on which a joint was measured again.
-    pub fn dated(&self) -> Date {
-        let again = self.follow_up.iter().filter(|visit| !visit.readings.is_empty()).map(|visit| visit.on);
-        again.max().map_or(self.job.visited, |again| again.max(self.job.visited))
-    }
-
     /// Whether the chosen option works in a section.
     pub fn works_in(&self, surface: usize, section: usize) -> bool {
         let only = self.chosen().and_then(|option| option.only.as_ref());

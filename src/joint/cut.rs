@@ -180,7 +180,9 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     let free_back = laid.bead.design.behind != Behind::Tongue;
     let mut fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
     // Boards that came off their tongues are held by nothing, and so is what lies between them.
-    if spec.tongue().is_some_and(|tongue| gap >= tongue) {
+    // On the day it is laid it is whole.
+    let laid_now = (gap - laid.gap).to_m().abs() < 1e-9;
+    if !laid_now && spec.tongue().is_some_and(|tongue| gap >= tongue) {
         fares = fares.worse(BeadState::Torn(fares.used().max(Percent::pct(100.0))));
     }
     let v = spec.profile.v_leg().to_m();

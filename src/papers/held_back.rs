@@ -24,6 +24,8 @@ pub enum HeldBack {
     NoBoards,
     /// The work was finished on this day: there is nothing to offer any more.
     Finished(Date),
+    /// A joint was measured again on this day: what was offered counts from an older visit.
+    MeasuredAgain(Date),
 }
 
 impl HeldBack {
@@ -40,6 +42,7 @@ impl HeldBack {
             Self::NothingMeasured => say!(words, "paper-draft-nothing-measured"),
             Self::NoBoards => say!(words, "paper-draft-no-boards"),
             Self::Finished(on) => say!(words, "paper-draft-finished", on = *on),
+            Self::MeasuredAgain(on) => say!(words, "paper-draft-measured-again", on = *on),
         }
     }
 
@@ -51,6 +54,7 @@ impl HeldBack {
             Self::NothingMeasured => vec![say!(words, "paper-held-nothing-measured")],
             Self::NoBoards => vec![say!(words, "paper-held-no-boards")],
             Self::Finished(on) => vec![say!(words, "paper-held-finished", on = *on)],
+            Self::MeasuredAgain(on) => vec![say!(words, "paper-held-measured-again", on = *on)],
         }
     }
 }
@@ -67,15 +71,20 @@ pub fn held_back(paper: Paper, assessment: &Assessment, unread: &[Problem]) -> O
     }
     let measured = || assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured));
     match paper {
-        Paper::Letter | Paper::Proposal if assessment.job.done.finished.is_some() => {
-            assessment.job.done.finished.map(HeldBack::Finished)
-        }
+        Paper::Letter | Paper::Proposal if outdated(assessment).is_some() => outdated(assessment),
         Paper::MeasuringSheet => None,
         Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport => {
             (!measured()).then_some(HeldBack::NothingMeasured)
         }
         _ => (!assessment.answer.is_complete()).then_some(HeldBack::Incomplete),
     }
+}
+
+/// Why an offer would be one of the past.
+fn outdated(assessment: &Assessment) -> Option<HeldBack> {
+    let again = assessment.follow_up.iter().filter(|visit| !visit.readings.is_empty()).map(|visit| visit.on);
+    let finished = assessment.job.done.finished.map(HeldBack::Finished);
+    finished.or_else(|| again.max().map(HeldBack::MeasuredAgain))
 }
 
 /// Whether anything on the paper follows from the entry that a problem is about. What is not an entry may be

@@ -76,19 +76,40 @@ pub fn marks(against: AgainstMarks, marks: &[Mark], words: &Words) -> String {
     }
 }
 
+/// Whether a section is named, as an id to select by.
+fn several(section: &str) -> Arg<'static> {
+    Arg::Id(if section.is_empty() { "no" } else { "yes" })
+}
+
 impl Say for ClueEvidence {
     /// In a sentence or two.
     fn say(&self, words: &Words) -> String {
         match self {
-            &Self::MeanGap { mean, of_dry_boards } => {
-                say!(words, "cause-clue-mean-gap", mean = mean, dry = of_dry_boards)
+            Self::MeanGap { section, mean, of_dry_boards } => {
+                say!(
+                    words,
+                    "cause-clue-mean-gap",
+                    section = section,
+                    several = several(section),
+                    mean = *mean,
+                    dry = *of_dry_boards
+                )
             }
             &Self::Pattern { measured, closed, widest } => {
                 say!(words, "cause-clue-pattern", measured = measured, closed = closed, widest = widest)
             }
-            &Self::Moisture { now, room: None } => say!(words, "cause-clue-moisture", now = now),
-            &Self::Moisture { now, room: Some(room) } => {
-                say!(words, "cause-clue-moisture-differs", now = now, room = room)
+            Self::Moisture { section, now, room: None } => {
+                say!(words, "cause-clue-moisture", section = section, several = several(section), now = *now)
+            }
+            Self::Moisture { section, now, room: Some(room) } => {
+                say!(
+                    words,
+                    "cause-clue-moisture-differs",
+                    section = section,
+                    several = several(section),
+                    now = *now,
+                    room = *room
+                )
             }
             &Self::Room { humidity } => say!(words, "cause-clue-room", humidity = humidity),
             Self::Failures(counts) => {

@@ -158,7 +158,10 @@ impl Figures {
     pub fn stock(&self, length: Length) -> String {
         let tenths = 10.0 * length.to_m();
         let whole = (tenths - tenths.round()).abs() < 0.05;
-        if self.units == Units::Inches || whole { self.run(length) } else { self.length(length) }
+        if self.units == Units::Inches || whole {
+            return self.run(length);
+        }
+        self.with_unit("unit-millimeters", length.to_mm(), 0)
     }
 
     /// A distance over land in whole miles or kilometers.

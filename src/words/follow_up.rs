@@ -5,7 +5,7 @@ use jiff::ToSpan as _;
 use super::causes::chance_as_percent;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, Surprise, VisitOutcome, VisitVerdict};
-use crate::measure::Length;
+use crate::measure::{Length, Percent};
 
 /// A chance whose range spans more points than this is told as hardly known.
 const WIDE: f64 = 60.0;
@@ -82,7 +82,21 @@ fn warranty(assessment: &Assessment, visit: &VisitOutcome, words: &Words) -> Opt
         return None;
     }
     let over = visit.readings.iter().filter(|reading| reading.width > plan.callback.widest).count();
-    Some(say!(words, "follow-up-warranty", count = over, widest = plan.callback.widest, until = until))
+    let (share, limit) = (visit.open_share.unwrap_or(Percent::ZERO), plan.callback.open_share);
+    Some(if over == 0 && share > limit {
+        say!(words, "follow-up-warranty-share", share = share, limit = limit, until = until)
+    } else {
+        let widest = plan.callback.widest;
+        say!(
+            words,
+            "follow-up-warranty",
+            count = over,
+            widest = widest,
+            share = share,
+            limit = limit,
+            until = until
+        )
+    })
 }
 
 impl Say for VisitVerdict {

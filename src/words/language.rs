@@ -329,6 +329,8 @@ pub(super) fn decimal_formatter(tag: &str) -> Result<DecimalFormatter, String> {
 
 /// A number as ICU takes it, rounded to so many decimals, without trailing zeros.
 pub(super) fn decimal(value: f64, decimals: usize) -> Option<Decimal> {
+    // A half goes up, also where its last bits fell a little short of it.
+    let value = value + 1e-9_f64.copysign(value);
     let text = format!("{value:.decimals$}");
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
     let text = if text == "-0" { "0" } else { text };

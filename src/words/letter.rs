@@ -294,7 +294,8 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     let mut sentences = vec![reseal(assessment, option, words)];
     sentences.extend(left_open(assessment, words));
     sentences.push(when(assessment, words));
-    sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, words)));
+    let years = plan.warranty_years.max(1);
+    sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, years, words)));
     sentences.extend(days(option, words));
     sentences
 }
@@ -343,9 +344,9 @@ pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
 }
 
 /// The chance that joints open again, and how far it is open where it is not known closely.
-fn reopening(risk: &Risk, words: &Words) -> Vec<String> {
+fn reopening(risk: &Risk, years: u32, words: &Words) -> Vec<String> {
     let (band, chance) = percent(risk.chance);
-    let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance)];
+    let mut sentences = vec![say!(words, "letter-reopening", band = band, chance = chance, years = years)];
     if risk.interval.high - risk.interval.low > SAYS_NOTHING {
         sentences.push(say!(words, "letter-reopening-open", why = why_open(risk)));
     } else if risk.interval.high - risk.interval.low >= WORTH_A_RANGE {

@@ -296,7 +296,10 @@ fn remarks_name_the_values_and_the_line() {
             temperature(-127.0),
             "1 temperature below -40°C or above 60°C was left out as a sensor fault: -127°C on line 31.",
         ),
-        (spike(95.0, 20.5), "1 reading far from those around it was left out: 95% and 20.5°C on 21 Jan 2026."),
+        (
+            spike(95.0, 20.5),
+            "1 reading far from those around it was left out: 95% and 20.5°C on 21 Jan 2026.",
+        ),
         (
             LoggerRemark::ShortDays(vec![date(2026, 1, 29); 5]),
             "5 days with fewer than 6 hours of readings were left out, starting with \

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot get at its data is to fail")]
 
 mod arrows;
+mod licenses;
 mod literals;
 mod network;
 mod words;

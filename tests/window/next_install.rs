@@ -47,7 +47,7 @@ fn eight_readings_typed_one_after_the_other_give_a_verdict() {
 
     // Pins and temperature are those of the board before; and one change goes to all of the day.
     enter(&mut window, "Pin depth of board 1", "1/8");
-    click(&mut window, "Same temperature and pin depth for all");
+    click(&mut window, "Copy board 1’s temperature and pin depth to all");
     let next = window.state().job().next_install.clone().unwrap();
     assert!(next.readings.iter().all(|board| board.pins == Length::inches(0.125)));
 }

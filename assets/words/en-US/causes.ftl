@@ -35,15 +35,24 @@ chance-percent =
        *[plain] { $percent }
     }
 
-cause-clue-mean-gap = The average gap is { $mean }; boards that were dry enough at install would show { $dry } today.
+cause-clue-mean-gap = { $several ->
+    [yes] In section { $section } the average gap is { $mean }
+   *[no] The average gap is { $mean }
+}; boards that were dry enough at install would show { $dry } today.
 cause-clue-pattern =
     { $closed ->
         [0] Of { $measured } joints measured between boards, none is closed; the widest gap is { $widest }.
         [one] Of { $measured } joints measured between boards, 1 is closed; the widest gap is { $widest }.
        *[other] Of { $measured } joints measured between boards, { $closed } are closed; the widest gap is { $widest }.
     }
-cause-clue-moisture = Corrected for the wood’s temperature, the meter readings come to { $now }, about where boards in this room would be.
-cause-clue-moisture-differs = Corrected for the wood’s temperature, the meter readings come to { $now }; boards in this room would be at { $room }.
+cause-clue-moisture = { $several ->
+    [yes] In section { $section }, corrected
+   *[no] Corrected
+} for the wood’s temperature, the meter readings come to { $now }, about where boards in this room would be.
+cause-clue-moisture-differs = { $several ->
+    [yes] In section { $section }, corrected
+   *[no] Corrected
+} for the wood’s temperature, the meter readings come to { $now }; boards in this room would be at { $room }.
 cause-clue-room = The hygrometer read { $humidity } humidity in the room.
 cause-clue-failures =
     { $failure ->

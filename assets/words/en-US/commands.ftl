@@ -196,3 +196,5 @@ units-inches = inches
 language-window = Language
 language-owner = Language of the homeowner’s papers
 language-crew = Language of the crew’s papers
+cmd-about = About Gapwright
+    .search = license version fonts credits

@@ -83,9 +83,18 @@ letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
 letter-any-time = Any time of year works.
 letter-reopening = { $band ->
-    [under] The chance that something shows at the joints again during the warranty is under { $chance }.
-    [over] The chance that something shows at the joints again during the warranty is over { $chance }.
-   *[plain] The chance that something shows at the joints again during the warranty is about { $chance }.
+    [under] The chance that something shows at the joints again { $years ->
+        [one] within 1 year
+       *[other] within { $years } years
+    } is under { $chance }.
+    [over] The chance that something shows at the joints again { $years ->
+        [one] within 1 year
+       *[other] within { $years } years
+    } is over { $chance }.
+   *[plain] The chance that something shows at the joints again { $years ->
+        [one] within 1 year
+       *[other] within { $years } years
+    } is about { $chance }.
 }
 letter-reopening-open = { $why ->
     [paint] That is our best estimate, and far from sure: nobody can say how far the paint stretches before it shows fine cracks.

@@ -66,10 +66,12 @@ paper-draft-incomplete = DRAFT, do not hand over: there isn’t enough to go on 
 paper-draft-nothing-measured = DRAFT, do not hand over: no gap has been measured yet.
 paper-draft-no-boards = DRAFT, do not hand over: no boards are drawn.
 paper-draft-finished = DRAFT, do not hand over: the work was finished on { $on }.
+paper-draft-measured-again = DRAFT, do not hand over: joints were measured again on { $on }.
 paper-held-incomplete = There isn’t enough to go on yet.
 paper-held-nothing-measured = No gap has been measured yet.
 paper-held-no-boards = No boards are drawn.
 paper-held-finished = The work was finished on { $on }, so there is nothing left to offer. The follow-up report tells what came of it.
+paper-held-measured-again = Joints were measured again on { $on }, so this offer would count from an older visit. To offer the repair anew, save a copy of the job, make that day its visit, and enter those gaps under Measure.
 paper-held = Not written: { $papers }
 paper-held-drafts = Fix that, or write them as drafts: each page then says so.
 paper-not-priced = Nothing can be priced yet.
@@ -154,6 +156,12 @@ paper-how-step =
         [line-cut] Run a straightedge and a scraper or oscillating saw along each joint until the line is even from end to end. Cut no wider than that joint’s widest spot.
         [line-edges] Ease both edges lightly with 150-grit so paint holds on them. Vacuum the joint out.
         [line-paint] Spot-prime bare wood. Paint the tongue and both edges with a small brush, two thin coats in the wall color, and wipe off what bridges the line.
+        [new-paint] Prime and paint the new boards on all sides before they go up, tongues and cut ends too.
+        [new-hang] Start straight and plumb. Hang them tight to each other, blind-nailed through the tongue only, so that each board can move.
+        [new-last] Rip the last board of a section to fit, with a little room behind the trim.
+        [relay-number] Number the boards on the back as they come down, and keep each section together. Pull the nails and clean off the old caulk.
+        [relay-hang] Lay them up again in order, tight to each other, blind-nailed through the tongue only, so that each board can move.
+        [relay-fill] Rip the filler board to the width that is left over at the end of the section.
         [strip-nail] Nail each strip through one board only, along one edge, so that both boards can still move. Set it centered over the joint.
        *[strip-paint] Paint the strips on all sides before they go up. Don’t caulk them to the boards.
     }
@@ -190,7 +198,6 @@ paper-do-not-seal = { $units ->
 paper-do-not-seal-wet = Don’t seal while boards read more than { $most }.
 paper-do-not-paint = Don’t paint until the sealant has cured and a fingertip leaves no mark.
 
-paper-do-not-wet = Don’t work on boards that read more than { $most }.
 paper-do-not-hang-wet = Don’t hang the new boards until 8 of them average { $most } or less on the meter.
 paper-do-not-fill = Don’t caulk the joints: they stay as this repair leaves them.
 
@@ -283,11 +290,20 @@ paper-strip = { $name }, { $thick } × { $wide }
 paper-color-is = Color: { $color }.
 paper-color-blank = Color: ______________
 paper-lumber-strip = { $species }, in the longest lengths you have; the longest joint is { $longest }.
-paper-lumber-board = { $species }, { $profile }, { $thickness } × { $width } ({ $face } face){ $length ->
+paper-lumber-board = { $species }, { $tongued ->
+    [yes] tongue-and-groove,{" "}
+   *[no] {""}
+}{ $profile }{ $sized ->
+    [yes] {" "}{ $size }
+   *[no] {""}
+}, { $thickness } × { $width } ({ $face } face){ $length ->
     [told] .
    *[longest] , up to { $longest } long.
 }
-paper-lumber-dry = 8 of them must average { $most } or less on the meter.
+paper-lumber-dry = { $count ->
+    [all] They must average { $most } or less on the meter.
+   *[eight] 8 of them must average { $most } or less on the meter.
+}
 paper-needed-by = Needed by
 paper-or-use = or use
 paper-about-price = about
@@ -387,6 +403,7 @@ paper-forecast-dry = forecast, dry
 paper-humid = humid
 paper-dry = dry
 paper-forecast-note = The forecast is for unsealed gaps between boards. Sealed joints should show no gap.
+paper-forecast-note-work = The forecast is for the joints as they are now. Once the work is done, it no longer applies.
 paper-forecast-note-open = The forecast is for the gaps between the boards.
 paper-room-and-boards = Room and boards
 paper-humid-season = humid season
@@ -408,7 +425,7 @@ paper-told = What we said
 paper-later-visit = What came: visit on { $on }
 paper-first-visit = first visit
 paper-told-range = we said
-paper-told-chance = chance it opens
+paper-told-chance = chance something shows
 paper-told-between = { $low } to { $high }
 paper-came = measured
 paper-came-opening = opening

@@ -220,9 +220,9 @@ problem-beyond-drying = An average gap of { $gap } is more than drying from gree
 problem-sealed-off = The paint lets no moisture through and the backs are tight to drywall or plaster, so by these entries the boards never change.
     .fix = Check the paint and the backing. No paint is that tight.
 problem-opens-past-tongue = In the driest weeks a typical joint opens to { $gap }, past the { $tongue } tongue.
-    .fix = The boards come apart there, and sealant alone won’t fix that. Consider replacing them.
+    .fix = The boards come apart there. Sealant alone can’t hold that; new boards would.
 problem-wetted = The boards are at { $moisture }, wetter than the { $wettest } this room can bring them to.
-    .fix = Find where the water comes from before sealing, and seal when they are dry.
+    .fix = Find where the water comes from first, and do the work once they are dry.
 problem-pushes = In the humid season { $joints ->
         [one] 1 measured joint closes
        *[other] { $joints } measured joints close

@@ -20,3 +20,14 @@ answer-go = Go to where it’s entered
 list-search = Find in the list
     .hint = type to find
 list-search-none = Nothing in the list is called that
+
+## What the program is
+
+about-program = Gapwright { $version }
+about-license = MIT or Apache-2.0, at your option.
+about-fonts = Typefaces on the papers: Inter and Noto, SIL Open Font License 1.1.
+about-climate = Climates: monthly CLIMAT reports of the Deutscher Wetterdienst, Climate Data Center (CC BY 4.0), quality-controlled and averaged; typical years of the US Department of Energy.
+about-places = Towns: GeoNames (CC BY 4.0). ZIP codes: US Census Bureau.
+about-network = Gapwright opens no network connection.
+about-libraries = { $count } libraries it is built from, with their licenses
+about-close = Close

@@ -35,15 +35,24 @@ chance-percent =
        *[plain] { $percent }
     }
 
-cause-clue-mean-gap = La abertura promedio es de { $mean }; si las tablas hubieran estado secas al instalarse, hoy sería de { $dry }.
+cause-clue-mean-gap = { $several ->
+    [yes] En la sección { $section }, la abertura promedio es de { $mean }; si las tablas hubieran estado secas al instalarse, hoy sería de { $dry }.
+   *[no] La abertura promedio es de { $mean }; si las tablas hubieran estado secas al instalarse, hoy sería de { $dry }.
+}
 cause-clue-pattern =
     { $closed ->
         [0] De { $measured } juntas medidas entre tablas, ninguna está cerrada; la abertura más ancha es de { $widest }.
         [one] De { $measured } juntas medidas entre tablas, 1 está cerrada; la abertura más ancha es de { $widest }.
        *[other] De { $measured } juntas medidas entre tablas, { $closed } están cerradas; la abertura más ancha es de { $widest }.
     }
-cause-clue-moisture = Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }, más o menos lo que tendrían las tablas en este cuarto.
-cause-clue-moisture-differs = Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }; en este cuarto las tablas tendrían { $room }.
+cause-clue-moisture = { $several ->
+    [yes] En la sección { $section }, corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }, más o menos lo que tendrían las tablas en este cuarto.
+   *[no] Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }, más o menos lo que tendrían las tablas en este cuarto.
+}
+cause-clue-moisture-differs = { $several ->
+    [yes] En la sección { $section }, corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }; en este cuarto las tablas tendrían { $room }.
+   *[no] Corregidas por la temperatura de la madera, las lecturas del medidor dan { $now }; en este cuarto las tablas tendrían { $room }.
+}
 cause-clue-room = El higrómetro marcó { $humidity } de humedad en el cuarto.
 cause-clue-failures =
     { $failure ->

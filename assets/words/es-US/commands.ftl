@@ -196,3 +196,5 @@ units-inches = pulgadas
 language-window = Idioma
 language-owner = Idioma de los papeles del dueño
 language-crew = Idioma de los papeles de la cuadrilla
+cmd-about = Acerca de Gapwright
+    .search = licencia versión letras créditos

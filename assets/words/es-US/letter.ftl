@@ -81,9 +81,18 @@ letter-seal-on = Pensamos sellar el { $date }.
 letter-best-weeks = La mejor época es entre el { $from } y el { $to }: si se sella entonces, el cordón nuevo es el que menos se estira en el año.
 letter-any-time = Se puede hacer en cualquier época del año.
 letter-reopening = { $band ->
-    [under] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de menos de { $chance }.
-    [over] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de más de { $chance }.
-   *[plain] La probabilidad de que algo se vuelva a ver en las juntas durante la garantía es de cerca de { $chance }.
+    [under] La probabilidad de que algo se vuelva a ver en las juntas { $years ->
+        [one] en 1 año
+       *[other] en { $years } años
+    } es de menos de { $chance }.
+    [over] La probabilidad de que algo se vuelva a ver en las juntas { $years ->
+        [one] en 1 año
+       *[other] en { $years } años
+    } es de más de { $chance }.
+   *[plain] La probabilidad de que algo se vuelva a ver en las juntas { $years ->
+        [one] en 1 año
+       *[other] en { $years } años
+    } es de cerca de { $chance }.
 }
 letter-reopening-open = { $why ->
     [paint] Es nuestra mejor estimación, y está lejos de ser segura: nadie sabe cuánto se estira la pintura antes de mostrar grietas finas.

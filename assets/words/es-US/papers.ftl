@@ -66,10 +66,12 @@ paper-draft-incomplete = BORRADOR, no entregar: todavía faltan datos.
 paper-draft-nothing-measured = BORRADOR, no entregar: todavía no se ha medido ninguna abertura.
 paper-draft-no-boards = BORRADOR, no entregar: no hay tablas dibujadas.
 paper-draft-finished = BORRADOR, no entregar: la obra se terminó el { $on }.
+paper-draft-measured-again = BORRADOR, no entregar: se volvieron a medir juntas el { $on }.
 paper-held-incomplete = Todavía faltan datos.
 paper-held-nothing-measured = Todavía no se ha medido ninguna abertura.
 paper-held-no-boards = No hay tablas dibujadas.
 paper-held-finished = La obra se terminó el { $on }, así que ya no hay nada que ofrecer. El informe de seguimiento dice cómo resultó.
+paper-held-measured-again = Se volvieron a medir juntas el { $on }, así que esta oferta contaría desde una visita anterior. Para ofrecer la reparación de nuevo, guarde una copia del trabajo, ponga ese día como visita y escriba esas aberturas en Medir.
 paper-held = No se guardó: { $papers }
 paper-held-drafts = Corrija eso, o guárdelos como borradores: cada página dice entonces que lo es.
 paper-not-priced = Todavía no se puede poner precio a nada.
@@ -154,6 +156,12 @@ paper-how-step =
         [line-cut] Pase una regla y un raspador o una multiherramienta a lo largo de cada junta hasta que la línea quede pareja de punta a punta. No corte más ancho que la parte más abierta de esa junta.
         [line-edges] Mate los dos cantos con lija 150 para que agarre la pintura. Aspire la junta.
         [line-paint] Imprima la madera desnuda. Pinte la lengüeta y los dos cantos con brocha chica, dos manos delgadas del color de la pared, y limpie lo que tape la línea.
+        [new-paint] Imprima y pinte las tablas nuevas por todos los lados antes de ponerlas, también lengüetas y puntas cortadas.
+        [new-hang] Empiece derecho y a plomo. Instálelas bien juntas, clavadas solo por la lengüeta, para que cada tabla pueda moverse.
+        [new-last] Corte a lo ancho la última tabla de la sección para que entre, con un poco de holgura detrás de la moldura.
+        [relay-number] Numere las tablas por atrás al bajarlas y mantenga junta cada sección. Saque los clavos y limpie el sellador viejo.
+        [relay-hang] Vuelva a ponerlas en orden, bien juntas, clavadas solo por la lengüeta, para que cada tabla pueda moverse.
+        [relay-fill] Corte a lo ancho la tabla de relleno según lo que sobre al final de la sección.
         [strip-nail] Clave cada tapajuntas en una sola tabla, por un canto, para que las dos tablas puedan moverse. Va centrado sobre la junta.
        *[strip-paint] Pinte los tapajuntas por todos los lados antes de ponerlos. No los selle a las tablas.
     }
@@ -190,7 +198,6 @@ paper-do-not-seal = { $units ->
 paper-do-not-seal-wet = No selle mientras las tablas marquen más de { $most }.
 paper-do-not-paint = No pinte hasta que el sellador haya curado y el dedo no deje marca.
 
-paper-do-not-wet = No trabaje en tablas que marquen más de { $most }.
 paper-do-not-hang-wet = No instale las tablas nuevas hasta que 8 de ellas promedien { $most } o menos en el medidor.
 paper-do-not-fill = No selle las juntas: se quedan como las deja esta reparación.
 
@@ -282,11 +289,20 @@ paper-strip = { $name }, { $thick } × { $wide }
 paper-color-is = Color: { $color }.
 paper-color-blank = Color: ______________
 paper-lumber-strip = { $species }, en los largos más grandes que tenga; la junta más larga mide { $longest }.
-paper-lumber-board = { $species }, { $profile }, { $thickness } × { $width } (cara de { $face }){ $length ->
+paper-lumber-board = { $species }, { $tongued ->
+    [yes] machihembrada,{" "}
+   *[no] {""}
+}{ $profile }{ $sized ->
+    [yes] {" "}{ $size }
+   *[no] {""}
+}, { $thickness } × { $width } (cara de { $face }){ $length ->
     [told] .
    *[longest] , hasta { $longest } de largo.
 }
-paper-lumber-dry = 8 de ellas deben promediar { $most } o menos en el medidor.
+paper-lumber-dry = { $count ->
+    [all] Deben promediar { $most } o menos en el medidor.
+   *[eight] 8 de ellas deben promediar { $most } o menos en el medidor.
+}
 paper-needed-by = Se necesita para el
 paper-or-use = o usar
 paper-about-price = aprox.
@@ -386,6 +402,7 @@ paper-forecast-dry = pronóstico seca
 paper-humid = húmeda
 paper-dry = seca
 paper-forecast-note = El pronóstico es para aberturas sin sellar entre tablas. Las juntas selladas no deben mostrar abertura.
+paper-forecast-note-work = El pronóstico es para las juntas como están ahora. Una vez hecho el trabajo, ya no vale.
 paper-room-and-boards = Cuarto y tablas
 paper-humid-season = temporada húmeda
 paper-dry-season = temporada seca
@@ -406,7 +423,7 @@ paper-told = Lo que dijimos
 paper-later-visit = Lo que pasó: visita del { $on }
 paper-first-visit = primera visita
 paper-told-range = dijimos
-paper-told-chance = probabilidad de abrirse
+paper-told-chance = probabilidad de que se vea algo
 paper-told-between = { $low } a { $high }
 paper-came = medido
 paper-came-opening = abertura

@@ -220,9 +220,9 @@ problem-beyond-drying = Una abertura promedio de { $gap } es más de lo que expl
 problem-sealed-off = La pintura no deja pasar humedad y por detrás las tablas están pegadas a tablarroca o yeso; según estos datos, las tablas nunca cambian.
     .fix = Revise la pintura y lo que hay detrás. Ninguna pintura es tan cerrada.
 problem-opens-past-tongue = En las semanas más secas una junta típica se abre hasta { $gap }, más que la lengüeta de { $tongue }.
-    .fix = Ahí las tablas se zafan, y el sellador solo no lo arregla. Considere cambiarlas.
+    .fix = Ahí las tablas se zafan. El sellador solo no lo sostiene; con tablas nuevas sí.
 problem-wetted = Las tablas tienen { $moisture }, más húmedas que el { $wettest } al que puede llevarlas este cuarto.
-    .fix = Antes de sellar, encuentre de dónde viene el agua, y selle cuando estén secas.
+    .fix = Primero encuentre de dónde viene el agua, y trabaje cuando estén secas.
 problem-pushes = En la temporada húmeda { $joints ->
         [one] se cierra 1 junta medida
        *[other] se cierran { $joints } juntas medidas

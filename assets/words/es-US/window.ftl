@@ -20,3 +20,14 @@ answer-go = Ir a donde se anota
 list-search = Buscar en la lista
     .hint = escriba para buscar
 list-search-none = No hay nada con ese nombre en la lista
+
+## What the program is
+
+about-program = Gapwright { $version }
+about-license = MIT o Apache-2.0, a su elección.
+about-fonts = Letras de los papeles: Inter y Noto, SIL Open Font License 1.1.
+about-climate = Climas: informes mensuales CLIMAT del Deutscher Wetterdienst, Climate Data Center (CC BY 4.0), revisados y promediados; años típicos del Departamento de Energía de EE. UU.
+about-places = Poblaciones: GeoNames (CC BY 4.0). Códigos postales: Oficina del Censo de EE. UU.
+about-network = Gapwright no abre ninguna conexión de red.
+about-libraries = { $count } bibliotecas con las que está hecho, con sus licencias
+about-close = Cerrar

@@ -28,8 +28,8 @@ impl ProposalReport {
         let (job, price) = (&assessment.job, assessment.chosen()?.price.as_ref()?);
         Some(Self {
             number: job.proposal.number.clone(),
-            dated: assessment.dated().to_string(),
-            valid_until: job.proposal.valid_until(assessment.dated()).map(|date| date.to_string()),
+            dated: job.visited.to_string(),
+            valid_until: job.proposal.valid_until(job.visited).map(|date| date.to_string()),
             owner: plain(price.owner),
             deposit: plain(price.deposit),
             balance: plain(price.balance()),

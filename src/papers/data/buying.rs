@@ -6,6 +6,7 @@ use super::work::hang_at;
 use crate::assess::{Assessment, RepairOption};
 use crate::measure::{Length, Money};
 use crate::named::{Named, name_of};
+use crate::ready::USUAL_READINGS;
 use crate::repair::{MaterialLine, Need, Paint, PieceSize};
 use crate::words::{Arg, Say as _, Words, say};
 
@@ -81,7 +82,11 @@ pub(super) fn shopping(assessment: &Assessment, option: &RepairOption, words: &W
             let said = [
                 aisle.instead(class, paint, words),
                 color(assessment, line, words).unwrap_or_default(),
-                if aisle == Aisle::Lumber { boards(assessment, line, words) } else { String::new() },
+                if aisle == Aisle::Lumber {
+                    boards(assessment, line, dry(assessment, &option.materials, at, words), words)
+                } else {
+                    String::new()
+                },
             ];
             let said = said.into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ");
             json!([
@@ -134,8 +139,18 @@ fn color(assessment: &Assessment, line: &MaterialLine, words: &Words) -> Option<
     })
 }
 
+/// How dry new boards must be, with the first of their lines.
+fn dry(assessment: &Assessment, lines: &[MaterialLine], at: usize, words: &Words) -> Option<String> {
+    let is_board = |line: &&MaterialLine| matches!(line.size, PieceSize::Board(_));
+    let first = lines.iter().position(|line| is_board(&line) && line.pieces > 0);
+    let all: u32 = lines.iter().filter(is_board).map(|line| line.pieces).sum();
+    let most = hang_at(assessment).filter(|_| first == Some(at))?;
+    let count = Arg::Id(if all < USUAL_READINGS { "all" } else { "eight" });
+    Some(say!(words, "paper-lumber-dry", most = most, count = count))
+}
+
 /// What boards or strips are asked for: species, profile, size, how dry, and how long they must be.
-fn boards(assessment: &Assessment, line: &MaterialLine, words: &Words) -> String {
+fn boards(assessment: &Assessment, line: &MaterialLine, dry: Option<String>, words: &Words) -> String {
     let job = &assessment.job;
     let mut told: Vec<String> = Vec::new();
     for (surface, of) in job.surfaces.iter().enumerate() {
@@ -158,6 +173,9 @@ fn boards(assessment: &Assessment, line: &MaterialLine, words: &Words) -> String
                         "paper-lumber-board",
                         species = species,
                         profile = &board.profile.say(words),
+                        tongued = Arg::Id(if board.tongue().is_some() { "yes" } else { "no" }),
+                        size = board.profile.size().unwrap_or(Length::ZERO),
+                        sized = Arg::Id(if board.profile.size().is_some() { "yes" } else { "no" }),
                         thickness = board.thickness,
                         width = board.overall_width.max(board.face_width),
                         face = board.face_width,
@@ -171,11 +189,7 @@ fn boards(assessment: &Assessment, line: &MaterialLine, words: &Words) -> String
             }
         }
     }
-    told.extend(
-        hang_at(assessment)
-            .filter(|_| matches!(line.size, PieceSize::Board(_)))
-            .map(|most| say!(words, "paper-lumber-dry", most = most)),
-    );
+    told.extend(dry);
     told.join(" ")
 }
 

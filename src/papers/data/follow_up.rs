@@ -4,6 +4,7 @@ use serde_json::{Value, json};
 
 use super::{length_or_none, work::laid};
 use crate::assess::{Assessment, LaterReading, date_after};
+use crate::repair::Outcome;
 use crate::words::causes::chance_as_percent;
 use crate::words::{Words, follow_up, say};
 
@@ -17,7 +18,12 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     let Some((humid, dry)) = days else { return json!({ "joints": [] }) };
     let measured = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured));
     // Over a joint that is sealed nothing is forecast to be seen.
-    let sealed = job.done.finished.is_some() && assessment.lays_beads();
+    let outcome = assessment.chosen().map(|option| option.outcome);
+    let hides = matches!(
+        outcome,
+        Some(Outcome::Bead { .. } | Outcome::Covered | Outcome::Glued | Outcome::Boards { .. })
+    );
+    let sealed = job.done.finished.is_some() && hides;
     let rows = measured.take(MOST).map(|state| {
         json!([
             job.surfaces[state.surface].name,
@@ -39,6 +45,8 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
         "when": when,
         "note": if assessment.lays_beads() {
             say!(words, "paper-forecast-note")
+        } else if hides {
+            say!(words, "paper-forecast-note-work")
         } else {
             say!(words, "paper-forecast-note-open")
         },

@@ -104,7 +104,7 @@ fn general(assessment: &Assessment, unread: &[Problem], words: &Words) -> Map<St
             "signs": job.contractor.signs,
         },
         "logo": job.contractor.logo.as_ref().map(Logo::file_name),
-        "date": words.figures().date(assessment.dated()),
+        "date": words.figures().date(job.visited),
         "draft": held_back(Paper::Letter, assessment, unread).map(|held| held.mark(assessment, words)),
         "drafts": drafts(assessment, unread, words),
         "marks": { (internal): say!(words, "paper-internal-mark") },

@@ -18,8 +18,8 @@ pub(super) fn data(assessment: &Assessment, warrants: bool, words: &Words) -> Op
     let notices = proposal::notices(job, words).into_iter();
     Some(json!({
         "number": terms.number,
-        "dated": figures.date(assessment.dated()),
-        "valid_until": terms.valid_until(assessment.dated()).map(|date| figures.date(date)),
+        "dated": figures.date(job.visited),
+        "valid_until": terms.valid_until(job.visited).map(|date| figures.date(date)),
         "license": job.contractor.license,
         "insurance": job.contractor.insurance,
         "no_work": proposal::is_no_work(option),

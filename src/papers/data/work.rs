@@ -63,12 +63,12 @@ pub(super) fn data(assessment: &Assessment, words: &Words) -> Map<String, Value>
     }))
 }
 
-/// Whom to call: the contractor, in a line.
-fn office(assessment: &Assessment) -> String {
+/// Whom to call: the contractor, line by line.
+fn office(assessment: &Assessment) -> Vec<String> {
     let contractor = &assessment.job.contractor;
     let details = contractor.details.lines().map(str::trim);
     let all = std::iter::once(contractor.name.trim()).chain(details).filter(|line| !line.is_empty());
-    all.collect::<Vec<_>>().join(", ")
+    all.map(str::to_owned).collect()
 }
 
 /// The species of the boards, for the meter: each once.
@@ -89,6 +89,10 @@ fn how(assessment: &Assessment, words: &Words) -> Vec<String> {
     let steps: &[&str] = match assessment.chosen().map(|option| option.outcome) {
         Some(Outcome::Line) => &["line-cut", "line-edges", "line-paint"],
         Some(Outcome::Covered) => &["strip-nail", "strip-paint"],
+        Some(Outcome::Boards { .. }) if assessment.chosen().is_some_and(|option| option.buys_boards) => {
+            &["new-paint", "new-hang", "new-last"]
+        }
+        Some(Outcome::Boards { .. }) => &["relay-number", "relay-hang", "relay-fill"],
         _ => &[],
     };
     steps.iter().map(|step| say!(words, "paper-how-step", step = Arg::Id(step))).collect()
@@ -105,7 +109,6 @@ fn do_not(assessment: &Assessment, words: &Words) -> Vec<String> {
         lines.extend(hang_at(assessment).map(|most| say!(words, "paper-do-not-hang-wet", most = most)));
         lines.push(say!(words, "paper-do-not-fill"));
     } else if assessment.chosen().is_some() {
-        lines.extend(wettest(assessment).map(|most| say!(words, "paper-do-not-wet", most = most)));
         lines.push(say!(words, "paper-do-not-fill"));
     }
     lines
@@ -359,7 +362,9 @@ fn day_of_work(assessment: &Assessment) -> usize {
 
 /// The middle one of the gaps that are worked on in a section, on that day.
 fn typical_gap(assessment: &Assessment, at: usize) -> Option<Length> {
+    let beads = bead(assessment).is_some();
     let here = assessment.worked_on().filter(|joint| joint.section == Some(at));
+    let here = here.filter(|joint| !beads || assessment.gets_bead(joint));
     let day = day_of_work(assessment);
     let gap = |joint: &JointState| match bead(assessment) {
         Some(_) => Some(joint.at_sealing),

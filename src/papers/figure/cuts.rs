@@ -97,9 +97,13 @@ fn panels(assessment: &Assessment, state: &SectionState, words: &Words) -> Vec<P
     let today = [(figures.date(job.visited), 0)];
     let seasons = mid_seasons(job.visited);
     let days = today.into_iter().chain(seasons.into_iter().map(|(date, day)| (figures.month(date), day)));
+    let mut before: Option<BeadState> = None;
     let on = days.filter_map(|(when, day)| {
         let (cut, gap) = assessment.cut(job, state, None, day, REACH)?;
-        let fares = cut.bead.as_ref().map(|bead| bead.fares);
+        // What has failed does not mend by itself.
+        let fares =
+            cut.bead.as_ref().map(|bead| before.map_or(bead.fares, |before| bead.fares.worse(before)));
+        before = fares.or(before);
         Some(Panel { when, gap: figures.length(gap), fares, cut })
     });
     std::iter::once(installed).chain(on).collect()

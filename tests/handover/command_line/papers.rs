@@ -146,7 +146,14 @@ fn what_papers_tell_is_kept_and_held_against() {
     let with_visit = text.replacen("later: [],", later, 1);
     assert_ne!(with_visit, text);
     fs::write(&job, &with_visit).unwrap();
-    assert!(printed(&papers(&[])).contains("follow-up-report.pdf"));
+    // What was offered counts from the first visit: it is not offered anew.
+    let output = papers(&[]);
+    assert!(super::out(&output).contains("follow-up-report.pdf"), "{}", super::out(&output));
+    assert!(
+        err(&output).contains("measured again") && !super::out(&output).contains("letter.pdf"),
+        "{}",
+        err(&output)
+    );
     let now: Value = serde_json::from_str(printed(&on(&job, "assess", &["--json"]))).unwrap();
     assert_eq!(now["promise"], *told, "what was told stays");
     let report = pdf_extract::extract_text(out.join("owner").join("follow-up-report.pdf")).unwrap();
