@@ -9,6 +9,7 @@ use super::laid::laid_bead;
 use crate::air::DAYS;
 use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
 use crate::job::{Catalog, Job};
+use crate::joint::LaidBead;
 use crate::measure::{Humidity, Length, day_of_year};
 use crate::ready::{
     Aim, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook,
@@ -163,7 +164,10 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     let finishes = finishes.into_iter().filter(|finish| *finish != next.boards.finish);
     let mut others: Vec<(Change, Movement)> = Vec::new();
     // Boards that can do as they are planned need no other way.
-    if own.chance < good_enough(boards.asked) {
+    let bead = laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan));
+    let follows = |bead: &LaidBead| caulking(&boards, &moved, bead, figures, own.best).possible;
+    let caulk_fails = next.joints == Joints::Sealed && bead.as_ref().is_some_and(|bead| !follows(bead));
+    if own.chance < good_enough(boards.asked) || caulk_fails {
         others.extend(finishes.filter_map(|finish| Some((Change::Finish(finish), moves(&rooms, finish)?))));
         others.extend(told.air.kept_above(IN_WINTER).and_then(|air| {
             let rooms = RoomWorlds::new(&RoomKnown { air: &air, ..known }, &catalog.priors, WORLDS, SEED)?;
@@ -179,6 +183,7 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         today,
         wanted: next.wanted.map(day_of),
         works: works(first, told.weekends),
+        caulk_fails,
         gap: next.gap,
         window: &own,
         promised: next.promised,
@@ -187,7 +192,6 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         figures,
         priors: &catalog.priors,
     });
-    let bead = laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan));
     let hang = outlook.as_ref().and_then(|outlook| outlook.hang);
     // Joints that are planned open are told of as they would be were they caulked.
     let caulked = PlannedBoards { joints: Joints::Sealed, ..boards };
@@ -201,7 +205,7 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         first,
         today,
         rule: boards.rule,
-        easier: easier(&boards, &moved, (next.gap, &others, bead.as_ref()), figures, &own),
+        easier: easier(&boards, &moved, (next.gap, &others, bead.as_ref()), figures, (&own, caulk_fails)),
         caulking: bead.map(|bead| caulking(&caulked, &moved, &bead, figures, aim)),
         outlook,
         sampling: sampling(&readings),

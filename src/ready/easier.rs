@@ -43,23 +43,29 @@ const NARROWEST: Length = Length::inches(2.0);
 const WORTH: f64 = 0.03;
 
 /// The changes that help, each by itself, best first: none where the boards can have the chance asked for as
-/// they are planned. `gap` is one that is settled; `others` are finishes and ways to keep the room with how boards
+/// they are planned; with the boards' `now` goes whether caulk that is planned can't follow. `gap` is one that is settled; `others` are finishes and ways to keep the room with how boards
 /// move there; `bead` is the plan's.
 pub fn easier(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
     (gap, others, bead): (Option<Length>, &[(Change, Movement)], Option<&LaidBead>),
     figures: &StackFigures,
-    now: &Window,
+    (now, caulk_fails): (&Window, bool),
 ) -> Vec<Easier> {
     let mut found = Vec::new();
     let enough = good_enough(boards.asked);
-    if now.chance >= enough {
+    if now.chance >= enough && !caulk_fails {
         return found;
     }
+    // Where the caulk fails, the joints open whatever the boards do.
+    let reached = if caulk_fails { 0.0 } else { now.chance };
     let mut try_out = |change: Change, boards: &PlannedBoards<'_>, worlds: &Movement, gap: Option<Length>| {
         let window = window(boards, worlds, figures, gap);
-        let helps = window.chance > now.chance + WORTH;
+        let follows = |bead: &LaidBead| caulking(boards, worlds, bead, figures, window.best).possible;
+        if caulk_fails && boards.joints == Joints::Sealed && !bead.is_some_and(follows) {
+            return false;
+        }
+        let helps = window.chance > reached + WORTH;
         if helps {
             found.push(Easier { change, window });
         }

@@ -72,6 +72,8 @@ pub struct Gate {
     pub late: bool,
     /// What the stack needs first.
     pub first: Option<Lever>,
+    /// Whether it is that the caulk that is planned can't follow the joints.
+    pub caulk_fails: bool,
     /// Whether it is that they are too dry: hung now they would rather buckle than open.
     pub dry: bool,
 }
@@ -144,6 +146,8 @@ impl Lever {
 pub(super) struct Case<'a> {
     /// The chance from which on boards are hung, and the one that a day is waited for.
     pub enough: f64,
+    /// Whether no bead can follow the joints that are to be caulked.
+    pub caulk_fails: bool,
     /// How many boards were measured.
     pub measured: usize,
     /// Chances by day, as the boards lie.
@@ -234,6 +238,8 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
     let broken = case.promise.is_some_and(|promise| promise.is_broken());
     let verdict = match ready {
         _ if case.measured == 0 => Verdict::Measure,
+        // Whatever the boards do, the joints would open.
+        _ if case.caulk_fails && !broken => Verdict::ChangePlan,
         _ if now.holds >= enough => Verdict::Hang,
         // The dry ones of a mixed load need not wait for the wet ones.
         _ if mixed => Verdict::Sort,
@@ -250,6 +256,7 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
         best,
         late,
         first: first.map(|(lever, _)| lever).filter(|_| verdict == Verdict::Wait),
+        caulk_fails: case.caulk_fails && verdict == Verdict::ChangePlan,
         dry: now.buckles > now.opens,
     }
 }

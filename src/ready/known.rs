@@ -29,6 +29,8 @@ pub struct Known<'a> {
     pub wanted: Option<i64>,
     /// Whether the crew works on the first day and on each of the six after it; so it goes on by weeks.
     pub works: [bool; 7],
+    /// Whether the joints are to be caulked and no bead can follow them.
+    pub caulk_fails: bool,
     /// The gap that will be left, if that is settled; else what is best for the boards as they are.
     pub gap: Option<Length>,
     /// What these boards can be hung at in this room.

@@ -106,6 +106,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let window = known.window;
     let gate = gate(&Case {
         enough: enough.to_hang,
+        caulk_fails: known.caulk_fails,
         measured: known.readings.len(),
         chances: &as_is.chances,
         today: at,
@@ -140,7 +141,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
                 shown.chances[usize::try_from(day).unwrap_or(0).min(shown.chances.len() - 1)];
             stacked.hang_day(&shown.course, (gap, chances.holds), day)
         }),
-        next_reading: next_reading(today, shown.ready, gate.verdict),
+        next_reading: next_reading(known, shown.ready, gate.verdict),
         lot: measured.then_some(lot),
         ready: shown.ready,
         levers: levers.into_iter().map(|(lever, ready, _)| Remedy { lever, ready }).collect(),
@@ -148,10 +149,17 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
 }
 
 /// Halfway to the day they are ready, but within a week, and no sooner than two days on; by that day at the latest.
-fn next_reading(today: i64, ready: Option<Ready>, verdict: Verdict) -> i64 {
+fn next_reading(known: &Known<'_>, ready: Option<Ready>, verdict: Verdict) -> i64 {
+    /// A reading so close before the day they are ready is put off to that day.
+    const CLOSE: i64 = 2;
+    let today = known.today.max(0);
     match (verdict, ready) {
         (Verdict::Measure | Verdict::MeterMore, _) => today,
-        (_, Some(ready)) => (today + ((ready.sure - today) / 2).clamp(2, 7)).min(ready.sure.max(today)),
-        (_, None) => today + 7,
+        (_, Some(ready)) => {
+            let hang = known.workday(ready.sure.max(today));
+            let next = known.workday(today + ((ready.sure - today) / 2).clamp(2, 7));
+            if next + CLOSE >= hang { hang } else { next }
+        }
+        (_, None) => known.workday(today + 7),
     }
 }

@@ -36,6 +36,7 @@ next-headline-sort = Sort them: some are dry and some are wet
 next-headline-promise = Send them back: they’re wetter than the { $most } promised
 next-headline-send-back = Send them back: they won’t be ready in this room
 next-headline-change-plan = Change the plan: the best chance is { $best }, and you asked for { $asked }
+next-headline-caulk-fails = Change the plan: the caulk can’t follow these joints
 next-verdict =
     { $verdict ->
         [measure] Meter first
@@ -178,12 +179,15 @@ next-promise-open =
     { $share ->
         [none] At most { $most } was promised. By these readings no board is wetter.
         [all] At most { $most } was promised. By these readings all boards are wetter.
-       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $broken } that it’s more than 1 board in 20, and { $clearly } that it’s more than 1 in 4. That doesn’t show the promise broken.
+       *[some] At most { $most } was promised. By our estimate { $wetter } of the boards are wetter. The chance is { $broken } that it’s more than 1 board in 20, and { $clearly } that it’s more than 1 in 4. { $likely ->
+            [no] That doesn’t show the promise broken.
+           *[yes] That is close to showing the promise broken: meter more boards.
+        }
     }
 next-promise-broken =
     { $share ->
         [all] At most { $most } was promised, and by these readings all boards are wetter.
-       *[some] At most { $most } was promised. By these readings { $wetter } of the boards are wetter. The chance is { $clearly } that it’s more than 1 board in 4.
+       *[some] At most { $most } was promised. By our estimate { $wetter } of the boards are wetter. The chance is { $clearly } that it’s more than 1 board in 4.
     }
 next-sampling-first = Meter { $count } boards: from the top, middle and bottom of the stack, { $end } or more from an end. If a quarter of the load is too wet, the chance is { $missed } that none of the { $count } shows it.
 next-sampling =
@@ -203,7 +207,7 @@ next-ready-sure =
        *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
     }
 next-ready-even = Even odds by { $even }.
-next-caulk-fails = The caulk we planned can’t follow these joints: leave them open, as shadow lines.
+next-caulk-fails = The caulk we planned can’t follow these joints, however dry the boards are.
 next-by-wanted =
     { $late ->
         [yes] On { $wanted }, the day you want them, it’s only { $chance }.

@@ -36,6 +36,7 @@ next-headline-sort = Sepárelas: unas están secas y otras húmedas
 next-headline-promise = Devuélvalas: están más húmedas que el { $most } prometido
 next-headline-send-back = Devuélvalas: no van a estar listas en este cuarto
 next-headline-change-plan = Cambie el plan: la mejor probabilidad es de { $best }, y usted pidió { $asked }
+next-headline-caulk-fails = Cambie el plan: el sellador no puede seguir estas juntas
 next-verdict =
     { $verdict ->
         [measure] Primero medir
@@ -178,7 +179,10 @@ next-promise-open =
     { $share ->
         [none] Se prometió { $most } como máximo. Según estas lecturas, ninguna tabla está más húmeda.
         [all] Se prometió { $most } como máximo. Según estas lecturas, todas las tablas están más húmedas.
-       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 20 es de { $broken }, y de que sea más de 1 de cada 4, de { $clearly }. Eso no demuestra que no se cumplió lo prometido.
+       *[some] Se prometió { $most } como máximo. Según estas lecturas, { $wetter } de las tablas están más húmedas. La probabilidad de que sea más de 1 tabla de cada 20 es de { $broken }, y de que sea más de 1 de cada 4, de { $clearly }. { $likely ->
+            [no] Eso no demuestra que no se cumplió lo prometido.
+           *[yes] Eso casi demuestra que no se cumplió lo prometido: mida más tablas.
+        }
     }
 next-promise-broken =
     { $share ->
@@ -203,7 +207,7 @@ next-ready-sure =
        *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
     }
 next-ready-even = Para el { $even }, cerca de 5 de 10.
-next-caulk-fails = El sellador planeado no puede seguir estas juntas: déjelas abiertas, como líneas de sombra.
+next-caulk-fails = El sellador previsto no puede seguir estas juntas, por secas que estén las tablas.
 next-by-wanted =
     { $late ->
         [yes] Para el { $wanted }, el día que usted quiere, es de solo { $chance }.

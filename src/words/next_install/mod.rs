@@ -117,6 +117,7 @@ pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) 
             Some(promise) => say!(words, "next-headline-promise", most = promise.most),
             None => say!(words, "next-headline-send-back"),
         },
+        Verdict::ChangePlan if gate.caulk_fails => say!(words, "next-headline-caulk-fails"),
         Verdict::ChangePlan => {
             let best = chance(gate.best, words);
             say!(words, "next-headline-change-plan", best = &best, asked = next.chance)
@@ -304,6 +305,7 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
                 vec![say!(words, "next-never", not = &not, days = HORIZON, best = &best), today]
             }
         },
+        Verdict::ChangePlan if gate.caulk_fails => vec![changes(found, words)],
         Verdict::ChangePlan => {
             vec![changes(found, words), say!(words, "next-at-best", holds = &now, best = &best), risks]
         }
@@ -366,7 +368,8 @@ fn promise(promise: &Promise, words: &Words) -> String {
                 share = share,
                 wetter = &wetter,
                 broken = &broken,
-                clearly = &clearly
+                clearly = &clearly,
+                likely = Arg::Id(if promise.clearly > 0.5 { "yes" } else { "no" })
             )
         }
     }
