@@ -11,6 +11,8 @@ const LIBRARIES: &str = include_str!("../../assets/licenses.csv");
 /// Size of the box, in points: it fits the smallest window.
 const WIDTH: f32 = 520.0;
 const LIST: f32 = 260.0;
+/// Licenses with a comma stand in quotes.
+const QUOTE: char = '\u{22}';
 
 /// The box, while it is open.
 pub(super) fn about(ui: &eframe::egui::Ui, context: &mut WindowContext<'_>) {
@@ -42,7 +44,7 @@ pub(super) fn about(ui: &eframe::egui::Ui, context: &mut WindowContext<'_>) {
                     let mut parts = library.splitn(3, ',');
                     let [name, version, license] = std::array::from_fn(|_| parts.next().unwrap_or_default());
                     ui.label(
-                        RichText::new(format!("{name} {version}: {}", license.trim_matches('"'))).small(),
+                        RichText::new(format!("{name} {version}: {}", license.trim_matches(QUOTE))).small(),
                     );
                 }
             },

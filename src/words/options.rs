@@ -262,7 +262,7 @@ mod tests {
             let said = [Units::Inches, Units::Millimeters]
                 .map(|units| bought(&job, units, MethodId::CoverStrips, "strip"));
             // 6.35 mm lies between two tenths.
-            assert_eq!(said, ["Strip, 1/4\" × 1-1/4\", per 1 ft", "Strip, 6.3 mm × 31.8 mm, per 0.3 m"]);
+            assert_eq!(said, ["Strip, 1/4\" × 1-1/4\", per 1 ft", "Strip, 6.4 mm × 31.8 mm, per 0.3 m"]);
         }
         let spline = bought(&demo_job(), Units::Millimeters, MethodId::Splines, "spline");
         assert_eq!(spline, "Spline stock with glue, per 0.3 m");

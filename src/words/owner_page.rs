@@ -81,6 +81,11 @@ pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Wor
     lines
 }
 
+/// The typical joint on the day it is sealed.
+pub fn just_sealed(joint: &RepairedJoint, words: &Words) -> String {
+    say!(words, "owner-page-just-sealed", gap = joint.gap)
+}
+
 /// The typical joint on a day if nothing is done.
 pub fn untouched(week: &JointWeek, words: &Words) -> String {
     if closed(week.gap, words) {

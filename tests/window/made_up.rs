@@ -38,7 +38,7 @@ fn data() -> Vec<String> {
 fn plain_words(texts: &[String], data: &[String]) -> BTreeSet<String> {
     // Months and the "and" of lists are ICU's, the handles of panes are egui's own; sides of a surface are
     // part of the labels that joints have in files.
-    const NAMES: [&str; 36] = [
+    const NAMES: [&str; 37] = [
         "January",
         "February",
         "March",
@@ -59,6 +59,7 @@ fn plain_words(texts: &[String], data: &[String]) -> BTreeSet<String> {
         "Jul",
         "Aug",
         "Sep",
+        "Sept",
         "Oct",
         "Nov",
         "Dec",

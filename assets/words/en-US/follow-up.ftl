@@ -77,7 +77,7 @@ follow-up-forecast-missed = That is not what we forecast. We are looking for the
 follow-up-warranty =
     { $count ->
         [0] None is open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }.
-        [one] One is open wider than the { $widest } of our warranty, which runs through { $until }. We will come back and fix it at no charge.
-       *[other] { $count } are open wider than the { $widest } of our warranty, which runs through { $until }. We will come back and fix them at no charge.
+        [one] One is open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }. We will come back and fix it at no charge.
+       *[other] { $count } are open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }. We will come back and fix them at no charge.
     }
 follow-up-warranty-share = That is { $share } of the length we sealed, more than the { $limit } of our warranty, which runs through { $until }. We will come back and fix it at no charge.

@@ -67,6 +67,7 @@ owner-page-closed = The joint is closed.
 owner-page-open = The joint is open by { $gap }.
 owner-page-bead-holds = The boards are { $gap } apart. The new bead moves with them and holds.
 owner-page-bead-holds-here = The boards are { $gap } apart. This bead holds; others won’t.
+owner-page-just-sealed = Just sealed, with the boards { $gap } apart.
 owner-page-bead-torn = The bead has torn, and a crack of { $open } shows.
 owner-page-bead-torn-closed = The bead has torn. The crack is closed for now.
 owner-page-bead-squeezed = The bead was squeezed too far, and bulges out.

@@ -424,6 +424,7 @@ paper-no-later-visit = No joint has been measured again yet. Add a visit under F
 paper-told = What we said
 paper-later-visit = What came: visit on { $on }
 paper-first-visit = first visit
+paper-map-first-visit = Red: measured at the first visit, with its number.
 paper-told-range = we said
 paper-told-chance = chance something shows
 paper-told-between = { $low } to { $high }

@@ -77,7 +77,7 @@ follow-up-forecast-missed = No es lo que pronosticamos. Estamos buscando la raz�
 follow-up-warranty =
     { $count ->
         [0] Ninguna está abierta más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }.
-        [one] Una está abierta más que los { $widest } de nuestra garantía, que vale hasta el { $until }. Volvemos y la arreglamos sin costo.
-       *[other] { $count } están abiertas más que los { $widest } de nuestra garantía, que vale hasta el { $until }. Volvemos y las arreglamos sin costo.
+        [one] Una está abierta más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }. Volvemos y la arreglamos sin costo.
+       *[other] { $count } están abiertas más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }. Volvemos y las arreglamos sin costo.
     }
 follow-up-warranty-share = Es el { $share } de lo que sellamos, más que el { $limit } de nuestra garantía, que vale hasta el { $until }. Volvemos y lo arreglamos sin costo.

@@ -60,6 +60,7 @@ owner-page-closed = La junta está cerrada.
 owner-page-open = La junta está abierta { $gap }.
 owner-page-bead-holds = Las tablas están separadas { $gap }. El cordón nuevo se mueve con ellas y aguanta.
 owner-page-bead-holds-here = Las tablas están separadas { $gap }. Este cordón aguanta; otros, no.
+owner-page-just-sealed = Recién sellada, con las tablas a { $gap } de distancia.
 owner-page-bead-torn = El cordón se rompió y se ve una grieta de { $open }.
 owner-page-bead-torn-closed = El cordón se rompió. Por ahora la grieta está cerrada.
 owner-page-bead-squeezed = El cordón se apretó demasiado y se sale de la junta.

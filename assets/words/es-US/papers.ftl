@@ -422,6 +422,7 @@ paper-no-later-visit = Todavía no se ha vuelto a medir ninguna junta. Agregue u
 paper-told = Lo que dijimos
 paper-later-visit = Lo que pasó: visita del { $on }
 paper-first-visit = primera visita
+paper-map-first-visit = Rojo: medidas en la primera visita, con su número.
 paper-told-range = dijimos
 paper-told-chance = probabilidad de que se vea algo
 paper-told-between = { $low } a { $high }

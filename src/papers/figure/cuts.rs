@@ -99,11 +99,14 @@ fn panels(assessment: &Assessment, state: &SectionState, words: &Words) -> Vec<P
     let days = today.into_iter().chain(seasons.into_iter().map(|(date, day)| (figures.month(date), day)));
     let mut before: Option<BeadState> = None;
     let on = days.filter_map(|(when, day)| {
-        let (cut, gap) = assessment.cut(job, state, None, day, REACH)?;
+        let (mut cut, gap) = assessment.cut(job, state, None, day, REACH)?;
         // What has failed does not mend by itself.
         let fares =
             cut.bead.as_ref().map(|bead| before.map_or(bead.fares, |before| bead.fares.worse(before)));
         before = fares.or(before);
+        if let (Some(bead), Some(fares)) = (&mut cut.bead, fares) {
+            bead.fares = fares;
+        }
         Some(Panel { when, gap: figures.length(gap), fares, cut })
     });
     std::iter::once(installed).chain(on).collect()

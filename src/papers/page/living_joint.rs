@@ -59,7 +59,11 @@ pub(super) fn drawn(assessment: &Assessment, joint: &TypicalJoint, words: &Words
             "bead_mm": bead(joint_after),
             "cover_mm": cover(joint, joint_after),
             "painted": painted(joint_after),
-            "says": owner_page::repaired(joint_after, against, words),
+            "says": if Some(week.day) == joint.repaired_on && joint_after.bead().is_some() {
+                owner_page::just_sealed(joint_after, words)
+            } else {
+                owner_page::repaired(joint_after, against, words)
+            },
         }))
     };
     json!({
@@ -91,7 +95,9 @@ fn stops(assessment: &Assessment, joint: &TypicalJoint, words: &Words) -> Vec<Va
         joint.from_install.then(|| (0, say!(words, "owner-page-installed"))),
         Some((joint.week(0), say!(words, "owner-page-today"))),
         repaired,
-        Some((joint.widest(), say!(words, "owner-page-widest"))),
+        // On the day of the repair nothing has moved yet.
+        Some((joint.widest(), say!(words, "owner-page-widest")))
+            .filter(|(at, _)| Some(joint.weeks[*at].day) != joint.repaired_on),
     ];
     let stop = |(at, name): (usize, String)| {
         let date = words.figures().date(date(assessment, joint.weeks[at].day));
