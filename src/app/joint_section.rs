@@ -11,7 +11,7 @@ use super::context::WindowContext;
 use super::theme::{self, Palette};
 use super::widgets::fitted;
 use crate::assess::{RepairOption, Still};
-use crate::joint::{BeadState, Cut};
+use crate::joint::{BeadCut, BeadState, Cut};
 use crate::measure::Length;
 use crate::repair::Outcome;
 use crate::words::{Arg, Say as _, Words, owner_page, say, sealing};
@@ -27,6 +27,8 @@ const CLOSE_UP_WIDTH: f32 = 132.0;
 const STILL_HEIGHT: f32 = 130.0;
 /// The same in the strip of all beads.
 const STRIP_HEIGHT: f32 = 84.0;
+/// Radius of the ring around the place of a bead that goes first.
+const RING: f32 = 6.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
 
@@ -45,6 +47,11 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if let Some(state) = context.shown_section().filter(|_| close_up) {
         bead_handles(ui, context, &painter, scale, (state, gap));
     }
+    let first = cut.bead.as_ref().and_then(BeadCut::goes_first);
+    if let Some((at, _)) = first {
+        let ring = Stroke::new(1.6, context.palette.ink);
+        painter.circle_stroke(scale.at([at.0, at.1]), RING, ring);
+    }
     let (words, color) = match &cut.bead {
         Some(bead) => (
             bead.fares.say(context.words),
@@ -58,6 +65,13 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
             (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
         }
         None => (context.words.text("section-not-sealed").into_owned(), context.palette.soft),
+    };
+    let words = match first {
+        Some((_, place)) => {
+            let place = Arg::Id(sealing::place_key(place));
+            say!(context.words, "section-first", state = &words, place = place)
+        }
+        None => words,
     };
     let words = hint_of_form(context).filter(|_| close_up).unwrap_or(words);
     let gap = context.words.figures().length(gap);

@@ -8,7 +8,9 @@ use eframe::egui::Context;
 use super::document::Document;
 use super::worker::Worker;
 use crate::assess::{Assessment, assess};
+use crate::bead::BeadDesign;
 use crate::job::{Catalog, Job};
+use crate::measure::Length;
 
 /// The open job with the last assessment of it.
 pub(super) struct Session {
@@ -22,6 +24,8 @@ pub(super) struct Session {
     /// Counts the jobs opened, so that lists scroll from their top in each.
     pub opened: u64,
     assessing: Worker<Arc<Job>, Arc<Assessment>>,
+    /// Solves beads that no table holds.
+    solving: Worker<Vec<(BeadDesign, Length)>, ()>,
 }
 
 impl Session {
@@ -34,6 +38,9 @@ impl Session {
             ready: false,
             opened: 0,
             assessing: Worker::new(threads, "assess", ctx, assess_job),
+            solving: Worker::new(threads, "beads", ctx, |beads: Vec<(BeadDesign, Length)>| {
+                beads.iter().for_each(|(bead, widest)| bead.solve(*widest));
+            }),
         }
     }
 
@@ -47,11 +54,17 @@ impl Session {
         self.assessing.ask(Arc::clone(self.document.job()));
     }
 
-    /// Takes an assessment that has come.
+    /// Takes an assessment that has come. Beads that it lacks are solved meanwhile, and then it is made anew.
     pub fn take_assessment(&mut self) {
         if let Some(assessed) = self.assessing.latest() {
+            if !assessed.unsolved.is_empty() {
+                self.solving.ask(assessed.unsolved.clone());
+            }
             self.assessed = assessed;
             self.ready = true;
+        }
+        if self.solving.latest().is_some() {
+            self.reassess();
         }
     }
 

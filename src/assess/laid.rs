@@ -4,7 +4,8 @@ use super::sections::SectionState;
 use crate::bead::BeadDesign;
 use crate::job::{Catalog, Job};
 use crate::joint::{BeadLay, JointEdges, LaidBead, Sealant};
-use crate::measure::Percent;
+use crate::measure::{Length, Percent};
+use crate::repair::Outcome;
 use crate::surface::BoardSpec;
 
 /// The bead of every section, as one way of laying it makes it of one sealant.
@@ -49,6 +50,36 @@ pub(super) fn laid_bead(job: &Job, catalog: &Catalog, board: &BoardSpec, lay: Be
     let design = lay.design(JointEdges::of(board), &job.plan.bead.form());
     Some(LaidBead::new(lay, design, sealant, paint_stretch(job, catalog)))
 }
+
+/// Beads of the plan's sealant that no table holds, with the widest slot they are likely laid in.
+pub(super) fn unsolved(
+    job: &Job,
+    catalog: &Catalog,
+    sections: &[SectionState],
+    seal_day: usize,
+) -> Vec<(BeadDesign, Length)> {
+    let lays = catalog.methods.iter().filter_map(|method| match method.outcome {
+        Outcome::Bead { lay, .. } => Some(lay),
+        _ => None,
+    });
+    let mut found: Vec<(BeadDesign, Length)> = Vec::new();
+    for lay in lays {
+        let beads = LaidBeads::planned(job, catalog, sections, lay);
+        for (bead, state) in beads.iter().flat_map(|beads| &beads.0).zip(sections) {
+            let widest = lay.slot(state.mean_gap_on(seal_day) * WIDEST);
+            if widest > Length::ZERO
+                && !bead.design.is_known(widest)
+                && !found.contains(&(bead.design, widest))
+            {
+                found.push((bead.design, widest));
+            }
+        }
+    }
+    found
+}
+
+/// The widest joint of a section over its mean one, or nearly.
+const WIDEST: f64 = 2.0;
 
 fn design(job: &Job, state: &SectionState, lay: BeadLay) -> BeadDesign {
     let board = &job.surfaces[state.surface].sections[state.section].board;

@@ -69,6 +69,7 @@ use jiff::civil::Date;
 use self::laid::LaidBeads;
 use self::materials::Extent;
 use crate::air::IndoorYear;
+use crate::bead::BeadDesign;
 use crate::belief::Belief;
 use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
 use crate::joint::{JointEdges, Sealant, Season};
@@ -115,6 +116,9 @@ pub struct Assessment {
     pub better_sealant: Option<RatedSealant>,
     /// The bead that lasts longest in each kind of joint to be sealed, by sealant.
     pub bead_designs: Vec<JointBeads>,
+    /// Beads that no table holds, with the widest slot they may be laid in: what is said of them is that of the
+    /// nearest in the table until they are solved.
+    pub unsolved: Vec<(BeadDesign, Length)>,
     /// The beads of the chosen option, by section; `None` where it lays none.
     beads: Option<LaidBeads>,
     /// Days from the visit to the first day of sealing: the plan's, else in the best week.
@@ -489,6 +493,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let follow_up = follow_up::follow_up(&before, &options);
     let chosen = options.iter().find(|option| option.method == job.plan.chosen);
     let beads = cut::planned_beads(job, catalog, &sections);
+    let unsolved = laid::unsolved(job, catalog, &sections, seal_day);
     let bead_designs = bead_designs::bead_designs(&inputs);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
@@ -508,6 +513,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
         sealant: catalog.sealant(&job.plan.sealant).cloned(),
         better_sealant,
         bead_designs,
+        unsolved,
         beads,
         seal_day,
         options,
@@ -524,6 +530,18 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     }
     assessment.answer = verdict::answer(job, &assessment);
     assessment
+}
+
+/// [`assess`] with all beads solved that no table holds, which takes about a second for each.
+pub fn assess_solved(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessment {
+    let first = assess(entered, catalog);
+    if first.unsolved.is_empty() {
+        return first;
+    }
+    for (bead, widest) in &first.unsolved {
+        bead.solve(*widest);
+    }
+    assess(first.job, catalog)
 }
 
 /// The sections by what was known on the first visit, where there were later ones: what was forecast

@@ -80,7 +80,8 @@ struct Told {
     logged: Option<crate::air::LoggedAir>,
     rooms: Vec<crate::survey::RoomReading>,
     rule: CallbackRule,
-    sealant: String,
+    /// The bead that the plan would lay.
+    bead: Option<LaidBead>,
     weekends: bool,
 }
 
@@ -93,14 +94,15 @@ static LAST: Mutex<Option<Remembered>> = Mutex::new(None);
 /// What follows for a job's next install; `catalog` is the one without the job's own prices. `None` without
 /// one, without a room, or where species or finish are in no table.
 pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<NextInstallFindings>> {
+    let next = job.next_install.clone()?;
     let told = Told {
-        next: job.next_install.clone()?,
+        bead: laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan)),
+        next,
         visited: job.visited,
         air: job.air.clone(),
         logged: job.logged.clone(),
         rooms: job.survey.rooms.clone(),
         rule: job.plan.callback.clone(),
-        sealant: job.plan.sealant.clone(),
         weekends: job.plan.weekends,
     };
     let last = || LAST.lock().unwrap_or_else(PoisonError::into_inner);
@@ -110,12 +112,12 @@ pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<Next
     {
         return found.clone();
     }
-    let found = findings(&told, catalog, job).map(Arc::new);
+    let found = findings(&told, catalog).map(Arc::new);
     *last() = Some((told, Arc::clone(catalog), found.clone()));
     found
 }
 
-fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFindings> {
+fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
     let next = &told.next;
     let species = catalog.species(&next.boards.species)?;
     let first = first_day(next, told.visited);
@@ -164,9 +166,9 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
     let finishes = finishes.into_iter().filter(|finish| *finish != next.boards.finish);
     let mut others: Vec<(Change, Movement)> = Vec::new();
     // Boards that can do as they are planned need no other way.
-    let bead = laid_bead(job, catalog, &next.boards, catalog.lay(&job.plan));
+    let bead = told.bead.as_ref();
     let follows = |bead: &LaidBead| caulking(&boards, &moved, bead, figures, own.best).possible;
-    let caulk_fails = next.joints == Joints::Sealed && bead.as_ref().is_some_and(|bead| !follows(bead));
+    let caulk_fails = next.joints == Joints::Sealed && bead.is_some_and(|bead| !follows(bead));
     if own.chance < good_enough(boards.asked) || caulk_fails {
         others.extend(finishes.filter_map(|finish| Some((Change::Finish(finish), moves(&rooms, finish)?))));
         others.extend(told.air.kept_above(IN_WINTER).and_then(|air| {
@@ -205,8 +207,8 @@ fn findings(told: &Told, catalog: &Catalog, job: &Job) -> Option<NextInstallFind
         first,
         today,
         rule: boards.rule,
-        easier: easier(&boards, &moved, (next.gap, &others, bead.as_ref()), figures, (&own, caulk_fails)),
-        caulking: bead.map(|bead| caulking(&caulked, &moved, &bead, figures, aim)),
+        easier: easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails)),
+        caulking: bead.map(|bead| caulking(&caulked, &moved, bead, figures, aim)),
         outlook,
         sampling: sampling(&readings),
         window: own,

@@ -6,10 +6,10 @@ use crate::measure::{Length, Percent};
 /// A bead but for the gap it is laid in.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BeadDesign {
-    /// The boards' edges. V's of another slope, or beyond 1/16 to 1/4 in, are taken as the nearest that
-    /// are tabulated, filled as high.
+    /// The boards' edges. A V of another slope, or filled higher than 1/4 in or lower than 1/80 in, is taken as the
+    /// nearest that is tabulated until it is solved ([`Self::solve`]).
     pub edge: BoardEdge,
-    /// Share of the V's depth that is filled, 20 to 100 %; the nearest of these otherwise.
+    /// Share of the V's depth that is filled.
     pub fill: Percent,
     /// How far it reaches into the slot. More than twice the gap counts as twice: what is deeper is not
     /// felt at the face.

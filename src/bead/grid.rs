@@ -180,15 +180,34 @@ pub(super) type Logarithms = [[f64; OUTPUTS]; MOVEMENTS];
 /// it.
 pub(super) fn logarithms(section: &Section, outline: &Outline, family: Family) -> Logarithms {
     let base = movement_base(section, family);
-    let path: Vec<Movement> = family.moves().iter().map(|m| family.movement(base * *m)).collect();
+    let sizes = sizes(section, family);
+    let path = sizes.map(|size| family.movement(size));
     let mut found = [[f64::NAN; OUTPUTS]; MOVEMENTS];
     // Where the whole path cannot be gone, its begin can.
     if let Ok((strains, _)) = strain_outline(section, *outline, &path, Fineness::STANDARD, None) {
-        for ((found, strain), moved) in found.iter_mut().zip(&strains).zip(family.moves()) {
-            *found = QuickStrain::of(strain).logarithms(base * *moved, base);
+        for ((found, strain), size) in found.iter_mut().zip(&strains).zip(sizes) {
+            *found = QuickStrain::of(strain).logarithms(size, base);
         }
     }
     found
+}
+
+/// The strains of a section at the movements of a family, by the solver: the smallest first, up to where there is an
+/// equilibrium. Empty where it is no bead.
+pub(super) fn solved_strains(section: &Section, family: Family) -> Vec<(Length, QuickStrain)> {
+    if !section.is_valid() {
+        return vec![];
+    }
+    let sizes = sizes(section, family);
+    let path = sizes.map(|size| family.movement(size));
+    let found = strain_outline(section, section.outline(), &path, Fineness::STANDARD, None);
+    let strains = found.map_or(vec![], |(strains, _)| strains);
+    sizes.into_iter().zip(strains.iter().map(QuickStrain::of)).collect()
+}
+
+/// Sizes of the movements of a family.
+fn sizes(section: &Section, family: Family) -> [Length; MOVEMENTS] {
+    family.moves().map(|moved| movement_base(section, family) * moved)
 }
 
 /// What a movement is measured by in this family.

@@ -18,6 +18,7 @@ mod curves;
 mod design;
 mod element;
 mod endurance;
+mod first_place;
 mod grid;
 mod hollow;
 mod limits;
@@ -39,6 +40,7 @@ mod tests;
 pub use class::{CLASSES, ClassUse, SealantClass, class_uses, test_bead, test_bead_strains, test_stretch};
 pub use design::BeadDesign;
 pub use endurance::{Endurance, MovementLimits};
+pub use first_place::goes_first;
 pub use grid::QuickStrain;
 pub use limits::{
     FINGER, Finding, GUIDE_BOND, GUIDE_THICKNESS, GUIDE_WIDTH, LEAST_ROD, LEAST_TAPE, NOZZLE, Reason,

@@ -66,6 +66,13 @@ pub struct PlaceStretch {
     /// Mean of the largest principal stretch within 0.25 mm: length now over length as laid. At the
     /// worse of the two boards.
     pub stretch: f64,
+    /// How far toward the room it lies from the bottom of the V, as laid; below zero in the slot.
+    #[serde(rename = "up_mm", serialize_with = "in_mm")]
+    pub up: Length,
+}
+
+fn in_mm<S: serde::Serializer>(length: &Length, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_f64(length.to_mm())
 }
 
 /// The strain of a bead. Its stretches are lengths now over lengths as laid, 1 at rest; those of lines
@@ -211,19 +218,22 @@ fn read(model: &Model, state: &State, slide: Option<(&Slide, f64)>) -> BeadStrai
     let along: Option<Vec<f64>> = slide.map(|(unit, by)| unit.along.iter().map(|along| along * by).collect());
     let stretch = |at: [f64; 2]| local_stretch(model, state, at, along.as_deref());
     let whole = model.extent == Extent::Whole;
-    let mut found: BTreeMap<Place, f64> = BTreeMap::new();
+    let mut found: BTreeMap<Place, PlaceStretch> = BTreeMap::new();
     for (place, at) in places(model) {
         let mirrored = if whole && at[0] > 0.0 { stretch([-at[0], at[1]]) } else { 1.0 };
-        let worst = found.entry(place).or_insert(1.0);
-        *worst = worst.max(stretch(at)).max(mirrored);
+        let here = PlaceStretch { place, stretch: stretch(at).max(mirrored), up: Length::m(at[1]) };
+        let worst = found.entry(place).or_insert(here);
+        if here.stretch > worst.stretch {
+            *worst = here;
+        }
     }
-    let places: Vec<PlaceStretch> =
-        found.into_iter().map(|(place, stretch)| PlaceStretch { place, stretch }).collect();
+    let places: Vec<PlaceStretch> = found.into_values().collect();
     let off_middle = |node: &usize| mesh.nodes[*node][0].abs();
     let middle = mesh.face().min_by(|a, b| off_middle(a).total_cmp(&off_middle(b)));
     let middle = middle.unwrap_or(mesh.face().start);
     let largest = places.iter().copied().max_by(|a, b| a.stretch.total_cmp(&b.stretch));
-    let largest = largest.unwrap_or(PlaceStretch { place: Place::FaceMiddle, stretch: 1.0 });
+    let largest =
+        largest.unwrap_or(PlaceStretch { place: Place::FaceMiddle, stretch: 1.0, up: Length::ZERO });
     let (face_mean, face_largest) = line_means(model, state, mesh.face());
     let over_young = |force: f64| Length::m(force / 3.0);
     BeadStrain {

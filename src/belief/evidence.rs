@@ -123,7 +123,7 @@ pub(super) fn log_mean(logs: impl Iterator<Item = f64>) -> f64 {
 }
 
 /// Logarithm of the sum of the exponentials.
-pub(super) fn log_sum(logs: &[f64]) -> f64 {
+pub fn log_sum(logs: &[f64]) -> f64 {
     let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     if most == f64::NEG_INFINITY {
         most

@@ -31,7 +31,7 @@ mod world;
 
 pub use cause::{Cause, CausePriors, Hypothesis, OtherCause};
 pub use clues::{Clue, ClueKind};
-pub use evidence::{GapEvidence, LaterGaps, MeterEvidence, RoomEvidence, SectionEvidence};
+pub use evidence::{GapEvidence, LaterGaps, MeterEvidence, RoomEvidence, SectionEvidence, log_sum};
 pub use marks::{AgainstMarks, Mark, against_marks};
 pub use next_reading::Reading;
 pub use particles::{Course, Particle};
@@ -225,8 +225,8 @@ fn normalized(logs: &[Accounts]) -> Vec<f64> {
     each.iter().map(|log| (log - all).exp()).collect()
 }
 
-/// How many worlds count in effect.
-fn effective(weights: &[f64]) -> f64 {
+/// How many worlds count in effect, by their weights.
+pub fn effective(weights: &[f64]) -> f64 {
     let sum: f64 = weights.iter().sum();
     sum * sum / weights.iter().map(|weight| weight * weight).sum::<f64>().max(f64::MIN_POSITIVE)
 }

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::assess::{Assessment, assess};
+use crate::assess::{Assessment, assess_solved};
 use crate::job::{Catalog, Job, Problem, Severity, file, job_files_in};
 use crate::words::{Say as _, Words, answer, next_install, unreadable_file, verdict};
 
@@ -33,7 +33,7 @@ impl Opened {
 
     /// A job that is at hand.
     pub fn of(job: Job) -> Self {
-        Self { assessment: assess(job, Catalog::built_in()), unread: vec![] }
+        Self { assessment: assess_solved(job, Catalog::built_in()), unread: vec![] }
     }
 
     /// A problem in a line.

@@ -3,7 +3,7 @@
 use geo::{LineString, Polygon};
 
 use super::bead::{LaidBead, TONGUE_BELOW};
-use crate::bead::{Behind, MovementLimits};
+use crate::bead::{Behind, MovementLimits, Place, PlaceStretch, Section, goes_first};
 use crate::measure::{Length, Percent};
 use crate::surface::BoardSpec;
 
@@ -19,6 +19,8 @@ const TAPER: Length = Length::mm(0.5);
 const BREAKER: Length = Length::mm(0.4);
 /// Points along the free face of a bead.
 const FACE_POINTS: usize = 10;
+/// Beads are not followed to where boards are nearer than this share of the gap from touching.
+const MOST_CLOSED: f64 = 0.85;
 /// A hollow is drawn at most as deep as this share of the bead.
 const DEEPEST_HOLLOW: f64 = 0.45;
 
@@ -47,6 +49,21 @@ pub struct BeadCut {
     pub behind: Option<Polygon>,
     /// How it fares.
     pub fares: BeadState,
+    /// What it is and how it is deformed.
+    form: Deformed,
+}
+
+/// A bead as it was laid, and how it is deformed now.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Deformed {
+    laid: Section,
+    /// How far it may be moved the way it is moved now, before its first place is past its class; below zero it is
+    /// closed.
+    limit: Length,
+    shape: BeadShape,
+    /// Half of the slot's width now, and how deep face and back are hollow, m.
+    half: f64,
+    hollows: (f64, f64),
 }
 
 /// How a bead fares at a width of its joint: the share of its class that it uses at its worst place.
@@ -70,6 +87,24 @@ impl BeadCut {
     /// The corners of its face, from left to right.
     pub fn face(&self) -> impl Iterator<Item = (f64, f64)> {
         self.section.exterior().coords().take(FACE_POINTS + 1).map(|corner| corner.x_y())
+    }
+
+    /// Its place that is past its class before all others when it is moved on, by the solver; on the right side of
+    /// two alike. `None` where the boards touch before that, or it has let go already.
+    pub fn goes_first(&self) -> Option<((f64, f64), Place)> {
+        let Deformed { laid, limit, shape, half, hollows: (face, back) } = self.form;
+        if self.crack.is_some() || -limit > laid.gap * MOST_CLOSED {
+            return None;
+        }
+        let PlaceStretch { place, up, .. } = goes_first(&laid, limit)?;
+        let (top, bottom) = (shape.v - shape.filled + face, shape.bottom - back);
+        let at = match place {
+            Place::FaceMiddle => (0.0, top),
+            Place::BackMiddle => (0.0, bottom),
+            Place::Core => (0.0, f64::midpoint(top, bottom)),
+            _ => (half + up.to_m().max(0.0), shape.v - up.to_m()),
+        };
+        Some((at, place))
     }
 }
 
@@ -178,7 +213,8 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
         return None;
     }
     let free_back = laid.bead.design.behind != Behind::Tongue;
-    let mut fares = BeadState::of(&laid.bead.limits(laid.gap), gap - laid.gap);
+    let (limits, opened) = (laid.bead.limits(laid.gap), gap - laid.gap);
+    let mut fares = BeadState::of(&limits, opened);
     // Boards that came off their tongues are held by nothing, and so is what lies between them.
     // On the day it is laid it is whole.
     let laid_now = (gap - laid.gap).to_m().abs() < 1e-9;
@@ -209,10 +245,13 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
         polygon(vec![(-half, at), (half, at), (half, at + BREAKER.to_m()), (-half, at + BREAKER.to_m())])
     });
     let crack = (slit > 0.0).then(|| polygon(shape.crack(half, slit)));
-    Some(BeadCut { section, crack, open: Length::m(slit), behind, fares })
+    let limit = if opened < Length::ZERO { -limits.close_hidden } else { limits.open_hidden };
+    let form = Deformed { laid: laid.bead.section(laid.gap), limit, shape, half, hollows };
+    Some(BeadCut { section, crack, open: Length::m(slit), behind, fares, form })
 }
 
 /// Heights of a bead, m: y from the face into the wood.
+#[derive(Debug, Clone, Copy, PartialEq)]
 struct BeadShape {
     /// Height of the V that is filled.
     filled: f64,

@@ -74,7 +74,7 @@ pub struct Gate {
     pub first: Option<Lever>,
     /// Whether it is that the caulk that is planned can't follow the joints.
     pub caulk_fails: bool,
-    /// Whether it is that they are too dry: hung now they would rather buckle than open.
+    /// Whether it is that they are too dry and take up what they lack: hung now they would rather buckle than open.
     pub dry: bool,
 }
 
@@ -168,6 +168,8 @@ pub(super) struct Case<'a> {
     pub mean: f64,
     /// The most moisture that holds, per cent.
     pub most: f64,
+    /// Whether the boards take up moisture as they lie.
+    pub gains: bool,
     /// The promise, where there is one.
     pub promise: Option<Promise>,
 }
@@ -257,6 +259,6 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
         late,
         first: first.map(|(lever, _)| lever).filter(|_| verdict == Verdict::Wait),
         caulk_fails: case.caulk_fails && verdict == Verdict::ChangePlan,
-        dry: now.buckles > now.opens,
+        dry: case.gains && now.buckles > now.opens,
     }
 }

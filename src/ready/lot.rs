@@ -1,15 +1,12 @@
-//! What a delivery is, by its readings: one plausible delivery for each world.
+//! What a delivery is, by its readings of the first day: one plausible load for each world.
 //!
 //! A reading is a board's moisture at the pins' depth, plus the meter's offset, which all readings share,
-//! plus the reading's own error. Spread between boards and wetter core are drawn as expected and weighed by
-//! the readings; given those, mean and offset are normal, so they are drawn from their exact distribution.
-
-use rand::SeedableRng as _;
-use rand_distr::{Distribution as _, StandardNormal};
-use rand_xoshiro::Xoshiro256PlusPlus;
+//! plus the reading's own error. Spread between boards and wetter core are drawn; given those, mean and offset are
+//! normal, so what the readings say of them is exact ([`Unknowns`]).
 
 use super::stack::StackFigures;
-use crate::belief::{Priors, resample};
+use super::unknowns::{Shown, Unknowns};
+use crate::belief::{Prior, Priors};
 use crate::measure::Length;
 
 /// A reading of a board in the stack.
@@ -52,99 +49,48 @@ fn at_depth(pins: Length, thickness: Length) -> f64 {
     1.0 / 3.0 - from_middle * from_middle
 }
 
-/// Weighted sums of readings: of weights, of values, of squares about the mean, and of logarithms.
-struct Sums {
-    weight: f64,
-    mean: f64,
-    squares: f64,
-    logs: f64,
+/// A load in one world, known as well as readings tell it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Load {
+    pub(super) spread: f64,
+    pub(super) core: f64,
+    pub(super) known: Unknowns,
 }
 
-impl Sums {
-    fn of(readings: &[(f64, f64)]) -> Self {
-        let weight: f64 = readings.iter().map(|(_, variance)| 1.0 / variance).sum();
-        let mean = readings.iter().map(|(value, variance)| value / variance).sum::<f64>() / weight;
-        let squares = readings.iter().map(|(value, variance)| (value - mean).powi(2) / variance).sum();
-        Self { weight, mean, squares, logs: readings.iter().map(|(_, variance)| variance.ln()).sum() }
-    }
-
-    /// Log likelihood where the mean is expected at `expected` with this variance.
-    fn log_likelihood(&self, expected: f64, variance: f64) -> f64 {
-        let all = variance + 1.0 / self.weight;
-        -0.5 * ((self.mean - expected).powi(2) / all + all.ln() + self.squares + self.logs + self.weight.ln())
-    }
-}
-
-impl Lot {
-    /// As expected before any reading, `count` worlds of it; then by `readings` of the first day.
-    pub fn of_readings(
+impl Load {
+    /// The load that two standard normal numbers stand for, one of its spread and one of its core, as the readings of
+    /// the first day tell it.
+    pub(super) fn drawn(
+        z: [f64; 2],
         readings: &[LotReading],
         thickness: Length,
-        set_to_species: bool,
         figures: &StackFigures,
-        priors: &Priors,
-        (count, seed): (usize, u64),
+        (meter, priors): (&Prior, &Priors),
     ) -> Self {
-        let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
-        let mut normal = || -> f64 { StandardNormal.sample(&mut random) };
-        let meter = if set_to_species { &priors.meter_offset } else { &priors.loose_meter_offset };
-        let delivered = &figures.delivered;
-        let drawn: Vec<(f64, f64)> = (0..count)
-            .map(|_| {
-                let spread = figures.spread.middle * (figures.spread.sd * normal()).exp();
-                (spread, (figures.core_excess.middle + figures.core_excess.sd * normal()).abs())
-            })
-            .collect();
-        let sums = |&(spread, core): &(f64, f64)| {
-            let own = readings.iter().map(|reading| {
-                let variance = spread * spread + reading_variance(reading.pct, priors);
-                (reading.pct - core * at_depth(reading.pins, thickness), variance)
-            });
-            Sums::of(&own.collect::<Vec<_>>())
-        };
-        let expected = delivered.middle + meter.middle;
-        let variance = delivered.sd.powi(2) + meter.sd.powi(2);
-        let weigh = |draw: &(f64, f64)| sums(draw).log_likelihood(expected, variance);
-        let chosen: Vec<(f64, f64)> = if readings.is_empty() {
-            drawn
-        } else {
-            let logs: Vec<f64> = drawn.iter().map(weigh).collect();
-            resample(&logs, count).into_iter().map(|at| drawn[at]).collect()
-        };
-        let mut lot = Self { moisture: vec![], spread: vec![], core: vec![], offset: vec![] };
-        for draw in &chosen {
-            // The sum of mean and offset first, then how it is shared out between the two.
-            let (sum, left) = if readings.is_empty() {
-                (expected, variance)
-            } else {
-                let sums = sums(draw);
-                let precision = 1.0 / variance + sums.weight;
-                ((expected / variance + sums.mean * sums.weight) / precision, 1.0 / precision)
-            };
-            let sum = sum + left.sqrt() * normal();
-            let share = meter.sd.powi(2) / variance;
-            let within = (meter.sd.powi(2) * delivered.sd.powi(2) / variance).sqrt();
-            let offset = meter.middle + share * (sum - expected) + within * normal();
-            lot.moisture.push((sum - offset).clamp(2.0, 60.0));
-            lot.spread.push(draw.0);
-            lot.core.push(draw.1);
-            lot.offset.push(offset);
+        let spread = figures.spread.middle * (figures.spread.sd * z[0]).exp();
+        let core = (figures.core_excess.middle + figures.core_excess.sd * z[1]).abs();
+        let mut known = Unknowns::expected(&figures.delivered, meter);
+        for reading in readings {
+            let shown = Shown { base: core * at_depth(reading.pins, thickness), at: 0.0, slope: 1.0 };
+            known.learn(shown, reading.pct, spread * spread + reading_variance(reading.pct, priors));
         }
-        // Chosen draws stand in order of their index: mix them, so that nothing goes with the rooms.
-        lot.pick(&(0..count).map(|at| (at * STRIDE) % count).collect::<Vec<_>>())
-    }
-
-    /// These worlds, in this order.
-    pub fn pick(&self, worlds: &[usize]) -> Self {
-        let of = |values: &[f64]| worlds.iter().map(|world| values[*world]).collect();
-        Self {
-            moisture: of(&self.moisture),
-            spread: of(&self.spread),
-            core: of(&self.core),
-            offset: of(&self.offset),
-        }
+        Self { spread, core, known }
     }
 }
 
-/// Odd, so that it runs through all of a power of two.
-const STRIDE: usize = 613;
+/// Boards are no drier and no wetter than this, per cent.
+const POSSIBLE: (f64, f64) = (2.0, 60.0);
+
+impl Lot {
+    /// These loads, mean and offset drawn from what is known of them by two standard normal numbers each.
+    pub(super) fn of(loads: &[Load], z: impl Fn(usize) -> [f64; 2]) -> Self {
+        let drawn: Vec<(f64, f64)> =
+            loads.iter().enumerate().map(|(world, load)| load.known.drawn(z(world))).collect();
+        Self {
+            moisture: drawn.iter().map(|(moisture, _)| moisture.clamp(POSSIBLE.0, POSSIBLE.1)).collect(),
+            spread: loads.iter().map(|load| load.spread).collect(),
+            core: loads.iter().map(|load| load.core).collect(),
+            offset: drawn.iter().map(|(_, offset)| *offset).collect(),
+        }
+    }
+}

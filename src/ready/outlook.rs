@@ -5,7 +5,8 @@ use rayon::prelude::*;
 use super::boards::Chances;
 use super::gate::{Case, Enough, Gate, Lever, Promise, Ready, Verdict, gate};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
-use super::stacked::Stacked;
+use super::later::Surprise;
+use super::stacked::{Stacked, gains};
 use crate::belief::StackCourse;
 use crate::measure::Length;
 
@@ -26,6 +27,8 @@ pub struct Remedy {
 pub struct Outlook {
     /// The gate.
     pub gate: Gate,
+    /// Readings of the last day that don't fit those before.
+    pub surprise: Option<Surprise>,
     /// The boards today; `None` before anything was measured.
     pub lot: Option<LotNow>,
     /// Whether a dry shell may hide a wet core.
@@ -117,6 +120,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         spread: lot.spread.to_pct(),
         mean: lot.moisture.mean.to_pct(),
         most: window.range.map_or(window.best.moisture, |range| range.high).to_pct(),
+        gains: gains(&as_is.course, at),
         promise,
     });
     let shown = with.iter().find(|(lever, _)| gate.first == Some(*lever)).map_or(&as_is, |(_, with)| with);
@@ -127,6 +131,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     };
     Some(Outlook {
         gate,
+        surprise: stacked.surprise,
         dry_shell: measured.then(|| stacked.dry_shell(&as_is.course, at)),
         promise,
         days: stacked.days(&shown.course, &shown.chances),

@@ -7,15 +7,14 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 use super::boards::{Chances, below};
 use super::gate::{Lever, Promise, SAFELY};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
-use super::lot::{Lot, LotReading, reading_variance};
+use super::later::{Surprise, learned};
+use super::lot::{Lot, reading_variance};
 use super::movement::Movement;
-use super::stack::{Kept, Piling, Stack};
+use super::piled::Piled;
 use super::window::{TRIED, edge, least_gap};
-use crate::belief::{Phase, RoomWorlds, Shelter, StackCourse, WorldBoards, quantile, resample};
+use crate::belief::{StackCourse, quantile};
 use crate::measure::{Estimate, Length, Moisture, Span};
 
-/// Worlds that count after the readings.
-const WORLDS: usize = 1024;
 /// Worlds that a day's gap is chosen over: every so many.
 const EVERY: usize = 4;
 /// A core this much wetter than the shell, points, is more than a meter's scatter.
@@ -25,126 +24,45 @@ const BAD: f64 = 0.25;
 const GOOD: f64 = 0.05;
 /// What boards that wait must come down by at least, percent.
 const LESS: f64 = 0.2;
-/// Where the random sequences start; any figure would do.
-const SEED: u64 = 7_031_986;
+/// Where the random sequence starts; any figure would do.
+const SEED: u64 = 7_031_987;
 
 /// The delivery and its stack in the worlds that count.
 pub(super) struct Stacked<'a> {
     known: &'a Known<'a>,
-    rooms: RoomWorlds,
+    piled: Piled<'a>,
     lot: Lot,
     /// How wet the boards came and how they differed, by the first day's readings alone.
     came: Vec<(f64, f64)>,
-    movement: Movement,
-    /// Standard normal numbers of the piling, the air and the wood's pace.
-    pace: Vec<[f64; 3]>,
+    /// Readings that don't fit those before.
+    pub(super) surprise: Option<Surprise>,
 }
 
 impl<'a> Stacked<'a> {
-    /// Draws deliveries and stacks to the rooms, and keeps those that the later readings fit.
+    /// Deliveries and stacks that the readings fit. `None` where the stack lies in outdoor air that nothing is known of.
     pub(super) fn weighed(known: &'a Known<'a>) -> Option<Self> {
-        let count = known.rooms.count();
-        let first = known.readings.iter().map(|reading| reading.day).min().unwrap_or(0);
-        let of_first: Vec<LotReading> =
-            known.readings.iter().filter(|reading| reading.day <= first).copied().collect();
-        let lot = Lot::of_readings(
-            &of_first,
-            known.thickness,
-            known.set_to_species,
-            known.figures,
-            known.priors,
-            (count, SEED),
-        );
-        let came = lot.moisture.iter().copied().zip(lot.spread.iter().copied()).collect();
-        let mut random = Xoshiro256PlusPlus::seed_from_u64(SEED + 1);
-        let pace: Vec<[f64; 3]> =
-            (0..count).map(|_| std::array::from_fn(|_| StandardNormal.sample(&mut random))).collect();
-        let all =
-            Stacked { known, rooms: known.rooms.clone(), lot, came, movement: known.movement.clone(), pace };
-        let last = known.readings.iter().map(|reading| reading.day).max().unwrap_or(0);
-        let chosen: Vec<usize> = if last > first {
-            let course = all.course(None, usize::try_from(last).unwrap_or(0))?;
-            let logs: Vec<f64> = (0..count).map(|world| all.log_likelihood(&course, world, first)).collect();
-            resample(&logs, WORLDS)
-        } else {
-            (0..count).step_by((count / WORLDS).max(1)).collect()
-        };
+        let learned = learned(known)?;
+        let mut random = Xoshiro256PlusPlus::seed_from_u64(SEED);
+        let z: Vec<[f64; 2]> = (0..learned.at_first.loads.len())
+            .map(|_| std::array::from_fn(|_| StandardNormal.sample(&mut random)))
+            .collect();
+        let came = Lot::of(&learned.at_first.loads, |world| z[world]);
         Some(Stacked {
             known,
-            rooms: all.rooms.pick(&chosen),
-            lot: all.lot.pick(&chosen),
-            came: all.came.clone(),
-            movement: Movement {
-                lot: chosen.iter().map(|&world| all.movement.lot[world]).collect(),
-                extremes: chosen.iter().map(|&world| all.movement.extremes[world]).collect(),
-            },
-            pace: chosen.iter().map(|&world| all.pace[world]).collect(),
+            piled: Piled::of(known, &learned.now.draws),
+            lot: Lot::of(&learned.now.loads, |world| z[world]),
+            came: came.moisture.into_iter().zip(came.spread).collect(),
+            surprise: learned.surprise,
         })
     }
 
-    /// How well a world fits the readings after the first day's.
-    fn log_likelihood(&self, course: &StackCourse, world: usize, first: i64) -> f64 {
-        let later = self.known.readings.iter().filter(|reading| reading.day > first);
-        let one = |reading: &LotReading| {
-            let day = usize::try_from(reading.day).unwrap_or(0).min(course.pins.len() - 1);
-            let spread = self.spread(course, day, world);
-            let sd = spread.powi(2) + reading_variance(reading.pct, self.known.priors);
-            let expected = f64::from(course.pins[day][world]) + self.lot.offset[world];
-            -0.5 * ((reading.pct - expected).powi(2) / sd + sd.ln())
-        };
-        later.map(one).sum()
-    }
-
-    /// How boards differ after so many days: as they near what the room makes of them, they draw together.
+    /// How boards differ after so many days.
     fn spread(&self, course: &StackCourse, day: usize, world: usize) -> f64 {
-        let settled = 0.5 * (self.movement.extremes[world].0 + self.movement.extremes[world].1);
-        let (start, now) = (f64::from(course.mean[0][world]), f64::from(course.mean[day][world]));
-        let left = ((now - settled).abs() / (start - settled).abs().max(1.0)).clamp(0.4, 1.0);
-        self.lot.spread[world] * left
+        self.lot.spread[world] * self.piled.spread_left(course, day, world)
     }
 
     pub(super) fn course(&self, lever: Option<Lever>, days: usize) -> Option<StackCourse> {
-        let known = self.known;
-        let count = self.lot.moisture.len();
-        let pins = known.readings.last().map_or(0.25, |reading| reading.pins.to_m() / known.thickness.to_m());
-        let phase = |stack: Stack, lever: Option<Lever>, days: usize| Phase {
-            shelter: match stack.kept {
-                Kept::Room => Shelter::Room,
-                Kept::Garage => Shelter::Outdoor,
-            },
-            warmer: if lever == Some(Lever::Heat) { known.figures.warmer.middle } else { 0.0 },
-            kept_below: (lever == Some(Lever::Dehumidifier))
-                .then_some(known.figures.dehumidified_to.middle / 100.0),
-            transfer: (0..count)
-                .map(|world| {
-                    let z = [self.pace[world][0], self.pace[world][1]];
-                    stack.transfer(known.figures, z, lever == Some(Lever::Dehumidifier))
-                })
-                .collect(),
-            days,
-        };
-        let before = usize::try_from(known.today.max(0)).unwrap_or(0).min(days);
-        let after = match lever {
-            Some(Lever::Stickers | Lever::IntoRoom) => Stack { piling: Piling::Stickered, kept: Kept::Room },
-            _ => known.stack,
-        };
-        let phases = match lever {
-            None => vec![phase(known.stack, None, days)],
-            Some(_) => vec![phase(known.stack, None, before), phase(after, lever, days - before)],
-        };
-        let diffusivity = &known.priors.diffusivity;
-        let boards = WorldBoards {
-            thickness: known.thickness.max(Length::mm(1.0)),
-            density: known.boards.species.density(),
-            diffusivity: self
-                .pace
-                .iter()
-                .map(|z| diffusivity.middle * (diffusivity.sd * z[2]).exp())
-                .collect(),
-            moisture: self.lot.moisture.clone(),
-            core: self.lot.core.clone(),
-        };
-        self.rooms.stack(&boards, &phases, pins)
+        self.piled.course((&self.lot.moisture, &self.lot.core), lever, days)
     }
 
     /// Mean and spread of a world's boards on a day, all of them `beyond` points wetter than the world has it.
@@ -157,8 +75,8 @@ impl<'a> Stacked<'a> {
     fn gap(&self, course: &StackCourse, on: (usize, f64), weight: impl Fn(usize) -> f64) -> Length {
         self.known.gap.unwrap_or_else(|| {
             let few = Movement {
-                lot: self.movement.lot.iter().step_by(EVERY).copied().collect(),
-                extremes: self.movement.extremes.iter().step_by(EVERY).copied().collect(),
+                lot: self.piled.movement.lot.iter().step_by(EVERY).copied().collect(),
+                extremes: self.piled.movement.extremes.iter().step_by(EVERY).copied().collect(),
             };
             let wet: Vec<(f64, f64)> =
                 (0..few.lot.len()).map(|world| self.wet(course, on, world * EVERY)).collect();
@@ -173,7 +91,7 @@ impl<'a> Stacked<'a> {
     pub(super) fn chances(&self, course: &StackCourse, day: usize) -> (Length, Chances) {
         let gap = self.gap(course, (day, 0.0), |_| 1.0);
         let wet = |world: usize| self.wet(course, (day, 0.0), world);
-        (gap, self.known.boards.chances(&self.movement, gap, self.known.figures, wet))
+        (gap, self.known.boards.chances(&self.piled.movement, gap, self.known.figures, wet))
     }
 
     /// How to hang the boards on a day, by what those metered then average.
@@ -197,7 +115,7 @@ impl<'a> Stacked<'a> {
             let gap = self.gap(course, (at, beyond), |world| weights[world]);
             let wet = |world: usize| self.wet(course, (at, beyond), world);
             let (boards, figures) = (self.known.boards, self.known.figures);
-            boards.weighed(&self.movement, gap, figures, wet, |world| weights[world]).holds
+            boards.weighed(&self.piled.movement, gap, figures, wet, |world| weights[world]).holds
                 >= self.known.window.enough.to_hang + SAFELY
         };
         let [low, high] =
@@ -279,6 +197,12 @@ impl<'a> Stacked<'a> {
             })
             .collect()
     }
+}
+
+/// Whether boards are wetter on the last day that is followed than on this one.
+pub(super) fn gains(course: &StackCourse, day: usize) -> bool {
+    let mean = |day: &[f32]| estimate(day.iter().map(|m| f64::from(*m))).mean;
+    course.mean.last().is_some_and(|last| mean(last) > mean(&course.mean[day]))
 }
 
 /// How far from `inside` toward `to` it stays good without a break: a chance that hardly changes may fall short and

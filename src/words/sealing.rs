@@ -3,7 +3,7 @@
 use super::answer::days;
 use super::{Arg, Words, say};
 use crate::assess::{Assessment, JointState, SealingOutlook};
-use crate::bead::{Finding, Reason};
+use crate::bead::{Finding, Place, Reason};
 use crate::job::Catalog;
 use crate::measure::{Length, Percent};
 
@@ -75,6 +75,17 @@ pub fn rows(assessment: &Assessment, words: &Words) -> Vec<String> {
 /// What speaks against laying a bead so, a sentence each. That it is below what guides cover is said elsewhere.
 pub fn findings(findings: &[Finding], words: &Words) -> Vec<String> {
     findings.iter().filter_map(|finding| finding_text(finding, words)).collect()
+}
+
+/// A place of a bead as people see it, as an id to select by.
+pub const fn place_key(place: Place) -> &'static str {
+    match place {
+        Place::FaceMiddle => "face",
+        Place::VisibleEdge => "edge",
+        Place::SlotCorner | Place::Bond => "side",
+        Place::BackMiddle | Place::BackEdge | Place::TongueCorner => "back",
+        Place::Core => "inside",
+    }
 }
 
 fn finding_text(finding: &Finding, words: &Words) -> Option<String> {

@@ -82,3 +82,11 @@ bead-handle = { $name }: { $figure }
 section-name = Joint section: gap { $gap }, { $state }
 section-before-sealing = before sealing
 section-not-sealed = not sealed
+section-first =
+    { $state }. { $place ->
+        [face] It would split first at the ring: in the middle of its face.
+        [edge] It would let go first at the ring: at its edge, where you see it.
+        [side] It would let go first at the ring: from the side of the board.
+        [inside] It would tear first at the ring: in its middle.
+       *[back] It would let go first at the ring: at its back, out of sight.
+    }

@@ -110,6 +110,7 @@ next-now =
         [near] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }: if you can wait, it’s that by { $date }.
        *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
     }
+next-surprise = These readings average { $average }. From the earlier ones we’d expect { $low } to { $high }. Check the meter’s species setting, its pins, and whether these are the same boards, then meter again.
 next-risks =
     { $joints ->
         [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $opens }. The chance that the boards buckle is { $buckles }.

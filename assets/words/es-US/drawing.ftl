@@ -81,4 +81,12 @@ section-whole = Toda la junta
 bead-handle = { $name }: { $figure }
 section-name = Corte de la junta: abertura { $gap }, { $state }
 section-before-sealing = antes de sellar
+section-first =
+    { $state }. { $place ->
+        [face] Se abriría primero en el círculo: a mitad de la cara.
+        [edge] Se soltaría primero en el círculo: en el borde, a la vista.
+        [side] Se soltaría primero en el círculo: del costado de la tabla.
+        [inside] Se rompería primero en el círculo: por dentro.
+       *[back] Se soltaría primero en el círculo: por detrás, donde no se ve.
+    }
 section-not-sealed = sin sellar

@@ -110,6 +110,7 @@ next-now =
         [near] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }: si puede esperar, llega a eso el { $date }.
        *[told] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
     }
+next-surprise = Estas lecturas promedian { $average }. Por las anteriores esperaríamos de { $low } a { $high }. Revise la especie puesta en el medidor, sus agujas y si son las mismas tablas; luego mida otra vez.
 next-risks =
     { $joints ->
         [sealed] Si se instalan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.

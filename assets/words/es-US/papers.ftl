@@ -172,6 +172,7 @@ paper-bead-shape =
         [reveal] Ponga cinta en la lengüeta y luego un cordón de { $depth } de grueso que pegue solo en las dos tablas.
        *[on_tongue] Empuje el cordón hasta la lengüeta: { $depth } en total.
     }
+paper-bead-first = El círculo marca dónde se soltaría primero.
 paper-bead-backed = Donde la abertura mide { $least } o más, meta varilla de respaldo (backer rod) para que el cordón no se hunda.
 paper-bead-v = Llene { $share } de la V.
 paper-bead-limits = Aguanta estirarse { $stretch } y comprimirse { $squeeze }. No lo pinte durante { $cure }.

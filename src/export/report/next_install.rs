@@ -97,6 +97,8 @@ pub struct DeliveryReport {
     pub core_pct: Option<f64>,
     /// Chance that the core is wetter than the shell by 1.5 points or more.
     pub dry_shell_chance_pct: Option<f64>,
+    /// Where the last day's readings would have averaged by those before, if they don't; null where they fit.
+    pub unexpected: Option<UnexpectedReport>,
     /// What was promised at most.
     pub promised_pct: Option<f64>,
     /// Share of boards that are wetter.
@@ -117,6 +119,15 @@ pub struct DeliveryReport {
     pub levers: Vec<LeverReport>,
     /// The stack from the delivery on.
     pub days: Vec<WatchDayReport>,
+}
+
+/// What the last day's readings would have averaged 99 times in 100, had they fitted those before.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct UnexpectedReport {
+    /// From here.
+    pub low_pct: f64,
+    /// To here.
+    pub high_pct: f64,
 }
 
 /// The gap that goes with an average.
@@ -284,6 +295,10 @@ impl DeliveryReport {
             shell_pct: lot.map(|lot| pct(lot.shell)),
             core_pct: lot.map(|lot| pct(lot.core)),
             dry_shell_chance_pct: outlook.dry_shell.map(|dry| chance(dry.chance)),
+            unexpected: outlook.surprise.map(|surprise| UnexpectedReport {
+                low_pct: pct(surprise.expected.low),
+                high_pct: pct(surprise.expected.high),
+            }),
             promised_pct: outlook.promise.map(|promise| pct(promise.most)),
             over_promise_share_pct: outlook.promise.map(|promise| chance(promise.wetter)),
             promise_broken_chance_pct: outlook.promise.map(|promise| chance(promise.broken)),

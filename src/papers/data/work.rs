@@ -336,7 +336,8 @@ fn group(assessment: &Assessment, at: usize, state: &SectionState, words: &Words
         "depth": depth.map(|depth| figures.length(depth)),
         "depth_mm": depth.map(Length::to_mm),
         "bead": typical.zip(depth).map(|(gap, depth)| {
-            say!(words, "paper-bead-shape", gap = gap, depth = depth, lay = Arg::Id(lay.key()))
+            let shape = say!(words, "paper-bead-shape", gap = gap, depth = depth, lay = Arg::Id(lay.key()));
+            shape + " " + &words.text("paper-bead-first")
         }),
         "v_mm": section.board.profile.v_leg().to_mm(),
         "sealant": sealant.map(|volume| figures.volume(volume)),

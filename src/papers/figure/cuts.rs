@@ -5,11 +5,11 @@ use geo::Polygon;
 use jiff::civil::Date;
 use svg::Document;
 use svg::node::element::path::Data;
-use svg::node::element::{Group, Path};
+use svg::node::element::{Circle, Group, Path};
 
 use super::{FAINT, GAP, INK, WATER, WOOD, label};
 use crate::assess::{Assessment, JointState, SectionState};
-use crate::joint::{BeadState, Cut};
+use crate::joint::{BeadCut, BeadState, Cut};
 use crate::measure::Length;
 use crate::words::{Words, say};
 
@@ -24,6 +24,8 @@ const REACH: Length = Length::mm(11.5);
 /// The bead by itself is drawn with so much of the boards to either side, and so deep.
 const BEAD_REACH: Length = Length::mm(7.75);
 const BEAD_HEIGHT: Length = Length::mm(8.5);
+/// Radius of the ring around the place of a bead that goes first, mm.
+const RING: f64 = 0.45;
 /// Room for the labels under a cut, mm.
 const LABELS: f64 = 15.0;
 /// Thickest board that is drawn whole.
@@ -72,6 +74,14 @@ fn bead_at(assessment: &Assessment, state: Option<&SectionState>, joint: Option<
     let mut drawing = Document::new().set("viewBox", (0.0, 0.0, width * UNIT, height * UNIT));
     for shape in shapes(&cut, middle, 0.2) {
         drawing = drawing.add(shape);
+    }
+    if let Some(((across, down), _)) = cut.bead.as_ref().and_then(BeadCut::goes_first) {
+        let at = |meters: f64| 1000.0 * meters * UNIT;
+        let ring = Circle::new()
+            .set("cx", middle * UNIT + at(across))
+            .set("cy", at(down) + 1.0)
+            .set("r", RING * UNIT);
+        drawing = drawing.add(ring.set("fill", "none").set("stroke", INK).set("stroke-width", 0.5));
     }
     drawing.to_string()
 }

@@ -12,8 +12,8 @@ use crate::assess::NextInstallFindings;
 use crate::job::Job;
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, USUAL_READINGS,
-    Verdict, Window,
+    Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Surprise,
+    USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
 
@@ -231,6 +231,11 @@ const CHANGES: usize = 3;
 /// Why the verdict is what it is, most telling first: the first two stand in the banner.
 pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
     let mut lines = because(found, next, words);
+    let surprise = found.outlook.as_ref().and_then(|outlook| outlook.surprise);
+    if let Some(Surprise { average, expected }) = surprise {
+        let (low, high) = (expected.low, expected.high);
+        lines.insert(0, say!(words, "next-surprise", average = average, low = low, high = high));
+    }
     // Caulk that can't follow keeps no joint closed, whatever the boards do.
     let fails = next.joints == Joints::Sealed && found.caulking.is_some_and(|caulking| !caulking.possible);
     if fails && !lines.is_empty() {

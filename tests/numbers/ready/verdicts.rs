@@ -313,3 +313,62 @@ fn a_dry_shell_over_a_wet_core_is_warned_of() {
     assert!(short.short_pins && !both.short_pins);
     assert!(both.chance > 0.6 && both.chance > short.chance);
 }
+
+/// The boathouse's stack, metered when it came and again after ten days.
+fn metered_again(then: f64) -> NextInstallFindings {
+    let first = [14.5, 13.5, 15.0, 14.0, 14.5, 13.0, 15.5, 14.0];
+    boathouse(&first, |next| {
+        next.promised = None;
+        let mut later = next.readings.clone();
+        for (reading, more) in later.iter_mut().zip([0.5, -0.5, 1.0, 0.0, 0.5, -1.0, -0.5, 0.0]) {
+            reading.reading = Some(Moisture::pct(then + more));
+            reading.date = next.delivered.unwrap().checked_add(jiff::Span::new().days(10)).ok();
+        }
+        next.readings.extend(later);
+    })
+}
+
+/// What is known after later readings stays as unsure as a meter that is off by half a point leaves it, and moves with
+/// them step by step; readings that nothing before has announced are told as such.
+#[test]
+fn later_readings_are_learned_from_and_not_swallowed() {
+    let mut before: Option<f64> = None;
+    for tenth in (90..=170).step_by(5) {
+        let then = f64::from(tenth) / 10.0;
+        let outlook = metered_again(then).outlook.unwrap();
+        let lot = outlook.lot.unwrap();
+        let (mean, sd) = (lot.moisture.mean.to_pct(), lot.moisture.sd.to_pct());
+        println!(
+            "{then}: {mean:.2} ± {sd:.2}, offset {:.2}, {:?}",
+            lot.offset.mean.to_pct(),
+            outlook.surprise
+        );
+        assert!((0.35..1.0).contains(&sd), "{then}: ± {sd}");
+        // The offset alone, 0.7 of a point one time in three, tells the readings from the boards.
+        assert!((mean - then).abs() < 2.0, "{then}: {mean}");
+        assert!(
+            before.is_none_or(|before| (0.05..1.0).contains(&(mean - before))),
+            "{then}: {mean} after {before:?}"
+        );
+        before = Some(mean);
+        let expected = (11.0..=14.0).contains(&then);
+        assert!(!(expected && outlook.surprise.is_some()), "{then}");
+        assert!(then < 17.0 || outlook.surprise.is_some(), "{then}: wetter by three points in a heated room");
+    }
+}
+
+/// The bead is part of what follows: another depth, fill or sealant is another answer at once.
+#[test]
+fn another_bead_is_told_of_as_such() {
+    let found = |fill: f64, sealant: &str| {
+        minneapolis(&[9.0; 8], |job| {
+            job.next_install.as_mut().unwrap().joints = gapwright::ready::Joints::Sealed;
+            job.plan.bead.v_filled = gapwright::measure::Percent::pct(fill);
+            job.plan.sealant = sealant.to_owned();
+        })
+    };
+    let takes = |found: NextInstallFindings| found.caulking.unwrap().takes;
+    let usual = Job::new(jiff::civil::date(2026, 11, 27)).plan.sealant;
+    let (half, full) = (takes(found(50.0, &usual)), takes(found(95.0, &usual)));
+    assert!((half.to_mm() - full.to_mm()).abs() > 0.01, "{half:?} {full:?}");
+}
