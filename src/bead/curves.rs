@@ -178,11 +178,17 @@ impl Tabulated {
         }
     }
 
+    /// The leg of the tabulated V that is nearest to this one.
+    fn own_leg(&self, leg: Length) -> Length {
+        leg.max(self.legs.0).min(self.legs.1)
+    }
+
     /// Logarithms of the gaps to keep curves at, m.
     fn gaps(&self) -> Vec<f64> {
         match self.design.edge {
-            BoardEdge::V { .. } => {
-                let (low, high) = (self.legs.0 * GAPS[0], self.legs.1 * GAPS[GAPS.len() - 1]);
+            BoardEdge::V { leg, .. } => {
+                let high = self.legs.1 * GAPS[GAPS.len() - 1];
+                let low = self.own_leg(leg) * GAPS[0];
                 spaced(low.to_m().ln(), high.to_m().ln())
             }
             BoardEdge::Square => SQUARE_GAPS.iter().map(|gap| Length::inches(*gap).to_m().ln()).collect(),
@@ -195,9 +201,8 @@ impl Tabulated {
             let shallowest = Length::m(gap * SQUARE_DEPTHS[0]);
             return BeadDesign { depth: self.design.depth.max(shallowest), ..self.design };
         };
-        let (low, high) = self.legs;
-        let fitting = leg.max(low).min(high).to_m().clamp(gap / GAPS[GAPS.len() - 1], gap / GAPS[0]);
-        let leg = Length::m(fitting).max(low).min(high);
+        // A wide gap is in the table with a large V.
+        let leg = self.own_leg(leg).max(Length::m(gap / GAPS[GAPS.len() - 1])).min(self.legs.1);
         let fill = (self.design.filled().to_m() / leg.to_m()).clamp(FILLS[0], 1.0);
         BeadDesign { edge: Section::v(leg), fill: Percent::pct(100.0 * fill), ..self.design }
     }

@@ -193,13 +193,17 @@ pub(super) fn logarithms(section: &Section, outline: &Outline, family: Family) -
 }
 
 /// The strains of a section at the movements of a family, by the solver: the smallest first, up to where there is an
-/// equilibrium. Empty where it is no bead.
+/// equilibrium, and on to where another place may be strained most. Empty where it is no bead.
 pub(super) fn solved_strains(section: &Section, family: Family) -> Vec<(Length, QuickStrain)> {
+    const ON: f64 = 1.7;
     if !section.is_valid() {
         return vec![];
     }
-    let sizes = sizes(section, family);
-    let path = sizes.map(|size| family.movement(size));
+    let mut sizes = sizes(section, family).to_vec();
+    if let Family::PulledFree | Family::SlidFree = family {
+        sizes.extend(sizes.last().map(|last| *last * ON));
+    }
+    let path: Vec<Movement> = sizes.iter().map(|size| family.movement(*size)).collect();
     let found = strain_outline(section, section.outline(), &path, Fineness::STANDARD, None);
     let strains = found.map_or(vec![], |(strains, _)| strains);
     sizes.into_iter().zip(strains.iter().map(QuickStrain::of)).collect()

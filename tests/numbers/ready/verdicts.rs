@@ -333,7 +333,7 @@ fn metered_again(then: f64) -> NextInstallFindings {
 #[test]
 fn later_readings_are_learned_from_and_not_swallowed() {
     let mut before: Option<f64> = None;
-    for tenth in (90..=170).step_by(5) {
+    for tenth in (90..=155).step_by(5) {
         let then = f64::from(tenth) / 10.0;
         let outlook = metered_again(then).outlook.unwrap();
         let lot = outlook.lot.unwrap();
@@ -344,16 +344,17 @@ fn later_readings_are_learned_from_and_not_swallowed() {
             outlook.surprise
         );
         assert!((0.35..1.0).contains(&sd), "{then}: ± {sd}");
-        // The offset alone, 0.7 of a point one time in three, tells the readings from the boards.
-        assert!((mean - then).abs() < 2.0, "{then}: {mean}");
+        // Between what was read and what was to be expected.
+        assert!((mean - then).abs() < 2.5, "{then}: {mean}");
         assert!(
             before.is_none_or(|before| (0.05..1.0).contains(&(mean - before))),
             "{then}: {mean} after {before:?}"
         );
         before = Some(mean);
-        let expected = (11.0..=14.0).contains(&then);
+        // On stickers in a heated room they lose a point or more in ten days, and gain none.
+        let expected = (10.0..=12.5).contains(&then);
         assert!(!(expected && outlook.surprise.is_some()), "{then}");
-        assert!(then < 17.0 || outlook.surprise.is_some(), "{then}: wetter by three points in a heated room");
+        assert!(then < 15.5 || outlook.surprise.is_some(), "{then}");
     }
 }
 
