@@ -7,7 +7,8 @@ How far the joints move is what `callback.py` has of the boards and of the house
     laid bead takes as much local stretch as that one had, times what its lot, its own bond and its years make of it. It
     tears where it is stretched most; where that is out of sight, the tear comes through, or the face holds until it is
     stretched as far itself.
-  * Closed, a bead creases when its mean width is squeezed further than its class, times the same.
+  * Closed, a bead creases where it is squeezed as far as the test bead was, times the same, or to half of its width. A
+    crease is seen from 1/64 in of closing on; a tear, and paint that cracked, from as much opening on.
   * A sealant that cures takes 10 to 15 % (Margeson, ASTM STP 1168, 1992): one that is stretched in its first three
     weeks like a test bead opened by 12.5 % keeps six tenths of what it takes; less, in proportion (assumption).
   * A bead on the tongue: within a quarter of a millimeter of the line where board and tongue meet, the opening starts
@@ -68,20 +69,24 @@ class Strains:
 
     def __init__(self):
         table = json.loads((Path(__file__).resolve().parent / "bead_strains.json").read_text(encoding="utf8"))
-        self.classes = np.array(table["class"]).T
+        self.classes, self.squeezed = (np.array(table[key]).T for key in ("class", "class_closed"))
         self.opened = np.log(np.geomspace(0.03, 6.0, 40))
-        self.reveal = self._curves(table["reveal"])
+        self.reveal = self._both(table["reveal"], table["reveal_closed"])
         self.depths, self.fills, self.gaps = (sorted({bead[key] for bead in table["beads"]}) for key in ("depth", "fill", "gap"))
-        self.beads = {(b["depth"], b["fill"], b["gap"]): self._curves(b["path"]) for b in table["beads"]}
+        closed = {(b["fill"], b["gap"]): b["closed"] for b in table["beads"] if b["depth"] == 0.0}
+        self.beads = {(b["depth"], b["fill"], b["gap"]): self._both(b["path"], closed[b["fill"], b["gap"]]) for b in table["beads"]}
 
-    def _curves(self, path):
-        """Logarithms of the strains seen and hidden at the openings of `self.opened`; hidden is no less than seen."""
-        opened, seen, hidden = np.log(np.array(path)).T
-        return np.array([_beyond(self.opened, opened, np.maximum(seen, each)) for each in (seen, hidden)])
+    def _both(self, opened, closed):
+        """Logarithms of the strains at the movements of `self.opened`: opened at the places that are seen, at any
+        place, and closed at the places that are seen."""
+        move, seen, hidden = np.log(np.array(opened)).T
+        back, creases, _ = np.log(np.abs(np.array(closed))).T
+        each = ((move, seen), (move, np.maximum(seen, hidden)), (back, creases))
+        return np.array([_beyond(self.opened, *curve) for curve in each])
 
-    def of_class(self, percent):
-        """Largest local strain of the test bead opened by so much."""
-        return float(np.exp(_beyond(np.log([percent]), *np.log(self.classes))[0]))
+    def of_class(self, percent, closed=False):
+        """Largest local strain of the test bead opened, or closed, by so much."""
+        return float(np.exp(_beyond(np.log([percent]), *np.log(self.squeezed if closed else self.classes))[0]))
 
     def across(self, gap, fill, depth):
         """The curves of a bead in a gap, mm, that fills a share of the V and reaches so deep into the slot."""
@@ -92,10 +97,10 @@ class Strains:
         high = (1.0 - gs) * at[depth, f1, g0] + gs * at[depth, f1, g1]
         return (1.0 - fs) * low + fs * high
 
-    def at(self, curve, opening):
-        """Strain on a curve at these openings, mm; none where the joint has not opened."""
-        strain = np.exp(_beyond(np.log(np.maximum(opening, 1e-4)), self.opened, curve))
-        return np.where(opening > 0.0, strain, 0.0)
+    def at(self, curve, moved):
+        """Strain on a curve when moved so far, mm; none where the joint went the other way."""
+        strain = np.exp(_beyond(np.log(np.maximum(moved, 1e-4)), self.opened, curve))
+        return np.where(moved > 0.0, strain, 0.0)
 
 
 @cache
@@ -151,30 +156,31 @@ class Work:
         kept = 1.0 - (1.0 - CURING_KEEPS) * min(curing, 1.0)
         return self.lot * joint["bond"] * kept * self.yearly ** (weeks * WEEK / 365.0)
 
-    def fails(self, joint, curve, mean_width, root=False):
-        """From when on a bead on this curve has failed, and from when on the paint over it has cracked: by week."""
+    def shows(self, joint, curve, mean_width, root=False):
+        """In which weeks it shows that a bead on these curves has failed, and that paint over it has cracked."""
         opening = joint["gaps"] - joint["gaps"][0]
-        seen, hidden = (strains().at(each, opening) for each in curve)
+        seen, hidden, closed = (strains().at(each, moved) for each, moved in zip(curve, (opening, opening, -opening), strict=True))
         takes = self.takes(joint, hidden)
         if root:
             hidden = np.maximum(hidden, opening / ROOT_REACH)
         limit = takes * strains().of_class(self.opened)
         torn = (hidden if self.come_through else seen) > limit
-        creased = -opening / mean_width > takes * self.closed / 100.0
+        creased = (closed > takes * strains().of_class(self.closed, True)) | (-opening > 0.5 * mean_width)
         cracked = seen > self.paint * joint["film"]
-        return _from_then_on(torn | creased), _from_then_on(cracked)
+        return ((_from_then_on(torn) & (opening >= SEEN)) | (_from_then_on(creased) & (-opening >= SEEN)),
+                _from_then_on(cracked) & (opening >= SEEN))
 
     def bead(self, joint, option):
-        """The same of an option's bead in a joint; one too narrow for a bead has failed from the first."""
+        """The same of an option's bead in a joint; one too narrow for a bead shows as soon as it opens."""
         gap = joint["gaps"][0]
         width = max(gap, REVEAL) if option == "reveal" else gap
         if width < NARROWEST:
-            return np.ones(len(joint["gaps"]), bool), np.zeros(len(joint["gaps"]), bool)
+            return joint["gaps"] - gap >= SEEN, np.zeros(len(joint["gaps"]), bool)
         if option == "reveal":
-            return self.fails(joint, strains().reveal, width)
+            return self.shows(joint, strains().reveal, width)
         depth = joint["to_tongue"] if option == "reseal_on_tongue" else 0.0
         curve = strains().across(gap, joint["fill"], depth)
-        return self.fails(joint, curve, gap + joint["fill"] * V_LEG, option == "reseal_on_tongue")
+        return self.shows(joint, curve, gap + joint["fill"] * V_LEG, option == "reseal_on_tongue")
 
     def called(self, option):
         """The week of the callback, and of the one without paint that cracks over sound beads; None for none."""
@@ -193,9 +199,8 @@ class Work:
             return [None, None]
         failed, cracked = (np.array(each) for each in zip(*(self.bead(joint, option) for joint in joints), strict=True))
         gaps = np.array([joint["gaps"] for joint in joints])
-        moved = np.abs(gaps - gaps[:, :1])
         past = gaps >= TONGUE
-        return [_calls(moved, (each & (moved >= SEEN)) | past) for each in (failed | cracked, failed)]
+        return [_calls(gaps - gaps[:, :1], each | past) for each in (failed | cracked, failed)]
 
     def _or_lapse(self, week, option):
         if option in ("reseal", "reseal_on_tongue", "nothing") or not self.lapses.any():
@@ -208,9 +213,9 @@ def _from_then_on(each):
     return np.logical_or.accumulate(each)
 
 
-def _calls(moved, shows):
+def _calls(opening, shows):
     """The first week in which too much length is open, or one joint too wide."""
-    calls = (shows.mean(axis=0) > OPEN_SHARE) | (shows & (moved > WIDEST)).any(axis=0)
+    calls = (shows.mean(axis=0) > OPEN_SHARE) | (shows & (opening > WIDEST)).any(axis=0)
     return int(np.argmax(calls)) if calls.any() else None
 
 

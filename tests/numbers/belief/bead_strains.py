@@ -7,9 +7,9 @@
 The solver is the oracle that the program's own is held against (`../bead/oracle.py`): scikit-fem, Taylor-Hood
 triangles, another form of the material, a mesh of its own. Nothing is read from the program's table of beads.
 
-For each section the largest mean stretch within 0.25 mm, less 1, by how far the joint is opened (mm): `seen` at the
-face's middle and edges, `hidden` at the back's and at the slot's corners. Beads fill the V of 1/8 in by a share and reach
-so deep into the slot below it; both faces are free.
+For each section the largest mean stretch within 0.25 mm, less 1, by how far the joint is opened or closed (mm), at its
+face's middle and edges, and at its back's and the slot's corners. Beads fill the V of 1/8 in by a share and reach so deep
+into the slot below it; both faces are free. Closing is solved for beads across the V alone.
 """
 
 import json
@@ -27,7 +27,10 @@ FILLS = [0.25, 0.5, 0.8]
 DEPTHS = [0.0, 1.4, 2.54, 3.68]
 REVEAL = 6.35
 OPENED = [0.05, 0.1, 0.2, 0.4, 0.8, 1.6, 2.4, 3.2]
+CLOSED = [-0.05, -0.1, -0.2, -0.4, -0.8, -1.6, -2.4]
 CLASSES = [7.5, 12.5, 25.0, 35.0, 50.0, 100.0]
+SQUEEZED = [3.0, 7.5, 12.5, 18.0]
+"""Squeezed further, the fold at the test bead's corners is finer than any mesh: strain goes on with the last power."""
 MOST = 2.5
 """Nothing is strained further: no sealant's class comes to half of it."""
 
@@ -54,15 +57,15 @@ def path(section, opened, smallest):
 def opened_to(strainer, u, p, done, target):
     """Opens on from one share of the gap to another, in steps that the solver takes."""
     step = target - done
-    while target - done > 1e-12:
-        step = min(step, target - done)
+    while abs(target - done) > 1e-12:
+        step = np.sign(step) * min(abs(step), abs(target - done))
         try:
             u, p = strainer.equilibrium(u, p, step)
             done += step
             step *= 1.4
         except ArithmeticError:
             step *= 0.4
-            if step < 1e-3:
+            if abs(step) < 1e-3:
                 raise
     return u, p
 
@@ -74,14 +77,22 @@ def section(gap, leg, fill, depth):
 def main():
     test = path(section(12.7, 0.0, 0.0, 12.7), [0.127 * each for each in CLASSES], 0.06)
     reveal = path(section(REVEAL, 0.0, 0.0, 3.175), OPENED, 0.06)
+    test_closed = path(section(12.7, 0.0, 0.0, 12.7), [-0.127 * each for each in SQUEEZED], 0.25)
+    reveal_closed = path(section(REVEAL, 0.0, 0.0, 3.175), CLOSED, 0.06)
     beads = []
     for depth in DEPTHS:
         for fill in FILLS:
             for gap in GAPS:
-                beads.append({"depth": depth, "fill": fill, "gap": gap, "path": path(section(gap, LEG, fill, depth), OPENED, 0.05)})
+                own = section(gap, LEG, fill, depth)
+                beads.append({"depth": depth, "fill": fill, "gap": gap, "path": path(own, OPENED, 0.05)})
+                if depth == 0.0:
+                    # Boards that meet squeeze it no further.
+                    beads[-1]["closed"] = path(own, [each for each in CLOSED if each > -0.7 * gap], 0.05)
                 print(beads[-1], file=sys.stderr, flush=True)
-    largest = [[name, max(seen, hidden)] for name, (_, seen, hidden) in zip(CLASSES, test, strict=False)]
-    json.dump({"class": largest, "reveal": reveal, "beads": beads}, sys.stdout, separators=(",", ":"))
+    largest, squeezed = ([[name, max(seen, hidden)] for name, (_, seen, hidden) in zip(names, each, strict=True)]
+                         for names, each in ((CLASSES, test), (SQUEEZED, test_closed)))
+    json.dump({"class": largest, "class_closed": squeezed, "reveal": reveal, "reveal_closed": reveal_closed, "beads": beads},
+              sys.stdout, separators=(",", ":"))
     print()
 
 
