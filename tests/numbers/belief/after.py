@@ -21,7 +21,7 @@ year. What is shared with the program as a declared rate stands in houses.py.
 
 The rule is the job's: more than a tenth of the length that was worked on open by 1/64 in or more, or one joint by 1/16.
 A joint past its tongue, 1/4 in, is open whatever is in it. Joints under 1/32 in get no bead: they are painted over.
-Of ten years' strips, lines and cut reveals one brings the crew back for something that no movement tells of.
+One in a hundred of a year's strips, lines and cut reveals brings the crew back for what no movement tells of.
 """
 
 import datetime
@@ -47,6 +47,8 @@ OVERLAP = 12.0
 ROOT_REACH = 0.25
 CURES_WEEKS, CURING_CLASS, CURING_KEEPS = 3, 12.5, 0.6
 LAPSE = 0.01
+COMES = WEEK
+"""Lines and strips, and nothing, begin so many days after the visit: five workdays."""
 SEALANTS = {"latex-no-class": 0.15, "acrylic-latex-12": 0.2, "siliconized-acrylic-25": 0.2, "elastomeric-acrylic-35": 0.15,
             "hybrid-50": 0.3}
 FILLS = {35: 0.2, 50: 0.6, 70: 0.2}
@@ -143,9 +145,10 @@ class Work:
     def _joints(self, world, section, rng):
         days = [self.sealed + WEEK * week for week in range(int(YEARS * 365 / WEEK) + 1)]
         gaps = np.array([section["gaps"][day] for day in days]).T
-        for own, now in zip(gaps, section["gaps"][0], strict=True):
+        soon = np.array([section["gaps"][COMES + day - self.sealed] for day in days]).T
+        for own, then, now in zip(gaps, soon, section["gaps"][0], strict=True):
             bond, fill, film = rng.normal(0.0, 0.2), float(np.clip(rng.normal(1.0, 0.2), 0.5, 1.5)), rng.normal(0.0, 0.2)
-            yield {"gaps": own, "bond": math.exp(bond), "film": math.exp(film),
+            yield {"gaps": own, "soon": then, "bond": math.exp(bond), "film": math.exp(film),
                    "worked": self.every_joint or now >= SEEN, "fill": min(self.fill / 100.0 * fill, 1.0) * self.left,
                    "to_tongue": max(TONGUE_BELOW * world.thickness_mm - V_LEG, 0.5)}
 
@@ -189,7 +192,7 @@ class Work:
             weeks = self._called_for_beads(joints, option)
         else:
             joints = self.joints
-            opening = np.array([joint["gaps"] - (0.0 if option == "nothing" else joint["gaps"][0]) for joint in joints])
+            opening = np.array([joint["soon"] - (0.0 if option == "nothing" else joint["soon"][0]) for joint in joints])
             shows = {"shadow_line": WIDEST, "cover_strips": OVERLAP, "nothing": SEEN}[option]
             weeks = [_calls(opening, opening >= shows)] * 2
         return [self._or_lapse(week, option) for week in weeks]

@@ -8,7 +8,7 @@
       --save FILE      every chance and every outcome, a line of JSON each
 
 Puts the plan of each house into its job, runs `assess --json` and prints tables in Markdown. Intervals in parentheses
-are nine in ten, from a bootstrap that draws whole jobs. `nothing` counts from the visit, all else from the repair.
+are nine in ten, from a bootstrap that draws whole jobs. Lines, strips and `nothing` count from a week after the visit, all else from the day of sealing.
 
 Needs Python 3.11 and numpy.
 """
