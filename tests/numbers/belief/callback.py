@@ -19,6 +19,13 @@ import wood
 
 HORIZONS = [0, 60, 180, 360]
 """Days from the visit on which the truth is kept."""
+WEEK = 7
+SEALED_BY = 47 * WEEK
+"""A repair is done this many days after the visit at most."""
+LAST = SEALED_BY + 157 * WEEK
+"""The last day from the visit that is followed: three years after the repair."""
+KEPT = sorted({*HORIZONS, *range(0, LAST + 1, WEEK)})
+"""Days from the visit on which gaps are known."""
 LEVELS = np.array([-2.5, 0.0, 2.5])
 """Boards of a section are dried from its delivery's mean MC and from this much off it, %; the others
 follow by a parabola through the three."""
@@ -46,10 +53,12 @@ def draw_causes(rng):
 
 
 class World:
-    """A callback as it truly is. `causes` come from `draw_causes`: all else is drawn here."""
+    """A callback as it truly is. `causes` come from `draw_causes`: all else is drawn here. What comes later than
+    the last of `HORIZONS` is drawn from `later`, so that a job and its truth stay the same however long its
+    house is followed."""
 
-    def __init__(self, rng, causes):
-        self.rng, self.causes = rng, causes
+    def __init__(self, rng, causes, later):
+        self.rng, self.causes, self.later = rng, causes, later
         # Two weeks to ten years, log-uniform; the visit on any day of three years.
         self.age = int(round(math.exp(rng.uniform(math.log(14), math.log(3650)))))
         self.visit = datetime.date(2024, 1, 1) + datetime.timedelta(int(rng.integers(0, 1096)))
@@ -65,17 +74,23 @@ class World:
 
     def _air(self):
         """The room's air from 30 days before the install to the last day that counts."""
-        self.days = self.age + HORIZONS[-1] + 1
+        days = self.age + HORIZONS[-1] + 1
         spin_up = 30
         first = self.installed - datetime.timedelta(spin_up)
-        day_of_year = (first.timetuple().tm_yday + np.arange(self.days + spin_up)) % 365.25
-        out_c, out_pa = outdoors.weather(self.rng, self.place, day_of_year)
+        day_of_year = (first.timetuple().tm_yday + np.arange(days + spin_up)) % 365.25
+        out_c, out_pa, off = outdoors.weather(self.rng, self.place, day_of_year)
         in_c, humidity = room.indoor_air(self.rng, self.house, out_c, out_pa)
-        self.out_c, self.out_pa = out_c[spin_up:], out_pa[spin_up:]
-        self.in_c, self.humidity = in_c[spin_up:], humidity[spin_up:]
+        # The years after have weather of their own, in the same house at the same place.
+        self.days = self.age + LAST + 1
+        after = (first.timetuple().tm_yday + np.arange(days, self.days + spin_up)) % 365.25
+        then_c, then_pa, _ = outdoors.weather(self.later, self.place, after, off)
+        then_in, then_humid = room.indoor_air(self.later, self.house, then_c, then_pa)
+        self.out_c, self.out_pa, self.in_c, self.humidity = (
+            np.concatenate([before[spin_up:], then[spin_up:]])
+            for before, then in ((out_c, then_c), (out_pa, then_pa), (in_c, then_in), (humidity, then_humid)))
         # Two other years of the same house, for what its air makes of wood in the long run.
         outdoors_then = outdoors.weather(self.rng, self.place, np.arange(730) % 365.25)
-        celsius, humid = room.indoor_air(self.rng, self.house, *outdoors_then)
+        celsius, humid = room.indoor_air(self.rng, self.house, *outdoors_then[:2])
         settled = wood.equilibrium(humid, celsius)
         months = np.convolve(settled[30:], np.ones(30) / 30.0, "valid")
         self.settles_at, self.wettest = float(settled.mean()), float(months.max())
@@ -191,14 +206,14 @@ class World:
 
     def joints(self):
         """Gaps of all joints in mm and moisture of all boards in %, once `dried` is in every section: the
-        means of the three levels on the days of `HORIZONS`. Kept in the sections."""
+        means of the three levels on the days of `KEPT`. Kept in the sections by day."""
         for section in self.sections:
-            section["gaps"], section["moisture"] = [], []
+            section["gaps"], section["moisture"] = {}, {}
             off = section["off_install"]
             weights = np.array([[np.prod([(x - LEVELS[k]) / (LEVELS[j] - LEVELS[k]) for k in range(3) if k != j])
                                  for j in range(3)] for x in off])
             at_install = section["install"] + off
-            for day, dried in zip(HORIZONS, section["dried"], strict=True):
+            for day, dried in zip(KEPT, section["dried"], strict=True):
                 content = weights @ dried + section["off_air"]
                 narrows = self.face_mm * (wood.width(at_install, section["coefficient"]) -
                                           wood.width(content, section["coefficient"]))
@@ -206,7 +221,7 @@ class World:
                 left = 1.0 if math.isinf(section["surplus_days"]) else math.exp(-day / section["surplus_days"])
                 lost = section["surplus"] * (1.0 - left)
                 narrows = narrows + self.face_mm * section["coefficient"] * lost
-                section["moisture"].append(content + section["surplus"] * left)
+                section["moisture"][day] = content + section["surplus"] * left
                 share = section["share"]
                 moves = narrows[:-1] * share[:-1] + narrows[1:] * (1.0 - share[1:])
                 if day == 0:
@@ -214,7 +229,7 @@ class World:
                 gaps = np.zeros(section["joints"])
                 for run, shows in zip(section["runs"], section["shows_at"], strict=True):
                     gaps[shows] = max(0.0, section["laid"][shows] + np.sum((moves + section["opened"])[run.start:run.stop]))
-                section["gaps"].append(gaps)
+                section["gaps"][day] = gaps
 
     def _tear(self, section, moves):
         """Splits runs that opened too far, until none has."""

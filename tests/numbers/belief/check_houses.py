@@ -138,7 +138,7 @@ def check_rooms():
         group, place = outdoors.draw_place(rng)
         house = room.draw_house(rng, group, place, False)
         days = np.arange(760)
-        out_c, out_pa = outdoors.weather(rng, place, days % 365.25)
+        out_c, out_pa, _ = outdoors.weather(rng, place, days % 365.25)
         in_c, humidity = room.indoor_air(rng, house, out_c, out_pa)
         wet = (outdoors.vapor_density(room.vapor_pressure(in_c, humidity), in_c) - outdoors.vapor_density(out_pa, out_c))
         freezes = room.running_mean(out_c, 30.0) < 3.0

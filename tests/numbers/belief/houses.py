@@ -2,19 +2,21 @@
 """Worlds from outside the model: callbacks whose truth is known, by physics that is not the program's.
 
     python3 tests/numbers/belief/houses.py --jobs 2000 --seed 7 --out DIR   DIR/0000.json ..., DIR/truths.jsonl
-    python3 tests/numbers/belief/houses.py --keep 200                       houses.jsonl beside this script
+    python3 tests/numbers/belief/houses.py --keep 200                       houses.jsonl and repairs.jsonl beside this script
     python3 tests/numbers/belief/score.py --help                            how the program does on them
     python3 tests/numbers/belief/check_houses.py                            whether the simulator is sound
 
 Needs Python 3.11 and numpy. The same seed and number give the same jobs.
 A line of houses.jsonl is {"job": ..., "truth": ...}: the job as the program reads it, with everything
-left out that is at its default, and what nobody measured (`survey.py` lists it).
+left out that is at its default, and what nobody measured (`survey.py` lists it). The same line of repairs.jsonl is
+{"plan": ..., "truth": ...}: a plan to put into that job, and what came of each repair in three years (`after.py`).
 
 A program that is tested with its own model only learns that it agrees with itself. So nothing here is
 taken from `src`: outdoor weather is drawn about monthly normals (`outdoors.py`), the room's air follows
 from a moisture balance (`room.py`), boards have another isotherm, another diffusivity and another scheme
-(`wood.py`), joints are opened and bonded in other ways (`callback.py`), and contractors misread, round
-and pick (`survey.py`). Each file names its sources and says what is assumption.
+(`wood.py`), joints are opened and bonded in other ways (`callback.py`), contractors misread, round
+and pick (`survey.py`), and repairs are laid unevenly, cure, age and tear joint by joint, week by week (`after.py`).
+Each file names its sources and says what is assumption.
 
 Shared with the program are the declared base rates, and nothing else:
   * assets/causes.ron: wet at install 0.5, bonded 0.25, and of the other three one at most: weak sealant
@@ -24,7 +26,10 @@ Shared with the program are the declared base rates, and nothing else:
   * Indoor over outdoor air: 1.9 +/- 1.3 g/m3 at 5 C or below, 0.5 +/- 0.7 at 15 C or above, none below zero;
     with air conditioning near 50 +/- 7 % RH instead.
   * Pieces of one lot move 15 % more or less (coefficient of variation).
-  * What the catalog says of species, and the monthly normals of places.
+  * What the catalog says of species and of sealants, and the monthly normals of places.
+  * Of sealant and paint, which nobody has measured in such joints: half of the beads take 1.3 times their class when
+    new, half of the paint 35 % of stretch (0.5 as a standard deviation of the logarithm); tears behind a bead come
+    through in half of the houses.
 
 Not modeled: hysteresis of sorption, crushing when joints close, boards that warp, winters without heat.
 """
@@ -37,7 +42,8 @@ from pathlib import Path
 
 import numpy as np
 
-from callback import HORIZONS, LEVELS, World, draw_causes
+from after import repaired
+from callback import KEPT, LAST, LEVELS, World, draw_causes
 from survey import job_and_truth
 from wood import Slab
 
@@ -48,12 +54,14 @@ DAY = 86400.0
 FRESH_DAYS = 30
 """Days from the install during which the boards are stepped four times a day."""
 KEPT_SEED = 20_260_114
+AFTER = 3
+"""Marks the random numbers of what comes after."""
 
 
 def dry(worlds):
     """Dries the boards of all sections of all worlds from install to the last day that counts.
 
-    Each section gets `dried`, for each of `HORIZONS` the mean moisture at the three levels, %.
+    Each section gets `dried`, for each of `KEPT` the mean moisture at the three levels, %.
     All worlds end on the same step, so one that is younger joins later."""
     longest = max(world.days for world in worlds)
     columns, starts, begins = [], [], []
@@ -79,7 +87,7 @@ def dry(worlds):
     face = padded([face for _, _, face, _ in columns])
     back = padded([back for _, _, _, back in columns])
     celsius = padded([world.in_c for world in worlds_of])
-    ages = longest - 1 - HORIZONS[-1] + np.array(HORIZONS)
+    kept = {longest - 1 - LAST + day for day in KEPT}
     slab.start(starts)
     for day in range(longest):
         waiting = begins >= day
@@ -92,20 +100,21 @@ def dry(worlds):
             slab.content[:, waiting] = starts[waiting]
             for surface in slab.surfaces:
                 surface[waiting] = starts[waiting]
-        for _ in range(np.count_nonzero(ages == day)):
+        if day in kept:
             means = slab.mean().reshape(-1, len(LEVELS))
             for (_, section, _, _), dried in zip(columns, means, strict=True):
                 section["dried"].append(dried)
 
 
 def simulate(jobs, seed):
-    """So many pairs of job and truth."""
+    """So many triples: job, truth, and what came of repairs."""
     causes = [draw_causes(np.random.default_rng([seed, index])) for index in range(jobs)]
     done, waiting, attempt, drawn = {}, list(range(jobs)), 0, 0
     while waiting:
         again = []
         # Worlds of like age side by side: the oldest of them sets how many days are stepped.
-        worlds = {index: World(np.random.default_rng([seed, index, 1 + attempt]), causes[index]) for index in waiting}
+        worlds = {index: World(np.random.default_rng([seed, index, 1 + attempt]), causes[index],
+                               np.random.default_rng([seed, index, 1 + attempt, AFTER])) for index in waiting}
         by_age = sorted(waiting, key=lambda index: worlds[index].age)
         for at in range(0, len(by_age), SIDE_BY_SIDE):
             batch = by_age[at:at + SIDE_BY_SIDE]
@@ -115,8 +124,8 @@ def simulate(jobs, seed):
                 world.joints()
                 drawn += 1
                 if world.is_callback():
-                    done[index] = job_and_truth(world)
-                    done[index][1]["drawn"] = attempt + 1
+                    job, truth = job_and_truth(world)
+                    done[index] = (job, truth | {"drawn": attempt + 1}, repaired(world))
                 else:
                     again.append(index)
             print(f"{drawn} drawn, {len(done)} of {jobs} are callbacks", file=sys.stderr)
@@ -124,27 +133,33 @@ def simulate(jobs, seed):
     return [done[index] for index in range(jobs)]
 
 
+def keep(name, lines):
+    """Writes a file beside this script, a line of JSON each."""
+    text = [json.dumps(line, separators=(",", ":"), ensure_ascii=False) for line in lines]
+    (HERE / name).write_text("\n".join(text) + "\n", encoding="utf8")
+
+
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--jobs", type=int, help="how many to write to --out")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--out", type=Path, help="folder; made if it is not there")
-    parser.add_argument("--keep", type=int, help="rewrite houses.jsonl with so many")
+    parser.add_argument("--keep", type=int, help="rewrite houses.jsonl and repairs.jsonl with so many")
     arguments = parser.parse_args()
     if arguments.keep:
-        lines = [json.dumps({"job": job, "truth": truth}, separators=(",", ":"), ensure_ascii=False)
-                 for job, truth in simulate(arguments.keep, KEPT_SEED)]
-        (HERE / "houses.jsonl").write_text("\n".join(lines) + "\n", encoding="utf8")
+        houses = simulate(arguments.keep, KEPT_SEED)
+        keep("houses.jsonl", [{"job": job, "truth": truth} for job, truth, _ in houses])
+        keep("repairs.jsonl", [repair for *_, repair in houses])
     if arguments.jobs:
         if arguments.out is None:
             parser.error("--jobs needs --out")
         arguments.out.mkdir(parents=True, exist_ok=True)
         width = max(4, 1 + int(math.log10(arguments.jobs)))
         with open(arguments.out / "truths.jsonl", "w", encoding="utf8") as truths:
-            for index, (job, truth) in enumerate(simulate(arguments.jobs, arguments.seed)):
+            for index, (job, truth, repair) in enumerate(simulate(arguments.jobs, arguments.seed)):
                 name = f"{index:0{width}}.json"
                 (arguments.out / name).write_text(json.dumps(job, indent=1, ensure_ascii=False) + "\n", encoding="utf8")
-                truths.write(json.dumps({"file": name} | truth) + "\n")
+                truths.write(json.dumps({"file": name} | truth | {"repair": repair}) + "\n")
 
 
 if __name__ == "__main__":

@@ -108,8 +108,9 @@ def _monthly_variance(time_constant):
     return 2.0 * time_constant / n * (1.0 - time_constant / n * (1.0 - math.exp(-n / time_constant)))
 
 
-def weather(rng, place, day_of_year):
-    """Daily mean temperature (C) and vapor pressure (Pa) for a run of days."""
+def weather(rng, place, day_of_year, off=None):
+    """Daily mean temperature (C) and vapor pressure (Pa) for a run of days, and how the house stands off its
+    station: degrees, and a factor on vapor pressure. They are drawn unless `off` gives them."""
     days = len(day_of_year)
     winter = 0.5 + 0.5 * np.cos(2 * np.pi * (day_of_year - 20.0) / 365.25)
     fast_sd = 2.5 + 2.0 * winter
@@ -121,10 +122,11 @@ def weather(rng, place, day_of_year):
     fast, slow = autoregressive(rng, days, FAST_DAYS), autoregressive(rng, days, SLOW_DAYS)
     own_fast, own_slow = autoregressive(rng, days, FAST_DAYS), autoregressive(rng, days, SLOW_DAYS)
     year_sd = through_the_year(place["st"], day_of_year)
-    mean = through_the_year(place["t"], day_of_year) + rng.normal(0.0, 0.5)
+    warmer, damper = off or (rng.normal(0.0, 0.5), 1.0 + rng.normal(0.0, 0.04))
+    mean = through_the_year(place["t"], day_of_year) + warmer
     temperature = mean + fast_sd * fast + rest(year_sd, fast_sd) * slow
 
-    vapor = through_the_year(place["e"], day_of_year) * (1.0 + rng.normal(0.0, 0.04))
+    vapor = through_the_year(place["e"], day_of_year) * damper
     year_cv = through_the_year(place["se"] / place["e"], day_of_year)
     fast_cv = 0.18 + 0.12 * winter
     with_t, alone = 0.7, math.sqrt(1.0 - 0.7**2)
@@ -134,4 +136,4 @@ def weather(rng, place, day_of_year):
     half_range = through_the_year(place["r"], day_of_year) / 2.0
     # Over a day of this range the air holds no more than the mean of its saturation.
     most = (saturation_pressure(temperature - half_range) + saturation_pressure(temperature + half_range)) / 2.0
-    return temperature, np.minimum(vapor, 0.97 * most)
+    return temperature, np.minimum(vapor, 0.97 * most), (warmer, damper)

@@ -38,7 +38,7 @@ def forecasts(answers, truths):
     records = []
     for index, (answer, truth) in enumerate(zip(answers, truths, strict=True)):
         calm = not any(section["still_wet"] for section in truth["sections"])
-        about = {key: value for key, value in truth.items() if key != "sections"}
+        about = {key: value for key, value in truth.items() if key not in ("sections", "repair")}
         for place, true in enumerate(truth["sections"]):
             said, bare = (answer[way]["sections"][place]["days"] for way in ("with", "without"))
             for step, day in enumerate(truth["horizons_days"]):
@@ -46,7 +46,7 @@ def forecasts(answers, truths):
                     continue
                 gap = true["mean_gap_mm"][step]
                 records.append({
-                    "job": index, "section": place, "day": day, "calm": calm, "meter": answer["meter"], "truth": about,
+                    "job": index, "section": place, "day": day, "calm": calm, "meter": answer["meter"], "truth": about, **answer["place"],
                     "gaps_read": answer["gaps_read"][place], "true_gap": gap, "change": gap - true["mean_gap_mm"][0],
                     "with": said[step][0] - said[0][0], "without": bare[step][0] - bare[0][0], "none": 0.0,
                     "level": said[step][0], "band": said[step][1:3],
@@ -88,6 +88,7 @@ def main():
         answers = list(pool.map(lambda pair: both(arguments.binary.resolve(), *pair), pairs))
     for answer, (job, truth) in zip(answers, pairs, strict=True):
         answer["meter"] = len(job["survey"].get("moistures", []))
+        answer["place"] = job["air"]["FromPlace"]["site"]["coordinates"] | {"species": job["surfaces"][0]["sections"][0]["board"]["species"]}
         answer["gaps_read"] = [sum(gap["surface"] == section["surface"] for gap in job["survey"]["gaps"])
                                for section in truth["sections"]]
     truths = [truth for _, truth in pairs]

@@ -8,6 +8,8 @@ CAUSES = ["wet_at_install", "seasonal", "weak_sealant", "framing_moved", "wetted
 EDGES = [0.0, 0.05, 0.2, 0.4, 0.6, 0.8, 0.95, 1.0]
 AHEAD = [60, 180, 360]
 WAYS = ("with", "without", "none")
+SPECIES = ["pine-eastern-white", "pine-western-white", "pine-ponderosa", "douglas-fir-coast", "cedar-western-redcedar",
+           "fir-white", "spruce-sitka", "yellow-poplar"]
 SLIVER = 5e-4
 """Figures are printed to 0.001 mm."""
 
@@ -20,6 +22,17 @@ SLICES = [
     ("not bonded", lambda r: "bonded_groups" not in r["truth"]["causes"]), ("wet at install", lambda r: "wet_at_install" in r["truth"]["causes"]),
     ("seasonal", lambda r: "seasonal" in r["truth"]["causes"]), ("section without a gap read", lambda r: r["gaps_read"] == 0),
     ("one or two gaps read", lambda r: 0 < r["gaps_read"] < 3), ("six gaps or more", lambda r: r["gaps_read"] >= 6),
+    ("wetted", lambda r: "wetted_and_dried" in r["truth"]["causes"]), ("line moved", lambda r: "framing_moved" in r["truth"]["causes"]),
+    ("weak sealant", lambda r: "weak_sealant" in r["truth"]["causes"]),
+    ("no meter", lambda r: r["meter"] == 0), ("one or two meter readings", lambda r: 0 < r["meter"] < 3),
+    ("three or more", lambda r: r["meter"] >= 3),
+    ("Europe", lambda r: r["longitude"] > -30), ("America, north of 44", lambda r: r["longitude"] < -30 and r["latitude"] >= 44),
+    ("America, 36 to 44", lambda r: r["longitude"] < -30 and 36 <= r["latitude"] < 44),
+    ("America, south of 36", lambda r: r["longitude"] < -30 and r["latitude"] < 36),
+    ("room keeps wood under 7.5 %", lambda r: r["truth"]["settles_at_pct"] < 7.5),
+    ("over 9.5 %", lambda r: r["truth"]["settles_at_pct"] > 9.5),
+    ("cooled", lambda r: r["truth"]["cooled"]), ("not cooled", lambda r: not r["truth"]["cooled"]),
+    *((name, lambda r, name=name: r["species"] == name) for name in SPECIES),
     ("back open", lambda r: r["truth"]["back"] == "open"), ("back tight", lambda r: r["truth"]["back"] == "tight"),
 ]
 
@@ -89,11 +102,17 @@ def _interval_row(name, part, unit):
 
 
 def slice_table(records):
-    """Kinds of jobs and sections, all three horizons together: where a fault sits."""
-    print("### By kind of job or section, 60 to 360 days\n")
+    """Kinds of jobs and sections, all three horizons together and each alone: where a fault sits."""
+    _slices(records, "60 to 360 days", lambda day: day > 0)
+    for ahead in AHEAD:
+        _slices(records, f"{ahead} days", lambda day, ahead=ahead: day == ahead)
+
+
+def _slices(records, title, when):
+    print(f"### By kind of job or section, {title}\n")
     rows = []
     for name, keep in SLICES:
-        part = [r for r in records if r["day"] > 0 and keep(r)]
+        part = [r for r in records if when(r["day"]) and keep(r)]
         if not part:
             continue
         jobs = [r["job"] for r in part]

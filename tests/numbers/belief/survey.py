@@ -158,8 +158,8 @@ def _physics_truth(world):
     sections = [{
         "surface": section["surface"], "section": section["section"], "joints": section["joints"],
         "install_pct": round(section["install"], 2),
-        "moisture_pct": [round(float(content.mean()), 2) for content in section["moisture"]],
-        "mean_gap_mm": [round(float(gaps.mean()), 3) for gaps in section["gaps"]],
+        "moisture_pct": [round(float(section["moisture"][day].mean()), 2) for day in HORIZONS],
+        "mean_gap_mm": [round(float(section["gaps"][day].mean()), 3) for day in HORIZONS],
         "still_wet": bool(section["surplus"].any()),
     } for section in world.sections]
     return {
