@@ -50,7 +50,7 @@ pub struct BeadCut {
     /// How it fares.
     pub fares: BeadState,
     /// What it is and how it is deformed.
-    form: Deformed,
+    form: Box<Deformed>,
 }
 
 /// A bead as it was laid, and how it is deformed now.
@@ -92,7 +92,7 @@ impl BeadCut {
     /// Its place that is past its class before all others when it is moved on, by the solver; on the right side of
     /// two alike. `None` where the boards touch before that, or it has let go already.
     pub fn goes_first(&self) -> Option<((f64, f64), Place)> {
-        let Deformed { laid, limit, shape, half, hollows: (face, back) } = self.form;
+        let Deformed { laid, limit, shape, half, hollows: (face, back) } = *self.form;
         if self.crack.is_some() || -limit > laid.gap * MOST_CLOSED {
             return None;
         }
@@ -246,7 +246,7 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     });
     let crack = (slit > 0.0).then(|| polygon(shape.crack(half, slit)));
     let limit = if opened < Length::ZERO { -limits.close_hidden } else { limits.open_hidden };
-    let form = Deformed { laid: laid.bead.section(laid.gap), limit, shape, half, hollows };
+    let form = Box::new(Deformed { laid: laid.bead.section(laid.gap), limit, shape, half, hollows });
     Some(BeadCut { section, crack, open: Length::m(slit), behind, fares, form })
 }
 
