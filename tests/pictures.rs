@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 
 use eframe::egui::{Key, Modifiers, Theme};
 use egui_kittest::kittest::Queryable as _;
-use egui_kittest::{Harness, SnapshotResults};
+use egui_kittest::{Harness, SnapshotOptions, SnapshotResults};
 use gapwright::app::App;
 use gapwright::assess::assess;
 use gapwright::job::{Catalog, Job, demo_job};
@@ -20,6 +20,13 @@ use gapwright::papers::{Paper, PaperWords, Papers, Templates};
 use gapwright::words::Words;
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
+
+/// How a picture is held against the one that was kept. Processors round differently, which may put the
+/// edge of a thin line one pixel over: as many pixels as that takes may differ, of the million each picture
+/// has.
+fn nearly() -> SnapshotOptions {
+    SnapshotOptions::new().max_failed_pixels(64)
+}
 
 #[test]
 #[ignore = "needs a Vulkan driver; .ci/run installs one"]
@@ -41,7 +48,9 @@ fn rooms_look_as_they_did() {
                 window.run();
                 window.remove_cursor();
                 window.run();
-                results.add(window.try_snapshot(format!("{}-{name}-{scale}", tab.to_lowercase())));
+                results.add(
+                    window.try_snapshot_options(format!("{}-{name}-{scale}", tab.to_lowercase()), &nearly()),
+                );
             }
             if scale > 1.0 {
                 continue;
@@ -52,10 +61,10 @@ fn rooms_look_as_they_did() {
             window.run();
             window.remove_cursor();
             window.run();
-            results.add(window.try_snapshot(format!("shape-{name}")));
+            results.add(window.try_snapshot_options(format!("shape-{name}"), &nearly()));
             window.key_press_modifiers(Modifiers::COMMAND, Key::H);
             window.run();
-            results.add(window.try_snapshot(format!("homeowner-{name}")));
+            results.add(window.try_snapshot_options(format!("homeowner-{name}"), &nearly()));
         }
     }
 }
@@ -82,7 +91,7 @@ fn beads_look_as_they_did() {
         window.run();
         window.remove_cursor();
         window.run();
-        results.add(window.try_snapshot(format!("beads-{name}")));
+        results.add(window.try_snapshot_options(format!("beads-{name}"), &nearly()));
     }
 }
 
