@@ -17,7 +17,7 @@ use gapwright::assess::assess;
 use gapwright::job::{Catalog, Job, demo_job};
 use gapwright::measure::Units;
 use gapwright::papers::{Paper, PaperWords, Papers, Templates};
-use gapwright::words::Words;
+use gapwright::words::{Language, Words};
 
 const ROOMS: [&str; 7] = ["Measure", "Why", "Options", "Price", "Papers", "Follow-up", "Catalog"];
 
@@ -155,6 +155,43 @@ fn rooms_in_the_made_up_language() {
             draw(&mut window, &format!("homeowner-{page}"));
             window.key_press(Key::ArrowRight);
             window.run();
+        }
+    }
+}
+
+/// Draws every room as a small window shows it at each of four steps of zoom, light in inches and dark in Spanish and
+/// millimeters, to be looked at likewise.
+#[test]
+#[ignore = "needs a Vulkan driver; .ci/run installs one"]
+fn rooms_with_little_room() {
+    let folder = folder();
+    let spanish = Language::of("es-US").expect("it is part of the program");
+    for step in 0..=4_u8 {
+        let zoom = 1.0 + f32::from(step) / 10.0;
+        for (theme, units, language) in [
+            (Theme::Light, Units::Inches, Language::us_english()),
+            (Theme::Dark, Units::Millimeters, spanish),
+        ] {
+            let mut window = Harness::builder()
+                .with_size([1024.0 / zoom, 700.0 / zoom])
+                .with_pixels_per_point(zoom)
+                .wgpu()
+                .build_eframe(|cc| App::for_test(&cc.egui_ctx, Job { units, ..demo_job() }));
+            window.ctx.set_theme(theme);
+            window.state_mut().speak(language);
+            window.run();
+            let words = Words::new(language, units, "$");
+            for (at, room) in ROOMS.into_iter().enumerate() {
+                let message = format!("tab-{}", room.to_lowercase());
+                let name = words.text(&message);
+                window.get_all_by_label(&name).next().expect("the room is in the bar").click();
+                window.run();
+                window.remove_cursor();
+                window.run();
+                let picture = window.render().expect("it is drawn");
+                let path = folder.join(format!("{}-{at}-{room}-{step}.png", language.tag()));
+                picture.save(path).expect("the picture can be written");
+            }
         }
     }
 }

@@ -13,8 +13,11 @@ use super::view::{Selected, Tab};
 use super::widgets::text_width;
 use crate::assess::{Confidence, EntryPlace, MissingEntry, Verdict};
 use crate::job::Severity;
+use crate::job::fields::{self, At};
 use crate::words::{self, say};
 
+/// So many missing entries have room in a small window.
+const MOST_MISSING: usize = 3;
 /// Height of the second and the third line.
 const LINE: f32 = 20.0;
 
@@ -41,7 +44,7 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: 
                 ui.horizontal(|ui| cost(ui, context, &verdict));
                 ui.horizontal(|ui| how_sure(ui, context, &verdict));
             } else {
-                ui.horizontal(|ui| missing(ui, context, &verdict));
+                ui.horizontal_wrapped(|ui| missing(ui, context, &verdict));
             }
         });
     });
@@ -106,13 +109,18 @@ fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
 fn others_that_help(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let missing = context.assessment.answer.missing.iter().copied();
     let others: Vec<MissingEntry> = missing.filter(|entry| Some(*entry) != verdict.helps_most).collect();
+    behind_a_link(ui, context, &others);
+}
+
+/// More entries, behind a link that tells how many.
+fn behind_a_link(ui: &mut Ui, context: &mut WindowContext<'_>, others: &[MissingEntry]) {
     if others.is_empty() {
         return;
     }
     let more = ui.add(link(context, &say!(context.words, "answer-more", count = others.len())));
     Popup::from_toggle_button_response(&more).show(|ui| {
         for entry in others {
-            entry_link(ui, context, entry);
+            entry_link(ui, context, *entry);
         }
     });
 }
@@ -128,12 +136,15 @@ fn from_the_left(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     ui.with_layout(Layout::left_to_right(Align::Center), add);
 }
 
-/// What must be entered before there is a recommendation.
+/// What must be entered before there is a recommendation: as much as the two lines have room for, and the rest
+/// behind a link.
 fn missing(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
-    ui.add(soft(context, &context.words.text("answer-missing")));
-    for entry in &verdict.missing {
+    ui.label(RichText::new(context.words.text("answer-missing")).color(context.palette.soft));
+    let (first, others) = verdict.missing.split_at(verdict.missing.len().min(MOST_MISSING));
+    for entry in first {
         entry_link(ui, context, *entry);
     }
+    behind_a_link(ui, context, others);
 }
 
 /// What is missing, as a link to where it is entered.
@@ -156,6 +167,10 @@ fn link(context: &WindowContext<'_>, text: &str) -> Link {
 fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
     if matches!(missing, MissingEntry::WrongEntries(_)) {
         return go_to_first_error(context);
+    }
+    if let MissingEntry::DoubtedGap(doubted) = missing {
+        let at = Some(At::index(doubted.index));
+        return context.push(Command::GoToField(Destination { field: &fields::GAP_WIDTH, at, item: None }));
     }
     let tab = match missing.place() {
         EntryPlace::TimedSection => Tab::Price,

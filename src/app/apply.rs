@@ -15,6 +15,7 @@ use super::{App, entry, joint_bar, time_line};
 use crate::assess::EntryPlace;
 use crate::export::DraftPapers;
 use crate::job::fields::{self, At};
+use crate::job::photo_folder;
 use crate::words::{Arg, say};
 
 impl App {
@@ -67,7 +68,8 @@ impl App {
                 let words = self.languages.paper_words(&job);
                 let drafts = if self.view.papers.drafts { DraftPapers::Write } else { DraftPapers::HoldBack };
                 let unread = self.session.document.unread.clone();
-                self.send(BackgroundTask::WritePapers(folder, job, unread, templates, words, drafts));
+                let photos = self.session.document.path.as_deref().map(photo_folder);
+                self.send(BackgroundTask::WritePapers(folder, photos, job, unread, templates, words, drafts));
             }
             Command::Language(audience, language) => {
                 self.languages.set(audience, language);

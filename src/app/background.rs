@@ -31,7 +31,8 @@ pub(super) enum BackgroundTask {
     ReadWeather(PathBuf),
     GuessLogger(PathBuf),
     ReadLogger(Box<LoggerImport>),
-    WritePapers(PathBuf, Arc<Job>, Vec<Problem>, Templates, PaperWords, DraftPapers),
+    /// Into a folder; with the folder of the job's photos, if it has a file.
+    WritePapers(PathBuf, Option<PathBuf>, Arc<Job>, Vec<Problem>, Templates, PaperWords, DraftPapers),
     WriteRecord(PathBuf, Arc<Job>, Vec<Problem>, PaperWords),
     Learn(PathBuf),
 }
@@ -129,9 +130,9 @@ fn run((number, task): (u64, BackgroundTask), wanted: &AtomicU64) -> (u64, Outco
             let read = air_import::read(&import);
             Outcome::Logger(import, read)
         }
-        BackgroundTask::WritePapers(folder, job, unread, templates, words, drafts) => {
+        BackgroundTask::WritePapers(folder, photos, job, unread, templates, words, drafts) => {
             let assessment = assess_job(job);
-            let papers = Papers::of_file(&assessment, &unread, templates, &words);
+            let papers = Papers::of_file(&assessment, &unread, templates, &words).with_photos_in(photos);
             let written = papers_to(&folder, (&assessment, &unread), &papers, &words, drafts, canceled);
             Outcome::Papers(folder, written)
         }
@@ -222,7 +223,7 @@ impl App {
             Outcome::Papers(folder, written) => self.papers_written(ctx, folder, written),
         };
         if let Err(error) = taken {
-            self.fault(error);
+            self.file_fault(error);
         }
     }
 

@@ -1,7 +1,7 @@
 //! A strip of boards as they are seen, with their joints many times as wide, on the day shown: sealed or
 //! open, and what became of the beads.
 
-use eframe::egui::{Align2, Color32, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+use eframe::egui::{Align2, Color32, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 use super::context::WindowContext;
 use super::drawing::MAGNIFIED;
@@ -15,14 +15,18 @@ use crate::words::{Arg, say};
 
 /// Boards shown at most.
 const BOARDS: usize = 12;
+/// What stands between the parts of the caption.
+const DOT: &str = " · ";
+/// Height of a turn of a crack, points.
+const CRACK_TURN: f32 = 7.0;
 /// Room under the boards for what they are.
 const CAPTION: f32 = 18.0;
 
 /// A joint as it is on the day shown.
 struct ShownJoint {
     gap: Length,
-    /// How its bead fares, if it has one.
-    bead: Option<BeadState>,
+    /// How its bead fares, if it has one, and whether the paint over it is cracked.
+    bead: Option<(BeadState, bool)>,
     selected: bool,
 }
 
@@ -54,13 +58,25 @@ pub(super) fn board_strip(ui: &mut Ui, context: &WindowContext<'_>, height: f32)
     let count = Arg::Number((joints.len() + 1) as f64, 0);
     let times = Arg::Number(MAGNIFIED.into(), 0);
     let caption = say!(context.words, "strip-caption", count = count, section = &section.name, times = times);
+    let caption = [caption].into_iter().chain(failed(context, &joints)).collect::<Vec<_>>().join(DOT);
     let galley = fitted(&painter, caption.as_str(), theme::note(), context.palette.soft, (rect.width(), 1));
     let place = Align2::LEFT_BOTTOM.anchor_size(rect.left_bottom(), galley.size());
     painter.galley(place.min, galley, context.palette.soft);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &caption));
 }
 
-/// A joint: a thin line where it is shut, a dark gap where it is open, filled where it is sealed.
+/// What failed: at how many joints the bead is torn or squeezed out, and at how many more the paint is cracked.
+fn failed(context: &WindowContext<'_>, joints: &[ShownJoint]) -> Vec<String> {
+    let beads = || joints.iter().filter_map(|joint| joint.bead);
+    let torn = beads().filter(|(bead, _)| bead.shows()).count();
+    let cracked = beads().filter(|(bead, cracked)| *cracked && !bead.shows()).count();
+    let torn = (torn > 0).then(|| say!(context.words, "strip-torn", count = torn));
+    let cracked = (cracked > 0).then(|| say!(context.words, "strip-paint-cracked", count = cracked));
+    torn.into_iter().chain(cracked).collect()
+}
+
+/// A joint: a thin line where it is shut, a dark gap where it is open, filled where it is sealed; a crack in
+/// the paint over it.
 fn paint_joint(
     painter: &eframe::egui::Painter,
     context: &WindowContext<'_>,
@@ -71,15 +87,21 @@ fn paint_joint(
     let palette = context.palette;
     let gap = Rect::from_center_size(pos2(x, boards.center().y), vec2(wide.max(1.0), boards.height() - 2.0));
     let fill: Color32 = match joint.bead {
-        Some(bead) if bead.shows() => palette.error,
+        Some((bead, _)) if bead.shows() => palette.error,
         Some(_) => palette.bead,
         None => palette.gap_high,
     };
     painter.rect_filled(gap, 0, fill);
-    if joint.bead.is_some_and(BeadState::shows) {
-        // A bead that let go is open beside its middle.
-        let slit = Rect::from_center_size(gap.center(), vec2((0.3 * wide).max(1.0), gap.height()));
-        painter.rect_filled(slit, 0, palette.void);
+    match joint.bead {
+        Some((bead, _)) if bead.shows() => {
+            // A bead that let go is open beside its middle.
+            let slit = Rect::from_center_size(gap.center(), vec2((0.3 * wide).max(1.0), gap.height()));
+            painter.rect_filled(slit, 0, palette.void);
+        }
+        Some((_, true)) => {
+            painter.add(crack(gap, Stroke::new(1.2, palette.error)));
+        }
+        _ => {}
     }
     if joint.selected {
         painter.rect_stroke(
@@ -89,6 +111,17 @@ fn paint_joint(
             eframe::egui::StrokeKind::Outside,
         );
     }
+}
+
+/// A hairline down the middle of a bead: the paint over it is cracked.
+fn crack(gap: Rect, stroke: Stroke) -> Shape {
+    let turns = (gap.height() / CRACK_TURN).ceil().max(1.0);
+    let reach = (0.2 * gap.width()).clamp(0.6, 2.0);
+    let at = |turn: u8| {
+        let side = if turn.is_multiple_of(2) { -reach } else { reach };
+        pos2(gap.center().x + side, gap.top() + gap.height() * f32::from(turn) / turns)
+    };
+    Shape::line((0..=turns as u8).map(at).collect(), stroke)
 }
 
 /// Joints between boards of the section in their order: around the selected one, else from the first on.
@@ -110,13 +143,9 @@ fn joints(context: &WindowContext<'_>, state: &SectionState) -> Vec<ShownJoint> 
     let middle = all.iter().position(|joint| is_selected(joint)).unwrap_or(0);
     let shown = (BOARDS - 1).min(all.len());
     let from = middle.saturating_sub(shown / 2).min(all.len() - shown);
-    let seal_day = i64::try_from(assessment.seal_day).unwrap_or(0);
-    let bead = assessment.bead(state).filter(|_| day >= seal_day);
     let of = |joint: &JointState| {
         let gap = assessment.gap_at(state, Some(joint), day).unwrap_or_default();
-        let sealed = assessment.gap_at(state, Some(joint), seal_day).unwrap_or_default();
-        let bead = bead.filter(|_| joint.treated && sealed >= assessment.job.plan.narrowest);
-        let bead = bead.map(|bead| BeadState::of(&bead.limits(sealed), gap - sealed));
+        let bead = assessment.bead_on(state, Some(joint), day).filter(|_| joint.treated);
         ShownJoint { gap, bead, selected: is_selected(joint) }
     };
     all[from..from + shown].iter().map(|joint| of(joint)).collect()

@@ -53,7 +53,7 @@ impl App {
     pub(super) fn export_prices(&mut self, path: &Path) {
         match save_prices(&self.figures(), path) {
             Ok(()) => self.tell(say!(self.words(), "prices-exported", path = &path.display().to_string())),
-            Err(error) => self.fault(error.say(&self.words())),
+            Err(error) => self.file_fault(error.say(&self.words())),
         }
     }
 
@@ -75,7 +75,7 @@ impl App {
     pub(super) fn offer_prices(&mut self, path: &Path) {
         match load_prices(path) {
             Ok(catalog) => self.offer(path.display().to_string(), catalog),
-            Err(error) => self.fault(error.say(&self.words())),
+            Err(error) => self.file_fault(error.say(&self.words())),
         }
     }
 

@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use super::air_import::LoggerImport;
 use super::languages::Audience;
 use super::lead::Destination;
-use super::pick::Purpose;
+use super::pick::{Form, Purpose};
 use super::view::{Selected, Tab, Tool};
 use crate::assess::EntryPlace;
 use crate::job::Job;
@@ -158,26 +158,28 @@ pub enum Picture {
 impl Purpose {
     /// What is done with the path that was asked for.
     pub fn command(self, path: PathBuf) -> Command {
+        let path = self.target(path);
         match self {
             Self::Open => Command::OpenPath(path),
-            Self::Save => Command::SavePath(with_extension(path)),
+            Self::Save => Command::SavePath(path),
             Self::Papers => Command::WritePapersTo(path),
             Self::Record => Command::WriteRecordTo(path),
             Self::Weather => Command::TakeWeather(path),
             Self::Logger => Command::AskLogger(path),
             Self::ImportPrices => Command::OfferPrices(path),
-            Self::ExportPrices => Command::ExportPricesTo(with_extension(path)),
+            Self::ExportPrices => Command::ExportPricesTo(path),
             Self::Finished => Command::LearnFrom(path),
             Self::Photo => Command::TakePhoto(path),
             Self::Logo => Command::TakeLogo(path),
             Self::Outlines => Command::TakeOutlines(path),
         }
     }
-}
 
-/// A job's file ends in `.ron`, unless another ending was typed.
-fn with_extension(path: PathBuf) -> PathBuf {
-    if path.extension().is_some() { path } else { path.with_extension("ron") }
+    /// The path that is used: what is saved ends in `.ron`, unless another ending was typed.
+    pub fn target(self, path: PathBuf) -> PathBuf {
+        let ends = self.form() != Form::SaveFile || path.extension().is_some();
+        if ends { path } else { path.with_extension("ron") }
+    }
 }
 
 /// What is to be done with a file that was dropped on the window, by its kind.

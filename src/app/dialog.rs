@@ -8,13 +8,11 @@ use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, channel};
 use std::time::{Duration, Instant};
 
-use eframe::egui::{
-    Align, Context, Frame, Id, Key, Layout, Margin, Modal, RichText, TextEdit, Ui, ViewportCommand,
-};
+use eframe::egui::{Align, Context, Frame, Id, Layout, Margin, Modal, RichText, Ui, ViewportCommand};
 
 use super::autosave::Lost;
 use super::command::Command;
-use super::entry::select_all;
+use super::path_field::PathQuestion;
 use super::pick::{Form, Purpose};
 use super::{After, App};
 use crate::words::{Words, say};
@@ -27,7 +25,7 @@ pub(super) enum Dialog {
     /// What to do with unsaved changes before this; before closing if it is `None`.
     Unsaved(Option<Command>),
     /// Where a file is.
-    Path { purpose: Purpose, text: String },
+    Path(PathQuestion),
     /// What to do with unsaved work of windows that did not close.
     Lost(Vec<Lost>),
     /// Whether to save over a file that someone else changed.
@@ -36,7 +34,7 @@ pub(super) enum Dialog {
 
 impl Dialog {
     pub(super) fn path(purpose: Purpose, start: &Path) -> Self {
-        Self::Path { purpose, text: start.display().to_string() }
+        Self::Path(PathQuestion::new(purpose, start))
     }
 }
 
@@ -108,14 +106,7 @@ impl App {
             Dialog::Unsaved(then) => self.unsaved_ui(ctx, then, commands),
             Dialog::Lost(lost) => self.lost_ui(ctx, lost),
             Dialog::Changed(path) => self.changed_ui(ctx, path, commands),
-            Dialog::Path { purpose, text } => {
-                let open = path_ui(ctx, &self.words(), purpose, text, commands);
-                if open.is_none() && commands.is_empty() {
-                    // Not saved after all: nothing is to go on.
-                    self.prompts.after_save = None;
-                }
-                open
-            }
+            Dialog::Path(asked) => self.path_ui(ctx, asked, commands).map(Dialog::Path),
         }
     }
 
@@ -258,58 +249,13 @@ impl App {
     }
 }
 
-fn path_ui(
-    ctx: &Context,
-    words: &Words,
-    purpose: Purpose,
-    mut text: String,
-    commands: &mut Vec<Command>,
-) -> Option<Dialog> {
-    let mut done = None;
-    let message = purpose.message();
-    let modal = modal("path", ctx).show(ctx, |ui| {
-        ui.set_width(440.0);
-        ui.heading(words.text(message));
-        ui.label(RichText::new(words.text("pick-by-typing")).weak());
-        ui.horizontal(|ui| {
-            let label = ui.label(words.text(&format!("{message}.field")));
-            let field =
-                ui.add(TextEdit::singleline(&mut text).desired_width(f32::INFINITY)).labelled_by(label.id);
-            if field.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
-                done = Some(true);
-            } else if ui.memory(|memory| memory.focused().is_none()) {
-                field.request_focus();
-            }
-            if field.gained_focus() {
-                select_all(ui, field.id, &text);
-            }
-        });
-        buttons(ui, |ui| {
-            if ui.button(words.text(&format!("{message}.button"))).clicked() {
-                done = Some(true);
-            }
-            if ui.button(words.text("cancel")).clicked() {
-                done = Some(false);
-            }
-        });
-    });
-    match done {
-        Some(true) if !text.trim().is_empty() => {
-            commands.push(purpose.command(PathBuf::from(text.trim())));
-            None
-        }
-        Some(false) => None,
-        _ if modal.should_close() => None,
-        _ => Some(Dialog::Path { purpose, text }),
-    }
-}
-
 /// A question with room around it.
 pub(super) fn modal(name: &'static str, ctx: &Context) -> Modal {
     Modal::new(Id::unique(name)).frame(Frame::popup(&ctx.global_style()).inner_margin(Margin::same(16)))
 }
 
-fn buttons(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+/// The buttons that answer a question.
+pub(super) fn buttons(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     ui.add_space(6.0);
     ui.with_layout(Layout::right_to_left(Align::Center), add);
 }

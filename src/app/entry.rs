@@ -61,17 +61,16 @@ pub fn entry_with_id<T>(
     width: f32,
     read: impl FnOnce(&str) -> Result<T, String>,
 ) -> Entered<T> {
-    entry_for(ui, id, id, name, shown, width, read)
+    entry_for(ui, (id, id), name, (shown, ""), width, read)
 }
 
 /// [`entry_with_id`] that serves several values in turn, each with a slot of its own: what was refused
-/// for one stays with it.
+/// for one stays with it. Where nothing stands in it, `hint` tells what counts instead.
 pub fn entry_for<T>(
     ui: &mut Ui,
-    id: Id,
-    slot: Id,
+    (id, slot): (Id, Id),
     name: &str,
-    shown: &str,
+    (shown, hint): (&str, &str),
     width: f32,
     read: impl FnOnce(&str) -> Result<T, String>,
 ) -> Entered<T> {
@@ -86,6 +85,7 @@ pub fn entry_for<T>(
     let mut field = TextEdit::singleline(&mut typed.text)
         .id(id)
         .desired_width(width)
+        .hint_text(hint)
         // A cell of a table would offer less.
         .min_size(vec2(width, 0.0));
     if typed.error.is_some() {

@@ -138,14 +138,18 @@ impl WindowContext<'_> {
     ) {
         self.row(ui, field, |context, ui, label| {
             let combo = ComboBox::from_id_salt(field.id)
-                .selected_text(context.words.name_of(entries, now))
+                .selected_text(match now {
+                    "" => context.words.text("list-choose"),
+                    now => context.words.name_of(entries, now),
+                })
                 .width(PICK_WIDTH.min(ui.available_width()))
                 .close_behavior(closes(entries.len()))
                 .truncate();
             let present = position(entries, now);
             let response = combo.show_ui(ui, |ui| {
                 let all: Vec<_> = entries.iter().map(|entry| context.words.called(entry.name())).collect();
-                let chosen = names(ui, context.words, &all, present);
+                let sold_as = |place: usize| entries[place].sold_as().to_vec();
+                let chosen = names(ui, context.words, (&all, &sold_as), present);
                 if let Some(place) = chosen.filter(|place| present != Some(*place)) {
                     let key = entries[place].key().to_owned();
                     context.edit(format!("field-{}", field.id), move |job| set(job, key));

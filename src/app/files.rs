@@ -8,6 +8,7 @@ use eframe::egui::{Context, ViewportCommand};
 use super::command::Command;
 use super::dialog::Dialog;
 use super::document::Document;
+use super::path_field::PathQuestion;
 use super::pick::Purpose;
 use super::view::{Tab, View};
 use super::{After, App, Toast, autosave, entry};
@@ -71,11 +72,11 @@ impl App {
                 }
             }
             Err(error) => {
-                self.fault(error.say(&self.words()));
                 if self.services.dialogs.is_none() || !path.exists() {
                     // A path that was mistyped is put right, not typed again.
-                    self.prompts.dialog = Some(Dialog::path(Purpose::Open, path));
+                    self.prompts.tried = Some(PathQuestion::new(Purpose::Open, path));
                 }
+                self.file_fault(error.say(&self.words()));
             }
         }
     }
@@ -157,8 +158,10 @@ impl App {
                 }
             }
             Err(error) => {
-                self.prompts.after_save = None;
-                self.fault(error.say(&self.words()));
+                if self.prompts.tried.is_none() {
+                    self.prompts.after_save = None;
+                }
+                self.file_fault(error.say(&self.words()));
             }
         }
     }

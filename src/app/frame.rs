@@ -8,13 +8,14 @@ use eframe::egui::{self, CentralPanel, Frame, Id, Margin, Panel, Pos2, Ui, vec2}
 use super::context::WindowContext;
 use super::view::Tab;
 use super::{
-    answer_line, board_strip, drawing, joint_bar, joint_section, start_page, tabs, time_line, top_bar,
+    answer_line, board_strip, drawing, gap_question, joint_bar, joint_section, start_page, tabs, time_line,
+    top_bar,
 };
 
 /// Room for three lines of the answer.
 const ANSWER: f32 = 94.0;
 /// Room for one line of it, on a small screen or zoomed in.
-const FOLDED_ANSWER: f32 = 42.0;
+const FOLDED_ANSWER: f32 = 36.0;
 /// Below this height of the window the answer folds to one line.
 const LOW: f32 = 560.0;
 /// Below this width a pane beside the main one goes under it.
@@ -32,8 +33,8 @@ pub(super) fn frame(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let bar = Frame::new().fill(palette.ground).inner_margin(Margin::symmetric(10, 6));
     Panel::top("top bar").frame(bar).show(ui, |ui| top_bar::top_bar(ui, context));
     let folded = ui.ctx().content_rect().height() < LOW;
-    let answer = Frame::new().fill(palette.raised).inner_margin(Margin::symmetric(14, 7));
-    let height = if folded { FOLDED_ANSWER } else { ANSWER };
+    let (height, margin) = if folded { (FOLDED_ANSWER, 4) } else { (ANSWER, 7) };
+    let answer = Frame::new().fill(palette.raised).inner_margin(Margin::symmetric(14, margin));
     Panel::top("answer").frame(answer).exact_size(height).show(ui, |ui| {
         answer_line::answer_line(ui, context, folded);
     });
@@ -70,6 +71,7 @@ fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
         }
     });
     context.view.canvas.area = Some(middle.response.rect);
+    gap_question::over_drawing(ui, context, middle.response.rect);
 }
 
 /// The joint through time; beside it the causes and what speaks for them.

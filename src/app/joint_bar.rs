@@ -15,6 +15,9 @@ use crate::surface::{Joint, JointKind};
 use crate::survey::{Failure, GapReading};
 use crate::words::{Arg, Say as _, Words, say};
 
+/// Room for the name of one joint.
+const NAME_WIDTH: f32 = 74.0;
+
 pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.horizontal(|ui| {
         ui.set_min_height(26.0);
@@ -63,7 +66,7 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 }
             }
         };
-        ui.label(RichText::new(name).strong());
+        joint_name(ui, name);
         gap_field(ui, context, &selected);
         failure(ui, context, &selected);
         if ui.button(context.words.text("cmd-next-joint")).clicked() {
@@ -73,6 +76,12 @@ pub(super) fn joint_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             eframe::egui::Label::new(RichText::new(story(context)).color(context.palette.soft)).truncate(),
         );
     });
+}
+
+/// Which joint it is. Names of joints differ in width; what stands beside them does not move for it.
+fn joint_name(ui: &mut Ui, name: String) {
+    let shown = ui.label(RichText::new(name).strong()).rect.width();
+    ui.add_space((NAME_WIDTH - shown).max(0.0));
 }
 
 /// The last reading of a joint.
@@ -104,7 +113,7 @@ fn gap_field(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) 
     // One field for all joints, so that it keeps the keyboard while joints change.
     let id = Id::unique("gap field");
     let slot = id.with((selected.surface, &selected.joint, context.view.selection.more.len()));
-    let field = entry_for(ui, id, slot, &words.text("joint-bar-gap-field"), &shown, 74.0, |text| {
+    let field = entry_for(ui, (id, slot), &words.text("joint-bar-gap-field"), (&shown, ""), 74.0, |text| {
         if text.trim().is_empty() {
             return Ok(None);
         }
@@ -168,29 +177,37 @@ fn set_gap(context: &mut WindowContext<'_>, selected: &Selected, width: Option<L
 }
 
 fn failure(ui: &mut Ui, context: &mut WindowContext<'_>, selected: &Selected) {
-    let Some(assessment) = reading(context, selected).map(|reading| reading.failed) else { return };
-    let combo =
-        ComboBox::from_id_salt("failed how").selected_text(assessment.say(context.words)).width(130.0);
-    let response = combo.show_ui(ui, |ui| {
-        for choice in Failure::ALL {
-            if ui.selectable_label(assessment == choice, choice.say(context.words)).clicked() {
-                let (surface, joints) = (selected.surface, all_selected(context, selected));
-                context.edit("undo-failure", move |job| {
-                    let surface = job.surfaces.get(surface).map(|s| s.name.clone());
-                    let of_surface = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref();
-                    for gap in job.survey.gaps.iter_mut().filter(of_surface) {
-                        if joints.contains(&gap.joint) {
-                            gap.failed = choice;
-                        }
-                    }
-                });
+    // There before there is a reading, too, so that nothing beside it moves when one is typed.
+    let noted = reading(context, selected).map(|reading| reading.failed);
+    let shown = noted.unwrap_or_default().say(context.words);
+    let response = ui.add_enabled_ui(noted.is_some(), |ui| {
+        let combo = ComboBox::from_id_salt("failed how").selected_text(shown).width(130.0).truncate();
+        combo.show_ui(ui, |ui| {
+            for choice in Failure::ALL {
+                if ui.selectable_label(noted == Some(choice), choice.say(context.words)).clicked() {
+                    set_failure(context, selected, choice);
+                }
             }
-        }
+        })
     });
     response
+        .inner
         .response
         .on_hover_text(context.words.text("field-gap-failure.hint"))
         .accessible_name(context.words.text("field-gap-failure"));
+}
+
+fn set_failure(context: &mut WindowContext<'_>, selected: &Selected, choice: Failure) {
+    let (surface, joints) = (selected.surface, all_selected(context, selected));
+    context.edit("undo-failure", move |job| {
+        let surface = job.surfaces.get(surface).map(|s| s.name.clone());
+        let of_surface = |gap: &&mut GapReading| Some(&gap.surface) == surface.as_ref();
+        for gap in job.survey.gaps.iter_mut().filter(of_surface) {
+            if joints.contains(&gap.joint) {
+                gap.failed = choice;
+            }
+        }
+    });
 }
 
 fn story(context: &WindowContext<'_>) -> String {

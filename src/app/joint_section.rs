@@ -1,14 +1,15 @@
 //! The cut through one joint on the day shown: boards, tongue, V and bead, to scale and enlarged.
 
 use eframe::egui::{
-    Align, Align2, Button, Color32, FontId, Id, Label, Layout, Mesh, Painter, Rect, RichText, Role, Sense,
-    Shape, Stroke, StrokeKind, TextWrapMode, Ui, WidgetInfo, pos2, vec2,
+    Align, Align2, Button, Color32, FontId, Id, Label, Layout, Mesh, Painter, Pos2, Rect, RichText, Role,
+    Sense, Shape, Stroke, StrokeKind, TextWrapMode, Ui, WidgetInfo, pos2, vec2,
 };
 use geo::{BoundingRect as _, Polygon, TriangulateEarcut as _};
 
 use super::bead_handles::{Scale, bead_handles};
 use super::context::WindowContext;
 use super::theme::{self, Palette};
+use super::time_line;
 use super::widgets::fitted;
 use crate::assess::{RepairOption, Still};
 use crate::joint::{BeadCut, BeadState, Cut};
@@ -29,6 +30,8 @@ const STILL_HEIGHT: f32 = 130.0;
 const STRIP_HEIGHT: f32 = 84.0;
 /// Radius of the ring around the place of a bead that goes first.
 const RING: f32 = 6.0;
+/// Thickness at which a paint film is drawn, points.
+const FILM: f32 = 2.0;
 /// Boards are drawn so far to either side.
 const REACH: Length = Length::mm(72.0);
 
@@ -53,14 +56,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
         painter.circle_stroke(scale.at([at.0, at.1]), RING, ring);
     }
     let (words, color) = match &cut.bead {
-        Some(bead) => (
-            bead.fares.say(context.words),
-            match (bead.fares.shows(), bead.fares.holds()) {
-                (true, _) => context.palette.error,
-                (false, true) => context.palette.good,
-                (false, false) => context.palette.warn,
-            },
-        ),
+        Some(bead) => state_of(context, bead),
         None if usize::try_from(context.day()).map_or(true, |day| day < context.assessment.seal_day) => {
             (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
         }
@@ -75,6 +71,10 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     };
     let words = hint_of_form(context).filter(|_| close_up).unwrap_or(words);
     let gap = context.words.figures().length(gap);
+    let gap = match time_line::name_of_day(context) {
+        Some(name) => say!(context.words, "section-gap-named", gap = &gap, name = &name),
+        None => gap,
+    };
     let room = rect.width() - 20.0;
     let text = |at, align: Align2, words: &str, font, color, size| {
         let galley = fitted(&painter, words, font, color, size);
@@ -102,6 +102,19 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let name = say!(context.words, "section-name", gap = &gap, state = &words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &name));
     response.on_hover_text(context.words.text("section-view.hint"));
+}
+
+/// How a bead and the paint over it fare, in words and a color.
+fn state_of(context: &WindowContext<'_>, bead: &BeadCut) -> (String, Color32) {
+    let state = bead.fares.say(context.words);
+    match (bead.fares.shows(), bead.fares.holds()) {
+        (true, _) => (state, context.palette.error),
+        _ if bead.paint_cracked => {
+            (say!(context.words, "section-paint-cracked", state = &state), context.palette.error)
+        }
+        (false, true) => (state, context.palette.good),
+        (false, false) => (state, context.palette.warn),
+    }
 }
 
 /// Whether the bead is shown close up, with handles.
@@ -215,6 +228,26 @@ fn bead_color(palette: &Palette, fares: BeadState) -> Color32 {
     palette.bead.lerp_to_gamma(palette.warn, share.clamp(0.0, 1.0))
 }
 
+/// The paint film over a bead as a line along its face; where it is cracked, it has a break in the middle.
+fn paint_film(painter: &Painter, palette: &Palette, bead: &BeadCut, face: &[Pos2]) {
+    let film = |points: &[Pos2], color| {
+        painter.add(Shape::line(points.to_vec(), Stroke::new(FILM, color)));
+    };
+    let middle = face.len() / 2;
+    if !bead.paint_cracked || face.len() < 3 {
+        return film(face, palette.ink);
+    }
+    let broken = 0.5 * (FILM + (face[middle + 1].x - face[middle - 1].x).abs() * 0.5);
+    let lip = |from: Pos2, to: Pos2| to + (from - to).normalized() * broken;
+    let (left, right) = (lip(face[0], face[middle]), lip(face[face.len() - 1], face[middle]));
+    film(&[&face[..middle], &[left][..]].concat(), palette.error);
+    film(&[&[right][..], &face[middle + 1..]].concat(), palette.error);
+    // The lips of the crack curl up.
+    for (lip, out) in [(left, -1.0), (right, 1.0)] {
+        painter.line_segment([lip, lip + vec2(out, -2.0) * FILM], Stroke::new(FILM, palette.error));
+    }
+}
+
 /// The face is up on screen, with so much room above and below for what is said; close up, only what is near the
 /// bead is to be seen.
 fn paint(
@@ -250,6 +283,8 @@ fn paint(
             fill(behind, palette.trim);
         }
         fill(&bead.section, bead_color(palette, bead.fares));
+        let face: Vec<Pos2> = bead.face().map(|(x, y)| at([x, y])).collect();
+        paint_film(painter, palette, bead, &face);
     }
     if let Some(cover) = cover {
         let (low, high) = (at([cover.min().x, cover.min().y]), at([cover.max().x, cover.max().y]));

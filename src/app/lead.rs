@@ -6,6 +6,7 @@
 
 use eframe::egui::{Align, Context, Id, Response};
 
+use super::hold;
 use crate::job::fields::{At, Field, Item};
 use crate::job::{Place, Problem};
 
@@ -110,6 +111,7 @@ pub(super) fn next_takes_focus(ctx: &Context) {
 
 /// Gives the keyboard to this widget if it is drawn for the entry that is sought.
 pub(super) fn take_focus(widget: &Response) {
+    hold::note(widget);
     if widget.ctx.data_mut(|data| data.remove_temp::<()>(reached_id())).is_some() {
         widget.request_focus();
         widget.scroll_to_me(Some(Align::Center));

@@ -36,7 +36,9 @@ mod field_place;
 mod files;
 mod fold;
 mod frame;
+mod gap_question;
 mod glossary;
+mod hold;
 mod icon;
 mod joint_bar;
 mod joint_section;
@@ -46,6 +48,7 @@ mod lead;
 mod next_answer;
 mod outlines;
 mod paper_commands;
+mod path_field;
 mod photos;
 pub mod pick;
 mod presentation;
@@ -73,6 +76,7 @@ use context::WindowContext;
 use dialog::{Dialog, NativeDialogs};
 use document::Document;
 use languages::Languages;
+use path_field::PathQuestion;
 use photos::Photos;
 use services::Services;
 use session::Session;
@@ -80,7 +84,7 @@ use toast::Toast;
 use view::{Settings, Tab, View};
 
 use crate::assess::Assessment;
-use crate::job::Job;
+use crate::job::{Job, photo_folder};
 use crate::papers::{Paper, Templates};
 use crate::words::{Language, Words};
 
@@ -98,6 +102,8 @@ enum After {
 struct Prompts {
     /// The question that is asked.
     dialog: Option<Dialog>,
+    /// The path that was typed and is being used.
+    tried: Option<PathQuestion>,
     /// The message that is shown.
     toast: Option<Toast>,
     /// What to go on with once the job is saved.
@@ -268,7 +274,8 @@ impl App {
             let words = self.languages.paper_words(&self.session.assessed.job);
             let (session, templates) = (&self.session, &self.services.templates);
             let unread = &session.document.unread;
-            self.services.previews.want(wanted, &session.assessed, unread, templates, &words);
+            let photos = session.document.path.as_deref().map(photo_folder);
+            self.services.previews.want(wanted, &session.assessed, unread, photos, templates, &words);
         }
     }
 
@@ -377,6 +384,10 @@ impl eframe::App for App {
             return;
         }
         let mut commands = self.draw(ui);
+        if !commands.is_empty() || self.window.pending.is_some() {
+            // What goes wrong from now on is not the path's fault.
+            self.prompts.tried = None;
+        }
         if let Some(dialog) = self.prompts.dialog.take() {
             self.prompts.dialog = self.dialog_ui(&ctx, dialog, &mut commands);
         }

@@ -6,6 +6,7 @@ use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
 use super::view::Tab;
+use super::widgets::working;
 use crate::ready::Verdict;
 use crate::words::next_install as words_of;
 
@@ -23,8 +24,9 @@ pub(super) fn is_meant(context: &WindowContext<'_>) -> bool {
 pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool) {
     let (assessment, words) = (context.assessment, context.words);
     let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else {
-        let headline = RichText::new(words.text("next-incomplete")).text_style(theme::answer_style());
+        let headline = RichText::new(words_of::missing(assessment, words)).text_style(theme::answer_style());
         ui.add(Label::new(headline).truncate());
+        working(ui.painter(), context, ui.max_rect().right_top());
         return;
     };
     let verdict = found.outlook.as_ref().map_or(Verdict::Measure, |outlook| outlook.gate.verdict);
@@ -35,11 +37,12 @@ pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool
         Verdict::Measure | Verdict::MeterMore => (Icon::Measure, context.palette.soft),
     };
     let mut lines = words_of::reasons(found, next, words);
-    if lines.is_empty() {
+    if verdict == Verdict::Measure {
         lines.push(words_of::window(&found.window, next, words));
         lines.extend(words_of::helps(found, words));
         lines.extend(words_of::sampling(found, words).into_iter().next());
     }
+    let corner = ui.max_rect().right_top();
     ui.horizontal_top(|ui| {
         icon.mark(ui, Stroke::new(1.8, color)).on_hover_text(words_of::verdict(verdict, words));
         ui.vertical(|ui| {
@@ -52,4 +55,5 @@ pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool
             }
         });
     });
+    working(ui.painter(), context, corner);
 }

@@ -44,7 +44,7 @@ impl App {
                 said.extend(read.remarks.iter().map(|remark| remark.say(&words)));
                 self.prompts.toast = Some(Toast::good(said.join(" ")));
             }
-            Err(error) => self.fault(error),
+            Err(error) => self.file_fault(error),
         }
     }
 }

@@ -66,7 +66,7 @@ impl App {
                     Command::Edit(Edit { name: "field-logo".to_owned(), change: Box::new(change) }),
                 );
             }
-            Err(error) => self.fault(error),
+            Err(error) => self.file_fault(error),
         }
     }
 }

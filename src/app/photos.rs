@@ -6,16 +6,14 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
-use image::ImageReader;
 
 use super::App;
 use super::command::Command;
 use super::worker::Worker;
+use crate::job::{PhotoFault, photo_folder, photo_in, read_photo};
 use crate::surface::{Photo, Point};
-use crate::words::{Say, Words, say, unreadable_file, unwritable_file};
+use crate::words::{Say, Words, photo_fault, say, unwritable_file};
 
-/// A larger file is no photo of a joint.
-const LARGEST: u64 = 30 * 1024 * 1024;
 /// Pictures are shown no larger than this many pixels a side.
 const SHOWN: u32 = 1400;
 
@@ -75,33 +73,18 @@ impl Photos {
 }
 
 fn read(path: PathBuf) -> Read {
-    let picture = decode(&path);
+    let picture = read_photo(&path, SHOWN).map_err(|fault| fault.to_string());
+    let picture = picture.map(|picture| {
+        let pixels = picture.to_rgba8();
+        let size = [pixels.width() as usize, pixels.height() as usize];
+        ColorImage::from_rgba_unmultiplied(size, pixels.as_raw())
+    });
     (path, picture)
-}
-
-fn decode(path: &Path) -> Result<ColorImage, String> {
-    let mut reader = ImageReader::open(path)
-        .and_then(ImageReader::with_guessed_format)
-        .map_err(|error| error.to_string())?;
-    let mut limits = image::Limits::default();
-    limits.max_alloc = Some(400 * 1024 * 1024);
-    reader.limits(limits);
-    let picture = reader.decode().map_err(|error| error.to_string())?;
-    let picture =
-        if picture.width().max(picture.height()) > SHOWN { picture.thumbnail(SHOWN, SHOWN) } else { picture };
-    let pixels = picture.to_rgba8();
-    let size = [pixels.width() as usize, pixels.height() as usize];
-    Ok(ColorImage::from_rgba_unmultiplied(size, pixels.as_raw()))
-}
-
-/// The folder of a job's photos.
-pub(super) fn folder_of(job: &Path) -> PathBuf {
-    job.with_extension("photos")
 }
 
 /// Where a job's photo lies; `None` for a name that would lead out of its folder.
 pub(super) fn path_of(job: &Path, file: &str) -> Option<PathBuf> {
-    Photo::is_bare_name(file).then(|| folder_of(job).join(file))
+    photo_in(&photo_folder(job), file).ok()
 }
 
 impl App {
@@ -111,7 +94,7 @@ impl App {
             self.fault(self.words().text("photo-save-first").into_owned());
             return;
         };
-        match copy(source, &folder_of(&job)) {
+        match copy(source, &photo_folder(&job)) {
             Ok(file) => {
                 let change = move |job: &mut crate::job::Job| {
                     if let Some(surface) = job.surfaces.get_mut(surface) {
@@ -121,7 +104,11 @@ impl App {
                 let edit = super::Edit { name: "undo-pin-photo".to_owned(), change: Box::new(change) };
                 self.apply(ctx, Command::Edit(edit));
             }
-            Err(error) => self.fault(error.say(&self.words())),
+            Err(error) => {
+                // Another file goes to the same place.
+                self.view.drafts.photo_at = Some(at);
+                self.file_fault(error.say(&self.words()));
+            }
         }
     }
 }
@@ -129,43 +116,28 @@ impl App {
 /// Why a photo could not be copied.
 #[derive(Debug)]
 enum PhotoError {
-    /// The system would not read the photo.
-    Unreadable(PathBuf, io::Error),
+    /// It can't be had itself.
+    Fault(PathBuf, PhotoFault),
     /// The system would not write into the folder.
     Unwritable(PathBuf, io::Error),
-    /// It has more bytes than a photo of a joint.
-    TooLarge(PathBuf, u64),
-    /// It is no picture.
-    Kind(PathBuf),
     /// The folder has no free name left.
     TooMany(PathBuf),
 }
 
 impl Say for PhotoError {
     fn say(&self, words: &Words) -> String {
-        let shown = |path: &Path| path.display().to_string();
         match self {
-            Self::Unreadable(path, error) => unreadable_file(words, path, error),
+            Self::Fault(path, fault) => photo_fault(words, path, fault),
             Self::Unwritable(path, error) => unwritable_file(words, path, error),
-            Self::TooLarge(path, bytes) => {
-                let (megabytes, limit) = (bytes.div_ceil(1 << 20), LARGEST >> 20);
-                say!(words, "file-photo-too-large", path = &shown(path), megabytes = megabytes, limit = limit)
-            }
-            Self::Kind(path) => say!(words, "file-photo-kind", path = &shown(path)),
-            Self::TooMany(path) => say!(words, "file-photos-too-many", path = &shown(path)),
+            Self::TooMany(path) => say!(words, "file-photos-too-many", path = &path.display().to_string()),
         }
     }
 }
 
 /// Copies a photo into a folder under a free name, which is returned.
 fn copy(source: &Path, folder: &Path) -> Result<String, PhotoError> {
-    let unreadable = |error| PhotoError::Unreadable(source.to_owned(), error);
     let unwritable = |error| PhotoError::Unwritable(folder.to_owned(), error);
-    let size = std::fs::metadata(source).map_err(unreadable)?.len();
-    if size > LARGEST {
-        return Err(PhotoError::TooLarge(source.to_owned(), size));
-    }
-    decode(source).map_err(|_undecodable| PhotoError::Kind(source.to_owned()))?;
+    read_photo(source, SHOWN).map_err(|fault| PhotoError::Fault(source.to_owned(), fault))?;
     std::fs::create_dir_all(folder).map_err(unwritable)?;
     let extension = source.extension().map_or_else(|| "jpg".into(), |e| e.to_string_lossy().to_lowercase());
     let free = (1..10_000).map(|n| format!("{n:03}.{extension}")).find(|name| !folder.join(name).exists());
@@ -183,11 +155,14 @@ mod tests {
         let folder = tempfile::tempdir().expect("a folder");
         let source = folder.path().join("wall.png");
         image::RgbaImage::from_pixel(4, 3, image::Rgba([9, 9, 9, 255])).save(&source).expect("written");
-        let photos = folder_of(&folder.path().join("job.ron"));
+        let photos = photo_folder(&folder.path().join("job.ron"));
         assert_eq!(copy(&source, &photos).expect("copied"), "001.png");
         assert_eq!(copy(&source, &photos).expect("copied"), "002.png");
         std::fs::write(&source, "no picture").expect("written");
-        assert!(copy(&source, &photos).is_err_and(|error| matches!(error, PhotoError::Kind(_))));
+        assert!(
+            copy(&source, &photos)
+                .is_err_and(|error| matches!(error, PhotoError::Fault(_, PhotoFault::Kind)))
+        );
         assert!(path_of(Path::new("a/job.ron"), "../../secret.png").is_none());
         assert_eq!(path_of(Path::new("a/job.ron"), "001.png"), Some(PathBuf::from("a/job.photos/001.png")));
     }

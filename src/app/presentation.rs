@@ -167,7 +167,8 @@ fn options(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// A repair option.
 fn card(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
-    let chosen = option.method == context.assessment.job.plan.chosen;
+    let recommended = context.assessment.verdict().recommended;
+    let chosen = recommended.is_some_and(|recommended| recommended.method == option.method);
     let edge = if chosen { context.palette.accent } else { context.palette.line };
     let card = Frame::new()
         .fill(context.palette.raised)

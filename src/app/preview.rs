@@ -1,5 +1,6 @@
 //! Papers typeset for the window, always from the newest assessment.
 
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use eframe::egui::{ColorImage, Context, TextureHandle, TextureOptions};
@@ -14,7 +15,7 @@ use crate::words::{Say as _, say};
 const SCALE: f64 = 1.5;
 
 /// What a preview is made from, and what comes out.
-type Input = (Paper, Arc<Assessment>, Vec<Problem>, Templates, PaperWords);
+type Input = (Paper, Arc<Assessment>, Vec<Problem>, Option<PathBuf>, Templates, PaperWords);
 type Output = (Paper, Arc<Assessment>, Result<Pages, String>);
 
 /// The pages of a paper as pictures, and what is wrong with the user's own template, if it is.
@@ -42,19 +43,21 @@ impl Previews {
         Self { asked: None, worker, shown: None, pages: Vec::new(), error: None }
     }
 
-    /// Asks for a paper, unless it is the one asked for last. `unread` is what could not be read of the job's file.
+    /// Asks for a paper, unless it is the one asked for last. `unread` is what could not be read of the job's file,
+    /// `photos` the folder of its photos.
     pub fn want(
         &mut self,
         paper: Paper,
         assessment: &Arc<Assessment>,
         unread: &[Problem],
+        photos: Option<PathBuf>,
         templates: &Templates,
         words: &PaperWords,
     ) {
         if !self.is_asked(paper, assessment) {
             self.asked = Some((paper, Arc::clone(assessment)));
             let (assessment, unread) = (Arc::clone(assessment), unread.to_vec());
-            self.worker.ask((paper, assessment, unread, templates.clone(), words.clone()));
+            self.worker.ask((paper, assessment, unread, photos, templates.clone(), words.clone()));
         }
     }
 
@@ -89,12 +92,13 @@ impl Previews {
 }
 
 /// Typesets a paper and makes pictures of it; the worker's work.
-fn typeset((paper, assessment, unread, templates, words): Input) -> Output {
+fn typeset((paper, assessment, unread, photos, templates, words): Input) -> Output {
     let text = |fault: &PaperError| {
         let (paper, fault) = (paper.say(&words.owner), fault.say(&words.owner));
         say!(words.owner, "paper-fault-built-in-used", paper = &paper, fault = &fault)
     };
-    let typeset = Papers::of_file(&assessment, &unread, templates, &words).typeset(paper);
+    let papers = Papers::of_file(&assessment, &unread, templates, &words).with_photos_in(photos);
+    let typeset = papers.typeset(paper);
     let pages = typeset
         .map(|typeset| Pages { images: typeset.images(SCALE), fault: typeset.fault().map(text) })
         .map_err(|error| error.say(&words.owner));

@@ -12,6 +12,12 @@ use crate::bead::BeadDesign;
 use crate::job::{Catalog, Job};
 use crate::measure::Length;
 
+/// A state of the job and its assessment.
+type Answered = (Arc<Job>, Arc<Assessment>);
+
+/// So many states are kept with their assessments.
+const KEPT: usize = 4;
+
 /// The open job with the last assessment of it.
 pub(super) struct Session {
     /// The job, its history and its file.
@@ -23,7 +29,9 @@ pub(super) struct Session {
     pub ready: bool,
     /// Counts the jobs opened, so that lists scroll from their top in each.
     pub opened: u64,
-    assessing: Worker<Arc<Job>, Arc<Assessment>>,
+    assessing: Worker<Arc<Job>, Answered>,
+    /// The last states that were answered, the newest last: what undo and redo come back to is there at once.
+    answered: Vec<Answered>,
     /// Solves beads that no table holds.
     solving: Worker<Vec<(BeadDesign, Length)>, ()>,
 }
@@ -37,7 +45,10 @@ impl Session {
             assessed: assess_job(Arc::default()),
             ready: false,
             opened: 0,
-            assessing: Worker::new(threads, "assess", ctx, assess_job),
+            assessing: Worker::new(threads, "assess", ctx, |job: Arc<Job>| {
+                (Arc::clone(&job), assess_job(job))
+            }),
+            answered: vec![],
             solving: Worker::new(threads, "beads", ctx, |beads: Vec<(BeadDesign, Length)>| {
                 beads.iter().for_each(|(bead, widest)| bead.solve(*widest));
             }),
@@ -49,19 +60,33 @@ impl Session {
         self.document.job()
     }
 
-    /// Has the job assessed as it is now.
+    /// Has the job assessed as it is now, unless that was done a moment ago.
     pub fn reassess(&mut self) {
-        self.assessing.ask(Arc::clone(self.document.job()));
+        let now = self.document.job();
+        match self.answered.iter().find(|(job, _)| Arc::ptr_eq(job, now)) {
+            Some((_, assessed)) => self.assessed = Arc::clone(assessed),
+            None => self.assessing.ask(Arc::clone(now)),
+        }
     }
 
     /// Takes an assessment that has come. Beads that it lacks are solved meanwhile, and then it is made anew.
     pub fn take_assessment(&mut self) {
-        if let Some(assessed) = self.assessing.latest() {
+        if let Some((job, assessed)) = self.assessing.latest() {
             if !assessed.unsolved.is_empty() {
                 self.solving.ask(assessed.unsolved.clone());
             }
-            self.assessed = assessed;
             self.ready = true;
+            // One that was under way when a known state came back is too late.
+            let now = self.document.job();
+            if Arc::ptr_eq(&job, now) || !self.answered.iter().any(|(of, _)| Arc::ptr_eq(of, now)) {
+                self.assessed = Arc::clone(&assessed);
+            }
+            if assessed.unsolved.is_empty() {
+                self.answered.retain(|(of, _)| !Arc::ptr_eq(of, &job));
+                self.answered.push((job, assessed));
+                let over = self.answered.len().saturating_sub(KEPT);
+                self.answered.drain(..over);
+            }
         }
         if self.solving.latest().is_some() {
             self.reassess();

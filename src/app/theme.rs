@@ -32,6 +32,8 @@ palette! {
     raised
     /// Thin lines.
     line
+    /// Edges of what can be typed into or clicked.
+    edge
     /// Text.
     ink
     /// Lesser text.
@@ -198,12 +200,15 @@ fn visuals(theme: Theme, palette: &Palette) -> Visuals {
     visuals.window_stroke = Stroke::new(1.0, palette.line);
     visuals.selection.bg_fill = palette.accent.gamma_multiply(0.35);
     visuals.selection.stroke = Stroke::new(2.0, palette.accent);
+    // A blinking one would draw the whole window twice a second while a hand rests.
+    visuals.text_cursor.blink = false;
+    visuals.text_cursor.stroke = Stroke::new(2.0, palette.accent);
     let corner = CornerRadius::same(5);
     let widgets = &mut visuals.widgets;
     // What is pointed at has a darker edge; what has the keyboard a thick one in the accent.
     for (widget, fill, line, edge) in [
         (&mut widgets.noninteractive, palette.panel, palette.line, 1.0),
-        (&mut widgets.inactive, palette.raised, palette.line, 1.0),
+        (&mut widgets.inactive, palette.raised, palette.edge, 1.0),
         (&mut widgets.hovered, palette.raised, palette.soft, 1.0),
         (&mut widgets.active, palette.ground, palette.accent, 2.0),
         (&mut widgets.open, palette.raised, palette.accent, 1.0),
@@ -255,6 +260,9 @@ mod tests {
                 assert!(behind.iter().any(|behind| contrast(shape, *behind) >= 3.0), "{shape:?}");
             }
             assert!(contrast(palette.cut_line, palette.cut) >= 3.0);
+            for behind in [palette.ground, palette.panel, palette.raised] {
+                assert!(contrast(palette.edge, behind) >= 3.0, "{behind:?}");
+            }
         }
     }
 }

@@ -14,19 +14,17 @@ use crate::words::{Arg, say};
 
 /// Most room for the title.
 const TITLE: f32 = 96.0;
-/// Room for whether it is saved, whether that is said or not: the rooms beside it stay where they are.
-const STATE: f32 = 58.0;
 /// Size of the rooms' names, and in a window so narrow that they would need a second row.
 const ROOMS: f32 = 14.0;
 const NARROW_ROOMS: f32 = 13.0;
+/// Below this width they are so small.
+const NARROW: f32 = 840.0;
 /// Least room for the units and the theme behind the button for the homeowner; they are in the menus too.
 const EXTRAS: f32 = 165.0;
 /// The title is left out of a narrower window.
 const TITLED: f32 = 1440.0;
 /// Undo and redo are left to the menu and the keyboard in a narrower window.
 const WITH_HISTORY: f32 = 940.0;
-/// The button for the homeowner is left to the menu and the keyboard in a narrower window.
-const WITH_HOMEOWNER: f32 = 840.0;
 
 pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
     // What a narrow window or a language of long words leaves no room for goes on in a second row.
@@ -46,9 +44,6 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.separator();
         }
         tabs(ui, context);
-        if width < WITH_HOMEOWNER {
-            return;
-        }
         let homeowner = NamedCommand::of("homeowner");
         let text = context.words.text(&homeowner.message());
         let padding = 2.0 * ui.spacing().button_padding.x;
@@ -73,7 +68,7 @@ pub(super) fn top_bar(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The rooms, one for each question.
 fn tabs(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let size = if ui.ctx().content_rect().width() < WITH_HOMEOWNER { NARROW_ROOMS } else { ROOMS };
+    let size = if ui.ctx().content_rect().width() < NARROW { NARROW_ROOMS } else { ROOMS };
     for tab in Tab::ALL {
         let text = RichText::new(context.words.text(tab.message())).size(size);
         if ui.selectable_label(context.view.tab == tab, text).clicked() {
@@ -152,13 +147,16 @@ fn state(ui: &mut Ui, context: &WindowContext<'_>) {
         (Some(_), false) => Some("title-saved"),
         (None, false) => None,
     };
+    // Room for either, whether it is said or not: the rooms beside it stay where they are.
+    let room = |state| text_width(ui, &context.words.text(state), &TextStyle::Small);
+    let room = room("title-unsaved").max(room("title-saved")).ceil() + 2.0;
     ui.allocate_ui_with_layout(
-        vec2(STATE, ui.available_height()),
+        vec2(room, ui.available_height()),
         Layout::left_to_right(Align::Center),
         |ui| {
-            ui.set_min_width(STATE);
+            ui.set_min_width(room);
             if let Some(state) = state {
-                ui.add(Label::new(RichText::new(context.words.text(state)).small().weak()).truncate());
+                ui.add(Label::new(RichText::new(context.words.text(state)).small().weak()).extend());
             }
         },
     );

@@ -5,14 +5,16 @@ use std::sync::Arc;
 
 use eframe::egui::text::LayoutJob;
 use eframe::egui::{
-    Color32, ComboBox, FontId, Galley, Key, Label, Mesh, Painter, PopupCloseBehavior, Pos2, Response,
-    RichText, ScrollArea, TextEdit, TextStyle, Ui,
+    Align2, Color32, ComboBox, FontId, Galley, Key, Label, Mesh, Painter, PopupCloseBehavior, Pos2, Response,
+    RichText, ScrollArea, TextEdit, TextStyle, Ui, vec2,
 };
 
+use super::context::WindowContext;
 use super::lead;
+use super::theme;
 use super::theme::Palette;
-use crate::named::fold;
-use crate::words::Words;
+use crate::named::{fold, trade_name};
+use crate::words::{Arg, Words, say};
 
 /// Width of a drop-down list, and the most height it opens to, in points.
 const CHOICE_WIDTH: f32 = 200.0;
@@ -98,15 +100,15 @@ pub(super) fn choose<T: Copy + PartialEq>(
 /// So many names can be looked through; a longer list is searched by typing.
 const LOOKED_THROUGH: usize = 12;
 /// Height of the names of a longer one, in points.
-const LIST_HEIGHT: f32 = 240.0;
+const LIST_HEIGHT: f32 = 320.0;
 
 /// The names of a drop-down list, `present` the one chosen now; the place of what is clicked. A long list has a field
-/// to type part of a name in, and Enter takes the first that is found. Such a list must close on a click outside
-/// only: see [`closes`].
+/// to type part of a name in, or a trade name, and Enter takes the first that is found. Such a list must close on a
+/// click outside only: see [`closes`].
 pub(super) fn names(
     ui: &mut Ui,
     words: &Words,
-    names: &[Cow<'_, str>],
+    (names, sold_as): (&[Cow<'_, str>], &dyn Fn(usize) -> Vec<String>),
     present: Option<usize>,
 ) -> Option<usize> {
     let mut chosen = None;
@@ -124,14 +126,29 @@ pub(super) fn names(
         }
     }
     let wanted = fold(&typed);
-    let found = found(names, &wanted);
+    let found = found(names, sold_as, &wanted);
+    let shared = found.iter().filter(|found| found.sold_as.is_some()).count() > 1;
     let entered = !wanted.is_empty() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut list = |ui: &mut Ui| {
-        for place in &found {
+        if shared {
+            // The list's own layout would spread the words to both edges.
+            ui.vertical(|ui| {
+                ui.add(Label::new(RichText::new(words.text("list-sold-as-several")).small()).wrap());
+            });
+        }
+        for Found { place, sold_as } in &found {
             // What Enter takes is marked while something is typed.
-            let marked =
-                if wanted.is_empty() { present == Some(*place) } else { found.first() == Some(place) };
-            if ui.selectable_label(marked, names[*place].as_ref()).clicked() {
+            let marked = if wanted.is_empty() { present == Some(*place) } else { found[0].place == *place };
+            let name = match sold_as {
+                Some(sold_as) => say!(
+                    words,
+                    "list-sold-as",
+                    name = Arg::Name(&names[*place]),
+                    sold_as = Arg::Name(sold_as)
+                ),
+                None => names[*place].to_string(),
+            };
+            if ui.selectable_label(marked, name).clicked() {
                 chosen = Some(*place);
             }
         }
@@ -150,7 +167,7 @@ pub(super) fn names(
         list(ui);
     }
     if entered {
-        chosen = chosen.or_else(|| found.first().copied());
+        chosen = chosen.or_else(|| found.first().map(|found| found.place));
     }
     if chosen.is_some() {
         ui.close();
@@ -159,8 +176,17 @@ pub(super) fn names(
     chosen
 }
 
-/// The places of the names in which all of what was typed is found: first those with a word that begins so.
-fn found(names: &[Cow<'_, str>], wanted: &str) -> Vec<usize> {
+/// An entry of a list that fits what was typed.
+struct Found {
+    /// Its place in the list.
+    place: usize,
+    /// The trade name by which it was found, where its own name does not say it.
+    sold_as: Option<String>,
+}
+
+/// The entries in whose name all of what was typed is found, first those with a word that begins so; then those that
+/// are sold under such a name.
+fn found(names: &[Cow<'_, str>], sold_as: &dyn Fn(usize) -> Vec<String>, wanted: &str) -> Vec<Found> {
     let rank = |name: &str| {
         let name = fold(name);
         let all = |fits: &dyn Fn(&str) -> bool| wanted.split_whitespace().all(fits);
@@ -168,10 +194,16 @@ fn found(names: &[Cow<'_, str>], wanted: &str) -> Vec<usize> {
             |typed: &str| name.split(|c: char| !c.is_alphanumeric()).any(|word| word.starts_with(typed));
         if all(&begins) { Some(0) } else { all(&|typed| name.contains(typed)).then_some(1) }
     };
-    let mut ranked: Vec<(u8, usize)> =
-        names.iter().enumerate().filter_map(|(place, name)| Some((rank(name)?, place))).collect();
-    ranked.sort_unstable();
-    ranked.into_iter().map(|(_, place)| place).collect()
+    let one = |(place, name): (usize, &Cow<'_, str>)| match rank(name) {
+        Some(rank) => Some((rank, Found { place, sold_as: None })),
+        None => {
+            let sold_as = trade_name(&sold_as(place), wanted)?.to_owned();
+            Some((2, Found { place, sold_as: Some(sold_as) }))
+        }
+    };
+    let mut ranked: Vec<(u8, Found)> = names.iter().enumerate().filter_map(one).collect();
+    ranked.sort_by_key(|(rank, found)| (*rank, found.place));
+    ranked.into_iter().map(|(_, found)| found).collect()
 }
 
 /// When a list of so many names closes.
@@ -196,6 +228,20 @@ pub(super) fn multiline(ui: &mut Ui, name: &str, shown: &str) -> Option<String> 
     }
     ui.data_mut(|data| data.remove::<String>(id));
     (response.lost_focus() && text != shown).then_some(text)
+}
+
+/// Says, to the left of and under a point, that what is shown is still being worked out. It is painted, since a label
+/// that comes and goes would move what is under the pointer.
+pub(super) fn working(painter: &Painter, context: &WindowContext<'_>, at: Pos2) {
+    if !context.session.is_busy() {
+        return;
+    }
+    let words = context.words.text("drawing-working").into_owned();
+    let galley = painter.layout_no_wrap(words, theme::note(), context.palette.soft);
+    let place = Align2::RIGHT_TOP.anchor_size(at, galley.size());
+    // On a ground of its own: figures may stand under it.
+    painter.rect_filled(place.expand2(vec2(4.0, 1.0)), 3.0, context.palette.raised);
+    painter.galley(place.min, galley, context.palette.soft);
 }
 
 /// What lies between two curves, given as the pairs of points where each of them runs.

@@ -8,6 +8,7 @@ use crate::job::Job;
 use crate::joint::Season;
 use crate::measure::{Length, Moisture, Money, Percent, Span};
 use crate::repair::MethodId;
+use crate::survey::DoubtedGap;
 
 /// The answer so far.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -199,12 +200,14 @@ pub struct InstallFigures {
 }
 
 /// Something that would make the answer firmer.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum MissingEntry {
     /// A surface with its size and pattern.
     Surface,
     /// So many entries must be put right.
     WrongEntries(usize),
+    /// Which it is, where a gap was likely meant otherwise than it was typed.
+    DoubtedGap(DoubtedGap),
     /// More gaps in a section.
     Gaps {
         /// Index of its surface.
@@ -235,7 +238,7 @@ impl MissingEntry {
                 EntryPlace::Gaps(surface, section)
             }
             Self::Moisture | Self::ForTheCause(InformativeReading::Moisture { .. }) => EntryPlace::Moisture,
-            Self::ForTheCause(InformativeReading::Failures) => EntryPlace::Failures,
+            Self::DoubtedGap(_) | Self::ForTheCause(InformativeReading::Failures) => EntryPlace::Failures,
             Self::ForTheCause(InformativeReading::Room) => EntryPlace::Room,
             Self::InstallDate => EntryPlace::Dates,
             Self::TimedSection => EntryPlace::TimedSection,

@@ -109,6 +109,8 @@ impl Confidence {
 pub enum Doubt {
     /// So many entries could not be used.
     WrongEntries(usize),
+    /// So many gaps were likely meant otherwise than they were typed, and count as typed.
+    DoubtedGaps(usize),
     /// Boards are wetter than the room makes them, in so many sections.
     WaterGetsIn(usize),
     /// Few gaps were measured in this section: indices of surface and section, and how many.
@@ -139,6 +141,7 @@ impl Doubt {
     pub const fn key(self) -> &'static str {
         match self {
             Self::WrongEntries(_) => "wrong_entries",
+            Self::DoubtedGaps(_) => "doubted_gaps",
             Self::WaterGetsIn(_) => "water_gets_in",
             Self::FewGaps { .. } => "few_gaps",
             Self::CauseOpen(_) => "cause_open",
@@ -200,7 +203,10 @@ fn measured_enough(assessment: &Assessment) -> bool {
 fn wanted_for(step: FirstStep, missing: &[MissingEntry]) -> Vec<MissingEntry> {
     let wanted = |entry: &&MissingEntry| match step {
         FirstStep::DrawBoards => matches!(entry, MissingEntry::Surface | MissingEntry::WrongEntries(_)),
-        FirstStep::MeasureGaps => matches!(entry, MissingEntry::Gaps { .. } | MissingEntry::WrongEntries(_)),
+        FirstStep::MeasureGaps => matches!(
+            entry,
+            MissingEntry::Gaps { .. } | MissingEntry::DoubtedGap(_) | MissingEntry::WrongEntries(_)
+        ),
         FirstStep::FixProblems => matches!(entry, MissingEntry::WrongEntries(_)),
     };
     missing.iter().filter(wanted).copied().collect()
@@ -237,6 +243,10 @@ fn confidence(assessment: &Assessment) -> Confidence {
     let errors = assessment.problems.iter().filter(|problem| problem.severity == Severity::Error).count();
     if errors > 0 {
         return Confidence::Rough(Doubt::WrongEntries(errors));
+    }
+    let doubted = assessment.doubted_gaps().count();
+    if doubted > 0 {
+        return Confidence::Rough(Doubt::DoubtedGaps(doubted));
     }
     if !answer.wet_sections.is_empty() {
         return Confidence::Rough(Doubt::WaterGetsIn(answer.wet_sections.len()));
@@ -282,6 +292,7 @@ mod tests {
     use super::*;
     use crate::assess::assess;
     use crate::job::{Catalog, Job, demo_job};
+    use crate::measure::Length;
 
     fn of(job: Job) -> Verdict {
         Verdict::of(&assess(job, Catalog::built_in()))
@@ -307,6 +318,20 @@ mod tests {
         let verdict = of(job);
         assert!(verdict.recommended.is_some() && verdict.missing.is_empty());
         assert!(matches!(verdict.confidence, Confidence::Rough(Doubt::FewGaps { .. })), "{verdict:?}");
+    }
+
+    #[test]
+    fn a_gap_that_was_likely_meant_otherwise_keeps_the_answer_rough_until_somebody_says_so() {
+        let mut job = demo_job();
+        job.survey.gaps[0].width = Length::inches(1.0);
+        let verdict = of(job.clone());
+        assert_eq!(verdict.confidence, Confidence::Rough(Doubt::DoubtedGaps(1)));
+        let Some(MissingEntry::DoubtedGap(doubted)) = verdict.helps_most else { panic!("{verdict:?}") };
+        assert_eq!((doubted.index, doubted.meant), (0, Length::inches(0.125)));
+        // It never stops: there is an answer all the same.
+        assert!(verdict.recommended.is_some());
+        job.survey.gaps[0].confirmed = Some(Length::inches(1.0));
+        assert_ne!(of(job).confidence, Confidence::Rough(Doubt::DoubtedGaps(1)));
     }
 
     #[test]

@@ -3,7 +3,7 @@
 use super::laid::LaidBeads;
 use super::{Assessment, JointState, SectionState};
 use crate::job::{Catalog, Job};
-use crate::joint::{Cut, LaidBead, PlacedBead};
+use crate::joint::{BeadState, Cut, LaidBead, PlacedBead};
 use crate::measure::Length;
 use crate::repair::Outcome;
 
@@ -40,7 +40,25 @@ impl Assessment {
         let gap = on(day)?;
         let seal_day = i64::try_from(self.seal_day).ok()?;
         let sealed = on(seal_day).filter(|gap| day >= seal_day && *gap >= job.plan.narrowest);
-        let laid = sealed.zip(self.bead(state)).map(|(gap, bead)| PlacedBead { bead, gap });
+        let laid = sealed.zip(self.bead(state)).and_then(|(gap, bead)| {
+            Some(PlacedBead { bead, gap, been: self.gaps_between(state, joint, (seal_day, day))? })
+        });
         Some((Cut::new(spec, gap, reach, laid), gap))
+    }
+
+    /// How the bead of a joint of a section, else of its mean one, fares `day` days from the visit, and whether the
+    /// paint over it is cracked. `None` where there is no bead.
+    pub fn bead_on(
+        &self,
+        state: &SectionState,
+        joint: Option<&JointState>,
+        day: i64,
+    ) -> Option<(BeadState, bool)> {
+        let seal_day = i64::try_from(self.seal_day).ok().filter(|sealed| day >= *sealed)?;
+        let sealed = self.gap_at(state, joint, seal_day).filter(|gap| *gap >= self.job.plan.narrowest)?;
+        let been = self.gaps_between(state, joint, (seal_day, day))?;
+        let spec = &self.job.surfaces.get(state.surface)?.sections.get(state.section)?.board;
+        let laid = PlacedBead { bead: self.bead(state)?, gap: sealed, been };
+        Some(laid.fares(self.gap_at(state, joint, day)?, spec.tongue()))
     }
 }

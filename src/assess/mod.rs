@@ -21,6 +21,8 @@ mod materials;
 mod next_install;
 mod option_inputs;
 mod options;
+mod photographed;
+mod pictures;
 mod risk;
 mod rows;
 mod sealing;
@@ -71,14 +73,14 @@ use self::materials::Extent;
 use crate::air::IndoorYear;
 use crate::bead::BeadDesign;
 use crate::belief::Belief;
-use crate::job::{Catalog, Checked, Job, Problem, Taken, check, sanitized};
+use crate::job::{Catalog, Checked, Job, Problem, Taken, check, fields, sanitized};
 use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Humidity, Length, Span, Volume};
 use crate::repair::{
     Caution, CautionWhen, Height, MethodId, Outcome, Step, TreatedJoint, rates_of, use_of, wet_sealant,
 };
 use crate::surface::{SurfaceKind, SurfaceLayout, layout};
-use crate::survey::{GapSurvey, joint_gaps, moisture_readings, reading_order};
+use crate::survey::{DoubtedGap, GapSurvey, joint_gaps, moisture_readings, reading_order};
 
 /// Everything that follows from a job.
 #[derive(Debug, Clone, PartialEq)]
@@ -273,6 +275,15 @@ impl Assessment {
         self.season
             .as_ref()
             .is_some_and(|season| season.best_week().too_narrow.to_m() > 0.5 * season.total.to_m())
+    }
+
+    /// The gap readings that were likely meant otherwise than they were typed, and count as typed.
+    pub fn doubted_gaps(&self) -> impl Iterator<Item = DoubtedGap> {
+        // Of one that cannot be, an error tells.
+        let counts = |gap: &DoubtedGap| gap.typed <= fields::WIDEST_GAP;
+        let units = self.job.units;
+        let all = self.job.survey.gaps.iter().enumerate();
+        all.filter_map(move |(index, reading)| DoubtedGap::of(index, reading, units)).filter(counts)
     }
 
     /// The option of this method.

@@ -12,8 +12,9 @@ use crate::job::{Catalog, Job};
 use crate::joint::LaidBead;
 use crate::measure::{Humidity, Length, day_of_year};
 use crate::ready::{
-    Aim, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall, Outlook,
-    PlannedBoards, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough, look, movement, window,
+    Aim, BoardReading, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall,
+    Outlook, PlannedBoards, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough, look, movement,
+    window,
 };
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
@@ -50,6 +51,8 @@ pub struct NextInstallFindings {
     pub first: Date,
     /// Days from it to the day that is spoken of.
     pub today: i64,
+    /// Days from it to the day the stack comes out of its wrapper, if it was in one.
+    pub opened: Option<i64>,
     /// The rule that no joint may open beyond.
     pub rule: Length,
     /// What to hang them at.
@@ -122,7 +125,7 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
     let species = catalog.species(&next.boards.species)?;
     let first = first_day(next, told.visited);
     let day_of = |date: Date| i64::from((date - first).get_days());
-    let readings = readings(next, first);
+    let readings = readings(next, told.visited, first);
     let today = readings.iter().map(|reading| reading.day).max().unwrap_or(0);
     let rooms: Vec<RoomEvidence> = told
         .rooms
@@ -180,6 +183,7 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         boards: &boards,
         thickness: next.boards.thickness,
         stack: next.stack,
+        opened: next.opened.map(day_of),
         readings: &readings,
         set_to_species: next.setting == MeterSetting::ThisSpecies,
         today,
@@ -206,6 +210,7 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
     Some(NextInstallFindings {
         first,
         today,
+        opened: next.opened.map(day_of),
         rule: boards.rule,
         easier: easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails)),
         caulking: bead.map(|bead| caulking(&caulked, &moved, bead, figures, aim)),
@@ -227,27 +232,25 @@ fn works(first: Date, weekends: bool) -> [bool; 7] {
 /// The day from which the stack is followed: nothing is known of it before the delivery, or before the first
 /// readings where all of them are later.
 fn first_day(next: &NextInstall, visited: Date) -> Date {
-    let delivered = next.delivered.unwrap_or(visited);
-    let read = next.readings.iter().filter(|reading| reading.reading.is_some());
-    let earliest = read.map(|reading| reading.date.unwrap_or(delivered)).min();
-    // A date of another year is a slip.
-    let latest = delivered
-        .checked_add(jiff::Span::new().days(2 * i64::try_from(HORIZON).unwrap_or(0)))
-        .unwrap_or(delivered);
-    earliest.filter(|date| (delivered..=latest).contains(date)).unwrap_or(delivered)
+    days_read(next, visited).map(|(_, day)| day).min().unwrap_or_else(|| next.came(visited))
 }
 
-/// The readings that were typed, put right for the wood's temperature, in the order of their days. A date before the
-/// delivery is a slip: the reading counts as the delivery's.
-fn readings(next: &NextInstall, first: Date) -> Vec<LotReading> {
-    let one = |reading: &crate::ready::BoardReading| {
+/// The readings that were typed, each with the day it counts as. A day on which no board can lie there any more is a
+/// slip: what it says is left out.
+fn days_read(next: &NextInstall, visited: Date) -> impl Iterator<Item = (&BoardReading, Date)> {
+    let last = next.last_day(visited);
+    let typed = next.readings.iter().filter(|reading| reading.reading.is_some());
+    typed.map(move |reading| (reading, next.day_of(reading, visited))).filter(move |(_, day)| *day <= last)
+}
+
+/// The readings that were typed, put right for the wood's temperature, in the order of their days.
+fn readings(next: &NextInstall, visited: Date, first: Date) -> Vec<LotReading> {
+    let one = |(reading, date): (&BoardReading, Date)| {
         let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
-        let day = reading.date.map_or(0, |date| i64::from((date - first).get_days()).max(0));
+        let day = i64::from((date - first).get_days());
         Some(LotReading { day, pct: moisture.to_pct(), pins: reading.pins })
     };
-    let mut readings: Vec<LotReading> = next.readings.iter().filter_map(one).collect();
-    // A watch is of weeks: a date of another year is a slip, too.
-    readings.retain(|reading| reading.day <= 2 * i64::try_from(HORIZON).unwrap_or(0));
+    let mut readings: Vec<LotReading> = days_read(next, visited).filter_map(one).collect();
     readings.sort_by_key(|reading| reading.day);
     readings
 }

@@ -1,18 +1,22 @@
 //! The chance of a callback for each repair option.
 
+use std::sync::Arc;
+
 use rayon::prelude::*;
 
 use super::laid::LaidBeads;
 use super::option_inputs::OptionInputs;
 use super::options::RepairOption;
-use super::section_worlds::Start;
+use super::pictures::{PicturedJoint, Pictures};
+use super::section_worlds::{Start, Swing};
 use super::sections::{JointState, SectionState, motion, slides, tongue};
+use super::start::lead;
 use crate::bead::MovementLimits;
 use crate::job::{Catalog, Job};
 use crate::joint::BeadLay;
 use crate::measure::{Length, Money, Span};
 use crate::repair::{
-    MethodId, Outcome, Risk, RiskJoint, RiskOption, SectionMovement, Tears, present_value, risks,
+    MethodId, Outcome, Risk, RiskJoint, RiskOption, Scope, SectionMovement, Tears, present_value, risks,
 };
 use crate::surface::JointKind;
 use crate::survey::{GapEstimate, SectionGaps};
@@ -41,7 +45,7 @@ fn tried(inputs: &OptionInputs<'_>, options: &[RepairOption], years: u32) -> (Ve
         .into_par_iter()
         .filter(|&at| options[at].not_possible.is_none())
         .filter_map(|at| Some((at, risk_option(inputs, &options[at], years)?)))
-        .filter(|(_, option)| !option.joints.is_empty())
+        .filter(|(_, option)| !option.joints().is_empty())
         .unzip()
 }
 
@@ -163,7 +167,9 @@ pub struct WarrantyYear {
 
 /// The share of the length that is open when the crew is called back in a year, on average over all years.
 fn redone(tried: &RiskOption, one_year: &Risk) -> f64 {
-    let all: Length = tried.joints.iter().map(|joint| joint.length).sum();
+    let lengths = tried.pictures.iter().flatten().map(|joint| joint.length.to_m());
+    #[expect(clippy::cast_precision_loss, reason = "a few pictures")]
+    let all = Length::m(lengths.sum::<f64>() / tried.pictures.len().max(1) as f64);
     (one_year.opens_if_called.to_m() / all.to_m().max(1e-9)).min(one_year.chance)
 }
 
@@ -188,8 +194,8 @@ fn risk_option(inputs: &OptionInputs<'_>, option: &RepairOption, years: u32) -> 
     Some(match option.outcome {
         Outcome::Bead { held, lay } => reseal(inputs, if held { inputs.held } else { 1.0 }, lay, days)?,
         // A line is there by design; it is judged by how much it grows beyond what it is now.
-        Outcome::Line => unsealed(inputs, (1.0, DRIED), callback.widest, days),
-        Outcome::Covered => unsealed(inputs, (1.0, DRIED), OVERLAP, days),
+        Outcome::Line => staying(inputs, callback.widest, days),
+        Outcome::Covered => staying(inputs, OVERLAP, days),
         Outcome::Glued => glued(inputs, years, days),
         Outcome::Boards { moves } => {
             // New boards of wood are hung as wet as they have become; the same boards as they are.
@@ -226,32 +232,44 @@ fn reseal(inputs: &OptionInputs<'_>, held: f64, lay: BeadLay, days: usize) -> Op
     let OptionInputs { job, catalog, layouts, sections, joints, seal_day, .. } = *inputs;
     let beads = LaidBeads::planned(job, catalog, sections, lay)?;
     let swing = |state: &SectionState| SectionMovement { worlds: state.worlds.swings(seal_day, days, held) };
-    let one = |state: &JointState| {
+    let pictures = Pictures::new(sections);
+    let one = |pictured: PicturedJoint| {
+        let PicturedJoint { state, boards, usual } = pictured;
         let joint = &layouts[state.surface].joints[state.joint];
         let section = state.section?;
-        let width = state.at_sealing;
+        let gap = state.gap?.gap.mean;
+        let motion = motion(joint, &state, sections)?;
+        let of_all = |then: Length| gap + (then - gap) * boards;
+        let width = of_all(motion.signed_gap_on(seal_day)).max(Length::ZERO);
+        // Where open joints alone are sealed, one that is shut here is left out.
+        let works = job.plan.scope == Scope::EveryBoardJoint || gap >= job.plan.open_from;
         let bead = beads.of(section).filter(|_| lay.slot(width) >= job.plan.narrowest);
-        let (more, moves) = moves_like_its_gap(&sections[section].gaps, state.gap?);
+        let gaps = SectionGaps { mean: usual, ..sections[section].gaps };
+        let (more, moves) = moves_like_its_gap(&gaps, pictured.gap_of_one()?);
         let power = bead.map_or(1.0, |bead| bead.grows_with_gap(width));
         let scatter = scatter_over_gap(&sections[section].gaps, state.gap?, power);
-        let motion = motion(joint, state, sections)?;
-        let (_, most) = motion.extremes_from(seal_day);
+        let most = of_all(motion.extremes_from(seal_day).1);
         let (across, along) = slides(job, joint, state.surface);
         let slide = motion.sliding(across, along).slide_from(seal_day) * held;
         Some(RiskJoint {
             section,
-            length: joint.length(),
-            across: joint.moves_across * more,
+            length: if works { joint.length() } else { Length::ZERO },
+            across: if works { joint.moves_across * (more * boards) } else { Length::ZERO },
             bead: bead.map(|bead| bead.limits(width).sliding(slide)),
             open_from: job.plan.callback.seen_from,
             scatter,
             moves: moves.min(scatter).min(Species::SCATTER.hypot(RING_SCATTER)),
-            lost: tongue(job, state.surface, joint).is_some_and(|tongue| most >= tongue),
+            lost: works && tongue(job, state.surface, joint).is_some_and(|tongue| most >= tongue),
         })
+    };
+    let pictured = |picture: usize| -> Vec<RiskJoint> {
+        let sealed = joints.iter().enumerate().filter(|(_, state)| is_sealed(state));
+        sealed.filter_map(|joint| one(pictures.joint(picture, joint, sections))).collect()
     };
     Some(RiskOption {
         movements: sections.iter().map(swing).collect(),
-        joints: joints.iter().filter(|state| is_sealed(state)).filter_map(one).collect(),
+        pictures: (0..pictures.count()).map(pictured).collect(),
+        picture_of: Arc::clone(&pictures.of_world),
     })
 }
 
@@ -291,13 +309,39 @@ fn scatter_over_gap(section: &SectionGaps, joint: GapEstimate, power: f64) -> f6
 fn unchanged(inputs: &OptionInputs<'_>, days: usize) -> RiskOption {
     let callback = &inputs.job.plan.callback;
     let mut option = unsealed(inputs, (1.0, Start::AsToday), callback.widest, days);
-    let edges = inputs.joints.iter().filter(|state| is_board_edge(inputs, state));
-    for (joint, state) in option.joints.iter_mut().zip(edges) {
-        let gap = state.gap.map_or(Length::ZERO, |gap| gap.gap.mean);
-        joint.lost = gap >= callback.seen_from;
-        joint.open_from = (callback.seen_from - gap).max(Length::mm(0.01));
-    }
+    let pictures = Pictures::new(inputs.sections);
+    let of_picture = |picture: usize| -> Vec<RiskJoint> {
+        let edges = inputs.joints.iter().enumerate().filter(|(_, state)| is_board_edge(inputs, state));
+        let mut joints = option.joints().to_vec();
+        for (joint, edge) in joints.iter_mut().zip(edges) {
+            let PicturedJoint { state, boards, .. } = pictures.joint(picture, edge, inputs.sections);
+            let gap = state.gap.map_or(Length::ZERO, |gap| gap.gap.mean);
+            joint.across = joint.across * boards;
+            joint.lost = gap >= callback.seen_from;
+            joint.open_from = (callback.seen_from - gap).max(Length::mm(0.01));
+        }
+        joints
+    };
+    let pictured = (0..pictures.count()).map(of_picture).collect();
+    option.pictures = pictured;
+    option.picture_of = Arc::clone(&pictures.of_world);
     option
+}
+
+/// Boards that stay up, with no bead between them: they move from the day on which the crew can come. A joint
+/// counts as open from `open_from` on.
+fn staying(inputs: &OptionInputs<'_>, open_from: Length, days: usize) -> RiskOption {
+    let from = lead(inputs.job);
+    let option = bare(inputs, |state| state.worlds.swings(from, days, 1.0), open_from);
+    let pictures = Pictures::new(inputs.sections);
+    let of_picture = |picture: usize| -> Vec<RiskJoint> {
+        let edges = inputs.joints.iter().enumerate().filter(|(_, state)| is_board_edge(inputs, state));
+        let boards = edges.map(|edge| pictures.joint(picture, edge, inputs.sections).boards);
+        let joints = option.joints().iter().zip(boards);
+        joints.map(|(joint, boards)| RiskJoint { across: joint.across * boards, ..*joint }).collect()
+    };
+    let pictured = (0..pictures.count()).map(of_picture).collect();
+    RiskOption { pictures: pictured, picture_of: Arc::clone(&pictures.of_world), ..option }
 }
 
 /// Boards fitted as `start` says, which move by `moves` of what wood does, with no bead between them; a
@@ -325,10 +369,20 @@ fn unsealed_from(
     open_from: Length,
     days: usize,
 ) -> RiskOption {
-    let swing = |state: &SectionState| {
+    let swings = |state: &SectionState| {
         let per_pct = moves * per_pct(inputs.job, inputs.catalog, state);
-        SectionMovement { worlds: state.worlds.settled_swings(days, per_pct, start(state)) }
+        state.worlds.settled_swings(days, per_pct, start(state))
     };
+    bare(inputs, swings, open_from)
+}
+
+/// Joints between boards without a bead, which move by these swings.
+fn bare(
+    inputs: &OptionInputs<'_>,
+    swings: impl Fn(&SectionState) -> Arc<[Swing]>,
+    open_from: Length,
+) -> RiskOption {
+    let swing = |state: &SectionState| SectionMovement { worlds: swings(state) };
     let scatter = Species::SCATTER.hypot(RING_SCATTER);
     let edges = inputs.joints.iter().filter(|state| is_board_edge(inputs, state)).filter_map(|state| {
         let joint = &inputs.layouts[state.surface].joints[state.joint];
@@ -344,17 +398,17 @@ fn unsealed_from(
             lost: false,
         })
     });
-    RiskOption { movements: inputs.sections.iter().map(swing).collect(), joints: edges.collect() }
+    RiskOption::alike(inputs.sections.iter().map(swing).collect(), edges.collect())
 }
 
 /// Splined joints: the glue line and the board beside it stretch together, by what wood takes across
 /// the grain before it splits.
 fn glued(inputs: &OptionInputs<'_>, years: u32, days: usize) -> RiskOption {
-    let mut option = unsealed(inputs, (1.0, DRIED), inputs.job.plan.callback.seen_from, days);
+    let mut option = staying(inputs, inputs.job.plan.callback.seen_from, days);
     // Wood loses nothing as sealant does by curing and by age.
     let capability = &inputs.catalog.capability;
     let splits_at = SPLITS_AT * capability.median / capability.after(years).median;
-    for joint in &mut option.joints {
+    for joint in option.pictures.iter_mut().flatten() {
         joint.bead = Some(MovementLimits::breaks_at(joint.across * splits_at));
     }
     option

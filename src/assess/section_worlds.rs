@@ -168,6 +168,11 @@ impl SectionWorlds {
         Estimate { mean: Length::m(middle), sd: Length::m(mean(&squares).sqrt()) }
     }
 
+    /// Its joints today, by world.
+    pub(super) fn today(&self) -> &[SectionToday] {
+        &self.today
+    }
+
     /// Standard deviation over the worlds of the narrowing on a day counted from the visit.
     #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
     pub fn narrowing_sd(&self, day: usize) -> f64 {

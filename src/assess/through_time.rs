@@ -2,7 +2,7 @@
 //! worlds are behind the past and the forecast.
 
 use super::follow_up::{GAUGE, NINE_IN_TEN};
-use super::section_worlds::{MeanGap, PastWeek};
+use super::section_worlds::{MeanGap, PastWeek, WEEK};
 use super::sections::motion;
 use super::{Assessment, JointState, SectionState};
 use crate::job::Job;
@@ -80,6 +80,25 @@ impl Assessment {
                 Some((now + at * state.past_narrowing(day)?).max(Length::ZERO))
             }
         }
+    }
+
+    /// The least and the widest gap of a joint of a section, else of its mean one, between two days, looked at
+    /// once a week.
+    pub(super) fn gaps_between(
+        &self,
+        state: &SectionState,
+        joint: Option<&JointState>,
+        (from, to): (i64, i64),
+    ) -> Option<Span<Length>> {
+        let weeks = (from..=to).step_by(WEEK).chain([to]);
+        weeks.map(|day| self.gap_at(state, joint, day)).try_fold(
+            None,
+            |span: Option<Span<Length>>, gap| {
+                let gap = gap?;
+                let span = span.unwrap_or(Span { low: gap, high: gap });
+                Some(Some(Span { low: span.low.min(gap), high: span.high.max(gap) }))
+            },
+        )?
     }
 
     /// Where that gap lies nine times in ten. For a single joint before the visit: as far as its gap at the

@@ -10,7 +10,7 @@ use super::sections::{age, visit_day};
 use super::{Assessment, RepairOption, SectionState};
 use crate::job::{Job, sanitized};
 use crate::joint::{BeadCut, BeadLay, BeadState, Cut, HORIZON, JointEdges, LaidBead, PlacedBead};
-use crate::measure::Length;
+use crate::measure::{Length, Span};
 use crate::repair::Outcome;
 use crate::surface::BoardSpec;
 use crate::wood::shrinkage;
@@ -151,7 +151,7 @@ impl Assessment {
         let still = |day: i64| {
             let date = job.visited.checked_add(day.days()).ok()?;
             let gap = gap_on(state, day);
-            let repaired = repair.as_ref().map(|repair| repair.on(day, gap, None));
+            let repaired = repair.as_ref().map(|repair| repair.on(day, gap));
             let gap = repaired.as_ref().map_or(gap, |repaired| repaired.gap);
             let mut cut = Cut::new(board, gap, REACH, None);
             if let Some(RepairedLook::Bead(bead)) = repaired.as_ref().map(|repaired| &repaired.look) {
@@ -177,12 +177,10 @@ impl Assessment {
         let past = state.past_weeks.iter();
         let past = past.map(|week| JointWeek { day: week.day, gap: week.gap.expected, repaired: None });
         let mut weeks: Vec<JointWeek> = past.collect();
-        let mut before = None;
         for day in days {
             let gap = gap_on(state, day);
             let repaired = repair.as_ref().filter(|repair| day >= repair.from);
-            let repaired = repaired.map(|repair| repair.on(day, gap, before));
-            before = repaired.as_ref().and_then(RepairedJoint::bead);
+            let repaired = repaired.map(|repair| repair.on(day, gap));
             weeks.push(JointWeek { day, gap, repaired });
         }
         Some(TypicalJoint {
@@ -279,12 +277,11 @@ impl<'a> Repair<'a> {
         })
     }
 
-    /// The joint on a day after the repair, where it would have this gap if nothing were done and was
-    /// `before` the week before.
-    fn on(&self, day: i64, gap: Length, before: Option<BeadState>) -> RepairedJoint {
+    /// The joint on a day after the repair, where it would have this gap if nothing were done.
+    fn on(&self, day: i64, gap: Length) -> RepairedJoint {
         let open = |look| RepairedJoint { gap, open: gap, look };
         match self.outcome {
-            Outcome::Bead { held, lay } => self.sealed(self.held(gap, held), lay, before),
+            Outcome::Bead { held, lay } => self.sealed(self.held(gap, held), lay, self.been(day, held)),
             Outcome::Line | Outcome::Unchanged => open(RepairedLook::Line),
             Outcome::Covered => {
                 RepairedJoint { gap, open: Length::ZERO, look: RepairedLook::Covered(self.strip) }
@@ -304,13 +301,21 @@ impl<'a> Repair<'a> {
         (self.laid + (gap - self.laid) * share).max(Length::ZERO)
     }
 
-    fn sealed(&self, gap: Length, lay: BeadLay, before: Option<BeadState>) -> RepairedJoint {
+    /// The least and the most that the boards have been apart from the repair to a day, looked at once a week.
+    fn been(&self, day: i64, held: bool) -> Span<Length> {
+        let weeks = (self.from..=day).step_by(WEEK).map(|day| self.held(gap_on(self.state, day), held));
+        weeks.fold(Span { low: self.laid, high: self.laid }, |span, gap| Span {
+            low: span.low.min(gap),
+            high: span.high.max(gap),
+        })
+    }
+
+    fn sealed(&self, gap: Length, lay: BeadLay, been: Span<Length>) -> RepairedJoint {
         let bead = self.bead.as_ref().filter(|_| lay.slot(self.laid) >= self.narrowest);
-        let laid = bead.map(|bead| PlacedBead { bead, gap: self.laid });
-        let Some(mut bead) = laid.and_then(|laid| Cut::new(&self.board, gap, REACH, Some(laid)).bead) else {
+        let laid = bead.map(|bead| PlacedBead { bead, gap: self.laid, been });
+        let Some(bead) = laid.and_then(|laid| Cut::new(&self.board, gap, REACH, Some(laid)).bead) else {
             return RepairedJoint { gap, open: gap, look: RepairedLook::TooNarrow };
         };
-        bead.fares = before.map_or(bead.fares, |before| bead.fares.worse(before));
         // The boards stand as far apart as they were cut, where they were.
         let gap = gap + lay.slot(self.laid) - self.laid;
         RepairedJoint { gap, open: bead.open, look: RepairedLook::Bead(bead) }

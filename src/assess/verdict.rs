@@ -183,6 +183,7 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
     if errors > 0 {
         wanted.push(MissingEntry::WrongEntries(errors));
     }
+    wanted.extend(assessment.doubted_gaps().next().map(MissingEntry::DoubtedGap));
     for state in &assessment.sections {
         let enough = FEW_GAPS.min(state.gaps.joints);
         if state.gaps.measured < enough {

@@ -64,9 +64,10 @@ impl Endurance {
         Self { gaps, limits, square: matches!(design.edge, BoardEdge::Square) }
     }
 
-    /// The limits when laid in this gap. Between the gaps that are kept, and beyond them, movement goes
-    /// with a power of the gap; under the smallest gap the V alone decides how far a bead may be opened.
-    pub fn at(&self, gap: Length) -> MovementLimits {
+    /// The limits when laid in this gap, between boards that meet when they have closed by `room`. Between
+    /// the gaps that are kept, and beyond them, movement goes with a power of the gap; under the smallest
+    /// gap the V alone decides how far a bead may be opened.
+    pub fn at(&self, gap: Length, room: Length) -> MovementLimits {
         let gap = gap.to_m().max(1e-6).ln();
         let [first, .., last] = self.gaps[..] else { return MovementLimits::none() };
         let kept = gap.clamp(first, last);
@@ -79,12 +80,12 @@ impl Endurance {
             let between = low[limit] + share * (high[limit] - low[limit]);
             Length::m((between + if in_v && !closing { 0.0 } else { beyond }).exp())
         };
-        let gap = Length::m(gap.exp());
+        let room = room.max(Length::mm(1e-6));
         MovementLimits {
             open_seen: at(0, false),
             open_hidden: at(1, false),
-            close_seen: until_closed(at(2, true), gap),
-            close_hidden: until_closed(at(3, true), gap),
+            close_seen: until_closed(at(2, true), room),
+            close_hidden: until_closed(at(3, true), room),
             paint: at(4, false),
             slide_seen: at(5, false),
             slide_hidden: at(6, false),
@@ -94,7 +95,7 @@ impl Endurance {
     /// By what power of the gap the limits of opening grow, at this gap.
     pub fn grows_with_gap(&self, gap: Length) -> f64 {
         let step = 1.1_f64;
-        let middle = |gap: Length| self.at(gap).opening().to_m().ln();
+        let middle = |gap: Length| self.at(gap, gap).opening().to_m().ln();
         (middle(gap * step) - middle(gap * (1.0 / step))) / (2.0 * step.ln())
     }
 }

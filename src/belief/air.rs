@@ -79,28 +79,6 @@ impl RoomAir {
         Some(shelter)
     }
 
-    /// The same room where its cooling keeps humidity down only while it runs: in mild weather it may be damper by a
-    /// tenth or so, and boards swell then. Elsewhere the limit is taken to hold all year.
-    pub fn cooled_while_hot(mut self, air: &IndoorAir, stations: &[Station]) -> Self {
-        /// Cooling starts this much below its set point outdoors: sun, people and appliances. Assumption.
-        const GAINS: f64 = 4.0;
-        /// A set point above this is out of reach: nothing cools.
-        const COOLED_BELOW: f64 = 32.0;
-        /// How much of the limit is left in mild weather: 54% becomes 66%, at which wood comes to the 12% that is the
-        /// most usual in houses. Assumption.
-        const LEFT: f32 = 0.75;
-        let Some((year, house)) = climate(air, stations) else { return self };
-        let runs_above = house.cool_to.to_celsius() - GAINS;
-        if house.cool_to.to_celsius() < COOLED_BELOW {
-            for (step, day) in self.days.iter_mut().zip(&year.days) {
-                if day.temperature.to_celsius() < runs_above {
-                    step.limited *= LEFT;
-                }
-            }
-        }
-        self
-    }
-
     /// The same air, warmed by so many degrees Celsius without any water added to it.
     pub fn warmed(&self, by: f64) -> Self {
         let days = self.days.iter().zip(&self.celsius).map(|(step, celsius)| {
@@ -151,7 +129,7 @@ impl RoomAir {
                 step.by_spell = spell(day.vapor_pressure_sd, &step, priors);
                 step.least =
                     house.humidified_to.map_or(0.0, |least| single(least.to_fraction()) * step.saturation);
-                step.limited = if house.dehumidified_to.is_some() { 1.0 } else { 0.0 };
+                step.limited = house.dehumidified_to.map_or(0.0, |_| limit_kept(house, day.temperature));
                 step
             })
             .collect();
@@ -296,6 +274,21 @@ pub(super) const fn single(value: f64) -> f32 {
 fn spell(weather: f64, step: &StepAir, priors: &Priors) -> f32 {
     let people = priors.spell_humidity.sd / 100.0 * f64::from(step.saturation);
     single(BETWEEN * weather.hypot(people))
+}
+
+/// How much of the limit on humidity is kept when it is `outside` outdoors, 0 to 1. Cooling keeps humidity down
+/// only while it runs: in mild weather rooms may be damper by a tenth or so, and boards swell then. A
+/// dehumidifier in a house without cooling runs all year.
+fn limit_kept(house: &HouseModel, outside: Temperature) -> f32 {
+    /// Cooling starts this much below its set point outdoors: sun, people and appliances. Assumption.
+    const GAINS: f64 = 4.0;
+    /// A set point above this is out of reach: nothing cools.
+    const COOLED_BELOW: f64 = 32.0;
+    /// How much of the limit is left in mild weather: 54% becomes 66%, at which wood comes to the 12% that is the
+    /// most usual in houses. Assumption.
+    const LEFT: f32 = 0.75;
+    let cool_to = house.cool_to.to_celsius();
+    if cool_to < COOLED_BELOW && outside.to_celsius() < cool_to - GAINS { LEFT } else { 1.0 }
 }
 
 /// What a step needs of the room's temperature.

@@ -18,7 +18,7 @@ const AS_EXPECTED: f64 = 0.15;
 const WIDER: f64 = 1.3;
 
 /// Draws of worlds: standard normal numbers, and whether the boards came wet.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Draws {
     /// Numbers of each world.
     pub dims: usize,
@@ -30,7 +30,7 @@ pub(super) struct Draws {
 }
 
 /// Where a batch was drawn from.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 struct Batch {
     count: f64,
     wet_share: f64,
@@ -39,7 +39,7 @@ struct Batch {
 }
 
 /// A normal fitted to worlds.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 struct Fit {
     mean: Vec<f64>,
     /// Lower triangle of Cholesky's factor of the covariance, by rows.
@@ -86,13 +86,15 @@ impl Draws {
     #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
     fn batch(&mut self, count: usize, wet_share: f64, fitted: Option<[Fit; 2]>, seed: u64) {
         let mut random = Xoshiro256PlusPlus::seed_from_u64(seed);
+        let mut of_kind = [0.0; 2];
         for at in 0..count {
-            let at = at as f64;
-            let wet = ((at + 1.0) * wet_share).floor() > (at * wet_share).floor();
+            let wet = is_due(at as f64, wet_share);
             let plain: Vec<f64> = (0..self.dims).map(|_| StandardNormal.sample(&mut random)).collect();
-            // Every seventh or so as expected, for both kinds of boards alike.
-            let by_fit = ((at / 2.0).floor() * AS_EXPECTED).fract() + AS_EXPECTED < 1.0;
-            match fitted.as_ref().filter(|_| by_fit) {
+            // Counted for right and for wet boards apart: the corrections rely on this share of either.
+            let nth = &mut of_kind[usize::from(wet)];
+            let as_expected = is_due(*nth, AS_EXPECTED);
+            *nth += 1.0;
+            match fitted.as_ref().filter(|_| !as_expected) {
                 Some(fits) => self.z.extend(fits[usize::from(wet)].place(&plain)),
                 None => self.z.extend(plain),
             }
@@ -163,6 +165,11 @@ impl Draws {
     }
 }
 
+/// Whether the draw of this number is one of those that make up a share of all, spread evenly.
+fn is_due(nth: f64, share: f64) -> bool {
+    ((nth + 1.0) * share).floor() > (nth * share).floor()
+}
+
 fn log_standard(z: &[f64]) -> f64 {
     -0.5 * z.iter().map(|z| z * z).sum::<f64>()
 }
@@ -203,5 +210,76 @@ impl Fit {
             plain.push((z[at] - self.mean[at] - before) / row[at]);
         }
         log_standard(&plain) - self.log_determinant
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const PULLED_TO: f64 = 2.0;
+
+    /// A normal likelihood of the first number alone, a standard deviation of 1/2 wide, and far likelier for wet
+    /// boards.
+    fn likelihood(draws: &Draws, world: usize) -> f64 {
+        let wet = if draws.is_wet(world) { 20.0 } else { 1.0 };
+        wet * (-0.5 * ((draws.of(world)[0] - PULLED_TO) / 0.5).powi(2)).exp()
+    }
+
+    /// Draws that were refined three times, with how much likelier each is as expected than as it was drawn.
+    fn refined() -> (Draws, Vec<f64>) {
+        let mut draws = Draws::expected(4, 3072, 0.5, 1);
+        for seed in [2, 3, 4] {
+            let corrections = draws.log_corrections();
+            let each = corrections.iter().enumerate();
+            let weights: Vec<f64> = each.map(|(world, log)| likelihood(&draws, world) * log.exp()).collect();
+            draws.refine(&weights, 2048, seed);
+        }
+        let ratios = draws.log_corrections().into_iter().map(f64::exp).collect();
+        (draws, ratios)
+    }
+
+    fn mean(weights: &[f64], of: impl Fn(usize) -> f64) -> f64 {
+        let sum: f64 = weights.iter().sum();
+        weights.iter().enumerate().map(|(world, weight)| weight * of(world)).sum::<f64>() / sum
+    }
+
+    fn one_if(is: bool) -> f64 {
+        if is { 1.0 } else { 0.0 }
+    }
+
+    /// Corrected, they are as expected again: half of them wet, every number a standard normal, and as many of them
+    /// far from where the refined ones were drawn as there should be (three quarters of a normal are below 0.674).
+    #[test]
+    fn corrected_draws_are_as_expected() {
+        let (draws, ratios) = refined();
+        for wet in [false, true] {
+            let own: Vec<f64> = ratios
+                .iter()
+                .enumerate()
+                .map(|(at, ratio)| ratio * one_if(draws.is_wet(at) == wet))
+                .collect();
+            let below = mean(&own, |world| one_if(draws.of(world)[0] < 0.674_489_75));
+            assert!((below - 0.75).abs() < 0.015, "wet {wet}: {below}");
+            let square = mean(&own, |world| draws.of(world)[0].powi(2));
+            assert!((square - 1.0).abs() < 0.1, "wet {wet}: {square}");
+        }
+        let wet = mean(&ratios, |world| one_if(draws.is_wet(world)));
+        assert!((wet - 0.5).abs() < 0.02, "{wet}");
+    }
+
+    /// Weighed, they give the posterior worked out by hand: precisions 1 and 4 add up to 5, so the mean is 8/5 and the
+    /// variance 1/5; of the boards 20 in 21 are wet.
+    #[test]
+    fn weighed_draws_give_the_posterior() {
+        let (draws, ratios) = refined();
+        let weights: Vec<f64> =
+            ratios.iter().enumerate().map(|(world, ratio)| ratio * likelihood(&draws, world)).collect();
+        let first = mean(&weights, |world| draws.of(world)[0]);
+        let variance = mean(&weights, |world| (draws.of(world)[0] - 1.6).powi(2));
+        let wet = mean(&weights, |world| one_if(draws.is_wet(world)));
+        assert!((first - 1.6).abs() < 0.015, "{first}");
+        assert!((variance - 0.2).abs() < 0.01, "{variance}");
+        assert!((wet - 20.0 / 21.0).abs() < 0.005, "{wet}");
     }
 }

@@ -45,7 +45,7 @@ pub(super) struct StepAir {
     pub into_spell: f32,
     /// Least vapor pressure, Pa: the humidifier's.
     pub least: f32,
-    /// How much the worlds' limit on humidity counts, 0 or 1.
+    /// How much the worlds' limit on humidity counts, 0 to 1.
     pub limited: f32,
 }
 
@@ -385,5 +385,18 @@ impl StepAir {
         let first = k1 * kh;
         let second = first * k2 * kh;
         100.0 * scale * (kh / (1.0 - kh) + (first + 2.0 * second) / (1.0 + first + second))
+    }
+}
+
+#[cfg(test)]
+impl Boards {
+    /// Moisture of one board's slices from face to back, kg/kg.
+    pub fn profile(&self, lane: usize) -> [f32; CELLS] {
+        self.cells.map(|cell| cell[lane])
+    }
+
+    /// Relative humidity that one board's face and back are in balance with.
+    pub fn surface_humidity(&self, lane: usize) -> [f32; 2] {
+        self.surfaces.map(|side| side[lane])
     }
 }

@@ -12,7 +12,7 @@ const CLOSED: f64 = 0.1;
 /// between 0.05 and 0.5 mm (assumptions); the kinds of failure share it as reported by the trade.
 pub(super) fn log_likelihood(weak: bool, sections: &[SectionEvidence<'_>]) -> f64 {
     const STEPS: u32 = 12;
-    let (low, high) = if weak { (0.05, 0.5) } else { (0.7, 2.5) };
+    let (low, high) = limits(weak);
     let of_limit = |limit: f64| {
         let gaps = sections.iter().flat_map(|section| &section.gaps);
         gaps.map(|gap| one(gap.width.to_mm(), gap.failed, limit).ln()).sum::<f64>()
@@ -21,8 +21,13 @@ pub(super) fn log_likelihood(weak: bool, sections: &[SectionEvidence<'_>]) -> f6
     log_mean((0..STEPS).map(|step| of_limit(at(step))))
 }
 
+/// Between which openings beads let go, mm.
+pub(super) const fn limits(weak: bool) -> (f64, f64) {
+    if weak { (0.05, 0.5) } else { (0.7, 2.5) }
+}
+
 /// How likely a bead that lets go at about `limit` mm looks like this in a joint of this width.
-fn one(width: f64, failed: Failure, limit: f64) -> f64 {
+pub(super) fn one(width: f64, failed: Failure, limit: f64) -> f64 {
     let past = past(width, limit, 0.2 * limit + 0.05);
     // Paint tears and beads look whole the more the less a joint is open.
     let open = self::past(width, CLOSED, 0.05);

@@ -38,6 +38,18 @@ pub(super) struct GapTable {
     gauge: f64,
 }
 
+/// A section's joints in one world.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Drawn {
+    /// Gaps of those that were measured, all together: mean and variance, mm and mm². A gauge is a little off, so
+    /// a joint that reads closed may stand open by a hair.
+    pub measured: (f64, f64),
+    /// What single ones are like that nobody measured.
+    pub unseen: Moments,
+    /// How their mean goes on with the opening.
+    pub opening: Opening,
+}
+
 /// How far a section's opening is from that of its boards' build-up, beside the lot: one side of a room
 /// is drier than another, and a bundle wetter than the next. A part in proportion, and one in mm.
 /// Assumption.
@@ -46,7 +58,7 @@ const OWN: (f64, f64) = (0.06, 0.1);
 const OWN_POINTS: [(f64, f64); 5] = [(-2.0, 0.06), (-1.0, 0.24), (0.0, 0.4), (1.0, 0.24), (2.0, 0.06)];
 
 /// A section's opening where its boards' build-up has opened by this, at so many standard deviations.
-fn own_opening(opening: f64, z: f64) -> f64 {
+pub(super) fn own_opening(opening: f64, z: f64) -> f64 {
     opening + z * (OWN.0 * opening).hypot(OWN.1)
 }
 
@@ -102,20 +114,31 @@ impl GapTable {
         each_of_node(|bonded, on_top| a[bonded][on_top] + (b[bonded][on_top] - a[bonded][on_top]) * share)
     }
 
-    /// Draws how wide the joints are that nobody measured, in a world in which the section's boards have
-    /// opened by `opening` mm: what single ones are like, and how their mean goes on with the opening.
-    /// `seen` is the share of its joints that was measured, `at` a number from 0 to 1.
-    pub fn draw_unseen(
+    /// Draws a section's joints in a world in which its boards have opened by `opening` mm. `seen` is the share
+    /// of its joints that was measured, in `gaps`; `at` a number from 0 to 1.
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    pub fn draw(
         &self,
         opening: f64,
         (bonded, on_top): (bool, usize),
-        seen: f64,
+        (gaps, seen): (&[GapEvidence], f64),
         at: f64,
-    ) -> (Moments, Opening) {
+    ) -> Drawn {
         let (today, set) = self.draw_set(opening, (bonded, on_top), at);
         let wet = if on_top == WETTED { set.wet_share() } else { 0.0 };
-        let unseen = Density::new(set, today, self.gauge, bonded).unseen(wet, seen);
-        (unseen, Opening { set: set.index, bonded, wet, today })
+        let density = Density::new(set, today, self.gauge, bonded);
+        // A slip counts as read, and so does the line that moved, which may be any of the section's.
+        let moved =
+            if on_top == LINE_MOVED { seen / gaps.len().max(1) as f64 / (MOVED.1 - MOVED.0) } else { 0.0 };
+        let as_read = SLIP / SLIPS_TO + moved;
+        let mut measured = (0.0, 0.0);
+        for gap in gaps {
+            let is_wet = on_top == WETTED && (set.wetted.0..=set.wetted.1).contains(&gap.place);
+            let own = density.given(gap.width.to_mm(), is_wet, as_read);
+            measured = (measured.0 + own.mean, measured.1 + own.sd().powi(2));
+        }
+        let opening = Opening { set: set.index, bonded, wet, today };
+        Drawn { measured, unseen: density.unseen(wet, seen), opening }
     }
 
     /// Draws a section's own opening and a set by how well they explain what was measured.

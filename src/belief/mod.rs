@@ -16,7 +16,9 @@ mod draws;
 mod ensemble;
 mod evidence;
 mod failures;
+mod first;
 mod gaps;
+mod imagined;
 mod marks;
 mod next_reading;
 mod particles;
@@ -32,6 +34,7 @@ mod world;
 pub use cause::{Cause, CausePriors, Hypothesis, OtherCause};
 pub use clues::{Clue, ClueKind};
 pub use evidence::{GapEvidence, LaterGaps, MeterEvidence, RoomEvidence, SectionEvidence, log_sum};
+pub use imagined::{Imagined, Visit, imagine};
 pub use marks::{AgainstMarks, Mark, against_marks};
 pub use next_reading::Reading;
 pub use particles::{Course, Particle};
@@ -48,6 +51,7 @@ use crate::measure::{Estimate, Humidity, Moisture, Span, Temperature};
 use air::RoomAir;
 use draws::Draws;
 use ensemble::LANES;
+use first::first_worlds;
 use particles::{PARTICLES, choose, run_on};
 use weigh::{ACCOUNTS, Accounts, Counts, Prepared, Scale, accounts};
 use world::{Maker, Span as Times, Worlds};
@@ -195,7 +199,7 @@ pub fn usual_year(
 /// Draws worlds until enough of them count, or the last batch is drawn.
 fn weigh_worlds(maker: &Maker<'_>, scale: &Scale<'_>, causes: &CausePriors) -> Weighed {
     let mut draws = Draws::expected(maker.dims(), FIRST, causes.wet_at_install, SEED);
-    let mut worlds = maker.follow(&draws, 0);
+    let mut worlds = first_worlds(maker, &draws);
     let mut own: Vec<Accounts> = Vec::new();
     let mut prepared: Vec<Prepared> = Vec::new();
     let mut batch = 1;
@@ -428,3 +432,6 @@ pub fn normal_of(world: usize, count: usize) -> f64 {
     let shuffled = (world * 199 + 67) % count;
     Normal::standard().inverse_cdf((shuffled as f64 + 0.5) / count as f64)
 }
+
+#[cfg(test)]
+mod peer;

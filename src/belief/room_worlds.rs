@@ -103,7 +103,6 @@ impl RoomWorlds {
     /// if the room's air cannot be worked out.
     pub fn new(known: &RoomKnown<'_>, priors: &Priors, count: usize, seed: u64) -> Option<Self> {
         let room = RoomAir::new(known.air, known.logged, known.stations, priors)?;
-        let room = room.cooled_while_hot(known.air, known.stations);
         let outdoor = RoomAir::sheltered(known.air, known.stations, priors);
         let spells = known.horizon / SPELL + 3;
         let count = count.next_multiple_of(LANES);

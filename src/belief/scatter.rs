@@ -7,7 +7,9 @@
 
 use std::sync::LazyLock;
 
-use super::evidence::below;
+use statrs::distribution::{ContinuousCDF as _, Normal};
+
+use super::evidence::{below, chosen};
 
 /// Openings of the grid run between these, mm.
 const OPENINGS: (f64, f64) = (-4.0, 26.0);
@@ -18,7 +20,7 @@ const SETS: u32 = 32;
 /// Boards in a bonded group at most.
 const MOST_BONDED: u32 = 14;
 /// Picked joints are taken by their gap and this, mm. Assumption.
-const PICK: f64 = 0.3;
+pub(super) const PICK: f64 = 0.3;
 /// How much joints of a wetted part differ, a share of what they opened besides. Assumption.
 const WETTED_SCATTER: f64 = 0.35;
 /// Points and shares that stand for a standard normal (Gauss and Hermite).
@@ -60,10 +62,14 @@ fn quantile(index: u32, dimension: i32) -> f64 {
 
 impl Set {
     fn new(index: u32) -> Self {
-        let q = |dimension| quantile(index, dimension);
+        Self { index: index as usize, ..Self::at(|dimension| quantile(index, dimension)) }
+    }
+
+    /// The set at these quantiles, 0 to 1, of each of the nine figures in which sets differ.
+    pub fn at(q: impl Fn(i32) -> f64) -> Self {
         let (middle, half) = (q(6), if q(7) < 0.5 { 2.0 } else { (q(7) - 0.5) / 1.5 });
         Self {
-            index: index as usize,
+            index: 0,
             relative: 0.08 + 0.3 * q(0),
             fixed: 0.05 + 0.4 * q(1) * q(1),
             laid: -0.15 * (1.0 - q(2)).ln(),
@@ -148,6 +154,8 @@ impl Moments {
 /// The joint that shows of a group of boards: a gap that is normal and never below nothing.
 #[derive(Debug, Clone, Copy)]
 struct Group {
+    /// How many boards.
+    boards: f64,
     /// How many of all joints are such a joint.
     share: f64,
     middle: f64,
@@ -158,19 +166,37 @@ struct Group {
 }
 
 impl Group {
-    fn new(share: f64, middle: f64, sd: f64, gauge: f64) -> Self {
-        Self { share, middle, sd, read_sd: sd.hypot(gauge), shut: below(-middle / sd) }
+    fn new((boards, share): (f64, f64), middle: f64, sd: f64, gauge: f64) -> Self {
+        Self { boards, share, middle, sd, read_sd: sd.hypot(gauge), shut: below(-middle / sd) }
     }
 
     /// The density of reading `y`; `of_shut` is its density where the joint is shut.
     fn density(&self, y: f64, gauge: f64, of_shut: f64) -> f64 {
-        let both = self.read_sd;
-        let open = normal(y, self.middle, both);
-        // Given the reading, the chance that the gap is above nothing.
-        let middle = (self.middle * gauge * gauge + y * self.sd * self.sd) / (both * self.sd * gauge);
-        let above = if middle > 6.0 { 1.0 } else { below(middle) };
-        open * above + self.shut * of_shut
+        let (density, z) = self.normal_at(y, gauge);
+        density * above_zero(z) + self.shut * of_shut
     }
+
+    /// The density of reading `y` if the gap were a normal with no end at nothing, and by how many of its
+    /// standard deviations the gap then is above nothing, given the reading.
+    fn normal_at(&self, y: f64, gauge: f64) -> (f64, f64) {
+        let both = self.read_sd;
+        let middle = self.middle * gauge * gauge + y * self.sd * self.sd;
+        (normal(y, self.middle, both), middle / (both * self.sd * gauge))
+    }
+
+    /// The density of reading `y` where the joint is open, and the same times the gap's mean and mean square
+    /// given that reading.
+    fn moments_at(&self, y: f64, gauge: f64) -> [f64; 3] {
+        let (density, z) = self.normal_at(y, gauge);
+        let (above, sd) = (above_zero(z), self.sd * gauge / self.read_sd);
+        let mean = sd * (z * above + normal(z, 0.0, 1.0));
+        [above, mean, sd * (z * mean + sd * above)].map(|moment| density * moment)
+    }
+}
+
+/// The chance that a normal is above nothing whose mean is `z` standard deviations above it.
+fn above_zero(z: f64) -> f64 {
+    if z > 6.0 { 1.0 } else { below(z) }
 }
 
 /// How the gaps of a section's joints are spread, for one set and opening.
@@ -199,7 +225,7 @@ impl<'a> Density<'a> {
             let each = groups.iter().map(|&(n, share)| {
                 let relative = n * (set.relative * opening).powi(2);
                 let sd = (relative + set.fixed * set.fixed + (WETTED_SCATTER * more).powi(2)).sqrt();
-                Group::new(share / boards, n * opening + set.laid + more, sd, gauge)
+                Group::new((n, share / boards), n * opening + set.laid + more, sd, gauge)
             });
             each.collect()
         };
@@ -209,6 +235,17 @@ impl<'a> Density<'a> {
 
     fn groups(&self, wet: bool) -> &[Group] {
         if wet { &self.wet } else { &self.dry }
+    }
+
+    /// The gap of one joint in mm, as it dried or wetted: the one after a share `at` of all, which is `z`
+    /// standard deviations from the middle of its like. Holds its place at any opening.
+    pub fn gap(&self, wet: bool, at: f64, z: f64) -> f64 {
+        let mut left = at;
+        let own = self.groups(wet).iter().find(|group| {
+            left -= group.share;
+            left < 0.0
+        });
+        own.map_or(0.0, |group| (group.middle + z * group.sd).max(0.0))
     }
 
     /// Of the gaps of all joints, as they dried or wetted.
@@ -228,6 +265,22 @@ impl<'a> Density<'a> {
         shows + self.never * of_shut
     }
 
+    /// The gap of a joint at which `y` was read, as it dried or wetted. `as_read` is the density of readings that
+    /// stand for themselves, whatever the other joints are like.
+    pub fn given(&self, y: f64, wet: bool, as_read: f64) -> Moments {
+        let (mut sum, mut mean, mut square) =
+            (as_read, as_read * y, as_read * (y * y + self.gauge * self.gauge));
+        let of_shut = normal(y, 0.0, self.gauge);
+        sum += self.never * of_shut;
+        for group in self.groups(wet) {
+            let [open, of_mean, of_square] = group.moments_at(y, self.gauge);
+            sum += group.share * (open + group.shut * of_shut);
+            mean += group.share * of_mean;
+            square += group.share * of_square;
+        }
+        Moments { mean: mean / sum, square: square / sum }
+    }
+
     /// How much rather than another a joint this wide gets measured, where all joints are like this.
     pub fn picks(&self, y: f64, all: Moments) -> f64 {
         (y + PICK).powi(self.set.picked) / all.picked_by(self.set.picked)
@@ -239,9 +292,7 @@ impl<'a> Density<'a> {
     /// Joints are taken one after the other; after so many each is still there with a chance that falls
     /// exponentially with how much it gets picked.
     pub fn unseen(&self, wet: f64, seen: f64) -> Moments {
-        let all = self.moments(false).with(self.moments(true), wet);
-        let rate = -(1.0 - seen).max(1e-3).ln() / all.picked_by(self.set.picked);
-        let stays = |y: f64| (-rate * (y + PICK).powi(self.set.picked)).exp();
+        let stays = self.stays_unseen(wet, seen);
         let (mut sum, mut mean, mut square) = (0.0, 0.0, 0.0);
         let mut add = |y: f64, share: f64| {
             let share = share * stays(y);
@@ -260,7 +311,59 @@ impl<'a> Density<'a> {
         let sum = sum.max(1e-300);
         Moments { mean: mean / sum, square: square / sum }
     }
+
+    /// The chance that a joint this wide is among those that nobody measured, as [`Self::unseen`] has it.
+    fn stays_unseen(&self, wet: f64, seen: f64) -> impl Fn(f64) -> f64 {
+        let all = self.moments(false).with(self.moments(true), wet);
+        let picked = self.set.picked;
+        let rate = -(1.0 - seen).max(1e-3).ln() / all.picked_by(picked);
+        move |y: f64| (-rate * (y + PICK).powi(picked)).exp()
+    }
+
+    /// One of the joints that nobody measured, drawn by two numbers from 0 to 1: which kind, and how wide for its kind.
+    fn unseen_joint(&self, (wet, seen): (f64, f64), kind: f64, width: f64) -> PlausibleJoint {
+        let stays = self.stays_unseen(wet, seen);
+        let kinds = self.dry.iter().map(|group| (group, 1.0 - wet));
+        let kinds: Vec<(&Group, f64)> = kinds.chain(self.wet.iter().map(|group| (group, wet))).collect();
+        let share = |(group, part): &(&Group, f64)| -> f64 {
+            let each =
+                NORMAL.iter().map(|(z, weight)| weight * stays((group.middle + z * group.sd).max(0.0)));
+            part * group.share * each.sum::<f64>()
+        };
+        let never = std::iter::once(self.never * stays(0.0));
+        let logs: Vec<f64> =
+            kinds.iter().map(share).chain(never).map(|share| share.max(1e-300).ln()).collect();
+        match kinds.get(chosen(&logs, kind)) {
+            Some((group, _)) => {
+                let z = Normal::standard().inverse_cdf(width.clamp(1e-3, 1.0 - 1e-3));
+                PlausibleJoint { gap: (group.middle + z * group.sd).max(0.0), boards: group.boards }
+            }
+            None => PlausibleJoint { gap: 0.0, boards: 0.0 },
+        }
+    }
+
+    /// How many boards open at a joint that reads `y`, on average over what it may be.
+    fn boards_behind(&self, y: f64) -> f64 {
+        let of_shut = normal(y, 0.0, self.gauge);
+        let each =
+            self.dry.iter().map(|group| (group.boards, group.share * group.density(y, self.gauge, of_shut)));
+        let (boards, all) = each.fold((0.0, self.never * of_shut), |(boards, all), (n, likely)| {
+            (boards + n * likely, all + likely)
+        });
+        boards / all.max(1e-300)
+    }
 }
+
+/// A joint that nobody measured, as it may be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct PlausibleJoint {
+    /// Its gap, mm.
+    pub gap: f64,
+    /// How many boards open at it: none where its boards are bonded across it.
+    pub boards: f64,
+}
+
+static ALL: LazyLock<Vec<Set>> = LazyLock::new(Set::all);
 
 /// Mean gap by opening at the points of the grid: as boards dry, and of the wetted ones.
 type Curve = [[f64; POINTS]; 2];
@@ -299,6 +402,21 @@ impl Opening {
         if self.wet > 0.0 { dry + self.wet * (at(&curves[1]) - dry) } else { dry }
     }
 
+    /// The joints of its section today; `gauge` is how well gaps are read, mm.
+    fn joints(&self, gauge: f64) -> Density<'static> {
+        Density::new(&ALL[self.set], self.today, gauge, self.bonded)
+    }
+
+    /// One of the joints that nobody measured where a share `seen` was, drawn by two numbers from 0 to 1.
+    pub(super) fn unseen_joint(&self, seen: f64, gauge: f64, (kind, width): (f64, f64)) -> PlausibleJoint {
+        self.joints(gauge).unseen_joint((self.wet, seen), kind, width)
+    }
+
+    /// How many boards open at a joint that reads `gap` mm, on average over what it may be.
+    pub(super) fn boards_behind(&self, gap: f64, gauge: f64) -> f64 {
+        if self.bonded { self.joints(gauge).boards_behind(gap) } else { 1.0 }
+    }
+
     /// How much the mean gap changes when every board opens by `moved` mm more.
     pub fn change(&self, moved: f64) -> f64 {
         self.mean(self.today + moved) - self.mean(self.today)
@@ -326,4 +444,42 @@ pub(super) fn place_of(opening: f64) -> (usize, f64) {
     let at = (root - low) / (OPENINGS.1.sqrt() - low) * (POINTS - 1) as f64;
     let at = at.clamp(0.0, (POINTS - 1) as f64 - 1e-9);
     (at as usize, at.fract())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The gap of a joint given its reading, against a sum over gaps a hundredth of a millimeter apart: Bayes' rule with
+    /// nothing worked out beforehand.
+    #[test]
+    fn a_gap_given_its_reading_is_what_bayes_rule_says() {
+        let gauge = 0.2;
+        for (set, bonded, y) in [(3, false, 0.0), (3, false, 0.4), (11, true, 0.0), (20, true, 2.0)] {
+            let sets = Set::all();
+            let density = Density::new(&sets[set], 0.3, gauge, bonded);
+            let (mut sum, mut mean) = (0.0, 0.0);
+            let mut add = |gap: f64, prior: f64| {
+                let weight = prior * normal(y, gap, gauge);
+                sum += weight;
+                mean += weight * gap;
+            };
+            add(0.0, density.never + density.dry.iter().map(|group| group.share * group.shut).sum::<f64>());
+            for step in 0..2000 {
+                let gap = 0.01 * (f64::from(step) + 0.5);
+                let each = density.dry.iter().map(|group| group.share * normal(gap, group.middle, group.sd));
+                add(gap, 0.01 * each.sum::<f64>());
+            }
+            let given = density.given(y, false, 0.0);
+            assert!((given.mean - mean / sum).abs() < 2e-3, "{} for {}", given.mean, mean / sum);
+        }
+    }
+
+    /// Where readings are told to stand for themselves, one far from all others does.
+    #[test]
+    fn a_joint_unlike_the_others_is_as_it_was_read() {
+        let sets = Set::all();
+        let density = Density::new(&sets[0], 0.3, 0.2, false);
+        assert!((density.given(9.0, false, 2e-5).mean - 9.0).abs() < 1e-3);
+    }
 }

@@ -1,7 +1,7 @@
 //! How wide a section's joints are today, the ones that nobody measured among them.
 //!
-//! The measured joints are known but for the gauge. What the others are is drawn in each world that
-//! counts: from how far its boards have opened, what its joints differ by, and whether wide ones were
+//! The measured joints are known but for the gauge, the better the more alike joints are. What the others are
+//! is drawn in each world that counts: from how far its boards have opened, what its joints differ by, and whether wide ones were
 //! picked for measuring.
 
 use rand::{RngExt as _, SeedableRng as _};
@@ -12,7 +12,7 @@ use rayon::prelude::*;
 use super::Particle;
 use super::cause::{Hypothesis, OtherCause};
 use super::evidence::{SectionEvidence, chosen};
-use super::gaps::{LINE_MOVED, MOVED, WETTED};
+use super::gaps::{Drawn, LINE_MOVED, MOVED, WETTED};
 use super::scatter::Opening;
 use super::weigh::{Prepared, Scale, accounts};
 use crate::measure::{Estimate, Length};
@@ -27,9 +27,30 @@ pub struct SectionToday {
     pub others: Estimate<Length>,
     /// How the mean goes on.
     opening: Opening,
+    /// Share of its joints that were measured.
+    seen: f64,
+    /// How well gaps are read, mm.
+    gauge: f64,
 }
 
 impl SectionToday {
+    /// One of the joints that nobody measured, drawn by two numbers from 0 to 1: its gap, and how many boards open at it;
+    /// none where its boards are bonded across it.
+    pub fn unseen_joint(&self, at: (f64, f64)) -> (Length, f64) {
+        let joint = self.opening.unseen_joint(self.seen, self.gauge, at);
+        (Length::mm(joint.gap), joint.boards)
+    }
+
+    /// How many boards open at a joint of this gap, on average over what it may be.
+    pub fn boards_behind(&self, gap: Length) -> f64 {
+        self.opening.boards_behind(gap.to_mm(), self.gauge)
+    }
+
+    /// What the worlds' sections are told apart by: whether boards are bonded, and how far they opened, mm.
+    pub const fn kind(&self) -> (bool, f64) {
+        (self.opening.bonded, self.opening.today)
+    }
+
     /// Mean gap of all joints when every board has opened by `moved` more than today.
     pub fn mean_after(&self, moved: Length) -> Length {
         (self.mean + Length::mm(self.opening.change(moved.to_mm()))).max(Length::ZERO)
@@ -95,17 +116,11 @@ impl World<'_> {
         let normal = |random: &mut Xoshiro256PlusPlus| -> f64 { StandardNormal.sample(random) };
         let (measured, all) = (section.gaps.len() as f64, section.joints.max(section.gaps.len()) as f64);
         let table = self.scale.gap_table(at);
-        let mut sum = 0.0;
-        if measured > 0.0 {
-            let read: f64 = section.gaps.iter().map(|gap| gap.width.to_mm()).sum();
-            sum += read
-                + super::normal_of(self.at + 131 * at, self.count)
-                    * self.scale.priors().gap_gauge.sd
-                    * measured.sqrt();
-        }
-        let opening = self.scale.opened(self.world, at, self.lot);
+        let opened = self.scale.opened(self.world, at, self.lot);
         let seen = measured / all.max(1.0);
-        let (single, opening) = table.draw_unseen(opening, (bonded, on_top), seen, random.random());
+        let Drawn { measured: (read, variance), unseen: single, opening } =
+            table.draw(opened, (bonded, on_top), (&section.gaps, seen), random.random());
+        let mut sum = (read + super::normal_of(self.at + 131 * at, self.count) * variance.sqrt()).max(0.0);
         let others = (all - measured).max(1.0);
         let mut unseen = others * single.mean + normal(random) * single.sd() * others.sqrt();
         // The line that moved may be among those that nobody measured.
@@ -120,6 +135,8 @@ impl World<'_> {
             mean: Length::mm((sum / all.max(1.0)).max(0.0)),
             others: Estimate { mean: Length::mm(unseen / others), sd: Length::mm(single.sd()) },
             opening,
+            seen,
+            gauge: self.scale.priors().gap_gauge.sd,
         }
     }
 }

@@ -16,12 +16,15 @@ use crate::survey::Failure;
 /// Accounts of a world: without and with bonded groups, each with nothing on top, a weak sealant, a
 /// moved line, a wetted part.
 pub(super) const ACCOUNTS: usize = 8;
-/// Steps of the lot's shrinkage and of the meter's offset.
-pub(super) const NODES: usize = 9;
+/// Steps of the lot's shrinkage.
+pub(super) const LOTS: usize = 13;
+/// Steps of the meter's offset. A meter that contradicts everything else may be off by far, and many readings
+/// leave its offset known to a fraction of what is expected.
+const OFFSETS: usize = 17;
 /// They go this many standard deviations to either side.
-const REACH: f64 = 2.5;
+const REACH: f64 = 4.0;
 /// Moisture that a wetted part may have left, per cent.
-const SURPLUSES: [f64; 4] = [3.0, 6.0, 9.0, 13.0];
+pub(super) const SURPLUSES: [f64; 4] = [3.0, 6.0, 9.0, 13.0];
 
 /// Which readings count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,10 +87,10 @@ const SHOWN: (f64, f64) = (-4.0, 45.0);
 const STEPS: usize = 492;
 
 /// Points of equal steps with their shares of a standard normal.
-pub(super) fn nodes() -> [(f64, f64); NODES] {
-    #[expect(clippy::cast_precision_loss, reason = "eleven nodes")]
-    let z = |at: usize| REACH * (2.0 * at as f64 / (NODES - 1) as f64 - 1.0);
-    let all: f64 = (0..NODES).map(|at| (-0.5 * z(at) * z(at)).exp()).sum();
+pub(super) fn nodes<const COUNT: usize>() -> [(f64, f64); COUNT] {
+    #[expect(clippy::cast_precision_loss, reason = "a score of nodes")]
+    let z = |at: usize| REACH * (2.0 * at as f64 / (COUNT - 1) as f64 - 1.0);
+    let all: f64 = (0..COUNT).map(|at| (-0.5 * z(at) * z(at)).exp()).sum();
     std::array::from_fn(|at| (z(at), (-0.5 * z(at) * z(at)).exp() / all))
 }
 
@@ -179,7 +182,7 @@ impl<'a> Scale<'a> {
                 accounts.map(|account| if account.has(super::Cause::WeakSealant) { weak } else { sound })
             },
             log_shares: joints.iter().map(|joints| (joints / all).max(1e-12).ln()).collect(),
-            lots: nodes().map(|(z, share)| ((lot * z).exp(), share)).to_vec(),
+            lots: nodes::<LOTS>().map(|(z, share)| ((lot * z).exp(), share)).to_vec(),
         }
     }
 
@@ -260,13 +263,13 @@ impl<'a> Scale<'a> {
     pub fn weigh(&self, world: &Prepared, counts: Counts) -> Accounts {
         let by_lot = self.by_lot(world, counts);
         std::array::from_fn(|account| {
-            let logs: [f64; NODES] = std::array::from_fn(|lot| by_lot[lot][account]);
+            let logs: [f64; LOTS] = std::array::from_fn(|lot| by_lot[lot][account]);
             log_sum(&logs)
         })
     }
 
     /// The same for each factor on the lot's shrinkage, not summed.
-    pub fn by_lot(&self, world: &Prepared, counts: Counts) -> [Accounts; NODES] {
+    pub fn by_lot(&self, world: &Prepared, counts: Counts) -> [Accounts; LOTS] {
         let mut room = (Vec::with_capacity(self.sections.len()), Vec::with_capacity(self.sections.len()));
         std::array::from_fn(|lot| {
             let (factor, share) = self.lots[lot];
@@ -380,7 +383,7 @@ impl<'a> Scale<'a> {
                 (reading, worlds.build_ups[build_up].at(world, worlds.day(reading.day)))
             })
             .collect();
-        nodes()
+        nodes::<OFFSETS>()
             .into_iter()
             .map(|(z, share)| {
                 let mut logs = vec![share.ln(); 1 + self.sections.len()];
@@ -402,8 +405,10 @@ impl<'a> Scale<'a> {
         let prior = &self.maker.priors.meter_offset;
         let logs: Vec<f64> = self.meter_by_offset(worlds, world, true).iter().map(|log| log[0]).collect();
         let all = log_sum(&logs);
-        let each =
-            logs.iter().zip(nodes()).map(|(log, (z, _))| ((log - all).exp(), prior.middle + prior.sd * z));
+        let each = logs
+            .iter()
+            .zip(nodes::<OFFSETS>())
+            .map(|(log, (z, _))| ((log - all).exp(), prior.middle + prior.sd * z));
         each.fold((0.0, 0.0), |(mean, square), (share, offset)| {
             (mean + share * offset, square + share * offset * offset)
         })

@@ -8,6 +8,7 @@ use rayon::prelude::*;
 use super::opened::{Opened, file_name, job_files, plain_words};
 use super::{Outcome, print};
 use crate::assess::taken;
+use crate::export::plain_text;
 use crate::job::{Catalog, Lessons, PriceBook, Taken, jobs_in, save_prices};
 use crate::words::{Arg, Say as _, answer, learned_rate_source, say, unreadable_file};
 
@@ -53,14 +54,14 @@ fn row(path: &Path, opened: &Opened) -> [String; 8] {
     let assessment = &opened.assessment;
     let chosen = assessment.chosen();
     [
-        file_name(path),
-        assessment.job.title.clone(),
+        plain_text(&file_name(path)).into_owned(),
+        plain_text(&assessment.job.title).into_owned(),
         assessment.causes.as_ref().map_or_else(String::new, |causes| causes.main().0.key().to_owned()),
         chosen.map_or_else(String::new, |option| option.method.key()),
         chosen.and_then(|option| option.price.as_ref()).map_or_else(String::new, |price| price.total.plain()),
         assessment.best().map_or_else(String::new, |option| option.method.key()),
         opened.errors().to_string(),
-        answer::headline(assessment, &opened.words()),
+        plain_text(&answer::headline(assessment, &opened.words())).into_owned(),
     ]
 }
 

@@ -21,7 +21,7 @@ use crate::export::{
     DraftPapers, NextInstallReport, OutFolder, Report, WriteError, export, job_calendar, job_schema,
     joints_csv, report_schema, write_papers, write_record, year_csv,
 };
-use crate::job::{Job, demo_job, file};
+use crate::job::{Job, demo_job, file, photo_folder};
 use crate::papers::{Folder, PaperWords, Papers, Templates};
 use crate::words::{Arg, Language, Say as _, Words, languages, next_install, say};
 
@@ -110,10 +110,10 @@ fn carry_out(command: Command) -> Result<Outcome, String> {
             let templates = templates.map(Templates::in_existing_folder).transpose().map_err(said)?;
             let templates = templates.unwrap_or_default();
             each(&job, |path, opened, several| {
-                let stem = path.file_stem().map(std::ffi::OsStr::to_owned).unwrap_or_default();
-                let folder = if several { out.join(stem) } else { out.clone() };
+                let folder = if several { folder_of(&out, path) } else { out.clone() };
                 let drafts = if draft { DraftPapers::Write } else { DraftPapers::HoldBack };
-                let outcome = papers(opened, &folder, templates.clone(), &languages, drafts)?;
+                let by = (templates.clone(), photo_folder(path));
+                let outcome = papers(opened, &folder, by, &languages, drafts)?;
                 if keep {
                     keep_promise(path, opened)?;
                 }
@@ -143,10 +143,10 @@ fn ready(
 ) -> Result<Outcome, String> {
     let (assessment, words) = (&opened.assessment, opened.words());
     let Some(found) = assessment.next_install.as_deref() else {
-        let none = assessment.job.next_install.is_none();
-        return Err(words
-            .text(if none { "command-line-no-install" } else { "next-incomplete" })
-            .into_owned());
+        return Err(match assessment.job.next_install.is_none() {
+            true => words.text("command-line-no-install").into_owned(),
+            false => next_install::missing(assessment, &words),
+        });
     };
     if let Some(folder) = out {
         delivery_papers(opened, &paper_words(&assessment.job, languages)?, folder)?;
@@ -231,12 +231,26 @@ fn delivery_papers(opened: &Opened, words: &PaperWords, out: &Path) -> Result<()
     Ok(())
 }
 
+/// The folder for the papers of one job of several: in the chosen one, whatever the job's file is called, and none
+/// that another job's papers go to.
+fn folder_of(out: &Path, job: &Path) -> PathBuf {
+    let name = job.file_name().unwrap_or_default();
+    let stem = job.file_stem().unwrap_or_default();
+    let is_up = stem.to_string_lossy().chars().all(|c| c == '.');
+    let other = if job.extension().is_some_and(|ending| ending.eq_ignore_ascii_case("json")) {
+        "ron"
+    } else {
+        "json"
+    };
+    out.join(if is_up || job.with_extension(other).exists() { name } else { stem })
+}
+
 /// Writes all papers, and of a next install its record. What is held back is told with the reason; so is a template
 /// of the user's own with a fault, for which the built-in one stands in.
 fn papers(
     opened: &Opened,
     out: &Path,
-    templates: Templates,
+    (templates, photos): (Templates, PathBuf),
     languages: &PaperLanguages,
     drafts: DraftPapers,
 ) -> Result<Outcome, String> {
@@ -245,7 +259,8 @@ fn papers(
     // A job that is about boards to come alone has no other papers.
     let mut good = true;
     if !assessment.is_delivery_only() {
-        let papers = Papers::of_file(assessment, &opened.unread, templates, &words);
+        let papers =
+            Papers::of_file(assessment, &opened.unread, templates, &words).with_photos_in(Some(photos));
         let calendar = job_calendar(assessment, &words.crew);
         let all = write_papers(&papers, calendar.as_deref(), out, drafts, || false);
         let all = all.map_err(|error| error.say(&words.owner))?;

@@ -18,10 +18,11 @@ use crate::job::{Catalog, Job, TableFault, file, read_gaps, read_moistures, read
 use crate::measure::{
     EntryError, Length, Units, parse_date, parse_length, parse_month_or_date, parse_room_length,
 };
-use crate::named::Named as _;
+use crate::named::Named;
 use crate::surface::outlines::{FileUnit, read_outlines};
 use crate::surface::pattern::Pattern;
 use crate::surface::{BoardSpec, NewSurface, Surface, SurfaceKind};
+use crate::wood::Species;
 use crate::words::{Arg, Say as _, Words, boards::divider_name, places as place_words, say, unreadable_file};
 
 /// Places and species that are named where one is not known.
@@ -292,21 +293,24 @@ fn units_of(text: &str) -> Option<Units> {
     }
 }
 
-/// That a species is not known, with those that are called much like it.
+/// That a species is not known, with those that are sold under that name or called much like it.
 fn no_species(text: &str, words: &Words) -> String {
+    let catalog = Catalog::built_in();
     let part = text.to_lowercase();
     let first = part.split(['-', ' ', ',']).next().unwrap_or_default();
-    let near: Vec<&str> = Catalog::built_in()
-        .species
-        .iter()
-        .map(|species| species.key())
-        .filter(|id| !first.is_empty() && id.starts_with(first))
-        .take(OFFERED)
-        .collect();
-    if near.is_empty() {
-        return say!(words, "new-job-species-none", text = Arg::Name(text));
+    let sold = catalog.species_sold_as(text);
+    let called = |species: &&Species| !first.is_empty() && species.key().starts_with(first);
+    let near: Vec<&str> = match sold.is_empty() {
+        true => catalog.species.iter().filter(called).take(OFFERED).map(Named::key).collect(),
+        false => sold.iter().map(|species| species.key()).collect(),
+    };
+    let (text, listed) = (Arg::Name(text), near.join(", "));
+    match (near.len(), sold.is_empty()) {
+        (0, _) => say!(words, "new-job-species-none", text = text),
+        (1, false) => say!(words, "new-job-species-sold", text = text, near = &listed),
+        (_, false) => say!(words, "new-job-species-several", text = text, near = &listed),
+        (_, true) => say!(words, "new-job-species", text = text, near = &listed),
     }
-    say!(words, "new-job-species", text = Arg::Name(text), near = &near.join(", "))
 }
 
 /// An outline's name and corners, meters.

@@ -120,7 +120,8 @@ fn calendar(assessment: &Assessment, stamp: Date, entries: &[Entry]) -> String {
 /// Text as a value: what has a meaning of its own there is escaped.
 fn escaped(text: &str) -> String {
     let text = text.replace('\\', "\\\\").replace(';', "\\;").replace(',', "\\,");
-    text.replace("\r\n", "\\n").replace('\n', "\\n")
+    // A return by itself ends a line for some readers; what follows it would be an entry of its own.
+    text.replace("\r\n", "\\n").replace(['\n', '\r'], "\\n")
 }
 
 /// A line in pieces of at most [`FOLD`] octets, a blank in front of each but the first.
@@ -153,5 +154,6 @@ mod tests {
     #[test]
     fn what_has_a_meaning_is_escaped() {
         assert_eq!(escaped("a, b; c\\d\ne"), "a\\, b\\; c\\\\d\\ne");
+        assert_eq!(escaped("12 Lane\rBEGIN:VALARM\r\nACTION:X"), "12 Lane\\nBEGIN:VALARM\\nACTION:X");
     }
 }

@@ -17,7 +17,7 @@ pub use folder::{OutFolder, WriteError};
 pub use job_schema::job_schema;
 pub use papers::{DraftPapers, Handed, PapersError, PapersWritten, WrittenPaper, write_papers, write_record};
 pub use report::{NextInstallReport, Report, report_schema};
-pub use tables::{joints_csv, materials_csv, tasks_csv, year_csv};
+pub use tables::{joints_csv, materials_csv, plain_text, tasks_csv, year_csv};
 
 use crate::assess::Assessment;
 use crate::papers::{PaperError, figure, picture};

@@ -10,8 +10,9 @@ use crate::surface::JointKind;
 use crate::words::{Say as _, Words, work};
 
 /// Text that somebody typed, so that a spreadsheet takes it for text: what begins like a formula gets an apostrophe.
-fn plain_text(typed: &str) -> Cow<'_, str> {
-    if typed.starts_with(['=', '+', '-', '@', '\t', '\r']) {
+/// Some take wide forms of the signs for formulas, too.
+pub fn plain_text(typed: &str) -> Cow<'_, str> {
+    if typed.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠']) {
         Cow::Owned(format!("'{typed}"))
     } else {
         Cow::Borrowed(typed)

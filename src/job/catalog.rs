@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use crate::air::{Household, Station};
 use crate::belief::{CausePriors, Mark, Priors};
 use crate::joint::{BeadLay, Bonding, Coating, Films, Sealant};
-use crate::named::{Named, find};
+use crate::named::{Named, find, is_trade_name};
 use crate::ready::StackFigures;
 use crate::repair::{
     Capability, Caution, Condition, Material, MethodId, Outcome, Paint, Plan, RepairMethod, Task,
@@ -188,6 +188,11 @@ impl Catalog {
     /// The species that a job calls so: by its id, its name, or a name it had.
     pub fn species(&self, called: &str) -> Option<&Species> {
         find(&self.species, called)
+    }
+
+    /// The species that are sold under a trade name.
+    pub fn species_sold_as(&self, name: &str) -> Vec<&Species> {
+        self.species.iter().filter(|species| is_trade_name(&species.sold_as, name)).collect()
     }
 
     /// The place that a job calls so.

@@ -134,7 +134,8 @@ impl Job {
     pub fn next_install_here(&self, today: Date) -> Self {
         let mut boards =
             self.surfaces.iter().flat_map(|surface| &surface.sections).map(|section| &section.board);
-        let boards = boards.next().cloned().unwrap_or_default();
+        let install = NextInstall::begun_on(today);
+        let boards = boards.next().cloned().unwrap_or(install.boards);
         let mut next = Self {
             title: self.title.clone(),
             owner: self.owner.clone(),
@@ -147,7 +148,7 @@ impl Job {
             visited: today,
             air: self.air.clone(),
             logged: self.logged.clone(),
-            next_install: Some(NextInstall { boards, ..NextInstall::delivered_on(today) }),
+            next_install: Some(NextInstall { boards, ..install }),
             ..Self::default()
         };
         // A reading keeps its day: it says of the room what it said then.

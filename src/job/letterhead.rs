@@ -5,9 +5,11 @@ use std::sync::Arc;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use image::ImageFormat;
-use image::imageops::FilterType;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+
+use super::picture::upright;
+use super::svg_logo;
 
 /// A logo that is larger than this, as it is kept, is refused: in bytes.
 const LARGEST: usize = 300_000;
@@ -32,7 +34,8 @@ pub struct Contractor {
     pub logo: Option<Logo>,
 }
 
-/// A logo: the bytes of a PNG or an SVG, kept in the job so that it is never missing.
+/// A logo: the bytes of a PNG or an SVG, kept in the job so that it is never missing. They tell nothing but what
+/// is seen: not where a picture was taken, nor with what.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(try_from = "String", into = "String")]
 pub struct Logo(Arc<[u8]>);
@@ -58,12 +61,12 @@ pub enum LogoError {
 
 impl Logo {
     /// Takes a logo from the bytes of a PNG, JPEG or SVG file. Pictures are made smaller where they
-    /// are large.
+    /// are large, and turned upright.
     ///
     /// # Errors
     /// If it is no such file, or too large.
     pub fn new(bytes: &[u8]) -> Result<Self, LogoError> {
-        let kept = if is_svg(bytes) { bytes.to_vec() } else { as_png(bytes)? };
+        let kept = as_svg(bytes).map_or_else(|| as_png(bytes), Ok)?;
         if kept.len() > LARGEST {
             return Err(LogoError::Size { kilobytes: kept.len() / 1000, limit: LARGEST / 1000 });
         }
@@ -77,24 +80,19 @@ impl Logo {
 
     /// What its file is called: by its ending programs know its kind.
     pub fn file_name(&self) -> &'static str {
-        if is_svg(&self.0) { "logo.svg" } else { "logo.png" }
+        if self.0.starts_with(b"<svg") { "logo.svg" } else { "logo.png" }
     }
 }
 
-fn is_svg(bytes: &[u8]) -> bool {
-    usvg::Tree::from_data(bytes, &usvg::Options::default()).is_ok()
+/// A drawing as it is kept, if it is one.
+fn as_svg(bytes: &[u8]) -> Option<Vec<u8>> {
+    let svg = svg_logo::plain(bytes, |picture| as_png(picture).ok())?;
+    usvg::Tree::from_data(&svg, &usvg::Options::default()).is_ok().then_some(svg)
 }
 
+/// The pixels of a picture as a PNG that tells nothing else.
 fn as_png(bytes: &[u8]) -> Result<Vec<u8>, LogoError> {
-    let mut reader = image::ImageReader::new(std::io::Cursor::new(bytes));
-    let mut limits = image::Limits::default();
-    limits.max_image_width = Some(20_000);
-    limits.max_image_height = Some(20_000);
-    reader.limits(limits);
-    let reader = reader.with_guessed_format().map_err(|_unread| LogoError::Kind)?;
-    let picture = reader.decode().map_err(|_broken| LogoError::Kind)?;
-    let large = picture.width().max(picture.height()) > PIXELS;
-    let picture = if large { picture.resize(PIXELS, PIXELS, FilterType::Lanczos3) } else { picture };
+    let picture = upright(bytes, PIXELS).map_err(|_broken| LogoError::Kind)?;
     let mut png = std::io::Cursor::new(Vec::new());
     picture.write_to(&mut png, ImageFormat::Png).map_err(|_unwritten| LogoError::Kind)?;
     Ok(png.into_inner())

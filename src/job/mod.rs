@@ -17,6 +17,8 @@ mod learned_rates;
 mod lenient;
 mod letterhead;
 mod line_ids;
+mod photos;
+mod picture;
 mod price_book;
 mod price_file;
 mod problem;
@@ -27,6 +29,7 @@ mod received;
 mod ron_text;
 mod sanitized;
 mod storage;
+mod svg_logo;
 mod unknown;
 
 pub use book_entry::{EntryFault, EntryFigure};
@@ -38,6 +41,7 @@ pub use document::{Job, VERSION};
 pub use file::{job_files_in, jobs_in};
 pub use learned_rates::{Lessons, RateLearned, Taken, WasteLearned};
 pub use letterhead::{Contractor, LetterPart, Logo, LogoError, OwnWords};
+pub use photos::{PhotoFault, photo_folder, photo_in, read_photo};
 pub use price_book::{BookList, Difference, Differs, PriceBook};
 pub use price_file::{PriceFileError, load_prices, read_prices, save_prices};
 pub use problem::{

@@ -174,6 +174,7 @@ pub fn read_gaps(text: &str, surface: &str, units: Units) -> Result<Vec<GapReadi
             width: length("gap", row.needed("gap")?)?,
             date: row.date(units)?,
             failed: row.choice("bead", &Failure::ALL, Failure::key, Failure::NotNoted)?,
+            confirmed: None,
         })
     })
 }

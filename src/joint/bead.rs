@@ -229,8 +229,10 @@ impl LaidBead {
     }
 
     /// How far it may be moved when the boards are `gap` apart at sealing.
+    ///
+    /// Cut wider, a joint has more room at its face alone: behind it the boards meet as before.
     pub fn limits(&self, gap: Length) -> MovementLimits {
-        self.endurance.at(self.lay.slot(gap))
+        self.endurance.at(self.lay.slot(gap), gap)
     }
 
     /// Its mean width and its thickness in the middle, in a joint of this gap.

@@ -4,7 +4,7 @@ use geo::{LineString, Polygon};
 
 use super::bead::{LaidBead, TONGUE_BELOW};
 use crate::bead::{Behind, MovementLimits, Place, PlaceStretch, Section, goes_first};
-use crate::measure::{Length, Percent};
+use crate::measure::{Length, Percent, Span};
 use crate::surface::BoardSpec;
 
 /// The tongue lies between these shares of the thickness, from the face.
@@ -49,6 +49,8 @@ pub struct BeadCut {
     pub behind: Option<Polygon>,
     /// How it fares.
     pub fares: BeadState,
+    /// Whether the paint film over it is cracked.
+    pub paint_cracked: bool,
     /// What it is and how it is deformed.
     form: Box<Deformed>,
 }
@@ -166,13 +168,33 @@ impl BeadState {
     }
 }
 
-/// A bead as it was laid.
+/// A bead as it was laid, with what its boards have done since.
 #[derive(Debug, Clone, Copy)]
 pub struct PlacedBead<'a> {
     /// The bead.
     pub bead: &'a LaidBead,
     /// How far the boards were apart at sealing, over nothing.
     pub gap: Length,
+    /// The least and the most that they have been apart since.
+    pub been: Span<Length>,
+}
+
+impl PlacedBead<'_> {
+    /// How it fares where the boards stand `gap` apart and come off a tongue so long, and whether the paint
+    /// over it is cracked. What has failed once does not mend by itself.
+    pub fn fares(&self, gap: Length, tongue: Option<Length>) -> (BeadState, bool) {
+        let limits = self.bead.limits(self.gap);
+        let at = |gap: Length| BeadState::of(&limits, gap - self.gap);
+        let (least, most) = (self.been.low.min(gap), self.been.high.max(gap));
+        let mut fares = at(gap).worse(at(most)).worse(at(least));
+        // Boards that came off their tongues are held by nothing, and so is what lies between them.
+        // On the day it is laid it is whole.
+        let laid_now = (most - self.gap).to_m().abs() < 1e-9;
+        if !laid_now && tongue.is_some_and(|tongue| most >= tongue) {
+            fares = fares.worse(BeadState::Torn(fares.used().max(Percent::pct(100.0))));
+        }
+        (fares, fares.shows() || most - self.gap > limits.paint)
+    }
 }
 
 impl Cut {
@@ -214,13 +236,7 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     }
     let free_back = laid.bead.design.behind != Behind::Tongue;
     let (limits, opened) = (laid.bead.limits(laid.gap), gap - laid.gap);
-    let mut fares = BeadState::of(&limits, opened);
-    // Boards that came off their tongues are held by nothing, and so is what lies between them.
-    // On the day it is laid it is whole.
-    let laid_now = (gap - laid.gap).to_m().abs() < 1e-9;
-    if !laid_now && spec.tongue().is_some_and(|tongue| gap >= tongue) {
-        fares = fares.worse(BeadState::Torn(fares.used().max(Percent::pct(100.0))));
-    }
+    let (fares, paint_cracked) = laid.fares(gap, spec.tongue());
     let v = spec.profile.v_leg().to_m();
     let cured = laid.bead.section(laid.gap).cured();
     // In a reveal the V is cut away; its bead begins where the V ended.
@@ -235,7 +251,8 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     let half = (slot + gap - laid.gap).max(Length::ZERO).to_m() / 2.0;
     let hollows = shape.hollows(slot.to_m() / 2.0, half, free_back);
     let slit = match fares {
-        BeadState::Torn(..) => ((gap - laid.gap).to_m() / 2.0).max(0.2 * half),
+        BeadState::Torn(..) if gap > laid.gap => ((gap - laid.gap).to_m() / 2.0).max(0.2 * half),
+        // Pressed shut again.
         _ => 0.0,
     };
     let section = polygon(shape.outline(half, hollows, slit));
@@ -247,7 +264,7 @@ fn bead_cut(spec: &BoardSpec, gap: Length, laid: PlacedBead<'_>) -> Option<BeadC
     let crack = (slit > 0.0).then(|| polygon(shape.crack(half, slit)));
     let limit = if opened < Length::ZERO { -limits.close_hidden } else { limits.open_hidden };
     let form = Box::new(Deformed { laid: laid.bead.section(laid.gap), limit, shape, half, hollows });
-    Some(BeadCut { section, crack, open: Length::m(slit), behind, fares, form })
+    Some(BeadCut { section, crack, open: Length::m(slit), behind, fares, paint_cracked, form })
 }
 
 /// Heights of a bead, m: y from the face into the wood.
@@ -348,7 +365,8 @@ mod tests {
         let spec = BoardSpec::default();
         let bead = laid(25.0, BeadLay::Bridge);
         let at = |mm: f64| {
-            let laid = PlacedBead { bead: &bead, gap: Length::mm(2.0) };
+            let gap = Length::mm(2.0);
+            let laid = PlacedBead { bead: &bead, gap, been: Span { low: gap, high: gap } };
             Cut::new(&spec, Length::mm(mm), Length::mm(40.0), Some(laid)).bead.unwrap()
         };
         // Half of a 1/8 in V over a gap of 2 mm.
@@ -365,5 +383,22 @@ mod tests {
         // On the way there it is past its class at the back first.
         let behind = (20..120).map(|tenth| at(f64::from(tenth) / 10.0).fares).find(|fares| !fares.holds());
         assert!(matches!(behind, Some(BeadState::TearsBehind(_))), "{behind:?}");
+    }
+
+    #[test]
+    fn paint_cracks_past_its_own_limit_and_what_failed_stays_so() {
+        let bead = laid(25.0, BeadLay::Bridge);
+        let gap = Length::mm(2.0);
+        let limits = bead.limits(gap);
+        let on = |opened: f64, been: f64| {
+            let been = Span { low: gap, high: gap + limits.paint * been };
+            PlacedBead { bead: &bead, gap, been }.fares(gap + limits.paint * opened, None)
+        };
+        assert!(!on(0.9, 0.9).1 && on(1.1, 0.0).1);
+        // Closed again in summer, the film stays cracked.
+        assert!(on(0.0, 1.1).1 && on(-0.5, 1.1).1);
+        let torn = Span { low: gap, high: gap + limits.open_seen * 1.1 };
+        let (fares, cracked) = PlacedBead { bead: &bead, gap, been: torn }.fares(gap, None);
+        assert!(fares.shows() && cracked, "{fares:?}");
     }
 }

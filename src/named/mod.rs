@@ -20,6 +20,11 @@ pub trait Named {
     /// Names it has or had in files.
     fn aliases(&self) -> &[String];
 
+    /// Trade names, which other entries may share: it is searched by them, but no file refers to it so.
+    fn sold_as(&self) -> &[String] {
+        &[]
+    }
+
     /// By what a job refers to it: its id, or its name where it has none.
     fn key(&self) -> &str {
         if self.id().is_empty() { self.name() } else { self.id() }
@@ -43,6 +48,28 @@ pub fn position<T: Named>(entries: &[T], called: &str) -> Option<usize> {
 /// The entry that a job calls so, found as by [`position`].
 pub fn find<'a, T: Named>(entries: &'a [T], called: &str) -> Option<&'a T> {
     entries.get(position(entries, called)?)
+}
+
+/// Of some trade names the first that may be meant by what was typed: each word of it begins a word of the
+/// name, or it begins as the name does where neither has spaces or hyphens.
+pub fn trade_name<'a>(names: &'a [String], typed: &str) -> Option<&'a str> {
+    let typed = fold(typed);
+    if typed.is_empty() {
+        return None;
+    }
+    let close = |text: &str| text.replace(' ', "");
+    let fits = |name: &&String| {
+        let name = fold(name);
+        let begins = |word: &str| name.split(' ').any(|own| own.starts_with(word));
+        typed.split(' ').all(begins) || close(&name).starts_with(&close(&typed))
+    };
+    names.iter().find(fits).map(String::as_str)
+}
+
+/// Whether one of some trade names is just what was typed, however it is spaced and whatever its case.
+pub fn is_trade_name(names: &[String], typed: &str) -> bool {
+    let close = |text: &str| fold(text).replace(' ', "");
+    names.iter().any(|name| close(name) == close(typed))
 }
 
 /// What people read for an entry that a job calls so: its name, or what the job says where there is none.
@@ -94,6 +121,24 @@ mod tests {
     fn thing(id: &str, name: &str, aliases: &[&str]) -> Thing {
         let aliases = aliases.iter().map(|&alias| alias.to_owned()).collect();
         Thing { id: id.to_owned(), name: name.to_owned(), aliases }
+    }
+
+    #[test]
+    fn a_trade_name_is_found_however_it_is_written() {
+        let names = ["hem-fir", "SPF", "knotty pine"].map(str::to_owned);
+        for (typed, found) in [
+            ("hemfir", Some("hem-fir")),
+            ("Hem Fir", Some("hem-fir")),
+            ("spf", Some("SPF")),
+            ("knot", Some("knotty pine")),
+            ("pine, knotty", Some("knotty pine")),
+            ("oak", None),
+            ("", None),
+        ] {
+            assert_eq!(trade_name(&names, typed), found, "{typed}");
+        }
+        assert!(is_trade_name(&names, "HemFir") && is_trade_name(&names, "knotty-pine"));
+        assert!(!is_trade_name(&names, "knotty"));
     }
 
     #[test]

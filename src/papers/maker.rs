@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use typst::foundations::Bytes;
 
 use super::page::{self, OwnerPage, PAGE_FILE, PageData};
+use super::photos::{PinnedPhoto, add_photos};
 use super::templates::{LOOK, LOOK_NAME, OwnTemplate, PARTS, PARTS_NAME};
 use super::typeset::{Files, Typeset};
 use super::{Paper, PaperError, PaperWords, Reader, Templates, data, figure, held_back};
@@ -20,6 +21,9 @@ pub struct Papers {
     templates: Templates,
     held: Vec<(Paper, Vec<String>)>,
     later_visits: bool,
+    words: PaperWords,
+    photos: Vec<PinnedPhoto>,
+    photo_folder: Option<PathBuf>,
 }
 
 impl Papers {
@@ -53,7 +57,14 @@ impl Papers {
         };
         let held = Paper::ALL.into_iter().filter_map(held).collect();
         let later_visits = assessment.follow_up.iter().any(|visit| !visit.readings.is_empty());
-        Self { owner, crew, page, templates, held, later_visits }
+        let photos = data::photos(assessment, words.of(Paper::EvidenceSheet.reader()));
+        let (words, photo_folder) = (words.clone(), None);
+        Self { owner, crew, page, templates, held, later_visits, words, photos, photo_folder }
+    }
+
+    /// The same with the photos of the job, which lie in this folder; none where the job has no file yet.
+    pub fn with_photos_in(self, folder: Option<PathBuf>) -> Self {
+        Self { photo_folder: folder, ..self }
     }
 
     /// Whether any joint was looked at again.
@@ -114,7 +125,7 @@ impl Papers {
     }
 
     fn by_own(&self, paper: Paper, own: OwnTemplate) -> Result<Typeset, PaperError> {
-        let mut files = self.files(paper).clone();
+        let mut files = self.files(paper);
         if let Some((_, look)) = &own.look {
             files.add(LOOK_NAME, Bytes::from_string(look.clone()));
         }
@@ -129,15 +140,21 @@ impl Papers {
     }
 
     fn built_in(&self, paper: Paper) -> Result<Typeset, PaperError> {
-        let made = Typeset::new(paper.template(), self.files(paper));
+        let made = Typeset::new(paper.template(), &self.files(paper));
         made.map_err(|error| error.of(&built_in_name(paper)))
     }
 
-    const fn files(&self, paper: Paper) -> &Files {
-        match paper.reader() {
-            Reader::Owner => &self.owner,
-            Reader::Crew => &self.crew,
+    /// What lies beside the template of a paper. Photos are read for the sheet that shows them only.
+    fn files(&self, paper: Paper) -> Files {
+        let mut files = match paper.reader() {
+            Reader::Owner => self.owner.clone(),
+            Reader::Crew => self.crew.clone(),
+        };
+        if paper == Paper::EvidenceSheet {
+            let words = self.words.of(paper.reader());
+            add_photos(&mut files, &self.photos, self.photo_folder.as_deref(), words);
         }
+        files
     }
 }
 

@@ -14,6 +14,7 @@ mod held_back;
 mod maker;
 mod page;
 mod paper;
+mod photos;
 mod record;
 mod templates;
 mod typeset;

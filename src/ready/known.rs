@@ -5,7 +5,7 @@ use statrs::statistics::Statistics as _;
 use super::boards::PlannedBoards;
 use super::lot::LotReading;
 use super::movement::Movement;
-use super::stack::{Stack, StackFigures};
+use super::stack::{Piling, Stack, StackFigures};
 use super::window::Window;
 use crate::belief::{Priors, RoomWorlds};
 use crate::measure::{Estimate, Length, Moisture, Span};
@@ -19,6 +19,8 @@ pub struct Known<'a> {
     pub thickness: Length,
     /// How they lie.
     pub stack: Stack,
+    /// Days from the delivery to the day they come out of their wrapper: wrapped before it, as `stack` says from it on.
+    pub opened: Option<i64>,
     /// What was read, in any order; days from the delivery.
     pub readings: &'a [LotReading],
     /// Whether the meter was set to the species.
@@ -48,6 +50,17 @@ pub struct Known<'a> {
 }
 
 impl Known<'_> {
+    /// How they lie on a day.
+    pub(super) fn stack_on(&self, day: i64) -> Stack {
+        let Some(opened) = self.opened else { return self.stack };
+        let piling = match self.stack.piling {
+            _ if day < opened => Piling::Wrapped,
+            Piling::Wrapped => Piling::Stickered,
+            piling => piling,
+        };
+        Stack { piling, ..self.stack }
+    }
+
     /// The first day from `day` on which the crew works.
     pub(super) fn workday(&self, day: i64) -> i64 {
         let works = |day: &i64| usize::try_from(day.rem_euclid(7)).is_ok_and(|at| self.works[at]);

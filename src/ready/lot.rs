@@ -42,6 +42,11 @@ pub(super) fn reading_variance(pct: f64, priors: &Priors) -> f64 {
     priors.meter_reading.sd.powi(2) + low * low
 }
 
+/// How deep pins go to read a board's average: a quarter of its thickness, by the parabola of [`Lot::core`].
+pub(super) fn deep_enough(thickness: Length) -> Length {
+    thickness / 4.0
+}
+
 /// How far a reading with pins at this depth is from the board's mean, for a core wetter by one point:
 /// the parabola of [`Lot::core`].
 fn at_depth(pins: Length, thickness: Length) -> f64 {

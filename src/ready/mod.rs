@@ -18,6 +18,7 @@ mod piled;
 mod stack;
 mod stacked;
 mod unknowns;
+mod wanted;
 mod window;
 
 pub use boards::{Chances, Joints, PlannedBoards};
@@ -30,4 +31,5 @@ pub use lot::{Lot, LotReading};
 pub use movement::{Movement, movement};
 pub use outlook::{HORIZON, Outlook, Remedy, look};
 pub use stack::{Kept, Piling, Stack, StackFigures, moisture_after};
+pub use wanted::{Can, Wanted};
 pub use window::{Aim, DRIEST, Window, aim_at, window};

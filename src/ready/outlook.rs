@@ -7,6 +7,7 @@ use super::gate::{Case, Enough, Gate, Lever, Promise, Ready, Verdict, gate};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, WatchDay};
 use super::later::Surprise;
 use super::stacked::{Stacked, gains};
+use super::wanted::Wanted;
 use crate::belief::StackCourse;
 use crate::measure::Length;
 
@@ -43,8 +44,8 @@ pub struct Outlook {
     pub untouched: Option<(Vec<WatchDay>, Option<Ready>)>,
     /// What the meter showed on the last day it was used; `None` before anything was measured.
     pub read: Option<LastRead>,
-    /// The chance on the day the boards are wanted, if one is named that is still to come and followed.
-    pub wanted: Option<f64>,
+    /// Whether they can be hung on the day they are wanted, if one is named.
+    pub wanted: Option<Wanted>,
     /// How to hang the boards: today, or on the day they are ready; `None` where neither is.
     pub hang: Option<HangDay>,
     /// When it is if something is done from today on, for all that can be.
@@ -54,13 +55,6 @@ pub struct Outlook {
 }
 
 impl Outlook {
-    /// Whether the boards are wanted on a day on which the chance is clearly less than what is `enough`.
-    pub fn is_wanted_too_early(&self, enough: f64) -> bool {
-        /// Chances that differ by less are not told apart.
-        const CLEARLY: f64 = 0.02;
-        self.gate.late && self.wanted.is_some_and(|chance| chance < enough - CLEARLY)
-    }
-
     /// The days, and when the stack is ready, if it is left as it lies.
     pub fn as_it_lies(&self) -> (&[WatchDay], Option<Ready>) {
         self.untouched.as_ref().map_or((&self.days, self.ready), |(days, ready)| (days, *ready))
@@ -99,7 +93,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let measured = !known.readings.is_empty();
     let with: Vec<(Lever, Followed)> = Lever::ALL
         .into_iter()
-        .filter(|lever| measured && lever.applies_to(known.stack))
+        .filter(|lever| measured && lever.applies_to(known.stack_on(today)))
         .filter_map(|lever| Some((lever, Followed::new(&stacked, Some(lever), (at, enough))?)))
         .collect();
     let lot = stacked.now(&as_is.course, at);
@@ -129,6 +123,15 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         Verdict::Wait => shown.ready.map(|ready| known.workday(ready.sure)),
         _ => None,
     };
+    let hang = hang_day.map(|day| {
+        let (gap, chances) = shown.chances[usize::try_from(day).unwrap_or(0).min(shown.chances.len() - 1)];
+        stacked.hang_day(&shown.course, (gap, chances.holds), day)
+    });
+    let wanted = known.wanted.map(|day| {
+        let on = usize::try_from(day).ok().and_then(|day| shown.chances.get(day));
+        let chance = on.map(|(_, chances)| chances.holds);
+        Wanted::on(day, today, (&gate, enough.to_hang), chance, hang.as_ref())
+    });
     Some(Outlook {
         gate,
         surprise: stacked.surprise,
@@ -137,15 +140,8 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         days: stacked.days(&shown.course, &shown.chances),
         untouched: gate.first.map(|_| (stacked.days(&as_is.course, &as_is.chances), as_is.ready)),
         read: LastRead::of(known),
-        wanted: known.wanted.filter(|day| *day > today).and_then(|day| {
-            let (_, chances) = shown.chances.get(usize::try_from(day).ok()?)?;
-            Some(chances.holds)
-        }),
-        hang: hang_day.map(|day| {
-            let (gap, chances) =
-                shown.chances[usize::try_from(day).unwrap_or(0).min(shown.chances.len() - 1)];
-            stacked.hang_day(&shown.course, (gap, chances.holds), day)
-        }),
+        wanted,
+        hang,
         next_reading: next_reading(known, shown.ready, gate.verdict),
         lot: measured.then_some(lot),
         ready: shown.ready,

@@ -55,15 +55,7 @@ impl<'a> Piled<'a> {
     ) -> Option<StackCourse> {
         let known = self.known;
         let pins = known.readings.last().map_or(0.25, |reading| reading.pins.to_m() / known.thickness.to_m());
-        let before = usize::try_from(known.today.max(0)).unwrap_or(0).min(days);
-        let after = match lever {
-            Some(Lever::Stickers | Lever::IntoRoom) => Stack { piling: Piling::Stickered, kept: Kept::Room },
-            _ => known.stack,
-        };
-        let phases = match lever {
-            None => vec![self.phase(known.stack, None, days)],
-            Some(_) => vec![self.phase(known.stack, None, before), self.phase(after, lever, days - before)],
-        };
+        let phases = self.phases(lever, days);
         let diffusivity = &known.priors.diffusivity;
         let boards = WorldBoards {
             thickness: known.thickness.max(Length::mm(1.0)),
@@ -77,6 +69,33 @@ impl<'a> Piled<'a> {
             core: core.to_vec(),
         };
         self.rooms.stack(&boards, &phases, pins)
+    }
+
+    /// How the stack lies from the first day on: it comes out of its wrapper, and something is done to it from today on.
+    fn phases(&self, lever: Option<Lever>, days: usize) -> Vec<Phase> {
+        let known = self.known;
+        let at = |day: i64| usize::try_from(day.max(0)).unwrap_or(0);
+        let done = lever.map(|_| at(known.today));
+        let mut ends: Vec<usize> = [known.opened.map(at), done].into_iter().flatten().collect();
+        ends.retain(|day| (1..days).contains(day));
+        ends.push(days);
+        ends.sort_unstable();
+        ends.dedup();
+        let mut from = 0;
+        let mut phases = Vec::with_capacity(ends.len());
+        for end in ends {
+            let lies = known.stack_on(i64::try_from(from).unwrap_or(i64::MAX));
+            let lever = lever.filter(|_| done.is_some_and(|done| from >= done));
+            let stack = match lever {
+                Some(Lever::Stickers | Lever::IntoRoom) => {
+                    Stack { piling: Piling::Stickered, kept: Kept::Room }
+                }
+                _ => lies,
+            };
+            phases.push(self.phase(stack, lever, end - from));
+            from = end;
+        }
+        phases
     }
 
     fn phase(&self, stack: Stack, lever: Option<Lever>, days: usize) -> Phase {

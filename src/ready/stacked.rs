@@ -8,7 +8,7 @@ use super::boards::{Chances, below};
 use super::gate::{Lever, Promise, SAFELY};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
 use super::later::{Surprise, learned};
-use super::lot::{Lot, reading_variance};
+use super::lot::{Lot, deep_enough, reading_variance};
 use super::movement::Movement;
 use super::piled::Piled;
 use super::window::{TRIED, edge, least_gap};
@@ -162,7 +162,7 @@ impl<'a> Stacked<'a> {
     }
 
     pub(super) fn dry_shell(&self, course: &StackCourse, day: usize) -> DryShell {
-        let deep_enough = self.known.thickness / 4.0;
+        let deep_enough = deep_enough(self.known.thickness);
         let wetter = course.core[day].iter().zip(&course.shell[day]);
         let chance = share(wetter.map(|(core, shell)| f64::from(core - shell) > DRY_SHELL));
         let short = self.known.readings.iter().all(|reading| reading.pins < deep_enough * 0.9);

@@ -1,6 +1,6 @@
 //! The chance that the joints open again: Monte Carlo over what nobody knows yet.
 //!
-//! A trial takes one of the plausible worlds, with the movement that the boards make in it, and draws how
+//! A trial takes one of the plausible worlds, with the movement that the boards make in it and its picture of the joints, and draws how
 //! the job's lot of sealant stretches; and for each joint one normal number for its boards, its width and the hand that sealed it. A bead
 //! fails when its movement passes what it takes: somewhere between where that shows at once and where a
 //! tear begins out of sight, as far as such tears come through in that world. Paint over it cracks by
@@ -114,8 +114,22 @@ pub struct RiskJoint {
 pub struct RiskOption {
     /// How the sections move, by section.
     pub movements: Vec<SectionMovement>,
-    /// The joints.
-    pub joints: Vec<RiskJoint>,
+    /// The joints as the worlds see them that have this picture of them: the same joints in the same order in each.
+    pub pictures: Vec<Vec<RiskJoint>>,
+    /// The picture of each world; the first where none is named.
+    pub picture_of: Arc<[usize]>,
+}
+
+impl RiskOption {
+    /// One whose joints are alike in all worlds.
+    pub fn alike(movements: Vec<SectionMovement>, joints: Vec<RiskJoint>) -> Self {
+        Self { movements, pictures: vec![joints], picture_of: Arc::from([]) }
+    }
+
+    /// The joints of the first picture.
+    pub fn joints(&self) -> &[RiskJoint] {
+        self.pictures.first().map_or(&[], Vec::as_slice)
+    }
 }
 
 /// The chance of a callback.
@@ -289,7 +303,7 @@ mod tests {
             moves: scatter,
             lost: false,
         };
-        RiskOption { movements: vec![swing], joints: vec![joint] }
+        RiskOption::alike(vec![swing], vec![joint])
     }
 
     fn breaks_at(mm: f64) -> Option<MovementLimits> {
@@ -341,11 +355,23 @@ mod tests {
         assert!(found.chance > 0.99 && found.without_paint < 0.01, "{found:?}");
         // What is too fine to be seen is no callback.
         let mut unseen = option(Some(limits), 0.1);
-        unseen.joints[0].open_from = Length::mm(2.0);
+        unseen.pictures[0][0].open_from = Length::mm(2.0);
         assert!(
             risks(&[unseen], &CallbackRule::default(), &capability(), Tears::Unknown, 2_000, 7)[0].chance
                 < 0.01
         );
+    }
+
+    /// Two pictures of a joint that each has half of the worlds: one breaks in all of its worlds, one in none.
+    #[test]
+    fn each_world_has_its_picture_of_the_joints() {
+        let [weak, strong] = [0.1, 10.0].map(|mm| option(breaks_at(mm), 0.01).pictures.remove(0));
+        let movements = vec![SectionMovement { worlds: vec![(0.01, 0.0); 10].into() }];
+        let picture_of = (0..10).map(|world| world % 2).collect();
+        let both = RiskOption { movements, pictures: vec![weak, strong], picture_of };
+        let found = &risks(&[both], &CallbackRule::default(), &capability(), Tears::Unknown, 2_000, 7)[0];
+        assert!((found.chance - 0.5).abs() < 1e-9 && (found.joints[0] - 0.5).abs() < 1e-9, "{found:?}");
+        assert!((found.opens.to_m() - 0.5).abs() < 1e-6 && (found.opens_if_called.to_m() - 0.5).abs() < 1e-6);
     }
 
     #[test]

@@ -6,8 +6,9 @@
 //! a comparison in singles, done alike on all processors.
 
 use std::ops::Range;
+use std::sync::Arc;
 
-use fearless_simd::{Level, dispatch, f32x8, mask32x8, prelude::*};
+use fearless_simd::{Level, dispatch, f32x8, prelude::*};
 use rand::{RngExt as _, SeedableRng as _};
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -191,20 +192,36 @@ impl Block {
     }
 }
 
+/// Blocks whose joints move alike, at most [`TILE`] of them.
+#[derive(Debug)]
+struct Tile {
+    blocks: Range<usize>,
+    /// Index of their swing.
+    swing: usize,
+    /// The picture they belong to.
+    picture: usize,
+    /// The place of their first joint in it.
+    first: usize,
+}
+
 /// An option made ready for trials.
 #[derive(Debug)]
 pub(super) struct Ready {
+    /// Those of one picture after those of another.
     blocks: Vec<Block>,
-    /// Blocks whose joints move alike, at most [`TILE`] each, and the index of their swing.
-    tiles: Vec<(Range<usize>, usize)>,
+    tiles: Vec<Tile>,
     /// Swings, each once.
     swings: Vec<SectionMovement>,
-    /// For each joint its place: block times [`LANES`] plus lane.
-    places: Vec<usize>,
+    /// For each picture and joint its place: block times [`LANES`] plus lane.
+    places: Vec<Vec<usize>>,
+    /// The picture of each world; the first where none is named.
+    picture_of: Arc<[usize]>,
+    /// Places of the largest picture, those that fill up blocks included.
+    largest: usize,
     /// How far stretch, squeeze and paint reach, five standard deviations out, at the weakest joint.
     weakest: (f32, f32, f32),
-    /// More open length than this brings a callback, m.
-    most_open: f32,
+    /// More open length than this brings a callback, m: by picture.
+    most_open: Vec<f32>,
     /// Logarithm of the width of one opening that brings a callback, mm.
     widest: f32,
 }
@@ -215,26 +232,41 @@ impl Ready {
     pub fn new(option: &RiskOption, rule: &CallbackRule, capability: &Capability) -> Self {
         let mut swings: Vec<SectionMovement> = Vec::new();
         let mut blocks: Vec<Block> = Vec::new();
-        let mut tiles: Vec<(Range<usize>, usize)> = Vec::new();
-        let mut places = Vec::with_capacity(option.joints.len());
-        for section in option.joints.chunk_by(|one, next| one.section == next.section) {
-            let swing = &option.movements[section[0].section];
-            let swing = swings.iter().position(|known| known == swing).unwrap_or_else(|| {
-                swings.push(swing.clone());
-                swings.len() - 1
-            });
-            for joints in section.chunks(LANES) {
-                let mut block = Block::SHUT;
-                for (lane, joint) in joints.iter().enumerate() {
-                    block.put(lane, joint, capability);
-                    places.push(blocks.len() * LANES + lane);
+        let mut tiles: Vec<Tile> = Vec::new();
+        let mut places: Vec<Vec<usize>> = Vec::with_capacity(option.pictures.len());
+        let mut largest = 0;
+        for (picture, joints) in option.pictures.iter().enumerate() {
+            let begins = blocks.len();
+            let mut own = Vec::with_capacity(joints.len());
+            for section in joints.chunk_by(|one, next| one.section == next.section) {
+                let swing = &option.movements[section[0].section];
+                let swing = swings.iter().position(|known| known == swing).unwrap_or_else(|| {
+                    swings.push(swing.clone());
+                    swings.len() - 1
+                });
+                for joints in section.chunks(LANES) {
+                    let mut block = Block::SHUT;
+                    for (lane, joint) in joints.iter().enumerate() {
+                        block.put(lane, joint, capability);
+                        own.push(blocks.len() * LANES + lane);
+                    }
+                    let goes_on = |tile: &&mut Tile| {
+                        (tile.picture, tile.swing) == (picture, swing) && tile.blocks.len() < TILE
+                    };
+                    match tiles.last_mut().filter(goes_on) {
+                        Some(tile) => tile.blocks.end += 1,
+                        None => tiles.push(Tile {
+                            blocks: blocks.len()..blocks.len() + 1,
+                            swing,
+                            picture,
+                            first: (blocks.len() - begins) * LANES,
+                        }),
+                    }
+                    blocks.push(block);
                 }
-                match tiles.last_mut().filter(|(of, moves)| *moves == swing && of.len() < TILE) {
-                    Some((of, _)) => of.end += 1,
-                    None => tiles.push((blocks.len()..blocks.len() + 1, swing)),
-                }
-                blocks.push(block);
             }
+            largest = largest.max((blocks.len() - begins) * LANES);
+            places.push(own);
         }
         let most = |of: fn(&Block, usize) -> f32| {
             let lanes = blocks.iter().flat_map(|block| (0..LANES).map(move |lane| (block, lane)));
@@ -242,19 +274,23 @@ impl Ready {
                 .map(|(block, lane)| of(block, lane) + 5.0 * block.scatter[lane])
                 .fold(f32::NEG_INFINITY, f32::max)
         };
-        let length: f32 = blocks.iter().flat_map(|block| block.length).sum();
+        let lengths =
+            option.pictures.iter().map(|own| own.iter().map(|joint| joint.length.to_m()).sum::<f64>());
+        let most_open = lengths.map(|length| single(rule.open_share.to_fraction() * length)).collect();
         Self {
             weakest: (
                 most(|block, lane| block.stretch[lane] + block.stretch_behind[lane]),
                 most(|block, lane| block.squeeze[lane] + block.squeeze_behind[lane]),
                 most(|block, lane| block.paint[lane]),
             ),
-            most_open: single(rule.open_share.to_fraction()) * length,
+            most_open,
             widest: single(rule.widest.to_mm().max(1e-6).ln()),
             blocks,
             tiles,
             swings,
             places,
+            picture_of: Arc::clone(&option.picture_of),
+            largest,
         }
     }
 
@@ -264,13 +300,13 @@ impl Ready {
     }
 
     /// Number of joints.
-    pub const fn joints(&self) -> usize {
-        self.places.len()
+    pub fn joints(&self) -> usize {
+        self.places.first().map_or(0, Vec::len)
     }
 
     /// Number of places, those that fill up blocks included.
     pub const fn places(&self) -> usize {
-        self.blocks.len() * LANES
+        self.largest
     }
 
     /// Puts the option through trials.
@@ -280,11 +316,11 @@ impl Ready {
             trials.trials.iter().filter_map(|trial| self.begun(trial, &mut asked)).collect();
         let mut openings = vec![[0.0; LANES]; self.blocks.len()];
         let level = Level::new();
-        for (at, swing) in &self.tiles {
+        for Tile { blocks: at, swing, picture, first } in &self.tiles {
             let (blocks, openings) = (&self.blocks[at.clone()], &mut openings[at.clone()]);
-            let normals = &trials.normals[at.start * LANES..];
+            let normals = &trials.normals[*first..];
             let asked = asked.iter().skip(*swing).step_by(self.swings.len());
-            let each = tried.iter_mut().zip(asked);
+            let each = tried.iter_mut().zip(asked).filter(|(one, _)| one.picture == *picture);
             dispatch!(level, simd => each.for_each(|(one, asked)| {
                 look(simd, blocks, &normals[one.from..], *asked, openings, one);
             }));
@@ -301,11 +337,12 @@ impl Ready {
         };
         for one in &tried {
             let [length, of_beads] = [&one.length, &one.of_beads].map(|lanes| lanes.iter().sum::<f32>());
-            let without_paint = u32::from(of_beads > self.most_open || one.wide_bead);
+            let most_open = self.most_open[one.picture];
+            let without_paint = u32::from(of_beads > most_open || one.wide_bead);
             tally.without_paint += without_paint;
             tally.called_without_paint[one.world] += without_paint;
             tally.opens += f64::from(length);
-            if length > self.most_open || one.wide {
+            if length > most_open || one.wide {
                 tally.callbacks += 1;
                 tally.called[one.world] += 1;
                 tally.opens_if_called += f64::from(length);
@@ -335,7 +372,8 @@ impl Ready {
         }
         let (from, world) = (trial.from, trial.world);
         let none = [0.0; LANES];
-        Some(Tried { from, world, length: none, of_beads: none, wide: false, wide_bead: false })
+        let picture = self.picture_of.get(world).copied().unwrap_or(0);
+        Some(Tried { from, world, picture, length: none, of_beads: none, wide: false, wide_bead: false })
     }
 }
 
@@ -361,6 +399,8 @@ struct Tried {
     from: usize,
     /// The world it is in.
     world: usize,
+    /// The picture that world has of the joints.
+    picture: usize,
     /// Open length, lane by lane, m.
     length: [f32; LANES],
     /// The same of failed beads and bare joints, without sound beads under cracked paint.
@@ -389,28 +429,30 @@ fn look<S: Simd>(
     let (through, paint) = (all(asked.through), all(asked.paint));
     let (none, one) = (all(0.0), all(1.0));
     let (mut length, mut of_beads) = (load(&tried.length), load(&tried.of_beads));
-    let mut wide = mask32x8::splat(simd, false);
-    let mut wide_bead = wide;
+    // What is so counts 1, what is not 0: sums and largest ones are faster than masks put together.
+    let (mut wide, mut wide_bead) = (none, none);
     for ((block, normals), count) in blocks.iter().zip(normals.as_chunks().0).zip(openings) {
         let normal = load(normals);
         let scattered = load(&block.scatter) * normal;
         let stretch = load(&block.stretch) + load(&block.stretch_behind) * through + narrows;
         let squeeze = load(&block.squeeze) + load(&block.squeeze_behind) * through + widens;
         let fails = (stretch.max(squeeze) + scattered).simd_gt(load(&block.sealed) * sealant);
-        let cracks = (load(&block.paint) + narrows + scattered).simd_gt(paint);
-        let opens = fails | cracks;
-        *count = (load(count) + opens.select(one, none)).into();
+        let fails = fails.select(one, none);
+        let opens = (load(&block.paint) + narrows + scattered).simd_gt(paint).select(one, fails);
+        *count = (load(count) + opens).into();
         let run = load(&block.length);
-        length += opens.select(run, none);
-        of_beads += fails.select(run, none);
-        let too_wide = (load(&block.across) + load(&block.moves) * normal).simd_gt(widest);
-        wide |= opens & too_wide;
-        wide_bead |= fails & too_wide;
+        length += opens * run;
+        of_beads += fails * run;
+        let is_wide = (load(&block.across) + load(&block.moves) * normal).simd_gt(widest);
+        let is_wide = is_wide.select(one, none);
+        wide = wide.max(opens * is_wide);
+        wide_bead = wide_bead.max(fails * is_wide);
     }
     tried.length = length.into();
     tried.of_beads = of_beads.into();
-    tried.wide |= wide.any_true();
-    tried.wide_bead |= wide_bead.any_true();
+    let any = |lanes: [f32; LANES]| lanes.iter().any(|lane| *lane > 0.0);
+    tried.wide |= any(wide.into());
+    tried.wide_bead |= any(wide_bead.into());
 }
 
 /// What one batch of trials counts.
@@ -435,6 +477,7 @@ pub(super) struct Tally {
 impl Tally {
     /// How often a joint opened.
     pub fn openings(&self, ready: &Ready, joint: usize) -> f64 {
-        f64::from(self.openings.as_flattened()[ready.places[joint]])
+        let places = ready.places.iter().map(|own| self.openings.as_flattened()[own[joint]]);
+        places.map(f64::from).sum()
     }
 }

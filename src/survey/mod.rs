@@ -4,6 +4,7 @@
 //! nobody measured, with the uncertainty that comes of it; [`reading_order`] says which to read first; [`readings_behind`] puts meter readings
 //! right and averages them. [`sampling_plan`] says how many boards of a delivery to measure.
 
+mod doubted;
 mod gaps;
 mod hierarchy;
 mod later;
@@ -12,6 +13,7 @@ mod order;
 mod readings;
 mod sampling;
 
+pub use doubted::DoubtedGap;
 pub use gaps::{GapEstimate, GapSurvey, NextReading, OpeningRange, SectionGaps, joint_gaps};
 pub use hierarchy::{GroupEstimate, Hierarchy, Share};
 pub use later::{LaterGap, LaterVisit};

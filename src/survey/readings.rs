@@ -70,6 +70,9 @@ pub struct GapReading {
     /// How the sealant failed there.
     #[serde(default)]
     pub failed: Failure,
+    /// The width of which somebody said that it is meant so, where it is unusual.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub confirmed: Option<Length>,
 }
 
 /// What the meter was set to.

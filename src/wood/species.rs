@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::measure::{Angle, Moisture, Span};
-use crate::named::named;
+use crate::named::Named;
 
 /// How far a value can be trusted, by where it comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -69,6 +69,9 @@ pub struct Species {
     /// Names it has or had, by which files refer to it too.
     #[serde(default)]
     pub aliases: Vec<String>,
+    /// Trade names in the US under which it is sold, besides its name. Several species may share one.
+    #[serde(default)]
+    pub sold_as: Vec<String>,
     /// Whether it is a softwood: only their lumber bears moisture stamps.
     #[serde(default)]
     pub softwood: bool,
@@ -83,7 +86,23 @@ pub struct Species {
     pub shrinks_below: f64,
 }
 
-named! { Species }
+impl Named for Species {
+    fn id(&self) -> &str {
+        &self.id
+    }
+
+    fn name(&self) -> &str {
+        &self.name
+    }
+
+    fn aliases(&self) -> &[String] {
+        &self.aliases
+    }
+
+    fn sold_as(&self) -> &[String] {
+        &self.sold_as
+    }
+}
 
 /// Where a ring angle lies between the two cuts.
 pub(super) fn between(radial: f64, tangential: f64, ring: Angle) -> f64 {

@@ -8,6 +8,7 @@ use crate::assess::{
 };
 use crate::measure::Percent;
 use crate::repair::MethodId;
+use crate::survey::DoubtedGap;
 
 /// The answer in a few sentences: what to do, when, the price, the chance of another callback.
 pub fn headline(assessment: &Assessment, words: &Words) -> String {
@@ -260,6 +261,11 @@ pub fn missing(assessment: &Assessment, entry: MissingEntry, words: &Words) -> S
     match entry {
         MissingEntry::Surface => say!(words, "answer-missing-surface"),
         MissingEntry::WrongEntries(count) => say!(words, "answer-missing-fixes", count = count),
+        MissingEntry::DoubtedGap(DoubtedGap { index, typed, meant }) => {
+            let joint = assessment.job.survey.gaps.get(index).map_or("", |gap| gap.joint.as_str());
+            let joint = Arg::Joint(joint);
+            say!(words, "answer-missing-typed-gap", joint = joint, typed = typed, meant = meant)
+        }
         MissingEntry::Gaps { surface, section, more } => {
             let (surface, section) = names(surface, section);
             say!(words, "answer-missing-gaps", count = more, surface = surface, section = section)

@@ -5,7 +5,7 @@ use std::path::Path;
 
 use super::{Arg, Say, Words, say};
 use crate::job::file::{LoadError, SaveError};
-use crate::job::{LogoError, PriceFileError, VERSION};
+use crate::job::{LogoError, PhotoFault, PriceFileError, VERSION};
 
 /// Why the system did not read a file.
 pub fn unreadable_file(words: &Words, path: &Path, error: &io::Error) -> String {
@@ -17,6 +17,37 @@ pub fn unreadable_file(words: &Words, path: &Path, error: &io::Error) -> String 
 pub fn unwritable_file(words: &Words, path: &Path, error: &io::Error) -> String {
     let (cause, system) = (Arg::Id(cause(error)), error.to_string());
     say!(words, "file-unwritable", path = &shown(path), cause = cause, system = &system)
+}
+
+/// Why a photo can't be had.
+pub fn photo_fault(words: &Words, path: &Path, fault: &PhotoFault) -> String {
+    let path_shown = &shown(path);
+    match fault {
+        PhotoFault::Unreadable(error) => unreadable_file(words, path, error),
+        PhotoFault::TooLarge { megabytes, limit } => {
+            say!(words, "file-photo-too-large", path = path_shown, megabytes = *megabytes, limit = *limit)
+        }
+        PhotoFault::Pixels => say!(words, "file-photo-pixels", path = path_shown),
+        PhotoFault::Name | PhotoFault::Kind => say!(words, "file-photo-kind", path = path_shown),
+    }
+}
+
+/// Why a photo of the job is not on a paper, in a line that names its file and the way out. Where the folder lies is
+/// nothing to tell on a paper.
+pub fn photo_not_printed(words: &Words, file: &str, fault: &PhotoFault) -> String {
+    let file = Arg::Name(file);
+    match fault {
+        PhotoFault::Name => say!(words, "paper-photo-fault-name", file = file),
+        PhotoFault::Unreadable(error) => {
+            let (cause, system) = (Arg::Id(cause(error)), error.to_string());
+            say!(words, "paper-photo-fault-unreadable", file = file, cause = cause, system = &system)
+        }
+        PhotoFault::TooLarge { megabytes, limit } => {
+            say!(words, "paper-photo-fault-large", file = file, megabytes = *megabytes, limit = *limit)
+        }
+        PhotoFault::Pixels => say!(words, "paper-photo-fault-pixels", file = file),
+        PhotoFault::Kind => say!(words, "paper-photo-fault-kind", file = file),
+    }
 }
 
 /// What kept the system from it, as far as there is something to say that helps.

@@ -43,7 +43,7 @@ pub mod work;
 
 pub use arg::Arg;
 pub use figures::Figures;
-pub use files::{learned_rate_source, unreadable_file, unwritable_file};
+pub use files::{learned_rate_source, photo_fault, photo_not_printed, unreadable_file, unwritable_file};
 pub use language::{Language, languages};
 pub use letter::LetterText;
 

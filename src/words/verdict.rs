@@ -196,6 +196,7 @@ pub(super) fn whole_percent(chance: f64) -> Percent {
 fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
     match doubt {
         Doubt::WrongEntries(count) => say!(words, "verdict-doubt-wrong-entries", count = count),
+        Doubt::DoubtedGaps(count) => say!(words, "verdict-doubt-typed-gaps", count = count),
         Doubt::WaterGetsIn(count) => say!(words, "verdict-doubt-water", count = count),
         Doubt::FewGaps { surface, section, measured } => {
             let section = Arg::Name(section_name(assessment, surface, section).unwrap_or_default());

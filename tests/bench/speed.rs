@@ -88,7 +88,7 @@ fn trials(criterion: &mut Criterion) {
     };
     let swing =
         SectionMovement { worlds: (0..512).map(|at| (0.007 + 4e-6 * f64::from(at), 0.004)).collect() };
-    let option = RiskOption { movements: vec![swing; 4], joints: (0..2000).map(joint).collect() };
+    let option = RiskOption::alike(vec![swing; 4], (0..2000).map(joint).collect());
     let (rule, capability) = (CallbackRule::default(), &Catalog::built_in().capability);
     criterion.bench_function("trials", |b| {
         b.iter(|| {

@@ -7,4 +7,5 @@ mod languages;
 mod next_install;
 mod owner_page;
 mod papers;
+mod photos;
 mod templates;

@@ -34,6 +34,9 @@ fn the_command_says_what_the_json_says() {
     assert!((0.0..=100.0).contains(&hang) && hang <= wait + 1e-9 && opens <= 100.0, "{delivery}");
     assert_eq!(delivery["measured"], 8);
     assert_eq!(delivery["delivered"], "2026-10-12");
+    // The day they are wanted has its answer, in a line.
+    assert!(matches!(delivery["wanted_answer"].as_str(), Some("yes" | "close" | "no")), "{delivery}");
+    assert!(said.contains("Can they go up on Nov 16?"), "{said}");
     let days = delivery["days"].as_array().unwrap();
     assert!(days.len() > 100 && days[0]["date"] == "2026-10-12");
 }

@@ -167,6 +167,7 @@ fn readings(dice: &mut Dice, job: &mut Job) {
                     width: Length::mm((typical * dice.between(0.3, 1.7)).max(0.0)),
                     date: None,
                     failed: dice.one_of(&FAILURES),
+                    confirmed: dice.maybe(0.1, |dice| dice.mm(0.0, 60.0)),
                 });
             }
         }

@@ -735,10 +735,13 @@ fn the_old_stations_stay_as_they_were() {
             let inside = year[day];
             let warm = house.room_temperature(outside).to_celsius();
             assert!((inside.temperature.to_celsius() - warm).abs() < 1e-9);
-            // Living adds water, cooling and nothing else takes it away.
+            // Living adds water, cooling and nothing else takes it away: down to 60% while it runs, and in
+            // mild weather, when it hardly does, to 12% of moisture in wood, which is about 66% at 20 °C (Wood
+            // Handbook, Table 4-2).
+            let limit = if month == 0 { 67.0 } else { 60.0 };
             let outdoors = vapor_pressure(outside, Humidity::pct(rh));
             let indoors = vapor_pressure(inside.temperature, inside.humidity);
-            assert!(indoors > outdoors || inside.humidity.to_pct() <= 60.0, "{}", station.name);
+            assert!(indoors > outdoors || inside.humidity.to_pct() <= limit, "{}", station.name);
         }
     }
 }

@@ -4,6 +4,7 @@
 
 mod amounts;
 mod bead;
+mod belief;
 mod by_hand;
 mod checked;
 mod climate;
@@ -11,6 +12,7 @@ mod computed;
 mod cutting;
 mod drying;
 mod houses;
+mod houses_repaired;
 mod layout;
 mod outlines;
 mod priced_days;

@@ -18,7 +18,7 @@ use gapwright::job::{Catalog, Job, file};
 use gapwright::joint::{BeadLay, JointEdges, LaidBead};
 use gapwright::measure::{Angle, Humidity, Length, Moisture, Percent, Temperature, bisect};
 use gapwright::ready::{
-    Aim, Enough, Joints, Kept, Movement, NextInstall, Piling, PlannedBoards, Stack, Verdict, caulking,
+    Aim, Can, Enough, Joints, Kept, Movement, NextInstall, Piling, PlannedBoards, Stack, Verdict, caulking,
     good_enough,
 };
 use gapwright::repair::BeadShape;

@@ -98,6 +98,7 @@ fn one_table(row: &Row, columns: [&str; 2], start: f64) -> Species {
         id: String::new(),
         name,
         aliases: Vec::new(),
+        sold_as: Vec::new(),
         softwood: true,
         specific_gravity: 0.5,
         coefficients: None,

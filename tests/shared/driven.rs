@@ -2,9 +2,11 @@
 
 #![allow(dead_code, reason = "every program uses a part of it")]
 
-use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, Theme};
-use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable as _;
+use std::collections::HashMap;
+
+use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Rect, Role, Theme};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::{Harness, Node};
 use gapwright::app::App;
 use gapwright::job::Job;
 
@@ -51,7 +53,8 @@ pub fn choose(window: &mut Window, list: &str, choice: &str) {
     window.get_by_role_and_label(Role::ComboBox, list).click();
     window.run();
     let found = window.get_all_by_label(choice).last();
-    found.expect("the choice is in the list").click();
+    // It may be scrolled out of sight.
+    found.expect("the choice is in the list").click_accesskit();
     window.run();
 }
 
@@ -80,6 +83,20 @@ pub fn command(window: &mut Window, typed: &str) {
     find(window, typed);
     window.key_press(Key::Enter);
     window.run();
+}
+
+/// What is in sight of each thing: panes that scroll cut off the rest.
+pub fn sight(window: &Window) -> impl Fn(&Node<'_>) -> Rect + use<> {
+    let cut: HashMap<_, Rect> = window.ctx.viewport(|viewport| {
+        let layers = viewport.prev_pass.widgets.layers();
+        let widgets = layers.flat_map(|(_, widgets)| widgets);
+        widgets.map(|widget| (widget.id.accesskit_id(), widget.interact_rect)).collect()
+    });
+    assert!(!cut.is_empty(), "the window was drawn");
+    move |node| {
+        let (id, _) = node.accesskit_node().locate();
+        cut.get(&id).map_or(Rect::NOTHING, |cut| node.rect().intersect(*cut))
+    }
 }
 
 /// Drags with the left button, in steps as a hand does.

@@ -148,8 +148,10 @@ fn split(text: &str) -> Vec<&str> {
 
 /// All string literals of a code.
 fn literals(code: &str) -> BTreeSet<String> {
+    // A quote as a character opens no text.
+    let code = code.replace("'\"'", "");
     let mut found = BTreeSet::new();
-    let mut rest = code;
+    let mut rest = code.as_str();
     while let Some(start) = rest.find('"') {
         let after = &rest[start + 1..];
         let mut escaped = false;

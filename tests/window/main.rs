@@ -9,9 +9,15 @@ mod made_up_language;
 
 mod bead_shape;
 mod commands;
+mod crowded;
+mod doubted_gaps;
 mod entering;
 mod leading;
+mod living_joint;
 mod made_up;
 mod next_install;
+mod nothing_yet;
+mod paths;
 mod still;
 mod tools;
+mod under_the_pointer;

@@ -1,7 +1,7 @@
 //! The Next install room: from a new job to a verdict with eight readings typed one after the other; the record; and
 //! the jobs before and after.
 
-use crate::driven::{Window, click, enter, enter_path, window, window_of};
+use crate::driven::{Window, choose, click, enter, enter_path, window, window_of};
 use eframe::egui::{Key, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::{Job, demo_job, file};
@@ -23,6 +23,11 @@ fn eight_readings_typed_one_after_the_other_give_a_verdict() {
     click(&mut window, "Next install");
     click(&mut window, "Plan an install");
     enter(&mut window, "Town, ZIP code, or coordinates", "Minneapolis, MN");
+    // Of boards that nobody has named nothing is said.
+    assert!(window.state().assessment().next_install.is_none());
+    let asked = "Enter the boards’ species and face width and 8 readings";
+    assert!(window.query_all_by_label(asked).next().is_some());
+    choose(&mut window, "Species", "Pine, eastern white");
     enter(&mut window, "Face width", "3-1/8");
     enter(&mut window, "Widest gap the owner accepts", "1/8");
     assert_eq!(verdict(&window), Verdict::Measure);
@@ -163,7 +168,7 @@ fn entries_stay_where_they_are() {
     click(&mut window, "Next install");
     click(&mut window, "Plan an install");
     let places = |window: &Window| {
-        ["Face width", "Hang by", "Supplier", "Delivered"]
+        ["Face width", "Hang by", "Unwrapped on", "Delivered"]
             .map(|field| window.get_by_role_and_label(Role::TextInput, field).rect().left_top())
     };
     let before = places(&window);
@@ -182,4 +187,56 @@ fn a_new_job_is_asked_for_what_this_room_needs() {
     click(&mut window, "Next install");
     assert!(window.query_by_label("Enter the room, the boards, and 8 readings").is_some());
     assert!(window.query_by_label_contains("Draw the boards").is_none());
+}
+
+#[test]
+fn a_reading_that_is_typed_is_of_the_day_its_row_shows() {
+    let today = jiff::ZonedDateTime::now().date();
+    let came = today.yesterday().unwrap();
+    let mut job = delivery();
+    let next = job.next_install.as_mut().unwrap();
+    (next.delivered, next.wanted) = (Some(came), None);
+    let mut window = window(job);
+    click(&mut window, "Next install");
+    let day = |window: &Window, index: usize| {
+        let job = window.state().job();
+        let next = job.next_install.as_ref().unwrap();
+        (next.readings.len(), next.day_of(&next.readings[index], job.visited))
+    };
+    // What was typed without a day stays the delivery's; what is typed now is of today.
+    assert_eq!(day(&window, 0), (8, came));
+    typed(&mut window, "Reading of the next board", "12", Key::Enter);
+    assert_eq!(day(&window, 8), (9, today));
+    // The next one is of the same day as the last one.
+    enter(&mut window, "Date of board reading 9", &came.to_string());
+    typed(&mut window, "Reading of the next board", "12.5", Key::Enter);
+    assert_eq!(day(&window, 9), (10, came));
+    click(&mut window, "Start today’s readings");
+    typed(&mut window, "Reading of the next board", "11", Key::Enter);
+    assert_eq!(day(&window, 10), (11, today));
+    // One click makes the last round the delivery's.
+    click(&mut window, "These are the delivery’s");
+    assert_eq!(day(&window, 10), (11, came));
+}
+
+/// Boards are sold under names that no table has: they are found by those, and each species that may be meant is offered.
+#[test]
+fn a_trade_name_finds_the_species_sold_as_that() {
+    let mut window = window(Job::new(jiff::civil::date(2026, 11, 27)));
+    click(&mut window, "Next install");
+    click(&mut window, "Plan an install");
+    window.get_by_role_and_label(Role::ComboBox, "Species").click();
+    window.run();
+    window.get_by_role_and_label(Role::TextInput, "Find in the list").type_text("whitewood");
+    window.run();
+    let several = "Several species are sold under that name";
+    assert!(window.query_by_label_contains(several).is_some());
+    for species in ["Pine, eastern white", "Pine, lodgepole", "Spruce, Engelmann"] {
+        let offered = format!("{species} (sold as whitewood)");
+        assert!(window.query_by_label(&offered).is_some(), "{offered}");
+    }
+    window.get_by_label("Pine, lodgepole (sold as whitewood)").click_accesskit();
+    window.run();
+    let next = window.state().job().next_install.clone().unwrap();
+    assert_eq!(next.boards.species, "pine-lodgepole");
 }

@@ -76,6 +76,7 @@ answer-missing-fixes =
         [one] Fix 1 entry, marked in red
        *[other] Fix { $count } entries, marked in red
     }
+answer-missing-typed-gap = Say whether joint { $joint } is { $typed } or { $meant } wide
 answer-missing-gaps =
     { $count ->
         [one] Measure 1 more gap in { $surface }, section { $section }

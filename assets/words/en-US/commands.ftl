@@ -148,7 +148,14 @@ title-saved = saved
 title-undo = Undo: { $step }
 title-redo = Redo: { $step }
 
-pick-by-typing = Your system has no file dialog. Type the path.
+pick-by-typing = Type or paste the path here.
+path-leads-to = Full path: { $path }
+path-none = Type a path.
+path-no-file = There’s no file { $path }. Check the path.
+path-no-folder = There’s no folder { $path }. Create it first, or type another one.
+path-is-folder = { $path } is a folder. Add a file name.
+path-is-file = { $path } is a file. Type a folder.
+path-is-there = { $path } is already there. Choose { $button } again to replace it.
 pick-open = Open a job
     .field = Job file (.ron or .json)
     .button = Open

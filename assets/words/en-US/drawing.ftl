@@ -90,3 +90,5 @@ section-first =
         [inside] It would tear first at the ring: in its middle.
        *[back] It would let go first at the ring: at its back, out of sight.
     }
+section-paint-cracked = { $state }. The paint over it is cracked.
+section-gap-named = { $gap } · { $name }

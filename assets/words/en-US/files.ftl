@@ -33,5 +33,6 @@ file-logo-size = This logo would take { $kilobytes } kB in the job; the limit is
 file-logo-text = The logo in the job file is damaged. Choose the logo again.
 
 file-photo-too-large = “{ $path }” is { $megabytes } MB; the limit for a photo is { $limit } MB. Choose a smaller one.
+file-photo-pixels = “{ $path }” has too many pixels to open. Save a smaller copy and choose that.
 file-photo-kind = “{ $path }” is not a picture that can be read. Choose a JPEG or PNG.
 file-photos-too-many = There are too many photos in “{ $path }”. Remove some that are no longer used.

@@ -154,7 +154,7 @@ next-mixed = That’s not one load: the boards average { $mean }, but single boa
 next-sort = Meter every board. Hang the ones at { $high } or drier. Put the wetter ones on stickers, or send them back.
 next-mixed-chance = Hung as they are, the chance is { $holds } that all joints hold. If the whole load waits, it’s { $waiting } at best.
 next-never = The chance is { $not } that they won’t be ready. In { $days } days they reach { $best } at best.
-next-if-kept = If you keep them: they’d be ready { $date } on stickers in the room.
+next-if-kept = If you keep them as they are ({ $stack }), they’d be ready { $date }.
 next-at-best = Hung today, the chance is { $holds } that all joints hold. With this plan it’s { $best } at best.
 next-so-few =
     { $count ->
@@ -209,10 +209,23 @@ next-ready-sure =
     }
 next-ready-even = Even odds by { $even }.
 next-caulk-fails = The caulk we planned can’t follow these joints, however dry the boards are.
-next-by-wanted =
-    { $late ->
-        [yes] On { $wanted }, the day you want them, it’s only { $chance }.
-       *[no] On { $wanted }, the day you want them, it’s { $chance }.
+next-wanted =
+    { $can ->
+        [yes] Can they go up on { $wanted }? Yes: the chance that all joints hold is { $chance }.
+        [yes_first] Can they go up on { $wanted }? Yes, if you do that now: the chance that all joints hold is { $chance }.
+        [close] Can they go up on { $wanted }? It’s close: the chance is { $chance }, and you asked for { $asked }. On { $date } it’s { $instead }.
+        [no] Can they go up on { $wanted }? No: the chance is only { $chance }. The day for it is { $date }, at { $instead }.
+        [never] Can they go up on { $wanted }? No: the chance is only { $chance }, and no other day we follow is good enough.
+        [sort] Can they go up on { $wanted }? Not the whole load: for all of it the chance is only { $chance }.
+        [caulk] Can they go up on { $wanted }? No: on no day can the caulk follow these joints.
+        [send_back] Can they go up on { $wanted }? No: these boards go back.
+        [past] { $wanted }, the day you wanted them, is past. The next day for it is { $date }, at { $instead }.
+        [past_none] { $wanted }, the day you wanted them, is past.
+        [too_far] Can they go up on { $wanted }? That’s too far ahead to tell.
+       *[measure] Can they go up on { $wanted }? Not enough to tell yet: meter { $more ->
+            [one] 1 more board
+           *[other] { $more } boards
+        }.
     }
 next-not-ready = As they’re piled now, they won’t be ready within { $days } days.
 next-lever =
@@ -237,6 +250,16 @@ next-reading = Meter again on { $date }.
 next-known = Published figures back up the pace of wrapped boards and solid piles (Wood Handbook, chapter 13). For boards on stickers in a room we found none below 20% moisture. Those days are worked out from how fast moisture moves through wood and leaves a room. The meter decides, not the calendar.
 next-outdoors-unknown = The outdoor air isn’t known here, so we can’t say how boards dry in a garage. Enter the place, or move the stack into the room.
 next-incomplete = Enter the room, the boards, and 8 readings
+next-missing = Enter { $what }
+next-missing-part =
+    { $part ->
+        [boards] the boards’ species and face width
+        [room] the room’s place
+       *[readings] { $count ->
+            [one] 1 reading
+           *[other] { $count } readings
+        }
+    }
 
 ## In the window
 
@@ -244,6 +267,14 @@ next-room = Room
 next-room-place = Place
 next-room-more = More about the room: elevation, readings, files
 next-boards = Boards
+next-boards-more = More about the boards: profile, nailing, paint, how sure
+next-gate-more = More about the delivery
+next-assumed-boards = We take them as { $what }, and { $chance } as sure enough.
+next-assumed-delivery =
+    { $promised ->
+        [yes] The meter is set to { $setting }; at most { $most } was promised.
+       *[no] The meter is set to { $setting }; no moisture was promised.
+    }
 next-gate = Delivery and meter readings
 next-watch = Stack
 next-record = Papers
@@ -263,12 +294,15 @@ next-reading-pins = Pin depth of board { $number }
 next-reading-date = Date of board reading { $number }
 next-reading-remove = Remove board reading { $number }
 next-reading-fresh = Reading of the next board
+next-reading-fresh-date = Date of the next board’s reading
 next-reading-add = Add a board reading
 next-undo-remove = Remove a board reading
 next-same = Copy board 1’s temperature and pin depth to all
     .hint = Copies wood temperature and pin depth from the first board to all boards of that day
 next-today = Start today’s readings
     .hint = The readings you type from now on are of today
+next-at-delivery = These are the delivery’s
+    .hint = The readings of the last day in the list, and those you type from now on, count as taken the day the boards came
 next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The upright line is the day they’re ready, the green bar on it what the boards you meter that day may average. Dashes: in the middle of the board, and near its face.
 next-picture-strip = hang in here
 next-picture-ready = ready { $date }
@@ -312,7 +346,8 @@ next-paper-house = Heated to
 next-paper-wanted = Wanted by
 next-paper-meter = Meter set to
 next-paper-stack = Stack
-next-paper-stack-value = { $piling }, in { $kept }
+next-stack = { $piling }, in { $kept }
+next-stack-opened = { $stack }, wrapped until { $date }
 next-paper-measured-by = Measured by
 next-paper-reading = Reading
 next-paper-wood = Wood temp.
@@ -321,7 +356,11 @@ next-paper-blank-board = Board
 next-paper-blank-reading = Reading, %
 next-paper-sign-measured = Measured by
 next-paper-sign-received = Received by
-next-card-stickers = Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
+next-card-stickers =
+    { $lie ->
+        [yes] Keep the boards on stickers in the room: stickers every { $apart }, lined up one above the other.
+       *[no] Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
+    }
 next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
 next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Correct each reading for the wood’s temperature by your meter’s chart.
 next-card-type = Call in the readings before you hang a board.
@@ -329,7 +368,7 @@ next-card-hang = Leave the gap above at every joint.
 next-card-hang-soon = Hang them within a few days. If they lie longer, meter 8 of them again.
 next-card-single = Set aside a board that reads 3% or more over or under the others.
 next-card-back = Don’t hang these boards, and don’t cut them.
-next-card-cover = Keep them as they came, off the floor and dry, until they’re picked up.
+next-card-cover = Leave the boards as they are ({ $stack }), off the floor and dry, until they’re picked up.
 next-card-photos = Take a photo of the stamp, the delivery note, and the meter in a board. Keep the record with them.
 next-card-change = Don’t hang these boards until the plan is changed.
 next-card-sort = Meter every board and write its reading on the back.

@@ -337,6 +337,21 @@ paper-photo-place = { $x } right, { $y } up
 paper-photo-at = place
 paper-photo-shows = shows
 paper-photo-file = file
+paper-photo-column = photo
+paper-photo-joint = Joint { $joint }: { $gap } on { $date }
+paper-photo-alt = Photo { $number }, { $surface }
+# Where the job's photos lie is a folder beside the job.
+paper-photo-fault-name = “{ $file }” isn’t the name of a photo. Remove it from the drawing and pin the photo again.
+paper-photo-fault-unreadable = { $cause ->
+    [missing] “{ $file }” isn’t in the job’s photo folder. Put it back there, or pin the photo again.
+    [denied] You don’t have permission to read “{ $file }”. Change its permissions, or pin the photo again.
+   *[other] “{ $file }” can’t be read. The system says: { $system }. Pin the photo again.
+}
+paper-photo-fault-large = “{ $file }” is { $megabytes } MB; the limit for a photo is { $limit } MB. Pin a smaller copy.
+paper-photo-fault-pixels = “{ $file }” has too many pixels to print. Pin a smaller copy.
+paper-photo-fault-kind = “{ $file }” is damaged, or not a JPEG or PNG. Pin another copy of the photo.
+paper-photo-fault-full = “{ $file }” isn’t shown: the photos before it fill the sheet. Unpin some, or send it along.
+paper-photo-note = Photos are printed without the place, time, and device that a camera keeps in its files. The originals stay with the job.
 paper-meter-setting = set to
 paper-evidence-fair = This sheet says how wet the boards were and how sure that is. It blames no one: a chance below about 9 in 10 settles nothing.
 paper-causes = Odds of each cause

@@ -98,7 +98,11 @@ problem-profile-too-wide = A profile of { $size } on each edge does not fit the 
     .fix = Type the width of one bevel or of the bead, such as 1/8 in or 3 mm. Until then, { $used } is used.
 problem-not-in-catalog = “{ $name }” is not in the catalog.
     .fix = { $listed ->
-        [species] Choose a species from the list. Until then, the section is not worked out.
+        [species] { $count ->
+            [0] Choose a species from the list.
+            [one] That’s a trade name. The species sold as that is { $sold }.
+           *[other] That’s a trade name for several species: { $sold }. The grade stamp or the supplier says which.
+        } Until then, these boards are not worked out.
         [place] Choose the nearest place from the list, or type twelve months. Until then, the room’s air is not known.
        *[other] Choose one from the list. Until then, the repair is not worked out.
     }
@@ -151,6 +155,10 @@ problem-seals-too-late = { $date } is after { $last }, the last day of the forec
     .fix = Choose an earlier day, or leave it empty. Until then, the best weeks are used.
 problem-wanted-before-delivery = The boards are wanted on { $wanted }, before they come on { $delivered }.
     .fix = Correct the date, or leave it empty. Until then, it is not used.
+problem-read-before-delivery = This reading is of { $date }, before the boards came on { $delivered }.
+    .fix = Correct the date of the reading or of the delivery. Until then, the reading counts as the delivery’s.
+problem-read-too-late = This reading is of { $date }, long after the boards came on { $delivered }.
+    .fix = Correct the date of the reading or of the delivery. Until then, the reading is not used.
 
 ## The plan
 

@@ -28,4 +28,5 @@ meter-reading-setting = Setting of meter reading { $number }
 meter-reading-remove = Remove meter reading { $number }
 undo-remove-meter-reading = Remove meter reading
 # A link under a gap that is too wide to be one.
-gap-meant = Joint { $joint } reads { $typed }. Did you mean { $meant }?
+gap-meant = Joint { $joint }: { $typed } is very wide. Did you mean { $meant }?
+gap-is = It’s { $width }

@@ -16,9 +16,19 @@ time-line-humidity = humidity of the room; the band covers nine years in ten
 time-line-installed = installed
 time-line-today = visit
 time-line-sealed = sealed
-time-line-widest = widest
+time-line-widest = widest week
 time-line-best-weeks = best weeks
 time-line-about = about { $gap }
 time-line-no-reading = no reading
 
 strip-caption = { $count } boards of section { $section }; gaps drawn { $times } times as wide
+strip-torn =
+    { $count ->
+        [one] bead failed at { $count } joint
+       *[other] bead failed at { $count } joints
+    }
+strip-paint-cracked =
+    { $count ->
+        [one] paint cracked at { $count } joint
+       *[other] paint cracked at { $count } joints
+    }

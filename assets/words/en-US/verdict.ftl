@@ -64,6 +64,11 @@ verdict-doubt-wrong-entries =
         [one] 1 entry couldn’t be used.
        *[other] { $count } entries couldn’t be used.
     }
+verdict-doubt-typed-gaps =
+    { $count ->
+        [one] One gap is very wide. It counts as typed until you say which it is.
+       *[other] { $count } gaps are very wide. They count as typed until you say which they are.
+    }
 verdict-doubt-water =
     { $count ->
         [one] One section is wetter than the room makes it.

@@ -76,6 +76,7 @@ answer-missing-fixes =
         [one] Corrija 1 dato, marcado en rojo
        *[other] Corrija { $count } datos, marcados en rojo
     }
+answer-missing-typed-gap = Diga si la junta { $joint } tiene { $typed } o { $meant } de ancho
 answer-missing-gaps =
     { $count ->
         [one] Mida 1 abertura más en { $surface }, sección { $section }

@@ -148,7 +148,14 @@ title-saved = guardado
 title-undo = Deshacer: { $step }
 title-redo = Rehacer: { $step }
 
-pick-by-typing = Su sistema no tiene ventana para elegir archivos. Escriba la ruta.
+pick-by-typing = Escriba o pegue la ruta aquí.
+path-leads-to = Ruta completa: { $path }
+path-none = Escriba una ruta.
+path-no-file = No hay ningún archivo { $path }. Revise la ruta.
+path-no-folder = No hay ninguna carpeta { $path }. Créela primero o escriba otra.
+path-is-folder = { $path } es una carpeta. Agregue un nombre de archivo.
+path-is-file = { $path } es un archivo. Escriba una carpeta.
+path-is-there = { $path } ya existe. Elija { $button } otra vez para reemplazarlo.
 pick-open = Abrir un trabajo
     .field = Archivo del trabajo (.ron o .json)
     .button = Abrir

@@ -90,3 +90,5 @@ section-first =
        *[back] Se soltaría primero en el círculo: por detrás, donde no se ve.
     }
 section-not-sealed = sin sellar
+section-paint-cracked = { $state }. La pintura que lo cubre está agrietada.
+section-gap-named = { $gap } · { $name }

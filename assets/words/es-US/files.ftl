@@ -33,5 +33,6 @@ file-logo-size = Este logotipo ocuparía { $kilobytes } kB en el trabajo; el lí
 file-logo-text = El logotipo del archivo del trabajo está dañado. Elija el logotipo otra vez.
 
 file-photo-too-large = “{ $path }” tiene { $megabytes } MB; el límite de una foto es de { $limit } MB. Elija una más pequeña.
+file-photo-pixels = “{ $path }” tiene demasiados píxeles para abrirla. Guarde una copia más pequeña y elija esa.
 file-photo-kind = “{ $path }” no es una imagen que se pueda leer. Elija un JPEG o PNG.
 file-photos-too-many = Hay demasiadas fotos en “{ $path }”. Quite las que ya no se usan.

@@ -154,7 +154,7 @@ next-mixed = Esto no es una sola carga: las tablas promedian { $mean }, pero hay
 next-sort = Mida todas las tablas. Instale las que marquen { $high } o menos. Ponga las más húmedas con separadores, o devuélvalas.
 next-mixed-chance = Si se instalan como están, la probabilidad de que todas las juntas aguanten es de { $holds }. Si espera toda la carga, es de { $waiting } cuando mucho.
 next-never = La probabilidad de que no lleguen a estar listas es de { $not }. En { $days } días llegan a { $best } cuando mucho.
-next-if-kept = Si se queda con ellas: estarían listas el { $date } con separadores en el cuarto.
+next-if-kept = Si las deja como están ({ $stack }), estarían listas el { $date }.
 next-at-best = Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho.
 next-so-few =
     { $count ->
@@ -209,10 +209,23 @@ next-ready-sure =
     }
 next-ready-even = Para el { $even }, cerca de 5 de 10.
 next-caulk-fails = El sellador previsto no puede seguir estas juntas, por secas que estén las tablas.
-next-by-wanted =
-    { $late ->
-        [yes] Para el { $wanted }, el día que usted quiere, es de solo { $chance }.
-       *[no] Para el { $wanted }, el día que usted quiere, es de { $chance }.
+next-wanted =
+    { $can ->
+        [yes] ¿Se pueden instalar el { $wanted }? Sí: la probabilidad de que aguanten todas las juntas es de { $chance }.
+        [yes_first] ¿Se pueden instalar el { $wanted }? Sí, si hace eso ahora: la probabilidad de que aguanten todas las juntas es de { $chance }.
+        [close] ¿Se pueden instalar el { $wanted }? Casi: la probabilidad es de { $chance }, y usted pidió { $asked }. El { $date } es de { $instead }.
+        [no] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de solo { $chance }. El día para hacerlo es el { $date }, con { $instead }.
+        [never] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de solo { $chance }, y ningún otro día que seguimos alcanza.
+        [sort] ¿Se pueden instalar el { $wanted }? No toda la carga: para toda, la probabilidad es de solo { $chance }.
+        [caulk] ¿Se pueden instalar el { $wanted }? No: ningún día puede el sellador seguir estas juntas.
+        [send_back] ¿Se pueden instalar el { $wanted }? No: estas tablas se devuelven.
+        [past] El { $wanted }, el día que usted quería, ya pasó. El próximo día para hacerlo es el { $date }, con { $instead }.
+        [past_none] El { $wanted }, el día que usted quería, ya pasó.
+        [too_far] ¿Se pueden instalar el { $wanted }? Falta demasiado para saberlo.
+       *[measure] ¿Se pueden instalar el { $wanted }? Aún no alcanza para saberlo: mida { $more ->
+            [one] 1 tabla más
+           *[other] { $more } tablas
+        }.
     }
 next-not-ready = Como están apiladas ahora, no van a estar listas en { $days } días.
 next-lever =
@@ -237,6 +250,16 @@ next-reading = Mida otra vez el { $date }.
 next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos ninguna por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.
 next-outdoors-unknown = Aquí no se conoce el aire de afuera, así que no podemos decir cómo se secan las tablas en una cochera. Ponga el lugar, o lleve la pila al cuarto.
 next-incomplete = Ponga el cuarto, las tablas y 8 lecturas
+next-missing = Ponga { $what }
+next-missing-part =
+    { $part ->
+        [boards] la especie y el ancho de cara de las tablas
+        [room] el lugar del cuarto
+       *[readings] { $count ->
+            [one] 1 lectura
+           *[other] { $count } lecturas
+        }
+    }
 
 ## In the window
 
@@ -244,6 +267,14 @@ next-room = Cuarto
 next-room-place = Lugar
 next-room-more = Más sobre el cuarto: altura, lecturas, archivos
 next-boards = Tablas
+next-boards-more = Más sobre las tablas: perfil, clavado, pintura, qué tan seguro
+next-gate-more = Más sobre la entrega
+next-assumed-boards = Las tomamos como { $what }, y { $chance } como bastante seguro.
+next-assumed-delivery =
+    { $promised ->
+        [yes] El medidor está puesto en { $setting }; se prometió { $most } como máximo.
+       *[no] El medidor está puesto en { $setting }; no se prometió ninguna humedad.
+    }
 next-gate = Entrega y lecturas del medidor
 next-watch = Pila
 next-record = Papeles
@@ -263,12 +294,15 @@ next-reading-pins = Profundidad de las agujas en la tabla { $number }
 next-reading-date = Fecha de la lectura de tabla { $number }
 next-reading-remove = Quitar la lectura de tabla { $number }
 next-reading-fresh = Lectura de la tabla siguiente
+next-reading-fresh-date = Fecha de la lectura de la tabla siguiente
 next-reading-add = Agregar lectura de tabla
 next-undo-remove = Quitar lectura de tabla
 next-same = Copiar a todas la temperatura y la profundidad de la tabla 1
     .hint = Copia la temperatura de la madera y la profundidad de las agujas de la primera tabla a todas las de ese día
 next-today = Empezar las lecturas de hoy
     .hint = Las lecturas que escriba desde ahora son de hoy
+next-at-delivery = Estas son de la entrega
+    .hint = Las lecturas del último día de la lista, y las que escriba desde ahora, cuentan como tomadas el día en que llegaron las tablas
 next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La línea vertical es el día en que están listas; la barra verde sobre ella, lo que pueden promediar las tablas que mida ese día. Líneas punteadas: en el centro de la tabla y cerca de la cara.
 next-picture-strip = instalar dentro de esto
 next-picture-ready = listas el { $date }
@@ -312,7 +346,8 @@ next-paper-house = Calefacción a
 next-paper-wanted = Para el
 next-paper-meter = Medidor puesto en
 next-paper-stack = Pila
-next-paper-stack-value = { $piling }, en { $kept }
+next-stack = { $piling }, en { $kept }
+next-stack-opened = { $stack }, envueltas hasta el { $date }
 next-paper-measured-by = Midió
 next-paper-reading = Lectura
 next-paper-wood = Temp. de la madera
@@ -321,7 +356,11 @@ next-paper-blank-board = Tabla
 next-paper-blank-reading = Lectura, %
 next-paper-sign-measured = Midió
 next-paper-sign-received = Recibió
-next-card-stickers = Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
+next-card-stickers =
+    { $lie ->
+        [yes] Deje las tablas con separadores en el cuarto: un separador cada { $apart }, uno encima del otro.
+       *[no] Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
+    }
 next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta.
 next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Corrija cada lectura por la temperatura de la madera con la tabla de su medidor.
 next-card-type = Llame con las lecturas antes de instalar una tabla.
@@ -329,7 +368,7 @@ next-card-hang = Deje la separación de arriba en cada junta.
 next-card-hang-soon = Instálelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.
 next-card-single = Aparte la tabla que marque 3% o más por arriba o por debajo de las demás.
 next-card-back = No instale estas tablas, ni las corte.
-next-card-cover = Déjelas como llegaron, sin tocar el piso y secas, hasta que las recojan.
+next-card-cover = Deje las tablas como están ({ $stack }), sin tocar el piso y secas, hasta que las recojan.
 next-card-photos = Tome fotos del sello, del papel de entrega y del medidor puesto en una tabla. Guárdelas con el registro.
 next-card-change = No instale estas tablas hasta que cambie el plan.
 next-card-sort = Mida todas las tablas y anote la lectura atrás de cada una.

@@ -336,6 +336,21 @@ paper-photo-place = { $x } a la derecha, { $y } arriba
 paper-photo-at = lugar
 paper-photo-shows = qué muestra
 paper-photo-file = archivo
+paper-photo-column = foto
+paper-photo-joint = Junta { $joint }: { $gap } el { $date }
+paper-photo-alt = Foto { $number }, { $surface }
+# Where the job's photos lie is a folder beside the job.
+paper-photo-fault-name = “{ $file }” no es el nombre de una foto. Quítela del dibujo y ponga la foto otra vez.
+paper-photo-fault-unreadable = { $cause ->
+    [missing] “{ $file }” no está en la carpeta de fotos del trabajo. Devuélvala ahí o ponga la foto otra vez.
+    [denied] No tiene permiso para leer “{ $file }”. Cambie sus permisos o ponga la foto otra vez.
+   *[other] No se puede leer “{ $file }”. El sistema dice: { $system }. Ponga la foto otra vez.
+}
+paper-photo-fault-large = “{ $file }” tiene { $megabytes } MB; el límite de una foto es de { $limit } MB. Ponga una copia más pequeña.
+paper-photo-fault-pixels = “{ $file }” tiene demasiados píxeles para imprimirla. Ponga una copia más pequeña.
+paper-photo-fault-kind = “{ $file }” está dañada o no es un JPEG ni un PNG. Ponga otra copia de la foto.
+paper-photo-fault-full = “{ $file }” no se muestra: las fotos anteriores llenan la hoja. Quite algunas o mándela aparte.
+paper-photo-note = Las fotos se imprimen sin el lugar, la hora ni el aparato que la cámara guarda en sus archivos. Los originales se quedan con el trabajo.
 paper-meter-setting = puesto en
 paper-evidence-fair = Esta hoja dice qué tan húmedas estaban las tablas y qué tan seguro es eso. No culpa a nadie: una probabilidad de menos de 9 en 10, más o menos, no decide nada.
 paper-causes = Probabilidad de cada causa

@@ -98,7 +98,11 @@ problem-profile-too-wide = Un perfil de { $size } en cada canto no cabe en la ta
     .fix = Escriba el ancho de un chaflán o del bocel, como 1/8 in o 3 mm. Mientras tanto, se usa { $used }.
 problem-not-in-catalog = “{ $name }” no está en el catálogo.
     .fix = { $listed ->
-        [species] Elija una especie de la lista. Mientras tanto, la sección no se calcula.
+        [species] { $count ->
+            [0] Elija una especie de la lista.
+            [one] Ese es un nombre comercial. La especie que se vende así es { $sold }.
+           *[other] Ese es un nombre comercial de varias especies: { $sold }. El sello o el proveedor dice cuál es.
+        } Mientras tanto, estas tablas no se calculan.
         [place] Elija de la lista el lugar más cercano, o escriba doce meses. Mientras tanto, no se conoce el aire del cuarto.
        *[other] Elija uno de la lista. Mientras tanto, la reparación no se calcula.
     }
@@ -151,6 +155,10 @@ problem-seals-too-late = { $date } es después del { $last }, el último día de
     .fix = Elija un día anterior, o déjelo vacío. Mientras tanto, se usan las mejores semanas.
 problem-wanted-before-delivery = Las tablas se necesitan el { $wanted }, antes de que lleguen el { $delivered }.
     .fix = Corrija la fecha, o déjela vacía. Mientras tanto, no se usa.
+problem-read-before-delivery = Esta lectura es del { $date }, antes de que llegaran las tablas el { $delivered }.
+    .fix = Corrija la fecha de la lectura o de la entrega. Mientras tanto, la lectura cuenta como de la entrega.
+problem-read-too-late = Esta lectura es del { $date }, mucho después de que llegaran las tablas el { $delivered }.
+    .fix = Corrija la fecha de la lectura o de la entrega. Mientras tanto, la lectura no se usa.
 
 ## The plan
 

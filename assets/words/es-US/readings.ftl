@@ -28,4 +28,5 @@ meter-reading-setting = Ajuste de la lectura del medidor { $number }
 meter-reading-remove = Quitar la lectura del medidor { $number }
 undo-remove-meter-reading = Quitar lectura del medidor
 # A link under a gap that is too wide to be one.
-gap-meant = La junta { $joint } dice { $typed }. ¿Quiso poner { $meant }?
+gap-meant = Junta { $joint }: { $typed } es muy ancho. ¿Quiso poner { $meant }?
+gap-is = Es { $width }

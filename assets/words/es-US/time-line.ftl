@@ -16,9 +16,19 @@ time-line-humidity = humedad del cuarto; la banda abarca nueve de cada diez año
 time-line-installed = instalación
 time-line-today = visita
 time-line-sealed = sellado
-time-line-widest = más ancha
+time-line-widest = semana más abierta
 time-line-best-weeks = mejores semanas
 time-line-about = cerca de { $gap }
 time-line-no-reading = sin lectura
 
 strip-caption = { $count } tablas de la sección { $section }; aberturas dibujadas { $times } veces más anchas
+strip-torn =
+    { $count ->
+        [one] el cordón falló en { $count } junta
+       *[other] el cordón falló en { $count } juntas
+    }
+strip-paint-cracked =
+    { $count ->
+        [one] pintura agrietada en { $count } junta
+       *[other] pintura agrietada en { $count } juntas
+    }

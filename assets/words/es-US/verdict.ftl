@@ -63,6 +63,11 @@ verdict-doubt-wrong-entries =
         [one] 1 dato no se pudo usar.
        *[other] { $count } datos no se pudieron usar.
     }
+verdict-doubt-typed-gaps =
+    { $count ->
+        [one] Una abertura es muy ancha. Cuenta como se escribió hasta que diga cuál es.
+       *[other] { $count } aberturas son muy anchas. Cuentan como se escribieron hasta que diga cuáles son.
+    }
 verdict-doubt-water =
     { $count ->
         [one] Una sección está más húmeda de lo que causa el cuarto.

@@ -15,14 +15,16 @@ mod pins;
 mod shape;
 mod sheet;
 mod snap;
+mod stripes;
 
 use self::sheet::Sheet;
+use self::stripes::Stripes;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
 use super::view::{Camera, Selected, Tool};
-use super::widgets::fitted;
+use super::widgets::{fitted, working};
 use crate::assess::JointState;
 use crate::measure::{Length, Units};
 use crate::surface::SurfaceLayout;
@@ -58,12 +60,7 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_north(&painter, context, response.rect, surface);
-    if context.session.is_busy() {
-        // Painted, since a label that comes and goes would move what is under the pointer.
-        let words = context.words.text("drawing-working");
-        let (at, font) = (response.rect.right_top() + vec2(-14.0, 6.0), theme::note());
-        painter.text(at, Align2::RIGHT_TOP, words, font, context.palette.soft);
-    }
+    working(&painter, context, response.rect.right_top() + vec2(-14.0, 6.0));
     if context.view.canvas.tool == Tool::Measure {
         paint_legend(&painter, context, response.rect);
     }
@@ -212,7 +209,8 @@ fn paint_joints(
     laid: &SurfaceLayout,
     surface: usize,
 ) {
-    let thin = Stroke::new(1.0, context.palette.wood_line);
+    let mut stripes = Stripes::for_lines(painter, laid.joints.len());
+    let mut dots = Vec::new();
     let visible = painter.clip_rect().expand(20.0);
     let day = context.day();
     let selected =
@@ -236,16 +234,17 @@ fn paint_joints(
                 let color = gap_color(context, gap);
                 // Reckoned joints are lighter than measured ones.
                 let color = if measured { color } else { color.gamma_multiply(0.55) };
-                painter.line_segment(ends, Stroke::new(width, color));
+                stripes.line(ends, width, color);
             }
-            _ => {
-                painter.line_segment(ends, thin);
-            }
+            _ => stripes.line(ends, 1.0, context.palette.wood_line),
         }
         if measured {
-            let middle = ends[0] + (ends[1] - ends[0]) / 2.0;
-            painter.circle(middle, 3.5, context.palette.raised, Stroke::new(1.5, context.palette.ink));
+            dots.push(ends[0].lerp(ends[1], 0.5));
         }
+    }
+    stripes.paint(painter);
+    for dot in dots {
+        painter.circle(dot, 3.5, context.palette.raised, Stroke::new(1.5, context.palette.ink));
     }
 }
 

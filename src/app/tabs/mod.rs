@@ -20,6 +20,7 @@ mod wording;
 use eframe::egui::{Frame, Id, Margin, ScrollArea, Ui, vec2};
 
 use super::context::WindowContext;
+use super::hold;
 use super::theme;
 use super::view::Tab;
 
@@ -58,7 +59,8 @@ pub(super) fn pane(
 ) {
     let salt = (name, context.session.opened);
     // Sideways too: a table that is wider than its pane must not push the other pane away.
-    ScrollArea::both().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+    let area = ScrollArea::both().id_salt(salt).auto_shrink(false);
+    hold::show(ui, area, Id::unique(("held", salt)), |ui| {
         let margin = theme::margin() as i8;
         Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
             ui.set_max_width(ui.available_width());

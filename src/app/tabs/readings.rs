@@ -10,13 +10,9 @@ use crate::app::lead::{self, Destination};
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Each};
-use crate::measure::{Length, Units};
-use crate::survey::{GapReading, MeterSetting, MoistureReading};
+use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
-/// Gaps are typed at the joint, on the drawing; here they are listed.
-/// A gap from here on is asked about.
-const DOUBTFUL: Length = Length::inches(0.5);
 /// Most width of how a bead failed, in points: on hover it is told whole.
 const FAILURE_WIDTH: f32 = 104.0;
 /// Width of a date.
@@ -29,6 +25,7 @@ const TIGHT: f32 = 470.0;
 const BOARD_WIDTH: (f32, f32) = (84.0, 44.0);
 const SETTING_WIDTH: (f32, f32) = (86.0, 50.0);
 
+/// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
     if job.survey.gaps.is_empty() {
@@ -58,30 +55,8 @@ pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.end_row();
         }
     });
-    for (index, reading) in job.survey.gaps.iter().enumerate() {
+    for index in 0..job.survey.gaps.len() {
         context.entry_problems(ui, Each::Gap, At::index(index));
-        meant(ui, context, index, reading);
-    }
-}
-
-/// Offers what was likely meant by a gap that no joint has: an eighth typed as an inch, or millimeters
-/// without their point.
-fn meant(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &GapReading) {
-    if reading.width < DOUBTFUL {
-        return;
-    }
-    let meant = match context.units() {
-        Units::Inches => reading.width / 8.0,
-        Units::Millimeters => reading.width / 10.0,
-    };
-    let words = context.words;
-    let asked = say!(words, "gap-meant", joint = &reading.joint, typed = reading.width, meant = meant);
-    if ui.link(asked).clicked() {
-        context.edit("undo-gap", move |job| {
-            if let Some(gap) = job.survey.gaps.get_mut(index) {
-                gap.width = meant;
-            }
-        });
     }
 }
 
@@ -103,7 +78,7 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: Opti
     });
     let said = say!(words, "gap-reading", number = number);
     // What has no entry of its own in the row is put right beginning here.
-    let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE]);
+    let (at, row) = (At::index(index), [&fields::GAP_JOINT, &fields::GAP_FAILURE, &fields::GAP_CONFIRMED]);
     row.into_iter().for_each(|field| context.reach(ui, field, at, None));
     context.figure(ui, &fields::GAP_WIDTH, at, &said);
     if let Some(width) = failure {

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use eframe::egui::{Grid, RichText, Ui};
+use eframe::egui::{Grid, Label, RichText, Ui};
 
 use super::place::place;
 use super::room_year::room_year;
@@ -294,9 +294,10 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             }
         });
     }
-    // Last in the row: its figure may take more room or less.
+    // Last in the row: its figure may take more room or less. Where there is no room for all of it, it stands
+    // under the row as a whole.
     let text = say!(words, "room-reading-emc", moisture = reading.equilibrium());
-    ui.label(RichText::new(text).small().color(context.palette.soft));
+    ui.add(Label::new(RichText::new(text).small().color(context.palette.soft)).extend());
 }
 
 /// A figure of a reading; the first one typed makes the reading.

@@ -14,7 +14,7 @@ use super::{AHEAD, BACK};
 use crate::app::context::WindowContext;
 use crate::app::tabs::MONTHS;
 use crate::app::theme;
-use crate::assess::date_on;
+use crate::assess::{Story, date_on};
 use crate::job::Job;
 use crate::measure::Length;
 use crate::words::say;
@@ -61,14 +61,12 @@ pub(super) fn charts(ui: &mut Ui, context: &WindowContext<'_>, curves: &Curves) 
     });
     let transform = shown.transform;
     let at = |day: i64| transform.position_from_point(&PlotPoint::new(day as f64, 0.0)).x;
-    events(
-        ui,
-        row,
-        named_days(context, curves).map(|(day, name, color)| Event { x: at(day), name, color }).collect(),
-    );
+    let named = named_days(context, curves);
+    let stop =
+        events(ui, row, named.map(|(day, name, color)| Event { x: at(day), day, name, color }).collect());
     let name = context.words.text("time-line");
     shown.response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::GraphicsObject, true, name.as_ref()));
-    let mut day = shown.inner;
+    let mut day = shown.inner.or(stop.map(|day| day as f64));
     if with_air {
         let height = ((room - height) / 2.0 - ui.spacing().item_spacing.y).max(LEAST);
         let palette = context.palette;
@@ -270,21 +268,27 @@ fn named_days(
     context: &WindowContext<'_>,
     curves: &Curves,
 ) -> impl Iterator<Item = (i64, String, egui::Color32)> {
-    let (palette, story) = (context.palette, curves.story);
-    let all = [
-        (story.installed, "time-line-installed", palette.soft),
-        (Some(0), "time-line-today", palette.ink),
-        (story.sealed, "time-line-sealed", palette.good),
-        (curves.known.then_some(story.widest), "time-line-widest", palette.gap_high),
-    ];
+    let palette = context.palette;
     let seen = curves.start..=AHEAD;
-    all.into_iter()
-        .filter_map(move |(day, message, color)| {
+    stops(&curves.story, curves.known)
+        .into_iter()
+        .zip([palette.soft, palette.ink, palette.good, palette.gap_high])
+        .filter_map(move |((day, message), color)| {
             let day = day.filter(|day| seen.contains(day))?;
             Some((day, context.words.text(message).into_owned(), color))
         })
         .collect::<Vec<_>>()
         .into_iter()
+}
+
+/// The days that a story turns on, with the messages of their names.
+pub(super) const fn stops(story: &Story, known: bool) -> [(Option<i64>, &'static str); 4] {
+    [
+        (story.installed, "time-line-installed"),
+        (Some(0), "time-line-today"),
+        (story.sealed, "time-line-sealed"),
+        (if known { Some(story.widest) } else { None }, "time-line-widest"),
+    ]
 }
 
 /// The gaps between which the bead holds, each a line with its name.

@@ -67,10 +67,7 @@ impl Curves {
             top_gap: (Length::mm(widest) * 1.05).axis_top(context.units()).to_mm(),
             moisture: all().map(|day| [day as f64, state.moisture_on(visit, day).to_pct()]).collect(),
             humidity: humidity.collect(),
-            known: match joint {
-                Some(joint) => joint.gap.is_some(),
-                None => state.gaps.mean > Length::ZERO || state.gaps.measured > 0,
-            },
+            known: super::is_known(state, joint),
             gap,
             gap_band,
             measured,

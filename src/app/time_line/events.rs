@@ -1,6 +1,6 @@
-//! The names of the days that the story turns on, over the chart.
+//! The names of the days that the story turns on, over the chart; a click on one turns to its day.
 
-use eframe::egui::{Align2, Color32, Rect, Stroke, Ui, pos2};
+use eframe::egui::{Align2, Color32, CursorIcon, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 use crate::app::theme;
 
@@ -11,14 +11,17 @@ const BETWEEN: f32 = 10.0;
 pub(super) struct Event {
     /// Where it is on the screen, points.
     pub x: f32,
+    /// Days from the visit.
+    pub day: i64,
     /// What it is called.
     pub name: String,
     /// The color of its line.
     pub color: Color32,
 }
 
-/// Writes the names into `row`, each over its day but clear of the others, with a tick down to the day.
-pub(super) fn events(ui: &Ui, row: Rect, mut events: Vec<Event>) {
+/// Writes the names into `row`, each over its day but clear of the others, with a tick down to the day. The day
+/// whose name was clicked.
+pub(super) fn events(ui: &Ui, row: Rect, mut events: Vec<Event>) -> Option<i64> {
     events.sort_by(|a, b| a.x.total_cmp(&b.x));
     let font = theme::note();
     let galleys: Vec<_> = events
@@ -27,13 +30,25 @@ pub(super) fn events(ui: &Ui, row: Rect, mut events: Vec<Event>) {
         .collect();
     let widths: Vec<f32> = galleys.iter().map(|galley| galley.size().x).collect();
     let days: Vec<f32> = events.iter().map(|event| event.x).collect();
-    let Some(middles) = middles(&days, &widths, (row.left(), row.right())) else { return };
+    let middles = middles(&days, &widths, (row.left(), row.right()))?;
+    let mut picked = None;
     for ((event, galley), middle) in events.iter().zip(galleys).zip(middles) {
         let place = Align2::CENTER_TOP.anchor_size(pos2(middle, row.top()), galley.size());
         ui.painter().galley(place.min, galley, event.color);
+        let id = ui.scope_id().with(("event", event.name.as_str()));
+        let stop = ui.interact(place.expand2(vec2(2.0, 1.0)), id, Sense::click());
+        stop.widget_info(|| WidgetInfo::labeled(Role::Link, true, event.name.as_str()));
+        let stop = stop.on_hover_cursor(CursorIcon::PointingHand);
+        if stop.hovered() || stop.has_focus() {
+            ui.painter().hline(place.x_range(), place.bottom() - 1.0, Stroke::new(1.0, event.color));
+        }
+        if stop.clicked() {
+            picked = Some(event.day);
+        }
         let tick = [pos2(middle, row.bottom() - 4.0), pos2(event.x, row.bottom())];
         ui.painter().line_segment(tick, Stroke::new(1.0, event.color));
     }
+    picked
 }
 
 /// The middles of names of these widths over these days, in order: within the row, off each other, and each

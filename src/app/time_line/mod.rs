@@ -8,14 +8,15 @@ mod events;
 
 use std::time::Duration;
 
-use eframe::egui::{self, EventFilter, Key, Label, Response, RichText, Ui};
+use eframe::egui::{self, EventFilter, Key, Label, Response, RichText, TextStyle, Ui};
 
 use self::curves::Curves;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
 use super::theme;
-use crate::assess::{SectionState, date_on};
+use super::widgets::text_width;
+use crate::assess::{JointState, SectionState, date_on};
 use crate::measure::Length;
 use crate::words::say;
 
@@ -29,6 +30,10 @@ const STEP: usize = 3;
 const FRAMES: i64 = 360;
 /// Time between them.
 const FRAME: Duration = Duration::from_millis(33);
+/// So many days from a day that has a name, a day is called by it: days run past in steps while they play.
+const NEXT_TO: i64 = 3;
+/// Space between what stands in the row over the charts.
+const BETWEEN: f32 = 8.0;
 /// Days of a step by key.
 const KEY_STEP: i64 = 7;
 
@@ -89,13 +94,23 @@ fn header(ui: &mut Ui, context: &mut WindowContext<'_>, state: &SectionState) {
             context.push(Command::Play);
         }
         // The homeowner sees the gap and nothing to set.
-        if context.view.presentation.page.is_none() {
+        let at_work = context.view.presentation.page.is_none();
+        if at_work {
             workshop(ui, context);
-            ui.add(Label::new(RichText::new(name(context, state)).strong()).truncate());
         }
         let date = date_on(&context.assessment.job, context.day());
         let gap = shown_section_gap(context, state);
-        ui.add(Label::new(say!(words, "time-line-day", date = date, gap = &gap)).truncate());
+        let day = say!(words, "time-line-day", date = date, gap = &gap);
+        if at_work {
+            // Where there is no room for both, the day goes before whose gap it is.
+            let left = ui.available_width() - text_width(ui, &day, &TextStyle::Body) - 2.0 * BETWEEN;
+            let name = RichText::new(name(context, state)).strong();
+            ui.scope(|ui| {
+                ui.set_max_width(left.max(0.0));
+                ui.add(Label::new(name).truncate());
+            });
+        }
+        ui.add(Label::new(day).truncate());
     });
 }
 
@@ -139,15 +154,32 @@ fn name(context: &WindowContext<'_>, state: &SectionState) -> String {
     }
 }
 
+/// What the day shown is called, if the story turns on it or on a day next to it.
+pub(super) fn name_of_day(context: &WindowContext<'_>) -> Option<String> {
+    let state = context.shown_section()?;
+    let joint = context.selected().map(|(_, joint)| joint);
+    let story = context.assessment.story(state, joint);
+    let day = context.day();
+    let stops = charts::stops(&story, is_known(state, joint)).into_iter();
+    let near = stops.filter_map(|(stop, message)| Some(((stop? - day).abs(), message)));
+    let (_, message) = near.filter(|(far, _)| *far <= NEXT_TO).min_by_key(|(far, _)| *far)?;
+    Some(context.words.text(message).into_owned())
+}
+
+/// Whether any reading says how wide the gap of a joint is, or that of a section on average.
+fn is_known(state: &SectionState, joint: Option<&JointState>) -> bool {
+    match joint {
+        Some(joint) => joint.gap.is_some(),
+        None => state.gaps.measured > 0 || state.gaps.mean > Length::ZERO,
+    }
+}
+
 /// The gap on the day shown, in words.
 fn shown_section_gap(context: &WindowContext<'_>, state: &SectionState) -> String {
     let words = context.words;
     let joint = context.selected().map(|(_, joint)| joint);
-    let known = match joint {
-        Some(joint) => joint.gap.is_some(),
-        None => state.gaps.measured > 0 || state.gaps.mean > Length::ZERO,
-    };
-    let Some(gap) = context.assessment.gap_at(state, joint, context.day()).filter(|_| known) else {
+    let gap = context.assessment.gap_at(state, joint, context.day());
+    let Some(gap) = gap.filter(|_| is_known(state, joint)) else {
         return words.text("time-line-no-reading").into_owned();
     };
     match joint.and_then(|joint| joint.gap) {

@@ -64,6 +64,8 @@ pub struct EasierReport {
 pub struct DeliveryReport {
     /// The day it came.
     pub delivered: String,
+    /// The day the stack came out of its wrapper, or is to; null where it never was in one here, or still is.
+    pub opened: Option<String>,
     /// The day spoken of: that of the last reading.
     pub today: String,
     /// Boards measured on the first day.
@@ -80,7 +82,10 @@ pub struct DeliveryReport {
     pub wait_chance_pct: f64,
     /// Best chance on any day, whatever is done to the stack, or at any moisture.
     pub best_chance_pct: f64,
-    /// Chance on the day the boards are wanted, if that is to come.
+    /// Whether they can be hung on the day they are wanted: `yes`, `close`, `no`, `unknown` or `past`; null where no day
+    /// is named.
+    pub wanted_answer: Option<&'static str>,
+    /// Chance on the day the boards are wanted, if that is to come and something is known of it.
     pub wanted_chance_pct: Option<f64>,
     /// What the stack needs first: `stickers`, `into_room`, `dehumidifier` or `heat`; `ready` and `days` are
     /// with it.
@@ -268,6 +273,7 @@ impl DeliveryReport {
         };
         Self {
             delivered: date(0),
+            opened: found.opened.map(date),
             today: date(found.today),
             measured: found.sampling.map_or(0, |sampling| sampling.measured),
             hang: outlook.hang.as_ref().map(|hang| HangReport {
@@ -287,7 +293,8 @@ impl DeliveryReport {
             buckles_chance_pct: chance(gate.now.buckles),
             wait_chance_pct: chance(gate.waiting),
             best_chance_pct: chance(gate.best),
-            wanted_chance_pct: outlook.wanted.map(chance),
+            wanted_answer: outlook.wanted.map(|wanted| wanted.can.key()),
+            wanted_chance_pct: outlook.wanted.and_then(|wanted| wanted.chance).map(chance),
             first: gate.first.map(|lever| lever.key()),
             moisture_pct: lot.map(|lot| pct(lot.moisture.mean)),
             moisture_sd_pct: lot.map(|lot| pct(lot.moisture.sd)),

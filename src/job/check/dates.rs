@@ -26,6 +26,18 @@ pub(super) fn dates(job: &Checked<'_>, problems: &mut Problems) {
     {
         problems.once(&fields::NEXT_WANTED, DateFault::WantedBeforeDelivery { wanted, delivered });
     }
+    for (index, reading) in next.iter().flat_map(|next| next.readings.iter().enumerate()) {
+        let Some((next, date)) = next.zip(reading.date.filter(|_| reading.reading.is_some())) else {
+            continue;
+        };
+        let (delivered, last) = (next.came(visited), next.last_day(visited));
+        let place = fields::At::index(index);
+        if date < delivered {
+            problems.at(&fields::STACK_DATE, place, DateFault::ReadBeforeDelivery { date, delivered });
+        } else if date > last {
+            problems.at(&fields::STACK_DATE, place, DateFault::ReadTooLate { date, delivered });
+        }
+    }
     let built = fields::YEAR_BUILT.figure().zip(job.entered.built);
     if let Some((figure, built)) = built
         && figure.holds(crate::measure::Quantity::Year(built))

@@ -36,6 +36,7 @@ pub fn check(job: &Checked<'_>) -> Vec<Problem> {
     drawing::drawing(job, &mut problems);
     readings::readings(job, &mut problems);
     air(job, &mut problems);
+    next_species(job, &mut problems);
     dates::dates(job, &mut problems);
     plan::plan(job, &mut problems);
     book::book(job, &mut problems);
@@ -56,6 +57,17 @@ impl Problems {
 
     fn once(&mut self, field: &'static Field, fault: impl Into<Fault>) {
         self.at(field, At::ONCE, fault);
+    }
+}
+
+/// The species of boards to come; while nobody has said it, nothing is wrong with it.
+fn next_species(job: &Checked<'_>, problems: &mut Problems) {
+    let next = job.entered.next_install.as_ref();
+    if let Some(name) = next.map(|next| &next.boards.species).filter(|name| !name.is_empty())
+        && job.catalog.species(name).is_none()
+    {
+        let listed = Listed::Species;
+        problems.once(&fields::NEXT_SPECIES, Fault::NotInCatalog { listed, name: name.clone() });
     }
 }
 

@@ -31,6 +31,7 @@ fn jobs() -> [Job; 4] {
     job.wording.push(OwnWords { part: LetterPart::Saw, text: "a".into(), draft: "b".into() });
     for gap in &mut job.survey.gaps {
         gap.date = Some(job.visited);
+        gap.confirmed = Some(gap.width);
     }
     job.survey.moistures[0].date = Some(job.visited);
     job.survey.rooms[0].date = Some(job.visited);
@@ -55,6 +56,7 @@ fn jobs() -> [Job; 4] {
     };
     next.boards.longest = Some(Length::feet(8.0));
     (next.wanted, next.delivered, next.hung) = (Some(job.visited), Some(job.visited), Some(job.visited));
+    next.opened = Some(job.visited);
     let reading = Some(Moisture::pct(9.0));
     next.readings.push(BoardReading { reading, date: Some(job.visited), ..BoardReading::default() });
     job.next_install = Some(next);

@@ -246,4 +246,18 @@ pub enum DateFault {
         /// The day they are delivered.
         delivered: Date,
     },
+    /// A board was metered before the delivery.
+    ReadBeforeDelivery {
+        /// The day of the reading.
+        date: Date,
+        /// The day of the delivery, as which it counts.
+        delivered: Date,
+    },
+    /// A board was metered so long after the delivery that its date is a slip.
+    ReadTooLate {
+        /// The day of the reading.
+        date: Date,
+        /// The day of the delivery.
+        delivered: Date,
+    },
 }

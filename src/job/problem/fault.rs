@@ -139,6 +139,7 @@ impl Fault {
                 | ReadingFault::NotThisRoom { .. }
                 | ReadingFault::MeterUnlikeRest { .. },
             )
+            | Self::Date(DateFault::ReadBeforeDelivery { .. } | DateFault::ReadTooLate { .. })
             | Self::Plan(PlanFault::StockTooShort { .. })
             | Self::Section(_) => Severity::Warning,
             Self::File(_)

@@ -8,7 +8,8 @@ use crate::belief::Cause;
 use crate::job::fields;
 use crate::measure::{DayOrMonth, Humidity, Moisture, Money, Percent, Quantity};
 use crate::named::name_of;
-use crate::surface::BoardSpec;
+use crate::papers::photos::PinnedPhoto;
+use crate::surface::{BoardSpec, Photo};
 use crate::words::{Arg, Say as _, Words, answer, causes, say};
 
 /// A factor of the odds beyond this is given as more than it.
@@ -58,6 +59,7 @@ pub(super) fn readings(assessment: &Assessment, words: &Words) -> Value {
         "offset": offset(assessment, words),
         "stamps": stamps(assessment, words),
         "photos": photos(assessment, words),
+        "gap_photos": photos_of_gaps(assessment),
     })
 }
 
@@ -110,17 +112,60 @@ fn is_explained(state: &SectionState) -> bool {
     state.origin.is_some_and(|origin| !origin.beyond_drying)
 }
 
+/// The photos with their surfaces, each with its number on the map of its surface.
+fn numbered(assessment: &Assessment) -> impl Iterator<Item = (usize, usize, &Photo)> {
+    let surfaces = assessment.job.surfaces.iter().enumerate();
+    surfaces.flat_map(|(surface, drawn)| {
+        drawn.photos.iter().enumerate().map(move |(at, photo)| (surface, at + 1, photo))
+    })
+}
+
 /// The photos by their number on the map: surface, number, what they show, file.
 fn photos(assessment: &Assessment, words: &Words) -> Vec<Value> {
-    let surfaces = assessment.job.surfaces.iter();
-    let of = |surface: &crate::surface::Surface| {
-        let photo = |(at, photo): (usize, &crate::surface::Photo)| {
-            let place = say!(words, "paper-photo-place", x = photo.at.0, y = photo.at.1);
-            json!([at + 1, surface.name, place, photo.note, photo.file])
-        };
-        surface.photos.iter().enumerate().map(photo).collect::<Vec<_>>()
+    let photo = |(surface, number, photo): (usize, usize, &Photo)| {
+        json!([number, assessment.job.surfaces[surface].name, place(photo, words), photo.note, photo.file])
     };
-    surfaces.flat_map(of).collect()
+    numbered(assessment).map(photo).collect()
+}
+
+/// Where a photo is pinned.
+fn place(photo: &Photo, words: &Words) -> String {
+    say!(words, "paper-photo-place", x = photo.at.0, y = photo.at.1)
+}
+
+/// The same with the readings that each shows, for what is printed of it.
+pub(crate) fn pinned_photos(assessment: &Assessment, words: &Words) -> Vec<PinnedPhoto> {
+    let job = &assessment.job;
+    let pinned = |(surface, number, photo): (usize, usize, &Photo)| {
+        let name = &job.surfaces[surface].name;
+        let shown = assessment.photographed(surface, photo).into_iter().map(|at| &job.survey.gaps[at]);
+        let readings = shown.map(|gap| {
+            let date = gap.date.unwrap_or(job.visited);
+            say!(words, "paper-photo-joint", joint = Arg::Joint(&gap.joint), gap = gap.width, date = date)
+        });
+        let told = json!({
+            "number": number,
+            "surface": name,
+            "place": place(photo, words),
+            "note": photo.note,
+            "file": photo.file,
+            "readings": readings.collect::<Vec<_>>(),
+            "alt": say!(words, "paper-photo-alt", number = number, surface = name),
+        });
+        PinnedPhoto { file: photo.file.clone(), told }
+    };
+    numbered(assessment).map(pinned).collect()
+}
+
+/// Of each gap reading the numbers of the photos that show its joint.
+fn photos_of_gaps(assessment: &Assessment) -> Vec<String> {
+    let mut numbers = vec![Vec::new(); assessment.job.survey.gaps.len()];
+    for (surface, number, photo) in numbered(assessment) {
+        for reading in assessment.photographed(surface, photo) {
+            numbers[reading].push(number.to_string());
+        }
+    }
+    numbers.into_iter().map(|numbers| numbers.join(", ")).collect()
 }
 
 /// What was entered of the house, the room and the boards: all that a recheck needs besides the readings.

@@ -23,6 +23,7 @@ use crate::words::causes::chance_as_odds;
 use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
 
 pub(crate) use buying::needed;
+pub(super) use evidence::pinned_photos as photos;
 
 /// At most this many options beside the chosen one are compared on the letter.
 const OTHERS: usize = 3;

@@ -16,7 +16,7 @@ const MOST: usize = 60;
 pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
     let job = &*assessment.job;
     let (Some(found), Some(next)) = (&assessment.next_install, &job.next_install) else { return Value::Null };
-    let (figures, delivered) = (words.figures(), next.delivered.unwrap_or(job.visited));
+    let figures = words.figures();
     let rows = next.readings.iter().filter(|reading| reading.reading.is_some()).take(MOST).enumerate();
     let rows = rows.map(|(index, reading)| {
         json!([
@@ -25,7 +25,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
             reading.reading.map(|moisture| figures.percent(moisture.to_pct(), 1)),
             figures.temperature(reading.wood),
             figures.length(reading.pins),
-            figures.date(reading.date.unwrap_or(delivered)),
+            figures.date(next.day_of(reading, job.visited)),
         ])
     });
     let outlook = found.outlook.as_ref();
@@ -78,7 +78,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
             say!(words, "next-paper-wood"),
         ],
         "signs": [say!(words, "next-paper-sign-measured"), say!(words, "next-paper-sign-received")],
-        "steps": words_of::steps(found, words),
+        "steps": words_of::steps(found, next, words),
     })
 }
 
@@ -86,7 +86,7 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
 fn card_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec<(String, String)> {
     let told = [say!(words, "next-paper-species"), say!(words, "next-paper-boards")];
     let facts = delivery_facts(assessment, next, words).into_iter().filter(|(what, _)| told.contains(what));
-    let pins = (say!(words, "next-column-pins"), words.figures().length(next.boards.thickness / 4.0));
+    let pins = (say!(words, "next-column-pins"), words.figures().length(next.deep_enough()));
     facts.chain([pins]).collect()
 }
 
@@ -102,11 +102,10 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
         width = next.boards.face_width,
         thickness = next.boards.thickness
     );
-    let (piling, kept) = (next.stack.piling.say(words), next.stack.kept.say(words));
     let date = |date: Option<jiff::civil::Date>| date.map(|day| figures.date(day)).unwrap_or_default();
     vec![
         (say!(words, "next-paper-supplier"), next.supplier.clone()),
-        (say!(words, "next-paper-delivered"), figures.date(next.delivered.unwrap_or(assessment.job.visited))),
+        (say!(words, "next-paper-delivered"), figures.date(next.came(assessment.job.visited))),
         (
             say!(words, "next-paper-promised"),
             next.promised.map(|most| figures.percent(most.to_pct(), 1)).unwrap_or_default(),
@@ -116,10 +115,7 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
         (say!(words, "next-paper-joints"), next.joints.say(words)),
         (say!(words, "next-paper-wanted"), date(next.wanted)),
         (say!(words, "next-paper-meter"), next.setting.say(words)),
-        (
-            say!(words, "next-paper-stack"),
-            say!(words, "next-paper-stack-value", piling = &piling, kept = &kept),
-        ),
+        (say!(words, "next-paper-stack"), words_of::stack(next, words)),
         (say!(words, "next-paper-measured-by"), next.checked_by.clone()),
     ]
 }

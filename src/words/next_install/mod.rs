@@ -8,11 +8,11 @@ pub use to_do::{appointments, steps};
 use hang_day::hang;
 
 use super::{Arg, Words, say};
-use crate::assess::NextInstallFindings;
-use crate::job::Job;
+use crate::assess::{Assessment, NextInstallFindings};
+use crate::job::{Catalog, Job};
 use crate::measure::{Humidity, Length, Moisture, Percent, Units};
 use crate::ready::{
-    Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Surprise,
+    Can, Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Surprise,
     USUAL_READINGS, Verdict, Window,
 };
 use crate::surface::Finish;
@@ -78,6 +78,41 @@ fn kind_of_gap(gap: Length) -> Arg<'static> {
 
 fn verdict_of(found: &NextInstallFindings) -> Verdict {
     found.outlook.as_ref().map_or(Verdict::Measure, |outlook| outlook.gate.verdict)
+}
+
+/// What is still to be entered before there is anything to say.
+pub fn missing(assessment: &Assessment, words: &Words) -> String {
+    let Some(next) = &assessment.job.next_install else { return say!(words, "next-incomplete") };
+    let known = assessment.catalog.species(&next.boards.species).is_some();
+    let few = u64::from(USUAL_READINGS).saturating_sub(u64::try_from(next.measured()).unwrap_or(u64::MAX));
+    let part = |part: &'static str| say!(words, "next-missing-part", part = Arg::Id(part), count = few);
+    let mut parts = vec![part(if known { "room" } else { "boards" })];
+    if few > 0 {
+        parts.push(part("readings"));
+    }
+    say!(words, "next-missing", what = &words.figures().list(&parts))
+}
+
+/// What of the boards is usually left as it is.
+pub fn assumed_of_boards(next: &NextInstall, catalog: &Catalog, words: &Words) -> String {
+    let boards = &next.boards;
+    let finish = catalog.coating(boards.finish).map(|coating| words.called(&coating.name).into_owned());
+    let all = [
+        Some(super::Say::say(&boards.profile, words)),
+        Some(super::Say::say(&boards.fixing, words)),
+        finish,
+        Some(super::Say::say(&boards.behind, words)),
+    ];
+    let what: Vec<String> = all.into_iter().flatten().collect();
+    say!(words, "next-assumed-boards", what = &words.figures().list(&what), chance = next.chance)
+}
+
+/// What of the delivery is usually left as it is.
+pub fn assumed_of_delivery(next: &NextInstall, words: &Words) -> String {
+    let setting = super::Say::say(&next.setting, words);
+    let most = next.promised.unwrap_or(Moisture::ZERO);
+    let promised = Arg::Id(if next.promised.is_some() { "yes" } else { "no" });
+    say!(words, "next-assumed-delivery", setting = &setting, promised = promised, most = most)
 }
 
 /// What to do, in a line.
@@ -241,7 +276,46 @@ pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
     if fails && !lines.is_empty() {
         lines.insert(0, say!(words, "next-caulk-fails"));
     }
+    if let Some(answer) = by_wanted(found, next, words) {
+        lines.insert(0, answer);
+    }
     lines
+}
+
+/// Whether the boards can be hung on the day they are wanted, in a line; `None` where no day is named.
+fn by_wanted(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Option<String> {
+    let outlook = found.outlook.as_ref()?;
+    let (wanted, gate) = (outlook.wanted?, &outlook.gate);
+    let can = match (wanted.can, gate.verdict) {
+        (Can::Yes, _) if gate.first.is_some() => "yes_first",
+        (Can::Unknown, Verdict::Measure | Verdict::MeterMore) => "measure",
+        (Can::Unknown, _) => "too_far",
+        (Can::Past, _) if wanted.instead.is_some() => "past",
+        (Can::Past, _) => "past_none",
+        (Can::No, Verdict::SendBack) => "send_back",
+        (Can::No, _) if gate.caulk_fails => "caulk",
+        (Can::No, Verdict::Sort) => "sort",
+        (Can::No, _) if wanted.instead.is_none() => "never",
+        (can, _) => can.key(),
+    };
+    let on = words.figures().short_date(next.wanted?);
+    let then = wanted.chance.map(|of| chance(of, words)).unwrap_or_default();
+    let (date, instead) = match wanted.instead {
+        Some((instead, of)) => (day(found, instead, words), chance(of, words)),
+        None => (String::new(), String::new()),
+    };
+    let (measured, asked) = (found.sampling.map_or(0, |sampling| sampling.measured), next.chance);
+    Some(say!(
+        words,
+        "next-wanted",
+        can = Arg::Id(can),
+        wanted = &on,
+        chance = &then,
+        asked = asked,
+        date = &date,
+        instead = &instead,
+        more = USUAL_READINGS.saturating_sub(measured).max(1)
+    ))
 }
 
 fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
@@ -275,9 +349,7 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
         }
         Verdict::Wait => {
             let mut lines = ready(found, next, outlook, words);
-            // How to hang them is told before the day they are wanted, unless that comes too soon.
-            let at = if gate.late { lines.len() } else { 1 };
-            lines.splice(at..at, outlook.hang.iter().flat_map(|day| hang(found, day, words)));
+            lines.splice(1..1, outlook.hang.iter().flat_map(|day| hang(found, day, words)));
             lines.push(today);
             lines.push(risks);
             lines.extend(falls_short(found, next, words));
@@ -301,7 +373,7 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
                 lines.extend(found.window.range.is_none().then(|| changes(found, words)));
                 lines.extend(outlook.ready.map(|ready| {
                     let date = day(found, ready.sure, words);
-                    say!(words, "next-if-kept", date = &date)
+                    say!(words, "next-if-kept", date = &date, stack = &stack(next, words))
                 }));
                 lines
             }
@@ -319,6 +391,21 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
             let more = USUAL_READINGS.saturating_sub(measured).max(1);
             vec![say!(words, "next-so-few", count = measured, more = more), today]
         }
+    }
+}
+
+/// How the boards lie, and where.
+pub fn stack(next: &NextInstall, words: &Words) -> String {
+    // Out of the wrapper they go on stickers.
+    let piling = match (next.stack.piling, next.opened) {
+        (Piling::Wrapped, Some(_)) => Piling::Stickered,
+        (piling, _) => piling,
+    };
+    let (piling, kept) = (super::Say::say(&piling, words), super::Say::say(&next.stack.kept, words));
+    let lie = say!(words, "next-stack", piling = &piling, kept = &kept);
+    match next.opened {
+        Some(date) => say!(words, "next-stack-opened", stack = &lie, date = date),
+        None => lie,
     }
 }
 
@@ -441,7 +528,7 @@ pub fn sampling(found: &NextInstallFindings, words: &Words) -> Vec<String> {
     vec![first, agreed]
 }
 
-/// When the stack is ready: the sure day first, then the day with even odds, and how that is to the day wanted.
+/// When the stack is ready: the sure day first, then the day with even odds.
 pub fn ready(
     found: &NextInstallFindings,
     next: &NextInstall,
@@ -468,13 +555,6 @@ pub fn ready(
     if even > found.today && even < sure {
         let even = day(found, even, words);
         lines.push(say!(words, "next-ready-even", even = &even));
-    }
-    if let (Some(by), Some(wanted)) = (outlook.wanted, next.wanted) {
-        let less = outlook.is_wanted_too_early(found.window.enough.to_hang);
-        let by = chance(by, words);
-        let wanted = words.figures().short_date(wanted);
-        let late = Arg::Id(if less { "yes" } else { "no" });
-        lines.push(say!(words, "next-by-wanted", wanted = &wanted, chance = &by, late = late));
     }
     lines
 }

@@ -2,14 +2,14 @@
 
 use jiff::civil::Date;
 
-use super::{round, title, verdict_of};
+use super::{round, stack, title, verdict_of};
 use crate::assess::NextInstallFindings;
 use crate::job::Job;
-use crate::ready::{NextInstall, Verdict};
+use crate::ready::{Can, Kept, NextInstall, Piling, Stack, Verdict};
 use crate::words::{Arg, Words, say};
 
 /// What the crew does, by the verdict: a step each.
-pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
+pub fn steps(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
     let (apart, end) = (round(16.0, 400.0, words), round(20.0, 500.0, words));
     // Where it is told what boards may average, nothing has to be typed first.
     let told = found.outlook.as_ref().is_some_and(|outlook| outlook.hang.is_some());
@@ -30,7 +30,7 @@ pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
         }
         Verdict::SendBack => vec![
             say!(words, "next-card-back"),
-            say!(words, "next-card-cover"),
+            say!(words, "next-card-cover", stack = &stack(next, words)),
             say!(words, "next-card-photos"),
         ],
         Verdict::ChangePlan => vec![say!(words, "next-card-change")],
@@ -40,7 +40,7 @@ pub fn steps(found: &NextInstallFindings, words: &Words) -> Vec<String> {
             steps
         }
         Verdict::Measure | Verdict::MeterMore | Verdict::Wait => {
-            let mut steps = vec![say!(words, "next-card-stickers", apart = apart)];
+            let mut steps = vec![say!(words, "next-card-stickers", lie = lie(next), apart = apart)];
             steps.extend(meter());
             steps
         }
@@ -59,12 +59,14 @@ pub fn appointments(
     let title = title(job, words);
     let (today, name) = (found.date(found.today), || Arg::Name(&title));
     let soon = found.date(found.today + SOON);
+    let refused = outlook.wanted.is_some_and(|wanted| wanted.can == Can::No);
     let hang = || say!(words, "next-calendar-hang", title = name());
     let meter = || say!(words, "next-calendar", title = name());
     let meter_then_hang = || say!(words, "next-calendar-meter-hang", title = name());
     match outlook.gate.verdict {
         // Later than within days they are not the boards that were metered.
-        Verdict::Hang => match next.wanted.filter(|day| *day > today) {
+        // A day on which they would no longer hold is none to wait for.
+        Verdict::Hang => match next.wanted.filter(|day| *day > today && !refused) {
             Some(wanted) if wanted > soon => vec![("hang", wanted, meter_then_hang())],
             wanted => vec![("hang", wanted.unwrap_or(today), hang())],
         },
@@ -78,6 +80,12 @@ pub fn appointments(
             before.into_iter().chain(then).collect()
         }
     }
+}
+
+/// Whether boards lie already as they should, as an id to select by.
+fn lie(next: &NextInstall) -> Arg<'static> {
+    let should = Stack { piling: Piling::Stickered, kept: Kept::Room };
+    Arg::Id(if next.stack == should { "yes" } else { "no" })
 }
 
 /// Boards that were metered are hung within so many days.

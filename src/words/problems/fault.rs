@@ -3,7 +3,8 @@
 use super::{Part, book, drawing, item_name, part};
 use crate::job::fields::{Field, Item};
 use crate::job::{
-    DateFault, Dated, Fault, FileFault, LayoutFault, PlanFault, RangeFault, ReadingFault, SectionFault,
+    Catalog, DateFault, Dated, Fault, FileFault, LayoutFault, Listed, PlanFault, RangeFault, ReadingFault,
+    SectionFault,
 };
 use crate::measure::{DayOrMonth, Quantity};
 use crate::repair::PriceLine;
@@ -22,7 +23,23 @@ pub(super) fn say(fault: &Fault, field: Option<&Field>, which: Part, words: &Wor
         Fault::Book(fault) => book::say(fault, which, words),
         Fault::Section(fault) => section(fault, which, words),
         Fault::NotInCatalog { listed, name } => {
-            part!(which, words, "problem-not-in-catalog", listed = Arg::Id(listed.key()), name = name)
+            let catalog = Catalog::built_in();
+            let sold = match listed {
+                Listed::Species => catalog.species_sold_as(name),
+                _ => vec![],
+            };
+            let count = u64::try_from(sold.len()).unwrap_or(u64::MAX);
+            let sold: Vec<_> = sold.iter().map(|species| words.called(&species.name)).collect();
+            let sold = words.figures().list(&sold);
+            part!(
+                which,
+                words,
+                "problem-not-in-catalog",
+                listed = Arg::Id(listed.key()),
+                name = name,
+                count = count,
+                sold = &sold
+            )
         }
         Fault::ClimateUnreadable { place } => {
             part!(which, words, "problem-climate-unreadable", place = place)
@@ -198,6 +215,12 @@ fn date(fault: &DateFault, which: Part, words: &Words) -> String {
         }
         DateFault::WantedBeforeDelivery { wanted, delivered } => {
             part!(which, words, "problem-wanted-before-delivery", wanted = *wanted, delivered = *delivered)
+        }
+        DateFault::ReadBeforeDelivery { date, delivered } => {
+            part!(which, words, "problem-read-before-delivery", date = *date, delivered = *delivered)
+        }
+        DateFault::ReadTooLate { date, delivered } => {
+            part!(which, words, "problem-read-too-late", date = *date, delivered = *delivered)
         }
     }
 }

@@ -240,3 +240,24 @@ fn the_languages_of_the_papers_are_chosen_apart() {
     assert!(!run.status.success());
     assert!(err(&run).contains("tlh") && err(&run).contains("es-US"), "{}", err(&run));
 }
+
+/// Papers of a folder of jobs stay in the folder that was chosen, each job's in one of its own.
+#[test]
+fn no_name_of_a_job_leads_out_of_the_chosen_folder() {
+    let folder = TempDir::new().unwrap();
+    let (jobs, out) = (folder.path().join("jobs"), folder.path().join("chosen").join("out"));
+    fs::create_dir(&jobs).unwrap();
+    // The stem of the first is the folder above; two others differ in their ending alone.
+    for name in ["...ron", "..ron", "same.ron"] {
+        fs::copy(example("stair_hall"), jobs.join(name)).unwrap();
+    }
+    let job = gapwright::job::file::load(&example("tea_room")).unwrap().job;
+    gapwright::job::file::save(&job, &jobs.join("same.json")).unwrap();
+    let run = on(&jobs, "papers", &["--draft", "--out", out.to_str().unwrap()]);
+    let below = files_below(folder.path());
+    let outside: Vec<_> = below.iter().filter(|p| !p.starts_with(&out) && !p.starts_with(&jobs)).collect();
+    assert_eq!(outside, [] as [&PathBuf; 0], "{}", err(&run));
+    let letters: Vec<_> = below.iter().filter(|path| path.ends_with("owner/letter.pdf")).collect();
+    let read = fs::read_dir(&jobs).unwrap().count();
+    assert_eq!(letters.len(), read, "{letters:?} {}", err(&run));
+}

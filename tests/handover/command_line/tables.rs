@@ -90,23 +90,48 @@ fn the_year_has_a_row_for_each_day_from_the_visit() {
     }
 }
 
-/// A name that begins like a formula is text to a spreadsheet.
+/// What begins like a formula is text to a spreadsheet, in every table and whatever it begins with (the list of signs:
+/// OWASP, CSV injection, from memory).
 #[test]
 fn no_name_is_a_formula() {
+    const SIGNS: [&str; 8] = ["=", "+", "-", "@", "\\t", "\\r", "\\n", "＝"];
     let folder = TempDir::new().unwrap();
-    let job = folder.path().join("job.ron");
     let text = fs::read_to_string(example("tea_room")).unwrap();
-    let named = text.replace("\"South slope\"", "\"=HYPERLINK(1)\"");
-    assert_ne!(named, text);
-    fs::write(&job, named).unwrap();
-    for command in ["joints", "year"] {
-        let output = on(&job, command, &["--csv"]);
-        let mut reader = csv::ReaderBuilder::new().has_headers(false).from_reader(out(&output).as_bytes());
-        let cells: Vec<String> = reader
-            .records()
-            .flat_map(|row| row.unwrap().iter().map(str::to_owned).collect::<Vec<_>>())
-            .collect();
-        assert!(cells.iter().any(|cell| cell.starts_with("'=HYPERLINK")), "{command}");
-        assert!(!cells.iter().any(|cell| cell.starts_with(['=', '@', '+'])), "{command}");
+    for sign in SIGNS {
+        let name = format!("{sign}HYPERLINK(1)");
+        let named = text
+            .replace("\"South slope\"", &format!("\"{name}\""))
+            .replace("title: \"", &format!("title: \"{name}"));
+        assert_eq!(named.matches(&name).count(), text.matches("\"South slope\"").count() + 1, "{sign}");
+        let jobs = folder.path().join("jobs");
+        fs::create_dir_all(&jobs).unwrap();
+        let job = jobs.join("=1.ron");
+        fs::write(&job, named).unwrap();
+        let written = folder.path().join("out");
+        printed(&on(&job, "export", &["--out", written.to_str().unwrap()]));
+        let mut tables: Vec<(String, String)> = ["joints", "year", "tasks", "materials"]
+            .map(|table| {
+                (table.to_owned(), fs::read_to_string(written.join(format!("{table}.csv"))).unwrap())
+            })
+            .into();
+        tables.push(("folder".to_owned(), out(&on(&jobs, "assess", &[])).to_owned()));
+        for (table, text) in tables {
+            let mut reader = csv::ReaderBuilder::new().has_headers(false).from_reader(text.as_bytes());
+            let cells: Vec<String> = reader
+                .records()
+                .flat_map(|row| row.unwrap().iter().map(str::to_owned).collect::<Vec<_>>())
+                .collect();
+            let bad = |cell: &&String| {
+                // A number may be below nothing; text that begins so may not.
+                cell.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝']) && cell.parse::<f64>().is_err()
+            };
+            assert_eq!(cells.iter().find(bad), None, "{table}");
+            if ["joints", "folder"].contains(&&*table) {
+                assert!(
+                    cells.iter().any(|cell| cell.starts_with('\'') && cell.contains("HYPERLINK")),
+                    "{table}"
+                );
+            }
+        }
     }
 }

@@ -49,7 +49,7 @@ fn the_solver_finds_the_class_at_every_limit() {
     let mut off: Vec<(&str, f64)> = Vec::new();
     for at in 0..24 {
         let (design, gap) = any_design(&mut random, at % 2 == 0);
-        let limits = Endurance::new(&design, &CLASS, Percent::pct(20.0)).at(gap);
+        let limits = Endurance::new(&design, &CLASS, Percent::pct(20.0)).at(gap, gap);
         let section = design.section(gap);
         if !section.is_valid() {
             continue;
@@ -89,7 +89,7 @@ fn sliding_leaves_what_the_solver_says() {
         let flush = (Tooling::Flush, Percent::pct(100.0));
         let behind = Behind::Free;
         let design = BeadDesign { edge, fill, depth, behind, tooling: flush.0, solids: flush.1 };
-        let limits = Endurance::new(&design, &CLASS, Percent::pct(35.0)).at(gap);
+        let limits = Endurance::new(&design, &CLASS, Percent::pct(35.0)).at(gap, gap);
         for share in [0.3, 0.6, 0.9] {
             let slide = limits.slide_hidden * share;
             let left = limits.sliding(slide);
@@ -108,7 +108,7 @@ fn limits(behind: Behind, depth: f64, gap: f64) -> MovementLimits {
     let flush = (Tooling::Flush, Percent::pct(100.0));
     let (fill, depth) = (Percent::pct(50.0), Length::mm(depth));
     let design = BeadDesign { edge, fill, depth, behind, tooling: flush.0, solids: flush.1 };
-    Endurance::new(&design, &CLASS, Percent::pct(17.0)).at(Length::mm(gap))
+    Endurance::new(&design, &CLASS, Percent::pct(17.0)).at(Length::mm(gap), Length::mm(gap))
 }
 
 /// A wider gap never takes less, and what shows never fails before what is hidden begins to.
@@ -150,7 +150,7 @@ fn in_v(leg: f64, fill: f64, behind: Behind, depth: f64) -> BeadDesign {
 
 /// How far strain at the limits of opening and closing is off what the class's test bead shows, at worst.
 fn off_at_the_limits(design: &BeadDesign, gap: Length) -> f64 {
-    let limits = Endurance::new(design, &CLASS, Percent::pct(20.0)).at(gap);
+    let limits = Endurance::new(design, &CLASS, Percent::pct(20.0)).at(gap, gap);
     let section = design.section(gap);
     let (wanted_open, wanted_close) = (test_stretch(0.25), test_stretch(-0.25));
     let mut worst = 0.0_f64;
@@ -213,7 +213,7 @@ fn the_place_that_goes_first_is_past_its_class_first() {
         if !section.is_valid() {
             continue;
         }
-        let limits = Endurance::new(&design, &CLASS, Percent::pct(20.0)).at(gap);
+        let limits = Endurance::new(&design, &CLASS, Percent::pct(20.0)).at(gap, gap);
         let Some(first) = goes_first(&section, limits.open_hidden) else { continue };
         let all = strain(&section, Movement::open(limits.open_hidden)).unwrap();
         for place in &all.places {

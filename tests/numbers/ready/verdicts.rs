@@ -373,3 +373,52 @@ fn another_bead_is_told_of_as_such() {
     let (half, full) = (takes(found(50.0, &usual)), takes(found(95.0, &usual)));
     assert!((half.to_mm() - full.to_mm()).abs() > 0.01, "{half:?} {full:?}");
 }
+
+/// The day that boards are wanted is answered for every verdict, and never against it: yes only with a chance they are
+/// hung with, and not before the day that is waited for.
+#[test]
+fn the_wanted_day_is_answered_as_the_verdict_has_it() {
+    for (name, found) in all_cases() {
+        let outlook = found.outlook.as_ref().unwrap();
+        let (wanted, verdict) = (outlook.wanted.unwrap(), outlook.gate.verdict);
+        println!("{name}: {verdict:?} {wanted:?}");
+        let enough = found.window.enough.to_hang;
+        match wanted.can {
+            Can::Yes | Can::Close => assert!(wanted.chance.unwrap() >= enough, "{name}"),
+            Can::No => {
+                let refused = matches!(verdict, Verdict::SendBack | Verdict::ChangePlan);
+                assert!(refused || wanted.chance.unwrap() < enough, "{name}");
+            }
+            Can::Unknown => assert_eq!(verdict, Verdict::MeterMore, "{name}"),
+            Can::Past => panic!("{name}: the day is still to come"),
+        }
+        if verdict == Verdict::Wait && outlook.gate.late {
+            assert!(wanted.can != Can::Yes && wanted.instead.is_some(), "{name}");
+        }
+    }
+}
+
+/// Boards that were wrapped until a day dried as wrapped ones until then and as they lie from it on.
+#[test]
+fn boards_that_were_wrapped_until_a_day_dry_from_that_day_on() {
+    let mean = |found: &NextInstallFindings, day: usize| {
+        found.outlook.as_ref().unwrap().as_it_lies().0[day].moisture[0].to_pct()
+    };
+    let wet = [14.0; 8];
+    let stickered = boathouse(&wet, |_| {});
+    let wrapped = boathouse(&wet, |next| next.stack.piling = Piling::Wrapped);
+    let opened = |day: i8, piling: Piling| {
+        boathouse(&wet, move |next| {
+            (next.opened, next.stack.piling) = (Some(jiff::civil::date(2026, 10, day)), piling);
+        })
+    };
+    let then = opened(26, Piling::Stickered);
+    // The same stacks are drawn: up to the day they are one and the same.
+    assert!((mean(&then, 14) - mean(&wrapped, 14)).abs() < 0.01);
+    assert!(mean(&stickered, 14) < mean(&then, 14) - 0.3);
+    let dried = mean(&then, 14) - mean(&then, 42);
+    assert!(dried > mean(&wrapped, 14) - mean(&wrapped, 42) + 0.3, "{dried}");
+    // One that is still called wrapped goes on stickers, and one that was opened before it came never was wrapped here.
+    assert!((mean(&opened(26, Piling::Wrapped), 42) - mean(&then, 42)).abs() < 0.01);
+    assert!((mean(&opened(1, Piling::Stickered), 42) - mean(&stickered, 42)).abs() < 0.01);
+}

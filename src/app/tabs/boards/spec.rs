@@ -184,7 +184,9 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
         let response = combo.show_ui(ui, |ui| {
             let present = position(&catalog.species, &board.species);
             let all: Vec<_> = catalog.species.iter().map(|of| context.words.called(&of.name)).collect();
-            chosen = names(ui, context.words, &all, present).map(|at| catalog.species[at].key().to_owned());
+            let sold_as = |place: usize| catalog.species[place].sold_as.clone();
+            let found = names(ui, context.words, (&all, &sold_as), present);
+            chosen = found.map(|at| catalog.species[at].key().to_owned());
         });
         lead::take_focus(&response.response.accessible_name(label));
         if let Some(name) = chosen {

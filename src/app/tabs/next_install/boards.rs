@@ -4,6 +4,7 @@ use eframe::egui::{Grid, Ui};
 
 use super::day::date_row;
 use crate::app::context::WindowContext;
+use crate::app::fold::fold;
 use crate::app::widgets::{choose, remark};
 use crate::job::fields::{self, At, Field};
 use crate::measure::YearMeant;
@@ -29,9 +30,9 @@ pub(super) fn choice<T: Copy + PartialEq + 'static>(
     });
 }
 
-/// The entries.
+/// What decides: which boards, how many, by when, and how wide a joint may open.
 pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
-    let (job, words) = (context.job, context.words);
+    let job = context.job;
     let Some(next) = &job.next_install else { return };
     Grid::new("next boards").num_columns(2).show(ui, |ui| {
         let catalog = &context.assessment.catalog;
@@ -40,10 +41,30 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 next.boards.species = species;
             }
         });
-        for field in [&fields::NEXT_FACE_WIDTH, &fields::NEXT_OVERALL_WIDTH, &fields::NEXT_THICKNESS] {
+        for field in [&fields::NEXT_FACE_WIDTH, &fields::NEXT_THICKNESS, &fields::NEXT_COUNT] {
             context.field(ui, field, At::ONCE);
         }
-        context.field(ui, &fields::NEXT_COUNT, At::ONCE);
+        let from = YearMeant::NextFrom(job.visited);
+        date_row(ui, context, &fields::NEXT_WANTED, next.wanted, from, |next, date| next.wanted = date);
+        let joints = Joints::ALL.map(|joints| (joints, joints.say(context.words)));
+        choice(ui, context, &fields::NEXT_JOINTS, next.joints, &joints, |next, joints| next.joints = joints);
+        context.field(ui, &fields::CALLBACK_GAP, At::ONCE);
+    });
+    remark(
+        ui,
+        context.palette,
+        words_of::assumed_of_boards(next, &context.assessment.catalog, context.words),
+    );
+    let title = context.words.text("next-boards-more");
+    fold(ui, "next-boards-more", title, false, |ui| more(ui, context, next));
+}
+
+/// What is usually as it is assumed.
+fn more(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
+    let words = context.words;
+    Grid::new("more of next boards").num_columns(2).show(ui, |ui| {
+        let catalog = &context.assessment.catalog;
+        context.field(ui, &fields::NEXT_OVERALL_WIDTH, At::ONCE);
         context.field(ui, &fields::NEXT_LENGTH, At::ONCE);
         let profiles = next.boards.profile.alternatives().map(|profile| (profile, profile.say(words)));
         choice(ui, context, &fields::NEXT_PROFILE_KIND, next.boards.profile, &profiles, |next, profile| {
@@ -69,13 +90,8 @@ pub(super) fn boards(ui: &mut Ui, context: &mut WindowContext<'_>) {
         choice(ui, context, &fields::NEXT_FINISH, next.boards.finish, &finishes, |next, finish| {
             next.boards.finish = finish;
         });
-        let joints = Joints::ALL.map(|joints| (joints, joints.say(words)));
-        choice(ui, context, &fields::NEXT_JOINTS, next.joints, &joints, |next, joints| next.joints = joints);
         context.field(ui, &fields::NEXT_GAP, At::ONCE);
-        context.field(ui, &fields::CALLBACK_GAP, At::ONCE);
         context.field(ui, &fields::NEXT_CHANCE, At::ONCE);
-        let from = YearMeant::NextFrom(job.visited);
-        date_row(ui, context, &fields::NEXT_WANTED, next.wanted, from, |next, date| next.wanted = date);
     });
 }
 

@@ -5,7 +5,7 @@ use jiff::civil::Date;
 
 use super::gate::stay_if_refused;
 use crate::app::context::WindowContext;
-use crate::app::entry::entry_with_id;
+use crate::app::entry::entry_for;
 use crate::job::fields::Field;
 use crate::measure::{YearMeant, parse_day};
 use crate::ready::NextInstall;
@@ -24,7 +24,7 @@ pub(super) fn date_row(
     set: impl FnOnce(&mut NextInstall, Option<Date>) + 'static,
 ) {
     context.row(ui, field, |context, ui, label| {
-        if let Some(date) = date_cell(ui, context, label, now, WIDTH, year) {
+        if let Some(date) = date_cell(ui, context, label, (now, None), WIDTH, year) {
             context.edit(format!("field-{}", field.id), move |job| {
                 if let Some(next) = &mut job.next_install {
                     set(next, date);
@@ -34,19 +34,20 @@ pub(super) fn date_row(
     });
 }
 
-/// The entry alone.
+/// The entry alone: the day that was typed, and the one that counts while none is.
 pub(super) fn date_cell(
     ui: &mut Ui,
     context: &WindowContext<'_>,
     name: &str,
-    now: Option<Date>,
+    (now, counts): (Option<Date>, Option<Date>),
     width: f32,
     year: YearMeant,
 ) -> Option<Option<Date>> {
     let (units, words) = (context.units(), context.words);
-    let shown = now.map_or_else(String::new, |date| words.figures().date(date));
+    let written = |date: Option<Date>| date.map_or_else(String::new, |date| words.figures().date(date));
+    let (shown, hint) = (written(now), written(counts));
     let id = ui.make_persistent_id(("day", name));
-    let field = entry_with_id(ui, id, name, &shown, width, |text| match text.trim() {
+    let field = entry_for(ui, (id, id), name, (&shown, &hint), width, |text| match text.trim() {
         "" => Ok(None),
         text => parse_day(text, units, year).map(Some).map_err(|error| error.say(words)),
     });

@@ -7,21 +7,22 @@ use super::boards::choice;
 use super::day::{date_cell, date_row};
 use crate::app::context::WindowContext;
 use crate::app::entry::{Entered, entry_for, select_all, text_entry};
+use crate::app::fold::fold;
 use crate::app::icon::Icon;
 use crate::app::theme::Palette;
-use crate::app::widgets::columns;
+use crate::app::widgets::{columns, remark};
 use crate::job::fields::{self, At, Each, Field};
-use crate::measure::{Moisture, Quantity, Temperature, Units, YearMeant};
-use crate::ready::{BoardReading, Kept, NextInstall, Piling, Verdict};
+use crate::measure::{Length, Moisture, Quantity, Temperature, Units, YearMeant};
+use crate::ready::{BoardReading, Kept, NextInstall, Piling, USUAL_READINGS, Verdict};
 use crate::survey::MeterSetting;
-use crate::words::{Say as _, say};
+use crate::words::{Say as _, next_install as words_of, say};
 
 /// Widths of the columns, in points: all of them fit half of a small screen.
-const BOARD_WIDTH: f32 = 66.0;
+const BOARD_WIDTH: f32 = 44.0;
 const READING_WIDTH: f32 = 54.0;
 const WOOD_WIDTH: f32 = 48.0;
 const PINS_WIDTH: f32 = 64.0;
-const DATE_WIDTH: f32 = 80.0;
+const DATE_WIDTH: f32 = 106.0;
 
 /// The delivery, its stack and its readings.
 pub(super) fn gate(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -32,24 +33,33 @@ pub(super) fn gate(ui: &mut Ui, context: &mut WindowContext<'_>) {
         date_row(ui, context, &fields::DELIVERY_DATE, next.delivered, year, |next, date| {
             next.delivered = date;
         });
+        let pilings = Piling::ALL.map(|piling| (piling, piling.say(words)));
+        choice(ui, context, &fields::PILING, next.stack.piling, &pilings, |next, piling| {
+            next.stack.piling = piling;
+        });
+        date_row(ui, context, &fields::STACK_OPENED, next.opened, year, |next, date| next.opened = date);
+        let kept = Kept::ALL.map(|kept| (kept, kept.say(words)));
+        choice(ui, context, &fields::STACK_KEPT, next.stack.kept, &kept, |next, kept| next.stack.kept = kept);
+    });
+    readings(ui, context, next);
+    remark(ui, context.palette, words_of::assumed_of_delivery(next, words));
+    fold(ui, "next-gate-more", words.text("next-gate-more"), false, |ui| more(ui, context, next));
+}
+
+/// What is usually as it is assumed, and who delivered.
+fn more(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
+    Grid::new("more of delivery").num_columns(2).show(ui, |ui| {
+        let settings = MeterSetting::ALL.map(|setting| (setting, setting.say(context.words)));
+        choice(ui, context, &fields::GATE_SETTING, next.setting, &settings, |next, setting| {
+            next.setting = setting;
+        });
+        context.field(ui, &fields::PROMISED, At::ONCE);
         context.line(ui, &fields::SUPPLIER, &next.supplier, |job, name| {
             if let Some(next) = &mut job.next_install {
                 next.supplier = name;
             }
         });
-        context.field(ui, &fields::PROMISED, At::ONCE);
-        let pilings = Piling::ALL.map(|piling| (piling, piling.say(words)));
-        choice(ui, context, &fields::PILING, next.stack.piling, &pilings, |next, piling| {
-            next.stack.piling = piling;
-        });
-        let kept = Kept::ALL.map(|kept| (kept, kept.say(words)));
-        choice(ui, context, &fields::STACK_KEPT, next.stack.kept, &kept, |next, kept| next.stack.kept = kept);
-        let settings = MeterSetting::ALL.map(|setting| (setting, setting.say(words)));
-        choice(ui, context, &fields::GATE_SETTING, next.setting, &settings, |next, setting| {
-            next.setting = setting;
-        });
     });
-    readings(ui, context, next);
 }
 
 /// The color of a verdict.
@@ -64,7 +74,9 @@ pub(super) const fn color(verdict: Verdict, palette: &Palette) -> Color32 {
 
 fn readings(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
     let words = context.words;
-    Grid::new("stack readings").num_columns(6).striped(true).show(ui, |ui| {
+    // Close together, so that the rows fit beside the room on a small screen in longer words too.
+    let spacing = vec2(0.5, 1.0) * ui.spacing().item_spacing;
+    Grid::new("stack readings").num_columns(6).spacing(spacing).striped(true).show(ui, |ui| {
         let titles = [
             "next-column-number",
             "next-column-board",
@@ -75,10 +87,16 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
         ];
         columns(ui, context.palette, words, &titles);
         for (index, reading) in next.readings.iter().enumerate() {
-            row(ui, context, index, reading);
+            row(ui, context, next, (index, reading));
             ui.end_row();
         }
-        fresh(ui, context, next);
+        let height = fresh(ui, context, next);
+        // Rows of boards still to come: what stands under them stays where it is until they are full.
+        for number in next.readings.len() + 2..=USUAL_READINGS as usize {
+            ui.label(RichText::new(number.to_string()).color(context.palette.soft));
+            ui.allocate_space(vec2(BOARD_WIDTH, height));
+            ui.end_row();
+        }
     });
     for index in 0..next.readings.len() {
         context.entry_problems(ui, Each::Stacked, At::index(index));
@@ -90,14 +108,28 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
         if same.on_hover_text(words.text("next-same.hint")).clicked() {
             context.edit("next-same", same_for_all);
         }
-        let today = jiff::ZonedDateTime::now().date();
-        let later = fresh_day(ui, next) != Some(today) && !next.readings.is_empty();
-        let start = ui.add_enabled(later, Button::new(words.text("next-today")));
-        if start.on_hover_text(words.text("next-today.hint")).clicked() {
-            ui.data_mut(|data| data.insert_temp(fresh_id().with("day"), (next.readings.len(), today)));
-            ui.memory_mut(|memory| memory.request_focus(fresh_id()));
-        }
+        days_of_readings(ui, context, next);
     });
+}
+
+/// Of which day the readings are that come next, and that the last ones were of the day the boards came.
+fn days_of_readings(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
+    let (words, today, visited) = (context.words, today(), context.job.visited);
+    let (came, day) = (next.came(visited), fresh_day(ui, next, visited));
+    let start = ui.add_enabled(day != today && today >= came, Button::new(words.text("next-today")));
+    if start.on_hover_text(words.text("next-today.hint")).clicked() {
+        set_fresh_day(ui, next.readings.len(), today);
+        ui.memory_mut(|memory| memory.request_focus(fresh_id()));
+    }
+    let last = next.readings.last().map(|reading| next.day_of(reading, visited));
+    let moves = day != came || last.is_some_and(|last| last != came);
+    let at_delivery = ui.add_enabled(moves, Button::new(words.text("next-at-delivery")));
+    if at_delivery.on_hover_text(words.text("next-at-delivery.hint")).clicked() {
+        set_fresh_day(ui, next.readings.len(), came);
+        if last.is_some_and(|last| last != came) {
+            context.edit("next-at-delivery", last_round_at_delivery);
+        }
+    }
 }
 
 /// The field for the next board: one for all boards to come, so that it keeps the keyboard.
@@ -105,25 +137,55 @@ fn fresh_id() -> Id {
     Id::unique("next stack reading")
 }
 
-/// The day of the next reading: that of the last one, or the day on which a new round was begun since.
-fn fresh_day(ui: &Ui, next: &NextInstall) -> Option<Date> {
-    let begun: Option<(usize, Date)> = ui.data(|data| data.get_temp(fresh_id().with("day")));
-    match begun {
-        Some((from, day)) if from == next.readings.len() => Some(day),
-        _ => next.readings.last().and_then(|reading| reading.date),
+fn today() -> Date {
+    jiff::ZonedDateTime::now().date()
+}
+
+/// The day of the next reading: the one that was said for it, or for the reading before it; else today.
+fn fresh_day(ui: &Ui, next: &NextInstall, visited: Date) -> Date {
+    let said: Option<(usize, Date)> = ui.data(|data| data.get_temp(fresh_id().with("day")));
+    match said {
+        Some((from, day)) if from == next.readings.len() => day,
+        _ => next.day_of_next(visited, today()),
+    }
+}
+
+/// Says of which day the reading is that comes after so many.
+fn set_fresh_day(ui: &Ui, readings: usize, day: Date) {
+    ui.data_mut(|data| data.insert_temp(fresh_id().with("day"), (readings, day)));
+}
+
+/// Makes the readings of the last one's day readings of the delivery.
+fn last_round_at_delivery(job: &mut crate::job::Job) {
+    let visited = job.visited;
+    let Some(next) = &mut job.next_install else { return };
+    let days: Vec<Date> = next.readings.iter().map(|reading| next.day_of(reading, visited)).collect();
+    let came = next.came(visited);
+    for (reading, day) in next.readings.iter_mut().zip(&days) {
+        if Some(day) == days.last() {
+            reading.date = Some(came);
+        }
     }
 }
 
 /// Gives all readings of the first one's day its wood temperature and pin depth.
 fn same_for_all(job: &mut crate::job::Job) {
+    let visited = job.visited;
     let Some(next) = &mut job.next_install else { return };
     let Some(first) = next.readings.first().cloned() else { return };
-    for reading in next.readings.iter_mut().filter(|reading| reading.date == first.date) {
+    let day = next.day_of(&first, visited);
+    let same: Vec<bool> = next.readings.iter().map(|reading| next.day_of(reading, visited) == day).collect();
+    for (reading, _) in next.readings.iter_mut().zip(same).filter(|(_, same)| *same) {
         (reading.wood, reading.pins) = (first.wood, first.pins);
     }
 }
 
-fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &BoardReading) {
+fn row(
+    ui: &mut Ui,
+    context: &mut WindowContext<'_>,
+    next: &NextInstall,
+    (index, reading): (usize, &BoardReading),
+) {
     let (words, number, at) = (context.words, index + 1, At::index(index));
     ui.label(number.to_string());
     let said = say!(words, "next-reading-board", number = number);
@@ -139,8 +201,13 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading: &Boa
     figure(ui, context, (&fields::PIN_DEPTH, at), &said, PINS_WIDTH);
     let said = say!(words, "next-reading-date", number = number);
     context.reach(ui, &fields::STACK_DATE, at, None);
-    let near = YearMeant::NearestTo(context.job.visited);
-    if let Some(date) = date_cell(ui, context, &said, reading.date, DATE_WIDTH, near) {
+    let visited = context.job.visited;
+    let (near, counts) = (YearMeant::NearestTo(visited), next.day_of(reading, visited));
+    if let Some(date) = date_cell(ui, context, &said, (reading.date, Some(counts)), DATE_WIDTH, near) {
+        // The next one is of the day of the last one typed.
+        if number == next.readings.len() {
+            set_fresh_day(ui, number, date.unwrap_or_else(|| next.came(visited)));
+        }
         edit(context, "field-stack-date", index, move |reading| reading.date = date);
     }
     if Icon::Remove.button(ui, &say!(words, "next-reading-remove", number = number), true).clicked() {
@@ -177,7 +244,8 @@ fn moisture(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, reading:
         reading.reading.map_or_else(String::new, |now| Quantity::Moisture(now).entry_text(context.units()));
     context.reach(ui, &fields::STACK_READING, At::index(index), None);
     let id = reading_id(index);
-    let field = entry_for(ui, id, id, name, &shown, READING_WIDTH, |text| read_moisture(text, context));
+    let field =
+        entry_for(ui, (id, id), name, (&shown, ""), READING_WIDTH, |text| read_moisture(text, context));
     if field.refused && reading.reading.is_some() {
         edit(context, "field-stack-reading", index, |reading| reading.reading = None);
     }
@@ -218,25 +286,29 @@ fn edit(
 }
 
 /// The row for the next board: Enter takes the reading, with temperature and pins of the one before, and stays
-/// for the next, in sight.
-fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
+/// for the next, in sight. Its height.
+fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) -> f32 {
     let words = context.words;
-    let mut like = next.readings.last().cloned().unwrap_or_else(|| first_like(context.units()));
-    like.date = fresh_day(ui, next);
+    let mut like = next.readings.last().cloned().unwrap_or_else(|| first_like(next, context.units()));
+    let (visited, count) = (context.job.visited, next.readings.len());
+    let day = fresh_day(ui, next, visited);
+    like.date = Some(day);
     ui.label((next.readings.len() + 1).to_string());
     ui.label("");
     let id = fresh_id();
     let slot = id.with(next.readings.len());
-    let field = entry_for(ui, id, slot, &words.text("next-reading-fresh"), "", READING_WIDTH, |text| {
-        read_moisture(text, context)
-    });
+    let field =
+        entry_for(ui, (id, slot), &words.text("next-reading-fresh"), ("", ""), READING_WIDTH, |text| {
+            read_moisture(text, context)
+        });
     let left = field.response.lost_focus();
     let reading = field.value.flatten();
     // Tab goes on to the next board as Enter does, if there is a reading to go on from.
     let tabbed = reading.is_some() && ui.input(|input| input.key_pressed(Key::Tab));
     let entered = left && (tabbed || ui.input(|input| input.key_pressed(Key::Enter)));
-    let (wood, pins, date) = (like.wood, like.pins, like.date);
+    let (wood, pins) = (like.wood, like.pins);
     if let Some(reading) = reading {
+        set_fresh_day(ui, count + 1, day);
         context.edit("next-reading-add", move |job| {
             if let Some(next) = &mut job.next_install {
                 next.readings.push(BoardReading { board: String::new(), reading: Some(reading), ..like });
@@ -261,17 +333,23 @@ fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) {
     let units = context.units();
     quiet(ui, Quantity::Temperature(wood).entry_text(units));
     quiet(ui, Quantity::Length(pins).entry_text(units));
-    quiet(ui, date.map_or_else(String::new, |date| words.figures().date(date)));
+    let (said, near) = (words.text("next-reading-fresh-date"), YearMeant::NearestTo(visited));
+    if let Some(date) = date_cell(ui, context, &said, (Some(day), None), DATE_WIDTH, near) {
+        set_fresh_day(ui, count, date.unwrap_or_else(|| next.came(visited)));
+    }
     ui.end_row();
+    field.response.rect.height()
 }
 
-/// A board before any was measured: the wood at a round figure near 70 °F.
-fn first_like(units: Units) -> BoardReading {
-    let wood = match units {
-        Units::Inches => Temperature::fahrenheit(70.0),
-        Units::Millimeters => Temperature::celsius(21.0),
+/// A board before any was measured: the wood at a round figure near 70 °F, the pins as deep as the card asks for.
+fn first_like(next: &NextInstall, units: Units) -> BoardReading {
+    let deep = next.deep_enough();
+    let (wood, pins) = match units {
+        Units::Inches => (Temperature::fahrenheit(70.0), deep),
+        // As it is read aloud, and not to the micrometer.
+        Units::Millimeters => (Temperature::celsius(21.0), Length::mm((10.0 * deep.to_mm()).round() / 10.0)),
     };
-    BoardReading { wood, ..BoardReading::default() }
+    BoardReading { wood, pins, ..BoardReading::default() }
 }
 
 /// Reads what a meter shows; nothing where nothing was typed.

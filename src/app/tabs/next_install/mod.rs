@@ -17,7 +17,7 @@ use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::frame::NARROW;
 use crate::app::next_answer::LINES as BANNER;
-use crate::app::widgets::{heading, remark};
+use crate::app::widgets::{heading, remark, working};
 use crate::ready::{NextInstall, Verdict};
 use crate::words::{next_install as words_of, say};
 
@@ -71,6 +71,13 @@ pub(crate) fn side(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The strip under the panes: the verdict with its chances, and the stack's days beside it.
 pub(crate) fn strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let corner = ui.max_rect().right_top();
+    parts(ui, context);
+    working(ui.painter(), context, corner);
+}
+
+/// Verdict and stack, beside each other where there is room.
+fn parts(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if ui.available_width() < NARROW {
         return verdict(ui, context);
     }
@@ -89,7 +96,7 @@ pub(crate) fn strip(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
     let (Some(found), Some(next)) = (&assessment.next_install, &assessment.job.next_install) else {
-        remark(ui, context.palette, words.text("next-incomplete"));
+        remark(ui, context.palette, words_of::missing(assessment, words));
         return;
     };
     let outlook = found.outlook.as_ref();
@@ -122,7 +129,7 @@ fn begin(ui: &mut Ui, context: &mut WindowContext<'_>) {
         if ui.button(words.text("next-begin-here")).clicked() {
             let today = context.job.visited;
             context.edit("next-begin-here", move |job| {
-                job.next_install.get_or_insert_with(|| NextInstall::delivered_on(today));
+                job.next_install.get_or_insert_with(|| NextInstall::begun_on(today));
             });
         }
     } else {

@@ -124,7 +124,8 @@ fn picture(
     }
     for reading in &next.readings {
         let Some(read) = reading.reading else { continue };
-        let day = reading.date.map_or(0, |date| i64::from((date - found.first).get_days()).max(0));
+        let date = next.day_of(reading, context.assessment.job.visited);
+        let day = i64::from((date - found.first).get_days());
         let at = scale.at(day, read);
         if plot.expand(3.0).contains(at) {
             painter.circle(at, 3.0, context.palette.raised, Stroke::new(1.4, context.palette.ink));

@@ -10,7 +10,7 @@ use crate::app::explain;
 use crate::app::fold::fold;
 use crate::app::joint_section;
 use crate::app::widgets::{fitted, remark};
-use crate::assess::{Assessment, RepairOption};
+use crate::assess::{Assessment, Choice, RepairOption};
 use crate::measure::Money;
 use crate::repair::{CostDriver, MethodId, Outcome};
 use crate::words::causes::chance_as_percent;
@@ -21,7 +21,7 @@ use crate::words::{self, Arg, Say as _, Words, say};
 const ROW: f32 = 82.0;
 /// Width of a picture; the two of a row go where there is no room for them and the name.
 const PICTURE: f32 = 92.0;
-const WITH_PICTURES: f32 = 640.0;
+const WITH_PICTURES: f32 = 740.0;
 /// Width of the chance, and of the price.
 const CHANCE: f32 = 150.0;
 const PRICE: f32 = 138.0;
@@ -44,8 +44,7 @@ enum Group {
 
 impl Group {
     fn of(assessment: &Assessment, option: &RepairOption) -> Self {
-        let choice = assessment.choice.as_ref();
-        let best = choice
+        let best = recommended(assessment)
             .is_some_and(|choice| choice.best == option.method || choice.equal.contains(&option.method));
         if assessment.advises_against(option) || option.not_possible.is_some() {
             Self::Against
@@ -60,8 +59,10 @@ impl Group {
 /// The options by what they are to whoever chooses.
 pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (words, assessment) = (context.words, context.assessment);
-    if let Some(choice) = &assessment.choice {
-        why(ui, &words::options::best(assessment, choice, words));
+    let choice = recommended(assessment);
+    match choice {
+        Some(choice) => why(ui, &words::options::best(assessment, choice, words)),
+        None => why(ui, &words::verdict::first(assessment, &assessment.verdict(), words)),
     }
     let groups = groups(ui, context);
     let of = |group: Group| {
@@ -88,12 +89,17 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if let Some(range) = risk.and_then(|risk| words::verdict::paint_range(risk, words)) {
         remark(ui, context.palette, range);
     }
-    if let Some(choice) = &assessment.choice {
+    if let Some(choice) = choice {
         for change in words::options::changes(assessment, choice, words) {
             remark(ui, context.palette, change);
         }
         super::risk_plot::risk_plot(ui, context, choice);
     }
+}
+
+/// The choice among the options, once there is enough to go on for one.
+fn recommended(assessment: &Assessment) -> Option<&Choice> {
+    assessment.choice.as_ref().filter(|_| assessment.verdict().recommended.is_some())
 }
 
 /// Which option to choose, in room for two lines whatever it takes; the rest on hover.

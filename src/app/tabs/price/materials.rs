@@ -56,12 +56,12 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
         ui.add(Label::new(RichText::new(&label).small()).wrap()).on_hover_text(line.basis.say(words));
     });
     ui.label(RichText::new(needed).small());
-    on_hand(ui, context, index, line, &label);
+    on_hand(ui, context, line, &label);
     ui.label(line.pieces.to_string());
     let name = say!(words, "price-own-price", material = &label);
     let now = Some(Quantity::Money(line.price));
     let item = Item::Id(line.id.clone());
-    let typed = ui.push_id(("price", index), |ui| {
+    let typed = ui.push_id(("price", line.id.as_str()), |ui| {
         context.listed_figure(ui, &fields::OWN_PRICES, (At::ONCE, &item), now, &name)
     });
     if let Some(typed) = typed.inner {
@@ -81,11 +81,11 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &Materi
 }
 
 /// How many pieces are there already.
-fn on_hand(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, line: &MaterialLine, label: &str) {
+fn on_hand(ui: &mut Ui, context: &mut WindowContext<'_>, line: &MaterialLine, label: &str) {
     let name = say!(context.words, "price-on-hand", material = Arg::Name(label));
     let now = context.job.plan.on_hand.get(&line.id).copied().map(Quantity::Count);
     let item = Item::Id(line.id.clone());
-    let typed = ui.push_id(("on hand", index), |ui| {
+    let typed = ui.push_id(("on hand", line.id.as_str()), |ui| {
         context.listed_figure(ui, &fields::ON_HAND, (At::ONCE, &item), now, &name)
     });
     if let Some(typed) = typed.inner {

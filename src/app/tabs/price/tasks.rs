@@ -30,7 +30,9 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
             ],
         );
         for (index, task) in option.tasks.iter().enumerate() {
-            row(ui, context, index, task);
+            // The same may be done on several days.
+            let nth = option.tasks[..index].iter().filter(|other| other.id == task.id).count();
+            row(ui, context, (index, nth), task);
             ui.end_row();
         }
     });
@@ -42,8 +44,8 @@ pub(super) fn tasks(ui: &mut Ui, context: &mut WindowContext<'_>, option: &Repai
     remark(ui, context.palette, words.text("price-tasks-remark"));
 }
 
-/// A task with its batches, minutes and hours.
-fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHours) {
+/// A task with its batches, minutes and hours: the one at `index`, the `nth` of its kind.
+fn row(ui: &mut Ui, context: &mut WindowContext<'_>, (index, nth): (usize, usize), task: &TaskHours) {
     let (words, figures) = (context.words, context.words.figures());
     ui.push_id(index, |ui| {
         ui.set_max_width(190.0);
@@ -53,7 +55,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, task: &TaskHo
     quantity(ui, task, words);
     let name = say!(words, "price-task-minutes", task = Arg::Called(&task.name));
     let mean = Quantity::Minutes(Minutes::of(task.minutes.mean()));
-    let typed = ui.push_id(("minutes", index), |ui| {
+    let typed = ui.push_id(("minutes", task.id.as_str(), nth), |ui| {
         let item = Item::Id(task.id.clone());
         context.listed_figure(ui, &fields::OWN_MINUTES, (At::ONCE, &item), Some(mean), &name)
     });

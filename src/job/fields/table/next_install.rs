@@ -81,6 +81,8 @@ fields! {
     GATE_SETTING = "gate-setting", "next_install.setting", Job, Kind::Choice;
     /// How the stack is piled.
     PILING = "piling", "next_install.stack.piling", Job, Kind::Choice;
+    /// The day it came out of its wrapper.
+    STACK_OPENED = "stack-opened", "next_install.opened", Job, Kind::Date;
     /// Where it is kept.
     STACK_KEPT = "stack-kept", "next_install.stack.kept", Job, Kind::Choice;
     /// Who measured.

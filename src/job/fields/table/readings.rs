@@ -19,6 +19,9 @@ fields! {
     GAP_DATE = "gap-date", "survey.gaps[].date", Gap, Kind::Date;
     /// How the bead in a joint failed.
     GAP_FAILURE = "gap-failure", "survey.gaps[].failed", Gap, Kind::Choice;
+    /// The width that a gap was said to have when it was asked about.
+    GAP_CONFIRMED = "gap-confirmed", "survey.gaps[].confirmed", Gap,
+        optional!(gap, confirmed, Length, Length::ZERO, WIDEST_GAP, LeaveOut);
     /// The section of a meter reading.
     METER_SECTION = "meter-section", "survey.moistures[].section", Moisture, Kind::Choice;
     /// The board under the meter.

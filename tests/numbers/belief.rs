@@ -1,0 +1,3 @@
+//! What is believed, against what it has to hold: its own worlds, and another's sums.
+
+mod calibration;
