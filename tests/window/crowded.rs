@@ -3,6 +3,7 @@
 
 use crate::driven::{Window, click_first, sight, window_of};
 use crate::made_up_language::made_up;
+use crate::still::ROLES;
 use eframe::egui::{Rect, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _, by};
 use gapwright::job::{Job, demo_job, file};
@@ -21,19 +22,6 @@ const ROOMS: [&str; 8] = [
     "tab-catalog",
 ];
 
-/// What can be read, clicked or typed into.
-const ROLES: [Role; 9] = [
-    Role::Button,
-    Role::TextInput,
-    Role::MultilineTextInput,
-    Role::ComboBox,
-    Role::RadioButton,
-    Role::CheckBox,
-    Role::Link,
-    Role::DisclosureTriangle,
-    Role::Label,
-];
-
 /// Things may touch, and letters reach out a little.
 const TOUCH: f32 = 3.0;
 
@@ -48,7 +36,8 @@ struct Thing {
 fn things(window: &Window, drawing: &str) -> Vec<Thing> {
     let drawing = window.query_by_label(drawing).map(|node| node.rect());
     let sight = sight(window);
-    let all = window.get_all(by().predicate(|node| ROLES.contains(&node.role())));
+    let all =
+        window.get_all(by().predicate(|node| ROLES.contains(&node.role()) || node.role() == Role::Label));
     let things = all.filter_map(|node| {
         let accessible = node.accesskit_node();
         let name = accessible.label().or_else(|| accessible.value()).unwrap_or_default();

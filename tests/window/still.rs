@@ -18,7 +18,7 @@ use gapwright::job::{Job, demo_job, file};
 pub const TYPED: [&str; 4] = ["7", "0", "999999", "what"];
 
 /// What can be clicked or typed into.
-const ROLES: [Role; 8] = [
+pub const ROLES: [Role; 8] = [
     Role::Button,
     Role::TextInput,
     Role::MultilineTextInput,

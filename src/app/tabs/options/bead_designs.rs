@@ -21,6 +21,9 @@ const COLUMNS: [&str; 5] = [
     "bead-design-column-minutes",
 ];
 
+/// What the columns of figures take of the width, in points; the names of sealants have the rest.
+const FIGURES_WIDTH: f32 = 260.0;
+
 pub(super) fn bead_designs(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let words = context.words;
     if context.assessment.bead_designs.is_empty() {
@@ -30,10 +33,11 @@ pub(super) fn bead_designs(ui: &mut Ui, context: &mut WindowContext<'_>) {
         for (at, beads) in context.assessment.bead_designs.iter().enumerate() {
             ui.strong(sentences::joints(beads, words));
             planned_sealant(ui, context, beads);
+            let name_width = (ui.available_width() - FIGURES_WIDTH).clamp(70.0, 190.0);
             Grid::new(("bead-designs", at)).num_columns(COLUMNS.len()).striped(true).show(ui, |ui| {
                 columns(ui, context.palette, words, &COLUMNS);
                 for of in &beads.sealants {
-                    row(ui, context, of);
+                    row(ui, context, of, name_width);
                 }
             });
             ui.add_space(6.0);
@@ -74,7 +78,7 @@ const fn method(lay: BeadLay) -> MethodId {
     }
 }
 
-fn row(ui: &mut Ui, context: &WindowContext<'_>, of: &SealantBeads) {
+fn row(ui: &mut Ui, context: &WindowContext<'_>, of: &SealantBeads, name_width: f32) {
     let (words, catalog) = (context.words, &context.assessment.catalog);
     let Some(sealant) = catalog.sealants.get(of.sealant) else { return };
     let planned = position(&catalog.sealants, &context.job.plan.sealant) == Some(of.sealant);
@@ -83,7 +87,10 @@ fn row(ui: &mut Ui, context: &WindowContext<'_>, of: &SealantBeads) {
     };
     let share = |share: Percent| words.figures().percent(share.to_pct(), 0);
     let name = words.called(&sealant.name);
-    ui.add(Label::new(text(name.clone().into_owned())).truncate()).on_hover_text(name.as_ref());
+    ui.vertical(|ui| {
+        ui.set_width(name_width);
+        ui.add(Label::new(text(name.into_owned())).wrap());
+    });
     ui.label(text(share(of.best.lasts)));
     ui.label(text(share(of.usual.lasts)));
     ui.label(text(say!(words, "bead-design-cost", cost = of.best.cost)));
