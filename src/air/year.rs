@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use super::places::Site;
 use super::{Air, DAYS, MONTH_DAYS, Weather};
 use crate::measure::{Humidity, Moisture, Span, Temperature, finite};
-use crate::named::named;
+use crate::named::{find, named};
 use crate::wood::Kind;
 
 /// A place with its typical year outdoors.
@@ -113,21 +113,12 @@ pub enum IndoorAir {
 }
 
 impl IndoorAir {
-    /// The same with a humidifier that keeps it at this humidity or above; `None` where it is no drier than that
-    /// already, or was entered month by month.
-    pub fn kept_above(&self, least: Humidity) -> Option<Self> {
-        let mut air = self.clone();
-        let (Self::FromClimate { house, .. }
-        | Self::FromPlace { house, .. }
-        | Self::FromWeather { house, .. }) = &mut air
-        else {
-            return None;
-        };
-        if house.humidified_to.is_some_and(|kept| kept >= least) {
-            return None;
+    /// Whether it is known where the house stands, or what its air is.
+    pub fn is_placed(&self, stations: &[Station]) -> bool {
+        match self {
+            Self::FromClimate { station, .. } => find(stations, station).is_some(),
+            Self::Monthly(_) | Self::FromPlace { .. } | Self::FromWeather { .. } => true,
         }
-        house.humidified_to = Some(least);
-        Some(air)
     }
 
     /// The place whose climate it is, if it is named so.

@@ -17,7 +17,7 @@ use crate::words::{Say as _, Words, say};
 const FIGURE_WIDTH: f32 = 64.0;
 const LENGTH_WIDTH: f32 = 90.0;
 /// Width of a drop-down, and of a line of text.
-const PICK_WIDTH: f32 = 230.0;
+pub(super) const PICK_WIDTH: f32 = 230.0;
 const LINE_WIDTH: f32 = 270.0;
 /// Width of a date.
 const DATE_WIDTH: f32 = 120.0;
@@ -147,11 +147,9 @@ impl WindowContext<'_> {
                 .truncate();
             let present = position(entries, now);
             let response = combo.show_ui(ui, |ui| {
-                let all: Vec<_> = entries.iter().map(|entry| context.words.called(entry.name())).collect();
-                let sold_as = |place: usize| entries[place].sold_as().to_vec();
-                let chosen = names(ui, context.words, (&all, &sold_as), present);
-                if let Some(place) = chosen.filter(|place| present != Some(*place)) {
-                    let key = entries[place].key().to_owned();
+                let chosen = names(ui, context.words, entries, present);
+                if let Some(found) = chosen.filter(|found| present != Some(found.place)) {
+                    let key = entries[found.place].key().to_owned();
                     context.edit(format!("field-{}", field.id), move |job| set(job, key));
                 }
             });

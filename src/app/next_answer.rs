@@ -1,6 +1,6 @@
 //! The answer of a job that is about a next install alone: hang, wait or send back, in the same three lines.
 
-use eframe::egui::{Label, RichText, Stroke, Ui};
+use eframe::egui::{Color32, Id, Label, RichText, Stroke, TextStyle, Ui};
 
 use super::context::WindowContext;
 use super::icon::Icon;
@@ -11,13 +11,29 @@ use crate::ready::Verdict;
 use crate::words::next_install as words_of;
 
 /// So many reasons stand under the headline.
-pub(super) const LINES: usize = 2;
+const LINES: usize = 2;
 
 /// Whether the job is about boards to come, with none on the wall; or, of a job about nothing yet, their room
 /// is shown.
 pub(super) fn is_meant(context: &WindowContext<'_>) -> bool {
     let here = context.view.tab == Tab::NextInstall;
     context.job.surfaces.is_empty() && (here || context.job.next_install.is_some())
+}
+
+/// The width that the reasons under the headline last had.
+fn width_id() -> Id {
+    Id::unique("width of reasons")
+}
+
+/// Those reasons that do not stand in whole under the headline.
+pub(super) fn not_shown(ui: &Ui, reasons: Vec<String>) -> Vec<String> {
+    let width: f32 = ui.data(|data| data.get_temp(width_id())).unwrap_or(0.0);
+    let font = TextStyle::Body.resolve(ui.style());
+    let fits = |line: &str| {
+        ui.painter().layout_no_wrap(line.to_owned(), font.clone(), Color32::PLACEHOLDER).size().x <= width
+    };
+    let shown = |at: usize, line: &str| at < LINES && fits(line);
+    reasons.into_iter().enumerate().filter(|(at, line)| !shown(*at, line)).map(|(_, line)| line).collect()
 }
 
 /// Verdict, chances, and the reasons; `folded` leaves the first.
@@ -36,10 +52,8 @@ pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool
         Verdict::SendBack | Verdict::ChangePlan => (Icon::Warning, context.palette.error),
         Verdict::Measure | Verdict::MeterMore => (Icon::Measure, context.palette.soft),
     };
-    let mut lines = words_of::reasons(found, next, words);
+    let mut lines = words_of::reasons_in_short(found, next, words);
     if verdict == Verdict::Measure {
-        lines.push(words_of::window(&found.window, next, words));
-        lines.extend(words_of::helps(found, words));
         lines.extend(words_of::sampling(found, words).into_iter().next());
     }
     let corner = ui.max_rect().right_top();
@@ -50,6 +64,7 @@ pub(super) fn next_answer(ui: &mut Ui, context: &WindowContext<'_>, folded: bool
             let headline =
                 RichText::new(words_of::headline(found, next, words)).text_style(theme::answer_style());
             ui.add(Label::new(headline).truncate());
+            ui.data_mut(|data| data.insert_temp(width_id(), ui.available_width()));
             for line in lines.iter().take(if folded { 0 } else { LINES }) {
                 ui.add(Label::new(line).truncate()).on_hover_text(line);
             }

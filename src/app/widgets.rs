@@ -13,8 +13,8 @@ use super::context::WindowContext;
 use super::lead;
 use super::theme;
 use super::theme::Palette;
-use crate::named::{fold, trade_name};
-use crate::words::{Arg, Words, say};
+use crate::named::{Named, fold, trade_name};
+use crate::words::Words;
 
 /// Width of a drop-down list, and the most height it opens to, in points.
 const CHOICE_WIDTH: f32 = 200.0;
@@ -102,15 +102,16 @@ const LOOKED_THROUGH: usize = 12;
 /// Height of the names of a longer one, in points.
 const LIST_HEIGHT: f32 = 320.0;
 
-/// The names of a drop-down list, `present` the one chosen now; the place of what is clicked. A long list has a field
-/// to type part of a name in, or a trade name, and Enter takes the first that is found. Such a list must close on a
-/// click outside only: see [`closes`].
-pub(super) fn names(
+/// The names of a drop-down list of entries, `present` the one chosen now; what is clicked. A long list is in the order
+/// of the names and has a field to type part of a name in, or a trade name, and Enter takes the first that is found.
+/// Such a list must close on a click outside only: see [`closes`].
+pub(super) fn names<T: Named>(
     ui: &mut Ui,
     words: &Words,
-    (names, sold_as): (&[Cow<'_, str>], &dyn Fn(usize) -> Vec<String>),
+    entries: &[T],
     present: Option<usize>,
-) -> Option<usize> {
+) -> Option<Found> {
+    let names: Vec<Cow<'_, str>> = entries.iter().map(|entry| words.called(entry.name())).collect();
     let mut chosen = None;
     let id = ui.scope_id().with("typed");
     // What was typed is for as long as the list is open.
@@ -126,7 +127,7 @@ pub(super) fn names(
         }
     }
     let wanted = fold(&typed);
-    let found = found(names, sold_as, &wanted);
+    let mut found = found(&names, entries, &wanted);
     let shared = found.iter().filter(|found| found.sold_as.is_some()).count() > 1;
     let entered = !wanted.is_empty() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut list = |ui: &mut Ui| {
@@ -140,12 +141,7 @@ pub(super) fn names(
             // What Enter takes is marked while something is typed.
             let marked = if wanted.is_empty() { present == Some(*place) } else { found[0].place == *place };
             let name = match sold_as {
-                Some(sold_as) => say!(
-                    words,
-                    "list-sold-as",
-                    name = Arg::Name(&names[*place]),
-                    sold_as = Arg::Name(sold_as)
-                ),
+                Some(sold_as) => crate::words::next_install::sold_as(&names[*place], sold_as, words),
                 None => names[*place].to_string(),
             };
             if ui.selectable_label(marked, name).clicked() {
@@ -169,24 +165,23 @@ pub(super) fn names(
     if entered {
         chosen = chosen.or_else(|| found.first().map(|found| found.place));
     }
-    if chosen.is_some() {
-        ui.close();
-    }
     ui.data_mut(|data| data.insert_temp(id, (now, typed)));
-    chosen
+    let chosen = found.iter().position(|found| chosen == Some(found.place))?;
+    ui.close();
+    Some(found.swap_remove(chosen))
 }
 
 /// An entry of a list that fits what was typed.
-struct Found {
+pub(super) struct Found {
     /// Its place in the list.
-    place: usize,
+    pub place: usize,
     /// The trade name by which it was found, where its own name does not say it.
-    sold_as: Option<String>,
+    pub sold_as: Option<String>,
 }
 
 /// The entries in whose name all of what was typed is found, first those with a word that begins so; then those that
-/// are sold under such a name.
-fn found(names: &[Cow<'_, str>], sold_as: &dyn Fn(usize) -> Vec<String>, wanted: &str) -> Vec<Found> {
+/// are sold under such a name, first those that move the most.
+fn found<T: Named>(names: &[Cow<'_, str>], entries: &[T], wanted: &str) -> Vec<Found> {
     let rank = |name: &str| {
         let name = fold(name);
         let all = |fits: &dyn Fn(&str) -> bool| wanted.split_whitespace().all(fits);
@@ -197,12 +192,17 @@ fn found(names: &[Cow<'_, str>], sold_as: &dyn Fn(usize) -> Vec<String>, wanted:
     let one = |(place, name): (usize, &Cow<'_, str>)| match rank(name) {
         Some(rank) => Some((rank, Found { place, sold_as: None })),
         None => {
-            let sold_as = trade_name(&sold_as(place), wanted)?.to_owned();
+            let sold_as = trade_name(entries[place].sold_as(), wanted)?.to_owned();
             Some((2, Found { place, sold_as: Some(sold_as) }))
         }
     };
     let mut ranked: Vec<(u8, Found)> = names.iter().enumerate().filter_map(one).collect();
-    ranked.sort_by_key(|(rank, found)| (*rank, found.place));
+    // A short list is in an order of its own.
+    if names.len() > LOOKED_THROUGH {
+        ranked.sort_by_cached_key(|(_, found)| fold(&names[found.place]));
+    }
+    let still = |found: &Found| if found.sold_as.is_some() { -entries[found.place].moves() } else { 0.0 };
+    ranked.sort_by(|(a, x), (b, y)| a.cmp(b).then(still(x).total_cmp(&still(y))));
     ranked.into_iter().map(|(_, found)| found).collect()
 }
 

@@ -4,17 +4,18 @@ use std::sync::{Arc, Mutex, PoisonError};
 
 use jiff::ToSpan as _;
 use jiff::civil::{Date, Weekday};
+use rayon::prelude::*;
 
 use super::laid::laid_bead;
-use crate::air::DAYS;
+use crate::air::{DAYS, Household, IndoorAir, SummerAir};
 use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
-use crate::job::{Catalog, Job};
+use crate::job::{Catalog, Job, live_otherwise};
 use crate::joint::LaidBead;
-use crate::measure::{Humidity, Length, day_of_year};
+use crate::measure::{Length, day_of_year};
 use crate::ready::{
-    Aim, BoardReading, Caulking, Change, Easier, HORIZON, Joints, Known, LotReading, Movement, NextInstall,
-    Outlook, PlannedBoards, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough, look, movement,
-    window,
+    Aim, BoardReading, Caulking, Change, Easier, HORIZON, Joints, Known, Lived, LotReading, Movement,
+    NextInstall, Outlook, PlannedBoards, Then, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough,
+    hung_on, look, movement, window,
 };
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
@@ -26,8 +27,6 @@ const YEARS: usize = 3;
 /// Worlds that are drawn; more where later readings leave only some of them.
 const WORLDS: usize = 1024;
 const MORE: usize = 4096;
-/// What a humidifier keeps a room at in winter without water running down the windows. Common practice, no source.
-const IN_WINTER: Humidity = Humidity::pct(35.0);
 /// Where the random sequence starts; any figure would do.
 const SEED: u64 = 20_260_412;
 
@@ -59,6 +58,10 @@ pub struct NextInstallFindings {
     pub window: Window,
     /// What makes it easier.
     pub easier: Vec<Easier>,
+    /// Days from the first to the driest of the last year the joints must hold: they are widest about then.
+    pub driest: i64,
+    /// The same to the dampest: the boards push on each other about then.
+    pub dampest: i64,
     /// Whether the joints can be caulked; `None` where the plan's sealant is not known.
     pub caulking: Option<Caulking>,
     /// The delivery; `None` where its stack lies in outdoor air that nothing is known of.
@@ -79,7 +82,7 @@ impl NextInstallFindings {
 struct Told {
     next: NextInstall,
     visited: Date,
-    air: crate::air::IndoorAir,
+    air: IndoorAir,
     logged: Option<crate::air::LoggedAir>,
     rooms: Vec<crate::survey::RoomReading>,
     rule: CallbackRule,
@@ -145,7 +148,8 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         readings: &rooms,
         horizon,
     };
-    let rooms = RoomWorlds::new(&known, &catalog.priors, if later { MORE } else { WORLDS }, SEED)?;
+    let worlds = if later { MORE } else { WORLDS };
+    let rooms = RoomWorlds::new(&known, &catalog.priors, worlds, SEED)?;
     let years = i64::try_from(YEARS * DAYS).unwrap_or(0);
     let moves = |rooms: &RoomWorlds, finish: Finish| -> Option<Movement> {
         let hung = (catalog.coating(finish)?, &catalog.films, next.boards.behind);
@@ -167,19 +171,23 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
     let own = window(&boards, &moved, figures, next.gap);
     let finishes = [Finish::LatexBackPrimed, Finish::OilFace];
     let finishes = finishes.into_iter().filter(|finish| *finish != next.boards.finish);
-    let mut others: Vec<(Change, Movement)> = Vec::new();
+    let mut others: Vec<Lived> = Vec::new();
     // Boards that can do as they are planned need no other way.
     let bead = told.bead.as_ref();
     let follows = |bead: &LaidBead| caulking(&boards, &moved, bead, figures, own.best).possible;
     let caulk_fails = next.joints == Joints::Sealed && bead.is_some_and(|bead| !follows(bead));
     if own.chance < good_enough(boards.asked) || caulk_fails {
-        others.extend(finishes.filter_map(|finish| Some((Change::Finish(finish), moves(&rooms, finish)?))));
-        others.extend(told.air.kept_above(IN_WINTER).and_then(|air| {
-            let rooms = RoomWorlds::new(&RoomKnown { air: &air, ..known }, &catalog.priors, WORLDS, SEED)?;
-            Some((Change::Humidifier(IN_WINTER), moves(&rooms, next.boards.finish)?))
+        others.extend(finishes.filter_map(|finish| {
+            Some(Lived { change: Change::Finish(finish), rooms: None, movement: moves(&rooms, finish)? })
+        }));
+        let otherwise = lived_in_otherwise(&told.air, &catalog.household);
+        others.extend(otherwise.into_iter().filter_map(|(change, air)| {
+            let rooms = RoomWorlds::new(&RoomKnown { air: &air, ..known }, &catalog.priors, worlds, SEED)?;
+            let movement = moves(&rooms, next.boards.finish)?;
+            Some(Lived { change, rooms: Some(rooms), movement })
         }));
     }
-    let outlook = look(&Known {
+    let delivery = Known {
         boards: &boards,
         thickness: next.boards.thickness,
         stack: next.stack,
@@ -187,7 +195,8 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         readings: &readings,
         set_to_species: next.setting == MeterSetting::ThisSpecies,
         today,
-        wanted: next.wanted.map(day_of),
+        // A day before they come is a slip: it is told where it was typed, and nothing follows from it.
+        wanted: next.wanted.filter(|day| *day >= next.came(told.visited)).map(day_of),
         works: works(first, told.weekends),
         caulk_fails,
         gap: next.gap,
@@ -197,7 +206,8 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         movement: &moved,
         figures,
         priors: &catalog.priors,
-    });
+    };
+    let outlook = look(&delivery);
     let hang = outlook.as_ref().and_then(|outlook| outlook.hang);
     // Joints that are planned open are told of as they would be were they caulked.
     let caulked = PlannedBoards { joints: Joints::Sealed, ..boards };
@@ -207,17 +217,57 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         (Joints::Open, Some(hang)) => aim_at(&caulked, &moved, figures, next.gap, hang.moisture),
         (Joints::Open, None) => window(&caulked, &moved, figures, next.gap).best,
     };
+    let mut easier = easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails));
+    if !readings.is_empty() {
+        easier.par_iter_mut().for_each(|one| one.then = when_changed(&delivery, one, &others));
+    }
     Some(NextInstallFindings {
         first,
         today,
         opened: next.opened.map(day_of),
         rule: boards.rule,
-        easier: easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails)),
+        easier,
+        driest: today + moved.seasons.0,
+        dampest: today + moved.seasons.1,
         caulking: bead.map(|bead| caulking(&caulked, &moved, bead, figures, aim)),
         outlook,
         sampling: sampling(&readings),
         window: own,
     })
+}
+
+/// When the boards of a delivery are hung with a change; others than they are may come another day.
+fn when_changed(delivery: &Known<'_>, easier: &Easier, others: &[Lived]) -> Then {
+    if matches!(easier.change, Change::Width(_)) {
+        return Then::Unknown;
+    }
+    let lived = others.iter().find(|lived| lived.change == easier.change);
+    let boards = delivery.boards.planned(easier.change);
+    let changed = Known {
+        boards: &boards,
+        caulk_fails: false,
+        gap: delivery.gap.filter(|_| !matches!(easier.change, Change::Gap(_))),
+        window: &easier.window,
+        rooms: lived.and_then(|lived| lived.rooms.as_ref()).unwrap_or(delivery.rooms),
+        movement: lived.map_or(delivery.movement, |lived| &lived.movement),
+        ..*delivery
+    };
+    hung_on(&changed).map_or(Then::Never, |(day, chance)| Then::Hung(day, chance))
+}
+
+/// The room's air with one thing done for it that is not done yet; none where it was entered month by month.
+fn lived_in_otherwise(air: &IndoorAir, household: &Household) -> Vec<(Change, IndoorAir)> {
+    let Some(house) = air.house() else { return vec![] };
+    let least = household.humidifier.humidified_to;
+    let humidified = house.humidified_to.is_none_or(|kept| kept < least).then_some(Change::Humidifier(least));
+    let most = household.dehumidified.dehumidified_to;
+    let dried = most.filter(|_| household.summer_of(house) == SummerAir::NotCooled).map(Change::SummerAir);
+    let with = |change: Change| {
+        let mut air = air.clone();
+        live_otherwise(air.house_mut()?, change, household);
+        Some((change, air))
+    };
+    [humidified, dried].into_iter().flatten().filter_map(with).collect()
 }
 
 /// Whether the crew works on a day and on each of the six after it.

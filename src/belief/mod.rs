@@ -39,7 +39,7 @@ pub use marks::{AgainstMarks, Mark, against_marks};
 pub use next_reading::Reading;
 pub use particles::{Course, Particle};
 pub use priors::{Prior, Priors};
-pub use room_worlds::{Phase, RoomKnown, RoomWorlds, Shelter, StackCourse, WorldBoards, resample};
+pub use room_worlds::{Extremes, Phase, RoomKnown, RoomWorlds, Shelter, StackCourse, WorldBoards, resample};
 pub use surprise::{Conflict, Doubted};
 pub use today::SectionToday;
 pub use world::BuildUp;

@@ -13,7 +13,7 @@ use super::ensemble::{AirLanes, Boards, LANES, Lanes, StepAir, run};
 use super::evidence::log_sum;
 use super::priors::Priors;
 use super::room_weight::{hygrometer_term, logger_term};
-use crate::air::{Air, IndoorAir, LoggedAir, Station};
+use crate::air::{Air, DAYS, IndoorAir, LoggedAir, Station};
 use crate::measure::Length;
 
 /// Seconds in half a day, the step in a stack, and in a day, the step of boards that hang.
@@ -35,6 +35,25 @@ pub struct RoomKnown<'a> {
     pub readings: &'a [RoomEvidence],
     /// Days that can be asked for, from the first.
     pub horizon: usize,
+}
+
+/// The driest and the wettest that boards come to.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Extremes {
+    /// Per cent, by world.
+    pub by_world: Vec<(f64, f64)>,
+    /// Days to the driest and to the wettest of the last year, of the mean over all worlds.
+    pub seasons: (i64, i64),
+}
+
+/// Days to the driest and the wettest of the last year of boards that were followed by groups of worlds.
+fn seasons(course: &[Vec<Lanes>]) -> (i64, i64) {
+    let days = course.first().map_or(0, Vec::len);
+    let sum = |day: usize| course.iter().flat_map(|group| group[day]).sum::<f32>();
+    let year: Vec<(f32, usize)> = (days.saturating_sub(DAYS)..days).map(|day| (sum(day), day)).collect();
+    let day = |found: Option<&(f32, usize)>| found.map_or(0, |(_, day)| i64::try_from(*day).unwrap_or(0));
+    let by = |a: &&(f32, usize), b: &&(f32, usize)| a.0.total_cmp(&b.0);
+    (day(year.iter().min_by(by)), day(year.iter().max_by(by)))
 }
 
 /// Where boards lie.
@@ -196,15 +215,9 @@ impl RoomWorlds {
         Some(course)
     }
 
-    /// Driest and wettest that boards hang at within `days` from day `from` on, per cent by world, if they go up as
+    /// Driest and wettest, per cent by world, that boards hang at within `days` from day `from` on, if they go up as
     /// wet as the room's air then asks for. `transfer` is that of face and back in every world.
-    pub fn extremes(
-        &self,
-        boards: &WorldBoards,
-        transfer: &[[f64; 2]],
-        from: i64,
-        days: i64,
-    ) -> Vec<(f64, f64)> {
+    pub fn extremes(&self, boards: &WorldBoards, transfer: &[[f64; 2]], from: i64, days: i64) -> Extremes {
         let mut groups = self.groups(boards, &[0.0; LANES]);
         for (group, transfer) in groups.iter_mut().zip(transfer.chunks_exact(LANES)) {
             group.transfer = [0, 1].map(|side| std::array::from_fn(|lane| single(transfer[lane][side])));
@@ -215,14 +228,14 @@ impl RoomWorlds {
             let own = course[world / LANES].iter().map(|day| 100.0 * f64::from(day[world % LANES]));
             own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), m| (low.min(m), high.max(m)))
         };
-        (0..self.count()).map(of).collect()
+        Extremes { by_world: (0..self.count()).map(of).collect(), seasons: seasons(&course) }
     }
 
     /// Mean moisture in per cent that wood comes to in each world's room over a usual year.
     pub fn settles_at(&self) -> Vec<f64> {
         let of = |world: usize| {
             let months = (0..12).map(|month| {
-                let mut day = *self.room.day(15 + month * crate::air::DAYS / 12);
+                let mut day = *self.room.day(15 + month * DAYS / 12);
                 day.by_spell = 0.0;
                 day.settles_at(&self.air[world / LANES], world % LANES)
             });

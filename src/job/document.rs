@@ -165,6 +165,9 @@ impl Job {
         next.plan.callback = self.plan.callback.clone();
         next.plan.sealant.clone_from(&self.plan.sealant);
         next.plan.prices.currency.clone_from(&self.plan.prices.currency);
+        if self.surfaces.is_empty() {
+            next.forget_presumed_place();
+        }
         next
     }
 

@@ -24,8 +24,7 @@ const YEARS: RangeInclusive<i16> = 1900..=2199;
 const MIDDLE: i8 = 15;
 
 /// Reads `2026-02-14`, `14 Feb 2026` or `Feb 14, 2026`, months in English or Spanish, from 1900 to 2199; and in figures as is usual
-/// where the units are: `2/14/2026` or `2/14/26` with inches, `14.2.2026` or `14/2/2026` with
-/// millimeters.
+/// in the US: `2/14/2026` or `2/14/26`; with millimeters `14.2.2026` too, and `14/2/2026`, which can't be mistaken.
 ///
 /// # Errors
 /// If the text is not a date in one of these forms, is a month alone, or is out of that range.
@@ -36,7 +35,8 @@ pub fn parse_date(text: &str, units: Units) -> Result<Date, EntryError> {
     let figures: &[&str] = match units {
         // Two digits of a year first: `%Y` would take them for a year of Rome.
         Units::Inches => &["%m/%d/%y", "%m/%d/%Y"],
-        Units::Millimeters => &["%d.%m.%Y", "%d/%m/%Y"],
+        // Between slashes the month comes first with either units; there is no thirteenth month.
+        Units::Millimeters => &["%d.%m.%Y", "%m/%d/%y", "%m/%d/%Y", "%d/%m/%Y"],
     };
     let day = |parsed: BrokenDownTime| parsed.to_date().ok();
     match read(text, DAYS.iter().chain(figures), day) {
@@ -285,8 +285,14 @@ mod tests {
         }
         assert_eq!(parse_date("2/4/2026", Units::Inches), Ok(date(2026, 2, 4)));
         assert_eq!(parse_date("2/4/26", Units::Inches), Ok(date(2026, 2, 4)));
-        assert_eq!(parse_date("2/4/2026", Units::Millimeters), Ok(date(2026, 4, 2)));
-        for text in ["", "2026-02-30", "02/14/2026", "soon", "Aug 20"] {
+        // Between slashes a date is the same with either units.
+        for text in ["2/4/2026", "2/4/26", "4.2.2026"] {
+            assert_eq!(parse_date(text, Units::Millimeters), Ok(date(2026, 2, 4)), "{text}");
+        }
+        for text in ["02/14/2026", "14/02/2026"] {
+            assert_eq!(parse_date(text, Units::Millimeters), Ok(date(2026, 2, 14)), "{text}");
+        }
+        for text in ["", "2026-02-30", "14/14/2026", "soon", "Aug 20"] {
             assert_eq!(rule(text, Units::Millimeters), EntryRule::NotADate, "{text}");
         }
         let years = EntryRule::YearOutOfRange { first: 1900, last: 2199 };

@@ -19,6 +19,8 @@ pub fn parse_number(text: &str) -> Result<f64, EntryError> {
 /// Shows a number with at most `decimals` decimals and no trailing zeros, thousands apart by a
 /// thin space from 10 000 on.
 pub fn show_number(value: f64, decimals: usize) -> String {
+    // A half goes up, also where its last bits fell a little short of it.
+    let value = value + 1e-9_f64.copysign(value);
     let text = format!("{value:.decimals$}");
     let text = match text.contains('.') {
         true => text.trim_end_matches('0').trim_end_matches('.'),

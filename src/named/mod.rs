@@ -25,6 +25,11 @@ pub trait Named {
         &[]
     }
 
+    /// How much it moves, where that tells those apart that are sold under one name.
+    fn moves(&self) -> f64 {
+        0.0
+    }
+
     /// By what a job refers to it: its id, or its name where it has none.
     fn key(&self) -> &str {
         if self.id().is_empty() { self.name() } else { self.id() }

@@ -5,7 +5,7 @@ use super::gate::good_enough;
 use super::movement::Movement;
 use super::stack::StackFigures;
 use super::window::{Aim, Window, window};
-use crate::belief::quantile;
+use crate::belief::{RoomWorlds, quantile};
 use crate::joint::{LaidBead, demand};
 use crate::measure::{Humidity, Length};
 use crate::surface::{Finish, Fixing};
@@ -25,6 +25,37 @@ pub enum Change {
     Fixing(Fixing),
     /// The room kept no drier than this in winter.
     Humidifier(Humidity),
+    /// The room kept no damper than this in summer.
+    SummerAir(Humidity),
+    /// Joints that may open as wide as this.
+    Rule(Length),
+}
+
+impl Change {
+    /// What costs nothing but a decision comes first, then what is done to the boards, then what is done to the room.
+    const fn rank(self) -> u8 {
+        match self {
+            Self::Gap(_) => 0,
+            Self::Rule(_) => 1,
+            Self::Joints(_) => 2,
+            Self::Fixing(_) => 3,
+            Self::Finish(_) => 4,
+            Self::SummerAir(_) => 5,
+            Self::Humidifier(_) => 6,
+            Self::Width(_) => 7,
+        }
+    }
+}
+
+/// When boards that lie there can be hung with a change.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Then {
+    /// Nothing was measured of them, or others would be bought.
+    Unknown,
+    /// On this day from the delivery, with this chance.
+    Hung(i64, f64),
+    /// Not within the days that are followed.
+    Never,
 }
 
 /// What a change brings.
@@ -34,6 +65,43 @@ pub struct Easier {
     pub change: Change,
     /// The window with it.
     pub window: Window,
+    /// When the boards that lie there can be hung with it.
+    pub then: Then,
+}
+
+impl Easier {
+    /// The chance with it: on the day that is told, or at the best moisture where none is.
+    pub const fn chance(&self) -> f64 {
+        match self.then {
+            Then::Hung(_, chance) => chance,
+            Then::Unknown | Then::Never => self.window.chance,
+        }
+    }
+}
+
+/// A room, or boards for it, otherwise than planned: the room's worlds where they differ, and how boards move there.
+#[derive(Clone)]
+pub struct Lived {
+    /// What is done otherwise.
+    pub change: Change,
+    /// The room's worlds, if it is the room.
+    pub rooms: Option<RoomWorlds>,
+    /// How boards move in it.
+    pub movement: Movement,
+}
+
+impl<'a> PlannedBoards<'a> {
+    /// The same with this change, as far as it is one of the boards and their joints.
+    #[must_use]
+    pub fn planned(self, change: Change) -> Self {
+        match change {
+            Change::Joints(joints) => Self { joints, ..self },
+            Change::Width(width) => Self { width, ..self },
+            Change::Fixing(fixing) => Self { fixing, ..self },
+            Change::Rule(rule) => Self { rule, ..self },
+            Change::Gap(_) | Change::Finish(_) | Change::Humidifier(_) | Change::SummerAir(_) => self,
+        }
+    }
 }
 
 /// Boards are sold in widths an inch apart; narrower ones than this are no boards.
@@ -41,14 +109,18 @@ const NARROWER: Length = Length::inches(1.0);
 const NARROWEST: Length = Length::inches(2.0);
 /// A change must be worth this much of chance.
 const WORTH: f64 = 0.03;
+/// Joints may be planned wider by steps of this, up to the widest that is still a joint.
+const WIDER: Length = Length::inches(1.0 / 32.0);
+const WIDEST: Length = Length::inches(0.25);
 
-/// The changes that help, each by itself, best first: none where the boards can have the chance asked for as
-/// they are planned; with the boards' `now` goes whether caulk that is planned can't follow. `gap` is one that is settled; `others` are finishes and ways to keep the room with how boards
-/// move there; `bead` is the plan's.
+/// The changes that help, each by itself: those that do, what costs least first; where none does, those that come
+/// nearest, best first. None where the boards can have the chance asked for as they are planned; with the boards' `now`
+/// goes whether caulk that is planned can't follow. `gap` is one that is settled; `others` are finishes and ways to keep
+/// the room, with how boards move there; `bead` is the plan's.
 pub fn easier(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
-    (gap, others, bead): (Option<Length>, &[(Change, Movement)], Option<&LaidBead>),
+    (gap, others, bead): (Option<Length>, &[Lived], Option<&LaidBead>),
     figures: &StackFigures,
     (now, caulk_fails): (&Window, bool),
 ) -> Vec<Easier> {
@@ -59,52 +131,51 @@ pub fn easier(
     }
     // Where the caulk fails, the joints open whatever the boards do.
     let reached = if caulk_fails { 0.0 } else { now.chance };
-    let mut try_out = |change: Change, boards: &PlannedBoards<'_>, worlds: &Movement, gap: Option<Length>| {
-        let window = window(boards, worlds, figures, gap);
-        let follows = |bead: &LaidBead| caulking(boards, worlds, bead, figures, window.best).possible;
-        if caulk_fails && boards.joints == Joints::Sealed && !bead.is_some_and(follows) {
+    let mut try_out = |change: Change, worlds: &Movement| {
+        let boards = boards.planned(change);
+        let gap = gap.filter(|_| !matches!(change, Change::Gap(_)));
+        let window = window(&boards, worlds, figures, gap);
+        // Nobody caulks joints that no bead can follow.
+        let follows = |bead: &LaidBead| caulking(&boards, worlds, bead, figures, window.best).possible;
+        let caulks = caulk_fails || change == Change::Joints(Joints::Sealed);
+        if caulks && boards.joints == Joints::Sealed && !bead.is_some_and(follows) {
             return false;
         }
         let helps = window.chance > reached + WORTH;
         if helps {
-            found.push(Easier { change, window });
+            found.push(Easier { change, window, then: Then::Unknown });
         }
         helps && window.chance >= enough
     };
-    let joints = boards.joints.other();
-    let other = PlannedBoards { joints, ..*boards };
-    // Nobody caulks joints that no bead can follow.
-    let can = joints == Joints::Open
-        || bead.is_some_and(|bead| {
-            let aim = window(&other, worlds, figures, gap).best;
-            caulking(&other, worlds, bead, figures, aim).possible
-        });
-    if can {
-        try_out(Change::Joints(joints), &other, worlds, gap);
-    }
+    try_out(Change::Joints(boards.joints.other()), worlds);
     if gap.is_some() {
-        let free = window(boards, worlds, figures, None).best.gap;
-        try_out(Change::Gap(free), boards, worlds, None);
+        try_out(Change::Gap(window(boards, worlds, figures, None).best.gap), worlds);
     }
-    for (change, moves) in others {
-        try_out(*change, boards, moves, gap);
+    for lived in others {
+        try_out(lived.change, &lived.movement);
     }
     for fixing in [Fixing::Middle, Fixing::Tongue].into_iter().filter(|fixing| *fixing != boards.fixing) {
-        try_out(Change::Fixing(fixing), &PlannedBoards { fixing, ..*boards }, worlds, gap);
+        try_out(Change::Fixing(fixing), worlds);
     }
     let mut width = boards.width - NARROWER;
-    while width >= NARROWEST
-        && !try_out(Change::Width(width), &PlannedBoards { width, ..*boards }, worlds, gap)
-    {
+    while width >= NARROWEST && !try_out(Change::Width(width), worlds) {
         width = width - NARROWER;
     }
-    // Of narrower boards only the widest that do.
-    found.retain(|easier| !matches!(easier.change, Change::Width(_)) || easier.window.chance >= enough);
-    // What does not bring the boards there is told only where nothing does.
-    if found.iter().any(|easier| easier.window.chance >= enough) {
-        found.retain(|easier| easier.window.chance >= enough);
+    let mut rule = WIDER * ((boards.rule.to_m() / WIDER.to_m() + 0.5).floor() + 1.0);
+    while rule <= WIDEST && !try_out(Change::Rule(rule), worlds) {
+        rule = rule + WIDER;
     }
-    found.sort_by(|a, b| b.window.chance.total_cmp(&a.window.chance));
+    // Of narrower boards and wider joints only the first that do.
+    let steps = |change: Change| matches!(change, Change::Width(_) | Change::Rule(_));
+    let reaches = |easier: &Easier| easier.window.chance >= enough;
+    found.retain(|easier| !steps(easier.change) || reaches(easier));
+    // What does not bring the boards there is told only where nothing does.
+    if found.iter().any(reaches) {
+        found.retain(reaches);
+        found.sort_by_key(|easier| easier.change.rank());
+    } else {
+        found.sort_by(|a, b| b.window.chance.total_cmp(&a.window.chance));
+    }
     found
 }
 

@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 use super::boards::Joints;
 use super::gate::good_enough;
 use super::stack::Stack;
-use crate::measure::{DateText, Length, Moisture, Percent, Temperature};
+use crate::measure::{DateText, Length, Moisture, Percent, Temperature, Units};
 use crate::surface::BoardSpec;
 use crate::survey::MeterSetting;
 
@@ -51,6 +51,8 @@ impl Default for BoardReading {
 pub struct NextInstall {
     /// The boards.
     pub boards: BoardSpec,
+    /// The trade name by which their species was found, where several are sold under it.
+    pub sold_as: String,
     /// How many of them.
     pub count: u32,
     /// Whether their joints stay open or are caulked.
@@ -90,6 +92,14 @@ impl NextInstall {
     /// How deep pins go to read the average of one of its boards.
     pub fn deep_enough(&self) -> Length {
         super::lot::deep_enough(self.boards.thickness)
+    }
+
+    /// The wood temperature that readings begin with: about that at which meters read true, a round figure.
+    pub const fn preset_wood(units: Units) -> Temperature {
+        match units {
+            Units::Inches => Temperature::fahrenheit(70.0),
+            Units::Millimeters => Temperature::celsius(21.0),
+        }
     }
 
     /// One whose boards came on this day.
@@ -145,6 +155,7 @@ impl Default for NextInstall {
     fn default() -> Self {
         Self {
             boards: BoardSpec::default(),
+            sold_as: String::new(),
             count: 40,
             joints: Joints::default(),
             chance: Percent::pct(95.0),

@@ -137,7 +137,7 @@ impl Lever {
     }
 
     /// Whether boards have to lie so anyway: in the room, with air between them.
-    const fn is_due(self) -> bool {
+    pub(super) const fn is_due(self) -> bool {
         matches!(self, Self::Stickers | Self::IntoRoom)
     }
 }

@@ -22,14 +22,14 @@ mod wanted;
 mod window;
 
 pub use boards::{Chances, Joints, PlannedBoards};
-pub use easier::{Caulking, Change, Easier, Way, caulking, easier};
+pub use easier::{Caulking, Change, Easier, Lived, Then, Way, caulking, easier};
 pub use entered::{BoardReading, NextInstall};
 pub use gate::{Enough, Gate, Lever, Promise, Ready, Verdict, good_enough};
 pub use known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
 pub use later::Surprise;
 pub use lot::{Lot, LotReading};
 pub use movement::{Movement, movement};
-pub use outlook::{HORIZON, Outlook, Remedy, look};
+pub use outlook::{HORIZON, Outlook, Remedy, hung_on, look};
 pub use stack::{Kept, Piling, Stack, StackFigures, moisture_after};
 pub use wanted::{Can, Wanted};
 pub use window::{Aim, DRIEST, Window, aim_at, window};

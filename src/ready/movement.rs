@@ -4,7 +4,7 @@ use rand::SeedableRng as _;
 use rand_distr::{Distribution as _, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 
-use crate::belief::{Prior, Priors, RoomWorlds, WorldBoards};
+use crate::belief::{Extremes, Prior, Priors, RoomWorlds, WorldBoards};
 use crate::joint::{Coating, Films};
 use crate::measure::Length;
 use crate::surface::Behind;
@@ -20,6 +20,8 @@ pub struct Movement {
     pub lot: Vec<f64>,
     /// Driest and wettest, per cent.
     pub extremes: Vec<(f64, f64)>,
+    /// Days to the driest and to the wettest of their last year, over all worlds.
+    pub seasons: (i64, i64),
 }
 
 impl Movement {
@@ -37,6 +39,7 @@ impl Movement {
         Self {
             lot: self.lot.iter().step_by(step).copied().collect(),
             extremes: self.extremes.iter().step_by(step).copied().collect(),
+            seasons: self.seasons,
         }
     }
 }
@@ -74,9 +77,7 @@ pub fn movement(
         core: vec![0.0; count],
     };
     let passes: Vec<[f64; 2]> = (0..count).map(through).collect();
+    let Extremes { by_world, seasons } = rooms.extremes(&boards, &passes, from, days);
     let sd = priors.lot_shrinkage.sd.hypot(priors.ring_shrinkage.sd);
-    Movement {
-        lot: (0..count).map(|world| (sd * z(world, 4)).exp()).collect(),
-        extremes: rooms.extremes(&boards, &passes, from, days),
-    }
+    Movement { lot: (0..count).map(|world| (sd * z(world, 4)).exp()).collect(), extremes: by_world, seasons }
 }

@@ -149,6 +149,26 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     })
 }
 
+/// The day boards that were measured are hung on and the chance then, once they lie as they have to: today, or the
+/// workday they are ready. `None` if not within the days followed, or where the stack's air is not known.
+pub fn hung_on(known: &Known<'_>) -> Option<(i64, f64)> {
+    let stacked = Stacked::weighed(known)?;
+    let (today, enough) = (known.today.max(0), known.window.enough);
+    let at = usize::try_from(today).ok()?;
+    let lies = known.stack_on(today);
+    let due = Lever::ALL.into_iter().find(|lever| lever.is_due() && lever.applies_to(lies));
+    let followed = Followed::new(&stacked, due, (at, enough))?;
+    let chance = |day: i64| {
+        let day = usize::try_from(day).unwrap_or(0).min(followed.chances.len() - 1);
+        followed.chances[day].1.holds
+    };
+    if chance(today) >= enough.to_hang {
+        return Some((today, chance(today)));
+    }
+    let day = known.workday(followed.ready?.sure);
+    Some((day, chance(day)))
+}
+
 /// Halfway to the day they are ready, but within a week, and no sooner than two days on; by that day at the latest.
 fn next_reading(known: &Known<'_>, ready: Option<Ready>, verdict: Verdict) -> i64 {
     /// A reading so close before the day they are ready is put off to that day.

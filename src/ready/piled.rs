@@ -40,6 +40,7 @@ impl<'a> Piled<'a> {
             movement: Movement {
                 lot: rooms.iter().map(|&room| known.movement.lot[room]).collect(),
                 extremes: rooms.iter().map(|&room| known.movement.extremes[room]).collect(),
+                seasons: known.movement.seasons,
             },
             pace: draws.iter().map(|draw| [draw.z[2], draw.z[3], draw.z[4]]).collect(),
         }

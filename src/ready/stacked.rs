@@ -77,6 +77,7 @@ impl<'a> Stacked<'a> {
             let few = Movement {
                 lot: self.piled.movement.lot.iter().step_by(EVERY).copied().collect(),
                 extremes: self.piled.movement.extremes.iter().step_by(EVERY).copied().collect(),
+                seasons: self.piled.movement.seasons,
             };
             let wet: Vec<(f64, f64)> =
                 (0..few.lot.len()).map(|world| self.wet(course, on, world * EVERY)).collect();
@@ -133,7 +134,8 @@ impl<'a> Stacked<'a> {
             day,
             moisture: Moisture::pct(expected),
             range,
-            gap,
+            // Today's boards are known as well as they will be; on a later day it goes by what they average then.
+            gap: if day > self.known.today { gap_if(expected) } else { gap },
             gaps: HangDay::averages(range).map(|average| gap_if(average.to_pct())),
             chance,
         }

@@ -102,6 +102,10 @@ impl Named for Species {
     fn sold_as(&self) -> &[String] {
         &self.sold_as
     }
+
+    fn moves(&self) -> f64 {
+        self.coefficient(Angle::ZERO)
+    }
 }
 
 /// Where a ring angle lies between the two cuts.

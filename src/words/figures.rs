@@ -5,7 +5,7 @@ use std::sync::Arc;
 use fluent_bundle::FluentValue;
 use fluent_bundle::types::{FluentNumber, FluentNumberOptions};
 use icu_calendar::{Date as CalendarDate, Gregorian};
-use icu_datetime::fieldsets::{E, MD, MDE, T, YM, YMD};
+use icu_datetime::fieldsets::{E, M, MD, MDE, T, YM, YMD};
 use icu_datetime::input::Time as ClockTime;
 use icu_datetime::{FixedCalendarDateTimeFormatter, NoCalendarFormatter};
 use icu_decimal::DecimalFormatter;
@@ -47,6 +47,7 @@ pub(super) struct Formatters {
     weekdays: Option<FixedCalendarDateTimeFormatter<Gregorian, E>>,
     days_of_weeks: Option<FixedCalendarDateTimeFormatter<Gregorian, MDE>>,
     months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
+    months_alone: Option<FixedCalendarDateTimeFormatter<Gregorian, M>>,
     short_months: Option<FixedCalendarDateTimeFormatter<Gregorian, YM>>,
     times: Option<NoCalendarFormatter<T>>,
 }
@@ -65,6 +66,7 @@ impl Formatters {
                 weekdays: None,
                 days_of_weeks: None,
                 months: None,
+                months_alone: None,
                 short_months: None,
                 times: None,
             };
@@ -86,6 +88,7 @@ impl Formatters {
             weekdays: FixedCalendarDateTimeFormatter::try_new((&locale).into(), E::short()).ok(),
             days_of_weeks: FixedCalendarDateTimeFormatter::try_new((&locale).into(), MDE::medium()).ok(),
             months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::long()).ok(),
+            months_alone: FixedCalendarDateTimeFormatter::try_new((&locale).into(), M::long()).ok(),
             short_months: FixedCalendarDateTimeFormatter::try_new((&locale).into(), YM::medium()).ok(),
             times: NoCalendarFormatter::try_new((&locale).into(), T::hm()).ok(),
         }
@@ -338,6 +341,13 @@ impl Figures {
             }
         };
         shown.unwrap_or_else(|| self.short_date(date))
+    }
+
+    /// A month of any year: `August`.
+    pub fn month_alone(&self, date: Date) -> String {
+        let months = self.language.formatters().months_alone.as_ref();
+        let shown = months.zip(calendar_date(date)).map(|(months, date)| months.format(&date).to_string());
+        shown.unwrap_or_else(|| date.strftime("%m").to_string())
     }
 
     /// A month with its year: `August 2025`.

@@ -22,6 +22,7 @@ mod fields;
 mod figures;
 mod files;
 pub mod follow_up;
+mod household;
 mod joints;
 mod labels;
 mod language;

@@ -18,8 +18,8 @@ use gapwright::job::{Catalog, Job, file};
 use gapwright::joint::{BeadLay, JointEdges, LaidBead};
 use gapwright::measure::{Angle, Humidity, Length, Moisture, Percent, Temperature, bisect};
 use gapwright::ready::{
-    Aim, Can, Enough, Joints, Kept, Movement, NextInstall, Piling, PlannedBoards, Stack, Verdict, caulking,
-    good_enough,
+    Aim, Can, Enough, Joints, Kept, Movement, NextInstall, Piling, PlannedBoards, Stack, Then, Verdict,
+    caulking, good_enough,
 };
 use gapwright::repair::BeadShape;
 use gapwright::surface::Fixing;

@@ -140,8 +140,8 @@ field-elevation = Elevation
     .hint = Only if it is well above or below the towns around it. A bare number is feet where lengths are in inches.
 field-weather-file = Weather file
     .hint = A year of hourly weather: EPW or TMY3
-field-heat-setpoint = Heat setpoint
-field-ac-setpoint = AC setpoint
+field-heat-setpoint = Thermostat in winter
+field-ac-setpoint = Thermostat in summer (AC)
 field-humidity-by = Humidity set by
     .hint = The house’s own moisture load and setpoints, or a humidity class of EN 15026
 field-moisture-load = Moisture load
@@ -314,6 +314,8 @@ field-later-gap = Gap at a later visit
 ## The next install
 
 field-next-species = Species
+field-next-sold-as = Sold as
+    .hint = What the grade stamp or the supplier calls them, if that is not the species
 field-next-thickness = Thickness
 field-next-overall-width = Overall width
     .hint = Over the tongue

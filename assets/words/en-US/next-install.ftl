@@ -35,7 +35,11 @@ next-headline-first =
 next-headline-sort = Sort them: some are dry and some are wet
 next-headline-promise = Send them back: they’re wetter than the { $most } promised
 next-headline-send-back = Send them back: they won’t be ready in this room
-next-headline-change-plan = Change the plan: the best chance is { $best }, and you asked for { $asked }
+next-headline-change-plan =
+    { $joints ->
+        [sealed] Change the plan: at best the chance is { $best } that no joint opens { $rule } more than you left it
+       *[open] Change the plan: at best the chance is { $best } that all joints stay within { $rule }
+    }
 next-headline-caulk-fails = Change the plan: the caulk can’t follow these joints
 next-verdict =
     { $verdict ->
@@ -77,7 +81,10 @@ next-caulk =
             [tight] Hung tight,
            *[gap] In a { $gap } joint,
         } { $sealant } can take { $takes } at its worst spot, by the shape of the bead.
-       *[no] Don’t caulk these joints: leave the V open as a shadow line. Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
+       *[no] { $open ->
+            [yes] Don’t caulk these joints: leave the V open as a shadow line.
+           *[no] Don’t caulk these joints.
+        } Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
             [closes] closes
            *[opens] opens
         } { $moves } or more. { $kind ->
@@ -89,18 +96,37 @@ next-paint-first = Paint tongues and edges before the boards go up. Then no bare
 
 next-easier =
     { $change ->
-        [caulk] caulk the joints, hung at about { $moisture }: { $chance }
-        [open] leave the joints open, as shadow lines: { $chance }
-        [gap] leave { $length } at each joint: { $chance }
-        [width] boards with a { $length } face: { $chance }
-        [finish] back-prime the boards: { $chance }
-        [finish_oil] oil paint on the face: { $chance }
-        [humidifier] keep the room at { $kept } or more in winter: { $chance }
-       *[fixing] nail them another way ({ $name }): { $chance }
+        [caulk] caulk the joints
+        [open] leave the joints open, as shadow lines
+        [gap] leave { $length } at each joint
+        [rule] accept joints up to { $length } wide
+        [rule_sealed] accept joints that open up to { $length }
+        [width] buy boards with a { $length } face
+        [finish] back-prime the boards
+        [finish_oil] use oil paint on the face
+        [humidifier] keep the room at { $kept } or more in winter, with a humidifier
+        [summer] keep the room at { $kept } or less in summer, with AC or a dehumidifier
+       *[fixing] nail them another way: { $name }
+    }
+next-way =
+    { $then ->
+        [today] { $change }: { $chance }, and you can hang them today
+        [day] { $change }: { $chance }, ready { $date }
+        [never] { $change }: { $chance }, but not with these boards within { $days } days
+       *[unknown] { $change }: { $chance }, hung at about { $moisture }
     }
 next-easier-none = No single change we tried gets these boards there.
-next-changes = What helps, each by itself: { $changes }.
-
+next-changes = What would help, each by itself: { $changes }.
+next-changes-short =
+    { $count ->
+        [0] What would help: { $change }.
+        [one] What would help: { $change }. 1 other way is listed below.
+       *[other] What would help: { $change }. { $count } other ways are listed below.
+    }
+next-ways = What would help, each by itself
+next-way-try = Try it
+    .hint = Changes the plan so. Undo takes it back.
+next-way-try-named = Try it: { $way }
 ## The verdict and its reasons
 
 next-now =
@@ -111,10 +137,21 @@ next-now =
        *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
     }
 next-surprise = These readings average { $average }. From the earlier ones we’d expect { $low } to { $high }. Check the meter’s species setting, its pins, and whether these are the same boards, then meter again.
-next-risks =
+next-risk-opens =
     { $joints ->
-        [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $opens }. The chance that the boards buckle is { $buckles }.
-       *[open] Hung today, the chance that a joint opens past { $rule } is { $opens }. The chance that the boards buckle is { $buckles }.
+        [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $chance }.
+       *[open] { $kind ->
+            [tight] Hung tight today, the chance that a joint opens past { $rule } is { $chance }.
+           *[gap] Hung today with { $gap } at each joint, the chance that a joint opens past { $rule } is { $chance }.
+        }
+    }{ $season ->
+        [none] { "" }
+       *[told] { " " }They’re widest around { $month }.
+    }
+next-risk-buckles =
+    The chance that the boards buckle is { $chance }.{ $season ->
+        [none] { "" }
+       *[told] { " " }They take up water and push on each other most around { $month }.
     }
 next-hang-now = Hang them within a few days.
 next-hang-then =
@@ -155,7 +192,7 @@ next-sort = Meter every board. Hang the ones at { $high } or drier. Put the wett
 next-mixed-chance = Hung as they are, the chance is { $holds } that all joints hold. If the whole load waits, it’s { $waiting } at best.
 next-never = The chance is { $not } that they won’t be ready. In { $days } days they reach { $best } at best.
 next-if-kept = If you keep them as they are ({ $stack }), they’d be ready { $date }.
-next-at-best = Hung today, the chance is { $holds } that all joints hold. With this plan it’s { $best } at best.
+next-at-best = Hung today, the chance is { $holds } that all joints hold. With this plan it’s { $best } at best, and you asked for { $asked }.
 next-so-few =
     { $count ->
         [one] 1 board says too little: a wet one may sit beside it. Meter { $more } more, from the top, middle and bottom of the stack.
@@ -172,7 +209,7 @@ next-read =
            *[other] The last { $count } boards you metered average { $average }, corrected for the wood’s temperature.
         }
     }
-next-lot = With everything known, we put the whole load at { $moisture } that day, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
+next-lot = Our best estimate for the whole load that day is { $moisture }, give or take { $sd }. Single boards are about { $spread } wetter or drier than that.
 next-offset = Most of that doubt is the meter’s own error, which all readings share. More boards won’t lower it; a second meter or an oven-dry sample will.
 next-dry-shell = The boards are likely wetter inside than near the face: about { $core } against { $shell }. Pins in only { $pins } read too dry. Drive them in { $deep }.
 next-core = About { $shell } near the face, about { $core } in the middle.
@@ -207,17 +244,17 @@ next-ready-sure =
         [near] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
        *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
     }
-next-ready-even = Even odds by { $even }.
+next-ready-even = It’s fifty-fifty by { $even }.
 next-caulk-fails = The caulk we planned can’t follow these joints, however dry the boards are.
 next-wanted =
     { $can ->
         [yes] Can they go up on { $wanted }? Yes: the chance that all joints hold is { $chance }.
         [yes_first] Can they go up on { $wanted }? Yes, if you do that now: the chance that all joints hold is { $chance }.
         [close] Can they go up on { $wanted }? It’s close: the chance is { $chance }, and you asked for { $asked }. On { $date } it’s { $instead }.
-        [no] Can they go up on { $wanted }? No: the chance is only { $chance }. The day for it is { $date }, at { $instead }.
-        [never] Can they go up on { $wanted }? No: the chance is only { $chance }, and no other day we follow is good enough.
-        [sort] Can they go up on { $wanted }? Not the whole load: for all of it the chance is only { $chance }.
-        [caulk] Can they go up on { $wanted }? No: on no day can the caulk follow these joints.
+        [no] Can they go up on { $wanted }? No: the chance is { $chance }. The day for it is { $date }, at { $instead }.
+        [never] Can they go up on { $wanted }? No: the chance is { $chance }, and no day in the next { $days } days is good enough.
+        [sort] Can they go up on { $wanted }? Not the whole load: for all of it the chance is { $chance }.
+        [caulk] Can they go up on { $wanted }? No: the caulk can’t follow these joints, whatever the day.
         [send_back] Can they go up on { $wanted }? No: these boards go back.
         [past] { $wanted }, the day you wanted them, is past. The next day for it is { $date }, at { $instead }.
         [past_none] { $wanted }, the day you wanted them, is past.
@@ -232,7 +269,7 @@ next-lever =
     { $lever ->
         [stickers] On stickers
         [into_room] On stickers in the room
-        [dehumidifier] With a dehumidifier
+        [dehumidifier] With a dehumidifier by the stack
        *[heat] { $units ->
             [millimeters] Room kept 5 °C warmer
            *[inches] Room kept 9 °F warmer
@@ -254,7 +291,7 @@ next-missing = Enter { $what }
 next-missing-part =
     { $part ->
         [boards] the boards’ species and face width
-        [room] the room’s place
+        [room] the room’s town
        *[readings] { $count ->
             [one] 1 reading
            *[other] { $count } readings
@@ -269,7 +306,8 @@ next-room-more = More about the room: elevation, readings, files
 next-boards = Boards
 next-boards-more = More about the boards: profile, nailing, paint, how sure
 next-gate-more = More about the delivery
-next-assumed-boards = We take them as { $what }, and { $chance } as sure enough.
+next-assumed-boards = We take them as { $what }. We take { $chance } as sure enough.
+next-planned-paint = paint: { $paint }
 next-assumed-delivery =
     { $promised ->
         [yes] The meter is set to { $setting }; at most { $most } was promised.
@@ -301,14 +339,14 @@ next-same = Copy board 1’s temperature and pin depth to all
     .hint = Copies wood temperature and pin depth from the first board to all boards of that day
 next-today = Start today’s readings
     .hint = The readings you type from now on are of today
-next-at-delivery = These are the delivery’s
+next-at-delivery = Taken at delivery
     .hint = The readings of the last day in the list, and those you type from now on, count as taken the day the boards came
 next-picture = Average moisture of the stack from { $from } to about { $to } on { $date }. The blue band holds it 9 times in 10. The upright line is the day they’re ready, the green bar on it what the boards you meter that day may average. Dashes: in the middle of the board, and near its face.
 next-picture-strip = hang in here
 next-picture-ready = ready { $date }
 next-picture-dashes = dashes: middle of the board and near its face
 next-write = Write the record…
-    .hint = Writes the delivery record and a one-page crew card as PDF, the figures as JSON, and a calendar entry for what comes next.
+    .hint = Writes the delivery record and a one-page crew card as PDF, a data file for other programs, and a calendar entry if something is due.
 next-follow-up = Start the follow-up job
 
 next-piling =
@@ -339,7 +377,9 @@ next-paper-promised = Promised at most
 next-paper-boards = Boards
 next-paper-boards-value = { $count } boards, { $width } face, { $thickness } thick
 next-paper-species = Species
+next-paper-species-sold = { $species }, taken for what is sold as { $sold_as }
 next-paper-joints = Joints
+next-paper-planned = Planned as
 next-paper-air = Room when measured
 next-paper-air-value = { $temperature }, { $humidity } humidity
 next-paper-house = Heated to
@@ -350,6 +390,7 @@ next-stack = { $piling }, in { $kept }
 next-stack-opened = { $stack }, wrapped until { $date }
 next-paper-measured-by = Measured by
 next-paper-reading = Reading
+next-paper-presets = The wood temperature was left at its preset, { $wood }.
 next-paper-wood = Wood temp.
 next-paper-blanks = Readings
 next-paper-blank-board = Board

@@ -140,7 +140,7 @@ problem-dated-long-before = The reading is from { $date }, { $days } days before
 
 ## The air
 
-problem-cools-below-heat = The AC setpoint of { $cool } is below the heat setpoint of { $heat }.
+problem-cools-below-heat = The summer thermostat at { $cool } is below the winter thermostat at { $heat }.
     .fix = Set the AC higher than the heat. Until then, the room stays at { $heat } all year.
 
 ## Dates

@@ -21,7 +21,7 @@ list-search = Find in the list
     .hint = type to find
 list-search-none = Nothing in the list is called that
 list-sold-as = { $name } (sold as { $sold_as })
-list-sold-as-several = Several species are sold under that name. The grade stamp or the supplier says which. If neither does, take the one that moves the most.
+list-sold-as-several = Several species are sold under that name. The grade stamp or the supplier says which. If neither does, take the first: it moves the most.
 list-choose = Choose…
 
 ## What the program is

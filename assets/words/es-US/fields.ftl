@@ -314,6 +314,8 @@ field-later-gap = Abertura en una visita posterior
 ## The next install
 
 field-next-species = Especie
+field-next-sold-as = Se vende como
+    .hint = El nombre del sello o del proveedor, si no es la especie
 field-next-thickness = Grueso
 field-next-overall-width = Ancho total
     .hint = Con la lengüeta

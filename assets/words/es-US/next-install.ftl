@@ -35,7 +35,11 @@ next-headline-first =
 next-headline-sort = Sepárelas: unas están secas y otras húmedas
 next-headline-promise = Devuélvalas: están más húmedas que el { $most } prometido
 next-headline-send-back = Devuélvalas: no van a estar listas en este cuarto
-next-headline-change-plan = Cambie el plan: la mejor probabilidad es de { $best }, y usted pidió { $asked }
+next-headline-change-plan =
+    { $joints ->
+        [sealed] Cambie el plan: a lo sumo hay una probabilidad de { $best } de que ninguna junta se abra { $rule } más de como usted la dejó
+       *[open] Cambie el plan: a lo sumo hay una probabilidad de { $best } de que todas las juntas queden en { $rule } o menos
+    }
 next-headline-caulk-fails = Cambie el plan: el sellador no puede seguir estas juntas
 next-verdict =
     { $verdict ->
@@ -77,7 +81,10 @@ next-caulk =
             [tight] Con las tablas bien juntas,
            *[gap] En una junta de { $gap },
         } { $sealant } aguanta { $takes } de eso en su peor punto, según la forma del cordón.
-       *[no] No selle estas juntas: deje la V abierta como línea de sombra. La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, pero 1 de cada 20 se { $way ->
+       *[no] { $open ->
+            [yes] No selle estas juntas: deje la V abierta como línea de sombra.
+           *[no] No selle estas juntas.
+        } La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, pero 1 de cada 20 se { $way ->
             [closes] cierra
            *[opens] abre
         } { $moves } o más. { $kind ->
@@ -89,18 +96,37 @@ next-paint-first = Pinte lengüetas y cantos antes de instalar las tablas. Así 
 
 next-easier =
     { $change ->
-        [caulk] sellar las juntas, instaladas con cerca de { $moisture }: { $chance }
-        [open] dejar las juntas abiertas, como líneas de sombra: { $chance }
-        [gap] dejar { $length } en cada junta: { $chance }
-        [width] tablas con cara de { $length }: { $chance }
-        [finish] dar imprimador atrás a las tablas: { $chance }
-        [finish_oil] pintura de aceite en la cara: { $chance }
-        [humidifier] mantener el cuarto en { $kept } o más en invierno: { $chance }
-       *[fixing] clavarlas de otra forma ({ $name }): { $chance }
+        [caulk] sellar las juntas
+        [open] dejar las juntas abiertas, como líneas de sombra
+        [gap] dejar { $length } en cada junta
+        [rule] aceptar juntas de hasta { $length } de ancho
+        [rule_sealed] aceptar juntas que se abran hasta { $length }
+        [width] comprar tablas con cara de { $length }
+        [finish] dar imprimador atrás a las tablas
+        [finish_oil] usar pintura de aceite en la cara
+        [humidifier] mantener el cuarto en { $kept } o más en invierno, con un humidificador
+        [summer] mantener el cuarto en { $kept } o menos en verano, con aire acondicionado o un deshumidificador
+       *[fixing] clavarlas de otra forma: { $name }
+    }
+next-way =
+    { $then ->
+        [today] { $change }: { $chance }, y se pueden instalar hoy
+        [day] { $change }: { $chance }, listas el { $date }
+        [never] { $change }: { $chance }, pero no con estas tablas en { $days } días
+       *[unknown] { $change }: { $chance }, instaladas con cerca de { $moisture }
     }
 next-easier-none = Ningún cambio de los que probamos basta por sí solo con estas tablas.
-next-changes = Lo que ayuda, cada cosa por sí sola: { $changes }.
-
+next-changes = Lo que ayudaría, cada cosa por sí sola: { $changes }.
+next-changes-short =
+    { $count ->
+        [0] Lo que ayudaría: { $change }.
+        [one] Lo que ayudaría: { $change }. Abajo hay otra manera.
+       *[other] Lo que ayudaría: { $change }. Abajo hay otras { $count } maneras.
+    }
+next-ways = Lo que ayudaría, cada cosa por sí sola
+next-way-try = Probar
+    .hint = Cambia el plan así. Deshacer lo devuelve.
+next-way-try-named = Probar: { $way }
 ## The verdict and its reasons
 
 next-now =
@@ -111,10 +137,21 @@ next-now =
        *[told] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
     }
 next-surprise = Estas lecturas promedian { $average }. Por las anteriores esperaríamos de { $low } a { $high }. Revise la especie puesta en el medidor, sus agujas y si son las mismas tablas; luego mida otra vez.
-next-risks =
+next-risk-opens =
     { $joints ->
-        [sealed] Si se instalan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
-       *[open] Si se instalan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $opens }. La probabilidad de que las tablas se pandeen es de { $buckles }.
+        [sealed] Si se instalan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $chance }.
+       *[open] { $kind ->
+            [tight] Si se instalan hoy bien juntas, la probabilidad de que una junta se abra más de { $rule } es de { $chance }.
+           *[gap] Si se instalan hoy con { $gap } en cada junta, la probabilidad de que una junta se abra más de { $rule } es de { $chance }.
+        }
+    }{ $season ->
+        [none] { "" }
+       *[told] { " " }Son más anchas hacia { $month }.
+    }
+next-risk-buckles =
+    La probabilidad de que las tablas se pandeen es de { $chance }.{ $season ->
+        [none] { "" }
+       *[told] { " " }Toman humedad y se empujan más hacia { $month }.
     }
 next-hang-now = Instálelas en los próximos días.
 next-hang-then =
@@ -155,7 +192,7 @@ next-sort = Mida todas las tablas. Instale las que marquen { $high } o menos. Po
 next-mixed-chance = Si se instalan como están, la probabilidad de que todas las juntas aguanten es de { $holds }. Si espera toda la carga, es de { $waiting } cuando mucho.
 next-never = La probabilidad de que no lleguen a estar listas es de { $not }. En { $days } días llegan a { $best } cuando mucho.
 next-if-kept = Si las deja como están ({ $stack }), estarían listas el { $date }.
-next-at-best = Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho.
+next-at-best = Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Con este plan es de { $best } cuando mucho, y usted pidió { $asked }.
 next-so-few =
     { $count ->
         [one] 1 tabla dice muy poco: a su lado puede haber una húmeda. Mida { $more } más, de arriba, de en medio y de abajo de la pila.
@@ -172,7 +209,7 @@ next-read =
            *[other] Las últimas { $count } tablas que midió promedian { $average }, corregido por la temperatura de la madera.
         }
     }
-next-lot = Con todo lo que se sabe, calculamos que ese día la carga entera estaba en { $moisture }, con { $sd } de más o de menos. Cada tabla puede estar cerca de { $spread } más húmeda o más seca.
+next-lot = Nuestra mejor estimación para toda la carga ese día es { $moisture }, con { $sd } de más o de menos. Cada tabla puede estar cerca de { $spread } más húmeda o más seca.
 next-offset = Casi toda esa duda es el error del propio medidor, igual en todas las lecturas. Medir más tablas no la baja; un segundo medidor o una muestra secada en horno, sí.
 next-dry-shell = Lo más probable es que las tablas estén más húmedas por dentro que cerca de la cara: cerca de { $core } contra { $shell }. Con las agujas a solo { $pins }, la lectura sale demasiado seca. Métalas { $deep }.
 next-core = Cerca de { $shell } junto a la cara, cerca de { $core } en el centro.
@@ -207,17 +244,17 @@ next-ready-sure =
         [near] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
        *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
     }
-next-ready-even = Para el { $even }, cerca de 5 de 10.
+next-ready-even = Para el { $even } es mitad y mitad.
 next-caulk-fails = El sellador previsto no puede seguir estas juntas, por secas que estén las tablas.
 next-wanted =
     { $can ->
         [yes] ¿Se pueden instalar el { $wanted }? Sí: la probabilidad de que aguanten todas las juntas es de { $chance }.
         [yes_first] ¿Se pueden instalar el { $wanted }? Sí, si hace eso ahora: la probabilidad de que aguanten todas las juntas es de { $chance }.
         [close] ¿Se pueden instalar el { $wanted }? Casi: la probabilidad es de { $chance }, y usted pidió { $asked }. El { $date } es de { $instead }.
-        [no] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de solo { $chance }. El día para hacerlo es el { $date }, con { $instead }.
-        [never] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de solo { $chance }, y ningún otro día que seguimos alcanza.
-        [sort] ¿Se pueden instalar el { $wanted }? No toda la carga: para toda, la probabilidad es de solo { $chance }.
-        [caulk] ¿Se pueden instalar el { $wanted }? No: ningún día puede el sellador seguir estas juntas.
+        [no] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de { $chance }. El día para hacerlo es el { $date }, con { $instead }.
+        [never] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de { $chance }, y ningún día alcanza en los próximos { $days } días.
+        [sort] ¿Se pueden instalar el { $wanted }? No toda la carga: para toda, la probabilidad es de { $chance }.
+        [caulk] ¿Se pueden instalar el { $wanted }? No: el sellador no puede seguir estas juntas, sea el día que sea.
         [send_back] ¿Se pueden instalar el { $wanted }? No: estas tablas se devuelven.
         [past] El { $wanted }, el día que usted quería, ya pasó. El próximo día para hacerlo es el { $date }, con { $instead }.
         [past_none] El { $wanted }, el día que usted quería, ya pasó.
@@ -232,7 +269,7 @@ next-lever =
     { $lever ->
         [stickers] Con separadores
         [into_room] Con separadores en el cuarto
-        [dehumidifier] Con un deshumidificador
+        [dehumidifier] Con un deshumidificador junto a la pila
        *[heat] { $units ->
             [millimeters] Con el cuarto 5 °C más caliente
            *[inches] Con el cuarto 9 °F más caliente
@@ -254,7 +291,7 @@ next-missing = Ponga { $what }
 next-missing-part =
     { $part ->
         [boards] la especie y el ancho de cara de las tablas
-        [room] el lugar del cuarto
+        [room] el pueblo o la ciudad
        *[readings] { $count ->
             [one] 1 lectura
            *[other] { $count } lecturas
@@ -269,7 +306,8 @@ next-room-more = Más sobre el cuarto: altura, lecturas, archivos
 next-boards = Tablas
 next-boards-more = Más sobre las tablas: perfil, clavado, pintura, qué tan seguro
 next-gate-more = Más sobre la entrega
-next-assumed-boards = Las tomamos como { $what }, y { $chance } como bastante seguro.
+next-assumed-boards = Las tomamos como { $what }. { $chance } nos basta como seguro.
+next-planned-paint = pintura: { $paint }
 next-assumed-delivery =
     { $promised ->
         [yes] El medidor está puesto en { $setting }; se prometió { $most } como máximo.
@@ -301,14 +339,14 @@ next-same = Copiar a todas la temperatura y la profundidad de la tabla 1
     .hint = Copia la temperatura de la madera y la profundidad de las agujas de la primera tabla a todas las de ese día
 next-today = Empezar las lecturas de hoy
     .hint = Las lecturas que escriba desde ahora son de hoy
-next-at-delivery = Estas son de la entrega
+next-at-delivery = Tomadas al entregar
     .hint = Las lecturas del último día de la lista, y las que escriba desde ahora, cuentan como tomadas el día en que llegaron las tablas
 next-picture = Humedad promedio de la pila: de { $from } a cerca de { $to } el { $date }. La banda azul la contiene 9 de cada 10 veces. La línea vertical es el día en que están listas; la barra verde sobre ella, lo que pueden promediar las tablas que mida ese día. Líneas punteadas: en el centro de la tabla y cerca de la cara.
 next-picture-strip = instalar dentro de esto
 next-picture-ready = listas el { $date }
 next-picture-dashes = punteado: centro de la tabla y cerca de la cara
 next-write = Guardar el registro…
-    .hint = Guarda el registro de entrega y una tarjeta de una página para la cuadrilla en PDF, las cifras en JSON y una cita de calendario para lo que sigue.
+    .hint = Guarda el registro de entrega y una tarjeta de una página para la cuadrilla en PDF, los datos para otros programas y una cita de calendario si algo sigue.
 next-follow-up = Empezar el trabajo de seguimiento
 
 next-piling =
@@ -339,7 +377,9 @@ next-paper-promised = Máximo prometido
 next-paper-boards = Tablas
 next-paper-boards-value = { $count } tablas, cara de { $width }, { $thickness } de grueso
 next-paper-species = Especie
+next-paper-species-sold = { $species }, tomada por lo que se vende como { $sold_as }
 next-paper-joints = Juntas
+next-paper-planned = Se planean como
 next-paper-air = El cuarto al medir
 next-paper-air-value = { $temperature }, { $humidity } de humedad
 next-paper-house = Calefacción a
@@ -350,6 +390,7 @@ next-stack = { $piling }, en { $kept }
 next-stack-opened = { $stack }, envueltas hasta el { $date }
 next-paper-measured-by = Midió
 next-paper-reading = Lectura
+next-paper-presets = La temperatura de la madera quedó en su valor inicial, { $wood }.
 next-paper-wood = Temp. de la madera
 next-paper-blanks = Lecturas
 next-paper-blank-board = Tabla

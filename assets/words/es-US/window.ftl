@@ -21,7 +21,7 @@ list-search = Buscar en la lista
     .hint = escriba para buscar
 list-search-none = No hay nada con ese nombre en la lista
 list-sold-as = { $name } (se vende como { $sold_as })
-list-sold-as-several = Varias especies se venden con ese nombre. El sello o el proveedor dice cuál es. Si ninguno lo dice, tome la que más se mueve.
+list-sold-as-several = Varias especies se venden con ese nombre. El sello o el proveedor dice cuál es. Si ninguno lo dice, tome la primera: es la que más se mueve.
 list-choose = Elegir…
 
 ## What the program is

@@ -16,7 +16,7 @@ use crate::job::fields::{self, At, Each, Field};
 use crate::measure::{Humidity, Quantity, Temperature};
 use crate::named::name_of;
 use crate::survey::RoomReading;
-use crate::words::{Arg, say};
+use crate::words::{Arg, Say as _, say};
 
 /// Messages of the months' short names.
 pub(in crate::app) const MONTHS: [&str; 12] = [
@@ -159,12 +159,7 @@ fn winter(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     let now = context.assessment.catalog.household.winter_of(house);
     ui.horizontal_wrapped(|ui| {
         for air in WinterAir::ALL {
-            let message = match air {
-                WinterAir::Dry => "room-winter-dry",
-                WinterAir::Usual => "room-winter-usual",
-                WinterAir::Damp => "room-winter-damp",
-            };
-            if ui.radio(now == Some(air), context.words.text(message)).clicked() && now != Some(air) {
+            if ui.radio(now == Some(air), air.say(context.words)).clicked() && now != Some(air) {
                 say_of_house(context, "room-winter", move |known, house| known.set_winter(house, air));
             }
         }
@@ -187,12 +182,7 @@ fn summer(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
     let now = context.assessment.catalog.household.summer_of(house);
     ui.horizontal_wrapped(|ui| {
         for air in SummerAir::ALL {
-            let message = match air {
-                SummerAir::Cooled => "room-summer-cooled",
-                SummerAir::Dehumidified => "room-summer-dehumidified",
-                SummerAir::NotCooled => "room-summer-not-cooled",
-            };
-            if ui.radio(now == air, context.words.text(message)).clicked() && now != air {
+            if ui.radio(now == air, air.say(context.words)).clicked() && now != air {
                 say_of_house(context, "room-summer", move |known, house| known.set_summer(house, air));
             }
         }

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::{mm, pct, round};
 use crate::assess::{Assessment, NextInstallFindings};
-use crate::ready::{Change, Easier, Joints, Outlook, Ready, Remedy, WatchDay};
+use crate::ready::{Change, Easier, Joints, Outlook, Ready, Remedy, Then, WatchDay};
 use crate::surface::Finish;
 use crate::words::{Words, next_install};
 
@@ -49,12 +49,20 @@ pub struct NextInstallReport {
 /// A change and the chance it brings.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct EasierReport {
-    /// `caulk`, `open_joints`, `gap`, `width`, `back_primed`, `oil_paint` or `nailing`.
+    /// `caulk`, `open_joints`, `gap`, `width`, `back_primed`, `oil_paint`, `nailing`, `humidifier`, `summer_air` or
+    /// `wider_rule`.
     pub change: &'static str,
     /// The gap to leave, if it is that.
     pub leave_mm: Option<f64>,
     /// The width, if it is that.
     pub face_width_mm: Option<f64>,
+    /// How wide joints may open then, if it is that.
+    pub rule_mm: Option<f64>,
+    /// The moisture with the best chance.
+    pub best_pct: f64,
+    /// The day these boards can be hung on with it; null where nothing was measured, where others would be bought, and
+    /// where they are not ready within the days followed.
+    pub hang_on: Option<String>,
     /// The chance.
     pub chance_pct: f64,
 }
@@ -228,14 +236,14 @@ impl NextInstallReport {
             joint_moves_mm: found.caulking.map(|caulking| mm(caulking.moves)),
             sealant_takes_mm: found.caulking.map(|caulking| mm(caulking.takes)),
             can_caulk: found.caulking.map(|caulking| caulking.possible),
-            easier: found.easier.iter().map(EasierReport::new).collect(),
+            easier: found.easier.iter().map(|easier| EasierReport::new(found, easier)).collect(),
             delivery: found.outlook.as_ref().map(|outlook| DeliveryReport::new(found, outlook)),
         })
     }
 }
 
 impl EasierReport {
-    fn new(easier: &Easier) -> Self {
+    fn new(found: &NextInstallFindings, easier: &Easier) -> Self {
         let change = match easier.change {
             Change::Joints(Joints::Sealed) => "caulk",
             Change::Joints(Joints::Open) => "open_joints",
@@ -245,10 +253,25 @@ impl EasierReport {
             Change::Finish(_) => "back_primed",
             Change::Fixing(_) => "nailing",
             Change::Humidifier(_) => "humidifier",
+            Change::SummerAir(_) => "summer_air",
+            Change::Rule(_) => "wider_rule",
         };
         let leave_mm = if let Change::Gap(gap) = easier.change { Some(mm(gap)) } else { None };
         let face_width_mm = if let Change::Width(width) = easier.change { Some(mm(width)) } else { None };
-        Self { change, leave_mm, face_width_mm, chance_pct: chance(easier.window.chance) }
+        let rule_mm = if let Change::Rule(rule) = easier.change { Some(mm(rule)) } else { None };
+        let hang_on = match easier.then {
+            Then::Hung(day, _) => Some(found.date(day).to_string()),
+            Then::Unknown | Then::Never => None,
+        };
+        Self {
+            change,
+            leave_mm,
+            face_width_mm,
+            rule_mm,
+            best_pct: pct(easier.window.best.moisture),
+            hang_on,
+            chance_pct: chance(easier.chance()),
+        }
     }
 }
 

@@ -7,7 +7,7 @@ use crate::assess::Assessment;
 use crate::named::name_of;
 use crate::ready::{NextInstall, Verdict};
 pub(super) use crate::words::next_install::title;
-use crate::words::{Say as _, Words, next_install as words_of, say};
+use crate::words::{Arg, Say as _, Words, next_install as words_of, say};
 
 /// More readings than this do not fit the record.
 const MOST: usize = 60;
@@ -55,8 +55,9 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "watched": !matches!(verdict, Verdict::Hang | Verdict::SendBack | Verdict::ChangePlan),
         "reasons": words_of::reasons(found, next, words),
         "lot": measured.map_or_else(Vec::new, |outlook| words_of::lot(outlook, next, words)),
+        "presets": words_of::presets(next, words),
         "room": words_of::room(found, next, words),
-        "boards": words_of::boards(found, assessment.sealant_name(), words),
+        "boards": words_of::boards(found, next, assessment.sealant_name(), words),
         "levers": watched.map_or_else(Vec::new, |outlook| words_of::levers(found, outlook, words)),
         "again": watched.map(|outlook| words_of::next_reading(found, outlook, words)),
         "sampling": words_of::sampling(found, words),
@@ -95,6 +96,17 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
     let figures = words.figures();
     let species = &next.boards.species;
     let species = assessment.catalog.species(species).map_or(species, |species| &species.name);
+    let species = words.called(species);
+    // What was found by a trade name is taken for one of several.
+    let species = match next.sold_as.trim() {
+        "" => species.into_owned(),
+        sold_as => say!(
+            words,
+            "next-paper-species-sold",
+            species = Arg::Name(&species),
+            sold_as = Arg::Name(sold_as)
+        ),
+    };
     let boards = say!(
         words,
         "next-paper-boards-value",
@@ -110,9 +122,10 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
             say!(words, "next-paper-promised"),
             next.promised.map(|most| figures.percent(most.to_pct(), 1)).unwrap_or_default(),
         ),
-        (say!(words, "next-paper-species"), words.called(species).into_owned()),
+        (say!(words, "next-paper-species"), species),
         (say!(words, "next-paper-boards"), boards),
         (say!(words, "next-paper-joints"), next.joints.say(words)),
+        (say!(words, "next-paper-planned"), words_of::planned(next, &assessment.catalog, words)),
         (say!(words, "next-paper-wanted"), date(next.wanted)),
         (say!(words, "next-paper-meter"), next.setting.say(words)),
         (say!(words, "next-paper-stack"), words_of::stack(next, words)),
@@ -134,10 +147,21 @@ fn room_facts(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
         let (temperature, humidity) = (reading.temperature, reading.humidity);
         say!(words, "next-paper-air-value", temperature = temperature, humidity = humidity)
     });
-    let heated = job.air.house().map(|house| figures.temperature(house.heat_to)).unwrap_or_default();
+    let house = job.air.house();
+    let heated = house.map(|house| figures.temperature(house.heat_to)).unwrap_or_default();
+    let household = &assessment.catalog.household;
+    let winter = house.and_then(|house| household.winter_of(house)).map(|air| air.say(words));
+    let summer = house.map(|house| household.summer_of(house).say(words));
+    let humidifier = house.map(|house| match house.humidified_to {
+        Some(_) => words.text("room-humidifier-runs"),
+        None => words.text("room-humidifier-none"),
+    });
     vec![
         (say!(words, "next-room-place"), place),
         (say!(words, "next-paper-house"), heated),
+        (say!(words, "room-winter"), winter.unwrap_or_default()),
+        (say!(words, "room-humidifier"), humidifier.unwrap_or_default().into_owned()),
+        (say!(words, "room-summer"), summer.unwrap_or_default()),
         (say!(words, "next-paper-air"), air.unwrap_or_default()),
     ]
 }

@@ -1,21 +1,24 @@
 //! What there is to say of a next install, a sentence each.
 
 mod hang_day;
+mod reasons;
 mod to_do;
+mod ways;
 
+pub use reasons::{reasons, reasons_in_short};
 pub use to_do::{appointments, steps};
+pub use ways::{told as tells_ways, way};
 
-use hang_day::hang;
+use reasons::promise;
 
 use super::{Arg, Words, say};
 use crate::assess::{Assessment, NextInstallFindings};
 use crate::job::{Catalog, Job};
-use crate::measure::{Humidity, Length, Moisture, Percent, Units};
+use crate::measure::{Length, Moisture, Percent, Units};
 use crate::ready::{
-    Can, Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, Surprise,
-    USUAL_READINGS, Verdict, Window,
+    Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, USUAL_READINGS,
+    Verdict, Window,
 };
-use crate::surface::Finish;
 
 /// A chance in whole per cent; what is nearly none or nearly certain says so.
 pub fn chance(of: f64, words: &Words) -> String {
@@ -83,28 +86,47 @@ fn verdict_of(found: &NextInstallFindings) -> Verdict {
 /// What is still to be entered before there is anything to say.
 pub fn missing(assessment: &Assessment, words: &Words) -> String {
     let Some(next) = &assessment.job.next_install else { return say!(words, "next-incomplete") };
-    let known = assessment.catalog.species(&next.boards.species).is_some();
+    let named = assessment.catalog.species(&next.boards.species).is_some();
+    let placed = assessment.job.air.is_placed(&assessment.catalog.stations);
     let few = u64::from(USUAL_READINGS).saturating_sub(u64::try_from(next.measured()).unwrap_or(u64::MAX));
     let part = |part: &'static str| say!(words, "next-missing-part", part = Arg::Id(part), count = few);
-    let mut parts = vec![part(if known { "room" } else { "boards" })];
-    if few > 0 {
-        parts.push(part("readings"));
-    }
+    let asked = [("room", !placed), ("boards", !named), ("readings", few > 0)];
+    let parts: Vec<String> =
+        asked.into_iter().filter(|(_, asked)| *asked).map(|(what, _)| part(what)).collect();
     say!(words, "next-missing", what = &words.figures().list(&parts))
+}
+
+/// A species that stands for what is sold under a name.
+pub fn sold_as(species: &str, sold_as: &str, words: &Words) -> String {
+    say!(words, "list-sold-as", name = Arg::Name(species), sold_as = Arg::Name(sold_as))
+}
+
+/// How the boards are planned to go up, in a list.
+pub fn planned(next: &NextInstall, catalog: &Catalog, words: &Words) -> String {
+    let boards = &next.boards;
+    let finish = catalog.coating(boards.finish);
+    let finish = finish.map(|coating| say!(words, "next-planned-paint", paint = Arg::Called(&coating.name)));
+    let all = [
+        Some(super::Say::say(&boards.profile, words)),
+        Some(super::Say::say(&boards.fixing, words)),
+        Some(super::Say::say(&boards.behind, words)),
+        finish,
+    ];
+    words.figures().list(&all.into_iter().flatten().collect::<Vec<String>>())
 }
 
 /// What of the boards is usually left as it is.
 pub fn assumed_of_boards(next: &NextInstall, catalog: &Catalog, words: &Words) -> String {
-    let boards = &next.boards;
-    let finish = catalog.coating(boards.finish).map(|coating| words.called(&coating.name).into_owned());
-    let all = [
-        Some(super::Say::say(&boards.profile, words)),
-        Some(super::Say::say(&boards.fixing, words)),
-        finish,
-        Some(super::Say::say(&boards.behind, words)),
-    ];
-    let what: Vec<String> = all.into_iter().flatten().collect();
-    say!(words, "next-assumed-boards", what = &words.figures().list(&what), chance = next.chance)
+    say!(words, "next-assumed-boards", what = &planned(next, catalog, words), chance = next.chance)
+}
+
+/// What of the readings nobody changed from what it was set to.
+pub fn presets(next: &NextInstall, words: &Words) -> Vec<String> {
+    let mut woods = next.readings.iter().filter(|reading| reading.reading.is_some()).map(|one| one.wood);
+    let Some(first) = woods.next() else { return vec![] };
+    let preset = NextInstall::preset_wood(words.units());
+    let unchanged = first == preset && woods.all(|wood| wood == preset);
+    unchanged.then(|| say!(words, "next-paper-presets", wood = first)).into_iter().collect()
 }
 
 /// What of the delivery is usually left as it is.
@@ -154,8 +176,8 @@ pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) 
         },
         Verdict::ChangePlan if gate.caulk_fails => say!(words, "next-headline-caulk-fails"),
         Verdict::ChangePlan => {
-            let best = chance(gate.best, words);
-            say!(words, "next-headline-change-plan", best = &best, asked = next.chance)
+            let (best, joints) = (chance(gate.best, words), Arg::Id(next.joints.key()));
+            say!(words, "next-headline-change-plan", best = &best, joints = joints, rule = found.rule)
         }
     }
 }
@@ -202,20 +224,22 @@ pub fn window(of: &Window, next: &NextInstall, words: &Words) -> String {
 
 /// What boards for this room should be, where that is not told with a day, and the rule that is held to.
 pub fn room(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
-    let told = !matches!(verdict_of(found), Verdict::Hang | Verdict::Wait | Verdict::ChangePlan);
-    let mut lines = if told { vec![window(&found.window, next, words)] } else { vec![] };
+    let told =
+        matches!(verdict_of(found), Verdict::Measure | Verdict::Hang | Verdict::Wait | Verdict::ChangePlan);
+    let mut lines = if told { vec![] } else { vec![window(&found.window, next, words)] };
     lines.push(say!(words, "next-rule", joints = Arg::Id(next.joints.key()), rule = found.rule));
     lines
 }
 
 /// Whether to caulk, and when to paint.
-pub fn boards(found: &NextInstallFindings, sealant: &str, words: &Words) -> Vec<String> {
+pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
     if let Some(caulking) = &found.caulking {
         lines.push(say!(
             words,
             "next-caulk",
             can = Arg::Id(if caulking.possible { "yes" } else { "no" }),
+            open = Arg::Id(if holds_open(found, next) { "yes" } else { "no" }),
             usual = caulking.usual,
             way = Arg::Id(caulking.way.key()),
             moves = caulking.moves,
@@ -229,169 +253,16 @@ pub fn boards(found: &NextInstallFindings, sealant: &str, words: &Words) -> Vec<
     lines
 }
 
-/// What helps, where boards that were not measured yet can't do as they are planned.
-pub fn helps(found: &NextInstallFindings, words: &Words) -> Option<String> {
-    let told = verdict_of(found) == Verdict::Measure && found.window.range.is_none();
-    told.then(|| changes(found, words))
-}
-
-fn change(easier: &Easier, words: &Words) -> String {
-    let (change, length, name) = match easier.change {
-        Change::Joints(Joints::Sealed) => ("caulk", Length::ZERO, String::new()),
-        Change::Joints(Joints::Open) => ("open", Length::ZERO, String::new()),
-        Change::Gap(gap) => ("gap", gap, String::new()),
-        Change::Width(width) => ("width", width, String::new()),
-        Change::Finish(Finish::OilFace) => ("finish_oil", Length::ZERO, String::new()),
-        Change::Finish(_) => ("finish", Length::ZERO, String::new()),
-        Change::Humidifier(_) => ("humidifier", Length::ZERO, String::new()),
-        Change::Fixing(fixing) => ("fixing", Length::ZERO, super::Say::say(&fixing, words)),
+/// Whether joints that are left open hold as they should.
+fn holds_open(found: &NextInstallFindings, next: &NextInstall) -> bool {
+    let chance = match next.joints {
+        Joints::Open => Some(found.window.chance),
+        Joints::Sealed => {
+            let open = |easier: &&Easier| easier.change == Change::Joints(Joints::Open);
+            found.easier.iter().find(open).map(|easier| easier.chance())
+        }
     };
-    let chance = chance(easier.window.chance, words);
-    let kept = if let Change::Humidifier(kept) = easier.change { kept } else { Humidity::ZERO };
-    say!(
-        words,
-        "next-easier",
-        change = Arg::Id(change),
-        length = length,
-        name = &name,
-        kept = kept,
-        moisture = easier.window.best.moisture,
-        chance = &chance
-    )
-}
-
-/// So many changes stand in the banner.
-const CHANGES: usize = 3;
-
-/// Why the verdict is what it is, most telling first: the first two stand in the banner.
-pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
-    let mut lines = because(found, next, words);
-    let surprise = found.outlook.as_ref().and_then(|outlook| outlook.surprise);
-    if let Some(Surprise { average, expected }) = surprise {
-        let (low, high) = (expected.low, expected.high);
-        lines.insert(0, say!(words, "next-surprise", average = average, low = low, high = high));
-    }
-    // Caulk that can't follow keeps no joint closed, whatever the boards do.
-    let fails = next.joints == Joints::Sealed && found.caulking.is_some_and(|caulking| !caulking.possible);
-    if fails && !lines.is_empty() {
-        lines.insert(0, say!(words, "next-caulk-fails"));
-    }
-    if let Some(answer) = by_wanted(found, next, words) {
-        lines.insert(0, answer);
-    }
-    lines
-}
-
-/// Whether the boards can be hung on the day they are wanted, in a line; `None` where no day is named.
-fn by_wanted(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Option<String> {
-    let outlook = found.outlook.as_ref()?;
-    let (wanted, gate) = (outlook.wanted?, &outlook.gate);
-    let can = match (wanted.can, gate.verdict) {
-        (Can::Yes, _) if gate.first.is_some() => "yes_first",
-        (Can::Unknown, Verdict::Measure | Verdict::MeterMore) => "measure",
-        (Can::Unknown, _) => "too_far",
-        (Can::Past, _) if wanted.instead.is_some() => "past",
-        (Can::Past, _) => "past_none",
-        (Can::No, Verdict::SendBack) => "send_back",
-        (Can::No, _) if gate.caulk_fails => "caulk",
-        (Can::No, Verdict::Sort) => "sort",
-        (Can::No, _) if wanted.instead.is_none() => "never",
-        (can, _) => can.key(),
-    };
-    let on = words.figures().short_date(next.wanted?);
-    let then = wanted.chance.map(|of| chance(of, words)).unwrap_or_default();
-    let (date, instead) = match wanted.instead {
-        Some((instead, of)) => (day(found, instead, words), chance(of, words)),
-        None => (String::new(), String::new()),
-    };
-    let (measured, asked) = (found.sampling.map_or(0, |sampling| sampling.measured), next.chance);
-    Some(say!(
-        words,
-        "next-wanted",
-        can = Arg::Id(can),
-        wanted = &on,
-        chance = &then,
-        asked = asked,
-        date = &date,
-        instead = &instead,
-        more = USUAL_READINGS.saturating_sub(measured).max(1)
-    ))
-}
-
-fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
-    let Some(outlook) = &found.outlook else { return vec![] };
-    let gate = &outlook.gate;
-    let Some(lot) = &outlook.lot else { return vec![] };
-    let (now, asked) = (chance(gate.now.holds, words), next.chance);
-    let (waiting, best) = (chance(gate.waiting, words), chance(gate.best, words));
-    let mean = lot.moisture.mean;
-    let later = outlook.ready.map(|ready| day(found, ready.sure, words));
-    let asked_is = match gate.verdict {
-        Verdict::Hang if later.is_some() => against_asked(gate.now.holds, gate.best, next),
-        Verdict::Hang => against_asked(gate.now.holds, gate.now.holds, next),
-        _ => Arg::Id("told"),
-    };
-    let later = later.unwrap_or_default();
-    let today =
-        say!(words, "next-now", holds = &now, asked = asked, kind = asked_is, most = &best, date = &later);
-    let risks = risks(found, next, outlook, words);
-    match gate.verdict {
-        Verdict::Measure => vec![],
-        Verdict::Hang => {
-            let mut lines = vec![today];
-            lines.extend(falls_short(found, next, words));
-            lines.extend(outlook.hang.iter().flat_map(|day| hang(found, day, words)));
-            if lot.moisture.mean < found.window.best.moisture - Moisture::pct(DRIER) {
-                lines.push(say!(words, "next-hang-dry", mean = mean, settled = found.window.best.moisture));
-            }
-            lines.push(risks);
-            lines
-        }
-        Verdict::Wait => {
-            let mut lines = ready(found, next, outlook, words);
-            lines.splice(1..1, outlook.hang.iter().flat_map(|day| hang(found, day, words)));
-            lines.push(today);
-            lines.push(risks);
-            lines.extend(falls_short(found, next, words));
-            if gate.dry {
-                lines.push(say!(words, "next-too-dry", mean = mean));
-            }
-            lines
-        }
-        Verdict::Sort => {
-            let (spread, high) = (lot.spread, found.window.range.map(|range| range.high));
-            let mut lines = vec![say!(words, "next-mixed", mean = mean, spread = spread)];
-            lines.extend(high.map(|high| say!(words, "next-sort", high = high)));
-            lines.extend(outlook.promise.map(|promise| self::promise(&promise, words)));
-            lines.push(say!(words, "next-mixed-chance", holds = &now, waiting = &waiting));
-            lines
-        }
-        Verdict::SendBack => match broken(outlook) {
-            Some(promise) => {
-                let mut lines = vec![self::promise(&promise, words), today];
-                // Drier boards would come to the same.
-                lines.extend(found.window.range.is_none().then(|| changes(found, words)));
-                lines.extend(outlook.ready.map(|ready| {
-                    let date = day(found, ready.sure, words);
-                    say!(words, "next-if-kept", date = &date, stack = &stack(next, words))
-                }));
-                lines
-            }
-            None => {
-                let not = chance(1.0 - gate.best, words);
-                vec![say!(words, "next-never", not = &not, days = HORIZON, best = &best), today]
-            }
-        },
-        Verdict::ChangePlan if gate.caulk_fails => vec![changes(found, words)],
-        Verdict::ChangePlan => {
-            vec![changes(found, words), say!(words, "next-at-best", holds = &now, best = &best), risks]
-        }
-        Verdict::MeterMore => {
-            let measured = found.sampling.map_or(0, |sampling| sampling.measured);
-            let more = USUAL_READINGS.saturating_sub(measured).max(1);
-            vec![say!(words, "next-so-few", count = measured, more = more), today]
-        }
-    }
+    chance.is_some_and(|chance| !next.asks_more_than(chance))
 }
 
 /// How the boards lie, and where.
@@ -406,64 +277,6 @@ pub fn stack(next: &NextInstall, words: &Words) -> String {
     match next.opened {
         Some(date) => say!(words, "next-stack-opened", stack = &lie, date = date),
         None => lie,
-    }
-}
-
-/// What would bring a plan as far as was asked that falls a little short of it.
-fn falls_short(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Option<String> {
-    let short = next.asks_more_than(found.window.chance) && !found.easier.is_empty();
-    short.then(|| changes(found, words))
-}
-
-/// The changes that help, in a sentence.
-fn changes(found: &NextInstallFindings, words: &Words) -> String {
-    let changes: Vec<String> =
-        found.easier.iter().take(CHANGES).map(|easier| change(easier, words)).collect();
-    match changes.is_empty() {
-        true => say!(words, "next-easier-none"),
-        false => {
-            let changes = changes.iter().map(String::as_str).collect();
-            say!(words, "next-changes", changes = Arg::Names(changes))
-        }
-    }
-}
-
-/// Boards that are drier by this much than the room will make them, points, are said to be dry.
-const DRIER: f64 = 1.0;
-
-fn risks(found: &NextInstallFindings, next: &NextInstall, outlook: &Outlook, words: &Words) -> String {
-    let now = &outlook.gate.now;
-    let (opens, buckles) = (chance(now.opens, words), chance(now.buckles, words));
-    let joints = Arg::Id(next.joints.key());
-    say!(words, "next-risks", joints = joints, rule = found.rule, opens = &opens, buckles = &buckles)
-}
-
-/// What was promised, and what came.
-fn promise(promise: &Promise, words: &Words) -> String {
-    let (share, wetter) = (kind_of_share(promise.wetter), chance(promise.wetter, words));
-    let (most, broken, clearly) =
-        (promise.most, chance(promise.broken, words), chance(promise.clearly, words));
-    match promise.is_broken() {
-        true => say!(
-            words,
-            "next-promise-broken",
-            most = most,
-            share = share,
-            wetter = &wetter,
-            clearly = &clearly
-        ),
-        false => {
-            say!(
-                words,
-                "next-promise-open",
-                most = most,
-                share = share,
-                wetter = &wetter,
-                broken = &broken,
-                clearly = &clearly,
-                likely = Arg::Id(if promise.clearly > 0.5 { "yes" } else { "no" })
-            )
-        }
     }
 }
 
@@ -499,7 +312,7 @@ pub fn lot(outlook: &Outlook, next: &NextInstall, words: &Words) -> Vec<String> 
     let told = matches!(outlook.gate.verdict, Verdict::Sort)
         || (outlook.gate.verdict == Verdict::SendBack && broken(outlook).is_some());
     if !told {
-        lines.extend(outlook.promise.map(|promise| self::promise(&promise, words)));
+        lines.extend(outlook.promise.map(|told| promise(&told, words)));
     }
     lines
 }
@@ -611,8 +424,7 @@ pub fn lines(found: &NextInstallFindings, job: &Job, sealant: &str, words: &Word
         lines.extend(lot(outlook, next, words));
     }
     lines.extend(room(found, next, words));
-    lines.extend(boards(found, sealant, words));
-    lines.extend(helps(found, words));
+    lines.extend(boards(found, next, sealant, words));
     lines.extend(sampling(found, words));
     if let Some(outlook) = &found.outlook {
         if is_watched(outlook.gate.verdict) {

@@ -33,7 +33,12 @@ pub fn steps(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> 
             say!(words, "next-card-cover", stack = &stack(next, words)),
             say!(words, "next-card-photos"),
         ],
-        Verdict::ChangePlan => vec![say!(words, "next-card-change")],
+        Verdict::ChangePlan => {
+            let mut steps = vec![say!(words, "next-card-change")];
+            steps.push(say!(words, "next-card-stickers", lie = lie(next), apart = apart));
+            steps.extend(meter());
+            steps
+        }
         Verdict::Sort => {
             let mut steps = vec![say!(words, "next-card-sort"), say!(words, "next-card-piles")];
             steps.extend(meter());

@@ -215,6 +215,40 @@ fn a_plan_is_changed_by_what_somebody_would_do() {
     }
 }
 
+/// A plan that is changed as it is told to be has the chance that was told, and where the boards are dry enough for it
+/// from today on they are hung today.
+#[test]
+fn a_change_that_is_made_brings_what_was_told() {
+    let sealed = |job: &mut Job| job.next_install.as_mut().unwrap().joints = Joints::Sealed;
+    let warm = |job: &mut Job| {
+        let house = job.air.house_mut().unwrap();
+        Catalog::built_in().household.set_summer(house, gapwright::air::SummerAir::NotCooled);
+    };
+    let mut kinds = std::collections::BTreeSet::new();
+    for planned in [&(|_: &mut Job| {}) as &dyn Fn(&mut Job), &sealed, &warm] {
+        for easier in minneapolis(&EIGHT, |job| planned(job)).easier {
+            let changed = minneapolis(&EIGHT, |job| {
+                planned(job);
+                job.plan_otherwise(easier.change, &Catalog::built_in().household);
+            });
+            let told = easier.window.chance;
+            assert!((changed.window.chance - told).abs() < 0.005, "{easier:?}: {}", changed.window.chance);
+            let hang = changed.outlook.unwrap().hang.map(|hang| (hang.day, hang.chance));
+            match easier.then {
+                Then::Hung(day, chance) => {
+                    let (on, then) = hang.unwrap();
+                    assert_eq!(on, day, "{easier:?}");
+                    assert!((then - chance).abs() < 0.005, "{easier:?}: {then}");
+                }
+                Then::Never => assert_eq!(hang, None, "{easier:?}"),
+                Then::Unknown => assert!(matches!(easier.change, gapwright::ready::Change::Width(_))),
+            }
+            kinds.insert(format!("{:?}", easier.change).split('(').next().unwrap().to_owned());
+        }
+    }
+    assert!(kinds.contains("Rule") && kinds.len() >= 3, "{kinds:?}");
+}
+
 /// What no meter shows of lumber does not count, and the check says so.
 #[test]
 fn silly_readings_do_not_count() {
@@ -249,7 +283,7 @@ fn a_joint_moves_by_width_times_coefficient_times_points() {
         rule: Length::inches(0.125),
         asked: 0.95,
     };
-    let worlds = Movement { lot: vec![1.0; 100], extremes: vec![(5.0, 10.0); 100] };
+    let worlds = Movement { lot: vec![1.0; 100], extremes: vec![(5.0, 10.0); 100], seasons: (0, 0) };
     let sealant = &catalog.sealants[0];
     let edges = JointEdges { v_leg: Length::inches(0.125), tongue_below: Length::inches(0.25) };
     let form = BeadShape { v_filled: Percent::pct(100.0), ..BeadShape::default() }.form();

@@ -183,10 +183,8 @@ fn species(ui: &mut Ui, context: &mut WindowContext<'_>, of: BoardsOf, board: &B
         let combo = combo.width(200.0).height(320.0).close_behavior(closes(catalog.species.len()));
         let response = combo.show_ui(ui, |ui| {
             let present = position(&catalog.species, &board.species);
-            let all: Vec<_> = catalog.species.iter().map(|of| context.words.called(&of.name)).collect();
-            let sold_as = |place: usize| catalog.species[place].sold_as.clone();
-            let found = names(ui, context.words, (&all, &sold_as), present);
-            chosen = found.map(|at| catalog.species[at].key().to_owned());
+            let found = names(ui, context.words, &catalog.species, present);
+            chosen = found.map(|found| catalog.species[found.place].key().to_owned());
         });
         lead::take_focus(&response.response.accessible_name(label));
         if let Some(name) = chosen {

@@ -12,7 +12,7 @@ use crate::app::icon::Icon;
 use crate::app::theme::Palette;
 use crate::app::widgets::{columns, remark};
 use crate::job::fields::{self, At, Each, Field};
-use crate::measure::{Length, Moisture, Quantity, Temperature, Units, YearMeant};
+use crate::measure::{Length, Moisture, Quantity, Units, YearMeant};
 use crate::ready::{BoardReading, Kept, NextInstall, Piling, USUAL_READINGS, Verdict};
 use crate::survey::MeterSetting;
 use crate::words::{Say as _, next_install as words_of, say};
@@ -344,12 +344,12 @@ fn fresh(ui: &mut Ui, context: &mut WindowContext<'_>, next: &NextInstall) -> f3
 /// A board before any was measured: the wood at a round figure near 70 °F, the pins as deep as the card asks for.
 fn first_like(next: &NextInstall, units: Units) -> BoardReading {
     let deep = next.deep_enough();
-    let (wood, pins) = match units {
-        Units::Inches => (Temperature::fahrenheit(70.0), deep),
+    let pins = match units {
+        Units::Inches => deep,
         // As it is read aloud, and not to the micrometer.
-        Units::Millimeters => (Temperature::celsius(21.0), Length::mm((10.0 * deep.to_mm()).round() / 10.0)),
+        Units::Millimeters => Length::mm((10.0 * deep.to_mm()).round() / 10.0),
     };
-    BoardReading { wood, pins, ..BoardReading::default() }
+    BoardReading { wood: NextInstall::preset_wood(units), pins, ..BoardReading::default() }
 }
 
 /// Reads what a meter shows; nothing where nothing was typed.

@@ -9,6 +9,7 @@ mod day;
 mod gate;
 mod record;
 mod watch;
+mod ways;
 
 use eframe::egui::{Align, Label, Layout, RichText, Ui, vec2};
 
@@ -16,9 +17,10 @@ use super::room::room_in_short;
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::frame::NARROW;
-use crate::app::next_answer::LINES as BANNER;
+use crate::app::next_answer::not_shown;
 use crate::app::widgets::{heading, remark, working};
-use crate::ready::{NextInstall, Verdict};
+use crate::job::Job;
+use crate::ready::Verdict;
 use crate::words::{next_install as words_of, say};
 
 /// Room and boards; all of it where there is no room for two panes.
@@ -102,15 +104,19 @@ fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let outlook = found.outlook.as_ref();
     let tone =
         outlook.map_or(context.palette.ink, |outlook| gate::color(outlook.gate.verdict, context.palette));
-    let mut reasons = words_of::reasons(found, next, words).into_iter();
+    let mut reasons = words_of::reasons_in_short(found, next, words);
     // Of a job that is about nothing else headline and first reasons stand on top of the window.
     if context.job.surfaces.is_empty() {
-        reasons.by_ref().take(BANNER).for_each(drop);
+        reasons = not_shown(ui, reasons);
     } else {
         let headline = RichText::new(words_of::headline(found, next, words)).strong().size(16.0).color(tone);
         ui.add(Label::new(headline).wrap());
     }
-    for line in reasons.chain(words_of::room(found, next, words)).chain(words_of::helps(found, words)) {
+    for line in reasons {
+        ui.add(Label::new(line).wrap());
+    }
+    ways::ways(ui, context, (found, next));
+    for line in words_of::room(found, next, words) {
         ui.add(Label::new(line).wrap());
     }
     if let Some(outlook) = outlook.filter(|outlook| outlook.gate.verdict != Verdict::Measure) {
@@ -127,10 +133,7 @@ fn begin(ui: &mut Ui, context: &mut WindowContext<'_>) {
     ui.add(Label::new(words.text("next-begin")).wrap());
     if context.job.surfaces.is_empty() {
         if ui.button(words.text("next-begin-here")).clicked() {
-            let today = context.job.visited;
-            context.edit("next-begin-here", move |job| {
-                job.next_install.get_or_insert_with(|| NextInstall::begun_on(today));
-            });
+            context.edit("next-begin-here", Job::begin_next_install);
         }
     } else {
         if ui.button(words.text("next-begin-new")).clicked() {

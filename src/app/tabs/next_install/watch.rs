@@ -153,6 +153,8 @@ fn labels(
     let write = |at: Pos2, align: Align2, text: String, color: Color32| {
         let galley = painter.layout_no_wrap(text, theme::note(), color);
         let place = align.anchor_size(at, galley.size());
+        // What would run out at the right stands to the left of its place.
+        let place = place.translate(vec2((plot.right() - place.right()).min(0.0), 0.0));
         painter.rect_filled(place.expand2(vec2(2.0, 0.0)), 2.0, palette.raised.gamma_multiply(0.8));
         painter.galley(place.min, galley, color);
         place

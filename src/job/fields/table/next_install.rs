@@ -30,9 +30,32 @@ const NEXT_PROFILE: Figure = Figure {
     },
 };
 
+/// More than any tongue is wide.
+const WIDEST_TONGUE: Length = Length::inches(0.75);
+
+/// The width that shows. Where the width over the tongue can't be that of the same boards, it goes along.
+const NEXT_FACE: Figure = Figure {
+    low: Quantity::Length(Length::inches(0.25)),
+    high: Quantity::Length(WIDEST),
+    mending: Mending::Nearest,
+    optional: false,
+    read: |job, at| Some(Quantity::Length(access::next::read(job, at)?.boards.face_width)),
+    write: |job, at, value| {
+        let boards = access::next::write(job, at).map(|next| &mut next.boards);
+        let (Some(boards), Some(Quantity::Length(face))) = (boards, value) else { return };
+        let tongue = boards.overall_width - boards.face_width;
+        boards.face_width = face;
+        if !(face..=face + WIDEST_TONGUE).contains(&boards.overall_width) {
+            boards.overall_width = face + tongue;
+        }
+    },
+};
+
 fields! {
     /// Species of the boards to come.
     NEXT_SPECIES = "next-species", "next_install.boards.species", Job, Kind::Catalog;
+    /// What they are sold as.
+    NEXT_SOLD_AS = "next-sold-as", "next_install.sold_as", Job, Kind::Text;
     /// Their thickness.
     NEXT_THICKNESS = "next-thickness", "next_install.boards.thickness", Job,
         figure!(next, boards.thickness, Length, Length::inches(0.0625), Length::inches(6.0), Nearest);
@@ -41,7 +64,7 @@ fields! {
         figure!(next, boards.overall_width, Length, Length::ZERO, WIDEST, Nearest);
     /// Their width that shows.
     NEXT_FACE_WIDTH = "next-face-width", "next_install.boards.face_width", Job,
-        figure!(next, boards.face_width, Length, Length::inches(0.25), WIDEST, Nearest);
+        Kind::Figure(NEXT_FACE);
     /// Their edge profile.
     NEXT_PROFILE_KIND = "next-profile", "next_install.boards.profile", Job, Kind::Choice;
     /// Leg of the V, or width of the bead.
