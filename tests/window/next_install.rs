@@ -215,7 +215,7 @@ fn a_reading_that_is_typed_is_of_the_day_its_row_shows() {
     typed(&mut window, "Reading of the next board", "11", Key::Enter);
     assert_eq!(day(&window, 10), (11, today));
     // One click makes the last round the delivery's.
-    click(&mut window, "These are the delivery’s");
+    click(&mut window, "Taken at delivery");
     assert_eq!(day(&window, 10), (11, came));
 }
 

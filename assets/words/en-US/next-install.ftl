@@ -141,6 +141,7 @@ next-risk-opens =
     { $joints ->
         [sealed] Hung today, the chance that a joint opens { $rule } more than you left it is { $chance }.
        *[open] { $kind ->
+            [told] Hung today, the chance that a joint opens past { $rule } is { $chance }.
             [tight] Hung tight today, the chance that a joint opens past { $rule } is { $chance }.
            *[gap] Hung today with { $gap } at each joint, the chance that a joint opens past { $rule } is { $chance }.
         }
@@ -307,7 +308,7 @@ next-boards = Boards
 next-boards-more = More about the boards: profile, nailing, paint, how sure
 next-gate-more = More about the delivery
 next-assumed-boards = We take them as { $what }. We take { $chance } as sure enough.
-next-planned-paint = paint: { $paint }
+next-planned = { $profile }; nailed: { $nailing }; behind: { $backing }; paint: { $paint }
 next-assumed-delivery =
     { $promised ->
         [yes] The meter is set to { $setting }; at most { $most } was promised.
@@ -380,6 +381,7 @@ next-paper-species = Species
 next-paper-species-sold = { $species }, taken for what is sold as { $sold_as }
 next-paper-joints = Joints
 next-paper-planned = Planned as
+next-paper-room = Room and plan
 next-paper-air = Room when measured
 next-paper-air-value = { $temperature }, { $humidity } humidity
 next-paper-house = Heated to

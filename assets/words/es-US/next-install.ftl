@@ -141,6 +141,7 @@ next-risk-opens =
     { $joints ->
         [sealed] Si se instalan hoy, la probabilidad de que una junta se abra { $rule } más de como usted la dejó es de { $chance }.
        *[open] { $kind ->
+            [told] Si se instalan hoy, la probabilidad de que una junta se abra más de { $rule } es de { $chance }.
             [tight] Si se instalan hoy bien juntas, la probabilidad de que una junta se abra más de { $rule } es de { $chance }.
            *[gap] Si se instalan hoy con { $gap } en cada junta, la probabilidad de que una junta se abra más de { $rule } es de { $chance }.
         }
@@ -307,7 +308,7 @@ next-boards = Tablas
 next-boards-more = Más sobre las tablas: perfil, clavado, pintura, qué tan seguro
 next-gate-more = Más sobre la entrega
 next-assumed-boards = Las tomamos como { $what }. { $chance } nos basta como seguro.
-next-planned-paint = pintura: { $paint }
+next-planned = { $profile }; clavado: { $nailing }; atrás: { $backing }; pintura: { $paint }
 next-assumed-delivery =
     { $promised ->
         [yes] El medidor está puesto en { $setting }; se prometió { $most } como máximo.
@@ -380,6 +381,7 @@ next-paper-species = Especie
 next-paper-species-sold = { $species }, tomada por lo que se vende como { $sold_as }
 next-paper-joints = Juntas
 next-paper-planned = Se planean como
+next-paper-room = Cuarto y plan
 next-paper-air = El cuarto al medir
 next-paper-air-value = { $temperature }, { $humidity } de humedad
 next-paper-house = Calefacción a

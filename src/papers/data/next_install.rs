@@ -65,8 +65,8 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "facts": texts(delivery_facts(assessment, next, words)),
         "card_facts": texts(card_facts(assessment, next, words)),
         "facts_heading": say!(words, "next-paper-delivery"),
-        "room_facts": texts(room_facts(assessment, words)),
-        "room_heading": say!(words, "next-room"),
+        "room_facts": texts(room_facts(assessment, next, words)),
+        "room_heading": say!(words, "next-paper-room"),
         "readings_heading": say!(words, "next-paper-readings"),
         "stack_heading": say!(words, "next-watch"),
         "columns": columns,
@@ -125,7 +125,6 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
         (say!(words, "next-paper-species"), species),
         (say!(words, "next-paper-boards"), boards),
         (say!(words, "next-paper-joints"), next.joints.say(words)),
-        (say!(words, "next-paper-planned"), words_of::planned(next, &assessment.catalog, words)),
         (say!(words, "next-paper-wanted"), date(next.wanted)),
         (say!(words, "next-paper-meter"), next.setting.say(words)),
         (say!(words, "next-paper-stack"), words_of::stack(next, words)),
@@ -133,8 +132,8 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
     ]
 }
 
-/// The room: its place, and its air when it was measured.
-fn room_facts(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
+/// The room: its place, its air, and how the boards are planned to go up in it.
+fn room_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec<(String, String)> {
     let job = &*assessment.job;
     let figures = words.figures();
     let place = match &job.air {
@@ -163,5 +162,6 @@ fn room_facts(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
         (say!(words, "room-humidifier"), humidifier.unwrap_or_default().into_owned()),
         (say!(words, "room-summer"), summer.unwrap_or_default()),
         (say!(words, "next-paper-air"), air.unwrap_or_default()),
+        (say!(words, "next-paper-planned"), words_of::planned(next, &assessment.catalog, words)),
     ]
 }

@@ -101,18 +101,20 @@ pub fn sold_as(species: &str, sold_as: &str, words: &Words) -> String {
     say!(words, "list-sold-as", name = Arg::Name(species), sold_as = Arg::Name(sold_as))
 }
 
-/// How the boards are planned to go up, in a list.
+/// How the boards are planned to go up.
 pub fn planned(next: &NextInstall, catalog: &Catalog, words: &Words) -> String {
     let boards = &next.boards;
-    let finish = catalog.coating(boards.finish);
-    let finish = finish.map(|coating| say!(words, "next-planned-paint", paint = Arg::Called(&coating.name)));
-    let all = [
-        Some(super::Say::say(&boards.profile, words)),
-        Some(super::Say::say(&boards.fixing, words)),
-        Some(super::Say::say(&boards.behind, words)),
-        finish,
-    ];
-    words.figures().list(&all.into_iter().flatten().collect::<Vec<String>>())
+    let (profile, nailing) =
+        (super::Say::say(&boards.profile, words), super::Say::say(&boards.fixing, words));
+    let paint = catalog.coating(boards.finish).map_or("", |coating| coating.name.as_str());
+    say!(
+        words,
+        "next-planned",
+        profile = &profile,
+        nailing = &nailing,
+        backing = &super::Say::say(&boards.behind, words),
+        paint = Arg::Called(paint)
+    )
 }
 
 /// What of the boards is usually left as it is.

@@ -176,7 +176,8 @@ fn risks(found: &NextInstallFindings, next: &NextInstall, outlook: &Outlook, wor
             words,
             "next-risk-opens",
             joints = Arg::Id(next.joints.key()),
-            kind = kind_of_gap(gap),
+            // Where a day to hang them is told, its gap is.
+            kind = if outlook.hang.is_some() { Arg::Id("told") } else { kind_of_gap(gap) },
             gap = gap,
             rule = found.rule,
             chance = &chance(now.opens, words),

@@ -30,27 +30,6 @@ const NEXT_PROFILE: Figure = Figure {
     },
 };
 
-/// More than any tongue is wide.
-const WIDEST_TONGUE: Length = Length::inches(0.75);
-
-/// The width that shows. Where the width over the tongue can't be that of the same boards, it goes along.
-const NEXT_FACE: Figure = Figure {
-    low: Quantity::Length(Length::inches(0.25)),
-    high: Quantity::Length(WIDEST),
-    mending: Mending::Nearest,
-    optional: false,
-    read: |job, at| Some(Quantity::Length(access::next::read(job, at)?.boards.face_width)),
-    write: |job, at, value| {
-        let boards = access::next::write(job, at).map(|next| &mut next.boards);
-        let (Some(boards), Some(Quantity::Length(face))) = (boards, value) else { return };
-        let tongue = boards.overall_width - boards.face_width;
-        boards.face_width = face;
-        if !(face..=face + WIDEST_TONGUE).contains(&boards.overall_width) {
-            boards.overall_width = face + tongue;
-        }
-    },
-};
-
 fields! {
     /// Species of the boards to come.
     NEXT_SPECIES = "next-species", "next_install.boards.species", Job, Kind::Catalog;
@@ -64,7 +43,7 @@ fields! {
         figure!(next, boards.overall_width, Length, Length::ZERO, WIDEST, Nearest);
     /// Their width that shows.
     NEXT_FACE_WIDTH = "next-face-width", "next_install.boards.face_width", Job,
-        Kind::Figure(NEXT_FACE);
+        figure!(next, boards.face_width, Length, Length::inches(0.25), WIDEST, Nearest);
     /// Their edge profile.
     NEXT_PROFILE_KIND = "next-profile", "next_install.boards.profile", Job, Kind::Choice;
     /// Leg of the V, or width of the bead.
