@@ -128,7 +128,10 @@ pub(super) fn names<T: Named>(
     }
     let wanted = fold(&typed);
     let mut found = found(&names, entries, &wanted);
-    let shared = found.iter().filter(|found| found.sold_as.is_some()).count() > 1;
+    // Only once what was typed is one trade name, and no name of a species.
+    let first = found.first().and_then(|found| found.sold_as.as_ref());
+    let shared =
+        first.is_some() && found.len() > 1 && found.iter().all(|found| found.sold_as.as_ref() == first);
     let entered = !wanted.is_empty() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut list = |ui: &mut Ui| {
         if shared {

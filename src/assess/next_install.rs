@@ -11,7 +11,7 @@ use crate::air::{DAYS, Household, IndoorAir, SummerAir};
 use crate::belief::{RoomEvidence, RoomKnown, RoomWorlds};
 use crate::job::{Catalog, Job, live_otherwise};
 use crate::joint::LaidBead;
-use crate::measure::{Length, day_of_year};
+use crate::measure::{Length, Units, day_of_year};
 use crate::ready::{
     Aim, BoardReading, Caulking, Change, Easier, HORIZON, Joints, Known, Lived, LotReading, Movement,
     NextInstall, Outlook, PlannedBoards, Then, USUAL_READINGS, Window, aim_at, caulking, easier, good_enough,
@@ -89,6 +89,7 @@ struct Told {
     /// The bead that the plan would lay.
     bead: Option<LaidBead>,
     weekends: bool,
+    units: Units,
 }
 
 /// What was found last, with what it followed from.
@@ -110,6 +111,7 @@ pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<Next
         rooms: job.survey.rooms.clone(),
         rule: job.plan.callback.clone(),
         weekends: job.plan.weekends,
+        units: job.units,
     };
     let last = || LAST.lock().unwrap_or_else(PoisonError::into_inner);
     if let Some((known, of, found)) = &*last()
@@ -217,7 +219,8 @@ fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
         (Joints::Open, Some(hang)) => aim_at(&caulked, &moved, figures, next.gap, hang.moisture),
         (Joints::Open, None) => window(&caulked, &moved, figures, next.gap).best,
     };
-    let mut easier = easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails));
+    let mut easier =
+        easier(&boards, &moved, (next.gap, &others, bead), figures, (&own, caulk_fails), told.units);
     if !readings.is_empty() {
         easier.par_iter_mut().for_each(|one| one.then = when_changed(&delivery, one, &others));
     }
@@ -246,7 +249,7 @@ fn when_changed(delivery: &Known<'_>, easier: &Easier, others: &[Lived]) -> Then
     let changed = Known {
         boards: &boards,
         caulk_fails: false,
-        gap: delivery.gap.filter(|_| !matches!(easier.change, Change::Gap(_))),
+        gap: easier.change.gap(delivery.gap),
         window: &easier.window,
         rooms: lived.and_then(|lived| lived.rooms.as_ref()).unwrap_or(delivery.rooms),
         movement: lived.map_or(delivery.movement, |lived| &lived.movement),

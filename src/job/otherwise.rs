@@ -11,6 +11,7 @@ pub fn live_otherwise(house: &mut HouseModel, change: Change, household: &Househ
         Change::SummerAir(_) => household.set_summer(house, SummerAir::Dehumidified),
         Change::Joints(_)
         | Change::Gap(_)
+        | Change::WiderGap(_)
         | Change::Width(_)
         | Change::Finish(_)
         | Change::Fixing(_)
@@ -46,7 +47,7 @@ impl Job {
         match change {
             Change::Joints(joints) => next.joints = joints,
             // A gap that is not settled is what is worth leaving.
-            Change::Gap(_) => next.gap = None,
+            Change::Gap(_) | Change::WiderGap(_) => next.gap = change.gap(next.gap),
             Change::Width(width) => {
                 let tongue = next.boards.overall_width - next.boards.face_width;
                 next.boards.face_width = width;

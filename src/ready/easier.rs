@@ -7,7 +7,7 @@ use super::stack::StackFigures;
 use super::window::{Aim, Window, window};
 use crate::belief::{RoomWorlds, quantile};
 use crate::joint::{LaidBead, demand};
-use crate::measure::{Humidity, Length};
+use crate::measure::{Humidity, Length, Moisture, Units};
 use crate::surface::{Finish, Fixing};
 
 /// One thing done otherwise.
@@ -17,6 +17,8 @@ pub enum Change {
     Joints(Joints),
     /// The gap that is worth leaving instead of the one that was settled.
     Gap(Length),
+    /// A wider gap, for a bead that can follow.
+    WiderGap(Length),
     /// Narrower boards: the widest of the usual ones that keep the chance asked for.
     Width(Length),
     /// Another finish before the boards go up.
@@ -32,17 +34,27 @@ pub enum Change {
 }
 
 impl Change {
+    /// The gap that is settled with it, where `gap` was.
+    pub fn gap(self, gap: Option<Length>) -> Option<Length> {
+        match self {
+            Self::Gap(_) => None,
+            Self::WiderGap(wider) => Some(wider),
+            _ => gap,
+        }
+    }
+
     /// What costs nothing but a decision comes first, then what is done to the boards, then what is done to the room.
     const fn rank(self) -> u8 {
         match self {
             Self::Gap(_) => 0,
             Self::Rule(_) => 1,
-            Self::Joints(_) => 2,
-            Self::Fixing(_) => 3,
-            Self::Finish(_) => 4,
-            Self::SummerAir(_) => 5,
-            Self::Humidifier(_) => 6,
-            Self::Width(_) => 7,
+            Self::WiderGap(_) => 2,
+            Self::Joints(_) => 3,
+            Self::Fixing(_) => 4,
+            Self::Finish(_) => 5,
+            Self::SummerAir(_) => 6,
+            Self::Humidifier(_) => 7,
+            Self::Width(_) => 8,
         }
     }
 }
@@ -99,30 +111,75 @@ impl<'a> PlannedBoards<'a> {
             Change::Width(width) => Self { width, ..self },
             Change::Fixing(fixing) => Self { fixing, ..self },
             Change::Rule(rule) => Self { rule, ..self },
-            Change::Gap(_) | Change::Finish(_) | Change::Humidifier(_) | Change::SummerAir(_) => self,
+            Change::Gap(_)
+            | Change::WiderGap(_)
+            | Change::Finish(_)
+            | Change::Humidifier(_)
+            | Change::SummerAir(_) => self,
         }
     }
 }
 
-/// Boards are sold in widths an inch apart; narrower ones than this are no boards.
-const NARROWER: Length = Length::inches(1.0);
-const NARROWEST: Length = Length::inches(2.0);
+/// Steps in which boards and joints are planned otherwise, and how narrow boards and how wide joints may get.
+struct Steps {
+    /// Boards are sold in widths so far apart; in millimeters they are round figures.
+    width: Length,
+    narrowest: Length,
+    /// Joints are told in such steps, up to the widest that is still a joint.
+    rule: Length,
+    widest: Length,
+    /// Gaps that are left for the sake of the caulk.
+    gaps: [Length; 2],
+}
+
+impl Steps {
+    fn of(units: Units) -> Self {
+        match units {
+            Units::Inches => Self {
+                width: Length::inches(1.0),
+                narrowest: Length::inches(2.0),
+                rule: Length::inches(1.0 / 32.0),
+                widest: Length::inches(0.25),
+                gaps: [3.0, 4.0].map(|sixteenths| Length::inches(sixteenths / 16.0)),
+            },
+            Units::Millimeters => Self {
+                width: Length::mm(10.0),
+                narrowest: Length::mm(50.0),
+                rule: Length::mm(0.5),
+                widest: Length::mm(6.0),
+                gaps: [5.0, 6.0].map(Length::mm),
+            },
+        }
+    }
+
+    /// The next narrower width: inches are taken off what boards have, millimeters are round.
+    fn narrower(&self, width: Length, units: Units) -> Length {
+        match units {
+            Units::Inches => width - self.width,
+            Units::Millimeters => self.width * ((width.to_m() / self.width.to_m() - 1e-6).ceil() - 1.0),
+        }
+    }
+
+    /// The next wider joint.
+    fn wider(&self, rule: Length) -> Length {
+        self.rule * ((rule.to_m() / self.rule.to_m() + 1e-6).floor() + 1.0)
+    }
+}
+
 /// A change must be worth this much of chance.
 const WORTH: f64 = 0.03;
-/// Joints may be planned wider by steps of this, up to the widest that is still a joint.
-const WIDER: Length = Length::inches(1.0 / 32.0);
-const WIDEST: Length = Length::inches(0.25);
-
 /// The changes that help, each by itself: those that do, what costs least first; where none does, those that come
 /// nearest, best first. None where the boards can have the chance asked for as they are planned; with the boards' `now`
 /// goes whether caulk that is planned can't follow. `gap` is one that is settled; `others` are finishes and ways to keep
 /// the room, with how boards move there; `bead` is the plan's.
+/// Widths and gaps are round in `units`.
 pub fn easier(
     boards: &PlannedBoards<'_>,
     worlds: &Movement,
     (gap, others, bead): (Option<Length>, &[Lived], Option<&LaidBead>),
     figures: &StackFigures,
     (now, caulk_fails): (&Window, bool),
+    units: Units,
 ) -> Vec<Easier> {
     let mut found = Vec::new();
     let enough = good_enough(boards.asked);
@@ -133,7 +190,7 @@ pub fn easier(
     let reached = if caulk_fails { 0.0 } else { now.chance };
     let mut try_out = |change: Change, worlds: &Movement| {
         let boards = boards.planned(change);
-        let gap = gap.filter(|_| !matches!(change, Change::Gap(_)));
+        let gap = change.gap(gap);
         let window = window(&boards, worlds, figures, gap);
         // Nobody caulks joints that no bead can follow.
         let follows = |bead: &LaidBead| caulking(&boards, worlds, bead, figures, window.best).possible;
@@ -157,18 +214,30 @@ pub fn easier(
     for fixing in [Fixing::Middle, Fixing::Tongue].into_iter().filter(|fixing| *fixing != boards.fixing) {
         try_out(Change::Fixing(fixing), worlds);
     }
-    let mut width = boards.width - NARROWER;
-    while width >= NARROWEST && !try_out(Change::Width(width), worlds) {
-        width = width - NARROWER;
+    let steps = Steps::of(units);
+    let mut width = steps.narrower(boards.width, units);
+    while width >= steps.narrowest && !try_out(Change::Width(width), worlds) {
+        width = steps.narrower(width, units);
     }
-    let mut rule = WIDER * ((boards.rule.to_m() / WIDER.to_m() + 0.5).floor() + 1.0);
-    while rule <= WIDEST && !try_out(Change::Rule(rule), worlds) {
-        rule = rule + WIDER;
+    if caulk_fails {
+        let wider = steps.gaps.into_iter().filter(|wider| now.best.gap < *wider);
+        for wider in wider {
+            if try_out(Change::WiderGap(wider), worlds) {
+                break;
+            }
+        }
     }
-    // Of narrower boards and wider joints only the first that do.
-    let steps = |change: Change| matches!(change, Change::Width(_) | Change::Rule(_));
+    // Caulk stretches no further because the owner accepts more.
+    let widest = if caulk_fails { Length::ZERO } else { steps.widest };
+    let mut rule = steps.wider(boards.rule);
+    while rule <= widest && !try_out(Change::Rule(rule), worlds) {
+        rule = steps.wider(rule);
+    }
+    // Of narrower boards, wider joints and wider gaps only the first that do.
+    let by_steps =
+        |change: Change| matches!(change, Change::Width(_) | Change::Rule(_) | Change::WiderGap(_));
     let reaches = |easier: &Easier| easier.window.chance >= enough;
-    found.retain(|easier| !steps(easier.change) || reaches(easier));
+    found.retain(|easier| !by_steps(easier.change) || reaches(easier));
     // What does not bring the boards there is told only where nothing does.
     if found.iter().any(reaches) {
         found.retain(reaches);
@@ -182,6 +251,8 @@ pub fn easier(
 /// Whether joints can be caulked.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Caulking {
+    /// The moisture the boards are hung at.
+    pub hung_at: Moisture,
     /// The gap that is left, in which the bead is laid.
     pub gap: Length,
     /// How much a joint moves over the years, opening and closing together: half of the joints stay below.
@@ -250,6 +321,7 @@ pub fn caulking(
         (Way::Closes, closes, limits.close_hidden)
     };
     Caulking {
+        hung_at: aim.moisture,
         gap: aim.gap,
         usual: Length::mm(at(0.5, &|moves| moves[0] + moves[1])),
         way,

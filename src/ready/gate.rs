@@ -9,7 +9,7 @@ use crate::measure::{Length, Moisture};
 pub enum Verdict {
     /// Nothing was measured yet.
     Measure,
-    /// Too few were measured: the boards may well be ready.
+    /// Too few were measured, or what was doesn't fit what was measured before: the boards may well be ready.
     MeterMore,
     /// Hang the boards now.
     Hang,
@@ -43,17 +43,22 @@ impl Verdict {
 pub struct Ready {
     /// The first day with even odds.
     pub even: i64,
-    /// The first day on which the chance is good enough.
+    /// The first workday from the day on which the chance is good enough.
     pub sure: i64,
 }
 
 impl Ready {
-    /// From the chances of the days; `None` where nothing good enough is reached from `today` on.
-    pub(super) fn of(chances: &[(Length, Chances)], today: usize, enough: f64) -> Option<Self> {
+    /// From the chances of the days; `None` where nothing good enough is reached from `today` on. `workday` is the first
+    /// workday from a day on.
+    pub(super) fn of(
+        chances: &[(Length, Chances)],
+        (today, enough): (usize, f64),
+        workday: impl Fn(i64) -> i64,
+    ) -> Option<Self> {
         let first = |least: f64| (today..chances.len()).find(|&day| chances[day].1.holds >= least);
         let day = |day: usize| i64::try_from(day).unwrap_or(i64::MAX);
         let sure = first(enough)?;
-        Some(Self { even: day(first(0.5)?), sure: day(sure) })
+        Some(Self { even: day(first(0.5)?), sure: workday(day(sure)) })
     }
 }
 
@@ -150,6 +155,8 @@ pub(super) struct Case<'a> {
     pub caulk_fails: bool,
     /// How many boards were measured.
     pub measured: usize,
+    /// Whether the last readings don't fit those before.
+    pub surprised: bool,
     /// Chances by day, as the boards lie.
     pub chances: &'a [(Length, Chances)],
     /// The day spoken of.
@@ -242,6 +249,7 @@ pub(super) fn gate(case: &Case<'_>) -> Gate {
         _ if case.measured == 0 => Verdict::Measure,
         // Whatever the boards do, the joints would open.
         _ if case.caulk_fails && !broken => Verdict::ChangePlan,
+        _ if now.holds >= enough && case.surprised => Verdict::MeterMore,
         _ if now.holds >= enough => Verdict::Hang,
         // The dry ones of a mixed load need not wait for the wet ones.
         _ if mixed => Verdict::Sort,

@@ -61,9 +61,11 @@ impl Known<'_> {
         Stack { piling, ..self.stack }
     }
 
-    /// The first day from `day` on which the crew works.
+    /// The first day from `day` on which the crew works; on the day that was named it does.
     pub(super) fn workday(&self, day: i64) -> i64 {
-        let works = |day: &i64| usize::try_from(day.rem_euclid(7)).is_ok_and(|at| self.works[at]);
+        let works = |day: &i64| {
+            self.wanted == Some(*day) || usize::try_from(day.rem_euclid(7)).is_ok_and(|at| self.works[at])
+        };
         (day..day + 7).find(works).unwrap_or(day)
     }
 }

@@ -301,7 +301,7 @@ fn surprise(known: &Known<'_>, before: &Believed, last: i64) -> Option<Option<Su
 }
 
 /// Where a share that rises from 0 to 1 over all moistures reaches `at`, per cent.
-fn where_reached(at: f64, share: &impl Fn(f64) -> f64) -> f64 {
+pub(super) fn where_reached(at: f64, share: &impl Fn(f64) -> f64) -> f64 {
     let (mut low, mut high) = (-20.0, 100.0);
     for _ in 0..40 {
         let middle = f64::midpoint(low, high);

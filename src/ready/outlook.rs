@@ -74,7 +74,7 @@ impl Followed {
         let course = stacked.course(lever, today + HORIZON)?;
         let days = (0..=today + HORIZON).into_par_iter();
         let chances: Vec<(Length, Chances)> = days.map(|day| stacked.chances(&course, day)).collect();
-        let ready = Ready::of(&chances, today, enough.to_wait_for);
+        let ready = Ready::of(&chances, (today, enough.to_wait_for), |day| stacked.workday(day));
         Some(Self { course, chances, ready })
     }
 
@@ -105,6 +105,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
         enough: enough.to_hang,
         caulk_fails: known.caulk_fails,
         measured: known.readings.len(),
+        surprised: stacked.surprise.is_some(),
         chances: &as_is.chances,
         today: at,
         wanted: known.wanted.and_then(|day| usize::try_from(day).ok()),
@@ -120,7 +121,7 @@ pub fn look(known: &Known<'_>) -> Option<Outlook> {
     let shown = with.iter().find(|(lever, _)| gate.first == Some(*lever)).map_or(&as_is, |(_, with)| with);
     let hang_day = match gate.verdict {
         Verdict::Hang => Some(today),
-        Verdict::Wait => shown.ready.map(|ready| known.workday(ready.sure)),
+        Verdict::Wait => shown.ready.map(|ready| ready.sure),
         _ => None,
     };
     let hang = hang_day.map(|day| {
@@ -165,7 +166,7 @@ pub fn hung_on(known: &Known<'_>) -> Option<(i64, f64)> {
     if chance(today) >= enough.to_hang {
         return Some((today, chance(today)));
     }
-    let day = known.workday(followed.ready?.sure);
+    let day = followed.ready?.sure;
     Some((day, chance(day)))
 }
 
@@ -177,7 +178,7 @@ fn next_reading(known: &Known<'_>, ready: Option<Ready>, verdict: Verdict) -> i6
     match (verdict, ready) {
         (Verdict::Measure | Verdict::MeterMore, _) => today,
         (_, Some(ready)) => {
-            let hang = known.workday(ready.sure.max(today));
+            let hang = ready.sure.max(today);
             let next = known.workday(today + ((ready.sure - today) / 2).clamp(2, 7));
             if next + CLOSE >= hang { hang } else { next }
         }

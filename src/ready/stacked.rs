@@ -7,13 +7,24 @@ use rand_xoshiro::Xoshiro256PlusPlus;
 use super::boards::{Chances, below};
 use super::gate::{Lever, Promise, SAFELY};
 use super::known::{DryShell, HangDay, Known, LastRead, LotNow, USUAL_READINGS, WatchDay};
-use super::later::{Surprise, learned};
+use super::later::{Surprise, learned, where_reached};
 use super::lot::{Lot, deep_enough, reading_variance};
 use super::movement::Movement;
 use super::piled::Piled;
 use super::window::{TRIED, edge, least_gap};
 use crate::belief::{StackCourse, quantile};
 use crate::measure::{Estimate, Length, Moisture, Span};
+
+/// Averages of metered boards, 98 times in 100, per cent.
+fn averages_in(metered: &[(f64, f64)]) -> [f64; 2] {
+    const RARE: f64 = 0.01;
+    #[expect(clippy::cast_precision_loss, reason = "thousands of worlds")]
+    let share = |than: f64| {
+        metered.iter().map(|(mean, variance)| below((than - mean) / variance.sqrt())).sum::<f64>()
+            / metered.len().max(1) as f64
+    };
+    [RARE, 1.0 - RARE].map(|at| where_reached(at, &share))
+}
 
 /// Worlds that a day's gap is chosen over: every so many.
 const EVERY: usize = 4;
@@ -54,6 +65,11 @@ impl<'a> Stacked<'a> {
             came: came.moisture.into_iter().zip(came.spread).collect(),
             surprise: learned.surprise,
         })
+    }
+
+    /// The first workday from a day on.
+    pub(super) fn workday(&self, day: i64) -> i64 {
+        self.known.workday(day)
     }
 
     /// How boards differ after so many days.
@@ -121,6 +137,9 @@ impl<'a> Stacked<'a> {
         };
         let [low, high] =
             [TRIED.0.min(expected), TRIED.1.max(expected)].map(|to| first_edge(expected, to, &good));
+        // Averages that would be a surprise are called in: they are not hung by.
+        let expected_in = averages_in(&metered);
+        let (low, high) = (low.max(expected_in[0]).min(expected), high.min(expected_in[1]).max(expected));
         // What is told before a day is known holds on that day too: beyond it the program is asked.
         let told = self.known.window.range;
         let low = told.map_or(low, |told| low.max(told.low.to_pct()).min(expected));

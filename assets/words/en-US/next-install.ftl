@@ -2,6 +2,7 @@
 
 next-headline-measure = Meter the boards before you hang them
 next-headline-meter-more = Meter more boards before you decide
+next-headline-check-meter = Check the meter before you hang them: these readings don’t fit the earlier ones
 next-headline-hang =
     { $against ->
         [short] { $kind ->
@@ -63,12 +64,12 @@ next-window =
     }
 next-window-none =
     { $kind ->
-        [tight] These boards don’t reach { $asked } in this room at any moisture. Best is { $best }, hung tight: { $chance }.
-       *[gap] These boards don’t reach { $asked } in this room at any moisture. Best is { $best }, with { $gap } at each joint: { $chance }.
+        [tight] No moisture gets these boards to the { $asked } chance you asked for. The best is { $best } moisture, hung tight: the chance is { $chance }.
+       *[gap] No moisture gets these boards to the { $asked } chance you asked for. The best is { $best } moisture, with { $gap } at each joint: the chance is { $chance }.
     }
 next-rule =
     { $joints ->
-        [sealed] No joint may open { $rule } more than you left it in three years, and the boards must not buckle.
+        [sealed] For three years no joint may open more than { $rule } beyond the gap you left, and the boards must not buckle.
        *[open] No joint may be wider than { $rule } in three years, with the gap you leave counted in. And the boards must not buckle.
     }
 
@@ -84,9 +85,9 @@ next-caulk =
        *[no] { $open ->
             [yes] Don’t caulk these joints: leave the V open as a shadow line.
            *[no] Don’t caulk these joints.
-        } Most move about { $usual } in all from dry season to damp, but 1 in 20 { $way ->
-            [closes] closes
-           *[opens] opens
+        } Most move about { $usual } in all from dry season to damp, but hung at about { $hung } moisture, 1 in 20 would { $way ->
+            [closes] close
+           *[opens] open
         } { $moves } or more. { $kind ->
             [tight] Hung tight,
            *[gap] In a { $gap } joint,
@@ -96,7 +97,7 @@ next-paint-first = Paint tongues and edges before the boards go up. Then no bare
 
 next-easier =
     { $change ->
-        [caulk] caulk the joints
+        [caulk] caulk the joints, which may then open { $length } beyond the gap you leave
         [open] leave the joints open, as shadow lines
         [gap] leave { $length } at each joint
         [rule] accept joints up to { $length } wide
@@ -110,10 +111,10 @@ next-easier =
     }
 next-way =
     { $then ->
-        [today] { $change }: { $chance }, and you can hang them today
-        [day] { $change }: { $chance }, ready { $date }
-        [never] { $change }: { $chance }, but not with these boards within { $days } days
-       *[unknown] { $change }: { $chance }, hung at about { $moisture }
+        [today] { $change }: the chance is { $chance }, and you can hang them today
+        [day] { $change }: the chance is { $chance }, ready { $date }
+        [never] { $change }: the chance is { $chance }, but these boards aren’t ready for it in { $days } days
+       *[unknown] { $change }: the chance is { $chance }, hung at about { $moisture } moisture
     }
 next-easier-none = No single change we tried gets these boards there.
 next-changes = What would help, each by itself: { $changes }.
@@ -134,6 +135,7 @@ next-now =
         [as_good] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; we can’t tell those two apart.
         [short] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; in this room these boards reach { $most } at best.
         [near] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }: if you can wait, it’s that by { $date }.
+        [wait] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }; we’d hang them from { $from } up.
        *[told] Hung today, the chance is { $holds } that all joints hold. You asked for { $asked }.
     }
 next-surprise = These readings average { $average }. From the earlier ones we’d expect { $low } to { $high }. Check the meter’s species setting, its pins, and whether these are the same boards, then meter again.
@@ -150,9 +152,9 @@ next-risk-opens =
        *[told] { " " }They’re widest around { $month }.
     }
 next-risk-buckles =
-    The chance that the boards buckle is { $chance }.{ $season ->
+    Hung today, the chance that the boards buckle is { $chance }.{ $season ->
         [none] { "" }
-       *[told] { " " }They take up water and push on each other most around { $month }.
+       *[told] { " " }They swell and push on each other most around { $month }.
     }
 next-hang-now = Hang them within a few days.
 next-hang-then =
@@ -234,7 +236,7 @@ next-sampling =
         [one] 1 board metered. If a quarter of the load is too wet, the chance is { $missed } that it doesn’t show.
        *[other] { $count } boards metered. If a quarter of the load is too wet, the chance is { $missed } that none of the { $count } shows it.
     }
-next-sampling-plan = To agree on a load with the supplier by counting wet boards: meter { $boards }, and accept it with at most { $may_fail } wet. A good load (1 wet board in 20) is then rejected { $turned_away } of the time, and a bad one (1 in 4) is accepted { $let_in } of the time.
+next-sampling-plan = To agree on a load with the supplier by counting wet boards: meter { $boards }, and accept it with at most { $may_fail } wet. A good load (1 wet board in 20) is then turned away { $turned_away } of the time, and a bad one (1 in 4) gets in { $let_in } of the time.
 
 ## The stack
 
@@ -245,19 +247,19 @@ next-ready-sure =
         [near] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
        *[told] By { $sure } the chance that all joints stay within the limit is { $chance }. You asked for { $asked }.
     }
-next-ready-even = It’s fifty-fifty by { $even }.
-next-caulk-fails = The caulk we planned can’t follow these joints, however dry the boards are.
+next-ready-even = By { $even } the chance is 50%.
+next-caulk-fails = The caulk in the plan can’t follow these joints.
 next-wanted =
     { $can ->
         [yes] Can they go up on { $wanted }? Yes: the chance that all joints hold is { $chance }.
         [yes_first] Can they go up on { $wanted }? Yes, if you do that now: the chance that all joints hold is { $chance }.
         [close] Can they go up on { $wanted }? It’s close: the chance is { $chance }, and you asked for { $asked }. On { $date } it’s { $instead }.
-        [no] Can they go up on { $wanted }? No: the chance is { $chance }. The day for it is { $date }, at { $instead }.
+        [no] Can they go up on { $wanted }? No: the chance is { $chance }. The first good day is { $date }: { $instead }.
         [never] Can they go up on { $wanted }? No: the chance is { $chance }, and no day in the next { $days } days is good enough.
         [sort] Can they go up on { $wanted }? Not the whole load: for all of it the chance is { $chance }.
-        [caulk] Can they go up on { $wanted }? No: the caulk can’t follow these joints, whatever the day.
+        [caulk] Can they go up on { $wanted }? No: the caulk can’t follow these joints.
         [send_back] Can they go up on { $wanted }? No: these boards go back.
-        [past] { $wanted }, the day you wanted them, is past. The next day for it is { $date }, at { $instead }.
+        [past] { $wanted }, the day you wanted them, is past. The next good day is { $date }: { $instead }.
         [past_none] { $wanted }, the day you wanted them, is past.
         [too_far] Can they go up on { $wanted }? That’s too far ahead to tell.
        *[measure] Can they go up on { $wanted }? Not enough to tell yet: meter { $more ->
@@ -284,8 +286,8 @@ next-lever-ready =
     }
 next-lever-first = ready by { $date }
 next-lever-never = not within { $days } days
-next-reading = Meter again on { $date }.
-next-known = Published figures back up the pace of wrapped boards and solid piles (Wood Handbook, chapter 13). For boards on stickers in a room we found none below 20% moisture. Those days are worked out from how fast moisture moves through wood and leaves a room. The meter decides, not the calendar.
+next-reading = Meter again on { $date } and call in the readings.
+next-known = Published figures back up the pace of wrapped boards and solid piles (Wood Handbook, chapter 13). For boards on stickers in a room we found no published figures below 20% moisture. Those days are worked out from how fast moisture moves through wood and leaves a room. The meter decides, not the calendar.
 next-outdoors-unknown = The outdoor air isn’t known here, so we can’t say how boards dry in a garage. Enter the place, or move the stack into the room.
 next-incomplete = Enter the room, the boards, and 8 readings
 next-missing = Enter { $what }
@@ -382,6 +384,7 @@ next-paper-species-sold = { $species }, taken for what is sold as { $sold_as }
 next-paper-joints = Joints
 next-paper-planned = Planned as
 next-paper-room = Room and plan
+next-paper-not-cooled = no AC, no dehumidifier
 next-paper-air = Room when measured
 next-paper-air-value = { $temperature }, { $humidity } humidity
 next-paper-house = Heated to
@@ -405,7 +408,7 @@ next-card-stickers =
        *[no] Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
     }
 next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
-next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Correct each reading for the wood’s temperature by your meter’s chart.
+next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Write each reading as the meter shows it, with the wood’s temperature beside it. To compare it with a range on this card, correct it by the meter’s chart.
 next-card-type = Call in the readings before you hang a board.
 next-card-hang = Leave the gap above at every joint.
 next-card-hang-soon = Hang them within a few days. If they lie longer, meter 8 of them again.

@@ -2,6 +2,7 @@
 
 next-headline-measure = Mida las tablas antes de instalarlas
 next-headline-meter-more = Mida más tablas antes de decidir
+next-headline-check-meter = Revise el medidor antes de instalarlas: estas lecturas no cuadran con las anteriores
 next-headline-hang =
     { $against ->
         [short] { $kind ->
@@ -63,12 +64,12 @@ next-window =
     }
 next-window-none =
     { $kind ->
-        [tight] Estas tablas no llegan a { $asked } en este cuarto con ninguna humedad. Lo mejor es { $best }, bien juntas: { $chance }.
-       *[gap] Estas tablas no llegan a { $asked } en este cuarto con ninguna humedad. Lo mejor es { $best }, con { $gap } en cada junta: { $chance }.
+        [tight] Con ninguna humedad llegan estas tablas a la probabilidad de { $asked } que usted pidió. Lo mejor es { $best } de humedad, bien juntas: la probabilidad es de { $chance }.
+       *[gap] Con ninguna humedad llegan estas tablas a la probabilidad de { $asked } que usted pidió. Lo mejor es { $best } de humedad, con { $gap } en cada junta: la probabilidad es de { $chance }.
     }
 next-rule =
     { $joints ->
-        [sealed] Ninguna junta debe abrirse en tres años { $rule } más de como usted la dejó, y las tablas no deben pandearse.
+        [sealed] En tres años ninguna junta debe abrirse más de { $rule } sobre la separación que usted dejó, y las tablas no deben pandearse.
        *[open] Ninguna junta debe medir más de { $rule } en tres años, contando la separación que usted deja. Y las tablas no deben pandearse.
     }
 
@@ -84,9 +85,9 @@ next-caulk =
        *[no] { $open ->
             [yes] No selle estas juntas: deje la V abierta como línea de sombra.
            *[no] No selle estas juntas.
-        } La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, pero 1 de cada 20 se { $way ->
-            [closes] cierra
-           *[opens] abre
+        } La mayoría se mueve cerca de { $usual } en total, de la temporada seca a la húmeda, pero instaladas con cerca de { $hung } de humedad, 1 de cada 20 se { $way ->
+            [closes] cerraría
+           *[opens] abriría
         } { $moves } o más. { $kind ->
             [tight] Con las tablas bien juntas,
            *[gap] En una junta de { $gap },
@@ -96,7 +97,7 @@ next-paint-first = Pinte lengüetas y cantos antes de instalar las tablas. Así 
 
 next-easier =
     { $change ->
-        [caulk] sellar las juntas
+        [caulk] sellar las juntas, que entonces pueden abrirse { $length } más de lo que usted deja
         [open] dejar las juntas abiertas, como líneas de sombra
         [gap] dejar { $length } en cada junta
         [rule] aceptar juntas de hasta { $length } de ancho
@@ -110,10 +111,10 @@ next-easier =
     }
 next-way =
     { $then ->
-        [today] { $change }: { $chance }, y se pueden instalar hoy
-        [day] { $change }: { $chance }, listas el { $date }
-        [never] { $change }: { $chance }, pero no con estas tablas en { $days } días
-       *[unknown] { $change }: { $chance }, instaladas con cerca de { $moisture }
+        [today] { $change }: la probabilidad es de { $chance }, y se pueden instalar hoy
+        [day] { $change }: la probabilidad es de { $chance }, listas el { $date }
+        [never] { $change }: la probabilidad es de { $chance }, pero no con estas tablas en { $days } días
+       *[unknown] { $change }: la probabilidad es de { $chance }, instaladas con cerca de { $moisture } de humedad
     }
 next-easier-none = Ningún cambio de los que probamos basta por sí solo con estas tablas.
 next-changes = Lo que ayudaría, cada cosa por sí sola: { $changes }.
@@ -134,6 +135,7 @@ next-now =
         [as_good] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; no podemos distinguir una de la otra.
         [short] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; en este cuarto estas tablas llegan a lo sumo a { $most }.
         [near] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }: si puede esperar, llega a eso el { $date }.
+        [wait] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }; las instalaríamos desde { $from }.
        *[told] Si se instalan hoy, la probabilidad de que todas las juntas aguanten es de { $holds }. Usted pidió { $asked }.
     }
 next-surprise = Estas lecturas promedian { $average }. Por las anteriores esperaríamos de { $low } a { $high }. Revise la especie puesta en el medidor, sus agujas y si son las mismas tablas; luego mida otra vez.
@@ -150,9 +152,9 @@ next-risk-opens =
        *[told] { " " }Son más anchas hacia { $month }.
     }
 next-risk-buckles =
-    La probabilidad de que las tablas se pandeen es de { $chance }.{ $season ->
+    Si se instalan hoy, la probabilidad de que las tablas se pandeen es de { $chance }.{ $season ->
         [none] { "" }
-       *[told] { " " }Toman humedad y se empujan más hacia { $month }.
+       *[told] { " " }Se hinchan y se empujan más hacia { $month }.
     }
 next-hang-now = Instálelas en los próximos días.
 next-hang-then =
@@ -245,19 +247,19 @@ next-ready-sure =
         [near] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
        *[told] Para el { $sure }, la probabilidad de que todas las juntas queden dentro del límite es de { $chance }. Usted pidió { $asked }.
     }
-next-ready-even = Para el { $even } es mitad y mitad.
-next-caulk-fails = El sellador previsto no puede seguir estas juntas, por secas que estén las tablas.
+next-ready-even = Para el { $even } la probabilidad es de 50%.
+next-caulk-fails = El sellador del plan no puede seguir estas juntas.
 next-wanted =
     { $can ->
         [yes] ¿Se pueden instalar el { $wanted }? Sí: la probabilidad de que aguanten todas las juntas es de { $chance }.
         [yes_first] ¿Se pueden instalar el { $wanted }? Sí, si hace eso ahora: la probabilidad de que aguanten todas las juntas es de { $chance }.
         [close] ¿Se pueden instalar el { $wanted }? Casi: la probabilidad es de { $chance }, y usted pidió { $asked }. El { $date } es de { $instead }.
-        [no] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de { $chance }. El día para hacerlo es el { $date }, con { $instead }.
+        [no] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de { $chance }. El primer día bueno es el { $date }: { $instead }.
         [never] ¿Se pueden instalar el { $wanted }? No: la probabilidad es de { $chance }, y ningún día alcanza en los próximos { $days } días.
         [sort] ¿Se pueden instalar el { $wanted }? No toda la carga: para toda, la probabilidad es de { $chance }.
-        [caulk] ¿Se pueden instalar el { $wanted }? No: el sellador no puede seguir estas juntas, sea el día que sea.
+        [caulk] ¿Se pueden instalar el { $wanted }? No: el sellador no puede seguir estas juntas.
         [send_back] ¿Se pueden instalar el { $wanted }? No: estas tablas se devuelven.
-        [past] El { $wanted }, el día que usted quería, ya pasó. El próximo día para hacerlo es el { $date }, con { $instead }.
+        [past] El { $wanted }, el día que usted quería, ya pasó. El próximo día bueno es el { $date }: { $instead }.
         [past_none] El { $wanted }, el día que usted quería, ya pasó.
         [too_far] ¿Se pueden instalar el { $wanted }? Falta demasiado para saberlo.
        *[measure] ¿Se pueden instalar el { $wanted }? Aún no alcanza para saberlo: mida { $more ->
@@ -284,8 +286,8 @@ next-lever-ready =
     }
 next-lever-first = listas el { $date }.
 next-lever-never = no en { $days } días
-next-reading = Mida otra vez el { $date }.
-next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos ninguna por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.
+next-reading = Mida otra vez el { $date } y avise las lecturas.
+next-known = Hay cifras publicadas para el ritmo de las tablas envueltas y de las pilas sin separadores (Wood Handbook, capítulo 13). Para tablas con separadores en un cuarto no encontramos cifras publicadas por debajo de 20% de humedad. Esos días se calculan de qué tan rápido se mueve la humedad por la madera y sale del cuarto. Decide el medidor, no el calendario.
 next-outdoors-unknown = Aquí no se conoce el aire de afuera, así que no podemos decir cómo se secan las tablas en una cochera. Ponga el lugar, o lleve la pila al cuarto.
 next-incomplete = Ponga el cuarto, las tablas y 8 lecturas
 next-missing = Ponga { $what }
@@ -382,6 +384,7 @@ next-paper-species-sold = { $species }, tomada por lo que se vende como { $sold_
 next-paper-joints = Juntas
 next-paper-planned = Se planean como
 next-paper-room = Cuarto y plan
+next-paper-not-cooled = sin aire acondicionado ni deshumidificador
 next-paper-air = El cuarto al medir
 next-paper-air-value = { $temperature }, { $humidity } de humedad
 next-paper-house = Calefacción a
@@ -405,7 +408,7 @@ next-card-stickers =
        *[no] Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
     }
 next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta.
-next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Corrija cada lectura por la temperatura de la madera con la tabla de su medidor.
+next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Anote cada lectura como la muestra el medidor, con la temperatura de la madera al lado. Para compararla con un rango de esta tarjeta, corríjala con la tabla del medidor.
 next-card-type = Llame con las lecturas antes de instalar una tabla.
 next-card-hang = Deje la separación de arriba en cada junta.
 next-card-hang-soon = Instálelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.

@@ -176,7 +176,7 @@ pub struct HangReport {
 pub struct ReadyReport {
     /// The first day with even odds.
     pub even: String,
-    /// The first day with the chance asked for.
+    /// The first workday with the chance asked for.
     pub sure: String,
 }
 
@@ -247,7 +247,7 @@ impl EasierReport {
         let change = match easier.change {
             Change::Joints(Joints::Sealed) => "caulk",
             Change::Joints(Joints::Open) => "open_joints",
-            Change::Gap(_) => "gap",
+            Change::Gap(_) | Change::WiderGap(_) => "gap",
             Change::Width(_) => "width",
             Change::Finish(Finish::OilFace) => "oil_paint",
             Change::Finish(_) => "back_primed",
@@ -256,7 +256,10 @@ impl EasierReport {
             Change::SummerAir(_) => "summer_air",
             Change::Rule(_) => "wider_rule",
         };
-        let leave_mm = if let Change::Gap(gap) = easier.change { Some(mm(gap)) } else { None };
+        let leave_mm = match easier.change {
+            Change::Gap(gap) | Change::WiderGap(gap) => Some(mm(gap)),
+            _ => None,
+        };
         let face_width_mm = if let Change::Width(width) = easier.change { Some(mm(width)) } else { None };
         let rule_mm = if let Change::Rule(rule) = easier.change { Some(mm(rule)) } else { None };
         let hang_on = match easier.then {

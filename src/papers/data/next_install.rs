@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use crate::air::IndoorAir;
+use crate::air::{IndoorAir, SummerAir};
 use crate::assess::Assessment;
 use crate::named::name_of;
 use crate::ready::{NextInstall, Verdict};
@@ -52,8 +52,9 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "card": say!(words, "next-paper-card"),
         "headline": words_of::headline(found, next, words),
         "hang": verdict == Verdict::Hang,
-        "watched": !matches!(verdict, Verdict::Hang | Verdict::SendBack | Verdict::ChangePlan),
+        "watched": !matches!(verdict, Verdict::Hang | Verdict::SendBack),
         "reasons": words_of::reasons(found, next, words),
+        "card_reasons": words_of::card_reasons(found, next, words),
         "lot": measured.map_or_else(Vec::new, |outlook| words_of::lot(outlook, next, words)),
         "presets": words_of::presets(next, words),
         "room": words_of::room(found, next, words),
@@ -150,7 +151,10 @@ fn room_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec
     let heated = house.map(|house| figures.temperature(house.heat_to)).unwrap_or_default();
     let household = &assessment.catalog.household;
     let winter = house.and_then(|house| household.winter_of(house)).map(|air| air.say(words));
-    let summer = house.map(|house| household.summer_of(house).say(words));
+    let summer = house.map(|house| match household.summer_of(house) {
+        SummerAir::NotCooled => say!(words, "next-paper-not-cooled"),
+        air => air.say(words),
+    });
     let humidifier = house.map(|house| match house.humidified_to {
         Some(_) => words.text("room-humidifier-runs"),
         None => words.text("room-humidifier-none"),

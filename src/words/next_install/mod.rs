@@ -5,9 +5,9 @@ mod reasons;
 mod to_do;
 mod ways;
 
-pub use reasons::{reasons, reasons_in_short};
+pub use reasons::{card_reasons, reasons, reasons_in_short};
 pub use to_do::{appointments, steps};
-pub use ways::{told as tells_ways, way};
+pub use ways::{changes_in_short, told as tells_ways, way};
 
 use reasons::promise;
 
@@ -146,6 +146,7 @@ pub fn headline(found: &NextInstallFindings, next: &NextInstall, words: &Words) 
     let ready = outlook.hang.map(|hang| weekday(found, hang.day, words)).unwrap_or_default();
     match gate.verdict {
         Verdict::Measure => say!(words, "next-headline-measure"),
+        Verdict::MeterMore if outlook.surprise.is_some() => say!(words, "next-headline-check-meter"),
         Verdict::MeterMore => say!(words, "next-headline-meter-more"),
         Verdict::Hang => {
             let gap = outlook.hang.map_or(Length::ZERO, |hang| hang.gap);
@@ -248,6 +249,7 @@ pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, wo
             takes = caulking.takes,
             gap = caulking.gap,
             kind = kind_of_gap(caulking.gap),
+            hung = caulking.hung_at,
             sealant = Arg::Called(sealant)
         ));
     }

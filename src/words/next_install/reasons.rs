@@ -13,6 +13,14 @@ pub fn reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
     with_changes(found, next, changes(found, next, words), words)
 }
 
+/// What the crew goes by: how to hang the boards where a day is told, else why they don't hang them.
+pub fn card_reasons(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
+    match found.outlook.as_ref().and_then(|outlook| outlook.hang.as_ref()) {
+        Some(day) => hang(found, day, words),
+        None => reasons(found, next, words),
+    }
+}
+
 /// The same where what would help is listed elsewhere: told in a line.
 pub fn reasons_in_short(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {
     with_changes(found, next, changes_in_short(found, next, words), words)
@@ -70,7 +78,10 @@ fn by_wanted(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> 
         Some((instead, of)) => (day(found, instead, words), chance(of, words)),
         None => (String::new(), String::new()),
     };
-    let (measured, asked) = (found.sampling.map_or(0, |sampling| sampling.measured), next.chance);
+    // What doesn't fit is measured anew.
+    let measured =
+        found.sampling.filter(|_| outlook.surprise.is_none()).map_or(0, |sampling| sampling.measured);
+    let asked = next.chance;
     Some(say!(
         words,
         "next-wanted",
@@ -96,11 +107,21 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
     let asked_is = match gate.verdict {
         Verdict::Hang if later.is_some() => against_asked(gate.now.holds, gate.best, next),
         Verdict::Hang => against_asked(gate.now.holds, gate.now.holds, next),
+        Verdict::Wait => Arg::Id("wait"),
         _ => Arg::Id("told"),
     };
+    let from = chance(found.window.enough.to_hang, words);
     let later = later.unwrap_or_default();
-    let today =
-        say!(words, "next-now", holds = &now, asked = asked, kind = asked_is, most = &best, date = &later);
+    let today = say!(
+        words,
+        "next-now",
+        holds = &now,
+        asked = asked,
+        kind = asked_is,
+        most = &best,
+        date = &later,
+        from = &from
+    );
     let risks = risks(found, next, outlook, words);
     match gate.verdict {
         Verdict::Measure => vec![],
@@ -151,6 +172,8 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
             lines.extend(risks);
             lines
         }
+        // What doesn't fit is told first.
+        Verdict::MeterMore if outlook.surprise.is_some() => vec![today],
         Verdict::MeterMore => {
             let measured = found.sampling.map_or(0, |sampling| sampling.measured);
             let more = USUAL_READINGS.saturating_sub(measured).max(1);

@@ -46,7 +46,7 @@ pub fn told(found: &NextInstallFindings) -> bool {
 
 /// A change, the chance it brings, and when.
 pub fn way(found: &NextInstallFindings, next: &NextInstall, easier: &Easier, words: &Words) -> String {
-    let (change, chance) = (change(easier, next, words), chance(easier.chance(), words));
+    let (change, chance) = (change(found, easier, next, words), chance(easier.chance(), words));
     let (kind, date) = match easier.then {
         Then::Unknown => ("unknown", String::new()),
         Then::Hung(on, _) if on <= found.today => ("today", String::new()),
@@ -66,11 +66,11 @@ pub fn way(found: &NextInstallFindings, next: &NextInstall, easier: &Easier, wor
 }
 
 /// What is done otherwise.
-fn change(easier: &Easier, next: &NextInstall, words: &Words) -> String {
+fn change(found: &NextInstallFindings, easier: &Easier, next: &NextInstall, words: &Words) -> String {
     let (change, length, name) = match easier.change {
-        Change::Joints(Joints::Sealed) => ("caulk", Length::ZERO, String::new()),
+        Change::Joints(Joints::Sealed) => ("caulk", found.rule, String::new()),
         Change::Joints(Joints::Open) => ("open", Length::ZERO, String::new()),
-        Change::Gap(gap) => ("gap", gap, String::new()),
+        Change::Gap(gap) | Change::WiderGap(gap) => ("gap", gap, String::new()),
         Change::Width(width) => ("width", width, String::new()),
         Change::Finish(Finish::OilFace) => ("finish_oil", Length::ZERO, String::new()),
         Change::Finish(_) => ("finish", Length::ZERO, String::new()),

@@ -19,9 +19,9 @@ use crate::words::{Say as _, next_install as words_of, say};
 
 /// Widths of the columns, in points: all of them fit half of a small screen.
 const BOARD_WIDTH: f32 = 44.0;
-const READING_WIDTH: f32 = 54.0;
+const READING_WIDTH: f32 = 62.0;
 const WOOD_WIDTH: f32 = 48.0;
-const PINS_WIDTH: f32 = 64.0;
+const PINS_WIDTH: f32 = 70.0;
 const DATE_WIDTH: f32 = 106.0;
 
 /// The delivery, its stack and its readings.

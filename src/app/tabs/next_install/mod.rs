@@ -112,7 +112,9 @@ fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let headline = RichText::new(words_of::headline(found, next, words)).strong().size(16.0).color(tone);
         ui.add(Label::new(headline).wrap());
     }
-    for line in reasons {
+    // It stands below as a list.
+    let in_short = words_of::changes_in_short(found, next, words);
+    for line in reasons.into_iter().filter(|line| in_short.as_ref() != Some(line)) {
         ui.add(Label::new(line).wrap());
     }
     ways::ways(ui, context, (found, next));

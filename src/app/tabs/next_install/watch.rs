@@ -44,7 +44,7 @@ pub(super) fn watch(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if watched {
         Grid::new("levers").num_columns(2).show(ui, |ui| {
             for (name, value) in levers {
-                ui.label(name);
+                ui.label(format!("{name}:"));
                 ui.add(Label::new(value).wrap());
                 ui.end_row();
             }
