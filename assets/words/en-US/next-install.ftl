@@ -383,7 +383,6 @@ next-paper-species = Species
 next-paper-species-sold = { $species }, taken for what is sold as { $sold_as }
 next-paper-joints = Joints
 next-paper-planned = Planned as
-next-paper-room = Room and plan
 next-paper-not-cooled = no AC, no dehumidifier
 next-paper-air = Room when measured
 next-paper-air-value = { $temperature }, { $humidity } humidity

@@ -383,7 +383,6 @@ next-paper-species = Especie
 next-paper-species-sold = { $species }, tomada por lo que se vende como { $sold_as }
 next-paper-joints = Juntas
 next-paper-planned = Se planean como
-next-paper-room = Cuarto y plan
 next-paper-not-cooled = sin aire acondicionado ni deshumidificador
 next-paper-air = El cuarto al medir
 next-paper-air-value = { $temperature }, { $humidity } de humedad

@@ -66,8 +66,9 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "facts": texts(delivery_facts(assessment, next, words)),
         "card_facts": texts(card_facts(assessment, next, words)),
         "facts_heading": say!(words, "next-paper-delivery"),
-        "room_facts": texts(room_facts(assessment, next, words)),
-        "room_heading": say!(words, "next-paper-room"),
+        "room_facts": texts(room_facts(assessment, words)),
+        "room_heading": say!(words, "next-room"),
+        "planned": [say!(words, "next-paper-planned"), words_of::planned(next, &assessment.catalog, words)],
         "readings_heading": say!(words, "next-paper-readings"),
         "stack_heading": say!(words, "next-watch"),
         "columns": columns,
@@ -133,8 +134,8 @@ fn delivery_facts(assessment: &Assessment, next: &NextInstall, words: &Words) ->
     ]
 }
 
-/// The room: its place, its air, and how the boards are planned to go up in it.
-fn room_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec<(String, String)> {
+/// The room: its place, and its air when it was measured.
+fn room_facts(assessment: &Assessment, words: &Words) -> Vec<(String, String)> {
     let job = &*assessment.job;
     let figures = words.figures();
     let place = match &job.air {
@@ -166,6 +167,5 @@ fn room_facts(assessment: &Assessment, next: &NextInstall, words: &Words) -> Vec
         (say!(words, "room-humidifier"), humidifier.unwrap_or_default().into_owned()),
         (say!(words, "room-summer"), summer.unwrap_or_default()),
         (say!(words, "next-paper-air"), air.unwrap_or_default()),
-        (say!(words, "next-paper-planned"), words_of::planned(next, &assessment.catalog, words)),
     ]
 }

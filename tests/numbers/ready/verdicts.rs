@@ -1,6 +1,7 @@
 //! What must be true of every verdict, gap and day, whatever was read.
 
 use super::*;
+use jiff::civil::Weekday;
 
 /// The boathouse's delivery with these readings, everything else as it is.
 fn boathouse(readings: &[f64], change: impl FnOnce(&mut NextInstall)) -> NextInstallFindings {
@@ -100,14 +101,20 @@ fn a_verdict_has_the_cause_that_is_told() {
             Verdict::Wait => {
                 let ready = outlook.ready.unwrap();
                 let chance = |day: i64| outlook.days[usize::try_from(day).unwrap()].chance;
-                assert!(chance(ready.sure) >= to_wait_for && chance(ready.sure - 1) < to_wait_for, "{name}");
+                // The first such day, or the Monday after it.
+                let first = (found.today..).find(|day| chance(*day) >= to_wait_for).unwrap();
+                assert!((first..first + 3).contains(&ready.sure), "{name}: {first} {ready:?}");
+                let weekday = found.date(ready.sure).weekday();
+                assert!(!matches!(weekday, Weekday::Saturday | Weekday::Sunday), "{name}: {weekday:?}");
                 assert!(chance(ready.even) >= 0.5 && ready.even <= ready.sure, "{name}");
                 assert!(gate.now.holds < asked, "{name}");
             }
             Verdict::SendBack => assert!(broken || gate.best < 0.5, "{name}"),
             Verdict::Sort => assert!(lot.spread.to_pct() > 2.0, "{name}"),
             Verdict::ChangePlan => assert!(gate.best < asked || gate.waiting >= 0.5, "{name}"),
-            Verdict::MeterMore => assert!(found.sampling.unwrap().measured < 4, "{name}"),
+            Verdict::MeterMore => {
+                assert!(found.sampling.unwrap().measured < 4 || outlook.surprise.is_some(), "{name}");
+            }
             Verdict::Measure => panic!("{name} was measured"),
         }
         // What can be is never told to be less than what will be.
@@ -116,7 +123,9 @@ fn a_verdict_has_the_cause_that_is_told() {
         if let Some(hang) = outlook.hang {
             assert!(hang.range.low <= hang.moisture && hang.moisture <= hang.range.high, "{name}: {hang:?}");
             let day = outlook.days[usize::try_from(hang.day).unwrap()];
-            assert!(hang.chance >= asked && hang.gap == day.gap, "{name}: {hang:?} {day:?}");
+            assert!(hang.chance >= asked, "{name}: {hang:?} {day:?}");
+            // Known as well as that day's readings will tell, it is about what is best over all they may be.
+            assert!((hang.gap - day.gap).to_mm().abs() < 0.25, "{name}: {hang:?} {day:?}");
             // The meter alone is half a per cent off as often as not: a narrower range would be no rule to work by.
             assert!((hang.range.high - hang.range.low).to_pct() > 1.0, "{name}: {:?}", hang.range);
             assert!(
