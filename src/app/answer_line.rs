@@ -94,12 +94,22 @@ fn how_sure(ui: &mut Ui, context: &mut WindowContext<'_>, verdict: &Verdict) {
     let word = words::verdict::confidence(verdict, context.words);
     at_the_right(ui, |ui| {
         others_that_help(ui, context, verdict);
+        let width = |text: &str| text_width(ui, text, &TextStyle::Body) + ui.spacing().item_spacing.x;
+        // The word of confidence is read whole; what would help stands there as far as there is room for it.
+        let room = ui.available_width() - width(&word);
         if let Some(most) = verdict.helps_most {
-            entry_link(ui, context, most);
-            ui.add(soft(context, &context.words.text("verdict-helps-most")));
+            let before = context.words.text("verdict-helps-most");
+            let link = width(&words::answer::missing(context.assessment, most, context.words));
+            let whole = link + width(&before);
+            if link < room {
+                entry_link(ui, context, most);
+            }
+            if whole < room {
+                ui.add(soft(context, &before));
+            }
         }
         from_the_left(ui, |ui| {
-            ui.label(RichText::new(word).strong()).on_hover_text(&reason);
+            ui.add(Label::new(RichText::new(word).strong()).truncate()).on_hover_text(&reason);
             ui.add(soft(context, &reason)).on_hover_text(&reason);
         });
     });
