@@ -143,6 +143,10 @@ impl<'a> WindowContext<'a> {
     /// The section that the year chart is of: the selected joint's, else the section of the
     /// surface shown that was measured most.
     pub fn shown_section(&self) -> Option<&'a SectionState> {
+        // The homeowner sees what the letter speaks of.
+        if self.view.presentation.page.is_some() {
+            return self.assessment.typical_section();
+        }
         if let Some((_, state)) = self.selected() {
             return self.assessment.sections.get(state.section?);
         }
@@ -150,9 +154,10 @@ impl<'a> WindowContext<'a> {
         here.max_by_key(|s| (s.gaps.measured, std::cmp::Reverse(s.section)))
     }
 
-    /// The selected joint's index in its surface's layout, and its state.
+    /// The selected joint's index in its surface's layout, and its state; none before the homeowner.
     pub fn selected(&self) -> Option<(usize, &'a JointState)> {
-        let selected = self.view.selection.joint.as_ref()?;
+        let at_work = self.view.presentation.page.is_none();
+        let selected = self.view.selection.joint.as_ref().filter(|_| at_work)?;
         let laid = self.assessment.layouts.get(selected.surface)?;
         let index = laid.joints.iter().position(|joint| joint.label == selected.joint)?;
         Some((index, self.assessment.joint(selected.surface, index)?))

@@ -52,6 +52,17 @@ fn sought_id() -> Id {
     Id::unique("an entry is to take the keyboard")
 }
 
+/// An entry that is drawn next and is to take the keyboard.
+#[derive(Debug, Clone, Copy, Default)]
+struct Reached {
+    /// Whether it was led to from afar, and is to stand in the middle then.
+    far: bool,
+}
+
+fn expected_id() -> Id {
+    Id::unique("a new entry is to take the keyboard")
+}
+
 fn reached_id() -> Id {
     Id::unique("the entry that is to take the keyboard is drawn next")
 }
@@ -81,7 +92,7 @@ pub(super) fn is_sought(ctx: &Context) -> bool {
 /// Whether an entry is still to take the keyboard, be it drawn next or nobody knows where.
 pub(super) fn is_pending(ctx: &Context) -> bool {
     ctx.data(|data| {
-        data.get_temp::<Sought>(sought_id()).is_some() || data.get_temp::<()>(reached_id()).is_some()
+        data.get_temp::<Sought>(sought_id()).is_some() || data.get_temp::<Reached>(reached_id()).is_some()
     })
 }
 
@@ -93,12 +104,16 @@ pub(super) fn reach(
     item: Option<&Item>,
     here: impl Fn(&Place) -> bool,
 ) -> bool {
+    if is_expected(ctx, field, &here) {
+        next_takes_focus(ctx);
+        return true;
+    }
     let sought: Option<Sought> = ctx.data(|data| data.get_temp(sought_id()));
     let reached = sought.is_some_and(|sought| sought.destination.is(field, item, here));
     if reached {
         ctx.data_mut(|data| {
             data.remove::<Sought>(sought_id());
-            data.insert_temp(reached_id(), ());
+            data.insert_temp(reached_id(), Reached { far: true });
         });
     }
     reached
@@ -106,19 +121,35 @@ pub(super) fn reach(
 
 /// Gives the keyboard to the entry that is drawn next.
 pub(super) fn next_takes_focus(ctx: &Context) {
-    ctx.data_mut(|data| data.insert_temp(reached_id(), ()));
+    ctx.data_mut(|data| data.insert_temp(reached_id(), Reached { far: false }));
+}
+
+/// Has the entry of this field and place take the keyboard once it is drawn where it stands: nothing is opened to find
+/// it, and a pane scrolls no farther than it has to.
+pub(super) fn expect(ctx: &Context, field: &'static Field, at: At) {
+    ctx.data_mut(|data| data.insert_temp(expected_id(), (field.id, at)));
+}
+
+/// Whether this is the entry that is expected; it is expected no longer then.
+fn is_expected(ctx: &Context, field: &'static Field, here: impl Fn(&Place) -> bool) -> bool {
+    let expected: Option<(&'static str, At)> = ctx.data(|data| data.get_temp(expected_id()));
+    let found = expected.is_some_and(|(id, at)| id == field.id && here(&Place::Field(field, at)));
+    if found {
+        ctx.data_mut(|data| data.remove::<(&'static str, At)>(expected_id()));
+    }
+    found
 }
 
 /// Gives the keyboard to this widget if it is drawn for the entry that is sought.
 pub(super) fn take_focus(widget: &Response) {
     hold::note(widget);
-    if widget.ctx.data_mut(|data| data.remove_temp::<()>(reached_id())).is_some() {
+    if let Some(Reached { far }) = widget.ctx.data_mut(|data| data.remove_temp(reached_id())) {
         widget.request_focus();
-        widget.scroll_to_me(Some(Align::Center));
+        widget.scroll_to_me(far.then_some(Align::Center));
     }
 }
 
 /// Says that nothing that can take the keyboard was drawn for the entry.
 pub(super) fn pass_by(ctx: &Context) {
-    ctx.data_mut(|data| data.remove::<()>(reached_id()));
+    ctx.data_mut(|data| data.remove::<Reached>(reached_id()));
 }

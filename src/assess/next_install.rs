@@ -50,7 +50,7 @@ pub struct NextInstallFindings {
     pub first: Date,
     /// Days from it to the day that is spoken of.
     pub today: i64,
-    /// Days from it to the day the stack comes out of its wrapper, if it was in one.
+    /// Days from it to the day the stack is put on stickers, if that is named.
     pub opened: Option<i64>,
     /// The rule that no joint may open beyond.
     pub rule: Length,

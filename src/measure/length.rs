@@ -51,10 +51,11 @@ impl Length {
     }
 
     /// Shows a part size or a gap: inches to the nearest 64th with the fraction reduced, feet from
-    /// 3 ft up; or millimeters to the tenth.
+    /// 3 ft up; or millimeters to the tenth. What is no room any more, from 100 m up, is in meters.
     pub fn show(self, units: Units) -> String {
         match units {
             Units::Inches => self.show_inches(),
+            Units::Millimeters if self.to_m().abs() >= 100.0 => format!("{} m", show_number(self.to_m(), 1)),
             Units::Millimeters => format!("{} mm", show_number(self.to_mm(), 1)),
         }
     }

@@ -75,8 +75,8 @@ pub struct NextInstall {
     pub setting: MeterSetting,
     /// How they lie.
     pub stack: Stack,
-    /// The day they came out of their wrapper, or are to: wrapped before it, and as `stack` says from it on, on stickers
-    /// where that is still the wrapper. Not given where they never were wrapped here, or still are.
+    /// The day they were put on stickers, or are to be: before it they lie as `stack` says, or in their wrapper where that
+    /// is on stickers. Not given where they lay so from the start, or still don't.
     #[schemars(with = "Option<DateText>")]
     pub opened: Option<Date>,
     /// Readings, those of later days too.

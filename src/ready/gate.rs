@@ -213,6 +213,14 @@ impl Enough {
         let to_wait_for = (best - 0.25 * SHORT).clamp(asked - SHORT, asked);
         Self { to_wait_for, to_hang: to_wait_for - LEEWAY }
     }
+
+    /// What a stack is waited for that gets to `most`. Where its chance stays nearly level for weeks, a point more is not
+    /// worth them; but half of the leeway stays for what the day's readings may say.
+    pub(super) fn for_stack(self, most: f64) -> f64 {
+        /// So much more chance is not waited for.
+        const LEVEL: f64 = 0.015;
+        self.to_wait_for.min(most - LEVEL).max(self.to_hang + 0.5 * LEEWAY)
+    }
 }
 
 /// Fewer boards than this say too little to wait for.

@@ -19,7 +19,8 @@ pub struct Known<'a> {
     pub thickness: Length,
     /// How they lie.
     pub stack: Stack,
-    /// Days from the delivery to the day they come out of their wrapper: wrapped before it, as `stack` says from it on.
+    /// Days from the delivery to the day they are put on stickers: before it they lie as `stack` says, or wrapped where
+    /// that is on stickers.
     pub opened: Option<i64>,
     /// What was read, in any order; days from the delivery.
     pub readings: &'a [LotReading],
@@ -54,9 +55,9 @@ impl Known<'_> {
     pub(super) fn stack_on(&self, day: i64) -> Stack {
         let Some(opened) = self.opened else { return self.stack };
         let piling = match self.stack.piling {
-            _ if day < opened => Piling::Wrapped,
-            Piling::Wrapped => Piling::Stickered,
-            piling => piling,
+            _ if day >= opened => Piling::Stickered,
+            Piling::Solid => Piling::Solid,
+            Piling::Wrapped | Piling::Stickered => Piling::Wrapped,
         };
         Stack { piling, ..self.stack }
     }

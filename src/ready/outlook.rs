@@ -74,7 +74,8 @@ impl Followed {
         let course = stacked.course(lever, today + HORIZON)?;
         let days = (0..=today + HORIZON).into_par_iter();
         let chances: Vec<(Length, Chances)> = days.map(|day| stacked.chances(&course, day)).collect();
-        let ready = Ready::of(&chances, (today, enough.to_wait_for), |day| stacked.workday(day));
+        let most = chances[today..].iter().map(|(_, chance)| chance.holds).fold(0.0, f64::max);
+        let ready = Ready::of(&chances, (today, enough.for_stack(most)), |day| stacked.workday(day));
         Some(Self { course, chances, ready })
     }
 

@@ -25,7 +25,7 @@ fn eight_readings_typed_one_after_the_other_give_a_verdict() {
     enter(&mut window, "Town, ZIP code, or coordinates", "Minneapolis, MN");
     // Of boards that nobody has named nothing is said.
     assert!(window.state().assessment().next_install.is_none());
-    let asked = "Enter the boards’ species and face width and 8 readings";
+    let asked = "Enter the boards’ species and 8 readings";
     assert!(window.query_all_by_label(asked).next().is_some());
     choose(&mut window, "Species", "Pine, eastern white");
     enter(&mut window, "Face width", "3-1/8");
@@ -168,7 +168,7 @@ fn entries_stay_where_they_are() {
     click(&mut window, "Next install");
     click(&mut window, "Plan an install");
     let places = |window: &Window| {
-        ["Face width", "Hang by", "Unwrapped on", "Delivered"]
+        ["Face width", "Hang by", "On stickers since", "Delivered"]
             .map(|field| window.get_by_role_and_label(Role::TextInput, field).rect().left_top())
     };
     let before = places(&window);

@@ -64,8 +64,8 @@ next-window =
     }
 next-window-none =
     { $kind ->
-        [tight] No moisture gets these boards to the { $asked } chance you asked for. The best is { $best } moisture, hung tight: the chance is { $chance }.
-       *[gap] No moisture gets these boards to the { $asked } chance you asked for. The best is { $best } moisture, with { $gap } at each joint: the chance is { $chance }.
+        [tight] No moisture gets these boards to a { $asked } chance. The best is { $best } moisture, hung tight: the chance is { $chance }.
+       *[gap] No moisture gets these boards to a { $asked } chance. The best is { $best } moisture, with { $gap } at each joint: the chance is { $chance }.
     }
 next-rule =
     { $joints ->
@@ -293,7 +293,7 @@ next-incomplete = Enter the room, the boards, and 8 readings
 next-missing = Enter { $what }
 next-missing-part =
     { $part ->
-        [boards] the boards’ species and face width
+        [boards] the boards’ species
         [room] the room’s town
        *[readings] { $count ->
             [one] 1 reading
@@ -309,7 +309,7 @@ next-room-more = More about the room: elevation, readings, files
 next-boards = Boards
 next-boards-more = More about the boards: profile, nailing, paint, how sure
 next-gate-more = More about the delivery
-next-assumed-boards = We take them as { $what }. We take { $chance } as sure enough.
+next-assumed-boards = We assume { $what }. A chance of { $chance } counts as sure enough.
 next-planned = { $profile }; nailed: { $nailing }; behind: { $backing }; paint: { $paint }
 next-assumed-delivery =
     { $promised ->
@@ -391,7 +391,11 @@ next-paper-wanted = Wanted by
 next-paper-meter = Meter set to
 next-paper-stack = Stack
 next-stack = { $piling }, in { $kept }
-next-stack-opened = { $stack }, wrapped until { $date }
+next-stack-opened =
+    { $before ->
+        [solid] { $stack }, board on board until { $date }
+       *[wrapped] { $stack }, wrapped until { $date }
+    }
 next-paper-measured-by = Measured by
 next-paper-reading = Reading
 next-paper-presets = The wood temperature was left at its preset, { $wood }.
@@ -404,7 +408,7 @@ next-paper-sign-received = Received by
 next-card-stickers =
     { $lie ->
         [yes] Keep the boards on stickers in the room: stickers every { $apart }, lined up one above the other.
-       *[no] Put the boards on stickers in the room as soon as they come: stickers every { $apart }, lined up one above the other.
+       *[no] Put the boards on stickers in the room right away: stickers every { $apart }, lined up one above the other.
     }
 next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
 next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Write each reading as the meter shows it, with the wood’s temperature beside it. To compare it with a range on this card, correct it by the meter’s chart.

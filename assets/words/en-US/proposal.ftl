@@ -37,7 +37,7 @@ proposal-no-warranty = This proposal gives no written warranty. State law may st
 proposal-against-not-warranted = We advise against this repair, so we can’t warrant that the joints stay closed.
 proposal-hairlines = Gaps and cracks in the paint narrower than { $seen }
 proposal-not-warranted = { $what ->
-    [water] Damage from leaks, floods, or wet boards
+    [water] Damage from leaks, floods, or boards that get wet after the work
     [house] Movement of the framing or the house
    *[others] Joints and surfaces not named above, and work others do on ours
 }

@@ -64,8 +64,8 @@ next-window =
     }
 next-window-none =
     { $kind ->
-        [tight] Con ninguna humedad llegan estas tablas a la probabilidad de { $asked } que usted pidió. Lo mejor es { $best } de humedad, bien juntas: la probabilidad es de { $chance }.
-       *[gap] Con ninguna humedad llegan estas tablas a la probabilidad de { $asked } que usted pidió. Lo mejor es { $best } de humedad, con { $gap } en cada junta: la probabilidad es de { $chance }.
+        [tight] Con ninguna humedad llegan estas tablas a una probabilidad de { $asked }. Lo mejor es { $best } de humedad, bien juntas: la probabilidad es de { $chance }.
+       *[gap] Con ninguna humedad llegan estas tablas a una probabilidad de { $asked }. Lo mejor es { $best } de humedad, con { $gap } en cada junta: la probabilidad es de { $chance }.
     }
 next-rule =
     { $joints ->
@@ -293,7 +293,7 @@ next-incomplete = Ponga el cuarto, las tablas y 8 lecturas
 next-missing = Ponga { $what }
 next-missing-part =
     { $part ->
-        [boards] la especie y el ancho de cara de las tablas
+        [boards] la especie de las tablas
         [room] el pueblo o la ciudad
        *[readings] { $count ->
             [one] 1 lectura
@@ -309,7 +309,7 @@ next-room-more = Más sobre el cuarto: altura, lecturas, archivos
 next-boards = Tablas
 next-boards-more = Más sobre las tablas: perfil, clavado, pintura, qué tan seguro
 next-gate-more = Más sobre la entrega
-next-assumed-boards = Las tomamos como { $what }. { $chance } nos basta como seguro.
+next-assumed-boards = Suponemos { $what }. Una probabilidad de { $chance } nos basta.
 next-planned = { $profile }; clavado: { $nailing }; atrás: { $backing }; pintura: { $paint }
 next-assumed-delivery =
     { $promised ->
@@ -391,7 +391,11 @@ next-paper-wanted = Para el
 next-paper-meter = Medidor puesto en
 next-paper-stack = Pila
 next-stack = { $piling }, en { $kept }
-next-stack-opened = { $stack }, envueltas hasta el { $date }
+next-stack-opened =
+    { $before ->
+        [solid] { $stack }, tabla sobre tabla hasta el { $date }
+       *[wrapped] { $stack }, envueltas hasta el { $date }
+    }
 next-paper-measured-by = Midió
 next-paper-reading = Lectura
 next-paper-presets = La temperatura de la madera quedó en su valor inicial, { $wood }.

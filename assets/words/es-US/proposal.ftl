@@ -32,7 +32,7 @@ proposal-no-warranty = Esta propuesta no da garantía por escrito. La ley estata
 proposal-against-not-warranted = No recomendamos esta reparación, así que no podemos garantizar que las juntas sigan cerradas.
 proposal-hairlines = Aberturas y grietas en la pintura de menos de { $seen }
 proposal-not-warranted = { $what ->
-    [water] Daños por filtraciones, inundaciones o tablas mojadas
+    [water] Daños por filtraciones, inundaciones o tablas que se mojen después del trabajo
     [air] Aberturas que salen mientras el cuarto se mantiene a menos de 35% o a más de 55% de humedad, más o menos
     [house] Movimiento de la estructura o de la casa
    *[others] Juntas y superficies que no se nombran arriba, y trabajo que otros hagan sobre el nuestro

@@ -6,7 +6,7 @@ use crate::app::command::Command;
 use crate::app::context::WindowContext;
 use crate::app::entry::text_entry;
 use crate::app::icon::Icon;
-use crate::app::lead::{self, Destination};
+use crate::app::lead;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
 use crate::job::fields::{self, At, Each};
@@ -145,9 +145,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
             let (surface, section) = place.unwrap_or_default();
             job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });
         });
-        let at = Some(At::index(job.survey.moistures.len()));
-        let reading = Destination { field: &fields::METER_READING, at, item: None };
-        context.push(Command::GoToField(reading));
+        lead::expect(ui.ctx(), &fields::METER_READING, At::index(job.survey.moistures.len()));
     }
 }
 

@@ -72,7 +72,7 @@ pub struct EasierReport {
 pub struct DeliveryReport {
     /// The day it came.
     pub delivered: String,
-    /// The day the stack came out of its wrapper, or is to; null where it never was in one here, or still is.
+    /// The day the stack was put on stickers, or is to be; null where it lay so from the start, or still does not.
     pub opened: Option<String>,
     /// The day spoken of: that of the last reading.
     pub today: String,

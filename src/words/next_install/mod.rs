@@ -271,15 +271,12 @@ fn holds_open(found: &NextInstallFindings, next: &NextInstall) -> bool {
 
 /// How the boards lie, and where.
 pub fn stack(next: &NextInstall, words: &Words) -> String {
-    // Out of the wrapper they go on stickers.
-    let piling = match (next.stack.piling, next.opened) {
-        (Piling::Wrapped, Some(_)) => Piling::Stickered,
-        (piling, _) => piling,
-    };
+    let piling = if next.opened.is_some() { Piling::Stickered } else { next.stack.piling };
     let (piling, kept) = (super::Say::say(&piling, words), super::Say::say(&next.stack.kept, words));
     let lie = say!(words, "next-stack", piling = &piling, kept = &kept);
+    let before = Arg::Id(if next.stack.piling == Piling::Solid { "solid" } else { "wrapped" });
     match next.opened {
-        Some(date) => say!(words, "next-stack-opened", stack = &lie, date = date),
+        Some(date) => say!(words, "next-stack-opened", stack = &lie, date = date, before = before),
         None => lie,
     }
 }

@@ -110,7 +110,9 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
         Verdict::Wait => Arg::Id("wait"),
         _ => Arg::Id("told"),
     };
-    let from = chance(found.window.enough.to_hang, words);
+    // Told so that it is more than what is not enough.
+    let hung_from = (100.0 * found.window.enough.to_hang).ceil().max((100.0 * gate.now.holds).round() + 1.0);
+    let from = words.figures().percent(hung_from, 0);
     let later = later.unwrap_or_default();
     let today = say!(
         words,

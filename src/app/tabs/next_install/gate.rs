@@ -211,6 +211,9 @@ fn row(
         edit(context, "field-stack-date", index, move |reading| reading.date = date);
     }
     if Icon::Remove.button(ui, &say!(words, "next-reading-remove", number = number), true).clicked() {
+        // The next reading is of the day it was of before.
+        let day = fresh_day(ui, next, visited);
+        set_fresh_day(ui, next.readings.len() - 1, day);
         context.edit("next-undo-remove", move |job| {
             if let Some(next) = job.next_install.as_mut().filter(|next| index < next.readings.len()) {
                 next.readings.remove(index);
