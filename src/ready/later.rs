@@ -296,8 +296,11 @@ fn surprise(known: &Known<'_>, before: &Believed, last: i64) -> Option<Option<Su
         low: Moisture::pct(where_reached(RARE, &lower)),
         high: Moisture::pct(where_reached(1.0 - RARE, &lower)),
     };
+    /// What is told in tenths of a point must show that it is outside.
+    const CLEARLY: Moisture = Moisture::pct(0.1);
     let average = Moisture::pct(average);
-    Some((!(expected.low..=expected.high).contains(&average)).then_some(Surprise { average, expected }))
+    let fits = (expected.low - CLEARLY..=expected.high + CLEARLY).contains(&average);
+    Some((!fits).then_some(Surprise { average, expected }))
 }
 
 /// Where a share that rises from 0 to 1 over all moistures reaches `at`, per cent.

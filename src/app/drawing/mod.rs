@@ -7,7 +7,7 @@ use eframe::egui::{
     Stroke, Ui, Vec2, WidgetInfo, vec2,
 };
 use geo::{
-    BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
+    Area as _, BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
     MultiPolygon, TriangulateEarcut as _,
 };
 
@@ -261,9 +261,10 @@ fn paint_names(
         let corner = Coord { x: bounds.min().x, y: bounds.max().y };
         let offset = vec2(7.0, 6.0);
         let inset = Coord { x: corner.x + 0.05 * bounds.width(), y: corner.y - 0.05 * bounds.height() };
-        // In the corner where there is wood, else somewhere that there is.
+        // In the corner where there is wood; amid a section that is no rectangle: triangles share their corners.
+        let rectangle = part.clear.unsigned_area() > 0.8 * bounds.width() * bounds.height();
         let place = match part.clear.interior_point() {
-            Some(inside) if !part.clear.intersects(&inset) => inside.0,
+            Some(inside) if !rectangle || !part.clear.intersects(&inset) => inside.0,
             _ => corner,
         };
         let corner = sheet.at(place) + offset;

@@ -138,9 +138,14 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         .collect();
     let add = ui.add_enabled(!sections.is_empty(), Button::new(words.text("meter-add")));
     if add.clicked() {
+        // Where the joint is that is looked at; else the first section in sight.
+        let section = context.shown_section().and_then(|state| {
+            let surface = job.surfaces.get(state.surface)?;
+            Some((surface.name.clone(), surface.sections.get(state.section)?.name.clone()))
+        });
         let shown = job.surfaces.get(context.view.surface).map(|surface| surface.name.clone());
-        let on_shown = sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref());
-        let place = on_shown.or(sections.first()).cloned();
+        let on_shown = || sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref());
+        let place = section.or_else(|| on_shown().or(sections.first()).cloned());
         context.edit("meter-add", move |job| {
             let (surface, section) = place.unwrap_or_default();
             job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });

@@ -103,10 +103,14 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
     let (now, asked) = (chance(gate.now.holds, words), next.chance);
     let (waiting, best) = (chance(gate.waiting, words), chance(gate.best, words));
     let mean = lot.moisture.mean;
-    let later = outlook.ready.map(|ready| day(found, ready.sure, words));
+    // For a few points of chance nobody waits longer.
+    let soon = outlook.ready.filter(|ready| ready.sure <= found.today + SOON);
+    let later = soon.map(|ready| day(found, ready.sure, words));
     let asked_is = match gate.verdict {
         Verdict::Hang if later.is_some() => against_asked(gate.now.holds, gate.best, next),
-        Verdict::Hang => against_asked(gate.now.holds, gate.now.holds, next),
+        Verdict::Hang if !next.asks_more_than(gate.now.holds) => {
+            against_asked(gate.now.holds, gate.now.holds, next)
+        }
         Verdict::Wait => Arg::Id("wait"),
         _ => Arg::Id("told"),
     };
@@ -183,6 +187,9 @@ fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Ve
         }
     }
 }
+
+/// So many days boards that may be hung today are told to get better in.
+const SOON: i64 = 30;
 
 /// Boards that are drier by this much than the room will make them, points, are said to be dry.
 const DRIER: f64 = 1.0;
