@@ -20,7 +20,6 @@ use crate::ready::{
 use crate::repair::CallbackRule;
 use crate::surface::Finish;
 use crate::survey::{MeterSetting, SamplingPlan, SamplingRisks, accepts, sampling_plan};
-use crate::wood::correct_pin_meter;
 
 /// Years that joints must hold.
 const YEARS: usize = 3;
@@ -299,9 +298,8 @@ fn days_read(next: &NextInstall, visited: Date) -> impl Iterator<Item = (&BoardR
 /// The readings that were typed, put right for the wood's temperature, in the order of their days.
 fn readings(next: &NextInstall, visited: Date, first: Date) -> Vec<LotReading> {
     let one = |(reading, date): (&BoardReading, Date)| {
-        let (moisture, _) = correct_pin_meter(reading.reading?, reading.wood);
         let day = i64::from((date - first).get_days());
-        Some(LotReading { day, pct: moisture.to_pct(), pins: reading.pins })
+        Some(LotReading { day, pct: reading.corrected()?.to_pct(), pins: reading.pins })
     };
     let mut readings: Vec<LotReading> = days_read(next, visited).filter_map(one).collect();
     readings.sort_by_key(|reading| reading.day);

@@ -11,6 +11,7 @@ use super::stack::Stack;
 use crate::measure::{DateText, Length, Moisture, Percent, Temperature, Units};
 use crate::surface::BoardSpec;
 use crate::survey::MeterSetting;
+use crate::wood::correct_pin_meter;
 
 /// Days from the delivery on which readings of it are taken: the longest watch.
 const WATCHED: i64 = 240;
@@ -30,6 +31,13 @@ pub struct BoardReading {
     /// When; the day of the delivery where it is not given.
     #[schemars(with = "Option<DateText>")]
     pub date: Option<Date>,
+}
+
+impl BoardReading {
+    /// What the meter said, corrected for the wood's temperature; `None` while it has not been typed.
+    pub fn corrected(&self) -> Option<Moisture> {
+        self.reading.map(|read| correct_pin_meter(read, self.wood).0)
+    }
 }
 
 impl Default for BoardReading {

@@ -34,6 +34,8 @@ impl Can {
 /// The answer to the day that boards are wanted.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Wanted {
+    /// The day, from the delivery.
+    pub on: i64,
     /// Whether they can be hung then.
     pub can: Can,
     /// The chance then, with what the stack needs first; `None` where nothing was measured, or nothing is known of
@@ -65,6 +67,7 @@ impl Wanted {
         };
         let instead = hang.filter(|hang| can != Can::Yes && hang.day != wanted);
         Self {
+            on: wanted,
             can,
             chance: chance.filter(|_| can != Can::Past && gate.verdict != Verdict::Measure),
             instead: instead.map(|hang| (hang.day, hang.chance)),

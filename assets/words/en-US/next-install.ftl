@@ -267,6 +267,7 @@ next-wanted =
            *[other] { $more } boards
         }.
     }
+next-in-time = { $lever }: ready in time, on { $date }.
 next-not-ready = As they’re piled now, they won’t be ready within { $days } days.
 next-lever =
     { $lever ->
@@ -411,7 +412,8 @@ next-card-stickers =
        *[no] Put the boards on stickers in the room right away: stickers every { $apart }, lined up one above the other.
     }
 next-card-where = Meter boards from the top, middle and bottom of the stack, { $end } or more from an end.
-next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Write each reading as the meter shows it, with the wood’s temperature beside it. To compare it with a range on this card, correct it by the meter’s chart.
+next-card-pins = Drive the pins along the grain, a quarter of the thickness deep. Set the meter to the species. Write each reading as the meter shows it, with the wood’s temperature beside it.
+next-card-compare = To compare a reading with a range on this card, correct it for the wood’s temperature by the meter’s chart.
 next-card-type = Call in the readings before you hang a board.
 next-card-hang = Leave the gap above at every joint.
 next-card-hang-soon = Hang them within a few days. If they lie longer, meter 8 of them again.

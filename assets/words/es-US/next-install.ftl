@@ -267,6 +267,7 @@ next-wanted =
            *[other] { $more } tablas
         }.
     }
+next-in-time = { $lever }: listas a tiempo, el { $date }.
 next-not-ready = Como están apiladas ahora, no van a estar listas en { $days } días.
 next-lever =
     { $lever ->
@@ -411,7 +412,8 @@ next-card-stickers =
        *[no] Ponga las tablas con separadores en el cuarto en cuanto lleguen: un separador cada { $apart }, uno encima del otro.
     }
 next-card-where = Mida tablas de arriba, de en medio y de abajo de la pila, a { $end } o más de la punta.
-next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Anote cada lectura como la muestra el medidor, con la temperatura de la madera al lado. Para compararla con un rango de esta tarjeta, corríjala con la tabla del medidor.
+next-card-pins = Meta las agujas a lo largo de la veta, a un cuarto del grueso. Ponga el medidor en la especie. Anote cada lectura como la muestra el medidor, con la temperatura de la madera al lado.
+next-card-compare = Para comparar una lectura con un rango de esta tarjeta, corríjala por la temperatura de la madera con la tabla del medidor.
 next-card-type = Llame con las lecturas antes de instalar una tabla.
 next-card-hang = Deje la separación de arriba en cada junta.
 next-card-hang-soon = Instálelas en unos pocos días. Si se quedan más tiempo, mida otra vez 8 de ellas.

@@ -1,6 +1,6 @@
 //! How to hang the boards: today, or on the day they are ready.
 
-use super::{kind_of_gap, round, weekday};
+use super::{kind_of_gap, marked, weekday};
 use crate::assess::NextInstallFindings;
 use crate::measure::{Length, Moisture};
 use crate::ready::{DRIEST, HangDay, USUAL_READINGS};
@@ -45,8 +45,7 @@ pub(super) fn hang(found: &NextInstallFindings, hang: &HangDay, words: &Words) -
 fn gap_steps(hang: &HangDay, words: &Words) -> Vec<(Moisture, Length)> {
     const FAR: f64 = 2.5;
     const SMALL: f64 = 0.4;
-    let step = round(1.0 / 64.0, 0.5, words);
-    let marked = |gap: Length| step * (gap.to_m() / step.to_m()).round();
+    let marked = |gap: Length| marked(gap, words);
     let near = |average: Moisture| (average - hang.moisture).to_pct().abs() <= FAR;
     let mut steps: Vec<(Moisture, Length)> = Vec::new();
     let mut least: Option<Length> = None;

@@ -17,7 +17,7 @@ use crate::job::{Catalog, Job};
 use crate::measure::{Length, Moisture, Percent, Units};
 use crate::ready::{
     Change, Easier, HORIZON, Joints, Kept, NextInstall, Outlook, Piling, Promise, Ready, USUAL_READINGS,
-    Verdict, Window,
+    Verdict, Way, Window,
 };
 
 /// A chance in whole per cent; what is nearly none or nearly certain says so.
@@ -60,6 +60,12 @@ fn round(inches: f64, mm: f64, words: &Words) -> Length {
         Units::Inches => Length::inches(inches),
         Units::Millimeters => Length::mm(mm),
     }
+}
+
+/// A gap as it is marked on a tape.
+fn marked(gap: Length, words: &Words) -> Length {
+    let step = round(1.0 / 64.0, 0.5, words);
+    step * (gap.to_m() / step.to_m()).round()
 }
 
 /// Whether a chance that is good enough is as good as what was asked for or short of it, as an id to select by.
@@ -237,7 +243,11 @@ pub fn room(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> V
 /// Whether to caulk, and when to paint.
 pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, words: &Words) -> Vec<String> {
     let mut lines = Vec::new();
-    if let Some(caulking) = &found.caulking {
+    // Joints that stay open need no word of caulk.
+    if let Some(caulking) = found.caulking.filter(|_| next.joints == Joints::Sealed) {
+        let gap = marked(caulking.gap, words);
+        // Boards that meet close no further.
+        let moves = if caulking.way == Way::Closes { caulking.moves.min(gap) } else { caulking.moves };
         lines.push(say!(
             words,
             "next-caulk",
@@ -245,10 +255,10 @@ pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, wo
             open = Arg::Id(if holds_open(found, next) { "yes" } else { "no" }),
             usual = caulking.usual,
             way = Arg::Id(caulking.way.key()),
-            moves = caulking.moves,
+            moves = moves,
             takes = caulking.takes,
-            gap = caulking.gap,
-            kind = kind_of_gap(caulking.gap),
+            gap = gap,
+            kind = kind_of_gap(gap),
             hung = caulking.hung_at,
             sealant = Arg::Called(sealant)
         ));

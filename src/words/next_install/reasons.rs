@@ -5,7 +5,9 @@ use super::ways::{changes, changes_in_short};
 use super::{against_asked, broken, chance, day, kind_of_gap, kind_of_share, ready, stack, window};
 use crate::assess::NextInstallFindings;
 use crate::measure::Moisture;
-use crate::ready::{Can, HORIZON, Joints, NextInstall, Outlook, Promise, Surprise, USUAL_READINGS, Verdict};
+use crate::ready::{
+    Can, HORIZON, Joints, NextInstall, Outlook, Promise, Remedy, Surprise, USUAL_READINGS, Verdict,
+};
 use crate::words::{Arg, Words, say};
 
 /// Why the verdict is what it is and what would help, most telling first.
@@ -52,6 +54,7 @@ fn with_changes(
     }
     if let Some(answer) = by_wanted(found, next, words) {
         lines.insert(0, answer);
+        lines.splice(1..1, in_time(found, outlook, words));
     }
     lines
 }
@@ -94,6 +97,17 @@ fn by_wanted(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> 
         days = HORIZON,
         more = USUAL_READINGS.saturating_sub(measured).max(1)
     ))
+}
+
+/// What would have boards ready by the day they are wanted that are not ready by then as they lie.
+fn in_time(found: &NextInstallFindings, outlook: &Outlook, words: &Words) -> Option<String> {
+    let wanted = outlook.wanted.filter(|wanted| matches!(wanted.can, Can::No | Can::Close))?;
+    let before = |remedy: &&Remedy| remedy.ready.is_some_and(|ready| ready.sure <= wanted.on);
+    let remedy = outlook.levers.iter().filter(|_| outlook.gate.verdict == Verdict::Wait).find(before)?;
+    let lever =
+        say!(words, "next-lever", lever = Arg::Id(remedy.lever.key()), units = Arg::units(words.units()));
+    let date = day(found, remedy.ready?.sure, words);
+    Some(say!(words, "next-in-time", lever = &lever, date = &date))
 }
 
 fn because(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> Vec<String> {

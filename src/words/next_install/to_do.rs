@@ -5,7 +5,7 @@ use jiff::civil::Date;
 use super::{round, stack, title, verdict_of};
 use crate::assess::NextInstallFindings;
 use crate::job::Job;
-use crate::ready::{Can, Kept, NextInstall, Piling, Stack, Verdict};
+use crate::ready::{Can, Kept, NextInstall, Piling, Verdict};
 use crate::words::{Arg, Words, say};
 
 /// What the crew does, by the verdict: a step each.
@@ -18,6 +18,7 @@ pub fn steps(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> 
         let all = [
             Some(say!(words, "next-card-where", end = end)),
             Some(say!(words, "next-card-pins")),
+            told.then(|| say!(words, "next-card-compare")),
             type_first,
         ];
         all.into_iter().flatten().collect::<Vec<String>>()
@@ -89,8 +90,8 @@ pub fn appointments(
 
 /// Whether boards lie already as they should, as an id to select by.
 fn lie(next: &NextInstall) -> Arg<'static> {
-    let should = Stack { piling: Piling::Stickered, kept: Kept::Room };
-    Arg::Id(if next.stack == should { "yes" } else { "no" })
+    let stickered = next.opened.is_some() || next.stack.piling == Piling::Stickered;
+    Arg::Id(if stickered && next.stack.kept == Kept::Room { "yes" } else { "no" })
 }
 
 /// Boards that were metered are hung within so many days.

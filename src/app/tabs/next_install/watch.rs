@@ -11,7 +11,6 @@ use crate::app::widgets::band;
 use crate::assess::NextInstallFindings;
 use crate::measure::{Moisture, Span};
 use crate::ready::{NextInstall, Outlook, Verdict, WatchDay};
-use crate::wood::correct_pin_meter;
 use crate::words::{next_install as words_of, say};
 
 /// Least and most height of the picture, its most width, height of a line under it, and room in it for the figures beside and below,
@@ -124,9 +123,8 @@ fn picture(
         painter.extend(dashes);
     }
     for reading in &next.readings {
-        let Some(read) = reading.reading else { continue };
         // As the line is: corrected for the wood's temperature.
-        let (read, _) = correct_pin_meter(read, reading.wood);
+        let Some(read) = reading.corrected() else { continue };
         let date = next.day_of(reading, context.assessment.job.visited);
         let day = i64::from((date - found.first).get_days());
         let at = scale.at(day, read);
