@@ -315,10 +315,11 @@ pub fn caulking(
     let limits = bead.limits(laid);
     let asked = demand(laid, laid - closes, laid + opens, Length::ZERO);
     let share = |moves: Length, takes: Length| moves.to_m() / takes.to_m().max(1e-9);
+    // Boards that meet close no further.
     let (way, moves_most, takes) = if share(opens, limits.open_hidden) >= share(closes, limits.close_hidden) {
         (Way::Opens, opens, limits.open_hidden)
     } else {
-        (Way::Closes, closes, limits.close_hidden)
+        (Way::Closes, closes.min(laid), limits.close_hidden)
     };
     Caulking {
         hung_at: aim.moisture,

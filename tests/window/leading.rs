@@ -165,3 +165,21 @@ fn the_search_leads_to_fields_of_lists_too() {
         assert_eq!(focused(&window).0, name);
     }
 }
+
+/// A new meter row takes the keyboard where it stands: no fold opens on the way, not even for a frame.
+#[test]
+fn a_new_meter_row_opens_no_fold() {
+    let mut window = window(demo_job());
+    let open = |window: &Window| {
+        let folds = window.query_all_by_role(Role::DisclosureTriangle);
+        folds.filter(|node| node.accesskit_node().data().is_expanded() == Some(true)).count()
+    };
+    let before = open(&window);
+    window.get_by_label("Add meter reading").click();
+    for _ in 0..8 {
+        window.step();
+        assert_eq!(open(&window), before, "a fold was opened to look for the row");
+    }
+    window.run();
+    assert_eq!(focused(&window).0, "Meter reading 6");
+}

@@ -2,7 +2,7 @@
 //! the jobs before and after.
 
 use crate::driven::{Window, choose, click, enter, enter_path, window, window_of};
-use eframe::egui::{Key, Role};
+use eframe::egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::job::{Job, demo_job, file};
 use gapwright::measure::{Length, Moisture};
@@ -239,4 +239,35 @@ fn a_trade_name_finds_the_species_sold_as_that() {
     window.run();
     let next = window.state().job().next_install.clone().unwrap();
     assert_eq!(next.boards.species, "pine-lodgepole");
+}
+
+/// Of a room that nobody said where it is nothing is said, whatever was read.
+#[test]
+fn without_a_town_there_is_no_verdict() {
+    let mut window = window(Job::new(jiff::civil::date(2026, 10, 12)));
+    click(&mut window, "Next install");
+    click(&mut window, "Plan an install");
+    choose(&mut window, "Species", "Pine, eastern white");
+    typed(&mut window, "Reading of the next board", "12", Key::Enter);
+    assert!(window.state().assessment().next_install.is_none());
+    assert!(window.query_all_by_label("Enter the room’s town and 7 readings").next().is_some());
+    enter(&mut window, "Town, ZIP code, or coordinates", "55401");
+    assert!(window.state().assessment().next_install.is_some());
+}
+
+/// What would help is tried with a click, and one step takes it back.
+#[test]
+fn a_change_is_tried_with_a_click_and_taken_back() {
+    let mut job = delivery();
+    job.plan.callback.widest = Length::inches(0.0625);
+    let mut window = window(job.clone());
+    click(&mut window, "Next install");
+    assert_eq!(verdict(&window), Verdict::ChangePlan);
+    window.get_by_label_contains("Try it: accept joints up to 1/8\"").click();
+    window.run();
+    assert_eq!(window.state().job().plan.callback.widest, Length::inches(0.125));
+    assert_eq!(verdict(&window), Verdict::Wait);
+    window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    window.run();
+    assert_eq!(window.state().job().plan.callback.widest, job.plan.callback.widest);
 }

@@ -117,14 +117,25 @@ next-way =
        *[unknown] { $change }: the chance is { $chance }, hung at about { $moisture } moisture
     }
 next-easier-none = No single change we tried gets these boards there.
-next-changes = What would help, each by itself: { $changes }.
-next-changes-short =
-    { $count ->
-        [0] What would help: { $change }.
-        [one] What would help: { $change }. 1 other way is listed below.
-       *[other] What would help: { $change }. { $count } other ways are listed below.
+next-changes =
+    { $kind ->
+        [nearest] No single change we tried gets these boards there. Closest, each by itself: { $changes }.
+       *[reaches] What would help, each by itself: { $changes }.
     }
-next-ways = What would help, each by itself
+next-changes-short =
+    { $kind ->
+        [nearest] No single change gets these boards there. Closest: { $change }.
+       *[reaches] { $count ->
+            [0] What would help: { $change }.
+            [one] What would help: { $change }. 1 other way is listed below.
+           *[other] What would help: { $change }. { $count } other ways are listed below.
+        }
+    }
+next-ways =
+    { $kind ->
+        [nearest] Closest, each by itself
+       *[reaches] What would help, each by itself
+    }
 next-way-try = Try it
     .hint = Changes the plan so. Undo takes it back.
 next-way-try-named = Try it: { $way }

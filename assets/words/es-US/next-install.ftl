@@ -117,14 +117,25 @@ next-way =
        *[unknown] { $change }: la probabilidad es de { $chance }, instaladas con cerca de { $moisture } de humedad
     }
 next-easier-none = Ningún cambio de los que probamos basta por sí solo con estas tablas.
-next-changes = Lo que ayudaría, cada cosa por sí sola: { $changes }.
-next-changes-short =
-    { $count ->
-        [0] Lo que ayudaría: { $change }.
-        [one] Lo que ayudaría: { $change }. Abajo hay otra manera.
-       *[other] Lo que ayudaría: { $change }. Abajo hay otras { $count } maneras.
+next-changes =
+    { $kind ->
+        [nearest] Ningún cambio de los que probamos basta por sí solo. Lo que más se acerca, cada cosa por sí sola: { $changes }.
+       *[reaches] Lo que ayudaría, cada cosa por sí sola: { $changes }.
     }
-next-ways = Lo que ayudaría, cada cosa por sí sola
+next-changes-short =
+    { $kind ->
+        [nearest] Ningún cambio basta por sí solo. Lo que más se acerca: { $change }.
+       *[reaches] { $count ->
+            [0] Lo que ayudaría: { $change }.
+            [one] Lo que ayudaría: { $change }. Abajo hay otra manera.
+           *[other] Lo que ayudaría: { $change }. Abajo hay otras { $count } maneras.
+        }
+    }
+next-ways =
+    { $kind ->
+        [nearest] Lo que más se acerca, cada cosa por sí sola
+       *[reaches] Lo que ayudaría, cada cosa por sí sola
+    }
 next-way-try = Probar
     .hint = Cambia el plan así. Deshacer lo devuelve.
 next-way-try-named = Probar: { $way }

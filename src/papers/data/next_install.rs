@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use crate::air::{IndoorAir, SummerAir};
 use crate::assess::Assessment;
 use crate::named::name_of;
-use crate::ready::{Joints, NextInstall, Verdict};
+use crate::ready::{NextInstall, Verdict};
 pub(super) use crate::words::next_install::title;
 use crate::words::{Arg, Say as _, Words, next_install as words_of, say};
 
@@ -59,11 +59,6 @@ pub(super) fn next_install(assessment: &Assessment, words: &Words) -> Value {
         "presets": words_of::presets(next, words),
         "room": words_of::room(found, next, words),
         "boards": words_of::boards(found, next, assessment.sealant_name(), words),
-        // Caulk is no matter of a crew that leaves the joints open.
-        "card_boards": match next.joints {
-            Joints::Sealed => words_of::boards(found, next, assessment.sealant_name(), words),
-            Joints::Open => vec![say!(words, "next-paint-first")],
-        },
         "levers": watched.map_or_else(Vec::new, |outlook| words_of::levers(found, outlook, words)),
         "again": watched.map(|outlook| words_of::next_reading(found, outlook, words)),
         "sampling": words_of::sampling(found, words),

@@ -7,7 +7,7 @@ mod ways;
 
 pub use reasons::{card_reasons, reasons, reasons_in_short};
 pub use to_do::{appointments, steps};
-pub use ways::{changes_in_short, told as tells_ways, way};
+pub use ways::{changes_in_short, told as tells_ways, way, ways_heading};
 
 use reasons::promise;
 
@@ -246,7 +246,7 @@ pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, wo
     // Joints that stay open need no word of caulk.
     if let Some(caulking) = found.caulking.filter(|_| next.joints == Joints::Sealed) {
         let gap = marked(caulking.gap, words);
-        // Boards that meet close no further.
+        // Boards that meet close no further than the gap that is told.
         let moves = if caulking.way == Way::Closes { caulking.moves.min(gap) } else { caulking.moves };
         lines.push(say!(
             words,
@@ -267,16 +267,10 @@ pub fn boards(found: &NextInstallFindings, next: &NextInstall, sealant: &str, wo
     lines
 }
 
-/// Whether joints that are left open hold as they should.
+/// Whether joints that were to be caulked would hold as they should if they were left open.
 fn holds_open(found: &NextInstallFindings, next: &NextInstall) -> bool {
-    let chance = match next.joints {
-        Joints::Open => Some(found.window.chance),
-        Joints::Sealed => {
-            let open = |easier: &&Easier| easier.change == Change::Joints(Joints::Open);
-            found.easier.iter().find(open).map(|easier| easier.chance())
-        }
-    };
-    chance.is_some_and(|chance| !next.asks_more_than(chance))
+    let open = |easier: &&Easier| easier.change == Change::Joints(Joints::Open);
+    found.easier.iter().find(open).is_some_and(|easier| !next.asks_more_than(easier.window.chance))
 }
 
 /// How the boards lie, and where.

@@ -17,7 +17,7 @@ pub fn changes(found: &NextInstallFindings, next: &NextInstall, words: &Words) -
             found.easier.iter().take(CHANGES).map(|easier| way(found, next, easier, words)).collect();
         match changes.is_empty() {
             true => say!(words, "next-easier-none"),
-            false => say!(words, "next-changes", changes = &changes.join("; ")),
+            false => say!(words, "next-changes", kind = kind(found, next), changes = &changes.join("; ")),
         }
     })
 }
@@ -28,9 +28,20 @@ pub fn changes_in_short(found: &NextInstallFindings, next: &NextInstall, words: 
         [] => say!(words, "next-easier-none"),
         [first, rest @ ..] => {
             let change = way(found, next, first, words);
-            say!(words, "next-changes-short", change = &change, count = rest.len())
+            say!(words, "next-changes-short", kind = kind(found, next), change = &change, count = rest.len())
         }
     })
+}
+
+/// What a list of the changes is headed by.
+pub fn ways_heading(found: &NextInstallFindings, next: &NextInstall, words: &Words) -> String {
+    say!(words, "next-ways", kind = kind(found, next))
+}
+
+/// Whether one of the changes gets the boards there or the best only come nearest, as an id to select by.
+fn kind(found: &NextInstallFindings, next: &NextInstall) -> Arg<'static> {
+    let reaches = |easier: &Easier| !next.asks_more_than(easier.window.chance);
+    Arg::Id(if found.easier.iter().any(reaches) { "reaches" } else { "nearest" })
 }
 
 /// Whether it is told what helps: of boards that go back or are sorted it would lead nowhere.

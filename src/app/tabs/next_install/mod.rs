@@ -112,12 +112,19 @@ fn verdict(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let headline = RichText::new(words_of::headline(found, next, words)).strong().size(16.0).color(tone);
         ui.add(Label::new(headline).wrap());
     }
-    // It stands below as a list.
+    // Where the plan is to be changed, how comes before why.
+    let changes = outlook.is_some_and(|outlook| outlook.gate.verdict == Verdict::ChangePlan);
+    if changes {
+        ways::ways(ui, context, (found, next));
+    }
+    // It stands there as a list.
     let in_short = words_of::changes_in_short(found, next, words);
     for line in reasons.into_iter().filter(|line| in_short.as_ref() != Some(line)) {
         ui.add(Label::new(line).wrap());
     }
-    ways::ways(ui, context, (found, next));
+    if !changes {
+        ways::ways(ui, context, (found, next));
+    }
     for line in words_of::room(found, next, words) {
         ui.add(Label::new(line).wrap());
     }

@@ -19,7 +19,7 @@ pub(super) fn ways(
         return;
     }
     let words = context.words;
-    ui.strong(words.text("next-ways"));
+    ui.strong(words_of::ways_heading(found, next, words));
     Grid::new("ways").num_columns(2).show(ui, |ui| {
         for easier in &found.easier {
             let way = words_of::way(found, next, easier, words);
