@@ -182,8 +182,16 @@ fn go_to(context: &mut WindowContext<'_>, missing: MissingEntry) {
         let at = Some(At::index(doubted.index));
         return context.push(Command::GoToField(Destination { field: &fields::GAP_WIDTH, at, item: None }));
     }
+    let field = match missing.place() {
+        EntryPlace::House => Some(&fields::PLACE),
+        EntryPlace::YearBuilt => Some(&fields::YEAR_BUILT),
+        _ => None,
+    };
+    if let Some(field) = field {
+        return context.push(Command::GoToField(Destination::any(field)));
+    }
     let tab = match missing.place() {
-        EntryPlace::TimedSection => Tab::Price,
+        EntryPlace::TimedSection | EntryPlace::Payers => Tab::Price,
         EntryPlace::Options => Tab::Options,
         _ => Tab::Measure,
     };

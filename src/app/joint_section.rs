@@ -57,6 +57,7 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     let (words, color) = match &cut.bead {
         Some(bead) => state_of(context, bead),
+        None if !context.assessment.lays_beads() => (String::new(), context.palette.soft),
         None if usize::try_from(context.day()).map_or(true, |day| day < context.assessment.seal_day) => {
             (context.words.text("section-before-sealing").into_owned(), context.palette.soft)
         }
@@ -89,7 +90,8 @@ pub(super) fn joint_section(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let left = text(at, Align2::LEFT_TOP, &gap, strong, context.palette.ink, (room, 1));
     let small = theme::note();
     let (at, beside) = (rect.right_top() + vec2(-10.0, 9.0), room - left.width() - 8.0);
-    if context.assessment.lays_beads() {
+    // The homeowner shapes no bead.
+    if context.assessment.lays_beads() && context.view.presentation.page.is_none() {
         let button =
             Rect::from_min_max(pos2(at.x - beside.min(CLOSE_UP_WIDTH), at.y - 3.0), at + vec2(3.0, 19.0));
         close_up_button(ui, context, button, close_up);

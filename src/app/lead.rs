@@ -96,6 +96,12 @@ pub(super) fn is_pending(ctx: &Context) -> bool {
     })
 }
 
+/// Whether any entry is about to take the keyboard: one that is sought, or a new one.
+pub(super) fn is_coming(ctx: &Context) -> bool {
+    let expected = ctx.data(|data| data.get_temp::<(&'static str, At)>(expected_id()).is_some());
+    expected || is_pending(ctx)
+}
+
 /// Says that what is drawn next is an entry of `field`, of this item if it is one of a list, at a place for
 /// which `here` says so. Whether it is the one that is sought.
 pub(super) fn reach(

@@ -223,6 +223,12 @@ pub enum MissingEntry {
     Moisture,
     /// The date of the install.
     InstallDate,
+    /// Where the house is.
+    Place,
+    /// When the house was built, where the price depends on it.
+    YearBuilt,
+    /// Who pays, where it may be others than the owner.
+    Payers,
     /// A timed section, for a firmer price.
     TimedSection,
 }
@@ -240,7 +246,10 @@ impl MissingEntry {
             Self::Moisture | Self::ForTheCause(InformativeReading::Moisture { .. }) => EntryPlace::Moisture,
             Self::DoubtedGap(_) | Self::ForTheCause(InformativeReading::Failures) => EntryPlace::Failures,
             Self::ForTheCause(InformativeReading::Room) => EntryPlace::Room,
+            Self::Place => EntryPlace::House,
+            Self::YearBuilt => EntryPlace::YearBuilt,
             Self::InstallDate => EntryPlace::Dates,
+            Self::Payers => EntryPlace::Payers,
             Self::TimedSection => EntryPlace::TimedSection,
         }
     }
@@ -265,6 +274,12 @@ pub enum EntryPlace {
     Moisture,
     /// With the dates.
     Dates,
+    /// Where the house is said to be.
+    House,
+    /// Where its year is.
+    YearBuilt,
+    /// With the shares of the price.
+    Payers,
     /// With the timed section.
     TimedSection,
 }

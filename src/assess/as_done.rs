@@ -37,8 +37,8 @@ pub(super) fn circumstances(job: &Job, measure: &Quantities) -> Vec<Circumstance
     asked.into_iter().filter(|(_, here)| *here).map(|(circumstance, _)| circumstance).collect()
 }
 
-/// A method as it is done on this job: in two visits, without a second bead where nothing sinks, lead-safe
-/// where that is due.
+/// A method as it is done on this job: in two visits, without a second bead where nothing sinks, without scraping
+/// where there is nothing to scrape out, lead-safe where that is due.
 pub(super) fn as_done_here(
     method: &RepairMethod,
     measure: &Quantities,
@@ -49,6 +49,9 @@ pub(super) fn as_done_here(
     let mut method = split.unwrap_or_else(|| method.clone());
     if !sealant.takes_second_bead() {
         method = method.without_second_bead();
+    }
+    if job.plan.site.old_sealant == OldSealant::Missing {
+        method = method.without_scraping();
     }
     if lead_safe_due(&method, measure, job) {
         method = method.lead_safe();

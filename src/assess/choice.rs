@@ -14,12 +14,17 @@ const TERMS: [u32; 4] = [1, 3, 5, 10];
 /// doubtful they are. Judgment.
 const EQUAL_WITHIN: f64 = 0.1;
 
+/// An option is clearly surer to last than another from this difference of their chances on. Judgment.
+const SURER: f64 = 0.1;
+
 /// Which option costs least with callbacks, and what would change that.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choice {
     /// The option to choose: of those that cost the same with callbacks included, as far as anyone can
-    /// tell, the one that disrupts the house least.
+    /// tell, and are about as sure to last as the surest, the one that disrupts the house least.
     pub best: MethodId,
+    /// Whether one that costs the same would disrupt the house less, and is clearly less sure to last.
+    pub surer: bool,
     /// How much more than the cheapest of those it is expected to cost; nothing where it is the cheapest.
     pub costs_more: Money,
     /// The others whose cost with callbacks cannot be told from the least, cheapest first.
@@ -70,10 +75,15 @@ pub(super) fn choose(
         let more = option.expected.unwrap_or_default() - least.expected.unwrap_or_default();
         more <= noise(inputs, option, least).min(least.expected.unwrap_or_default().times(EQUAL_WITHIN))
     });
-    let best = *equal.iter().min_by_key(|option| disruption(option))?;
+    let surest = equal.iter().map(|option| chance(option)).fold(1.0, f64::min);
+    let calmest = *equal.iter().min_by_key(|option| disruption(option))?;
+    // What is as cheap and clearly surer is worth more of a mess.
+    let sure = equal.iter().filter(|option| chance(option) < surest + SURER);
+    let best = *sure.min_by_key(|option| disruption(option))?;
     let next = more.first().copied();
     Some(Choice {
         best: best.method,
+        surer: best.method != calmest.method,
         costs_more: best.expected.unwrap_or_default() - least.expected.unwrap_or_default(),
         equal: equal.iter().map(|option| option.method).filter(|method| *method != best.method).collect(),
         next: next.map(|option| option.method),
@@ -98,6 +108,11 @@ fn half_range(option: &RepairOption) -> f64 {
     let (Some(callbacks), Some(risk)) = (option.expected_callbacks(), &option.callback) else { return 0.0 };
     let callbacks = callbacks.to_units();
     callbacks * (risk.interval.high - risk.interval.low) / (2.0 * risk.chance.max(0.01))
+}
+
+/// The chance of another callback, 0 to 1.
+fn chance(option: &RepairOption) -> f64 {
+    option.callback.as_ref().map_or(0.0, |risk| risk.chance)
 }
 
 /// What an option asks of those who live there, for comparison: days without the room, then days of work.

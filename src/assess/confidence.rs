@@ -46,6 +46,10 @@ pub struct Recommendation {
     pub advice: Advice,
     /// When to seal; `None` where nothing is sealed.
     pub when: Option<SealTime>,
+    /// The first day of work, as planned.
+    pub starts: Date,
+    /// The day it was finished, once it was.
+    pub finished: Option<Date>,
     /// What it costs and how many days it takes; `None` where it cannot be priced or done.
     pub quote: Option<Quote>,
     /// The chance that it lasts; `None` where nobody can tell.
@@ -126,6 +130,10 @@ pub enum Doubt {
     CauseOpen(f64),
     /// The chance that it lasts is known to within so much only, 0 to 1: from low to high.
     ChanceWide(Span<f64>),
+    /// It hangs on how far paint stretches, which nobody has measured.
+    PaintDecides,
+    /// Nobody said where the house is.
+    NoPlace,
     /// The moisture of the boards was not metered.
     NoMeterReading,
     /// Meter, hygrometer and what is known of the room do not go together, so one of them is off.
@@ -146,6 +154,8 @@ impl Doubt {
             Self::FewGaps { .. } => "few_gaps",
             Self::CauseOpen(_) => "cause_open",
             Self::ChanceWide(_) => "chance_wide",
+            Self::PaintDecides => "paint_decides",
+            Self::NoPlace => "no_place",
             Self::NoMeterReading => "no_meter_reading",
             Self::MeterUnlikeRoom => "meter_unlike_room",
             Self::NoInstallDate => "no_install_date",
@@ -164,13 +174,12 @@ impl Verdict {
             // Without the room's year nothing says where the boards go from here.
             (_, None) => Some(FirstStep::FixProblems),
             _ if assessment.year.is_none() => Some(FirstStep::FixProblems),
-            _ if !measured_enough(assessment) => Some(FirstStep::MeasureGaps),
             _ => None,
         };
         if let (None, Some(chosen)) = (step, chosen) {
             let confidence = confidence(assessment);
-            // No entry helps where water has to be found first.
-            let leak = matches!(confidence, Confidence::Rough(Doubt::WaterGetsIn(_)));
+            // No entry helps where water has to be found first, nor against what nobody knows of paint.
+            let leak = matches!(confidence, Confidence::Rough(Doubt::WaterGetsIn(_) | Doubt::PaintDecides));
             return Self {
                 recommended: Some(recommendation(assessment, chosen)),
                 confidence,
@@ -187,16 +196,6 @@ impl Verdict {
             missing,
         }
     }
-}
-
-/// Whether some section has enough gaps measured for its mean.
-fn measured_enough(assessment: &Assessment) -> bool {
-    let short = |surface, section| {
-        assessment.answer.missing.iter().any(|entry| {
-            matches!(entry, MissingEntry::Gaps { surface: s, section: t, .. } if (*s, *t) == (surface, section))
-        })
-    };
-    assessment.sections.iter().any(|state| state.gaps.measured > 0 && !short(state.surface, state.section))
 }
 
 /// What of the missing entries a first step takes.
@@ -229,10 +228,12 @@ fn recommendation(assessment: &Assessment, chosen: &RepairOption) -> Recommendat
         method: chosen.method,
         advice: answer.advice,
         when: answer.when,
+        starts: chosen.starts,
+        finished: assessment.job.done.finished,
         quote: answer.quote.filter(|_| done),
         lasting: lasting.filter(|_| done),
         wet_sections: answer.wet_sections.clone(),
-        cheaper: answer.cheaper,
+        cheaper: answer.cheaper.filter(|_| assessment.job.done.finished.is_none()),
         lasts: answer.lasts,
     }
 }
@@ -251,25 +252,36 @@ fn confidence(assessment: &Assessment) -> Confidence {
     if !answer.wet_sections.is_empty() {
         return Confidence::Rough(Doubt::WaterGetsIn(answer.wet_sections.len()));
     }
-    let few = answer.missing.iter().find_map(|entry| match *entry {
+    let of_gaps = answer.missing.iter().filter_map(|entry| match *entry {
         MissingEntry::Gaps { surface, section, .. } => {
             let measured = assessment.section(surface, section).map_or(0, |state| state.gaps.measured);
-            Some(Doubt::FewGaps { surface, section, measured })
+            Some((measured, Doubt::FewGaps { surface, section, measured }))
         }
         _ => None,
     });
-    if let Some(few) = few {
-        return Confidence::Rough(few);
+    // What few gaps leave open is in the range of the chance; a section nobody measured is a guess.
+    let few = of_gaps.min_by_key(|(measured, _)| *measured).map(|(_, doubt)| doubt);
+    if let Some(none @ Doubt::FewGaps { measured: 0, .. }) = few {
+        return Confidence::Rough(none);
     }
     let likeliest = assessment.causes.as_ref().map_or(0.0, |causes| causes.main().1);
     if likeliest < ROUGH_BELOW {
         return Confidence::Rough(Doubt::CauseOpen(likeliest));
     }
     let lacks = |wanted: MissingEntry| answer.missing.contains(&wanted);
+    if lacks(MissingEntry::Place) {
+        return Confidence::Rough(Doubt::NoPlace);
+    }
+    let risk = assessment.chosen().and_then(|option| option.callback.as_ref());
+    let without_paint =
+        risk.map_or(0.0, |risk| risk.without_paint_interval.high - risk.without_paint_interval.low);
     let lasting = assessment.chosen().and_then(|option| option.callback.as_ref());
     let lasting = lasting.map(|risk| Span { low: 1.0 - risk.interval.high, high: 1.0 - risk.interval.low });
     let width = lasting.map_or(0.0, |lasting| lasting.high - lasting.low);
-    let wide = Doubt::ChanceWide(lasting.unwrap_or(Span { low: 0.0, high: 1.0 }));
+    let wide = match without_paint <= 0.5 * width {
+        true => Doubt::PaintDecides,
+        false => Doubt::ChanceWide(lasting.unwrap_or(Span { low: 0.0, high: 1.0 })),
+    };
     let conflicts = assessment.belief.as_ref().is_some_and(|belief| !belief.conflicts.is_empty());
     if width > ROUGH_OVER {
         // A contradiction can be looked into; that much is open cannot.
@@ -279,6 +291,7 @@ fn confidence(assessment: &Assessment) -> Confidence {
         (conflicts, Doubt::MeterUnlikeRoom),
         (width > SURE_WITHIN, wide),
         (likeliest < SURE_FROM, Doubt::CauseOpen(likeliest)),
+        (few.is_some(), few.unwrap_or(wide)),
         (lacks(MissingEntry::Moisture), Doubt::NoMeterReading),
         (lacks(MissingEntry::InstallDate), Doubt::NoInstallDate),
         (lacks(MissingEntry::TimedSection), Doubt::HoursNotTimed),
@@ -293,6 +306,9 @@ mod tests {
     use crate::assess::assess;
     use crate::job::{Catalog, Job, demo_job};
     use crate::measure::Length;
+
+    /// The least number of gaps that a recommendation rests on.
+    const FEW_GAPS_OF_A_JOB: usize = 3;
 
     fn of(job: Job) -> Verdict {
         Verdict::of(&assess(job, Catalog::built_in()))
@@ -318,6 +334,28 @@ mod tests {
         let verdict = of(job);
         assert!(verdict.recommended.is_some() && verdict.missing.is_empty());
         assert!(matches!(verdict.confidence, Confidence::Rough(Doubt::FewGaps { .. })), "{verdict:?}");
+    }
+
+    /// As many gaps as are enough may be spread over sections that each have too few for a mean of their own.
+    #[test]
+    fn gaps_spread_over_sections_are_worth_as_much_as_in_one() {
+        let mut job = demo_job();
+        let mut seen = std::collections::BTreeMap::<(String, char), usize>::new();
+        job.survey.gaps.retain(|gap| {
+            let section = gap.joint.chars().next().unwrap_or_default();
+            let count = seen.entry((gap.surface.clone(), section)).or_default();
+            *count += 1;
+            *count <= 1
+        });
+        let sections = job.survey.gaps.len();
+        assert!(sections >= FEW_GAPS_OF_A_JOB, "{sections}");
+        let verdict = of(job.clone());
+        assert!(verdict.recommended.is_some(), "{verdict:?}");
+        job.survey.gaps.truncate(FEW_GAPS_OF_A_JOB - 1);
+        let found = assess(job, Catalog::built_in());
+        assert_eq!(Verdict::of(&found).recommended, None);
+        // What has no recommendation is no answer to write papers of either.
+        assert!(!found.answer.is_complete());
     }
 
     #[test]

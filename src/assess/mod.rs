@@ -45,7 +45,7 @@ pub use bead_designs::{JointBeads, SealantBeads, TriedBead};
 pub use causes::{ClueEvidence, ClueFinding, Diagnosis, InformativeReading};
 pub use choice::{Choice, OtherWarranty, PriceMargin};
 pub use confidence::{Confidence, Doubt, LastingChance, Recommendation, Verdict};
-pub use follow_up::{LaterReading, Surprise, VisitOutcome, VisitVerdict};
+pub use follow_up::{BeadsChecked, JointShows, LaterReading, Surprise, VisitOutcome, VisitVerdict};
 pub use next_install::{DeliverySampling, NextInstallFindings};
 pub use options::{NotPossible, RepairOption};
 pub use risk::WarrantyYear;
@@ -79,7 +79,7 @@ use crate::measure::{Humidity, Length, Span, Volume};
 use crate::repair::{
     Caution, CautionWhen, Height, MethodId, Outcome, Step, TreatedJoint, rates_of, use_of, wet_sealant,
 };
-use crate::surface::{SurfaceKind, SurfaceLayout, layout};
+use crate::surface::{JointKind, SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{DoubtedGap, GapSurvey, joint_gaps, moisture_readings, reading_order};
 
 /// Everything that follows from a job.
@@ -361,11 +361,7 @@ impl Assessment {
     /// What to read or enter next, on every paper the same: what the verdict asks for, else what would settle the
     /// cause.
     pub fn next_reading(&self) -> Option<MissingEntry> {
-        let settling = || {
-            let reading = self.causes.as_ref()?.most_informative?;
-            Some(MissingEntry::ForTheCause(reading))
-        };
-        self.verdict().helps_most.or_else(settling)
+        self.verdict().helps_most.or_else(|| self.settling_reading().map(MissingEntry::ForTheCause))
     }
 
     /// The joints that the chosen option works on, as its price counts them; without one, those that would be
@@ -416,6 +412,17 @@ impl Assessment {
         let seals = self.lays_beads();
         let counted = self.worked_on().filter(|state| state.treated && (!seals || self.gets_bead(state)));
         counted.filter(|state| !state.gap.is_some_and(|gap| gap.measured)).count()
+    }
+
+    /// Length of joint at board ends, miters and edges of which nobody measured any like it: an option that works
+    /// on joints leaves those as they are.
+    pub fn not_counted_run(&self, option: &RepairOption) -> Length {
+        if matches!(option.outcome, Outcome::Boards { .. } | Outcome::Unchanged) {
+            return Length::ZERO;
+        }
+        let unknown = self.joints.iter().filter(|state| state.gap.is_none());
+        let joints = unknown.map(|state| &self.layouts[state.surface].joints[state.joint]);
+        joints.filter(|joint| joint.kind != JointKind::BoardEdge).map(|joint| joint.length()).sum()
     }
 
     /// Length of joint that is treated.

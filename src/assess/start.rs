@@ -7,6 +7,7 @@ use super::materials::windows;
 use super::option_inputs::OptionInputs;
 use super::sections::SectionState;
 use super::{Assessment, date_after};
+use crate::belief::Cause;
 use crate::job::Job;
 use crate::joint::HORIZON;
 use crate::measure::Length;
@@ -133,7 +134,18 @@ pub struct Assumed {
     pub fixtures: Option<u32>,
 }
 
+/// From this chance on that boards were too wet at install, whoever supplied or installed them may owe for it.
+/// Judgment.
+const MAY_OWE: f64 = 0.6;
+
 impl Assessment {
+    /// Whether it is still open who pays: nobody said, and boards that likely went up too wet may be somebody
+    /// else's to pay for than the owner's.
+    pub fn payers_open(&self) -> bool {
+        let wet = self.causes.as_ref().map_or(0.0, |causes| causes.of(Cause::WetAtInstall));
+        self.job.plan.payers.are_open() && wet >= MAY_OWE
+    }
+
     /// What the prices take for granted of the room because nobody said.
     pub fn assumed(&self) -> Assumed {
         let site = &self.job.plan.site;

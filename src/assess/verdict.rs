@@ -1,6 +1,7 @@
 //! The last stage: the answer out of everything else that was worked out.
 
 use super::Assessment;
+use super::InformativeReading;
 use super::answer::{
     Advice, Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead,
     MissingEntry, Quote, SealTime,
@@ -10,7 +11,7 @@ use super::sealing::ENOUGH_HOLDS;
 use crate::belief::Cause;
 use crate::job::{Job, Severity};
 use crate::measure::{Length, Moisture, Percent};
-use crate::repair::{MethodId, Outcome};
+use crate::repair::{MethodId, Outcome, Step};
 
 /// With at most this chance of another callback a repair likely lasts.
 const LIKELY_LASTS: f64 = 0.25;
@@ -18,7 +19,8 @@ const LIKELY_LASTS: f64 = 0.25;
 /// A cause this likely needs no further reading.
 const SETTLED: f64 = 0.95;
 
-/// Readings of gaps in a section below which its mean is shaky.
+/// Readings of gaps in a section below which its mean is shaky, and in the whole job below which nothing is
+/// recommended.
 const FEW_GAPS: usize = 3;
 
 /// The answer; `job` is the sanitized one.
@@ -29,7 +31,7 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     if assessment.layouts.iter().all(|laid| laid.boards.is_empty()) {
         return first(FirstStep::DrawBoards);
     }
-    if !assessment.joints.iter().any(|joint| joint.gap.is_some_and(|gap| gap.measured)) {
+    if !measured_enough(assessment) {
         return first(FirstStep::MeasureGaps);
     }
     let Some(chosen) = assessment.chosen() else {
@@ -59,6 +61,13 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     }
 }
 
+/// Whether so many gaps are known between them, over all sections, that they say something of the rest; in a
+/// drawing of fewer joints, all of them.
+fn measured_enough(assessment: &Assessment) -> bool {
+    let measured = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).count();
+    measured > 0 && measured >= FEW_GAPS.min(assessment.joints.len())
+}
+
 /// Whether the time of sealing is the answer's to say.
 const fn seals(method: MethodId) -> bool {
     matches!(method, MethodId::Reseal | MethodId::ResealOnTongue)
@@ -68,6 +77,11 @@ const fn seals(method: MethodId) -> bool {
 const ADVISED_AGAINST: f64 = 0.5;
 
 impl Assessment {
+    /// The reading that would settle the cause, where it is not settled.
+    pub fn settling_reading(&self) -> Option<InformativeReading> {
+        self.causes.as_ref().filter(|causes| causes.main().1 < SETTLED)?.most_informative
+    }
+
     /// Whether an option is advised against: it can't be done here, or is more likely than not to bring the
     /// crew back. To leave the joints alone is nobody's repair, and is not.
     pub fn advises_against(&self, option: &RepairOption) -> bool {
@@ -184,6 +198,13 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
         wanted.push(MissingEntry::WrongEntries(errors));
     }
     wanted.extend(assessment.doubted_gaps().next().map(MissingEntry::DoubtedGap));
+    // Once the work is done nothing is measured for it any more.
+    if job.done.finished.is_some() {
+        return wanted;
+    }
+    if !job.surfaces.is_empty() && !job.air.is_placed(&assessment.catalog.stations) {
+        wanted.push(MissingEntry::Place);
+    }
     for state in &assessment.sections {
         let enough = FEW_GAPS.min(state.gaps.joints);
         if state.gaps.measured < enough {
@@ -191,8 +212,14 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
             wanted.push(MissingEntry::Gaps { surface: state.surface, section: state.section, more });
         }
     }
-    let unsettled = assessment.causes.as_ref().filter(|causes| causes.main().1 < SETTLED);
-    wanted.extend(unsettled.and_then(|causes| causes.most_informative).map(MissingEntry::ForTheCause));
+    // A gap that settles the cause may be among those that are short anyway.
+    let asked = |reading: &InformativeReading| {
+        matches!(*reading, InformativeReading::Gap { surface, section } if wanted.iter().any(|entry| {
+            matches!(entry, MissingEntry::Gaps { surface: s, section: t, .. } if (*s, *t) == (surface, section))
+        }))
+    };
+    let settling = assessment.settling_reading().filter(|reading| !asked(reading));
+    wanted.extend(settling.map(MissingEntry::ForTheCause));
     if !job.surfaces.is_empty() {
         if job.survey.moistures.iter().all(|reading| reading.reading.is_none()) {
             wanted.push(MissingEntry::Moisture);
@@ -200,6 +227,15 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
         if job.installed.is_none() {
             wanted.push(MissingEntry::InstallDate);
         }
+    }
+    let lead_safe = |option: &RepairOption| {
+        option.steps.iter().any(|step| matches!(step, Step::Do(task) if task == "lead_contain"))
+    };
+    if job.built.is_none() && assessment.chosen().is_some_and(lead_safe) {
+        wanted.push(MissingEntry::YearBuilt);
+    }
+    if assessment.payers_open() {
+        wanted.push(MissingEntry::Payers);
     }
     let timed = job.plan.trial.as_ref().is_some_and(|trial| trial.minutes.is_some());
     if !timed && assessment.treated_run() > Length::ZERO {

@@ -24,6 +24,8 @@ pub enum HeldBack {
     NoBoards,
     /// The work was finished on this day: there is nothing to offer any more.
     Finished(Date),
+    /// It is open who pays.
+    PayersOpen,
     /// A joint was measured again on this day: what was offered counts from an older visit.
     MeasuredAgain(Date),
 }
@@ -41,6 +43,7 @@ impl HeldBack {
             Self::Incomplete => say!(words, "paper-draft-incomplete"),
             Self::NothingMeasured => say!(words, "paper-draft-nothing-measured"),
             Self::NoBoards => say!(words, "paper-draft-no-boards"),
+            Self::PayersOpen => say!(words, "paper-draft-payers-open"),
             Self::Finished(on) => say!(words, "paper-draft-finished", on = *on),
             Self::MeasuredAgain(on) => say!(words, "paper-draft-measured-again", on = *on),
         }
@@ -53,6 +56,7 @@ impl HeldBack {
             Self::Incomplete => vec![say!(words, "paper-held-incomplete")],
             Self::NothingMeasured => vec![say!(words, "paper-held-nothing-measured")],
             Self::NoBoards => vec![say!(words, "paper-held-no-boards")],
+            Self::PayersOpen => vec![say!(words, "paper-held-payers-open")],
             Self::Finished(on) => vec![say!(words, "paper-held-finished", on = *on)],
             Self::MeasuredAgain(on) => vec![say!(words, "paper-held-measured-again", on = *on)],
         }
@@ -76,7 +80,10 @@ pub fn held_back(paper: Paper, assessment: &Assessment, unread: &[Problem]) -> O
         Paper::EvidenceSheet | Paper::FollowUpCard | Paper::FollowUpReport => {
             (!measured()).then_some(HeldBack::NothingMeasured)
         }
-        _ => (!assessment.answer.is_complete()).then_some(HeldBack::Incomplete),
+        _ if !assessment.answer.is_complete() => Some(HeldBack::Incomplete),
+        // What is signed says who pays.
+        Paper::Proposal => assessment.payers_open().then_some(HeldBack::PayersOpen),
+        _ => None,
     }
 }
 

@@ -271,6 +271,12 @@ impl RepairMethod {
         Self { steps, ..self.clone() }
     }
 
+    /// The same where there is no old sealant to scrape out.
+    pub fn without_scraping(&self) -> Self {
+        let steps = self.steps.iter().filter(|step| !matches!(step, Step::Do(id) if id == "scrape"));
+        Self { steps: steps.cloned().collect(), ..self.clone() }
+    }
+
     /// Whether it sprays paint.
     pub fn sprays(&self) -> bool {
         self.does("spray_up")

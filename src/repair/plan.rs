@@ -109,6 +109,8 @@ pub enum OldSealant {
     Hard,
     /// It is soft and smears.
     Soft,
+    /// There is none.
+    Missing,
 }
 
 /// What is known of lead in the old paint.
@@ -269,12 +271,19 @@ pub struct Payers {
     pub supplier: Percent,
     /// Lines of the price that are shared otherwise.
     pub lines: BTreeMap<PriceLine, Shares>,
+    /// Whether it was said that the owner pays all; shares of the others say by themselves who pays.
+    pub agreed: bool,
 }
 
 impl Payers {
     /// The shares of every line that has none of its own.
     pub const fn overall(&self) -> Shares {
         Shares { contractor: self.contractor, supplier: self.supplier }
+    }
+
+    /// Whether nobody has said yet who pays: then the owner's whole is no more than a preset.
+    pub fn are_open(&self) -> bool {
+        *self == Self::default()
     }
 
     /// The shares of a line.

@@ -1,6 +1,6 @@
 //! The answer in sentences: what to do, when, for how much; why it happened; what is missing.
 
-use super::causes::{marks, odds};
+use super::causes::{marks, percent};
 use super::{Arg, Say, Words, say};
 use crate::assess::{
     Advice, Assessment, CauseVerdict, FirstStep, InformativeReading, InstallFigures, InstallFinding, Instead,
@@ -28,12 +28,16 @@ pub fn headline(assessment: &Assessment, words: &Words) -> String {
     }
     let mut sentences = Vec::new();
     sentences.extend(water_first(assessment, words));
+    if let (Some(chosen), Some(on)) = (assessment.chosen(), assessment.job.done.finished) {
+        sentences.push(super::verdict::done(assessment, chosen.method, on, words));
+        return sentences.join(" ");
+    }
     sentences.extend(assessment.chosen().map(|chosen| advice(assessment, chosen, words)));
     if says_price(&answer.advice) {
         sentences.extend(answer.quote.map(|quote| price(&answer.advice, quote, words)));
         sentences.extend(answer.callback.map(|callback| {
-            let (odds, tenths) = odds(callback.chance);
-            say!(words, "answer-callback", years = callback.years, odds = odds, tenths = tenths)
+            let (band, percent) = percent(callback.chance);
+            say!(words, "answer-callback", years = callback.years, band = band, percent = percent)
         }));
         sentences.extend(instead(assessment, words));
     }
@@ -179,19 +183,19 @@ pub fn cause(assessment: &Assessment, words: &Words) -> String {
 }
 
 fn main_cause(assessment: &Assessment, verdict: &CauseVerdict, words: &Words) -> String {
-    let (odds, tenths) = odds(verdict.chance);
+    let (band, percent) = percent(verdict.chance);
     let main = Arg::Id(verdict.main.key());
     let section = verdict.section.and_then(|(surface, section)| section_name(assessment, surface, section));
     match section {
-        None => say!(words, "answer-cause", cause = main, odds = odds, tenths = tenths),
+        None => say!(words, "answer-cause", cause = main, band = band, percent = percent),
         Some(section) => {
             let section = Arg::Name(section);
             say!(
                 words,
                 "answer-cause-in-section",
                 cause = main,
-                odds = odds,
-                tenths = tenths,
+                band = band,
+                percent = percent,
                 section = section
             )
         }
@@ -284,6 +288,9 @@ pub fn missing(assessment: &Assessment, entry: MissingEntry, words: &Words) -> S
         MissingEntry::ForTheCause(InformativeReading::Room) => say!(words, "answer-missing-room-for-cause"),
         MissingEntry::Moisture => say!(words, "answer-missing-moisture"),
         MissingEntry::InstallDate => say!(words, "answer-missing-install-date"),
+        MissingEntry::Place => say!(words, "answer-missing-place"),
+        MissingEntry::YearBuilt => say!(words, "answer-missing-year-built"),
+        MissingEntry::Payers => say!(words, "answer-missing-payers"),
         MissingEntry::TimedSection => say!(words, "answer-missing-timed-section"),
     }
 }
@@ -329,6 +336,9 @@ mod tests {
             MissingEntry::ForTheCause(InformativeReading::Failures),
             MissingEntry::Moisture,
             MissingEntry::InstallDate,
+            MissingEntry::Place,
+            MissingEntry::YearBuilt,
+            MissingEntry::Payers,
             MissingEntry::TimedSection,
         ] {
             let said = missing(&found, entry, &words);

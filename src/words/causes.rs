@@ -18,26 +18,6 @@ pub fn explained(cause: Cause, words: &Words) -> String {
     say!(words, "cause-explained", cause = Arg::Id(cause.key()))
 }
 
-/// A chance, 0 to 1, as people say it: `about 3 in 10`.
-pub fn chance_as_odds(chance: f64, words: &Words) -> String {
-    let (odds, tenths) = odds(chance);
-    say!(words, "chance-odds", odds = odds, tenths = tenths)
-}
-
-/// What the message `chance-odds`, or one that refers to it, takes: `$odds` and `$tenths`.
-pub fn odds(chance: f64) -> (Arg<'static>, Arg<'static>) {
-    let id = match chance {
-        c if c >= 0.985 => "certain",
-        c if c >= 0.945 => "nineteen_in_twenty",
-        c if c >= 0.55 => "tenths",
-        c if c >= 0.45 => "even",
-        c if c >= 0.075 => "tenths",
-        c if c >= 0.035 => "one_in_twenty",
-        _ => "unlikely",
-    };
-    (Arg::Id(id), Arg::Number((chance * 10.0).round(), 0))
-}
-
 /// A chance, 0 to 1, in whole percent; never more certain than a model can be.
 pub fn chance_as_percent(chance: f64, words: &Words) -> String {
     let (band, percent) = percent(chance);
@@ -128,19 +108,8 @@ mod tests {
     use crate::measure::{Length, Units};
 
     #[test]
-    fn chances_are_said_as_people_say_them() {
+    fn chances_are_no_more_certain_than_a_model_can_be() {
         let words = Words::us_english(Units::Inches, "$");
-        let said = [0.99, 0.95, 0.62, 0.5, 0.1, 0.05, 0.01].map(|chance| chance_as_odds(chance, &words));
-        let expected = [
-            "all but certain",
-            "19 in 20",
-            "about 6 in 10",
-            "about even",
-            "about 1 in 10",
-            "about 1 in 20",
-            "unlikely",
-        ];
-        assert_eq!(said, expected);
         let percent = [0.999, 0.437, 0.001].map(|chance| chance_as_percent(chance, &words));
         assert_eq!(percent, ["over 99%", "44%", "under 1%"]);
     }

@@ -364,14 +364,11 @@ impl Figures {
         shown.unwrap_or_else(|| date.strftime("%Y-%m").to_string())
     }
 
-    /// A time of day to the minute: as the language writes it where lengths are in inches, `16:30` with
-    /// millimeters.
+    /// A time of day to the minute, as the language writes it.
     pub fn time(&self, time: Time) -> String {
-        match (self.units, &self.language.formatters().times) {
-            (Units::Inches, Some(times)) => clock_time(time).map(|time| times.format(&time).to_string()),
-            _ => None,
-        }
-        .unwrap_or_else(|| time.strftime("%H:%M").to_string())
+        let times = self.language.formatters().times.as_ref();
+        let shown = times.zip(clock_time(time)).map(|(times, time)| times.format(&time).to_string());
+        shown.unwrap_or_else(|| time.strftime("%H:%M").to_string())
     }
 
     /// The unit that stands after the entry of a quantity, in the form for that quantity; empty where the figure itself has one, or needs
@@ -590,7 +587,7 @@ mod tests {
         assert_eq!(metric.number(-3.0, 1), "-3");
         assert_eq!(metric.volume(Volume::litres(3.785)), "3.8 L");
         assert_eq!(metric.bulk(Volume::m3(1.0)), "1 m³");
-        assert_eq!(metric.time(time(16, 30, 0, 0)), "16:30");
+        assert_eq!(metric.time(time(16, 30, 0, 0)), "4:30\u{202f}PM");
         let other = Figures::new(Language::us_english(), Units::Millimeters, "CHF");
         assert_eq!(other.money(Money::cents(123_456)), "CHF 1,234.56");
     }

@@ -5,7 +5,7 @@ use jiff::ToSpan as _;
 use super::causes::chance_as_percent;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, Surprise, VisitOutcome, VisitVerdict};
-use crate::measure::{Length, Percent};
+use crate::measure::Length;
 
 /// A chance whose range spans more points than this is told as hardly known.
 const WIDE: f64 = 60.0;
@@ -38,6 +38,10 @@ pub fn told(assessment: &Assessment, words: &Words) -> Vec<String> {
             )
         }));
     }
+    // What was done in the end may be another repair than was offered.
+    let done = job.done.finished.and(assessment.chosen());
+    let other = done.filter(|done| job.promise.as_ref().is_some_and(|told| told.option != done.method));
+    lines.extend(other.map(|done| say!(words, "follow-up-did-other", option = Arg::Called(&done.name))));
     lines.push(match job.done.finished {
         Some(finished) => say!(words, "follow-up-finished", on = finished),
         None => say!(words, "follow-up-not-finished"),
@@ -56,10 +60,11 @@ pub fn for_owner(assessment: &Assessment, visit: &VisitOutcome, words: &Words) -
             };
             figures(visit.verdict, words) + " " + &verdict
         }
-        VisitVerdict::Opened { expected: Some((_, surprise)), .. } => {
-            figures(visit.verdict, words)
-                + " "
-                + &say!(words, "follow-up-surprise", surprise = Arg::Id(surprise.key()))
+        VisitVerdict::Opened { of, expected: Some((_, surprise)), .. } => {
+            let said = say!(words, "follow-up-surprise", surprise = Arg::Id(surprise.key()));
+            let few = (of < FEW).then(|| say!(words, "follow-up-forecast-few", count = of));
+            let all = [Some(figures(visit.verdict, words)), Some(said), few];
+            all.into_iter().flatten().collect::<Vec<_>>().join(" ")
         }
         verdict => verdict.say(words),
     };
@@ -82,21 +87,17 @@ fn warranty(assessment: &Assessment, visit: &VisitOutcome, words: &Words) -> Opt
         return None;
     }
     let over = visit.readings.iter().filter(|reading| reading.width > plan.callback.widest).count();
-    let (share, limit) = (visit.open_share.unwrap_or(Percent::ZERO), plan.callback.open_share);
-    Some(if over == 0 && share > limit {
-        say!(words, "follow-up-warranty-share", share = share, limit = limit, until = until)
+    let beads = visit.beads?;
+    let (share, limit) = (beads.open_share, plan.callback.open_share);
+    let checked =
+        say!(words, "follow-up-checked", checked = beads.checked, sealed = beads.sealed, share = share);
+    let said = if over == 0 && share > limit {
+        say!(words, "follow-up-warranty-share", limit = limit, until = until)
     } else {
         let widest = plan.callback.widest;
-        say!(
-            words,
-            "follow-up-warranty",
-            count = over,
-            widest = widest,
-            share = share,
-            limit = limit,
-            until = until
-        )
-    })
+        say!(words, "follow-up-warranty", count = over, widest = widest, limit = limit, until = until)
+    };
+    Some(checked + " " + &said)
 }
 
 impl Say for VisitVerdict {
@@ -117,12 +118,13 @@ impl Say for VisitVerdict {
 }
 
 /// What was found, in a sentence.
-fn figures(of: VisitVerdict, words: &Words) -> String {
+pub(super) fn figures(of: VisitVerdict, words: &Words) -> String {
     match of {
         VisitVerdict::NothingMeasured => say!(words, "follow-up-nothing-measured"),
         VisitVerdict::TooSoon => say!(words, "follow-up-too-soon"),
         VisitVerdict::OutOfRange => say!(words, "follow-up-out-of-range"),
         VisitVerdict::NoForecast => say!(words, "follow-up-no-forecast"),
+        VisitVerdict::Covered => say!(words, "follow-up-covered"),
         VisitVerdict::Forecast { inside, of, wider, .. } => {
             let side = if wider < Length::ZERO { "narrower" } else { "wider" };
             let off = wider.max(-wider);

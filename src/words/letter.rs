@@ -2,22 +2,26 @@
 
 use jiff::ToSpan as _;
 
-use super::causes::{odds, percent};
+use super::causes::percent;
 use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
 use super::{Arg, Say, Words, say};
 use crate::assess::InstallMoisture;
-use crate::assess::{Assessment, RepairOption, SectionState, date_after};
+use crate::assess::{Assessment, RepairOption, SealTime, SectionState, date_after};
 use crate::belief::Cause;
 use crate::job::LetterPart;
 use crate::measure::{Humidity, Length, Moisture, Money, Percent};
 use crate::repair::{MethodId, Outcome, Risk, Step};
 
-/// Boards this much wetter at install than the room keeps them were too wet, in percent moisture.
+/// Boards this much wetter at install than the room keeps them, in percent moisture, may well have been too wet,
+/// whatever else speaks against it.
 const TOO_WET: f64 = 4.0;
 
 /// From this chance on a cause is said as a fact; from the next on as what is likely.
 const SURE: f64 = 0.9;
 const LIKELY: f64 = 0.6;
+
+/// Of weeks to seal in that go on for more days than this, none is the best.
+const LONG_SEASON: usize = 120;
 
 /// A gap below this is told as closed: no gauge shows it.
 const CLOSED: Length = Length::inches(1.0 / 64.0);
@@ -181,6 +185,7 @@ fn at_install(
 ) -> [String; 3] {
     let whole = |moisture: Moisture| Percent::pct(moisture.to_pct().round());
     let room = state.settled.mean();
+    let wetter = (origin.moisture - room).to_pct() > TOO_WET;
     [
         say!(words, "letter-wood-moves"),
         say!(
@@ -191,22 +196,16 @@ fn at_install(
             high = whole(origin.interval.high),
             room = whole(room)
         ),
-        if (origin.moisture - room).to_pct() > TOO_WET {
-            let chance = wet.unwrap_or(1.0);
-            let (odds, tenths) = odds(chance);
-            match chance {
-                sure if sure >= SURE => say!(words, "letter-too-wet"),
-                likely if likely >= LIKELY => {
-                    say!(words, "letter-too-wet-likely", odds = odds, tenths = tenths)
-                }
-                _ => say!(words, "letter-too-wet-open"),
+        match wet.unwrap_or(if wetter { 1.0 } else { 0.0 }) {
+            sure if sure >= SURE => say!(words, "letter-too-wet"),
+            likely if likely >= LIKELY => {
+                let (band, percent) = percent(likely);
+                say!(words, "letter-too-wet-likely", band = band, percent = percent)
             }
-        } else if rest {
-            say!(words, "letter-seasonal-rest")
-        } else if wet.is_some_and(|wet| wet > 1.0 - SURE) {
-            say!(words, "letter-seasonal-likely")
-        } else {
-            say!(words, "letter-seasonal")
+            open if wetter || open > 1.0 - LIKELY => say!(words, "letter-too-wet-open"),
+            _ if rest => say!(words, "letter-seasonal-rest"),
+            likely if likely > 1.0 - SURE => say!(words, "letter-seasonal-likely"),
+            _ => say!(words, "letter-seasonal"),
         },
     ]
 }
@@ -244,7 +243,8 @@ fn advised(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec
     }
     let against = assessment.advises_against(option).then(|| say!(words, "letter-advised-against"));
     let only = super::options::only_sections(assessment, option, words);
-    against.into_iter().chain(plan(assessment, option, words)).chain(only).collect()
+    let not_counted = not_counted(assessment, option, words);
+    against.into_iter().chain(plan(assessment, option, words)).chain(only).chain(not_counted).collect()
 }
 
 /// What is done, in a sentence or two, for the proposal.
@@ -294,6 +294,7 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
     let mut sentences = vec![reseal(assessment, option, words)];
     sentences.extend(left_open(assessment, words));
     sentences.push(when(assessment, words));
+    sentences.extend(planned_start(assessment, option, words));
     let years = plan.warranty_years.max(1);
     sentences.extend(option.callback.iter().flat_map(|risk| reopening(risk, years, words)));
     sentences.extend(days(option, words));
@@ -304,6 +305,12 @@ fn plan(assessment: &Assessment, option: &RepairOption, words: &Words) -> Vec<St
 pub(super) fn left_open(assessment: &Assessment, words: &Words) -> Option<String> {
     let narrow = assessment.worked_on().filter(|state| !assessment.gets_bead(state)).count();
     (narrow > 0).then(|| say!(words, "letter-left-open", count = narrow))
+}
+
+/// That joints at board ends, miters and edges are no part of the work, where none of them was measured.
+pub(super) fn not_counted(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<String> {
+    let run = assessment.not_counted_run(option);
+    (run > Length::ZERO).then(|| say!(words, "letter-not-counted", run = Arg::Run(run)))
 }
 
 /// That all is painted in the end, where an option does that and has not said it.
@@ -325,6 +332,12 @@ pub(super) fn starts(option: &RepairOption, words: &Words) -> Option<String> {
     }
 }
 
+/// On which day of the best weeks the work is planned to start, where they are more than a day.
+fn planned_start(assessment: &Assessment, option: &RepairOption, words: &Words) -> Option<String> {
+    let weeks = matches!(assessment.answer.when, Some(SealTime::Between(..)));
+    if weeks { starts(option, words) } else { None }
+}
+
 /// When the joints are sealed, and why then.
 pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
     let job = &*assessment.job;
@@ -333,12 +346,14 @@ pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
         return say!(words, "letter-seal-on", date = date_after(job, assessment.seal_day));
     }
     match &assessment.season {
-        Some(season) if !season.is_any_time() => say!(
-            words,
-            "letter-best-weeks",
-            from = date_after(job, season.best.low * 7),
-            to = date_after(job, season.best.high * 7 + 6)
-        ),
+        Some(season) if !season.is_any_time() => {
+            let (from, to) = (season.best.low * 7, season.best.high * 7 + 6);
+            let (days, from, to) = (to - from, date_after(job, from), date_after(job, to));
+            match days > LONG_SEASON {
+                true => say!(words, "letter-most-weeks", from = from, to = to),
+                false => say!(words, "letter-best-weeks", from = from, to = to),
+            }
+        }
         _ => say!(words, "letter-any-time"),
     }
 }
@@ -405,4 +420,40 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let years = if left { 0 } else { job.plan.warranty_years };
     asks.push(say!(words, "letter-ask-visit", years = years));
     asks
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::assess::assess;
+    use crate::job::{Catalog, demo_job};
+    use crate::measure::Units;
+
+    /// What the homeowner reads of the cause is what the odds say, from boards that were dry to boards that were
+    /// not: nobody is told the one while the contractor sees the other.
+    #[test]
+    fn the_letter_tells_the_cause_that_is_likelier() {
+        let words = Words::us_english(Units::Inches, "$");
+        let mut seen = std::collections::BTreeSet::new();
+        for tenths in (1_u8..=12).chain([20]) {
+            let mut job = demo_job();
+            for gap in &mut job.survey.gaps {
+                gap.width = gap.width * (f64::from(tenths) / 10.0);
+            }
+            let found = assess(job, Catalog::built_in());
+            let causes = found.causes.as_ref().expect("gaps were measured");
+            if causes.main().0 == Cause::WettedAndDried || found.speaking_section().is_none() {
+                continue;
+            }
+            let wet = causes.of(Cause::WetAtInstall);
+            let said = LetterText::drafts(&found, &words).why.join(" ");
+            let dry = said.contains("as dry as they should have been");
+            let too_wet = said.contains("were too wet for this room");
+            let open = said.contains("can’t tell");
+            assert_eq!(too_wet && !open, wet >= LIKELY, "{wet}: {said}");
+            assert!(!dry || wet <= 1.0 - LIKELY, "{wet}: {said}");
+            seen.insert((too_wet, open));
+        }
+        assert!(seen.len() > 1, "only {seen:?} was seen");
+    }
 }

@@ -38,7 +38,7 @@ pub fn only_sections(assessment: &Assessment, option: &RepairOption, words: &Wor
 }
 
 /// Which option to choose, in a sentence or two: the one that costs least with callbacks, or of those that cost
-/// about the same the one that disrupts least, with what it costs more.
+/// about the same the surest or the one that disrupts least, with what it costs more.
 pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
     let cost = |method: MethodId| {
         let expected = assessment.option(method).and_then(|option| option.expected);
@@ -48,11 +48,13 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
         choice.equal.iter().map(|method| words.called(name(assessment, *method)).into_owned()).collect();
     if !others.is_empty() {
         let (best, others) = (name(assessment, choice.best), words.figures().list(&others));
+        let why = || Arg::Id(if choice.surer { "surer" } else { "calmer" });
         if choice.costs_more > Money::ZERO {
             return say!(
                 words,
                 "option-equal-and-more",
                 best = Arg::Called(best),
+                why = why(),
                 cost = cost(choice.best),
                 more = Arg::RoughMoney(choice.costs_more),
                 others = Arg::Name(&others)
@@ -62,6 +64,7 @@ pub fn best(assessment: &Assessment, choice: &Choice, words: &Words) -> String {
             words,
             "option-equal",
             best = Arg::Called(best),
+            why = why(),
             cost = cost(choice.best),
             others = Arg::Name(&others)
         );

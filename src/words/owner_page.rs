@@ -1,13 +1,13 @@
 //! What the homeowner's page says besides the letter: the repair in short, and the joint on a day.
 
 use super::answer::days;
-use super::causes::{chance_as_odds, odds};
+use super::causes::{chance_as_percent, percent};
 use super::verdict::{SAYS_NOTHING, WORTH_A_RANGE, whole_percent};
 use super::{Arg, Words, letter, say};
-use crate::assess::{Assessment, JointWeek, RepairOption, RepairedJoint, RepairedLook};
+use crate::assess::{Assessment, JointWeek, RepairOption, RepairedJoint, RepairedLook, SealTime};
 use crate::joint::{BeadCut, BeadState};
 use crate::measure::{Length, Span};
-use crate::repair::{Outcome, Risk};
+use crate::repair::{Outcome, Price, Risk};
 
 /// A fact of the repair: what it is about, what is so, and a remark, which may be empty.
 pub type Fact = [String; 3];
@@ -23,18 +23,32 @@ pub fn facts(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
     let Some(price) = &option.price else { return facts };
     let crew_days = option.schedule.crew_days;
     if crew_days > 0 {
-        let days = say!(words, "owner-page-days", days = crew_days);
+        let days = match assessment.answer.when {
+            Some(SealTime::Between(..)) if matches!(option.outcome, Outcome::Bead { .. }) => {
+                say!(words, "owner-page-days-from", days = crew_days, date = option.starts)
+            }
+            _ => say!(words, "owner-page-days", days = crew_days),
+        };
         facts.push([say!(words, "owner-page-when"), when(assessment, option, words), days]);
     }
-    let (owner, total) = (price.owner, price.total);
-    let of_total =
-        if owner == total { String::new() } else { say!(words, "owner-page-of-total", total = total) };
-    facts.push([say!(words, "paper-you-pay"), words.figures().money(owner), of_total]);
+    facts.push(cost(assessment, price, words));
     if let Some(risk) = &option.callback {
         let within = within(risk, assessment.job.plan.warranty_years.max(1), words);
-        facts.push([say!(words, "owner-page-reopening"), chance_as_odds(risk.chance, words), within]);
+        facts.push([say!(words, "owner-page-reopening"), chance_as_percent(risk.chance, words), within]);
     }
     facts
+}
+
+/// What the owner pays; where that is still open, what it costs.
+fn cost(assessment: &Assessment, price: &Price, words: &Words) -> Fact {
+    let (owner, total) = (price.owner, price.total);
+    let money = |amount| words.figures().money(amount);
+    if assessment.payers_open() {
+        return [say!(words, "paper-cost"), money(total), say!(words, "paper-payers-open")];
+    }
+    let of_total =
+        if owner == total { String::new() } else { say!(words, "owner-page-of-total", total = total) };
+    [say!(words, "paper-you-pay"), money(owner), of_total]
 }
 
 /// When the repair is done: the weeks to seal in, or from which day on.
@@ -73,8 +87,8 @@ pub fn what_it_means(assessment: &Assessment, option: &RepairOption, words: &Wor
     }
     if let Some(risk) = &option.callback {
         let years = assessment.job.plan.warranty_years.max(1);
-        let (odds, tenths) = odds(risk.chance);
-        lines.push(say!(words, "homeowner-come-back", years = years, odds = odds, tenths = tenths));
+        let (band, percent) = percent(risk.chance);
+        lines.push(say!(words, "homeowner-come-back", years = years, band = band, percent = percent));
     }
     let (work, days) = (option.schedule.crew_days, option.schedule.room_out);
     lines.push(say!(words, "homeowner-room-closed", work = work, days = days));

@@ -4,7 +4,7 @@ use super::options::only_sections;
 use super::{Arg, Say, Words, say};
 use crate::assess::{Assessment, RepairOption, StartsAfter};
 use crate::job::Job;
-use crate::measure::{Hours, Money, Percent};
+use crate::measure::{Hours, Length, Money, Percent};
 use crate::repair::{
     Charging, CostDriver, Height, LineBasis, Painting, Price, PriceLine, Prices, Step, TaskHours,
 };
@@ -67,6 +67,10 @@ pub fn taken_for_granted(assessment: &Assessment, option: &RepairOption, words: 
             Height::Steps | Height::ByDrawing => "steps",
         };
         notes.push(say!(words, "price-assumes-access", access = Arg::Id(access)));
+    }
+    let not_counted = assessment.not_counted_run(option);
+    if not_counted > Length::ZERO {
+        notes.push(say!(words, "price-assumes-joints", run = Arg::Run(not_counted)));
     }
     if let Some(windows) = assumed.windows.filter(|_| option.sprays) {
         notes.push(say!(words, "price-assumes-windows", count = windows));

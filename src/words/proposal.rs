@@ -27,6 +27,7 @@ pub fn scope(assessment: &Assessment, option: &RepairOption, words: &Words) -> V
         lines.push(say!(words, "proposal-counted", count = counted));
     }
     lines.extend(super::options::only_sections(assessment, option, words));
+    lines.extend(letter::not_counted(assessment, option, words));
     lines.extend(letter::starts(option, words));
     lines.extend(letter::days(option, words));
     lines
@@ -80,7 +81,13 @@ pub fn warranted(
         let of_beads = assessment.lays_beads();
         let (band, chance) = percent(if of_beads { risk.without_paint } else { risk.chance });
         let said = say!(words, "proposal-come-back", band = band, chance = chance);
-        if of_beads { said + " " + &say!(words, "proposal-come-back-paint") } else { said }
+        let counted = percent(risk.chance);
+        if of_beads && counted.1 != chance {
+            let (band, percent) = counted;
+            said + " " + &say!(words, "proposal-come-back-paint", band = band, percent = percent)
+        } else {
+            said
+        }
     }));
     lines
 }

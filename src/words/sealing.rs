@@ -58,7 +58,7 @@ pub fn rows(assessment: &Assessment, words: &Words) -> Vec<String> {
         let torn = row.expected_torn().round();
         let (section, shown) = (&section.name, Arg::Number(torn, 0));
         Some(match torn < 1.0 {
-            true => say!(words, "sealing-row", section = section, torn = shown, joints = row.joints),
+            true => say!(words, "sealing-row", section = section, joints = row.joints),
             false => say!(
                 words,
                 "sealing-row-widest",

@@ -1,7 +1,9 @@
 //! The verdict in three lines.
 
+use jiff::civil::Date;
+
 use super::answer::{days, missing, section_name};
-use super::causes::{chance_as_percent, odds, percent};
+use super::causes::{chance_as_percent, percent};
 use super::{Arg, Say as _, Words, say};
 use crate::assess::{
     Advice, Assessment, Confidence, Doubt, FirstStep, Instead, Recommendation, SealTime, Verdict,
@@ -26,6 +28,7 @@ pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Strin
                 wet.filter_map(|&(surface, section)| section_name(assessment, surface, section)).collect();
             say!(words, "verdict-water-first", count = names.len(), sections = Arg::Names(names))
         }
+        (Some(Recommendation { method, finished: Some(on), .. }), _) => done(assessment, *method, *on, words),
         (Some(recommended), _) => to_do(assessment, recommended, words),
         (None, Confidence::NotYet(FirstStep::DrawBoards)) => say!(words, "verdict-first-boards"),
         (None, Confidence::NotYet(FirstStep::MeasureGaps)) => say!(words, "verdict-first-gaps"),
@@ -33,9 +36,27 @@ pub fn first(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Strin
     }
 }
 
+/// That the work was done, and when.
+pub(super) fn done(assessment: &Assessment, method: MethodId, on: Date, words: &Words) -> String {
+    let option = Arg::Called(option_name(assessment, method));
+    say!(words, "verdict-done", option = option, on = on)
+}
+
 /// The second line: days, price and chance, or why there are none; empty without a recommendation.
 pub fn second(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
     let Some(recommended) = &verdict.recommended else { return String::new() };
+    if recommended.finished.is_some() {
+        // What came says more than what was expected.
+        let visits =
+            assessment.follow_up.iter().filter(|visit| visit.after_work && !visit.readings.is_empty());
+        return match visits.max_by_key(|visit| visit.on) {
+            Some(visit) => {
+                let found = super::follow_up::figures(visit.verdict, words);
+                say!(words, "verdict-visit", on = visit.on, found = &found)
+            }
+            None => price_and_chance(recommended, words).join(DOT),
+        };
+    }
     let mut parts = Vec::new();
     if !recommended.wet_sections.is_empty() {
         let what_then = match recommended.advice {
@@ -129,14 +150,15 @@ fn instead_of(assessment: &Assessment, instead: Instead, words: &Words) -> Optio
 fn price_and_chance(recommended: &Recommendation, words: &Words) -> Vec<String> {
     let mut parts = Vec::new();
     if let Some(quote) = recommended.quote {
-        parts.extend(quote.crew_days.map(|days| say!(words, "verdict-days", days = days)));
+        let to_come = quote.crew_days.filter(|_| recommended.finished.is_none());
+        parts.extend(to_come.map(|days| say!(words, "verdict-days", days = days, from = recommended.starts)));
         let [total, low, high] = [quote.total, quote.spread.low, quote.spread.high].map(Arg::RoughMoney);
         parts.push(say!(words, "verdict-price", total = total, low = low, high = high));
     }
     if let Some(lasting) = recommended.lasting {
-        let (odds, tenths) = odds(lasting.chance);
+        let (band, chance) = percent(lasting.chance);
         let until = Arg::Month(lasting.until);
-        parts.push(say!(words, "verdict-lasts", odds = odds, tenths = tenths, until = until));
+        parts.push(say!(words, "verdict-lasts", band = band, percent = chance, until = until));
         let Span { low, high } = lasting.interval;
         let paint_matters = lasting.with_sound_paint - lasting.chance >= WORTH_A_RANGE;
         if paint_matters && high - low > SAYS_NOTHING {
@@ -175,6 +197,9 @@ fn lasting_range(range: Span<f64>, words: &Words) -> Option<String> {
 pub fn chance_with_sound_paint(risk: &Risk, words: &Words) -> String {
     let [low, high] = [risk.without_paint_interval.low, risk.without_paint_interval.high].map(whole_percent);
     let chance = chance_as_percent(risk.without_paint, words);
+    if low == high {
+        return chance;
+    }
     say!(words, "options-chance-range", chance = &chance, low = low, high = high)
 }
 
@@ -203,13 +228,15 @@ fn doubt(assessment: &Assessment, doubt: Doubt, words: &Words) -> String {
             say!(words, "verdict-doubt-few-gaps", count = measured, section = section)
         }
         Doubt::CauseOpen(chance) => {
-            let (odds, tenths) = odds(chance);
-            say!(words, "verdict-doubt-cause", odds = odds, tenths = tenths)
+            let (band, percent) = percent(chance);
+            say!(words, "verdict-doubt-cause", band = band, percent = percent)
         }
         Doubt::ChanceWide(lasts) => {
             let [low, high] = [lasts.low, lasts.high].map(whole_percent);
             say!(words, "verdict-doubt-chance", low = low, high = high)
         }
+        Doubt::PaintDecides => say!(words, "verdict-doubt-paint"),
+        Doubt::NoPlace => say!(words, "verdict-doubt-place"),
         Doubt::NoMeterReading => say!(words, "verdict-doubt-meter"),
         Doubt::MeterUnlikeRoom => say!(words, "verdict-doubt-meter-room"),
         Doubt::NoInstallDate => say!(words, "verdict-doubt-install-date"),

@@ -186,7 +186,7 @@ mod tests {
         // Between the time and AM stands a narrow space that does not break.
         let inches = said(Units::Inches).replace('\u{202f}', " ");
         assert_eq!(inches, "Wed, Feb 18, 8:00 AM to 3:30 PM, 2 people");
-        assert_eq!(said(Units::Millimeters), "Wed Feb 18, 08:00 to 15:30, 2 people");
+        assert_eq!(said(Units::Millimeters), "Wed Feb 18, 8:00\u{202f}AM to 3:30\u{202f}PM, 2 people");
         assert_eq!(day_work(&day, &Words::us_english(Units::Inches, "$")), "scrape, first coat");
     }
 }

@@ -7,8 +7,8 @@ use gapwright::export::{Report, report_schema};
 use gapwright::job::{Catalog, Job, file};
 use gapwright::measure::{Percent, Units};
 use gapwright::papers::figure::{JointMap, MapFor};
-use gapwright::papers::{Folder, Paper, Papers};
-use gapwright::repair::{MethodId, PriceLine, Shares};
+use gapwright::papers::{Folder, HeldBack, Paper, Papers, held_back};
+use gapwright::repair::{MethodId, Payers, PriceLine, Shares};
 use serde_json::Value;
 
 const EXAMPLES: [&str; 3] = [
@@ -39,6 +39,30 @@ fn written(amount: &Value, currency: &str) -> String {
 /// Without blanks, so that a line break in the paper hides nothing.
 fn dense(text: &str) -> String {
     text.chars().filter(|c| !c.is_whitespace() && !c.is_control()).collect()
+}
+
+/// Boards that likely went up too wet may be somebody else's to pay for: until it is said who pays, no paper says
+/// that the owner does, and there is nothing to sign.
+#[test]
+fn no_paper_says_that_the_owner_pays_before_somebody_did() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    job.plan.payers = Payers::default();
+    let held = |job: &Job| {
+        let found = assess(job.clone(), Catalog::built_in());
+        held_back(Paper::Proposal, &found, &[])
+    };
+    assert_eq!(held(&job), Some(HeldBack::PayersOpen));
+    let letter = |job: &Job| dense(&texts(job).0[0]);
+    assert_eq!(Paper::ALL[0], Paper::Letter);
+    let open = letter(&job);
+    assert!(!open.contains("Youpay") && open.contains("stilltobeagreed"), "{open}");
+    job.plan.payers.agreed = true;
+    assert_eq!(held(&job), None);
+    let agreed = letter(&job);
+    assert!(agreed.contains("Youpay100%") && !agreed.contains("stilltobeagreed"), "{agreed}");
+    job.plan.payers = Payers { supplier: Percent::pct(40.0), ..Payers::default() };
+    assert_eq!(held(&job), None);
+    assert!(letter(&job).contains("Youpay60%"));
 }
 
 #[test]

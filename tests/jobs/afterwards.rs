@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
-use gapwright::assess::{Assessment, LaterReading, Surprise, VisitVerdict, assess, taken};
+use gapwright::assess::{
+    Assessment, Confidence, Doubt, LaterReading, MissingEntry, Surprise, VisitVerdict, assess, taken,
+};
 use gapwright::belief::Cause;
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, Lessons, Place, PriceBook, file, jobs_in, load_prices, save_prices};
@@ -233,6 +235,74 @@ fn beads_that_opened_are_counted_against_the_chance() {
     assert_eq!(opened(held[1].verdict), Some(Surprise::TooMany));
 }
 
+/// Where strips are over the joints there is no gap to measure, and none that opened; where they were cut open the
+/// old forecast is of another gap; left alone, gaps are held against their forecast as before.
+#[test]
+fn what_was_done_says_what_a_later_visit_can_be_held_against() {
+    let found_after = |outcome: fn(&Outcome) -> bool| {
+        let mut job = demo_job();
+        job.done.finished = Some(date(2026, 5, 1));
+        let wanted = Catalog::built_in().methods.iter().find(|method| outcome(&method.outcome)).unwrap();
+        job.plan.chosen = wanted.id;
+        let gaps = job.survey.gaps.iter().map(|gap| again(gap, gap.width + Length::mm(0.5))).collect();
+        job.later = vec![LaterVisit { on: date(2026, 12, 1), gaps }];
+        found(&job).follow_up.remove(0)
+    };
+    let covered = found_after(|outcome| *outcome == Outcome::Covered);
+    assert_eq!(covered.verdict, VisitVerdict::Covered);
+    let cut = found_after(|outcome| *outcome == Outcome::Line);
+    assert_eq!(cut.verdict, VisitVerdict::NoForecast);
+    let left = found_after(|outcome| *outcome == Outcome::Unchanged);
+    assert!(matches!(left.verdict, VisitVerdict::Forecast { of: 1.., .. }), "{:?}", left.verdict);
+    for visit in [covered, cut, left] {
+        assert!(visit.after_work && visit.beads.is_none());
+        assert!(visit.readings.iter().all(|reading| reading.chance.is_none()));
+    }
+}
+
+/// Once the work is done nobody is told to do it, nor to measure for it.
+#[test]
+fn a_finished_job_is_told_as_done() {
+    let mut job = demo_job();
+    job.done.finished = Some(date(2026, 5, 1));
+    let found = found(&job);
+    let words = Words::of_job(&job);
+    let lines = gapwright::words::verdict::lines(&found, &found.verdict(), &words);
+    assert!(lines[0].ends_with("done on May 1, 2026."), "{lines:?}");
+    assert!(!lines.iter().any(|line| line.contains("on site") || line.contains("Would help")), "{lines:?}");
+    assert!(found.answer.missing.is_empty(), "{:?}", found.answer.missing);
+}
+
+/// Miters, ends and edges nobody measured are no part of the work, and whoever prices or signs is told how long they
+/// are; measured, they are known.
+#[test]
+fn joints_that_are_left_out_are_told() {
+    let mut job = demo_job();
+    job.survey.gaps.retain(|gap| gap.joint.chars().any(|c| c.is_ascii_digit()));
+    let none = found(&job);
+    let chosen = none.chosen().unwrap();
+    let run = none.not_counted_run(chosen);
+    let of_kind = |found: &Assessment| -> f64 {
+        let states = found.joints.iter().filter(|state| state.gap.is_none());
+        states.map(|state| found.layouts[state.surface].joints[state.joint].length().to_m()).sum()
+    };
+    assert!(run > Length::ZERO && (run.to_m() - of_kind(&none)).abs() < 1e-9);
+    let words = Words::of_job(&job);
+    let told = gapwright::words::price::taken_for_granted(&none, chosen, &words);
+    assert!(told.iter().any(|line| line.starts_with("Not included: ")), "{told:?}");
+    let miter = none.joints.iter().find(|state| state.gap.is_none()).unwrap();
+    let joint = &none.layouts[miter.surface].joints[miter.joint];
+    let gap = GapReading {
+        surface: job.surfaces[miter.surface].name.clone(),
+        joint: joint.label.clone(),
+        width: Length::mm(1.0),
+        ..GapReading::default()
+    };
+    job.survey.gaps.push(gap);
+    let one = found(&job);
+    assert!(one.not_counted_run(one.chosen().unwrap()) < run);
+}
+
 /// Four finished jobs whose scraping took twice as long pull the rate most of the way there.
 #[test]
 fn rates_are_learned_from_a_folder_of_finished_jobs() {
@@ -284,4 +354,30 @@ fn conditions_are_not_learned_as_pace() {
     for rate in learned.rates {
         assert!((rate.learned.minutes.likely / rate.start.mean() - 1.0).abs() < 1e-9, "{}", rate.id);
     }
+}
+
+/// Joints that were never caulked take no scraping, and everything else as before.
+#[test]
+fn where_there_is_no_old_caulk_none_is_scraped_out() {
+    let mut job = demo_job();
+    job.plan.trial = None;
+    let tasks = |job: &Job| -> Vec<String> {
+        found(job).chosen().unwrap().tasks.iter().map(|task| task.id.clone()).collect()
+    };
+    let usual = tasks(&job);
+    assert!(usual.iter().any(|id| id == "scrape"));
+    job.plan.site.old_sealant = gapwright::repair::OldSealant::Missing;
+    let left: Vec<String> = usual.into_iter().filter(|id| id != "scrape").collect();
+    assert_eq!(tasks(&job), left);
+}
+
+/// A climate nobody named is no climate: it is asked for first, and until then the answer is rough.
+#[test]
+fn a_place_nobody_named_is_asked_for() {
+    let mut job = demo_job();
+    assert!(!found(&job).answer.missing.contains(&MissingEntry::Place));
+    job.air = Job::new(job.visited).air;
+    let guessed = found(&job);
+    assert_eq!(guessed.answer.missing.first(), Some(&MissingEntry::Place));
+    assert_eq!(guessed.verdict().confidence, Confidence::Rough(Doubt::NoPlace));
 }

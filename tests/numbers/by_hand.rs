@@ -76,6 +76,7 @@ fn plan() -> Plan {
                 PriceLine::Materials,
                 Shares { contractor: Percent::ZERO, supplier: Percent::pct(100.0) },
             )]),
+            agreed: false,
         },
         ..Plan::default()
     }

@@ -7,15 +7,77 @@
 
 use std::time::Duration;
 
-use crate::driven::{choose, click, click_first, enter, enter_path, window};
-use eframe::egui::{Key, Modifiers, Role, ViewportEvent, ViewportId};
+use crate::driven::{Window, centre, choose, click, click_first, enter, enter_path, window, window_of};
+use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, ViewportEvent, ViewportId};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
 use gapwright::assess::Advice;
 use gapwright::job::demo_job;
 use gapwright::job::{Job, file};
-use gapwright::measure::{Length, Units};
+use gapwright::measure::{Length, Moisture, Units};
 use gapwright::repair::MethodId;
+
+/// A frame may take long on a slow machine: the click and all that is typed after it then come at once.
+fn in_one_frame(window: &mut Window, at: Pos2, typed: &str) {
+    let press = |pressed| Event::PointerButton {
+        pos: at,
+        button: PointerButton::Primary,
+        pressed,
+        modifiers: Modifiers::NONE,
+    };
+    let enter = Event::Key {
+        key: Key::Enter,
+        physical_key: None,
+        pressed: true,
+        repeat: false,
+        modifiers: Modifiers::NONE,
+    };
+    window.hover_at(at);
+    window.run();
+    let events = &mut window.input_mut().events;
+    events.extend([press(true), press(false), Event::Text(typed.to_owned()), enter]);
+    window.run();
+}
+
+#[test]
+fn what_is_typed_before_a_field_is_there_goes_into_it() {
+    let mut job = demo_job();
+    job.survey.moistures.clear();
+    job.survey.gaps.clear();
+    let mut window = window_of([1400.0, 3300.0], job);
+    let add = centre(&window, "Add meter reading");
+    in_one_frame(&mut window, add, "9.5");
+    let read = window.state().job().survey.moistures.iter().map(|reading| reading.reading);
+    assert_eq!(read.collect::<Vec<_>>(), [Some(Moisture::pct(9.5))]);
+    let joint = centre(&window, "Joint A 5, no reading");
+    in_one_frame(&mut window, joint, "1/8");
+    let gaps = &window.state().job().survey.gaps;
+    let gaps: Vec<_> = gaps.iter().map(|gap| (gap.joint.as_str(), gap.width)).collect();
+    assert_eq!(gaps, [("A 5", Length::inches(0.125))]);
+}
+
+/// Enter goes from one meter reading to the next, which is of the section that follows.
+#[test]
+fn meter_readings_follow_each_other_by_enter() {
+    let mut job = demo_job();
+    job.survey.moistures.clear();
+    let mut window = window_of([1400.0, 3300.0], job);
+    click(&mut window, "Add meter reading");
+    for typed in ["8.5", "9", "10"] {
+        window.event(Event::Text(typed.to_owned()));
+        window.run();
+        window.key_press(Key::Enter);
+        window.run();
+    }
+    let read = &window.state().job().survey.moistures;
+    let read: Vec<_> = read.iter().map(|reading| reading.reading.map(Moisture::to_pct)).collect();
+    assert_eq!(read, [Some(8.5), Some(9.0), Some(10.0), None]);
+    let read = &window.state().job().survey.moistures;
+    assert!(
+        read.windows(2).all(|two| (&two[0].surface, &two[0].section) != (&two[1].surface, &two[1].section)),
+        "{read:?}"
+    );
+}
 
 #[test]
 fn from_nothing_to_a_priced_letter() {

@@ -4,11 +4,11 @@
 //! on that other one, the form may gain and lose rows; the field under the pointer stays where it is, and a
 //! click lands in it.
 
-use crate::driven::{Window, click, click_first, sight, window_of};
+use crate::driven::{Window, click, click_first, enter, sight, window_of};
 use crate::still::{TYPED, as_it_was, open_folds};
 use eframe::egui::{Event, Key, Modifiers, Pos2, Rect, Role};
 use egui_kittest::kittest::{AccessKitNode, NodeT as _, Queryable as _, by};
-use gapwright::job::{demo_job, file};
+use gapwright::job::{Job, demo_job, file};
 
 /// The windows: one that scrolls, and one that shows a room as a whole; with the most fields that are typed into
 /// in it: lists of prices and tasks are alike, and each entry that counts is an assessment.
@@ -104,6 +104,25 @@ fn nothing_moves_away_in(room: &str) {
         }
     }
     assert!(all.is_empty(), "{} fields moved away:\n{}", all.len(), all.join("\n"));
+}
+
+/// A town brings its elevation and its climate along; both have their room before.
+#[test]
+fn naming_a_town_moves_no_field() {
+    let mut job = demo_job();
+    job.air = Job::new(job.visited).air;
+    let mut window = window_of([1400.0, 3300.0], job);
+    click_first(&mut window, "Measure");
+    let before = fields(&window);
+    enter(&mut window, "Town, ZIP code, or coordinates", "Duluth, MN");
+    for _ in 0..4 {
+        window.run_ok();
+    }
+    let after = fields(&window);
+    assert_eq!(after.len(), before.len() + 1, "the elevation can be typed now");
+    for (name, rect) in before {
+        assert!(after.iter().any(|field| *field == (name.clone(), rect)), "{name} moved from {rect:?}");
+    }
 }
 
 /// A test for each room, so that they run side by side.

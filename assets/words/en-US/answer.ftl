@@ -49,8 +49,8 @@ answer-price-over =
 answer-price-without-days = About { $total } ({ $low } to { $high }). How many days it takes isn’t known.
 answer-callback =
     { $years ->
-        [one] Another callback within 1 year: { chance-odds }.
-       *[other] Another callback within { $years } years: { chance-odds }.
+        [one] Another callback within 1 year: { chance-percent }.
+       *[other] Another callback within { $years } years: { chance-percent }.
     }
 answer-cheaper = Another option costs less with callbacks included.
 
@@ -61,8 +61,8 @@ answer-best-weeks =
        *[any_time] at any time of the year
     }
 
-answer-cause = { cause-label }: { chance-odds }.
-answer-cause-in-section = { cause-label }, section { $section }: { chance-odds }.
+answer-cause = { cause-label }: { chance-percent }.
+answer-cause-in-section = { cause-label }, section { $section }: { chance-percent }.
 answer-cause-bonded = Some boards are likely stuck together in groups, too.
 
 answer-install-line-moved = The joint that moved counts in the average of its section; the joints beside it show what the wood did.
@@ -88,4 +88,7 @@ answer-missing-room-for-cause = To settle the cause, read a hygrometer in the ro
 answer-missing-failures-for-cause = To settle the cause, note how the bead failed at the joints you measured
 answer-missing-moisture = Take a moisture reading of the boards
 answer-missing-install-date = Enter the date the boards were installed
+answer-missing-place = Say where the house is: town, ZIP code, or coordinates
+answer-missing-year-built = Enter the year the house was built: if it’s 1978 or later, no lead-safe work is priced
+answer-missing-payers = Say who pays: the boards likely went up too wet
 answer-missing-timed-section = Time one section, for a firmer price

@@ -19,15 +19,6 @@ cause-explained =
        *[bonded_groups] Paint or sealant holds boards together: the movement of several shows at one joint, and the rest stay shut.
     }
 
-chance-odds =
-    { $odds ->
-        [certain] all but certain
-        [nineteen_in_twenty] 19 in 20
-        [tenths] about { $tenths } in 10
-        [even] about even
-        [one_in_twenty] about 1 in 20
-       *[unlikely] unlikely
-    }
 chance-percent =
     { $band ->
         [over] over { $percent }

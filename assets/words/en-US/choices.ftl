@@ -11,6 +11,7 @@ choice-painting-joints = brush, the sealed joints only
 choice-old-caulk-cuts = cuts clean
 choice-old-caulk-hard = hard
 choice-old-caulk-soft = soft and sticky
+choice-old-caulk-none = none there
 choice-room-furnished = furnished
 choice-room-tight = tight access
 choice-workdays-weekdays = weekdays

@@ -4,6 +4,7 @@ follow-up-nothing-measured = Nothing has been measured yet.
 follow-up-too-soon = Too soon to tell: the driest weeks are still to come.
 follow-up-out-of-range = This visit is before the first one or more than three years after it: nothing was forecast for it.
 follow-up-no-forecast = Nothing was forecast for these joints.
+follow-up-covered = Strips cover these joints, so there is no gap to measure. Look for strips that have come loose or split.
 follow-up-told = In our papers of { $on }, we offered this repair for { $price }: { $option }.
 follow-up-told-sealing = Sealing was planned for { $day }.
 follow-up-told-lasts =
@@ -12,6 +13,7 @@ follow-up-told-lasts =
        *[known] We put the chance that it lasts through { $until } at { $chance } (90% range: { $low } to { $high }).
     }
 follow-up-told-nothing = No papers were written from this job before these visits, so they are compared with what the first visit alone would have forecast.
+follow-up-did-other = What we did in the end: { $option }.
 follow-up-finished = The work was finished on { $on }.
 follow-up-not-finished = The work hasn’t been done yet, so the forecast is for the gaps as they are.
 follow-up-forecast =
@@ -65,7 +67,7 @@ follow-up-surprise =
     { $surprise ->
         [too_many] That is more than chance explains.
         [fewer] That is fewer than expected.
-       *[as_expected] That is about as expected.
+       *[as_expected] That is within what chance explains.
     }
 follow-up-find-out = Find out why before sealing again.
 follow-up-forecast-few =
@@ -74,10 +76,15 @@ follow-up-forecast-few =
        *[other] { $count } joints say little yet.
     }
 follow-up-forecast-missed = That is not what we forecast. We are looking for the reason.
+follow-up-checked =
+    { $checked ->
+        [one] We checked 1 of the { $sealed } joints we sealed; what we found open is { $share } of their length.
+       *[other] We checked { $checked } of the { $sealed } joints we sealed; what we found open is { $share } of their length.
+    }
 follow-up-warranty =
     { $count ->
-        [0] None is open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }.
-        [one] One is open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }. We will come back and fix it at no charge.
-       *[other] { $count } are open wider than { $widest }, and { $share } of the length we sealed was found open. Our warranty through { $until } allows { $widest } and { $limit }. We will come back and fix them at no charge.
+        [0] None is open wider than { $widest }. Our warranty through { $until } allows { $widest }, and { $limit } of the length.
+        [one] One is open wider than { $widest }. Our warranty through { $until } allows { $widest }, and { $limit } of the length. We will come back and fix it at no charge.
+       *[other] { $count } are open wider than { $widest }. Our warranty through { $until } allows { $widest }, and { $limit } of the length. We will come back and fix them at no charge.
     }
-follow-up-warranty-share = That is { $share } of the length we sealed, more than the { $limit } of our warranty, which runs through { $until }. We will come back and fix it at no charge.
+follow-up-warranty-share = That is more than the { $limit } of our warranty, which runs through { $until }. We will come back and fix it at no charge.

@@ -13,8 +13,8 @@ homeowner-against = We advise against this: the joints would most likely open ag
 homeowner-look = Afterward: { $look }.
 homeowner-meanwhile = During the work: { $upset }.
 homeowner-come-back = { $years ->
-    [one] Chance that cracks or gaps show again within 1 year: { chance-odds }.
-   *[other] Chance that cracks or gaps show again within { $years } years: { chance-odds }.
+    [one] Chance that cracks or gaps show again within 1 year: { chance-percent }.
+   *[other] Chance that cracks or gaps show again within { $years } years: { chance-percent }.
 }
 homeowner-room-closed = { $work ->
     [0] {""}

@@ -43,9 +43,9 @@ letter-wood-moves = Wood takes on and gives off moisture with the air around it,
 letter-install-moisture = Going by the gaps, the boards were at about { $moisture } moisture when installed (likely between { $low } and { $high }). Wood in your room settles near { $room }.
 letter-not-possible = “{ $option }” can’t be done here. { $reason } So there is no price for it.
 letter-advised-against = We advise against this repair: the joints would most likely open again. We would do it only if you ask for it, and we can’t warrant it.
-letter-too-wet-likely = Most likely the boards were too wet for this room ({ chance-odds }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-too-wet-likely = Most likely the boards were too wet for this room ({ chance-percent }), but the readings don’t settle it. As boards dry they get a little narrower, and the shrinkage shows as gaps. Caulk can’t stretch that far.
 letter-too-wet-open = The readings can’t tell whether the boards were too wet for this room or this is ordinary seasonal movement.
-letter-too-wet = The readings point clearly to boards that were too wet for this room when they went up. As they dried, each one got a little narrower, and the shrinkage shows as gaps. The sealant couldn’t stretch that far.
+letter-too-wet = The readings point clearly to boards that were too wet for this room when they went up. As they dried, each one got a little narrower, and the shrinkage shows as gaps. Caulk can’t stretch that far.
 letter-seasonal-likely = Most likely the boards were about as dry as they should have been, and this is ordinary seasonal movement: the joints open in the dry season and close again on their own. The readings don’t settle it.
 letter-seasonal = The readings point to boards that were about as dry as they should have been. What you see is ordinary seasonal movement: the joints open in the dry season and close again on their own.
 letter-seasonal-rest = The other boards were most likely about as dry as they should have been. What they show is ordinary seasonal movement.
@@ -71,16 +71,18 @@ letter-room-runs = As you live in it now, the room runs from about { $low } humi
 letter-replace = We take the boards down and install new ones that have dried to your room first: we stack them in the room, with air all around, until the meter says they’re ready. We paint them on all sides before they go up, tongues too, so no bare wood shows when they move.
 letter-new-joints = In the driest weeks the new joints will open to about { $widest }.
 letter-too-narrow = Most of the open joints are narrower than { $narrowest } even in their best weeks for sealing. Sealant has nothing to grip there and would tear again. We recommend leaving them unsealed, with the V cleaned and painted. If you want them sealed anyway, they have to be opened up first; the price below is for sealing without that.
-letter-reseal = We scrape out the old caulk, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
+letter-reseal = We clean out the joints, prime the bare edges, seal { $run } of joints, and give the whole surface { $coats ->
     [one] 1 coat of paint
    *[other] { $coats } coats of paint
 }. The sealant we use: { $sealant }.
-letter-reseal-joints = We scrape out the old caulk, prime the bare edges, seal { $run } of joints, and brush { $coats ->
+letter-reseal-joints = We clean out the joints, prime the bare edges, seal { $run } of joints, and brush { $coats ->
     [one] 1 coat of paint
    *[other] { $coats } coats of paint
 } over them. The rest of the paint stays, so the new paint may show a little beside it. The sealant we use: { $sealant }.
+letter-not-counted = Joints at board ends, miters, and the edges ({ $run }) are not part of this: we haven’t measured them.
 letter-seal-on = We plan to seal on { $date }.
 letter-best-weeks = The best time is between { $from } and { $to }: sealed then, the new bead is stretched least over the year.
+letter-most-weeks = Between { $from } and { $to }, one week is as good for sealing as another.
 letter-any-time = Any time of year works.
 letter-reopening = { $band ->
     [under] The chance that something shows at the joints again { $years ->

@@ -60,11 +60,7 @@ sealing-typical = A typical bead is then stretched { $stretch } and squeezed { $
 sealing-never = { $run } of joint is too narrow to seal in any week.
 sealing-joint = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. The lowest class that takes it: { $sealant }.
 sealing-joint-none = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. No sealant in the catalog takes it.
-sealing-row =
-    { $torn ->
-        [one] Section { $section }: about 1 of { $joints } sealed joints tears once the row of boards has moved as far as it will.
-       *[other] Section { $section }: about { $torn } of { $joints } sealed joints tear once the row of boards has moved as far as it will.
-    }
+sealing-row = Section { $section }: most likely none of { $joints } sealed joints tears, even once the row of boards has moved as far as it will.
 sealing-row-widest =
     { $torn ->
         [one] Section { $section }: about 1 of { $joints } sealed joints tears once the row of boards has moved as far as it will. The widest opens to { $widest }.

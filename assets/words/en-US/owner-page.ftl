@@ -5,7 +5,7 @@
 
 owner-page-short = In short
 owner-page-repair = The repair
-owner-page-when = Best time
+owner-page-when = When
 owner-page-when-seal = { $when ->
     [on] { $from }
     [between] { $from } to { $to }
@@ -15,6 +15,10 @@ owner-page-starts = From { $date }
 owner-page-days = { $days ->
     [one] 1 day of work
    *[other] { $days } days of work
+}
+owner-page-days-from = { $days ->
+    [one] 1 day of work, planned from { $date }
+   *[other] { $days } days of work, planned from { $date }
 }
 owner-page-of-total = of { $total }
 owner-page-you-pay = { $owner } for you, of { $total }

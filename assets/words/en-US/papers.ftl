@@ -37,6 +37,8 @@ paper-year-caption = A typical joint over the coming year if nothing is done.
 paper-cost = What it costs
 paper-we-cover = We cover, as a courtesy
 paper-supplier-covers = Requested from the supplier
+paper-option-against = not recommended
+paper-payers-open = Who pays what is still to be agreed
 paper-you-pay = You pay
 paper-total = Total
 paper-deposit = { $amount } is due before work starts.
@@ -65,14 +67,16 @@ paper-draft-errors = { $count ->
 paper-draft-incomplete = DRAFT, do not hand over: there isn’t enough to go on yet.
 paper-draft-nothing-measured = DRAFT, do not hand over: no gap has been measured yet.
 paper-draft-no-boards = DRAFT, do not hand over: no boards are drawn.
+paper-draft-payers-open = DRAFT, do not hand over: who pays is still to be agreed.
 paper-draft-finished = DRAFT, do not hand over: the work was finished on { $on }.
 paper-draft-measured-again = DRAFT, do not hand over: joints were measured again on { $on }.
 paper-held-incomplete = There isn’t enough to go on yet.
 paper-held-nothing-measured = No gap has been measured yet.
 paper-held-no-boards = No boards are drawn.
+paper-held-payers-open = The boards likely went up too wet, so whoever supplied or installed them may owe part of this. Say who pays under Price.
 paper-held-finished = The work was finished on { $on }, so there is nothing left to offer. The follow-up report tells what came of it.
 paper-held-measured-again = Joints were measured again on { $on }, so this offer would count from an older visit. To offer the repair anew, save a copy of the job, make that day its visit, and enter those gaps under Measure.
-paper-held = Not written: { $papers }
+paper-held = Not written: { $papers }.
 paper-held-drafts = Fix that, or write them as drafts: each page then says so.
 paper-not-priced = Nothing can be priced yet.
 paper-missing = Next:
@@ -411,7 +415,11 @@ paper-sign-witnessed = Witnessed by
 
 paper-no-gaps-yet = Measure some gaps first: they are the ones to come back to.
 paper-look-again = Measure the same joints again, in the same spots. Best times: the humid season, around { $humid }, and the dry season, around { $dry }.
-paper-look-again-done = The work was finished on { $finished }. Check the same joints for an opening beside the bead. Best times: the humid season, around { $humid }, and the dry season, around { $dry }.
+paper-look-again-done = The work was finished on { $finished }. { $at ->
+    [bead] Check the same joints for an opening beside the bead.
+    [strip] Look for strips that have come loose or split.
+   *[joint] Check the same joints.
+} Best times: the humid season, around { $humid }, and the dry season, around { $dry }.
 paper-follow-joints = Joints
 paper-at-visit = at the visit
 paper-forecast-humid = forecast, humid

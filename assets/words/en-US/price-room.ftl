@@ -31,6 +31,7 @@ price-assumes-access =
         [scaffold] Assumed: work from a scaffold, because a wall is higher than a ladder is good for. Set Access if you use something else.
        *[steps] Assumed: work from a step stool. Set Access if the room is higher.
     }
+price-assumes-joints = Not included: { $run } of joint at board ends, miters, and edges, where nothing was measured.
 price-assumes-windows = Assumed: { $count } windows and doors to mask; none is drawn.
 price-assumes-lead = Assumed: lead paint, with the work that takes, because the year built is not known. Enter it under Measure.
 price-assumes-fixtures = Assumed: { $count } lights and vents to take down or mask.
@@ -61,6 +62,8 @@ price-drivers = What drives the cost: how much it rises when each of these alone
 
 ## Who pays
 
+price-against = { $chance }: not recommended here. Better: { $best }
+price-payers-open = The boards likely went up too wet, so whoever supplied or installed them may owe part of this. Until you say who pays, the letter and the homeowner’s page leave it open, and the proposal waits.
 price-homeowner-pays = Homeowner pays
 price-courtesy = The letter says that you cover { $amount } as a courtesy.
 price-courtesy-result =

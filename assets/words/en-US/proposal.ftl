@@ -28,7 +28,7 @@ proposal-come-back = { $band ->
     [over] We put the chance that this warranty is called on at over { $chance }.
    *[plain] We put the chance that this warranty is called on at about { $chance }.
 }
-proposal-come-back-paint = Fine cracks in the paint over caulk that holds are not counted here, and not covered. The chance in the letter counts them.
+proposal-come-back-paint = That leaves out fine cracks in the paint over caulk that holds: the warranty doesn’t cover them. With those, it is { chance-percent }, as in the letter.
 proposal-water-first = { $count ->
     [one] Water has gotten into section { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before this work starts. That is not in this price.
    *[other] Water has gotten into sections { $sections }, and may still be getting in. The leak has to be found and fixed, and the boards have to dry, before this work starts. That is not in this price.

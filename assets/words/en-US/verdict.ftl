@@ -12,6 +12,8 @@ verdict-reseal-fails = Don’t reseal with { $sealant }: it would hold on only {
 verdict-too-narrow = Leave the joints unsealed: most stay narrower than { $narrowest }.
 verdict-replace = Replace the boards with new ones dried to { $moisture } moisture.
 verdict-as-chosen = { $option }.
+verdict-done = { $option }: done on { $on }.
+verdict-visit = { $on }: { $found }
 verdict-not-possible = { $option }: not an option here.
 verdict-water-first =
     { $count ->
@@ -23,19 +25,11 @@ verdict-nothing-to-grip = A bead has nothing to grip. Paint the V, or open the j
 verdict-then = Then: { $option }
 verdict-days =
     { $days ->
-        [one] 1 day on site
-       *[other] { $days } days on site
+        [one] 1 day on site from { $from }
+       *[other] { $days } days on site from { $from }
     }
 verdict-price = { $total } ({ $low } to { $high })
-verdict-lasts =
-    { $odds ->
-        [certain] all but certain to last through { $until }
-        [nineteen_in_twenty] 19 in 20 chance it lasts through { $until }
-        [tenths] { $tenths } in 10 chance it lasts through { $until }
-        [even] about an even chance it lasts through { $until }
-        [one_in_twenty] 1 in 20 chance it lasts through { $until }
-       *[unlikely] unlikely to last through { $until }
-    }
+verdict-lasts = { chance-percent } chance it lasts through { $until }
 verdict-lasts-range = could be { $low } to { $high }
 # Where that range would be from about nothing to about all.
 verdict-lasts-either-way = could go either way
@@ -80,8 +74,10 @@ verdict-doubt-few-gaps =
         [one] Only 1 gap was measured in section { $section }.
        *[other] Only { $count } gaps were measured in section { $section }.
     }
-verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-odds }.
+verdict-doubt-cause = More than one cause is possible; the likeliest: { chance-percent }.
 verdict-doubt-chance = Too much about this house isn’t known: the chance the repair lasts could be anywhere from { $low } to { $high }.
+verdict-doubt-paint = It hangs on how far the paint over the caulk stretches, and nobody has measured that.
+verdict-doubt-place = Nobody said where the house is, so its climate is a guess.
 verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.

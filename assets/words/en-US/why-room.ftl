@@ -97,7 +97,7 @@ why-lag-value =
        *[other] { $days } days
     }
 why-lag-none = no yearly swing to speak of
-why-widest = Widest gap
+why-widest = Average gap at its widest
     .hint = In the coming year, if nothing is done
 why-marks = What the stamps allow
 why-mark-most = { $most } at most

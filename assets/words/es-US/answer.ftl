@@ -49,8 +49,8 @@ answer-price-over =
 answer-price-without-days = Cerca de { $total } ({ $low } a { $high }). No se sabe cuántos días toma.
 answer-callback =
     { $years ->
-        [one] Otro reclamo en 1 año: { chance-odds }.
-       *[other] Otro reclamo en { $years } años: { chance-odds }.
+        [one] Otro reclamo en 1 año: { chance-percent }.
+       *[other] Otro reclamo en { $years } años: { chance-percent }.
     }
 answer-cheaper = Otra opción cuesta menos con los reclamos incluidos.
 
@@ -61,8 +61,8 @@ answer-best-weeks =
        *[any_time] en cualquier época del año
     }
 
-answer-cause = { cause-label }: { chance-odds }.
-answer-cause-in-section = { cause-label }, sección { $section }: { chance-odds }.
+answer-cause = { cause-label }: { chance-percent }.
+answer-cause-in-section = { cause-label }, sección { $section }: { chance-percent }.
 answer-cause-bonded = Es probable que también haya tablas pegadas en grupos.
 
 answer-install-line-moved = La junta que se movió cuenta en el promedio de su sección; las juntas de al lado muestran lo que hizo la madera.
@@ -88,4 +88,7 @@ answer-missing-room-for-cause = Para aclarar la causa, lea un higrómetro en el 
 answer-missing-failures-for-cause = Para aclarar la causa, anote cómo falló el cordón en las juntas que midió
 answer-missing-moisture = Tome una lectura de humedad de las tablas
 answer-missing-install-date = Ponga la fecha en que se instalaron las tablas
+answer-missing-place = Indique dónde está la casa: pueblo, código postal o coordenadas
+answer-missing-year-built = Escriba el año en que se construyó la casa: desde 1978 no se cobra trabajo con precaución por plomo
+answer-missing-payers = Indique quién paga: es probable que las tablas se instalaran demasiado húmedas
 answer-missing-timed-section = Tome el tiempo de una sección, para un precio más firme

@@ -19,15 +19,6 @@ cause-explained =
        *[bonded_groups] La pintura o el sellador mantiene pegadas varias tablas: el movimiento de todas se ve en una sola junta y las demás quedan cerradas.
     }
 
-chance-odds =
-    { $odds ->
-        [certain] casi seguro
-        [nineteen_in_twenty] 19 de 20
-        [tenths] cerca de { $tenths } de 10
-        [even] cerca de 5 de 10
-        [one_in_twenty] cerca de 1 de 20
-       *[unlikely] poco probable
-    }
 chance-percent =
     { $band ->
         [over] más de { $percent }

@@ -11,6 +11,7 @@ choice-painting-joints = brocha, solo las juntas selladas
 choice-old-caulk-cuts = se corta limpio
 choice-old-caulk-hard = duro
 choice-old-caulk-soft = blando y pegajoso
+choice-old-caulk-none = no hay
 choice-room-furnished = con muebles
 choice-room-tight = acceso estrecho
 choice-workdays-weekdays = entre semana

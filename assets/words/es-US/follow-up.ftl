@@ -4,6 +4,7 @@ follow-up-nothing-measured = Todavía no se ha medido nada.
 follow-up-too-soon = Es muy pronto para saber: aún faltan las semanas más secas.
 follow-up-out-of-range = Esta visita es anterior a la primera o más de tres años después: no hay pronóstico para ella.
 follow-up-no-forecast = No hay pronóstico para estas juntas.
+follow-up-covered = Unas tiras cubren estas juntas, así que no hay abertura que medir. Revise si alguna tira se despegó o se rajó.
 follow-up-told = En nuestros documentos del { $on } ofrecimos esta reparación por { $price }: { $option }.
 follow-up-told-sealing = El sellado estaba previsto para el { $day }.
 follow-up-told-lasts =
@@ -12,6 +13,7 @@ follow-up-told-lasts =
        *[known] Calculamos la probabilidad de que dure hasta el { $until } en { $chance } (rango del 90%: { $low } a { $high }).
     }
 follow-up-told-nothing = Antes de estas visitas no se emitieron documentos de este trabajo, así que se comparan con lo que la primera visita por sí sola habría pronosticado.
+follow-up-did-other = Lo que hicimos al final: { $option }.
 follow-up-finished = El trabajo se terminó el { $on }.
 follow-up-not-finished = El trabajo todavía no se ha hecho, así que el pronóstico es para las aberturas tal como están.
 follow-up-forecast =
@@ -65,7 +67,7 @@ follow-up-surprise =
     { $surprise ->
         [too_many] Es más de lo que explica el azar.
         [fewer] Es menos de lo esperado.
-       *[as_expected] Es más o menos lo esperado.
+       *[as_expected] Está dentro de lo que explica el azar.
     }
 follow-up-find-out = Averigüe por qué antes de volver a sellar.
 follow-up-forecast-few =
@@ -74,10 +76,15 @@ follow-up-forecast-few =
        *[other] { $count } juntas todavía dicen poco.
     }
 follow-up-forecast-missed = No es lo que pronosticamos. Estamos buscando la razón.
+follow-up-checked =
+    { $checked ->
+        [one] Revisamos 1 de las { $sealed } juntas que sellamos; lo que encontramos abierto es el { $share } de su largo.
+       *[other] Revisamos { $checked } de las { $sealed } juntas que sellamos; lo que encontramos abierto es el { $share } de su largo.
+    }
 follow-up-warranty =
     { $count ->
-        [0] Ninguna está abierta más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }.
-        [one] Una está abierta más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }. Volvemos y la arreglamos sin costo.
-       *[other] { $count } están abiertas más de { $widest }, y se encontró abierto el { $share } de lo que sellamos. Nuestra garantía, hasta el { $until }, permite { $widest } y { $limit }. Volvemos y las arreglamos sin costo.
+        [0] Ninguna está abierta más de { $widest }. Nuestra garantía hasta el { $until } permite { $widest }, y el { $limit } del largo.
+        [one] Una está abierta más de { $widest }. Nuestra garantía hasta el { $until } permite { $widest }, y el { $limit } del largo. Volveremos a repararla sin costo.
+       *[other] { $count } están abiertas más de { $widest }. Nuestra garantía hasta el { $until } permite { $widest }, y el { $limit } del largo. Volveremos a repararlas sin costo.
     }
-follow-up-warranty-share = Es el { $share } de lo que sellamos, más que el { $limit } de nuestra garantía, que vale hasta el { $until }. Volvemos y lo arreglamos sin costo.
+follow-up-warranty-share = Eso es más que el { $limit } de nuestra garantía, que corre hasta el { $until }. Volveremos a repararlo sin costo.

@@ -13,8 +13,8 @@ homeowner-against = No lo recomendamos: lo más probable es que las juntas se ab
 homeowner-look = Cómo queda: { $look }.
 homeowner-meanwhile = Durante el trabajo: { $upset }.
 homeowner-come-back = { $years ->
-    [one] Probabilidad de que se vuelvan a ver grietas o aberturas en 1 año: { chance-odds }.
-   *[other] Probabilidad de que se vuelvan a ver grietas o aberturas en { $years } años: { chance-odds }.
+    [one] Probabilidad de que se vuelvan a ver grietas o aberturas en 1 año: { chance-percent }.
+   *[other] Probabilidad de que se vuelvan a ver grietas o aberturas en { $years } años: { chance-percent }.
 }
 homeowner-room-closed = { $work ->
     [0] {""}

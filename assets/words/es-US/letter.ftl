@@ -43,9 +43,9 @@ letter-wood-moves = La madera toma y suelta humedad según el aire que la rodea,
 letter-install-moisture = A juzgar por las aberturas, las tablas tenían cerca de { $moisture } de humedad cuando se instalaron (probablemente entre { $low } y { $high }). En su cuarto, la madera se estabiliza cerca de { $room }.
 letter-not-possible = “{ $option }” no se puede hacer aquí. { $reason } Por eso no lleva precio.
 letter-advised-against = No le recomendamos esta reparación: lo más probable es que las juntas se abran otra vez. La haríamos solo si usted la pide, y no podemos dar garantía sobre ella.
-letter-too-wet-likely = Lo más probable es que las tablas estuvieran demasiado húmedas para este cuarto ({ chance-odds }), pero las lecturas no lo confirman. Al secarse, las tablas se angostan un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
+letter-too-wet-likely = Lo más probable es que las tablas estuvieran demasiado húmedas para este cuarto ({ chance-percent }), pero las lecturas no lo confirman. Al secarse, las tablas se angostan un poco y eso se ve como aberturas. El sellador no puede estirarse tanto.
 letter-too-wet-open = Con las lecturas no se puede saber si las tablas estaban demasiado húmedas para este cuarto o si es el movimiento normal de las temporadas.
-letter-too-wet = Las lecturas indican con bastante claridad que las tablas estaban demasiado húmedas para este cuarto cuando se instalaron. Al secarse, cada una se angostó un poco y eso se ve como aberturas. El sellador no pudo estirarse tanto.
+letter-too-wet = Las lecturas indican con bastante claridad que las tablas estaban demasiado húmedas para este cuarto cuando se instalaron. Al secarse, cada una se angostó un poco y eso se ve como aberturas. El sellador no puede estirarse tanto.
 letter-seasonal-likely = Lo más probable es que las tablas estuvieran tan secas como debían y que esto sea el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después. Las lecturas no lo confirman.
 letter-seasonal = Las lecturas indican que las tablas estaban tan secas como debían. Lo que usted ve es el movimiento normal de las temporadas: las juntas se abren en la temporada seca y se cierran solas después.
 letter-seasonal-rest = Lo más probable es que las demás tablas estuvieran tan secas como debían. Lo que se ve en ellas es el movimiento normal de las temporadas.
@@ -69,16 +69,18 @@ letter-moves = Si no se hace nada, una junta típica, que hoy mide { $now }, mid
 letter-replace = Quitamos las tablas y ponemos nuevas que antes se hayan secado al nivel de su cuarto: las apilamos en el cuarto, con aire por todos lados, hasta que el medidor indique que están listas. Las pintamos por todos los lados antes de instalarlas, también las lengüetas, para que no se vea madera cruda cuando se muevan.
 letter-new-joints = En las semanas más secas, las juntas nuevas se abren cerca de { $widest }.
 letter-too-narrow = La mayoría de las juntas abiertas miden menos de { $narrowest } aun en sus mejores semanas para sellar. Ahí el sellador no tiene de dónde agarrarse y se rompería otra vez. Le recomendamos dejarlas sin sellar, con la V limpia y pintada. Si de todos modos quiere sellarlas, primero hay que abrirlas más; el precio de abajo es por sellarlas sin ese paso.
-letter-reseal = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y le damos a toda la superficie { $coats ->
+letter-reseal = Limpiamos las juntas, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y le damos a toda la superficie { $coats ->
     [one] 1 mano de pintura
    *[other] { $coats } manos de pintura
 }. El sellador que usamos: { $sealant }.
-letter-reseal-joints = Raspamos el sellador viejo, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y les pasamos { $coats ->
+letter-reseal-joints = Limpiamos las juntas, damos imprimador a los cantos sin pintura, sellamos { $run } de juntas y les pasamos { $coats ->
     [one] 1 mano de pintura
    *[other] { $coats } manos de pintura
 } con brocha. La demás pintura se queda, así que la nueva se puede notar un poco a su lado. El sellador que usamos: { $sealant }.
+letter-not-counted = Las juntas en los extremos, ingletes y bordes ({ $run }) no forman parte de esto: no las hemos medido.
 letter-seal-on = Pensamos sellar el { $date }.
 letter-best-weeks = La mejor época es entre el { $from } y el { $to }: si se sella entonces, el cordón nuevo es el que menos se estira en el año.
+letter-most-weeks = Entre el { $from } y el { $to }, cualquier semana sirve igual para sellar.
 letter-any-time = Se puede hacer en cualquier época del año.
 letter-reopening = { $band ->
     [under] La probabilidad de que algo se vuelva a ver en las juntas { $years ->

@@ -60,11 +60,7 @@ sealing-typical = Un cordón típico se estira entonces { $stretch } y se compri
 sealing-never = { $run } de junta son demasiado angostos para sellarlos en cualquier semana.
 sealing-joint = La junta { $joint } se estira { $stretch } y se comprime { $squeeze }, y sus lados se deslizan { $shear }. La clase más baja que lo aguanta: { $sealant }.
 sealing-joint-none = La junta { $joint } se estira { $stretch } y se comprime { $squeeze }, y sus lados se deslizan { $shear }. Ningún sellador del catálogo lo aguanta.
-sealing-row =
-    { $torn ->
-        [one] Sección { $section }: cerca de 1 de { $joints } juntas selladas se rompe cuando la fila de tablas se ha movido todo lo que se va a mover.
-       *[other] Sección { $section }: cerca de { $torn } de { $joints } juntas selladas se rompen cuando la fila de tablas se ha movido todo lo que se va a mover.
-    }
+sealing-row = Sección { $section }: lo más probable es que no se rompa ninguna de { $joints } juntas selladas, aun cuando la fila de tablas se haya movido todo lo que se va a mover.
 sealing-row-widest =
     { $torn ->
         [one] Sección { $section }: cerca de 1 de { $joints } juntas selladas se rompe cuando la fila de tablas se ha movido todo lo que se va a mover. La más ancha se abre hasta { $widest }.

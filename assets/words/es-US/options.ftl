@@ -19,8 +19,14 @@ option-only-sections =
     }
 option-best = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }.
 option-best-and-next = “{ $best }” es la que menos cuesta con los reclamos incluidos, cerca de { $cost }. Sigue “{ $next }” con cerca de { $next_cost }.
-option-equal = “{ $best }” es la que menos molesta en la casa y cuesta cerca de { $cost } con los reclamos incluidos. Estas cuestan lo mismo, hasta donde se puede saber: { $others }.
-option-equal-and-more = “{ $best }” es la que menos molesta en la casa; cuesta cerca de { $cost } con los reclamos incluidos, unos { $more } más que la más barata. Estas cuestan casi lo mismo: { $others }.
+option-equal = “{ $best }” { $why ->
+    [surer] es la más segura de durar
+   *[calmer] es la que menos molesta en la casa
+} y cuesta cerca de { $cost } con los reclamos incluidos. Estas cuestan lo mismo, hasta donde se puede saber: { $others }.
+option-equal-and-more = “{ $best }” { $why ->
+    [surer] es la más segura de durar
+   *[calmer] es la que menos molesta en la casa
+}; cuesta cerca de { $cost } con los reclamos incluidos, unos { $more } más que la más barata. Estas cuestan casi lo mismo: { $others }.
 option-margin = “{ $next }” costaría menos si la opción de arriba costara { $amount } ({ $share }) más.
 option-margin-or-slower = “{ $next }” costaría menos si la opción de arriba costara { $amount } ({ $share }) más, o si “{ $task }” tomara { $times } veces más tiempo.
 option-other-warranty =

@@ -5,7 +5,7 @@
 
 owner-page-short = En pocas palabras
 owner-page-repair = La reparación
-owner-page-when = Mejor época
+owner-page-when = Cuándo
 owner-page-when-seal = { $when ->
     [on] { $from }
     [between] del { $from } al { $to }
@@ -15,6 +15,10 @@ owner-page-starts = Desde el { $date }
 owner-page-days = { $days ->
     [one] 1 día de trabajo
    *[other] { $days } días de trabajo
+}
+owner-page-days-from = { $days ->
+    [one] 1 día de trabajo, previsto desde el { $date }
+   *[other] { $days } días de trabajo, previstos desde el { $date }
 }
 owner-page-of-total = de { $total }
 owner-page-you-pay = { $owner } para usted, de { $total }

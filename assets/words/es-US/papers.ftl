@@ -37,6 +37,8 @@ paper-year-caption = Una junta típica durante el próximo año si no se hace na
 paper-cost = Cuánto cuesta
 paper-we-cover = Cubrimos nosotros, por cortesía
 paper-supplier-covers = Se le pide al proveedor
+paper-option-against = no recomendada
+paper-payers-open = Falta acordar quién paga cuánto
 paper-you-pay = Usted paga
 paper-total = Total
 paper-deposit = Usted paga { $amount } antes de empezar el trabajo.
@@ -65,14 +67,16 @@ paper-draft-errors = { $count ->
 paper-draft-incomplete = BORRADOR, no entregar: todavía faltan datos.
 paper-draft-nothing-measured = BORRADOR, no entregar: todavía no se ha medido ninguna abertura.
 paper-draft-no-boards = BORRADOR, no entregar: no hay tablas dibujadas.
+paper-draft-payers-open = BORRADOR, no entregar: falta acordar quién paga.
 paper-draft-finished = BORRADOR, no entregar: la obra se terminó el { $on }.
 paper-draft-measured-again = BORRADOR, no entregar: se volvieron a medir juntas el { $on }.
 paper-held-incomplete = Todavía faltan datos.
 paper-held-nothing-measured = Todavía no se ha medido ninguna abertura.
 paper-held-no-boards = No hay tablas dibujadas.
+paper-held-payers-open = Es probable que las tablas se instalaran demasiado húmedas, así que quien las vendió o las instaló puede deber una parte. Indique en Precio quién paga.
 paper-held-finished = La obra se terminó el { $on }, así que ya no hay nada que ofrecer. El informe de seguimiento dice cómo resultó.
 paper-held-measured-again = Se volvieron a medir juntas el { $on }, así que esta oferta contaría desde una visita anterior. Para ofrecer la reparación de nuevo, guarde una copia del trabajo, ponga ese día como visita y escriba esas aberturas en Medir.
-paper-held = No se guardó: { $papers }
+paper-held = No se guardó: { $papers }.
 paper-held-drafts = Corrija eso, o guárdelos como borradores: cada página dice entonces que lo es.
 paper-not-priced = Todavía no se puede poner precio a nada.
 paper-missing = Sigue:
@@ -410,7 +414,11 @@ paper-sign-witnessed = Testigo
 
 paper-no-gaps-yet = Primero mida unas aberturas: son las que se van a medir otra vez.
 paper-look-again = Mida otra vez las mismas juntas, en los mismos lugares. Mejores fechas: la temporada húmeda, hacia el { $humid }, y la temporada seca, hacia el { $dry }.
-paper-look-again-done = El trabajo se terminó el { $finished }. Revise en las mismas juntas si hay abertura junto al cordón. Mejores fechas: la temporada húmeda, hacia el { $humid }, y la temporada seca, hacia el { $dry }.
+paper-look-again-done = El trabajo se terminó el { $finished }. { $at ->
+    [bead] Revise en las mismas juntas si hay abertura junto al cordón.
+    [strip] Revise si alguna tira se despegó o se rajó.
+   *[joint] Revise las mismas juntas.
+} Mejores fechas: la temporada húmeda, hacia el { $humid }, y la temporada seca, hacia el { $dry }.
 paper-follow-joints = Juntas
 paper-at-visit = en la visita
 paper-forecast-humid = pronóstico húmeda

@@ -31,6 +31,7 @@ price-assumes-access =
         [scaffold] Se supone: trabajo desde un andamio, porque una pared es más alta de lo que conviene con escalera. Ponga otra cosa en Acceso si no es así.
        *[steps] Se supone: trabajo desde un banco con escalones. Ponga otra cosa en Acceso si el cuarto es más alto.
     }
+price-assumes-joints = No incluye { $run } de juntas en extremos, ingletes y bordes, donde no se midió nada.
 price-assumes-windows = Se supone: { $count } ventanas y puertas que cubrir; no hay ninguna dibujada.
 price-assumes-lead = Se supone: pintura con plomo, con el trabajo que eso pide, porque no se sabe en qué año se construyó la casa. Ponga el año en Medir.
 price-assumes-fixtures = Se supone: { $count } lámparas y rejillas que bajar o cubrir.
@@ -61,6 +62,8 @@ price-drivers = Lo que mueve el costo: cuánto sube cuando cada cosa por sí sol
 
 ## Who pays
 
+price-against = { $chance }: no se recomienda aquí. Mejor: { $best }
+price-payers-open = Es probable que las tablas se instalaran demasiado húmedas, así que quien las vendió o las instaló puede deber una parte. Mientras no indique quién paga, la carta y la página del dueño no lo dicen, y la propuesta espera.
 price-homeowner-pays = Paga el dueño
 price-courtesy = La carta dice que usted cubre { $amount } por cortesía.
 price-courtesy-result =

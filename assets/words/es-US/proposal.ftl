@@ -80,7 +80,7 @@ paper-proposal-accept = Acepto esta propuesta, todas sus páginas: el trabajo, e
 paper-proposal-pamphlet = Recibí el folleto “Renovate Right” (Remodelar correctamente) antes de que empezara el trabajo. Iniciales del dueño y fecha:
 paper-proposal-no-work = La opción elegida no lleva trabajo, así que no hay nada que proponer.
 paper-proposal-warning = Lea esto primero
-proposal-come-back-paint = Las grietas finas en la pintura sobre un sellador que aguanta no se cuentan aquí ni se cubren. La probabilidad de la carta sí las cuenta.
+proposal-come-back-paint = Ahí no se cuentan las grietas finas en la pintura sobre un sellador que aguanta: la garantía no las cubre. Con ellas es de { chance-percent }, como en la carta.
 proposal-water-first = { $count ->
     [one] Entró agua en la sección { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de empezar este trabajo. Eso no está en este precio.
    *[other] Entró agua en las secciones { $sections } y puede que siga entrando. Hay que encontrar y reparar la fuga, y dejar secar las tablas, antes de empezar este trabajo. Eso no está en este precio.

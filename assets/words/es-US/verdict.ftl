@@ -12,6 +12,8 @@ verdict-reseal-fails = No vuelva a sellar con { $sealant }: aguantaría solo en 
 verdict-too-narrow = Deje las juntas sin sellar: la mayoría se queda en menos de { $narrowest }.
 verdict-replace = Cambie las tablas por nuevas secadas a { $moisture } de humedad.
 verdict-as-chosen = { $option }.
+verdict-done = { $option }: hecho el { $on }.
+verdict-visit = { $on }: { $found }
 verdict-not-possible = { $option }: aquí no es una opción.
 verdict-water-first =
     { $count ->
@@ -23,19 +25,11 @@ verdict-nothing-to-grip = El cordón no tiene de dónde agarrarse. Pinte la V, o
 verdict-then = Después: { $option }
 verdict-days =
     { $days ->
-        [one] 1 día en la obra
-       *[other] { $days } días en la obra
+        [one] 1 día en la obra desde el { $from }
+       *[other] { $days } días en la obra desde el { $from }
     }
 verdict-price = { $total } ({ $low } a { $high })
-verdict-lasts =
-    { $odds ->
-        [certain] casi seguro que dura hasta { $until }
-        [nineteen_in_twenty] 19 de 20 posibilidades de que dure hasta { $until }
-        [tenths] { $tenths } de 10 posibilidades de que dure hasta { $until }
-        [even] cerca de 5 de 10 que dure hasta { $until }
-        [one_in_twenty] 1 posibilidad de 20 de que dure hasta { $until }
-       *[unlikely] poco probable que dure hasta { $until }
-    }
+verdict-lasts = { chance-percent } de probabilidad de que dure hasta { $until }
 verdict-lasts-range = podría ser de { $low } a { $high }
 # Where that range would be from about nothing to about all.
 verdict-lasts-paint-decides = depende de la pintura
@@ -79,8 +73,10 @@ verdict-doubt-few-gaps =
         [one] Solo se midió 1 abertura en la sección { $section }.
        *[other] Solo se midieron { $count } aberturas en la sección { $section }.
     }
-verdict-doubt-cause = Hay más de una causa posible; la más probable: { chance-odds }.
+verdict-doubt-cause = Hay más de una causa posible; la más probable: { chance-percent }.
 verdict-doubt-chance = No se sabe lo suficiente de esta casa: la probabilidad de que la reparación dure podría ser desde { $low } hasta { $high }.
+verdict-doubt-paint = Depende de cuánto se estira la pintura sobre el sellador, y nadie lo ha medido.
+verdict-doubt-place = Nadie indicó dónde está la casa, así que su clima es una suposición.
 verdict-doubt-meter = Todavía no hay lectura de humedad de las tablas.
 verdict-doubt-meter-room = El medidor de humedad y el aire del cuarto no coinciden.
 verdict-doubt-install-date = Todavía no hay fecha de instalación.

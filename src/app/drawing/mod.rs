@@ -3,14 +3,14 @@
 use std::sync::Arc;
 
 use eframe::egui::{
-    Align2, Button, Color32, FontId, Galley, Id, Mesh, Painter, Pos2, Rect, Response, Role, Sense, Shape,
-    Stroke, Ui, Vec2, WidgetInfo, vec2,
+    Align2, Button, Color32, FontId, Galley, Id, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke,
+    Ui, Vec2, WidgetInfo, vec2,
 };
 use geo::{
     Area as _, BoundingRect as _, Coord, Distance as _, Euclidean, InteriorPoint as _, Intersects as _, Line,
-    MultiPolygon, TriangulateEarcut as _,
 };
 
+mod boards;
 mod pins;
 mod shape;
 mod sheet;
@@ -18,7 +18,6 @@ mod snap;
 mod stripes;
 
 use self::sheet::Sheet;
-use self::stripes::Stripes;
 use super::command::Command;
 use super::context::WindowContext;
 use super::icon::Icon;
@@ -54,9 +53,8 @@ pub(super) fn drawing(ui: &mut Ui, context: &mut WindowContext<'_>) {
         return;
     };
     let sheet = look_around(ui, context, &response, bounds, surface);
-    paint_wood(&painter, context, &sheet, laid);
+    boards::boards(&painter, context, &sheet, laid, surface);
     paint_window_walls(&painter, context, &sheet, surface);
-    paint_joints(&painter, context, &sheet, laid, surface);
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_north(&painter, context, response.rect, surface);
@@ -80,8 +78,7 @@ pub(super) fn still(ui: &mut Ui, context: &WindowContext<'_>, surface: usize) {
     let Some(laid) = context.assessment.layouts.get(surface) else { return };
     let Some(bounds) = laid.face.bounding_rect() else { return };
     let sheet = Sheet::fit(over_the_legend(&painter, context, response.rect), bounds, Camera::default());
-    paint_wood(&painter, context, &sheet, laid);
-    paint_joints(&painter, context, &sheet, laid, surface);
+    boards::boards(&painter, context, &sheet, laid, surface);
     paint_names(&painter, context, &sheet, laid, surface);
     paint_scale(&painter, context, &sheet, response.rect, bounds.width());
     paint_legend(&painter, context, response.rect);
@@ -162,90 +159,10 @@ fn over_the_legend(painter: &Painter, context: &WindowContext<'_>, rect: Rect) -
     rect.with_max_y((legend.top() + MARGIN).clamp(rect.center().y, rect.bottom()))
 }
 
-fn fill(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, color: Color32) {
-    let mut mesh = Mesh::default();
-    for polygon in region {
-        let triangles = polygon.earcut_triangles_raw();
-        let start = mesh.vertices.len() as u32;
-        for corner in &triangles.vertices {
-            mesh.colored_vertex(sheet.at(Coord { x: corner[0], y: corner[1] }), color);
-        }
-        mesh.indices.extend(triangles.triangle_indices.iter().map(|&index| start + index as u32));
-    }
-    painter.add(Shape::mesh(mesh));
-}
-
-fn outline(painter: &Painter, sheet: &Sheet, region: &MultiPolygon, stroke: Stroke) {
-    for polygon in region {
-        for ring in std::iter::once(polygon.exterior()).chain(polygon.interiors()) {
-            let points = ring.coords().map(|&corner| sheet.at(corner)).collect();
-            painter.add(Shape::line(points, stroke));
-        }
-    }
-}
-
-fn paint_wood(painter: &Painter, context: &WindowContext<'_>, sheet: &Sheet, laid: &SurfaceLayout) {
-    fill(painter, sheet, &laid.face, context.palette.trim);
-    for section in &laid.sections {
-        fill(painter, sheet, &section.clear, context.palette.wood);
-    }
-    for divider in &laid.dividers {
-        fill(painter, sheet, divider, context.palette.trim);
-        outline(painter, sheet, divider, Stroke::new(1.0, context.palette.wood_line));
-    }
-    outline(painter, sheet, &laid.face, Stroke::new(1.5, context.palette.soft));
-}
-
 /// The colour of a gap.
 fn gap_color(context: &WindowContext<'_>, gap: Length) -> Color32 {
     let part = (gap.to_m() / WIDE.to_m()).clamp(0.0, 1.0) as f32;
     context.palette.gap_low.lerp_to_gamma(context.palette.gap_high, part)
-}
-
-fn paint_joints(
-    painter: &Painter,
-    context: &WindowContext<'_>,
-    sheet: &Sheet,
-    laid: &SurfaceLayout,
-    surface: usize,
-) {
-    let mut stripes = Stripes::for_lines(painter, laid.joints.len());
-    let mut dots = Vec::new();
-    let visible = painter.clip_rect().expand(20.0);
-    let day = context.day();
-    let selected =
-        context.view.selection.joint.as_ref().filter(|s| s.surface == surface).map(|s| s.joint.as_str());
-    for (index, joint) in laid.joints.iter().enumerate() {
-        let ends = [sheet.at(joint.from), sheet.at(joint.to)];
-        if !visible.intersects(Rect::from_two_pos(ends[0], ends[1]).expand(2.0)) {
-            continue;
-        }
-        let on = selected == Some(joint.label.as_str());
-        if on || (selected.is_some() && context.view.selection.more.contains(&joint.label)) {
-            painter.line_segment(ends, Stroke::new(9.0, context.palette.select.gamma_multiply(0.35)));
-        }
-        let state = context.assessment.joint(surface, index);
-        let section = state.and_then(|state| context.assessment.sections.get(state.section?));
-        let gap = section.and_then(|section| context.assessment.gap_at(section, state, day));
-        let measured = state.is_some_and(|state| state.gap.is_some_and(|gap| gap.measured));
-        match gap {
-            Some(gap) if gap >= context.assessment.job.plan.open_from => {
-                let width = (gap.to_m() as f32 * sheet.scale * MAGNIFIED).clamp(1.6, 26.0);
-                let color = gap_color(context, gap);
-                // Reckoned joints are lighter than measured ones.
-                let color = if measured { color } else { color.gamma_multiply(0.55) };
-                stripes.line(ends, width, color);
-            }
-            _ => stripes.line(ends, 1.0, context.palette.wood_line),
-        }
-        if measured {
-            dots.push(ends[0].lerp(ends[1], 0.5));
-        }
-    }
-    stripes.paint(painter);
-    for dot in dots {
-        painter.circle(dot, 3.5, context.palette.raised, Stroke::new(1.5, context.palette.ink));
-    }
 }
 
 fn paint_names(

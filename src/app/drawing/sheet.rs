@@ -14,6 +14,7 @@ const ZOOM: (f32, f32) = (0.5, 80.0);
 const LEFT_EMPTY: f32 = 0.35;
 
 /// Where meters lie on the screen.
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Sheet {
     /// Where the surface's origin lies.
     pub origin: Pos2,

@@ -1,6 +1,6 @@
 //! Many straight lines as one mesh: thousands of joints cost a frame no more than their corners do.
 
-use eframe::egui::{Color32, Mesh, Painter, Pos2, Shape};
+use eframe::egui::{Color32, Mesh, Pos2, Shape};
 
 /// Lines to be painted together.
 pub(super) struct Stripes {
@@ -11,11 +11,11 @@ pub(super) struct Stripes {
 
 impl Stripes {
     /// None yet, for so many.
-    pub fn for_lines(painter: &Painter, count: usize) -> Self {
+    pub fn for_lines(pixels_per_point: f32, count: usize) -> Self {
         let mut mesh = Mesh::default();
         mesh.reserve_vertices(8 * count);
         mesh.reserve_triangles(6 * count);
-        Self { mesh, soft: 1.0 / painter.pixels_per_point() }
+        Self { mesh, soft: 1.0 / pixels_per_point }
     }
 
     /// A line from end to end, so wide.
@@ -25,23 +25,24 @@ impl Stripes {
         let inner = 0.5 * (width - self.soft).max(0.0);
         let across = (to - from).normalized().rot90();
         let first = self.mesh.vertices.len() as u32;
-        for (off, color) in [
-            (-inner - self.soft, Color32::TRANSPARENT),
-            (-inner, color),
-            (inner, color),
-            (inner + self.soft, Color32::TRANSPARENT),
-        ] {
+        let (edge, clear) = (inner + self.soft, Color32::TRANSPARENT);
+        // The core of what is no wider than a pixel is a line.
+        let rows: &[(f32, Color32)] = match inner > 0.0 {
+            true => &[(-edge, clear), (-inner, color), (inner, color), (edge, clear)],
+            false => &[(-edge, clear), (0.0, color), (edge, clear)],
+        };
+        for &(off, color) in rows {
             self.mesh.colored_vertex(from + across * off, color);
             self.mesh.colored_vertex(to + across * off, color);
         }
-        for row in [0, 2, 4].map(|row| first + row) {
+        for row in (first..).step_by(2).take(rows.len() - 1) {
             self.mesh.add_triangle(row, row + 1, row + 2);
             self.mesh.add_triangle(row + 1, row + 2, row + 3);
         }
     }
 
-    /// Paints them.
-    pub fn paint(self, painter: &Painter) {
-        painter.add(Shape::mesh(self.mesh));
+    /// All of them in one shape.
+    pub fn shape(self) -> Shape {
+        Shape::mesh(self.mesh)
     }
 }

@@ -2,13 +2,15 @@
 
 use eframe::egui::{ComboBox, Grid, Label, RichText, Ui};
 
+use jiff::civil::Date;
+
 use crate::app::context::WindowContext;
 use crate::app::entry::entry;
 use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::icon::Icon;
 use crate::app::widgets::{columns, heading, remark};
-use crate::assess::{LaterReading, RepairOption, TaskOutcome, VisitOutcome};
+use crate::assess::{JointShows, LaterReading, RepairOption, TaskOutcome, VisitOutcome, VisitVerdict};
 use crate::job::fields::{self, At, Each, Item};
 use crate::measure::{Percent, Quantity, parse_date};
 use crate::repair::MaterialLine;
@@ -42,7 +44,9 @@ pub(crate) fn visits(ui: &mut Ui, context: &mut WindowContext<'_>) {
         later(ui, context, index, visit);
     }
     if ui.button(words.text("visit-add")).clicked() {
-        let on = jiff::ZonedDateTime::now().date().max(context.job.visited);
+        // After the first visit, and after the work where that is done.
+        let worked = context.job.done.finished.and_then(|finished| finished.tomorrow().ok());
+        let on = jiff::ZonedDateTime::now().date().max(context.job.visited).max(worked.unwrap_or(Date::MIN));
         context.edit("visit-add", move |job| job.later.push(LaterVisit { on, gaps: vec![] }));
     }
 }
@@ -172,7 +176,10 @@ fn later(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visit: &Lat
         context.entry_problems(ui, Each::Visit, At::index(index));
         let outcome = context.assessment.follow_up.get(index);
         readings(ui, context, index, visit, outcome);
-        if let Some(outcome) = outcome.filter(|outcome| !outcome.readings.is_empty()) {
+        let tells = |outcome: &&VisitOutcome| {
+            !outcome.readings.is_empty() || outcome.verdict == VisitVerdict::Covered
+        };
+        if let Some(outcome) = outcome.filter(tells) {
             ui.add(Label::new(outcome.verdict.say(words)).wrap());
         }
     });
@@ -224,11 +231,11 @@ fn readings(
     if visit.gaps.is_empty() {
         return;
     }
-    let after_work = outcome.is_some_and(|outcome| outcome.after_work);
+    let shows = outcome.map_or(JointShows::Gap, |outcome| outcome.shows);
     Grid::new("later gaps").num_columns(4).striped(true).show(ui, |ui| {
-        let titles = match after_work {
-            true => ["visit-column-joint", "visit-column-opening", "visit-column-chance"],
-            false => ["visit-column-joint", "visit-column-gap", "visit-column-forecast"],
+        let titles = match shows {
+            JointShows::Opening => ["visit-column-joint", "visit-column-opening", "visit-column-chance"],
+            _ => ["visit-column-joint", "visit-column-gap", "visit-column-forecast"],
         };
         columns(ui, context.palette, context.words, &titles);
         for (at, gap) in visit.gaps.iter().enumerate() {

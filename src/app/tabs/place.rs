@@ -15,14 +15,13 @@ use crate::words::{places as words_of, say};
 /// Places offered at once.
 const OFFERED: usize = 8;
 
-/// The field for the place, the places to choose from, and where the climate is from.
+/// The field for the place, and the places to choose from.
 pub(super) fn place(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
     Grid::new("place").num_columns(2).show(ui, |ui| {
         field(ui, context, name);
         elevation(ui, context);
     });
     offers(ui, context);
-    provenance(ui, context);
 }
 
 /// The field alone, a row of a grid.
@@ -37,10 +36,14 @@ pub(super) fn field(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
     }
 }
 
-/// The elevation of a place that has coordinates, a row of a grid.
+/// The elevation, a row of a grid: empty until there is a place with coordinates, so that naming one moves nothing.
 pub(super) fn elevation(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.air.site().is_some() {
         context.field(ui, &fields::ELEVATION, At::ONCE);
+    } else {
+        context.row(ui, &fields::ELEVATION, |context, ui, _| {
+            ui.label(context.words.text("no-figure"));
+        });
     }
 }
 

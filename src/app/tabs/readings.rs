@@ -1,6 +1,6 @@
 //! Gap and moisture readings as lists.
 
-use eframe::egui::{Button, ComboBox, Grid, Label, RichText, Ui};
+use eframe::egui::{Button, ComboBox, Grid, Key, Label, RichText, Ui};
 
 use crate::app::command::Command;
 use crate::app::context::WindowContext;
@@ -9,7 +9,10 @@ use crate::app::icon::Icon;
 use crate::app::lead;
 use crate::app::view::Selected;
 use crate::app::widgets::remark;
+use crate::job::Job;
 use crate::job::fields::{self, At, Each};
+use crate::measure::Quantity;
+use crate::surface::Surface;
 use crate::survey::{MeterSetting, MoistureReading};
 use crate::words::{Say as _, say};
 
@@ -128,14 +131,7 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.end_row();
         }
     });
-    for index in 0..job.survey.moistures.len() {
-        context.entry_problems(ui, Each::Moisture, At::index(index));
-    }
-    let sections: Vec<(String, String)> = job
-        .surfaces
-        .iter()
-        .flat_map(|surface| surface.sections.iter().map(|s| (surface.name.clone(), s.name.clone())))
-        .collect();
+    let sections = sections_of(job);
     let add = ui.add_enabled(!sections.is_empty(), Button::new(words.text("meter-add")));
     if add.clicked() {
         // Where the joint is that is looked at; else the first section in sight.
@@ -146,12 +142,50 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let shown = job.surfaces.get(context.view.surface).map(|surface| surface.name.clone());
         let on_shown = || sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref());
         let place = section.or_else(|| on_shown().or(sections.first()).cloned());
-        context.edit("meter-add", move |job| {
-            let (surface, section) = place.unwrap_or_default();
-            job.survey.moistures.push(MoistureReading { surface, section, ..MoistureReading::default() });
-        });
+        let (surface, section) = place.unwrap_or_default();
+        add_row(context, surface, section);
         lead::expect(ui.ctx(), &fields::METER_READING, At::index(job.survey.moistures.len()));
     }
+    // Under the rows and their button: what they say comes and goes with other entries, and moves neither.
+    for index in 0..job.survey.moistures.len() {
+        context.entry_problems(ui, Each::Moisture, At::index(index));
+    }
+}
+
+/// After a reading was entered: to the next row, or to a new one for the section that follows.
+fn go_on(ui: &Ui, context: &mut WindowContext<'_>, index: usize) {
+    let readings = &context.job.survey.moistures;
+    lead::expect(ui.ctx(), &fields::METER_READING, At::index(index + 1));
+    if index + 1 < readings.len() {
+        return;
+    }
+    let sections = sections_of(context.job);
+    let own = |(surface, section): &(String, String)| {
+        readings.get(index).is_some_and(|last| last.surface == *surface && last.section == *section)
+    };
+    let at = sections.iter().position(own).map_or(0, |at| (at + 1) % sections.len());
+    if let Some((surface, section)) = sections.into_iter().nth(at) {
+        add_row(context, surface, section);
+    }
+}
+
+/// Adds a row for a section, like the row before it.
+fn add_row(context: &mut WindowContext<'_>, surface: String, section: String) {
+    context.edit("meter-add", move |job| {
+        let like = job.survey.moistures.last();
+        let setting = like.map(|last| last.setting).unwrap_or_default();
+        let reading = MoistureReading { surface, section, setting, ..MoistureReading::default() };
+        job.survey.moistures.push(reading);
+    });
+}
+
+/// The sections of all surfaces, each with the name of its surface.
+fn sections_of(job: &Job) -> Vec<(String, String)> {
+    let of = |surface: &Surface| {
+        let sections = surface.sections.iter();
+        sections.map(|section| (surface.name.clone(), section.name.clone())).collect::<Vec<_>>()
+    };
+    job.surfaces.iter().flat_map(of).collect()
 }
 
 fn edit(
@@ -186,7 +220,16 @@ fn moisture(
     let said = say!(words, "meter-reading", number = number);
     // The day of a reading has no entry of its own in the row.
     context.reach(ui, &fields::METER_DATE, at, None);
-    context.figure(ui, &fields::METER_READING, at, &said);
+    if let Some(value) = context.typed_figure(ui, &fields::METER_READING, at, &said) {
+        let typed = value.and_then(|value| match value {
+            Quantity::Moisture(moisture) => Some(moisture),
+            _ => None,
+        });
+        edit(context, "field-meter-reading", index, move |reading| reading.reading = typed);
+        if typed.is_some() && ui.input(|input| input.key_pressed(Key::Enter)) {
+            go_on(ui, context, index);
+        }
+    }
     let said = say!(words, "meter-reading-temperature", number = number);
     context.figure(ui, &fields::WOOD_TEMPERATURE, at, &said);
     let combo = ComboBox::from_id_salt(("setting", index))

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use eframe::egui::{Grid, Label, RichText, Ui};
+use eframe::egui::{Button, Grid, Label, RichText, Ui};
 
 use super::place::place;
 use super::room_year::room_year;
@@ -104,13 +104,13 @@ fn kind_of_air(ui: &mut Ui, context: &mut WindowContext<'_>) {
 /// The year that follows, readings of the day, and files of the air.
 fn follows(ui: &mut Ui, context: &mut WindowContext<'_>) {
     room_year(ui, context);
+    readings(ui, context);
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         let mean = state.settled.mean();
         let text = say!(context.words, "room-range", driest = driest, wettest = wettest, mean = mean);
         remark(ui, context.palette, text);
     }
-    readings(ui, context);
     super::air_files::air_files(ui, context);
     context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
 }
@@ -136,7 +136,10 @@ fn house(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
         summer(ui, context, house);
     });
     let title = context.words.text("room-figures");
-    fold(ui, "house-figures", title, false, |ui| figures(ui, context, house, true));
+    fold(ui, "house-figures", title, false, |ui| {
+        figures(ui, context, house, true);
+        super::place::provenance(ui, context);
+    });
 }
 
 fn humidifier(ui: &mut Ui, context: &mut WindowContext<'_>, house: &HouseModel) {
@@ -258,7 +261,9 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
         ui.horizontal_wrapped(|ui| reading(ui, context, index));
         context.entry_problems(ui, Each::Room, At::index(index));
     }
-    if count > 0 && ui.button(context.words.text("room-reading-add")).clicked() {
+    // It is there from the start, so that the first reading moves nothing.
+    let add = Button::new(context.words.text("room-reading-add"));
+    if ui.add_enabled(count > 0, add).clicked() {
         context.edit("room-reading-add", |job| job.survey.rooms.push(RoomReading::default()));
     }
 }

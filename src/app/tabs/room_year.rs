@@ -19,12 +19,12 @@ const BELOW: f32 = 18.0;
 /// Days in a month, on the average.
 const MONTH: f32 = 365.0 / 12.0;
 
-/// The picture; nothing where the year is not known.
+/// The picture; its room alone where the year is not known.
 pub(super) fn room_year(ui: &mut Ui, context: &WindowContext<'_>) {
-    let Some(year) = &context.assessment.year else { return };
-    let (low, high) = range(&year.days);
     let size = vec2(ui.available_width().min(460.0), HEIGHT);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    let Some(year) = &context.assessment.year else { return };
+    let (low, high) = range(&year.days);
     let (low, high) = (Humidity::pct(low), Humidity::pct(high));
     response.widget_info(|| {
         WidgetInfo::labeled(Role::Image, true, say!(context.words, "room-year", low = low, high = high))

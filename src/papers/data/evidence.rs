@@ -301,11 +301,7 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
     let diagnosis = assessment.causes.as_ref()?;
     let odds = Cause::ALL.into_iter().map(|cause| {
         let chance = diagnosis.of(cause);
-        json!([
-            cause.say(words),
-            causes::chance_as_odds(chance, words),
-            causes::chance_as_percent(chance, words),
-        ])
+        json!([cause.say(words), causes::chance_as_percent(chance, words)])
     });
     let before = Cause::ALL.into_iter();
     let before = before.map(|cause| causes::chance_as_percent(assessment.catalog.causes.of(cause), words));
@@ -334,8 +330,8 @@ pub(super) fn odds(assessment: &Assessment, words: &Words) -> Option<Value> {
         json!([evidence, argues_for(clue.argues_for), argues_against(clue.argues_against)])
     });
     // What makes a price firmer settles no cause.
-    let next = diagnosis
-        .most_informative
+    let next = assessment
+        .settling_reading()
         .map(|reading| answer::missing(assessment, MissingEntry::ForTheCause(reading), words));
     Some(json!({
         "odds": odds.collect::<Vec<_>>(),

@@ -6,7 +6,7 @@ use super::{length_or_none, work::laid};
 use crate::assess::{Assessment, LaterReading, date_after};
 use crate::repair::Outcome;
 use crate::words::causes::chance_as_percent;
-use crate::words::{Words, follow_up, say};
+use crate::words::{Arg, Words, follow_up, say};
 
 /// More joints than this do not fit the card.
 const MOST: usize = 24;
@@ -36,7 +36,12 @@ pub(super) fn again(assessment: &Assessment, words: &Words) -> Value {
     let [humid, dry] = [humid, dry].map(|day| date_after(job, day));
     let when = match job.done.finished {
         Some(finished) => {
-            say!(words, "paper-look-again-done", finished = finished, humid = humid, dry = dry)
+            let at = Arg::Id(match outcome {
+                Some(Outcome::Bead { .. }) => "bead",
+                Some(Outcome::Covered) => "strip",
+                _ => "joint",
+            });
+            say!(words, "paper-look-again-done", finished = finished, at = at, humid = humid, dry = dry)
         }
         None => say!(words, "paper-look-again", humid = humid, dry = dry),
     };

@@ -19,7 +19,7 @@ use crate::job::{LetterPart, Logo, Problem, Severity};
 use crate::measure::{Length, Units};
 use crate::repair::{Caution, Outcome};
 use crate::wood::Kind;
-use crate::words::causes::chance_as_odds;
+use crate::words::causes::chance_as_percent;
 use crate::words::{Arg, LetterText, Say as _, Words, answer, say};
 
 pub(crate) use buying::needed;
@@ -261,7 +261,7 @@ pub fn compared_options(assessment: &Assessment) -> Vec<&RepairOption> {
 }
 
 fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Value {
-    let again = option.callback.as_ref().map(|risk| chance_as_odds(risk.chance, words));
+    let again = option.callback.as_ref().map(|risk| chance_as_percent(risk.chance, words));
     json!({
         "name": words.called(&option.name),
         "chosen": option.method == assessment.job.plan.chosen,
@@ -275,6 +275,7 @@ fn compared(assessment: &Assessment, option: &RepairOption, words: &Words) -> Va
         },
         "calendar_days": option.schedule.calendar_days,
         "look": words.called(&option.look),
+        "against": assessment.advises_against(option),
         "again": again.unwrap_or_else(|| say!(words, "paper-none")),
     })
 }

@@ -20,6 +20,8 @@ pub(super) fn priced(assessment: &Assessment, option: &RepairOption, words: &Wor
     let mut all = super::object(amounts(price, assessment.job.plan.prices.charging, words));
     all.extend(super::object(cost(assessment, option, words)));
     all.extend(super::object(work(assessment, option, words)));
+    let open = assessment.payers_open().then(|| say!(words, "paper-payers-open"));
+    all.insert("payers_open".to_owned(), open.into());
     all.insert("name".to_owned(), words.called(&option.name).into());
     all.insert("assumed".to_owned(), price::taken_for_granted(assessment, option, words).into());
     Some(Value::Object(all))

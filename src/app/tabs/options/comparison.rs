@@ -65,19 +65,22 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
         None => why(ui, &words::verdict::first(assessment, &assessment.verdict(), words)),
     }
     let groups = groups(ui, context);
-    let of = |group: Group| {
-        let own = |(_, option): &(usize, &RepairOption)| groups.contains(&(option.method, group));
-        assessment.options.iter().enumerate().filter(own).collect::<Vec<_>>()
-    };
-    let best = of(Group::Best);
+    // Numbered as they stand here, one after the other.
+    let mut numbers: Vec<MethodId> = Vec::new();
+    let [best, others, against] = [Group::Best, Group::Other, Group::Against].map(|group| {
+        let here = |option: &&RepairOption| groups.contains(&(option.method, group));
+        let own: Vec<_> = assessment.options.iter().filter(here).enumerate().collect();
+        let first = numbers.len();
+        numbers.extend(own.iter().map(|(_, option)| option.method));
+        own.into_iter().map(|(at, option)| (first + at, option)).collect::<Vec<_>>()
+    });
     if !best.is_empty() {
         let title = if best.len() == 1 { "options-group-best" } else { "options-group-equal" };
         title_of(ui, words, title);
         rows(ui, context, &best);
         title_of(ui, words, "options-group-other");
     }
-    rows(ui, context, &of(Group::Other));
-    let against = of(Group::Against);
+    rows(ui, context, &others);
     if !against.is_empty() {
         let title = say!(words, "options-group-against", count = against.len());
         let chosen = against.iter().any(|(_, option)| option.method == context.job.plan.chosen);
@@ -93,7 +96,7 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
         for change in words::options::changes(assessment, choice, words) {
             remark(ui, context.palette, change);
         }
-        super::risk_plot::risk_plot(ui, context, choice);
+        super::risk_plot::risk_plot(ui, context, choice, &numbers);
     }
 }
 

@@ -7,6 +7,7 @@ use crate::app::theme;
 use crate::app::widgets::fitted;
 use crate::assess::{Choice, RepairOption};
 use crate::measure::Money;
+use crate::repair::MethodId;
 use crate::words::causes::percent;
 use crate::words::{Arg, Words, say};
 
@@ -15,12 +16,12 @@ const LEFT: f32 = 44.0;
 const BELOW: f32 = 18.0;
 
 /// The plot, with the options that no other beats joined by a line.
-pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choice) {
-    let options: Vec<(usize, &RepairOption)> = context
-        .assessment
-        .options
-        .iter()
-        .enumerate()
+///
+/// `numbers` are the options in the order of the list above, by which dots are numbered.
+pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choice, numbers: &[MethodId]) {
+    let listed = numbers.iter().enumerate();
+    let options: Vec<(usize, &RepairOption)> = listed
+        .filter_map(|(at, method)| Some((at, context.assessment.option(*method)?)))
         .filter(|(_, option)| option.expected.is_some() && option.callback.is_some())
         .collect();
     let most = options.iter().map(|(_, option)| option.total().to_units()).fold(0.0, f64::max);
@@ -29,7 +30,7 @@ pub(super) fn risk_plot(ui: &mut Ui, context: &WindowContext<'_>, choice: &Choic
     }
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width().min(640.0), 168.0), Sense::hover());
-    let plot = Rect::from_min_max(rect.min + vec2(LEFT, 18.0), rect.max - vec2(16.0, BELOW));
+    let plot = Rect::from_min_max(rect.min + vec2(LEFT, 26.0), rect.max - vec2(16.0, BELOW));
     let place = |option: &RepairOption| {
         let chance = option.callback.as_ref().map_or(0.0, |risk| risk.chance);
         let right = option.total().to_units() / (1.05 * most);

@@ -26,6 +26,7 @@ pub(super) fn crew(ui: &mut Ui, context: &mut WindowContext<'_>) {
             (OldSealant::Cuts, "choice-old-caulk-cuts"),
             (OldSealant::Hard, "choice-old-caulk-hard"),
             (OldSealant::Soft, "choice-old-caulk-soft"),
+            (OldSealant::Missing, "choice-old-caulk-none"),
         ];
         context.choice(ui, &fields::OLD_CAULK, site.old_sealant, &caulk, |job, caulk| {
             job.plan.site.old_sealant = caulk;

@@ -7,14 +7,16 @@ mod materials;
 mod payers;
 mod tasks;
 
-use eframe::egui::{Align, Color32, Layout, RichText, Sense, Ui, UiBuilder, vec2};
+use eframe::egui::{Align, Color32, Label, Layout, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::options::planned;
 use crate::app::context::WindowContext;
 use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::widgets::{heading, remark};
+use crate::assess::RepairOption;
 use crate::measure::{Money, parse_money};
+use crate::words::causes::chance_as_percent;
 use crate::words::{Arg, Say as _, Words, options, say};
 
 /// Room for an amount of money.
@@ -51,6 +53,7 @@ pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
                 ui,
                 &say!(words, "price-heading", option = Arg::Called(&option.name), total = price.total),
             );
+            lasts(ui, context, option);
             build_up::price(ui, context, option, price);
         }
         None => {
@@ -64,6 +67,22 @@ pub(in crate::app) fn money(ui: &mut Ui, context: &mut WindowContext<'_>) {
     section(ui, "payers", &words.text("price-payers-heading"), |ui| payers::payers(ui, context, price));
     // What follows from entries stands under them: it may grow and shrink without moving them.
     section(ui, "spread", &words.text("price-spread-heading"), |ui| build_up::spread(ui, context, option));
+}
+
+/// Whether what is priced lasts, in one line whatever it says.
+fn lasts(ui: &mut Ui, context: &WindowContext<'_>, option: &RepairOption) {
+    let (words, palette) = (context.words, context.palette);
+    let chance = option.callback.as_ref().map(|risk| chance_as_percent(1.0 - risk.chance, words));
+    let chance = chance.map_or_else(String::new, |chance| say!(words, "options-lasts", chance = &chance));
+    let best = context.assessment.best().filter(|best| best.method != option.method);
+    let (said, color) = match best.filter(|_| context.assessment.advises_against(option)) {
+        Some(best) => {
+            let best = Arg::Called(&best.name);
+            (say!(words, "price-against", chance = &chance, best = best), palette.warn)
+        }
+        None => (chance, palette.soft),
+    };
+    ui.add(Label::new(RichText::new(&said).color(color)).truncate()).on_hover_text(said);
 }
 
 /// A part of the tab that folds away. Its title may carry figures that change; the fold goes by `id`.

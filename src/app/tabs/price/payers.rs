@@ -1,18 +1,21 @@
 //! Who pays: by share of the whole, or line by line.
 
-use eframe::egui::{ComboBox, Grid, Ui};
+use eframe::egui::{Checkbox, ComboBox, Grid, Ui};
 
 use super::amount;
 use crate::app::context::WindowContext;
 use crate::app::icon::Icon;
+use crate::app::lead;
 use crate::app::widgets::{columns, remark, term};
+use crate::assess::EntryPlace;
 use crate::job::fields::{self, At, Item};
 use crate::measure::{Money, Quantity};
-use crate::repair::{Charging, Payer, Price, PriceLine, Shares};
+use crate::repair::{Charging, Payer, Payers, Price, PriceLine, Shares};
 use crate::words::{Arg, Say as _, say};
 
 pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, price: &Price) {
     let (plan, words) = (&context.job.plan, context.words);
+    context.scroll_if_requested(ui, EntryPlace::Payers);
     Grid::new("payers").num_columns(3).show(ui, |ui| {
         let shares =
             [(&fields::CONTRACTOR_SHARE, price.contractor), (&fields::SUPPLIER_SHARE, price.supplier)];
@@ -31,7 +34,11 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, price: &Price
         amount(ui, context, price.owner, context.palette.ink);
         ui.end_row();
     });
+    agreed(ui, context);
     lines(ui, context, price);
+    if context.assessment.payers_open() {
+        remark(ui, context.palette, words.text("price-payers-open"));
+    }
     for field in [&fields::CONTRACTOR_SHARE, &fields::SUPPLIER_SHARE, &fields::LINE_SPLIT] {
         context.field_problems(ui, field, At::ONCE);
     }
@@ -54,6 +61,20 @@ pub(super) fn payers(ui: &mut Ui, context: &mut WindowContext<'_>, price: &Price
             );
             remark(ui, context.palette, text);
         }
+    }
+}
+
+/// Whether it was said that the homeowner pays all. Shares of others say so by themselves.
+fn agreed(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let (payers, field) = (&context.job.plan.payers, &fields::PAYERS_AGREED);
+    let preset = Payers { agreed: payers.agreed, ..Payers::default() } == *payers;
+    let (label, hint) = (field.label(context.words), field.hint(context.words));
+    context.reach(ui, field, At::ONCE, None);
+    let mut said = !payers.are_open();
+    let check = ui.add_enabled(preset, Checkbox::new(&mut said, label.as_str()));
+    lead::take_focus(&check);
+    if check.on_hover_text(hint.unwrap_or_default()).changed() {
+        context.edit("field-payers-agreed", move |job| job.plan.payers.agreed = said);
     }
 }
 

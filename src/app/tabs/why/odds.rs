@@ -25,7 +25,7 @@ pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Diagnosis)
     for one in &causes.clues {
         clue(ui, context, one);
     }
-    if let Some(reading) = causes.most_informative {
+    if let Some(reading) = context.assessment.settling_reading() {
         let entry = MissingEntry::ForTheCause(reading);
         ui.add(Label::new(words::answer::missing(context.assessment, entry, words)).wrap());
     }

@@ -88,6 +88,8 @@ fields! {
     /// The supplier's share of the price.
     SUPPLIER_SHARE = "supplier-share", "plan.payers.supplier", Job,
         figure!(job, plan.payers.supplier, Percent, Percent::ZERO, WHOLE, Nearest);
+    /// Whether it was said who pays.
+    PAYERS_AGREED = "payers-agreed", "plan.payers.agreed", Job, Kind::Choice;
     /// Shares of single lines of the price.
     LINE_SPLIT = "line-split", "plan.payers.lines", Job, Kind::Figures(SHARES);
     /// Prices of materials for this job alone.
