@@ -42,7 +42,10 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: 
             ui.spacing_mut().interact_size.y = LINE;
             if verdict.recommended.is_some() {
                 ui.horizontal(|ui| cost(ui, context, &verdict));
-                ui.horizontal(|ui| how_sure(ui, context, &verdict));
+                // What was done is told, not recommended.
+                if context.job.done.finished.is_none() {
+                    ui.horizontal(|ui| how_sure(ui, context, &verdict));
+                }
             } else {
                 ui.horizontal_wrapped(|ui| missing(ui, context, &verdict));
             }
@@ -52,7 +55,8 @@ pub(super) fn answer_line(ui: &mut Ui, context: &mut WindowContext<'_>, folded: 
 
 /// A tick only for what will likely last and is at least fairly sure.
 fn mark(ui: &mut Ui, context: &WindowContext<'_>, verdict: &Verdict) {
-    let lasts = verdict.recommended.as_ref().map(|recommended| recommended.lasts);
+    let opened = context.assessment.follow_up.iter().any(|visit| visit.found_open());
+    let lasts = verdict.recommended.as_ref().map(|recommended| recommended.lasts && !opened);
     let rough = matches!(verdict.confidence, Confidence::Rough(_));
     let (icon, color, says) = match lasts {
         Some(true) if rough => (Icon::Measure, context.palette.soft, "answer-rough"),

@@ -103,6 +103,13 @@ pub struct VisitOutcome {
     pub verdict: VisitVerdict,
 }
 
+impl VisitOutcome {
+    /// Whether joints had opened after the work.
+    pub const fn found_open(&self) -> bool {
+        matches!(self.verdict, VisitVerdict::Opened { open: 1.., .. })
+    }
+}
+
 /// What a later visit comes to.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum VisitVerdict {

@@ -6,7 +6,7 @@ use super::options::RepairOption;
 use super::sections::{JointState, SectionState, motion, slides, tongue};
 use super::start::lead;
 use crate::job::{Catalog, Job};
-use crate::joint::{HORIZON, SealedJoint, Season, season};
+use crate::joint::{BeadLay, HORIZON, SealedJoint, Season, season};
 use crate::measure::Percent;
 use crate::surface::SurfaceLayout;
 
@@ -23,8 +23,8 @@ pub struct RatedSealant {
     pub holds: Percent,
 }
 
-/// The weeks of sealing, and the day that quantities are worked out for: the plan's, else in the best
-/// week.
+/// The weeks of sealing, and the day that quantities are worked out for: the plan's, else in the best week of the
+/// usual bead. Every option is reckoned for that day: which one is chosen changes no figure of another.
 pub(super) fn plan_season(
     job: &Job,
     catalog: &Catalog,
@@ -32,16 +32,20 @@ pub(super) fn plan_season(
     sections: &[SectionState],
     joints: &[JointState],
 ) -> (Option<Season>, usize) {
-    let beads = LaidBeads::planned(job, catalog, sections, catalog.lay(&job.plan));
-    let season = beads
-        .and_then(|beads| season(&sealed_joints(job, layouts, sections, joints, &beads), job.plan.narrowest));
+    let season_of = |lay| {
+        let beads = LaidBeads::planned(job, catalog, sections, lay)?;
+        season(&sealed_joints(job, layouts, sections, joints, &beads), job.plan.narrowest)
+    };
+    let (own, usual) = (catalog.lay(&job.plan), BeadLay::Bridge);
+    let season = season_of(own);
+    let of_usual = if own == usual { season.clone() } else { season_of(usual) };
     let planned = job.plan.seal_on.and_then(|date| {
         let days = job.visited.until(date).ok()?.get_days();
         usize::try_from(days).ok()
     });
     // Nobody seals before the crew can come.
     // Where any week is as good, they come as soon as they can.
-    let best = season.as_ref().filter(|season| !season.is_any_time());
+    let best = of_usual.filter(|season| !season.is_any_time());
     let best = best.map_or(0, |season| season.best_week().day).max(lead(job));
     (season, planned.unwrap_or(best).min(HORIZON - 1))
 }

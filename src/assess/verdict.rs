@@ -4,7 +4,7 @@ use super::Assessment;
 use super::InformativeReading;
 use super::answer::{
     Advice, Answer, CallbackChance, CauseVerdict, FirstStep, InstallFigures, InstallFinding, Instead,
-    MissingEntry, Quote, SealTime,
+    MissingEntry, Quote, SealTime, date_after,
 };
 use super::options::RepairOption;
 use super::sealing::ENOUGH_HOLDS;
@@ -47,7 +47,7 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
     let wet = assessment.sections.iter().filter(|state| state.is_wetted());
     Answer {
         advice: advice(job, assessment, chosen),
-        when: seals(chosen.method).then(|| when(job, assessment)),
+        when: seals(chosen.method).then(|| assessment.seal_time()),
         quote: quote(chosen),
         callback: chosen
             .callback
@@ -77,6 +77,23 @@ const fn seals(method: MethodId) -> bool {
 const ADVISED_AGAINST: f64 = 0.5;
 
 impl Assessment {
+    /// When the joints are sealed: on the day of the plan, or in the best weeks of this bead; where the day that all
+    /// options are reckoned for lies outside of those, on that day.
+    pub fn seal_time(&self) -> SealTime {
+        let (job, day) = (&self.job, self.seal_day);
+        match (job.plan.seal_on, &self.season) {
+            // A day that is past is no plan; then the best weeks count.
+            (Some(date), _) if date >= job.visited => SealTime::On(date),
+            (_, None) => SealTime::AnyTime,
+            (_, Some(season)) => match SealTime::best(job, season) {
+                SealTime::Between(..) if !(season.best.low * 7..season.best.high * 7 + 7).contains(&day) => {
+                    SealTime::On(date_after(job, day))
+                }
+                best => best,
+            },
+        }
+    }
+
     /// The reading that would settle the cause, where it is not settled.
     pub fn settling_reading(&self) -> Option<InformativeReading> {
         self.causes.as_ref().filter(|causes| causes.main().1 < SETTLED)?.most_informative
@@ -138,15 +155,6 @@ fn reseal(job: &Job, assessment: &Assessment, option: &RepairOption) -> Advice {
     Advice::ResealFails { holds, instead }
 }
 
-fn when(job: &Job, assessment: &Assessment) -> SealTime {
-    match (job.plan.seal_on, &assessment.season) {
-        // A day that is past is no plan; then the best weeks count.
-        (Some(date), _) if date >= job.visited => SealTime::On(date),
-        (_, Some(season)) => SealTime::best(job, season),
-        (_, None) => SealTime::AnyTime,
-    }
-}
-
 /// Mean over the sections of the moisture that the room keeps.
 fn room_mean(assessment: &Assessment) -> Moisture {
     let means: Vec<f64> = assessment.sections.iter().map(|state| state.settled.mean().to_pct()).collect();
@@ -202,7 +210,8 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
     if job.done.finished.is_some() {
         return wanted;
     }
-    if !job.surfaces.is_empty() && !job.air.is_placed(&assessment.catalog.stations) {
+    let placed = job.air.is_placed(&assessment.catalog.stations) && !job.air.is_presumed();
+    if !job.surfaces.is_empty() && !placed {
         wanted.push(MissingEntry::Place);
     }
     for state in &assessment.sections {

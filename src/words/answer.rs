@@ -90,7 +90,7 @@ fn advice(assessment: &Assessment, chosen: &RepairOption, words: &Words) -> Stri
             from = from,
             to = to,
             sealant = Arg::Called(sealant),
-            share = holds
+            past = super::verdict::past(holds)
         ),
         Advice::TooNarrow { narrowest } => {
             let best = assessment.season.as_ref().map(|season| SealTime::best(&assessment.job, season));

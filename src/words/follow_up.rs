@@ -62,7 +62,8 @@ pub fn for_owner(assessment: &Assessment, visit: &VisitOutcome, words: &Words) -
         }
         VisitVerdict::Opened { of, expected: Some((_, surprise)), .. } => {
             let said = say!(words, "follow-up-surprise", surprise = Arg::Id(surprise.key()));
-            let few = (of < FEW).then(|| say!(words, "follow-up-forecast-few", count = of));
+            let few = (of < FEW && surprise == Surprise::AsExpected)
+                .then(|| say!(words, "follow-up-forecast-few", count = of));
             let all = [Some(figures(visit.verdict, words)), Some(said), few];
             all.into_iter().flatten().collect::<Vec<_>>().join(" ")
         }

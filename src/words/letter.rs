@@ -21,7 +21,7 @@ const SURE: f64 = 0.9;
 const LIKELY: f64 = 0.6;
 
 /// Of weeks to seal in that go on for more days than this, none is the best.
-const LONG_SEASON: usize = 120;
+const LONG_SEASON: i32 = 120;
 
 /// A gap below this is told as closed: no gauge shows it.
 const CLOSED: Length = Length::inches(1.0 / 64.0);
@@ -340,21 +340,13 @@ fn planned_start(assessment: &Assessment, option: &RepairOption, words: &Words) 
 
 /// When the joints are sealed, and why then.
 pub(super) fn when(assessment: &Assessment, words: &Words) -> String {
-    let job = &*assessment.job;
-    // A day that is past is no plan.
-    if job.plan.seal_on.is_some_and(|date| date >= job.visited) {
-        return say!(words, "letter-seal-on", date = date_after(job, assessment.seal_day));
-    }
-    match &assessment.season {
-        Some(season) if !season.is_any_time() => {
-            let (from, to) = (season.best.low * 7, season.best.high * 7 + 6);
-            let (days, from, to) = (to - from, date_after(job, from), date_after(job, to));
-            match days > LONG_SEASON {
-                true => say!(words, "letter-most-weeks", from = from, to = to),
-                false => say!(words, "letter-best-weeks", from = from, to = to),
-            }
+    match assessment.seal_time() {
+        SealTime::On(date) => say!(words, "letter-seal-on", date = date),
+        SealTime::AnyTime => say!(words, "letter-any-time"),
+        SealTime::Between(from, to) if (to - from).get_days() > LONG_SEASON => {
+            say!(words, "letter-most-weeks", from = from, to = to)
         }
-        _ => say!(words, "letter-any-time"),
+        SealTime::Between(from, to) => say!(words, "letter-best-weeks", from = from, to = to),
     }
 }
 

@@ -102,6 +102,8 @@ pub fn lines(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Vec<S
         " ".to_owned() + &words.text("verdict-helps-most") + " " + &missing(assessment, entry, words) + "."
     });
     let third = sure + &helps.unwrap_or_default();
+    // What was done is told, not recommended.
+    let third = if assessment.job.done.finished.is_some() { String::new() } else { third };
     let all = [first(assessment, verdict, words), second(assessment, verdict, words), third];
     all.into_iter().filter(|line| !line.is_empty()).collect()
 }
@@ -119,13 +121,18 @@ fn to_do(assessment: &Assessment, recommended: &Recommendation, words: &Words) -
             say!(words, "verdict-reseal", when = Arg::Id(key), from = from, to = to, sealant = sealant)
         }
         Advice::ResealFails { holds, .. } => {
-            say!(words, "verdict-reseal-fails", sealant = sealant, share = holds)
+            say!(words, "verdict-reseal-fails", sealant = sealant, past = past(holds))
         }
         Advice::TooNarrow { narrowest } => say!(words, "verdict-too-narrow", narrowest = narrowest),
         Advice::Replace { dried_to, .. } => say!(words, "verdict-replace", moisture = dried_to),
         Advice::NotPossible(_) => say!(words, "verdict-not-possible", option = option),
         Advice::AsChosen | Advice::NothingYet(_) => say!(words, "verdict-as-chosen", option = option),
     }
+}
+
+/// The share of the joint length that is past a sealant's rating where so much is within it.
+pub(super) fn past(holds: Percent) -> Percent {
+    Percent::pct(100.0) - holds
 }
 
 fn instead_of(assessment: &Assessment, instead: Instead, words: &Words) -> Option<String> {

@@ -138,3 +138,23 @@ fn nothing_is_remembered_of_another_job() {
     assert_eq!(dearer.belief, first.belief);
     assert_ne!(dearer.options, first.options);
 }
+
+/// Options are compared side by side: which of them is chosen changes no price, no day and no chance of any.
+#[test]
+fn choosing_an_option_changes_no_figure_of_another() {
+    let figures = |method: MethodId| {
+        let mut job = demo_job();
+        job.plan.chosen = method;
+        let found = assess(job, Catalog::built_in());
+        let figures = found.options.iter().map(|option| {
+            let chance = option.callback.as_ref().map(|risk| risk.chance);
+            (option.method, option.total(), option.starts, chance)
+        });
+        figures.collect::<Vec<_>>()
+    };
+    let usual = figures(MethodId::Reseal);
+    assert!(usual.len() > 5);
+    for (method, ..) in &usual {
+        assert_eq!(figures(*method), usual, "{method:?} chosen");
+    }
+}

@@ -36,7 +36,7 @@ fn in_one_frame(window: &mut Window, at: Pos2, typed: &str) {
     window.run();
     let events = &mut window.input_mut().events;
     events.extend([press(true), press(false), Event::Text(typed.to_owned()), enter]);
-    window.run();
+    window.run_steps(8);
 }
 
 #[test]

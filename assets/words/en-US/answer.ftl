@@ -20,13 +20,13 @@ answer-reseal =
 answer-holds = The bead stays within its class on { $share } of the joint length.
 answer-reseal-fails =
     { $when ->
-        [on] Resealing on { $from } with { $sealant } would hold on only { $share } of the joint length.
-        [between] Resealing between { $from } and { $to } with { $sealant } would hold on only { $share } of the joint length.
-       *[any_time] Resealing with { $sealant } would hold on only { $share } of the joint length, whenever it is done.
+        [on] Resealing on { $from } with { $sealant } would put { $past } of the joint length past its rating.
+        [between] Resealing between { $from } and { $to } with { $sealant } would put { $past } of the joint length past its rating.
+       *[any_time] Resealing with { $sealant } would put { $past } of the joint length past its rating, whenever it is done.
     }
-answer-instead-sealant = { $sealant } would hold on { $share } in its best weeks.
+answer-instead-sealant = { $sealant } is rated for { $share } of the length in its best weeks.
 answer-instead-option = Look at this instead: { $option }.
-answer-instead-unknown = No sealant in the catalog would hold on enough of the joint length. Look at replacing the boards.
+answer-instead-unknown = No sealant in the catalog is rated for enough of the joint length. Look at replacing the boards.
 answer-too-narrow =
     { $when ->
         [between] Most open joints are narrower than { $narrowest } even in their best weeks, { $from } to { $to }, so a bead has nothing to grip. Leave them unsealed and paint the V, or open them up first.

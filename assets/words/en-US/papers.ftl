@@ -177,7 +177,7 @@ paper-bead-shape =
        *[on_tongue] Push the bead down to the tongue: { $depth } in all.
     }
 paper-bead-first = The ring marks where it would let go first.
-paper-bead-backed = Where the gap is { $least } or more, push in backer so the bead doesn’t sink.
+paper-bead-backed = The slot behind the bead stays empty, except where the gap is { $least } or more: push in backer there, so the bead doesn’t sink.
 paper-bead-v = Fill { $share } of the V.
 paper-bead-limits = Rated to stretch { $stretch } and compress { $squeeze }. Don’t paint it for { $cure }.
 paper-narrow-joints = { $count ->

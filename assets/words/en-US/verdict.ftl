@@ -8,7 +8,7 @@ verdict-reseal =
         [between] Reseal between { $from } and { $to } with { $sealant }.
        *[any_time] Reseal at any time of the year with { $sealant }.
     }
-verdict-reseal-fails = Don’t reseal with { $sealant }: it would hold on only { $share } of the joint length.
+verdict-reseal-fails = Don’t reseal with { $sealant }: the joints move past its rating on { $past } of their length.
 verdict-too-narrow = Leave the joints unsealed: most stay narrower than { $narrowest }.
 verdict-replace = Replace the boards with new ones dried to { $moisture } moisture.
 verdict-as-chosen = { $option }.

@@ -20,13 +20,13 @@ answer-reseal =
 answer-holds = El cordón se mantiene dentro de su clase en { $share } del largo de las juntas.
 answer-reseal-fails =
     { $when ->
-        [on] Volver a sellar el { $from } con { $sealant } aguantaría solo en { $share } del largo de las juntas.
-        [between] Volver a sellar entre el { $from } y el { $to } con { $sealant } aguantaría solo en { $share } del largo de las juntas.
-       *[any_time] Volver a sellar con { $sealant } aguantaría solo en { $share } del largo de las juntas, en cualquier época.
+        [on] Volver a sellar el { $from } con { $sealant } pasaría de su clase en { $past } del largo de las juntas.
+        [between] Volver a sellar entre el { $from } y el { $to } con { $sealant } pasaría de su clase en { $past } del largo de las juntas.
+       *[any_time] Volver a sellar con { $sealant } pasaría de su clase en { $past } del largo de las juntas, en cualquier época.
     }
-answer-instead-sealant = { $sealant } aguantaría en { $share } en sus mejores semanas.
+answer-instead-sealant = La clase de { $sealant } alcanza para { $share } del largo en sus mejores semanas.
 answer-instead-option = Vea mejor esta opción: { $option }.
-answer-instead-unknown = Ningún sellador del catálogo aguantaría en suficientes juntas. Considere cambiar las tablas.
+answer-instead-unknown = La clase de ningún sellador del catálogo alcanza para suficientes juntas. Considere cambiar las tablas.
 answer-too-narrow =
     { $when ->
         [between] La mayoría de las juntas abiertas miden menos de { $narrowest } aun en sus mejores semanas, del { $from } al { $to }, así que el cordón no tiene de dónde agarrarse. Déjelas sin sellar y pinte la V, o primero ábralas más.

@@ -177,7 +177,7 @@ paper-bead-shape =
        *[on_tongue] Empuje el cordón hasta la lengüeta: { $depth } en total.
     }
 paper-bead-first = El círculo marca dónde se soltaría primero.
-paper-bead-backed = Donde la abertura mide { $least } o más, meta varilla de respaldo (backer rod) para que el cordón no se hunda.
+paper-bead-backed = La ranura detrás del cordón queda vacía, menos donde la abertura es de { $least } o más: ahí meta respaldo, para que el cordón no se hunda.
 paper-bead-v = Llene { $share } de la V.
 paper-bead-limits = Aguanta estirarse { $stretch } y comprimirse { $squeeze }. No lo pinte durante { $cure }.
 paper-narrow-joints = { $count ->

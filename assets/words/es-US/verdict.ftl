@@ -8,7 +8,7 @@ verdict-reseal =
         [between] Vuelva a sellar entre el { $from } y el { $to } con { $sealant }.
        *[any_time] Vuelva a sellar en cualquier época del año con { $sealant }.
     }
-verdict-reseal-fails = No vuelva a sellar con { $sealant }: aguantaría solo en { $share } del largo de las juntas.
+verdict-reseal-fails = No vuelva a sellar con { $sealant }: las juntas se mueven más de lo que permite su clase en { $past } del largo.
 verdict-too-narrow = Deje las juntas sin sellar: la mayoría se queda en menos de { $narrowest }.
 verdict-replace = Cambie las tablas por nuevas secadas a { $moisture } de humedad.
 verdict-as-chosen = { $option }.

@@ -1,6 +1,6 @@
 //! Where the house stands: a town, a ZIP or coordinates, and what its climate is worth.
 
-use eframe::egui::{Grid, Ui};
+use eframe::egui::{Grid, TextEdit, Ui, vec2};
 
 use crate::air::places::{self, Place};
 use crate::air::{HouseModel, IndoorAir};
@@ -12,6 +12,8 @@ use crate::job::Job;
 use crate::job::fields::{self, At};
 use crate::words::{places as words_of, say};
 
+/// Width of the entry of an elevation, in points.
+const ROOM_FOR_ELEVATION: f32 = 64.0;
 /// Places offered at once.
 const OFFERED: usize = 8;
 
@@ -41,8 +43,10 @@ pub(super) fn elevation(ui: &mut Ui, context: &mut WindowContext<'_>) {
     if context.job.air.site().is_some() {
         context.field(ui, &fields::ELEVATION, At::ONCE);
     } else {
-        context.row(ui, &fields::ELEVATION, |context, ui, _| {
-            ui.label(context.words.text("no-figure"));
+        context.row(ui, &fields::ELEVATION, |_, ui, label| {
+            let (mut none, width) = (String::new(), ROOM_FOR_ELEVATION);
+            let blank = TextEdit::singleline(&mut none).desired_width(width).min_size(vec2(width, 0.0));
+            ui.add_enabled(false, blank).accessible_name(label);
         });
     }
 }

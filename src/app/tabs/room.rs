@@ -28,7 +28,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     kind_of_air(ui, context);
     match &context.job.air {
         IndoorAir::FromClimate { station, house } => {
-            place(ui, context, name_of(&context.assessment.catalog.stations, station));
+            place(ui, context, station_named(context, station));
             self::house(ui, context, house);
         }
         IndoorAir::FromPlace { site, house } => {
@@ -44,13 +44,21 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     follows(ui, context);
 }
 
+/// The name of a station; nothing where it is the one a new job is preset to, which nobody named.
+fn station_named<'a>(context: &WindowContext<'a>, station: &'a str) -> &'a str {
+    match context.job.air.is_presumed() {
+        true => "",
+        false => name_of(&context.assessment.catalog.stations, station),
+    }
+}
+
 /// The room in a form of a few rows that keeps its height, whatever is entered: place, heating, how its air is
 /// kept. The rest folds away under it.
 pub(super) fn room_in_short(ui: &mut Ui, context: &mut WindowContext<'_>) {
     kind_of_air(ui, context);
     let air = &context.job.air;
     let name = match air {
-        IndoorAir::FromClimate { station, .. } => name_of(&context.assessment.catalog.stations, station),
+        IndoorAir::FromClimate { station, .. } => station_named(context, station),
         IndoorAir::FromPlace { site, .. } => &site.name,
         IndoorAir::FromWeather { weather, .. } => &weather.place,
         IndoorAir::Monthly(_) => "",

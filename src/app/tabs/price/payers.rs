@@ -70,7 +70,7 @@ fn agreed(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let preset = Payers { agreed: payers.agreed, ..Payers::default() } == *payers;
     let (label, hint) = (field.label(context.words), field.hint(context.words));
     context.reach(ui, field, At::ONCE, None);
-    let mut said = !payers.are_open();
+    let mut said = preset && payers.agreed;
     let check = ui.add_enabled(preset, Checkbox::new(&mut said, label.as_str()));
     lead::take_focus(&check);
     if check.on_hover_text(hint.unwrap_or_default()).changed() {
