@@ -121,15 +121,6 @@ impl IndoorAir {
         }
     }
 
-    /// Whether it is of the place that a new job is preset to, which nobody named.
-    pub fn is_presumed(&self) -> bool {
-        let station = |air: &Self| match air {
-            Self::FromClimate { station, .. } => Some(station.clone()),
-            _ => None,
-        };
-        station(self).is_some_and(|own| Some(own) == station(&Self::default()))
-    }
-
     /// The place whose climate it is, if it is named so.
     pub const fn site(&self) -> Option<&Site> {
         match self {

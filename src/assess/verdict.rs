@@ -210,7 +210,7 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
     if job.done.finished.is_some() {
         return wanted;
     }
-    let placed = job.air.is_placed(&assessment.catalog.stations) && !job.air.is_presumed();
+    let placed = job.air.is_placed(&assessment.catalog.stations) && !job.air_is_preset();
     if !job.surfaces.is_empty() && !placed {
         wanted.push(MissingEntry::Place);
     }

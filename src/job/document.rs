@@ -273,6 +273,12 @@ impl Job {
         gaps.chain(later).chain(told.map(|told| (&mut told.surface, &mut told.joint)))
     }
 
+    /// Whether the air is still the one that a new job is preset to: nobody said where the house is, nor how its air
+    /// is kept.
+    pub fn air_is_preset(&self) -> bool {
+        self.air == Self::new(self.visited).air
+    }
+
     /// Whether what the papers tell today is still what later visits are to be held against: not once the work is
     /// done, or a joint was looked at again.
     pub fn may_promise(&self) -> bool {

@@ -31,9 +31,11 @@ impl Job {
 
     /// Of boards to come nothing is said for a place that nobody named.
     pub(super) fn forget_presumed_place(&mut self) {
-        if self.air.is_presumed()
+        let presumed = IndoorAir::default();
+        if let (IndoorAir::FromClimate { station, .. }, IndoorAir::FromClimate { station: usual, .. }) =
+            (&mut self.air, &presumed)
+            && station == usual
             && self.surfaces.is_empty()
-            && let IndoorAir::FromClimate { station, .. } = &mut self.air
         {
             station.clear();
         }

@@ -46,7 +46,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
 
 /// The name of a station; nothing where it is the one a new job is preset to, which nobody named.
 fn station_named<'a>(context: &WindowContext<'a>, station: &'a str) -> &'a str {
-    match context.job.air.is_presumed() {
+    match context.job.air_is_preset() {
         true => "",
         false => name_of(&context.assessment.catalog.stations, station),
     }
