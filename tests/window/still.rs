@@ -45,6 +45,7 @@ fn places(window: &Window) -> Vec<(Role, Rect)> {
 fn fields(window: &Window) -> Vec<(String, Rect)> {
     window
         .query_all_by_role(Role::TextInput)
+        .filter(|node| !node.accesskit_node().is_disabled())
         .filter_map(|node| Some((node.accesskit_node().label()?, node.rect())))
         .collect()
 }
