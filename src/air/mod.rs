@@ -24,7 +24,7 @@ pub use outdoors::{OutdoorDay, OutdoorYear};
 pub use weather::{
     Gap, HOURS, Weather, WeatherError, WeatherRead, WeatherRemark, date_of_hour, read_weather,
 };
-pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, Station, daily};
+pub use year::{HouseModel, HumidityClass, IndoorAir, IndoorYear, PRESUMED_STATION, Station, daily};
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

@@ -91,7 +91,7 @@ pub enum IndoorAir {
     Monthly([Air; 12]),
     /// Worked out from a place's climate and the house.
     FromClimate {
-        /// The [`Station`], by its id.
+        /// The [`Station`], by its id. Empty while nobody has said where the house is: then it is taken to be in Chicago.
         station: String,
         /// What the house does to the air.
         house: HouseModel,
@@ -111,6 +111,9 @@ pub enum IndoorAir {
         house: HouseModel,
     },
 }
+
+/// The station whose climate stands in until somebody says where a house is, by its id.
+pub const PRESUMED_STATION: &str = "chicago-il";
 
 impl IndoorAir {
     /// Whether it is known where the house stands, or what its air is.
@@ -160,7 +163,7 @@ impl IndoorAir {
 
 impl Default for IndoorAir {
     fn default() -> Self {
-        Self::FromClimate { station: "chicago-il".to_owned(), house: HouseModel::default() }
+        Self::FromClimate { station: String::new(), house: HouseModel::default() }
     }
 }
 

@@ -81,6 +81,7 @@ impl App {
                 ctx.set_theme(if self.settings.dark { Theme::Dark } else { Theme::Light });
             }
             Command::Units(units) => {
+                self.settings.units = units;
                 self.session.document.show_in(units);
                 self.reassess();
             }

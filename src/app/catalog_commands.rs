@@ -16,7 +16,7 @@ impl App {
 
     /// An empty job with the user's own figures, if there are any.
     pub(super) fn new_job(&mut self, today: Date) -> Job {
-        let mut job = Job::new(today);
+        let mut job = Job { units: self.settings.units, ..Job::new(today) };
         match self.services.my_prices.clone().filter(|path| path.exists()).map(|path| load_prices(&path)) {
             Some(Ok(catalog)) => {
                 if let Some(prices) = &catalog.prices {

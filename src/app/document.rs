@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use crate::job::{Job, Problem};
 use crate::measure::Units;
+use crate::repair::MethodId;
 
 /// Steps that can be taken back.
 const MOST_STEPS: usize = 500;
@@ -76,6 +77,11 @@ impl Document {
         } else {
             in_units(&mut self.saved, units);
         }
+    }
+
+    /// Plans the option that is recommended, where nobody chose one. That is no step: nobody did anything.
+    pub fn follow(&mut self, method: MethodId) {
+        Arc::make_mut(&mut self.job).plan.chosen = method;
     }
 
     /// Takes the last step back.

@@ -4,7 +4,7 @@ use super::view::Tab;
 use crate::job::fields::Field;
 
 /// The tab of every part of a job's file, by where its path begins; the longest that fits counts.
-const PARTS: [(&str, Tab); 32] = [
+const PARTS: [(&str, Tab); 33] = [
     ("title", Tab::Measure),
     ("owner", Tab::Measure),
     ("address", Tab::Measure),
@@ -24,6 +24,7 @@ const PARTS: [(&str, Tab); 32] = [
     ("plan", Tab::Price),
     // What is chosen with the option and its bead.
     ("plan.chosen", Tab::Options),
+    ("plan.as_recommended", Tab::Options),
     ("plan.sealant", Tab::Options),
     ("plan.scope", Tab::Options),
     ("plan.open_from", Tab::Options),

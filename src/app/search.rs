@@ -7,9 +7,10 @@ use super::commands::COMMANDS;
 use super::context::WindowContext;
 use super::dialog::modal;
 use super::entry::{leave_field, typed_text};
+use super::field_place::tab_of;
 use super::glossary;
 use super::lead::Destination;
-use super::view::Selected;
+use super::view::{Selected, Tab};
 use crate::job::fields::FIELDS;
 use crate::named::fold;
 use crate::words::{Arg, say};
@@ -26,12 +27,21 @@ struct Hit {
     keys: String,
     /// Whether it leads to a field rather than doing something.
     leads: bool,
+    /// Whether it leads to a part of the work that the job does not have.
+    elsewhere: bool,
     make: Box<dyn FnOnce() -> Command>,
 }
 
 impl Hit {
     fn new(name: String, make: impl FnOnce() -> Command + 'static) -> Self {
-        Self { name, also: String::new(), keys: String::new(), leads: false, make: Box::new(make) }
+        Self {
+            name,
+            also: String::new(),
+            keys: String::new(),
+            leads: false,
+            elsewhere: false,
+            make: Box::new(make),
+        }
     }
 }
 
@@ -49,6 +59,7 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
                 also,
                 keys,
                 leads: false,
+                elsewhere: false,
                 make: Box::new(command.make),
             }
         })
@@ -56,7 +67,11 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
     all.extend(FIELDS.iter().map(|field| {
         let label = field.label(words);
         let name = say!(words, "search-field-result", label = Arg::Name(&label));
-        Hit { leads: true, ..Hit::new(name, move || Command::GoToField(Destination::any(field))) }
+        let also = words.optional(&format!("field-{}.search", field.id)).unwrap_or_default().into_owned();
+        // What the open job has no part of comes last.
+        let elsewhere = tab_of(field) == Tab::NextInstall && context.job.next_install.is_none();
+        let hit = Hit::new(name, move || Command::GoToField(Destination::any(field)));
+        Hit { also, elsewhere, leads: true, ..hit }
     }));
     for (index, surface) in context.assessment.job.surfaces.iter().enumerate() {
         let name = say!(words, "search-show-surface", surface = &surface.name);
@@ -79,15 +94,16 @@ fn all(ctx: &Context, context: &WindowContext<'_>) -> Vec<Hit> {
 
 /// How well what was typed fits: all of its words must be found, in any order. Lower is better: first
 /// what starts with it and does something, then what has it in its name, then what is found by an
-/// everyday word.
+/// everyday word, and last what the job has no part of.
 fn rank(hit: &Hit, typed: &str) -> Option<u8> {
     // Nobody types accents to find something.
     let (name, also, typed) = (fold(&hit.name), fold(&hit.also), fold(typed));
     let words = || typed.split_whitespace();
+    let elsewhere = 3 * u8::from(hit.elsewhere);
     if words().all(|word| name.contains(word)) {
-        return Some(u8::from(hit.leads || !name.starts_with(typed.trim())));
+        return Some(elsewhere + u8::from(hit.leads || !name.starts_with(typed.trim())));
     }
-    words().all(|word| name.contains(word) || also.contains(word)).then_some(2)
+    words().all(|word| name.contains(word) || also.contains(word)).then_some(elsewhere + 2)
 }
 
 /// The list, while it is open.
@@ -166,5 +182,7 @@ mod tests {
         assert_eq!(rank(&hit("For the homeowner", ""), "house"), None);
         assert_eq!(rank(&hit("Go to Options", "wage caulk"), "wage"), Some(2));
         assert_eq!(rank(&hit("Opciones de reparación", ""), "reparacion"), Some(1));
+        let elsewhere = Hit { elsewhere: true, ..hit("Delivered", "") };
+        assert!(rank(&elsewhere, "delivered") > rank(&hit("Boards", "delivered"), "delivered"));
     }
 }

@@ -76,6 +76,7 @@ impl Session {
                 self.solving.ask(assessed.unsolved.clone());
             }
             self.ready = true;
+            let job = self.follow(job, &assessed);
             // One that was under way when a known state came back is too late.
             let now = self.document.job();
             if Arc::ptr_eq(&job, now) || !self.answered.iter().any(|(of, _)| Arc::ptr_eq(of, now)) {
@@ -91,6 +92,17 @@ impl Session {
         if self.solving.latest().is_some() {
             self.reassess();
         }
+    }
+
+    /// Has the document plan what an assessment of its newest state did where nobody chose an option; the state
+    /// that was assessed.
+    fn follow(&mut self, job: Arc<Job>, assessed: &Assessment) -> Arc<Job> {
+        let planned = assessed.job.plan.chosen;
+        if job.plan.chosen == planned || !Arc::ptr_eq(&job, self.document.job()) {
+            return job;
+        }
+        self.document.follow(planned);
+        Arc::clone(self.document.job())
     }
 
     /// Whether an assessment is still to come.

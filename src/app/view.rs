@@ -11,6 +11,7 @@ use super::languages::LanguageTags;
 use crate::air::places::Place;
 use crate::assess::EntryPlace;
 use crate::job::{Job, Lessons, PriceBook};
+use crate::measure::Units;
 use crate::surface::{NewSurface, Point};
 
 /// A tab of the window.
@@ -286,6 +287,8 @@ pub struct Settings {
     pub panes: HashMap<String, f32>,
     /// The folder papers were written to.
     pub papers: Option<std::path::PathBuf>,
+    /// The units that were chosen last, for new jobs.
+    pub units: Units,
 }
 
 impl Settings {

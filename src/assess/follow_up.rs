@@ -25,6 +25,8 @@ pub(super) const NINE_IN_TEN: f64 = 1.645;
 /// A number of joints that opened is a surprise where so many, or so few, come by chance in no more than so many
 /// cases. Joints fail together where the lot of boards or sealant is to blame, so it is kept small. Judgment.
 const BY_CHANCE: f64 = 0.02;
+/// What comes by chance in no more than so many cases is more than expected. Judgment.
+const SELDOM: f64 = 0.2;
 /// A bead counts as open from here on.
 const OPEN: Length = Length::mm(0.2);
 
@@ -150,6 +152,8 @@ pub enum VisitVerdict {
 pub enum Surprise {
     /// More than chance explains.
     TooMany,
+    /// More than expected, and it may be chance.
+    More,
     /// Fewer than chance explains.
     Fewer,
     /// About as expected.
@@ -161,6 +165,7 @@ impl Surprise {
     pub const fn key(self) -> &'static str {
         match self {
             Self::TooMany => "too_many",
+            Self::More => "more",
             Self::Fewer => "fewer",
             Self::AsExpected => "as_expected",
         }
@@ -410,10 +415,13 @@ fn opened(readings: &[LaterReading]) -> VisitVerdict {
     let chances: Vec<f64> = readings.iter().filter_map(|reading| reading.chance).collect();
     let expected: f64 = chances.iter().sum();
     let counts = counts(&chances);
-    let surprise = match open.min(chances.len()) {
-        open if counts[open..].iter().sum::<f64>() < BY_CHANCE => Surprise::TooMany,
-        open if counts[..=open].iter().sum::<f64>() < BY_CHANCE => Surprise::Fewer,
-        _ => Surprise::AsExpected,
+    let known = open.min(chances.len());
+    let (no_fewer, no_more): (f64, f64) = (counts[known..].iter().sum(), counts[..=known].iter().sum());
+    let surprise = match () {
+        () if no_fewer < BY_CHANCE => Surprise::TooMany,
+        () if no_fewer < SELDOM => Surprise::More,
+        () if no_more < BY_CHANCE => Surprise::Fewer,
+        () => Surprise::AsExpected,
     };
     VisitVerdict::Opened {
         open,
@@ -447,7 +455,8 @@ mod tests {
                 other => panic!("{other:?}"),
             }
         };
-        assert_eq!(held(&[0.08, 0.07], 1), Surprise::AsExpected);
+        assert_eq!(held(&[0.08, 0.07], 1), Surprise::More);
+        assert_eq!(held(&[0.3, 0.3], 1), Surprise::AsExpected);
         assert_eq!(held(&[0.01, 0.01, 0.01], 2), Surprise::TooMany);
         assert_eq!(held(&[0.9, 0.9, 0.9], 0), Surprise::Fewer);
         assert_eq!(held(&[0.9, 0.9, 0.9], 3), Surprise::AsExpected);

@@ -77,7 +77,7 @@ use crate::job::{Catalog, Checked, Job, Problem, Taken, check, fields, sanitized
 use crate::joint::{JointEdges, Sealant, Season};
 use crate::measure::{Humidity, Length, Span, Volume};
 use crate::repair::{
-    Caution, CautionWhen, Height, MethodId, Outcome, Step, TreatedJoint, rates_of, use_of, wet_sealant,
+    Caution, CautionWhen, Done, Height, MethodId, Outcome, Step, TreatedJoint, rates_of, use_of, wet_sealant,
 };
 use crate::surface::{JointKind, SurfaceKind, SurfaceLayout, layout};
 use crate::survey::{DoubtedGap, GapSurvey, joint_gaps, moisture_readings, reading_order};
@@ -401,6 +401,14 @@ impl Assessment {
         state.treated && self.catalog.lay(&self.job.plan).slot(state.at_sealing) >= self.job.plan.narrowest
     }
 
+    /// The option to choose where nobody chose one, if that is another: until the work is told or begun.
+    fn to_follow(&self) -> Option<MethodId> {
+        let Job { plan, done, later, promise, .. } = &*self.job;
+        let open = plan.as_recommended && promise.is_none() && later.is_empty() && *done == Done::default();
+        let best = self.choice.as_ref().filter(|_| open && verdict::measured_enough(self))?.best;
+        Some(best).filter(|best| *best != plan.chosen)
+    }
+
     /// Length of joint that gets a bead.
     pub fn bead_run(&self) -> Length {
         let beaded = self.joints.iter().filter(|state| self.gets_bead(state));
@@ -462,15 +470,29 @@ impl Assessment {
 /// ```
 pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessment {
     let entered: Arc<Job> = entered.into();
+    let found = assess_as_chosen(&entered, catalog);
+    // No option's figures depend on which is chosen: what is recommended stays so once it is chosen.
+    match found.to_follow() {
+        Some(method) => {
+            let mut followed = Job::clone(&entered);
+            followed.plan.chosen = method;
+            assess_as_chosen(&Arc::new(followed), catalog)
+        }
+        None => found,
+    }
+}
+
+/// The same with the option that the job names.
+fn assess_as_chosen(entered: &Arc<Job>, catalog: &Arc<Catalog>) -> Assessment {
     let merged = match catalog.with(entered.price_book.as_ref()) {
         Cow::Borrowed(_) => Arc::clone(catalog),
         Cow::Owned(own) => Arc::new(own),
     };
     let built_in = catalog;
     let catalog: &Catalog = &merged;
-    let job = &sanitized(&entered);
+    let job = &sanitized(entered);
     let layouts: Vec<SurfaceLayout> = job.surfaces.iter().map(layout).collect();
-    let mut problems = check(&Checked { entered: &entered, sanitized: job, catalog, layouts: &layouts });
+    let mut problems = check(&Checked { entered, sanitized: job, catalog, layouts: &layouts });
     let gaps = joint_gaps(&job.surfaces, &layouts, &job.survey, job.survey.precision.to_fraction());
     let beliefs = beliefs::beliefs(job, built_in, &layouts);
     let beliefs = beliefs.as_deref();
@@ -515,7 +537,7 @@ pub fn assess(entered: impl Into<Arc<Job>>, catalog: &Arc<Catalog>) -> Assessmen
     let bead_designs = bead_designs::bead_designs(&inputs);
     let better_sealant = sealing::better_sealant(job, catalog, &layouts, &sections, &joints, chosen);
     let mut assessment = Assessment {
-        job: Arc::clone(&entered),
+        job: Arc::clone(entered),
         catalog: Arc::clone(&merged),
         answer: Answer::default(),
         problems,

@@ -126,6 +126,10 @@ pub(super) fn next_install(job: &Job, catalog: &Arc<Catalog>) -> Option<Arc<Next
 
 fn findings(told: &Told, catalog: &Catalog) -> Option<NextInstallFindings> {
     let next = &told.next;
+    // Of boards to come nothing is said for a place that nobody named.
+    if !told.air.is_placed(&catalog.stations) {
+        return None;
+    }
     let species = catalog.species(&next.boards.species)?;
     let first = first_day(next, told.visited);
     let day_of = |date: Date| i64::from((date - first).get_days());

@@ -193,6 +193,8 @@ pub struct JointState {
     pub at_sealing: Length,
     /// What a bead put in then would have to take.
     pub demand: Option<Demand>,
+    /// How wide the plan's bead is across it then, on average over its depth.
+    pub bead_width: Option<Length>,
     /// The share of its class that the plan's bead then uses at its worst place, seen or not.
     pub used: Option<f64>,
     /// Index in the catalog of the lowest class that takes it, if any does and the joint is wide enough.
@@ -299,7 +301,8 @@ fn section_state(
         past,
         across,
         origin,
-        against_marks: stamped.and_then(|o| against_marks(o.moisture, o.interval, &catalog.marks)),
+        against_marks: stamped
+            .and_then(|o| against_marks(o.moisture, o.interval, &job.received.stamp, &catalog.marks)),
         over_marks: stamped.map_or_else(Vec::new, |_| {
             catalog.marks.iter().map(|mark| course.wetter_at_install(mark.most)).collect()
         }),
@@ -423,6 +426,7 @@ pub(super) fn joint_states(
                 push: Length::ZERO,
                 at_sealing: Length::ZERO,
                 demand: None,
+                bead_width: None,
                 smallest_class: None,
                 can_hold: false,
                 holds: false,
@@ -496,6 +500,7 @@ pub(super) fn hold_against_class(
         let (least, most) = motion.extremes_from(seal_day);
         state.demand = demand(state.at_sealing, least, most, motion.slide_from(seal_day));
         let wide_enough = state.at_sealing >= job.plan.narrowest;
+        state.bead_width = state.demand.map(|_| bead.mean_size(state.at_sealing).0);
         state.used = state.demand.map(|demand| bead.used(&demand));
         let takes = |beads: &LaidBeads, demand: &Demand| {
             state.section.and_then(|section| beads.of(section)).is_some_and(|bead| bead.takes(demand))

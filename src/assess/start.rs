@@ -7,10 +7,12 @@ use super::materials::windows;
 use super::option_inputs::OptionInputs;
 use super::sections::SectionState;
 use super::{Assessment, date_after};
+use crate::air::{IndoorAir, PRESUMED_STATION};
 use crate::belief::Cause;
 use crate::job::Job;
 use crate::joint::HORIZON;
 use crate::measure::Length;
+use crate::named::name_of;
 use crate::repair::{ASSUMED_FIXTURES, Height, Outcome, Plan, RepairMethod};
 use crate::surface::{Surface, SurfaceKind};
 
@@ -139,6 +141,12 @@ pub struct Assumed {
 const MAY_OWE: f64 = 0.6;
 
 impl Assessment {
+    /// The place whose climate the room is taken to be in because nobody said where the house is.
+    pub fn presumed_place(&self) -> Option<&str> {
+        let unnamed = matches!(&self.job.air, IndoorAir::FromClimate { station, .. } if station.is_empty());
+        unnamed.then(|| name_of(&self.catalog.stations, PRESUMED_STATION))
+    }
+
     /// Whether it is still open who pays: nobody said, and boards that likely went up too wet may be somebody
     /// else's to pay for than the owner's.
     pub fn payers_open(&self) -> bool {

@@ -63,7 +63,7 @@ pub(super) fn answer(job: &Job, assessment: &Assessment) -> Answer {
 
 /// Whether so many gaps are known between them, over all sections, that they say something of the rest; in a
 /// drawing of fewer joints, all of them.
-fn measured_enough(assessment: &Assessment) -> bool {
+pub(super) fn measured_enough(assessment: &Assessment) -> bool {
     let measured = assessment.joints.iter().filter(|joint| joint.gap.is_some_and(|gap| gap.measured)).count();
     measured > 0 && measured >= FEW_GAPS.min(assessment.joints.len())
 }
@@ -210,7 +210,7 @@ fn missing(job: &Job, assessment: &Assessment) -> Vec<MissingEntry> {
     if job.done.finished.is_some() {
         return wanted;
     }
-    let placed = job.air.is_placed(&assessment.catalog.stations) && !job.air_is_preset();
+    let placed = job.air.is_placed(&assessment.catalog.stations);
     if !job.surfaces.is_empty() && !placed {
         wanted.push(MissingEntry::Place);
     }

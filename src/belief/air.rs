@@ -3,7 +3,7 @@
 use super::ensemble::{AirLanes, LANES, Lanes, SHIFTS, StepAir};
 use super::priors::Priors;
 use crate::air::psychrometrics::{pressure_of_load, saturation_pressure, vapor_pressure};
-use crate::air::{Air, DAYS, HouseModel, IndoorAir, LoggedAir, OutdoorYear, Station};
+use crate::air::{Air, DAYS, HouseModel, IndoorAir, LoggedAir, OutdoorYear, PRESUMED_STATION, Station};
 use crate::measure::{Humidity, Temperature};
 use crate::named::find;
 use crate::wood::Isotherm;
@@ -255,6 +255,7 @@ fn climate<'a>(air: &'a IndoorAir, stations: &[Station]) -> Option<(OutdoorYear,
     Some(match air {
         IndoorAir::Monthly(_) => return None,
         IndoorAir::FromClimate { station, house } => {
+            let station = if station.is_empty() { PRESUMED_STATION } else { station };
             let months = find(stations, station)?
                 .months
                 .map(|(t, rh)| Air { temperature: Temperature::celsius(t), humidity: Humidity::pct(rh) });

@@ -11,7 +11,7 @@ use rayon::prelude::*;
 
 use super::evidence::{GapEvidence, chosen, log_mean, log_normal, log_sum};
 use super::priors::Priors;
-use super::scatter::{Density, Moments, Opening, POINTS, Set, opening_of, place_of};
+use super::scatter::{Density, Moments, Opening, POINTS, Picks, Set, opening_of, place_of};
 
 /// A moved line opens by something between these more than its neighbors, mm. Assumption.
 pub(super) const MOVED: (f64, f64) = (1.0, 20.0);
@@ -48,6 +48,8 @@ pub(super) struct Drawn {
     pub unseen: Moments,
     /// How their mean goes on with the opening.
     pub opening: Opening,
+    /// Where a line moved: the chance that it is one of those that nobody measured.
+    pub moved_unseen: f64,
 }
 
 /// How far a section's opening is from that of its boards' build-up, beside the lot: one side of a room
@@ -138,7 +140,8 @@ impl GapTable {
             measured = (measured.0 + own.mean, measured.1 + own.sd().powi(2));
         }
         let opening = Opening { set: set.index, bonded, wet, today };
-        Drawn { measured, unseen: density.unseen(wet, seen), opening }
+        let line = MovedLine::new(gaps, &density, &density.picks(0.0, seen), seen);
+        Drawn { measured, unseen: density.unseen(wet, seen), opening, moved_unseen: line.unseen() }
     }
 
     /// Draws a section's own opening and a set by how well they explain what was measured.
@@ -167,37 +170,62 @@ fn each_of_node(figure: impl Fn(usize, usize) -> f64) -> Node {
 
 /// Log likelihoods by what happened [`ON_TOP`], for one set. `unseen` is the share of joints that were
 /// not measured.
-#[expect(clippy::cast_precision_loss, reason = "a count of readings")]
 fn of_set(gaps: &[GapEvidence], set: &Set, density: &Density<'_>, unseen: f64) -> [f64; ON_TOP] {
     let (from, to, _) = set.wetted;
-    let all = density.moments(false);
-    let with_wet = all.with(density.moments(true), set.wet_share());
-    let (mut nothing, mut wetted, mut moved) = (0.0, 0.0, 0.0);
+    let seen = 1.0 - unseen;
+    let (picks, picks_with_wet) = (density.picks(0.0, seen), density.picks(set.wet_share(), seen));
+    let (mut nothing, mut wetted) = (0.0, 0.0);
     // Gauges have steps: most readings are like the one before, once they are sorted.
-    let mut last = (f64::NAN, 0.0, 0.0, 0.0, 0.0);
+    let mut last = (f64::NAN, 0.0, 0.0, 0.0);
     for gap in gaps {
         let y = gap.width.to_mm();
         #[expect(clippy::float_cmp, reason = "the same reading")]
         if y != last.0 {
-            let (usual, picks) = (density.of(y, false), density.picks(y, with_wet));
-            let plain = or_slip(usual * density.picks(y, all));
-            let wet = or_slip(density.of(y, true) * picks).ln();
-            last = (y, plain.ln(), wet, or_slip(usual * picks).ln(), density.picks(y, all) / plain);
+            let (usual, takes, with_wet) = (density.of(y, false), picks.takes(y), picks_with_wet.takes(y));
+            let plain = or_slip(usual * takes);
+            let wet = or_slip(density.of(y, true) * with_wet).ln();
+            last = (y, plain.ln(), wet, or_slip(usual * with_wet).ln());
         }
-        let (_, usual, wet, dry, per_density) = last;
+        let (_, usual, wet, dry) = last;
         nothing += usual;
         wetted += if from <= gap.place && gap.place <= to { wet } else { dry };
-        let more = y - density.opening.max(0.0);
-        if more > MOVED.0 && more < MOVED.1 {
-            moved += per_density / (MOVED.1 - MOVED.0);
-        }
     }
-    // A line that moved stays unseen more seldom than others where wide joints were picked.
-    let seen = 1.0 - unseen;
-    let of_moved = density.picks(all.mean + (MOVED.0 + MOVED.1) / 3.0, all);
-    let stays_unseen = unseen * unseen.max(1e-3).powf(of_moved - 1.0);
-    let one = stays_unseen + seen * moved / gaps.len() as f64;
-    [nothing, nothing + one.max(1e-12).ln(), wetted]
+    [nothing, nothing + MovedLine::new(gaps, density, &picks, seen).weight().ln(), wetted]
+}
+
+/// A line of a section that moved: which of its joints that may be.
+struct MovedLine {
+    /// What it weighs against nothing that it is one of the joints that were measured, and that it is none of them.
+    measured: f64,
+    passed_over: f64,
+}
+
+impl MovedLine {
+    #[expect(clippy::cast_precision_loss, reason = "a count of readings")]
+    fn new(gaps: &[GapEvidence], density: &Density<'_>, picks: &Picks, seen: f64) -> Self {
+        let still = density.opening.max(0.0);
+        // How much likelier a reading is of a line that moved than of another.
+        let likelier = |gap: &GapEvidence| {
+            let y = gap.width.to_mm();
+            if !(MOVED.0..MOVED.1).contains(&(y - still)) {
+                return 0.0;
+            }
+            let takes = picks.takes(y);
+            takes / (MOVED.1 - MOVED.0) / or_slip(density.of(y, false) * takes)
+        };
+        let measured = seen * gaps.iter().map(likelier).sum::<f64>() / gaps.len().max(1) as f64;
+        // It is passed over more seldom than others where wide joints were picked.
+        Self { measured, passed_over: picks.passes(still + (MOVED.0 + MOVED.1) / 3.0) }
+    }
+
+    fn weight(&self) -> f64 {
+        (self.measured + self.passed_over).max(1e-12)
+    }
+
+    /// The chance that nobody measured it.
+    fn unseen(&self) -> f64 {
+        self.passed_over / self.weight()
+    }
 }
 
 impl GapTable {

@@ -243,9 +243,10 @@ impl House<'_> {
     /// The joints that get measured, one after the other, and what is read of them.
     #[expect(clippy::cast_precision_loss, reason = "counts of joints")]
     fn read_gaps(&self, set: &Set, gaps: &[f64], random: &mut Random) -> Vec<GapEvidence> {
-        // To the 64th of an inch; a joint can't look less than closed.
+        // To the 64th of an inch, which is a part of the gauge's error; a joint can't look less than closed.
         let step = Length::inches(1.0 / 64.0).to_mm();
-        let looks = |gap: &f64| (gap + self.priors.gap_gauge.sd * random.normal()).max(0.0);
+        let error = (self.priors.gap_gauge.sd.powi(2) - step * step / 12.0).max(0.0).sqrt();
+        let looks = |gap: &f64| (gap + error * random.normal()).max(0.0);
         let looks: Vec<f64> = gaps.iter().map(looks).collect();
         let mut weights: Vec<f64> = looks.iter().map(|look| (look + PICK).powi(set.picked)).collect();
         let mut found: Vec<GapEvidence> = (0..self.visit.gaps.min(gaps.len()))

@@ -38,6 +38,15 @@ pub enum AgainstMarks {
         /// Whether the whole interval is over that one.
         surely: bool,
     },
+    /// Held against the mark that they were stamped with.
+    Stamped {
+        /// That mark.
+        mark: usize,
+        /// Whether they were as dry as it promises.
+        meets: bool,
+        /// Whether the whole interval says so.
+        surely: bool,
+    },
     /// Wetter than every mark allows: green.
     Green {
         /// The wettest mark.
@@ -47,9 +56,31 @@ pub enum AgainstMarks {
     },
 }
 
-/// Holds `moisture`, which likely lies within `interval`, against `marks`, driest first. `None` without
-/// any marks.
-pub fn against_marks(moisture: Moisture, interval: Span<Moisture>, marks: &[Mark]) -> Option<AgainstMarks> {
+/// The mark that a stamp shows, as somebody noted it: `KD15`, `kd-15`, `S-DRY (19%)`.
+fn stamped(stamp: &str, marks: &[Mark]) -> Option<usize> {
+    let letters = |text: &str| -> String {
+        // What stands in brackets explains the mark.
+        let own = text.split('(').next().unwrap_or_default();
+        own.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect()
+    };
+    let noted = letters(stamp);
+    marks.iter().position(|mark| !letters(&mark.name).is_empty() && noted.contains(&letters(&mark.name)))
+}
+
+/// Holds `moisture`, which likely lies within `interval`, against `marks`, driest first: against that of `stamp`
+/// alone where it shows one of them. `None` without any marks.
+pub fn against_marks(
+    moisture: Moisture,
+    interval: Span<Moisture>,
+    stamp: &str,
+    marks: &[Mark],
+) -> Option<AgainstMarks> {
+    if let Some(mark) = stamped(stamp, marks) {
+        let most = marks[mark].most;
+        let meets = moisture <= most;
+        let surely = if meets { interval.high <= most } else { interval.low > most };
+        return Some(AgainstMarks::Stamped { mark, meets, surely });
+    }
     let meets = marks.iter().position(|mark| moisture <= mark.most);
     let misses = marks.iter().rposition(|mark| moisture > mark.most);
     let surely = misses.is_some_and(|mark| interval.low > marks[mark].most);
@@ -80,7 +111,7 @@ mod tests {
 
     fn at(pct: f64, low: f64) -> Option<AgainstMarks> {
         let interval = Span { low: Moisture::pct(low), high: Moisture::pct(2.0 * pct - low) };
-        against_marks(Moisture::pct(pct), interval, &marks())
+        against_marks(Moisture::pct(pct), interval, "", &marks())
     }
 
     #[test]
@@ -92,8 +123,36 @@ mod tests {
         assert_eq!(at(24.0, 18.0), Some(AgainstMarks::Green { misses: 2, surely: false }));
         assert_eq!(at(24.0, 20.0), Some(AgainstMarks::Green { misses: 2, surely: true }));
         assert_eq!(
-            against_marks(Moisture::pct(9.0), Span { low: Moisture::ZERO, high: Moisture::pct(18.0) }, &[]),
+            against_marks(
+                Moisture::pct(9.0),
+                Span { low: Moisture::ZERO, high: Moisture::pct(18.0) },
+                "",
+                &[]
+            ),
             None
         );
+    }
+
+    /// Boards that were stamped are held against their own stamp, however it was written down.
+    #[test]
+    fn a_stamp_that_was_noted_is_the_one_that_counts() {
+        let names = ["KD 12", "KD 15", "S-DRY (19%)"];
+        let named: Vec<Mark> = marks()
+            .into_iter()
+            .zip(names)
+            .map(|(mark, name)| Mark { name: name.to_owned(), ..mark })
+            .collect();
+        let held = |stamp: &str, pct: f64| {
+            let interval = Span { low: Moisture::pct(pct - 1.0), high: Moisture::pct(pct + 1.0) };
+            against_marks(Moisture::pct(pct), interval, stamp, &named)
+        };
+        for stamp in ["s-dry", "S DRY 19%", "Mill 12, S-DRY"] {
+            let found = held(stamp, 14.0);
+            assert_eq!(found, Some(AgainstMarks::Stamped { mark: 2, meets: true, surely: true }), "{stamp}");
+        }
+        let over = AgainstMarks::Stamped { mark: 1, meets: false, surely: false };
+        assert_eq!(held("KD15", 15.5), Some(over));
+        assert_eq!(held("no stamp", 14.0), held("", 14.0));
+        assert_ne!(held("", 14.0), held("KD15", 14.0));
     }
 }

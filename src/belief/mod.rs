@@ -164,7 +164,7 @@ pub fn believe(evidence: &Evidence<'_>, causes: &CausePriors, priors: &Priors) -
     let maker = Maker { room: &room, build_ups: evidence.build_ups, span, priors };
     let scale = Scale::new(evidence.sections, evidence.rooms, &maker, causes);
     let weighed = weigh_worlds(&maker, &scale, causes);
-    let particles = choose(&scale, &weighed.prepared, &weighed.weights);
+    let particles = choose(&scale, &weighed.prepared, &weighed.weights, |world| weighed.draws.is_wet(world));
     let (courses, air) = run_on(&maker, &weighed.worlds, &particles, horizon, SEED + 99);
     let odds = Odds::new(&weighed, &Reweighed::all(&weighed));
     Some(Belief {

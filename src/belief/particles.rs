@@ -30,14 +30,22 @@ pub struct Particle {
 }
 
 /// Chooses the worlds that count.
+///
+/// Those of right boards come before those of wet ones: drawn in turn, every sixth world would be of one kind.
 #[expect(clippy::cast_precision_loss, reason = "hundreds of worlds")]
-pub(super) fn choose(scale: &Scale<'_>, worlds: &[Prepared], weights: &[f64]) -> Vec<Particle> {
+pub(super) fn choose(
+    scale: &Scale<'_>,
+    worlds: &[Prepared],
+    weights: &[f64],
+    is_wet: impl Fn(usize) -> bool,
+) -> Vec<Particle> {
     let all: f64 = weights.iter().sum();
     let step = all / PARTICLES as f64;
     let mut taken = Vec::with_capacity(PARTICLES);
     let mut sum = 0.0;
-    for (world, weight) in weights.iter().enumerate() {
-        sum += weight;
+    let (wet, right): (Vec<usize>, Vec<usize>) = (0..weights.len()).partition(|world| is_wet(*world));
+    for world in right.into_iter().chain(wet) {
+        sum += weights[world];
         while taken.len() < PARTICLES && (taken.len() as f64 + 0.5) * step < sum {
             taken.push(world);
         }

@@ -129,25 +129,33 @@ pub(super) struct Moments {
 }
 
 impl Moments {
-    /// Of joints of which a share `other` are these others.
-    pub fn with(self, other: Self, share: f64) -> Self {
-        Self {
-            mean: self.mean + share * (other.mean - self.mean),
-            square: self.square + share * (other.square - self.square),
-        }
-    }
-
-    /// The mean of what a gap gets measured by, for this power of it.
-    fn picked_by(self, power: i32) -> f64 {
-        match power {
-            0 => 1.0,
-            1 => self.mean + PICK,
-            _ => self.square + 2.0 * PICK * self.mean + PICK * PICK,
-        }
-    }
-
     pub fn sd(self) -> f64 {
         (self.square - self.mean * self.mean).max(0.0).sqrt()
+    }
+}
+
+/// Which joints get measured.
+///
+/// Joints are taken one after the other, the wide ones rather: as if each waited for its turn, for a time that is
+/// exponential with how much it gets picked, and measuring stopped once so many had theirs. So a wide joint is taken
+/// more often than its share, but no joint twice.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Picks {
+    power: i32,
+    rate: f64,
+    /// The share of joints that was measured.
+    seen: f64,
+}
+
+impl Picks {
+    /// The chance that a joint that looks this wide, in mm, is passed over.
+    pub fn passes(&self, y: f64) -> f64 {
+        (-self.rate * (y + PICK).powi(self.power)).exp()
+    }
+
+    /// How much rather than another a joint that looks this wide gets measured.
+    pub fn takes(&self, y: f64) -> f64 {
+        (1.0 - self.passes(y)) / self.seen
     }
 }
 
@@ -281,21 +289,46 @@ impl<'a> Density<'a> {
         Moments { mean: mean / sum, square: square / sum }
     }
 
-    /// How much rather than another a joint this wide gets measured, where all joints are like this.
-    pub fn picks(&self, y: f64, all: Moments) -> f64 {
-        (y + PICK).powi(self.set.picked) / all.picked_by(self.set.picked)
+    /// Which joints got measured of all of which a share `wet` opened besides because they got wet, where a share
+    /// `seen` was.
+    pub fn picks(&self, wet: f64, seen: f64) -> Picks {
+        let power = self.set.picked;
+        let stays = (1.0 - seen).max(1e-3);
+        let weights: Vec<(f64, f64)> =
+            self.looks(wet).map(|(y, share)| ((y + PICK).powi(power), share)).collect();
+        let mean: f64 = weights.iter().map(|(weight, share)| weight * share).sum();
+        let mut rate = -stays.ln() / mean;
+        // Newton's steps from below: what stays is a convex sum of exponentials.
+        for _ in 0..if power == 0 { 0 } else { 6 } {
+            let (left, falls) = weights.iter().fold((0.0, 0.0), |(left, falls), (weight, share)| {
+                let own = share * (-rate * weight).exp();
+                (left + own, falls + weight * own)
+            });
+            rate += (left - stays).max(0.0) / falls.max(1e-12);
+        }
+        Picks { power, rate, seen }
+    }
+
+    /// How joints look to whoever measures, with the shares of those that look so.
+    fn looks(&self, wet: f64) -> impl Iterator<Item = (f64, f64)> {
+        let open = [(&self.dry, 1.0 - wet), (&self.wet, wet)].into_iter().flat_map(|(groups, part)| {
+            groups.iter().filter(move |_| part > 0.0).flat_map(move |group| {
+                let look =
+                    move |(z, weight): (f64, f64)| ((group.middle + z * group.read_sd).max(0.0), weight);
+                NORMAL.into_iter().map(look).map(move |(y, weight)| (y, part * group.share * weight))
+            })
+        });
+        let shut = NORMAL.into_iter().map(|(z, weight)| ((z * self.gauge).max(0.0), self.never * weight));
+        open.chain(shut)
     }
 
     /// Of the joints that nobody measured where a share `seen` was. `wet` is the share of joints that
     /// opened besides because they got wet.
-    ///
-    /// Joints are taken one after the other; after so many each is still there with a chance that falls
-    /// exponentially with how much it gets picked.
     pub fn unseen(&self, wet: f64, seen: f64) -> Moments {
-        let stays = self.stays_unseen(wet, seen);
+        let picks = self.picks(wet, seen);
         let (mut sum, mut mean, mut square) = (0.0, 0.0, 0.0);
         let mut add = |y: f64, share: f64| {
-            let share = share * stays(y);
+            let share = share * picks.passes(y);
             sum += share;
             mean += share * y;
             square += share * y * y;
@@ -312,25 +345,18 @@ impl<'a> Density<'a> {
         Moments { mean: mean / sum, square: square / sum }
     }
 
-    /// The chance that a joint this wide is among those that nobody measured, as [`Self::unseen`] has it.
-    fn stays_unseen(&self, wet: f64, seen: f64) -> impl Fn(f64) -> f64 {
-        let all = self.moments(false).with(self.moments(true), wet);
-        let picked = self.set.picked;
-        let rate = -(1.0 - seen).max(1e-3).ln() / all.picked_by(picked);
-        move |y: f64| (-rate * (y + PICK).powi(picked)).exp()
-    }
-
     /// One of the joints that nobody measured, drawn by two numbers from 0 to 1: which kind, and how wide for its kind.
     fn unseen_joint(&self, (wet, seen): (f64, f64), kind: f64, width: f64) -> PlausibleJoint {
-        let stays = self.stays_unseen(wet, seen);
+        let picks = self.picks(wet, seen);
         let kinds = self.dry.iter().map(|group| (group, 1.0 - wet));
         let kinds: Vec<(&Group, f64)> = kinds.chain(self.wet.iter().map(|group| (group, wet))).collect();
         let share = |(group, part): &(&Group, f64)| -> f64 {
-            let each =
-                NORMAL.iter().map(|(z, weight)| weight * stays((group.middle + z * group.sd).max(0.0)));
+            let each = NORMAL
+                .iter()
+                .map(|(z, weight)| weight * picks.passes((group.middle + z * group.sd).max(0.0)));
             part * group.share * each.sum::<f64>()
         };
-        let never = std::iter::once(self.never * stays(0.0));
+        let never = std::iter::once(self.never * picks.passes(0.0));
         let logs: Vec<f64> =
             kinds.iter().map(share).chain(never).map(|share| share.max(1e-300).ln()).collect();
         match kinds.get(chosen(&logs, kind)) {

@@ -118,13 +118,13 @@ impl World<'_> {
         let table = self.scale.gap_table(at);
         let opened = self.scale.opened(self.world, at, self.lot);
         let seen = measured / all.max(1.0);
-        let Drawn { measured: (read, variance), unseen: single, opening } =
+        let Drawn { measured: (read, variance), unseen: single, opening, moved_unseen } =
             table.draw(opened, (bonded, on_top), (&section.gaps, seen), random.random());
         let mut sum = (read + super::normal_of(self.at + 131 * at, self.count) * variance.sqrt()).max(0.0);
         let others = (all - measured).max(1.0);
         let mut unseen = others * single.mean + normal(random) * single.sd() * others.sqrt();
         // The line that moved may be among those that nobody measured.
-        if on_top == LINE_MOVED && random.random::<f64>() > seen {
+        if on_top == LINE_MOVED && random.random::<f64>() < moved_unseen {
             unseen += MOVED.0 + (MOVED.1 - MOVED.0) * random.random::<f64>();
         }
         let unseen = unseen.max(0.0);

@@ -123,6 +123,7 @@ impl Job {
     pub fn new(today: Date) -> Self {
         let mut job = Self { visited: today, ..Self::default() };
         job.plan.prices.round_to = RoundTo::Ten;
+        job.plan.as_recommended = true;
         if let Some(house) = job.air.house_mut() {
             Catalog::built_in().household.set_winter(house, WinterAir::Usual);
         }
@@ -165,9 +166,6 @@ impl Job {
         next.plan.callback = self.plan.callback.clone();
         next.plan.sealant.clone_from(&self.plan.sealant);
         next.plan.prices.currency.clone_from(&self.plan.prices.currency);
-        if self.surfaces.is_empty() {
-            next.forget_presumed_place();
-        }
         next
     }
 
@@ -271,12 +269,6 @@ impl Job {
         let later = later.map(|gap| (&mut gap.surface, &mut gap.joint));
         let told = self.promise.iter_mut().flat_map(|promise| &mut promise.joints);
         gaps.chain(later).chain(told.map(|told| (&mut told.surface, &mut told.joint)))
-    }
-
-    /// Whether the air is still the one that a new job is preset to: nobody said where the house is, nor how its air
-    /// is kept.
-    pub fn air_is_preset(&self) -> bool {
-        self.air == Self::new(self.visited).air
     }
 
     /// Whether what the papers tell today is still what later visits are to be held against: not once the work is

@@ -1,7 +1,7 @@
 //! A next install with one thing done otherwise, as it was told that it would help.
 
 use super::Job;
-use crate::air::{HouseModel, Household, IndoorAir, SummerAir};
+use crate::air::{HouseModel, Household, SummerAir};
 use crate::ready::{Change, NextInstall};
 
 /// Has a house lived in otherwise, if that is the change.
@@ -25,19 +25,6 @@ impl Job {
     pub fn begin_next_install(&mut self) {
         if self.next_install.is_none() {
             self.next_install = Some(NextInstall::begun_on(self.visited));
-            self.forget_presumed_place();
-        }
-    }
-
-    /// Of boards to come nothing is said for a place that nobody named.
-    pub(super) fn forget_presumed_place(&mut self) {
-        let presumed = IndoorAir::default();
-        if let (IndoorAir::FromClimate { station, .. }, IndoorAir::FromClimate { station: usual, .. }) =
-            (&mut self.air, &presumed)
-            && station == usual
-            && self.surfaces.is_empty()
-        {
-            station.clear();
         }
     }
 

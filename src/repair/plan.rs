@@ -298,6 +298,9 @@ impl Payers {
 pub struct Plan {
     /// The method the papers speak of.
     pub chosen: MethodId,
+    /// Whether that is whichever is recommended: in a new job until somebody chooses one.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub as_recommended: bool,
     /// Sealant, by its id in the catalog, or by a name it has or had there.
     pub sealant: String,
     /// Primer, by its id in the catalog, or by a name it has or had there.
@@ -373,10 +376,19 @@ pub struct Plan {
     pub callback: CallbackRule,
 }
 
+impl Plan {
+    /// Chooses a method, whichever is recommended.
+    pub const fn choose(&mut self, method: MethodId) {
+        self.chosen = method;
+        self.as_recommended = false;
+    }
+}
+
 impl Default for Plan {
     fn default() -> Self {
         Self {
             chosen: MethodId::Reseal,
+            as_recommended: false,
             sealant: "hybrid-50".to_owned(),
             primer: "stain-blocking-primer".to_owned(),
             paint: "interior-satin-sprayed".to_owned(),

@@ -50,6 +50,9 @@ pub fn marks(against: AgainstMarks, marks: &[Mark], words: &Words) -> String {
             meets = name(meets),
             misses = name(misses)
         ),
+        AgainstMarks::Stamped { mark, meets, surely } => {
+            say!(words, "cause-mark-stamped", surely = sure(surely), meets = sure(meets), mark = name(mark))
+        }
         AgainstMarks::Green { misses, surely } => {
             say!(words, "cause-mark-green", surely = sure(surely), misses = name(misses))
         }

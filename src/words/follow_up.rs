@@ -62,7 +62,7 @@ pub fn for_owner(assessment: &Assessment, visit: &VisitOutcome, words: &Words) -
         }
         VisitVerdict::Opened { of, expected: Some((_, surprise)), .. } => {
             let said = say!(words, "follow-up-surprise", surprise = Arg::Id(surprise.key()));
-            let few = (of < FEW && surprise == Surprise::AsExpected)
+            let few = (of < FEW && matches!(surprise, Surprise::AsExpected | Surprise::More))
                 .then(|| say!(words, "follow-up-forecast-few", count = of));
             let all = [Some(figures(visit.verdict, words)), Some(said), few];
             all.into_iter().flatten().collect::<Vec<_>>().join(" ")
@@ -135,7 +135,7 @@ pub(super) fn figures(of: VisitVerdict, words: &Words) -> String {
             say!(words, "follow-up-opened", open = open, of = of)
         }
         VisitVerdict::Opened { open, of, expected: Some((expected, _)) } => {
-            let expected = Arg::Number(expected, 1);
+            let expected = Arg::Number(expected.round(), 0);
             say!(words, "follow-up-opened-expected", open = open, of = of, expected = expected)
         }
     }

@@ -25,6 +25,8 @@ const LONG_SEASON: i32 = 120;
 
 /// A gap below this is told as closed: no gauge shows it.
 const CLOSED: Length = Length::inches(1.0 / 64.0);
+/// What a homeowner has at hand to hold against a gap: the thickness of a credit card, by ISO/IEC 7810.
+const CARD: Length = Length::mm(0.76);
 
 /// The parts of the letter, each in sentences; the homeowner's pages of the window say the same.
 #[derive(Debug, Clone, PartialEq)]
@@ -124,13 +126,14 @@ fn saw(assessment: &Assessment, words: &Words) -> Vec<String> {
     ];
     let readings = job.survey.moistures.iter().filter(|reading| reading.reading.is_some()).count();
     if readings > 0 && !assessment.sections.is_empty() {
-        let now = assessment.sections.iter().map(|state| state.now.moisture.mean.to_pct().round());
+        let tenths = |percent: f64| (10.0 * percent).round() / 10.0;
+        let now = assessment.sections.iter().map(|state| tenths(state.now.moisture.mean.to_pct()));
         let (low, high) = now.fold((f64::INFINITY, 0.0_f64), |(low, high), m| (low.min(m), high.max(m)));
-        let whole = |percent: f64| Arg::Number(percent, 0);
+        let shown = |percent: f64| Arg::Number(percent, 1);
         sentences.push(if low < high {
-            say!(words, "letter-moistures", low = whole(low), high = whole(high), readings = readings)
+            say!(words, "letter-moistures", low = shown(low), high = shown(high), readings = readings)
         } else {
-            say!(words, "letter-moisture", moisture = whole(high), readings = readings)
+            say!(words, "letter-moisture", moisture = shown(high), readings = readings)
         });
     }
     sentences
@@ -191,10 +194,10 @@ fn at_install(
         say!(
             words,
             "letter-install-moisture",
-            moisture = whole(origin.moisture),
+            moisture = origin.moisture,
             low = whole(origin.interval.low),
             high = whole(origin.interval.high),
-            room = whole(room)
+            room = room
         ),
         match wet.unwrap_or(if wetter { 1.0 } else { 0.0 }) {
             sure if sure >= SURE => say!(words, "letter-too-wet"),
@@ -400,13 +403,25 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
     let chosen = assessment.chosen();
     let against = chosen.is_some_and(|option| assessment.advises_against(option));
     let left = against || chosen.is_some_and(|option| option.outcome == Outcome::Unchanged);
-    let warranted = Arg::Id(if job.plan.warranty_years > 0 { "yes" } else { "no" });
+    // The terms are in the proposal, once that can be written.
+    let warranted = Arg::Id(match job.plan.warranty_years {
+        0 => "no",
+        _ if assessment.payers_open() => "later",
+        _ => "yes",
+    });
+    let widest = job.plan.callback.widest;
     asks.push(match chosen.map(|option| option.outcome) {
         _ if left => say!(words, "letter-ask-call-left"),
         // What stays open on purpose is no reason to call.
         Some(Outcome::Line) => say!(words, "letter-ask-call-open"),
         Some(Outcome::Covered | Outcome::Glued) => say!(words, "letter-ask-call-covered"),
-        _ => say!(words, "letter-ask-call", warranted = warranted),
+        _ => say!(
+            words,
+            "letter-ask-call",
+            widest = widest,
+            cards = Arg::Number((widest.to_mm() / CARD.to_mm()).round().max(1.0), 0),
+            warranted = warranted
+        ),
     });
     // Where nothing is warranted, nothing is looked at for years.
     let years = if left { 0 } else { job.plan.warranty_years };

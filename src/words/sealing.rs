@@ -5,17 +5,18 @@ use super::{Arg, Words, say};
 use crate::assess::{Assessment, JointState, SealingOutlook};
 use crate::bead::{Finding, Place, Reason};
 use crate::job::Catalog;
-use crate::measure::{Length, Percent};
+use crate::measure::Length;
 
 /// The best weeks and what a bead is then asked, a sentence each.
 pub fn outlook(outlook: &SealingOutlook, words: &Words) -> Vec<String> {
     let (when, from, to) = days(outlook.best);
     let best = say!(words, "sealing-best", when = Arg::Id(when), from = from, to = to, holds = outlook.holds);
     let mut sentences = vec![best, say!(words, "sealing-planned", day = outlook.planned)];
-    sentences.extend(outlook.typical.map(|asked| {
-        let (stretch, squeeze) = (whole(asked.stretch), whole(asked.squeeze));
-        say!(words, "sealing-typical", stretch = stretch, squeeze = squeeze)
-    }));
+    sentences.extend(
+        outlook
+            .typical
+            .map(|asked| say!(words, "sealing-typical", opens = asked.opens(), closes = asked.closes())),
+    );
     if outlook.never > Length::ZERO {
         sentences.push(say!(words, "sealing-never", run = Arg::Run(outlook.never)));
     }
@@ -26,27 +27,27 @@ pub fn outlook(outlook: &SealingOutlook, words: &Words) -> Vec<String> {
 /// is known of the joint.
 pub fn joint(label: &str, state: &JointState, catalog: &Catalog, words: &Words) -> Option<String> {
     let asked = state.demand?;
-    let (joint, stretch, squeeze) = (Arg::Joint(label), whole(asked.stretch), whole(asked.squeeze));
-    let shear = whole(asked.shear);
-    Some(match state.smallest_class.and_then(|at| catalog.sealants.get(at)) {
-        Some(sealant) => say!(
-            words,
-            "sealing-joint",
-            joint = joint,
-            stretch = stretch,
-            squeeze = squeeze,
-            shear = shear,
-            sealant = Arg::Called(&sealant.name)
-        ),
-        None => say!(
-            words,
-            "sealing-joint-none",
-            joint = joint,
-            stretch = stretch,
-            squeeze = squeeze,
-            shear = shear
-        ),
-    })
+    let slides = asked.slides();
+    let slid = Arg::Id(if slides > Length::ZERO { "yes" } else { "no" });
+    let (gap, opens, closes) = (asked.sealed, asked.opens(), asked.closes());
+    let joint = Arg::Joint(label);
+    let moves = say!(
+        words,
+        "sealing-joint",
+        joint = joint,
+        gap = gap,
+        opens = opens,
+        closes = closes,
+        slid = slid,
+        slides = slides
+    );
+    let takes = match state.smallest_class.and_then(|at| catalog.sealants.get(at)).zip(state.bead_width) {
+        Some((sealant, bead)) => {
+            say!(words, "sealing-joint-takes", bead = bead, sealant = Arg::Called(&sealant.name))
+        }
+        None => say!(words, "sealing-joint-none"),
+    };
+    Some(moves + " " + &takes)
 }
 
 /// How many sealed joints of each section are expected to tear, a sentence each.
@@ -108,9 +109,4 @@ fn finding_text(finding: &Finding, words: &Words) -> Option<String> {
         | Reason::BelowGuideBond
         | Reason::BelowGuideWidth => return None,
     })
-}
-
-/// In whole per cents.
-fn whole(share: Percent) -> Percent {
-    Percent::pct(share.to_pct().round())
 }

@@ -87,10 +87,18 @@ pub fn confidence(verdict: &Verdict, words: &Words) -> String {
 
 /// Why it is not surer, as a sentence.
 pub fn reason(assessment: &Assessment, verdict: &Verdict, words: &Words) -> String {
-    match verdict.confidence {
+    let why = match verdict.confidence {
         Confidence::Sure => say!(words, "verdict-nothing-left"),
         Confidence::NotYet(_) => words.text("answer-not-yet").into_owned(),
         Confidence::Rough(doubt) | Confidence::FairlySure(doubt) => self::doubt(assessment, doubt, words),
+    };
+    match verdict.recommended.as_ref().and_then(|recommended| recommended.cheaper) {
+        // Somebody chose another one than this program would.
+        Some(method) => {
+            let option = Arg::Called(option_name(assessment, method));
+            say!(words, "verdict-cheaper", option = option) + " " + &why
+        }
+        None => why,
     }
 }
 

@@ -5,10 +5,12 @@ use std::collections::BTreeSet;
 use gapwright::assess::assess;
 use gapwright::export::{Report, report_schema};
 use gapwright::job::{Catalog, Job, file};
-use gapwright::measure::{Percent, Units};
+use gapwright::measure::{Length, Percent, Units};
 use gapwright::papers::figure::{JointMap, MapFor};
 use gapwright::papers::{Folder, HeldBack, Paper, Papers, held_back};
 use gapwright::repair::{MethodId, Payers, PriceLine, Shares};
+use gapwright::survey::{LaterGap, LaterVisit};
+use gapwright::words::Words;
 use serde_json::Value;
 
 const EXAMPLES: [&str; 3] = [
@@ -56,6 +58,7 @@ fn no_paper_says_that_the_owner_pays_before_somebody_did() {
     assert_eq!(Paper::ALL[0], Paper::Letter);
     let open = letter(&job);
     assert!(!open.contains("Youpay") && open.contains("stilltobeagreed"), "{open}");
+    assert!(open.contains("willbeinourproposal") && !open.contains("inourproposal."), "{open}");
     job.plan.payers.agreed = true;
     assert_eq!(held(&job), None);
     let agreed = letter(&job);
@@ -63,6 +66,56 @@ fn no_paper_says_that_the_owner_pays_before_somebody_did() {
     job.plan.payers = Payers { supplier: Percent::pct(40.0), ..Payers::default() };
     assert_eq!(held(&job), None);
     assert!(letter(&job).contains("Youpay60%"));
+}
+
+/// The owner is asked to call from the width on that the warranty goes by.
+#[test]
+fn the_letter_asks_for_a_call_from_the_warranted_width_on() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    job.plan.payers.agreed = true;
+    for (widest, told) in
+        [(1.0 / 32.0, "1/32\"(aboutasthickasacreditcard)"), (0.125, "1/8\"(about4creditcards")]
+    {
+        job.plan.callback.widest = Length::inches(widest);
+        let (papers, _) = texts(&job);
+        let of = |paper| dense(&papers[Paper::ALL.iter().position(|other| *other == paper).unwrap()]);
+        assert!(of(Paper::Letter).contains(&format!("openswiderthan{told}")), "{}", of(Paper::Letter));
+        let (width, _) = told.split_once('(').unwrap();
+        assert!(of(Paper::Proposal).contains(&format!("openswiderthan{width}")), "{}", of(Paper::Proposal));
+    }
+}
+
+/// What was not entered leaves a line to write it on or nothing at all: no colon before nothing, no comma.
+#[test]
+fn papers_of_a_job_without_names_leave_no_loose_ends() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    job.plan.payers.agreed = true;
+    for text in [&mut job.title, &mut job.owner, &mut job.address] {
+        text.clear();
+    }
+    let found = assess(job, Catalog::built_in());
+    let text = |paper| Papers::new(&found).typeset(paper).unwrap().text();
+    assert!(!dense(&text(Paper::Letter)).contains("boards:"), "{}", text(Paper::Letter));
+    for paper in [Paper::Letter, Paper::Proposal, Paper::WorkOrder] {
+        let lines = text(paper);
+        assert!(!lines.lines().any(|line| line.trim_start().starts_with(',')), "{lines}");
+    }
+    assert!(text(Paper::Proposal).contains("Where"), "{}", text(Paper::Proposal));
+}
+
+/// A follow-up report is of the day of the last visit, on every page.
+#[test]
+fn a_follow_up_report_is_dated_by_its_last_visit() {
+    let mut job = file::read(EXAMPLES[0]).unwrap().job;
+    let first = job.survey.gaps[0].clone();
+    let on = job.visited.saturating_add(jiff::Span::new().days(200));
+    let gap = LaterGap { surface: first.surface, joint: first.joint, width: Some(first.width) };
+    job.later = vec![LaterVisit { on, gaps: vec![gap] }];
+    let found = assess(job.clone(), Catalog::built_in());
+    let text = dense(&Papers::new(&found).typeset(Paper::FollowUpReport).unwrap().text());
+    let words = Words::us_english(Units::Inches, "$");
+    let footer = |date| dense(&format!("{}, {}", job.title, words.figures().date(date)));
+    assert!(text.contains(&footer(on)) && !text.contains(&footer(job.visited)), "{text}");
 }
 
 #[test]

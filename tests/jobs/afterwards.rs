@@ -2,13 +2,14 @@
 
 use std::sync::Arc;
 
+use gapwright::air::IndoorAir;
 use gapwright::assess::{
     Assessment, Confidence, Doubt, LaterReading, MissingEntry, Surprise, VisitVerdict, assess, taken,
 };
 use gapwright::belief::Cause;
 use gapwright::job::demo_job;
 use gapwright::job::{Catalog, Job, Lessons, Place, PriceBook, file, jobs_in, load_prices, save_prices};
-use gapwright::measure::{Hours, Length, Money, ThreePoint, Units};
+use gapwright::measure::{Hours, Humidity, Length, Money, ThreePoint, Units};
 use gapwright::repair::{MethodId, Outcome, Step};
 use gapwright::survey::{GapReading, LaterGap, LaterVisit};
 use gapwright::words::Words;
@@ -380,4 +381,35 @@ fn a_place_nobody_named_is_asked_for() {
     let guessed = found(&job);
     assert_eq!(guessed.answer.missing.first(), Some(&MissingEntry::Place));
     assert_eq!(guessed.verdict().confidence, Confidence::Rough(Doubt::NoPlace));
+    // Saying how the house is kept names no place, nor does saving the job.
+    job.air.house_mut().unwrap().humidified_to = Some(Humidity::pct(35.0));
+    let mut job = file::read(&file::write(&job).unwrap()).unwrap().job;
+    let kept = found(&job);
+    assert_eq!(kept.answer.missing.first(), Some(&MissingEntry::Place));
+    assert_eq!(kept.presumed_place(), Some("Chicago, IL"));
+    let IndoorAir::FromClimate { station, .. } = &mut job.air else { panic!("{:?}", job.air) };
+    "chicago-il".clone_into(station);
+    let named = found(&job);
+    assert!(!named.answer.missing.contains(&MissingEntry::Place));
+    assert_eq!((named.presumed_place(), &named.year), (None, &kept.year));
+}
+
+/// Until somebody chooses an option, the job goes with the one that is recommended; then, and once the work is done,
+/// with theirs.
+#[test]
+fn a_job_goes_with_what_is_recommended_until_somebody_chooses() {
+    let mut job = demo_job();
+    let recommended = found(&job).choice.as_ref().unwrap().best;
+    let other = if recommended == MethodId::Replace { MethodId::Reseal } else { MethodId::Replace };
+    job.plan.choose(other);
+    assert_eq!(found(&job).chosen().unwrap().method, other);
+    job.plan.as_recommended = true;
+    let followed = found(&job);
+    assert_eq!(followed.chosen().unwrap().method, recommended);
+    assert_eq!(followed.choice.as_ref().unwrap().best, recommended);
+    // A file keeps that nobody chose.
+    let read = file::read(&file::write(&job).unwrap()).unwrap().job;
+    assert_eq!(found(&read).chosen().unwrap().method, recommended);
+    job.done.finished = Some(job.visited);
+    assert_eq!(found(&job).chosen().unwrap().method, other);
 }

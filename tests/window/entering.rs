@@ -9,6 +9,7 @@ use std::time::Duration;
 
 use crate::driven::{Window, centre, choose, click, click_first, enter, enter_path, window, window_of};
 use eframe::egui::{Event, Key, Modifiers, PointerButton, Pos2, Role, ViewportEvent, ViewportId};
+use egui_kittest::Node;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use gapwright::air::IndoorAir;
 use gapwright::assess::Advice;
@@ -221,6 +222,53 @@ fn another_option_is_chosen_from_the_list_and_the_answer_follows() {
     click(&mut window, "Replace with boards dried to the room");
     assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
     assert!(matches!(window.state().assessment().answer.advice, Advice::Replace { .. }));
+}
+
+/// A new job is in the units that were used last, and plans what is recommended until somebody chooses; a way leads
+/// back to that.
+#[test]
+fn a_new_job_plans_what_is_recommended() {
+    let mut window = window(demo_job());
+    click(&mut window, "mm");
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    window.run();
+    let job = window.state().job();
+    assert!(job.units == Units::Millimeters && job.plan.as_recommended && job.surfaces.is_empty());
+
+    let mut job = demo_job();
+    job.plan.as_recommended = true;
+    let recommended = window_of([1400.0, 900.0], job.clone()).state().job().plan.chosen;
+    let other = if recommended == MethodId::Replace {
+        "Reseal across the joint"
+    } else {
+        "Replace with boards dried to the room"
+    };
+    let mut window = window_of([1400.0, 900.0], job);
+    assert_eq!(Some(recommended), window.state().assessment().choice.as_ref().map(|choice| choice.best));
+    click(&mut window, "Options");
+    click(&mut window, other);
+    assert_ne!(window.state().job().plan.chosen, recommended);
+    click(&mut window, "Go with the recommended one");
+    assert_eq!(window.state().job().plan.chosen, recommended);
+}
+
+/// An option is chosen by a click on any of its lines, not on its name alone.
+#[test]
+fn a_click_on_the_days_of_an_option_chooses_it() {
+    let mut window = window(demo_job());
+    click(&mut window, "Options");
+    let name = window.get_by_label("Replace with boards dried to the room").rect();
+    let under = |node: &Node<'_>| {
+        let line = node.rect();
+        line.left() < name.right() && line.top() > name.top() && line.top() < name.bottom() + 24.0
+    };
+    let days = window.get_all_by_label_contains("on site").find(under).unwrap().rect().center();
+    assert!(!name.contains(days));
+    window.hover_at(days);
+    window.drag_at(days);
+    window.drop_at(days);
+    window.run();
+    assert_eq!(window.state().job().plan.chosen, MethodId::Replace);
 }
 
 #[test]

@@ -166,6 +166,23 @@ fn the_search_leads_to_fields_of_lists_too() {
     }
 }
 
+/// How boards came is found by what people call it, before the part of the work that a callback does not have.
+#[test]
+fn how_boards_came_is_found_in_a_callback() {
+    let mut window = window(demo_job());
+    for (typed, name) in [
+        ("delivered", "Delivery of the boards"),
+        ("kiln", "Grade stamp"),
+        ("acclimated", "Boards stored"),
+        ("city", "Town, ZIP code, or coordinates"),
+    ] {
+        find(&mut window, typed);
+        window.key_press(Key::Enter);
+        window.run();
+        assert_eq!(focused(&window).0, name, "{typed}");
+    }
+}
+
 /// A new meter row takes the keyboard where it stands: no fold opens on the way, not even for a frame.
 #[test]
 fn a_new_meter_row_opens_no_fold() {

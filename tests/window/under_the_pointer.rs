@@ -131,6 +131,43 @@ fn naming_a_town_moves_no_field() {
     }
 }
 
+/// The first reading of the hygrometer says what wood comes to in it, on a line that was there before.
+#[test]
+fn the_first_hygrometer_reading_moves_no_field() {
+    for width in [1024.0, 1400.0] {
+        let mut job = demo_job();
+        job.survey.rooms.clear();
+        let mut window = window_of([width, 3600.0], job);
+        click_first(&mut window, "Measure");
+        let before = fields(&window);
+        enter(&mut window, "Room humidity 1", "38");
+        window.run();
+        assert_eq!(window.state().job().survey.rooms.len(), 1);
+        for (name, rect) in before {
+            let stays = |(of, now): &(String, Rect)| *of == name && now.min == rect.min;
+            assert!(fields(&window).iter().any(stays), "{name} moved from {rect:?}");
+        }
+    }
+}
+
+/// The button for another meter reading stays where it is, and leads through the sections one by one.
+#[test]
+fn another_meter_reading_is_added_at_the_same_place() {
+    let mut job = demo_job();
+    job.survey.moistures.clear();
+    let sections: Vec<String> = job.surfaces[0].sections.iter().map(|section| section.name.clone()).collect();
+    assert!(sections.len() > 1);
+    let mut window = window_of([1400.0, 3300.0], job);
+    click_first(&mut window, "Measure");
+    let before = window.get_by_label("Add meter reading").rect();
+    for count in 1..=sections.len() {
+        click(&mut window, "Add meter reading");
+        assert_eq!(window.get_by_label("Add meter reading").rect(), before, "after {count}");
+    }
+    let read = window.state().job().survey.moistures.iter().map(|reading| reading.section.clone());
+    assert_eq!(read.take(sections.len()).collect::<Vec<_>>(), sections);
+}
+
 /// A test for each room, so that they run side by side.
 macro_rules! stays_under_the_pointer {
     ($($test:ident: $room:literal;)*) => {

@@ -79,6 +79,17 @@ cause-mark-between =
         [yes] The boards were within what the { $meets } stamp allows, but wetter than { $misses }.
        *[no] The boards were within what the { $meets } stamp allows, but probably wetter than { $misses }.
     }
+cause-mark-stamped =
+    { $meets ->
+        [yes] { $surely ->
+            [yes] The boards were as dry as their { $mark } stamp promises.
+           *[no] The boards were probably as dry as their { $mark } stamp promises.
+        }
+       *[no] { $surely ->
+            [yes] The boards were wetter than their { $mark } stamp allows.
+           *[no] The boards were probably wetter than their { $mark } stamp allows.
+        }
+    }
 cause-mark-green =
     { $surely ->
         [yes] The boards were green lumber: wetter than { $misses } allows.

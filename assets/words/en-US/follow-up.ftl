@@ -55,17 +55,30 @@ follow-up-opened =
 follow-up-opened-expected =
     { $of ->
         [one] { $open ->
-            [0] The joint checked has not opened; we expected { $expected } on average.
-           *[other] The joint checked has opened; we expected { $expected } on average.
+            [0] The joint checked has not opened; we expected { $expected ->
+                [0] none to
+               *[other] about { $expected }
+            }.
+           *[other] The joint checked has opened; we expected { $expected ->
+                [0] none to
+               *[other] about { $expected }
+            }.
         }
        *[other] { $open ->
-            [one] 1 of { $of } joints checked has opened; we expected { $expected } on average.
-           *[other] { $open } of { $of } joints checked have opened; we expected { $expected } on average.
+            [one] 1 of { $of } joints checked has opened; we expected { $expected ->
+                [0] none to
+               *[other] about { $expected }
+            }.
+           *[other] { $open } of { $of } joints checked have opened; we expected { $expected ->
+                [0] none to
+               *[other] about { $expected }
+            }.
         }
     }
 follow-up-surprise =
     { $surprise ->
         [too_many] That is more than chance explains.
+        [more] That is more than we expected, and it may still be chance.
         [fewer] That is fewer than expected.
        *[as_expected] That is within what chance explains.
     }

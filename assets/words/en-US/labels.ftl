@@ -3,7 +3,7 @@
 label-source-kind =
     { $kind ->
         [published] published
-        [from_memory] published, quoted from memory
+        [from_memory] published, not rechecked
         [common_practice] common practice, no source
        *[assumption] assumption
     }
@@ -20,8 +20,8 @@ label-failure =
     }
 label-meter-setting =
     { $setting ->
-        [this_species] this species
-        [other_species] another species
+        [this_species] this wood
+        [other_species] another wood
        *[unknown] not known
     }
 label-joint-kind =

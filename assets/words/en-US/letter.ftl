@@ -124,8 +124,12 @@ letter-days-closed = The work will take us { $days ->
 
 letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
 letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
-letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than a credit card is thick, or if a spot looks damp, and we’ll take a look.{ $warranted ->
+letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than { $widest } ({ $cards ->
+    [one] about as thick as a credit card
+   *[other] about { $cards } credit cards stacked
+}), or if a spot looks damp, and we’ll take a look.{ $warranted ->
     [yes] {" "}What the warranty covers is in our proposal.
+    [later] {" "}Our proposal will say what the warranty covers.
    *[no] {""}
 }
 letter-ask-call-covered = Call us if something splits or works loose, or if a spot looks damp.

@@ -56,10 +56,14 @@ options-beads = All beads in January and August
 sealing-heading = Sealing
 sealing-best = Best sealed { answer-best-weeks }: { $holds } of the joint length then stays within the sealant’s class.
 sealing-planned = Quantities and prices are for sealing on { $day }.
-sealing-typical = A typical bead is then stretched { $stretch } and squeezed { $squeeze }.
+sealing-typical = A typical joint then opens { $opens } and closes { $closes }.
 sealing-never = { $run } of joint is too narrow to seal in any week.
-sealing-joint = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. The lowest class that takes it: { $sealant }.
-sealing-joint-none = Joint { $joint } is stretched { $stretch } and squeezed { $squeeze }, and its sides slide { $shear }. No sealant in the catalog takes it.
+sealing-joint = Joint { $joint } is { $gap } wide when it’s sealed. From there it opens { $opens } and closes { $closes }{ $slid ->
+    [yes] , and its sides slide { $slides }.
+   *[no] .
+}
+sealing-joint-takes = The bead across it is about { $bead } wide, so the lowest class that takes that is: { $sealant }.
+sealing-joint-none = No sealant in the catalog takes that in a bead laid this way.
 sealing-row = Section { $section }: most likely none of { $joints } sealed joints tears, even once the row of boards has moved as far as it will.
 sealing-row-widest =
     { $torn ->

@@ -21,11 +21,11 @@ option-best = “{ $best }” costs least with callbacks included, about { $cost
 option-best-and-next = “{ $best }” costs least with callbacks included, about { $cost }. Next is “{ $next }” at about { $next_cost }.
 option-equal = “{ $best }” { $why ->
     [surer] is the surest to last
-   *[calmer] disrupts the house least
+   *[calmer] is easiest on the household
 } and costs about { $cost } with callbacks included. These cost the same, as far as anyone can tell: { $others }.
 option-equal-and-more = “{ $best }” { $why ->
     [surer] is the surest to last
-   *[calmer] disrupts the house least
+   *[calmer] is easiest on the household
 }; it costs about { $cost } with callbacks included, about { $more } more than the cheapest. These cost about the same: { $others }.
 option-margin = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more.
 option-margin-or-slower = “{ $next }” would cost less if the option above cost { $amount } ({ $share }) more, or if “{ $task }” took { $times } times as long.

@@ -26,7 +26,10 @@ paper-none = –
 ## Letter
 
 paper-letter = Letter
-paper-about = About your boards: { $title }
+paper-about = About your boards{ $named ->
+    [yes] : { $title }
+   *[no] {""}
+}
 paper-surface-drawing = Drawing of { $surface } with its open joints
 paper-surface-caption = Open joints, drawn 10 times actual width. Dark: measured. Light: estimated.
 paper-sections-drawing = Sections through a typical joint: as installed, today, and in each coming season
@@ -51,9 +54,12 @@ paper-promise = Our warranty, and what we ask of you
 paper-warranty = We warrant this work for { $years ->
     [one] 1 year
    *[other] { $years } years
-}, on the terms in our proposal.
+}{ $proposal ->
+    [later] . The terms will be in our proposal, once we have agreed on who pays what.
+   *[there] , on the terms in our proposal.
+}
 paper-before-work = Before work starts
-paper-letter-close = The terms are in our proposal. Call us with any questions.
+paper-letter-close = Call us with any questions.
 paper-sign-contractor = For the contractor
 paper-sign-owner = Homeowner
 
@@ -382,6 +388,7 @@ paper-input-photos = { $photos ->
     [one] 1, pinned on the drawing in the job file
    *[other] { $photos }, pinned on the drawing in the job file
 }
+paper-input-presumed = No town named; figured for a house in { $place }
 paper-input-boards = { $species }, { $face } face, { $thickness } thick, { $profile }; nailing: { $nailing }; backing: { $backing }; paint: { $paint }; grain { $grain }°
 paper-gap-readings = Gap readings
 paper-joint = joint

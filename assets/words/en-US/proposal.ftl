@@ -69,6 +69,7 @@ paper-proposal-date = Date
 paper-proposal-valid-until = Good until
 paper-proposal-license = License no.
 paper-proposal-insurance = Insurance
+paper-proposal-at = Where
 paper-proposal-for = For
 paper-proposal-scope = What we will do
 paper-proposal-where = where

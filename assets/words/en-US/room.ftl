@@ -36,6 +36,10 @@ room-summer-not-cooled = Neither
 room-figures = Setpoints and moisture load
 room-weather-of = Hourly weather of { $place }
 room-year = Humidity in the room through the year: { $low } at its driest, { $high } at its most humid. Circles are what the hygrometer read.
+room-outside = { $named ->
+    [no] No town named: the air outside is taken from { $place }.
+   *[yes] The air outside is that of { $place }.
+}
 room-range = Wood in this room settles between { $driest } and { $wettest }, { $mean } on average.
 room-reading = Hygrometer today
     .hint = What it reads in the room, away from windows and vents

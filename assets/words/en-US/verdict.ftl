@@ -82,5 +82,6 @@ verdict-doubt-meter = No moisture reading of the boards yet.
 verdict-doubt-meter-room = The moisture meter and the room’s air don’t agree.
 verdict-doubt-install-date = No install date yet.
 verdict-doubt-hours = Hours are catalog rates, not timed here.
+verdict-cheaper = “{ $option }” would cost less, callbacks included.
 verdict-nothing-left = Nothing left to measure would change this.
 verdict-helps-most = Would help most:

@@ -79,6 +79,17 @@ cause-mark-between =
         [yes] Las tablas estaban dentro de lo que permite el sello { $meets }, pero más húmedas que { $misses }.
        *[no] Las tablas estaban dentro de lo que permite el sello { $meets }, pero probablemente más húmedas que { $misses }.
     }
+cause-mark-stamped =
+    { $meets ->
+        [yes] { $surely ->
+            [yes] Las tablas estaban tan secas como promete su sello { $mark }.
+           *[no] Las tablas probablemente estaban tan secas como promete su sello { $mark }.
+        }
+       *[no] { $surely ->
+            [yes] Las tablas estaban más húmedas de lo que permite su sello { $mark }.
+           *[no] Las tablas probablemente estaban más húmedas de lo que permite su sello { $mark }.
+        }
+    }
 cause-mark-green =
     { $surely ->
         [yes] Las tablas eran madera verde: más húmedas de lo que permite { $misses }.

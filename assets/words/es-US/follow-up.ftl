@@ -55,17 +55,30 @@ follow-up-opened =
 follow-up-opened-expected =
     { $of ->
         [one] { $open ->
-            [0] La junta revisada no se ha abierto; el promedio del pronóstico era { $expected }.
-           *[other] La junta revisada se abrió; el promedio del pronóstico era { $expected }.
+            [0] La junta revisada no se ha abierto; esperábamos { $expected ->
+                [0] que ninguna se abriera
+               *[other] unas { $expected }
+            }.
+           *[other] La junta revisada se abrió; esperábamos { $expected ->
+                [0] que ninguna se abriera
+               *[other] unas { $expected }
+            }.
         }
        *[other] { $open ->
-            [one] 1 de { $of } juntas revisadas se abrió; el promedio del pronóstico era { $expected }.
-           *[other] { $open } de { $of } juntas revisadas se abrieron; el promedio del pronóstico era { $expected }.
+            [one] 1 de { $of } juntas revisadas se abrió; esperábamos { $expected ->
+                [0] que ninguna se abriera
+               *[other] unas { $expected }
+            }.
+           *[other] { $open } de { $of } juntas revisadas se abrieron; esperábamos { $expected ->
+                [0] que ninguna se abriera
+               *[other] unas { $expected }
+            }.
         }
     }
 follow-up-surprise =
     { $surprise ->
         [too_many] Es más de lo que explica el azar.
+        [more] Es más de lo que esperábamos, y todavía puede ser casualidad.
         [fewer] Es menos de lo esperado.
        *[as_expected] Está dentro de lo que explica el azar.
     }

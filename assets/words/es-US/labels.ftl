@@ -20,8 +20,8 @@ label-failure =
     }
 label-meter-setting =
     { $setting ->
-        [this_species] esta especie
-        [other_species] otra especie
+        [this_species] esta madera
+        [other_species] otra madera
        *[unknown] no se sabe
     }
 label-joint-kind =

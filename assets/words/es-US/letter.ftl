@@ -121,8 +121,12 @@ letter-days-closed = El trabajo nos toma { $days ->
 ## What we ask of you
 
 letter-ask-humidity = Nuestros cálculos cuentan con que el cuarto se mantenga entre { $low } y { $high } de humedad, más o menos, todo el año; un higrómetro pequeño se lo indica.
-letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más que el grueso de una tarjeta de crédito, o si un lugar se ve húmedo, y vamos a verla.{ $warranted ->
+letter-ask-call = Las aberturas finas como un cabello son normales en las semanas más secas. Llámenos si una se abre más de { $widest } ({ $cards ->
+    [one] más o menos el grueso de una tarjeta de crédito
+   *[other] más o menos { $cards } tarjetas de crédito juntas
+}), o si un lugar se ve húmedo, y vamos a verla.{ $warranted ->
     [yes] {" "}Lo que cubre la garantía está en la propuesta.
+    [later] {" "}La propuesta dirá lo que cubre la garantía.
    *[no] {""}
 }
 letter-ask-call-covered = Llámenos si algo se raja o se afloja, o si un lugar se ve húmedo.

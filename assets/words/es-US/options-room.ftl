@@ -56,10 +56,14 @@ options-beads = Todos los cordones en enero y agosto
 sealing-heading = Sellado
 sealing-best = Lo mejor es sellar { answer-best-weeks }: así { $holds } del largo de las juntas se mantiene dentro de la clase del sellador.
 sealing-planned = Las cantidades y los precios son para sellar el { $day }.
-sealing-typical = Un cordón típico se estira entonces { $stretch } y se comprime { $squeeze }.
+sealing-typical = Una junta típica se abre entonces { $opens } y se cierra { $closes }.
 sealing-never = { $run } de junta son demasiado angostos para sellarlos en cualquier semana.
-sealing-joint = La junta { $joint } se estira { $stretch } y se comprime { $squeeze }, y sus lados se deslizan { $shear }. La clase más baja que lo aguanta: { $sealant }.
-sealing-joint-none = La junta { $joint } se estira { $stretch } y se comprime { $squeeze }, y sus lados se deslizan { $shear }. Ningún sellador del catálogo lo aguanta.
+sealing-joint = La junta { $joint } mide { $gap } cuando se sella. Desde ahí se abre { $opens } y se cierra { $closes }{ $slid ->
+    [yes] , y sus lados se deslizan { $slides }.
+   *[no] .
+}
+sealing-joint-takes = El cordón que la cruza mide unos { $bead } de ancho, así que la clase más baja que lo aguanta es: { $sealant }.
+sealing-joint-none = Ningún sellador del catálogo lo aguanta en un cordón puesto así.
 sealing-row = Sección { $section }: lo más probable es que no se rompa ninguna de { $joints } juntas selladas, aun cuando la fila de tablas se haya movido todo lo que se va a mover.
 sealing-row-widest =
     { $torn ->

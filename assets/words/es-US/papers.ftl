@@ -26,7 +26,10 @@ paper-none = –
 ## Letter
 
 paper-letter = Carta
-paper-about = Sobre sus tablas: { $title }
+paper-about = Sobre sus tablas{ $named ->
+    [yes] : { $title }
+   *[no] {""}
+}
 paper-surface-drawing = Dibujo de { $surface } con sus juntas abiertas
 paper-surface-caption = Juntas abiertas, dibujadas 10 veces más anchas. Oscuras: medidas. Claras: estimadas.
 paper-sections-drawing = Cortes de una junta típica: al instalar, hoy y en cada temporada que viene
@@ -51,9 +54,12 @@ paper-promise = Nuestra garantía y lo que le pedimos
 paper-warranty = Garantizamos este trabajo por { $years ->
     [one] 1 año
    *[other] { $years } años
-}, en los términos de nuestra propuesta.
+}{ $proposal ->
+    [later] . Las condiciones estarán en nuestra propuesta, cuando hayamos acordado quién paga qué.
+   *[there] , en los términos de nuestra propuesta.
+}
 paper-before-work = Antes de empezar el trabajo
-paper-letter-close = Las condiciones están en nuestra propuesta. Llámenos si tiene cualquier pregunta.
+paper-letter-close = Llámenos si tiene cualquier pregunta.
 paper-sign-contractor = Por el contratista
 paper-sign-owner = Dueño de la casa
 
@@ -381,6 +387,7 @@ paper-input-photos = { $photos ->
     [one] 1, marcada en el dibujo del archivo del trabajo
    *[other] { $photos }, marcadas en el dibujo del archivo del trabajo
 }
+paper-input-presumed = Sin pueblo indicado; calculado para una casa en { $place }
 paper-input-boards = { $species }, cara de { $face }, { $thickness } de grueso, { $profile }; clavado: { $nailing }; detrás: { $backing }; pintura: { $paint }; veta { $grain }°
 paper-gap-readings = Lecturas de aberturas
 paper-joint = junta

@@ -64,6 +64,7 @@ paper-proposal-date = Fecha
 paper-proposal-valid-until = Válida hasta
 paper-proposal-license = No. de licencia
 paper-proposal-insurance = Seguro
+paper-proposal-at = Dónde
 paper-proposal-for = Para
 paper-proposal-scope = Lo que vamos a hacer
 paper-proposal-where = dónde

@@ -36,6 +36,10 @@ room-summer-not-cooled = Ninguno
 room-figures = Ajustes del clima y humedad que agrega la casa
 room-weather-of = Clima por hora de { $place }
 room-year = Humedad del cuarto durante el año: { $low } en lo más seco, { $high } en lo más húmedo. Los círculos son lo que marcó el higrómetro.
+room-outside = { $named ->
+    [no] Sin pueblo indicado: se toma el aire exterior de { $place }.
+   *[yes] El aire exterior es el de { $place }.
+}
 room-range = En este cuarto, la madera llega a entre { $driest } y { $wettest }, { $mean } en promedio.
 room-reading = Higrómetro hoy
     .hint = Lo que marca en el cuarto, lejos de ventanas y rejillas

@@ -81,5 +81,6 @@ verdict-doubt-meter = Todavía no hay lectura de humedad de las tablas.
 verdict-doubt-meter-room = El medidor de humedad y el aire del cuarto no coinciden.
 verdict-doubt-install-date = Todavía no hay fecha de instalación.
 verdict-doubt-hours = Las horas son del catálogo, no medidas aquí.
+verdict-cheaper = “{ $option }” costaría menos, con las visitas de regreso incluidas.
 verdict-nothing-left = Nada de lo que falta por medir cambiaría esto.
 verdict-helps-most = Lo que más ayudaría:

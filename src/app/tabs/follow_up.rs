@@ -9,6 +9,7 @@ use crate::app::entry::entry;
 use crate::app::fold::fold;
 use crate::app::frame::NARROW;
 use crate::app::icon::Icon;
+use crate::app::lead;
 use crate::app::widgets::{columns, heading, remark};
 use crate::assess::{JointShows, LaterReading, RepairOption, TaskOutcome, VisitOutcome, VisitVerdict};
 use crate::job::fields::{self, At, Each, Item};
@@ -47,6 +48,7 @@ pub(crate) fn visits(ui: &mut Ui, context: &mut WindowContext<'_>) {
         // After the first visit, and after the work where that is done.
         let worked = context.job.done.finished.and_then(|finished| finished.tomorrow().ok());
         let on = jiff::ZonedDateTime::now().date().max(context.job.visited).max(worked.unwrap_or(Date::MIN));
+        lead::expect(ui.ctx(), &fields::VISIT_DATE, At::index(context.job.later.len()));
         context.edit("visit-add", move |job| job.later.push(LaterVisit { on, gaps: vec![] }));
     }
 }
@@ -209,6 +211,7 @@ fn joint_to_add(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, visi
         for gap in &again {
             if ui.selectable_label(false, format!("{} {}", gap.surface, words.joint(&gap.joint))).clicked() {
                 let gap = blank(gap);
+                lead::expect(ui.ctx(), &fields::LATER_GAP, At(index, visit.gaps.len()));
                 edit(context, index, "visit-measure-again", move |visit| visit.gaps.push(gap));
             }
         }

@@ -27,6 +27,7 @@ pub(super) fn measure(ui: &mut Ui, context: &mut WindowContext<'_>) {
     context.scroll_if_requested(ui, EntryPlace::Moisture);
     heading(ui, &context.words.text("measure-moisture"));
     readings::moistures(ui, context);
+    received(ui, context);
     heading(ui, &context.words.text("measure-room"));
     room::room(ui, context);
     context.scroll_if_requested(ui, EntryPlace::Dates);
@@ -84,12 +85,19 @@ fn on_papers(ui: &mut Ui, context: &mut WindowContext<'_>) {
         });
         context.line(ui, &fields::OWNER_PHONE, &job.phone, |job, text| job.phone = text);
         context.line(ui, &fields::GETTING_IN, &job.getting_in, |job, text| job.getting_in = text);
+    });
+}
+
+/// How the boards came, and what they were metered with.
+fn received(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let job = context.job;
+    Grid::new("received").num_columns(2).show(ui, |ui| {
+        context.line(ui, &fields::METER, &job.survey.meter, |job, text| job.survey.meter = text);
         context.line(ui, &fields::BOARDS_DELIVERY, &job.received.delivery, |job, text| {
             job.received.delivery = text;
         });
         context.line(ui, &fields::GRADE_STAMP, &job.received.stamp, |job, text| job.received.stamp = text);
         context.line(ui, &fields::STORAGE, &job.received.storage, |job, text| job.received.storage = text);
-        context.line(ui, &fields::METER, &job.survey.meter, |job, text| job.survey.meter = text);
     });
 }
 

@@ -26,7 +26,7 @@ const ROOMY: f32 = 580.0;
 const TIGHT: f32 = 470.0;
 /// Width of a board's name, and of how a meter was set; in a tight list.
 const BOARD_WIDTH: (f32, f32) = (84.0, 44.0);
-const SETTING_WIDTH: (f32, f32) = (86.0, 50.0);
+const SETTING_WIDTH: (f32, f32) = (110.0, 84.0);
 
 /// Gaps are typed at the joint, on the drawing; here they are listed.
 pub(super) fn gaps(ui: &mut Ui, context: &mut WindowContext<'_>) {
@@ -111,6 +111,8 @@ fn gap(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize, failure: Opti
 
 pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let (job, words) = (context.job, context.words);
+    // Above the rows: it stays under the pointer however many there are.
+    add_reading(ui, context);
     let tight = ui.available_width() < TIGHT;
     Grid::new("moistures").num_columns(6).striped(true).show(ui, |ui| {
         if !job.survey.moistures.is_empty() {
@@ -131,24 +133,39 @@ pub(super) fn moistures(ui: &mut Ui, context: &mut WindowContext<'_>) {
             ui.end_row();
         }
     });
-    let sections = sections_of(job);
-    let add = ui.add_enabled(!sections.is_empty(), Button::new(words.text("meter-add")));
-    if add.clicked() {
-        // Where the joint is that is looked at; else the first section in sight.
-        let section = context.shown_section().and_then(|state| {
-            let surface = job.surfaces.get(state.surface)?;
-            Some((surface.name.clone(), surface.sections.get(state.section)?.name.clone()))
-        });
-        let shown = job.surfaces.get(context.view.surface).map(|surface| surface.name.clone());
-        let on_shown = || sections.iter().find(|(surface, _)| Some(surface) == shown.as_ref());
-        let place = section.or_else(|| on_shown().or(sections.first()).cloned());
-        let (surface, section) = place.unwrap_or_default();
-        add_row(context, surface, section);
-        lead::expect(ui.ctx(), &fields::METER_READING, At::index(job.survey.moistures.len()));
-    }
-    // Under the rows and their button: what they say comes and goes with other entries, and moves neither.
+    // Under the rows: what they say comes and goes with other entries, and moves none of them.
     for index in 0..job.survey.moistures.len() {
         context.entry_problems(ui, Each::Moisture, At::index(index));
+    }
+}
+
+/// A button for another row: of the section where the joint is that is looked at, else of the first in sight; of one
+/// that follows and was not read yet, if that one was.
+fn add_reading(ui: &mut Ui, context: &mut WindowContext<'_>) {
+    let job = context.job;
+    let sections = sections_of(job);
+    let add = ui.add_enabled(!sections.is_empty(), Button::new(context.words.text("meter-add")));
+    if !add.clicked() {
+        return;
+    }
+    let looked_at = context.shown_section().and_then(|state| {
+        let surface = job.surfaces.get(state.surface)?;
+        Some((surface.name.clone(), surface.sections.get(state.section)?.name.clone()))
+    });
+    let shown = job.surfaces.get(context.view.surface).map(|surface| &surface.name);
+    let first = sections.iter().position(|section| match &looked_at {
+        Some(looked_at) => section == looked_at,
+        None => Some(&section.0) == shown,
+    });
+    let read = |(surface, section): &(String, String)| {
+        let mut readings = job.survey.moistures.iter();
+        readings.any(|reading| reading.surface == *surface && reading.section == *section)
+    };
+    let (before, from) = sections.split_at(first.unwrap_or(0));
+    let unread = from.iter().chain(before).find(|section| !read(section));
+    if let Some((surface, section)) = unread.or(from.first()).cloned() {
+        add_row(context, surface, section);
+        lead::expect(ui.ctx(), &fields::METER_READING, At::index(job.survey.moistures.len()));
     }
 }
 

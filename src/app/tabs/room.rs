@@ -28,7 +28,7 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     kind_of_air(ui, context);
     match &context.job.air {
         IndoorAir::FromClimate { station, house } => {
-            place(ui, context, station_named(context, station));
+            place(ui, context, name_of(&context.assessment.catalog.stations, station));
             self::house(ui, context, house);
         }
         IndoorAir::FromPlace { site, house } => {
@@ -44,21 +44,13 @@ pub(super) fn room(ui: &mut Ui, context: &mut WindowContext<'_>) {
     follows(ui, context);
 }
 
-/// The name of a station; nothing where it is the one a new job is preset to, which nobody named.
-fn station_named<'a>(context: &WindowContext<'a>, station: &'a str) -> &'a str {
-    match context.job.air_is_preset() {
-        true => "",
-        false => name_of(&context.assessment.catalog.stations, station),
-    }
-}
-
 /// The room in a form of a few rows that keeps its height, whatever is entered: place, heating, how its air is
 /// kept. The rest folds away under it.
 pub(super) fn room_in_short(ui: &mut Ui, context: &mut WindowContext<'_>) {
     kind_of_air(ui, context);
     let air = &context.job.air;
     let name = match air {
-        IndoorAir::FromClimate { station, .. } => station_named(context, station),
+        IndoorAir::FromClimate { station, .. } => name_of(&context.assessment.catalog.stations, station),
         IndoorAir::FromPlace { site, .. } => &site.name,
         IndoorAir::FromWeather { weather, .. } => &weather.place,
         IndoorAir::Monthly(_) => "",
@@ -113,6 +105,7 @@ fn kind_of_air(ui: &mut Ui, context: &mut WindowContext<'_>) {
 fn follows(ui: &mut Ui, context: &mut WindowContext<'_>) {
     room_year(ui, context);
     readings(ui, context);
+    outside(ui, context);
     if let Some(state) = context.shown_section() {
         let (driest, wettest) = state.settled.extremes();
         let mean = state.settled.mean();
@@ -121,6 +114,21 @@ fn follows(ui: &mut Ui, context: &mut WindowContext<'_>) {
     }
     super::air_files::air_files(ui, context);
     context.problems(ui, |place| place.field().is_some_and(|(field, _)| field.path.starts_with("air")));
+}
+
+/// Of which place the air outside is, in one line: naming a town moves nothing under it.
+fn outside(ui: &mut Ui, context: &WindowContext<'_>) {
+    let presumed = context.assessment.presumed_place();
+    let place = match &context.job.air {
+        IndoorAir::FromPlace { site, .. } => &*site.name,
+        IndoorAir::FromClimate { station, .. } => {
+            presumed.unwrap_or_else(|| name_of(&context.assessment.catalog.stations, station))
+        }
+        IndoorAir::FromWeather { .. } | IndoorAir::Monthly(_) => return,
+    };
+    let named = Arg::Id(if presumed.is_some() { "no" } else { "yes" });
+    let said = say!(context.words, "room-outside", place = Arg::Name(place), named = named);
+    ui.add(Label::new(RichText::new(said).small().color(context.palette.soft)).truncate());
 }
 
 /// The present year by months, so that switching to entry by hand changes nothing by much.
@@ -267,6 +275,10 @@ fn readings(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let count = context.job.survey.rooms.len();
     for index in 0..count.max(1) {
         ui.horizontal_wrapped(|ui| reading(ui, context, index));
+        // A line of its own, blank as long as nothing was read: it moves nothing.
+        let said = context.job.survey.rooms.get(index).map(RoomReading::equilibrium);
+        let said = said.map(|moisture| say!(context.words, "room-reading-emc", moisture = moisture));
+        remark(ui, context.palette, said.unwrap_or_else(|| " ".to_owned()));
         context.entry_problems(ui, Each::Room, At::index(index));
     }
     // It is there from the start, so that the first reading moves nothing.
@@ -288,7 +300,9 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     let name = say!(words, "room-reading-temperature", number = number);
     reading_figure(ui, context, &fields::ROOM_TEMPERATURE, index, &name);
     ui.label(degrees);
-    let Some(reading) = context.job.survey.rooms.get(index) else { return };
+    if index == context.job.survey.rooms.len() {
+        return;
+    }
     let said = say!(words, "room-reading-remove", number = number);
     if Icon::Remove.button(ui, &said, true).clicked() {
         context.edit("undo-remove-room-reading", move |job| {
@@ -297,10 +311,6 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
             }
         });
     }
-    // Last in the row: its figure may take more room or less. Where there is no room for all of it, it stands
-    // under the row as a whole.
-    let text = say!(words, "room-reading-emc", moisture = reading.equilibrium());
-    ui.add(Label::new(RichText::new(text).small().color(context.palette.soft)).extend());
 }
 
 /// A figure of a reading; the first one typed makes the reading.

@@ -37,6 +37,8 @@ pub struct RecommendationReport {
     pub when_from: Option<String>,
     /// Last day of that.
     pub when_to: Option<String>,
+    /// The first day of work, as planned; null once it is finished.
+    pub starts: Option<String>,
     /// Price.
     pub total: Option<String>,
     /// The price's 10th percentile.
@@ -95,6 +97,7 @@ impl RecommendationReport {
             when: recommended.when.map(|when| when.say(words)),
             when_from: from.map(|day| day.to_string()),
             when_to: to.map(|day| day.to_string()),
+            starts: recommended.finished.is_none().then(|| recommended.starts.to_string()),
             total: quote.map(|quote| quote.total.plain()),
             total_low: quote.map(|quote| quote.spread.low.plain()),
             total_high: quote.map(|quote| quote.spread.high.plain()),

@@ -74,9 +74,9 @@ fn next_species(job: &Checked<'_>, problems: &mut Problems) {
 /// The air of the room and the house.
 fn air(job: &Checked<'_>, problems: &mut Problems) {
     if let IndoorAir::FromClimate { station, .. } = &job.entered.air
+        // A place that nobody named is asked for by the answer.
+        && !station.is_empty()
         && job.catalog.station(station).is_none()
-        // Of boards to come the answer itself asks for a place that nobody named.
-        && !(station.is_empty() && job.entered.surfaces.is_empty())
     {
         let listed = Listed::Place;
         problems.once(&fields::PLACE, Fault::NotInCatalog { listed, name: station.clone() });

@@ -235,7 +235,10 @@ fn air(assessment: &Assessment, words: &Words) -> String {
     match &assessment.job.air {
         IndoorAir::Monthly(_) => say!(words, "choice-air-months"),
         IndoorAir::FromWeather { .. } => fields::WEATHER_FILE.label(words),
-        IndoorAir::FromClimate { station, .. } => name_of(&assessment.catalog.stations, station).to_owned(),
+        IndoorAir::FromClimate { station, .. } => match assessment.presumed_place() {
+            Some(place) => say!(words, "paper-input-presumed", place = Arg::Name(place)),
+            None => name_of(&assessment.catalog.stations, station).to_owned(),
+        },
         IndoorAir::FromPlace { site, .. } => site.name.clone(),
     }
 }

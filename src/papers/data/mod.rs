@@ -217,8 +217,10 @@ fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String,
         say!(words, "paper-sections-caption")
     };
     let options = compared_options(assessment).into_iter();
+    let named = Arg::Id(if job.title.trim().is_empty() { "no" } else { "yes" });
+    let proposal = Arg::Id(if assessment.payers_open() { "later" } else { "there" });
     object(json!({
-        "about": say!(words, "paper-about", title = &job.title),
+        "about": say!(words, "paper-about", named = named, title = &job.title),
         "headings": {
             "saw": heading(LetterPart::Saw), "why": heading(LetterPart::Why),
             "moves": heading(LetterPart::Moves), "plan": heading(LetterPart::Plan),
@@ -235,7 +237,7 @@ fn letter(assessment: &Assessment, warrants: bool, words: &Words) -> Map<String,
         // What cannot be done is not done even if it is asked for.
         "against": doable(assessment).is_some_and(|option| assessment.advises_against(option)),
         "warranty": (years > 0 && warrants && mends)
-            .then(|| say!(words, "paper-warranty", years = years)),
+            .then(|| say!(words, "paper-warranty", years = years, proposal = proposal)),
         "options": options.map(|option| compared(assessment, option, words)).collect::<Vec<_>>(),
         "chosen": assessment.chosen().and_then(|option| price::priced(assessment, option, words)),
         "seals": seals,

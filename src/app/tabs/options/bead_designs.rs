@@ -64,7 +64,7 @@ fn planned_sealant(ui: &mut Ui, context: &mut WindowContext<'_>, beads: &JointBe
             let bead = &mut job.plan.bead;
             (bead.v_filled, bead.in_slot) = (form.v_filled, form.in_slot);
             (bead.hollow, bead.least_depth) = (form.hollow, form.least_depth);
-            job.plan.chosen = method;
+            job.plan.choose(method);
         });
     }
 }

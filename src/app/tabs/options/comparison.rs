@@ -9,8 +9,10 @@ use crate::app::context::WindowContext;
 use crate::app::explain;
 use crate::app::fold::fold;
 use crate::app::joint_section;
+use crate::app::lead;
 use crate::app::widgets::{fitted, remark};
 use crate::assess::{Assessment, Choice, RepairOption};
+use crate::job::fields::{self, At};
 use crate::measure::Money;
 use crate::repair::{CostDriver, MethodId, Outcome};
 use crate::words::causes::chance_as_percent;
@@ -69,10 +71,15 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
     let mut numbers: Vec<MethodId> = Vec::new();
     let [best, others, against] = [Group::Best, Group::Other, Group::Against].map(|group| {
         let here = |option: &&RepairOption| groups.contains(&(option.method, group));
-        let own: Vec<_> = assessment.options.iter().filter(here).enumerate().collect();
+        let mut own: Vec<&RepairOption> = assessment.options.iter().filter(here).collect();
+        // The one to choose first, then by what each comes to.
+        own.sort_by_key(|option| {
+            let first = choice.is_some_and(|choice| choice.best == option.method);
+            (!first, option.expected.is_none(), option.expected)
+        });
         let first = numbers.len();
-        numbers.extend(own.iter().map(|(_, option)| option.method));
-        own.into_iter().map(|(at, option)| (first + at, option)).collect::<Vec<_>>()
+        numbers.extend(own.iter().map(|option| option.method));
+        own.into_iter().enumerate().map(|(at, option)| (first + at, option)).collect::<Vec<_>>()
     });
     if !best.is_empty() {
         let title = if best.len() == 1 { "options-group-best" } else { "options-group-equal" };
@@ -86,6 +93,7 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
         let chosen = against.iter().any(|(_, option)| option.method == context.job.plan.chosen);
         fold(ui, "options-against", title, chosen, |ui| rows(ui, context, &against));
     }
+    as_recommended(ui, context, choice);
     // What follows from entries stands under the rows: it may grow and shrink without moving them.
     let bead = super::planned(context).filter(|option| matches!(option.outcome, Outcome::Bead { .. }));
     let risk = bead.and_then(|option| option.callback.as_ref());
@@ -97,6 +105,19 @@ pub(super) fn comparison(ui: &mut Ui, context: &mut WindowContext<'_>) {
             remark(ui, context.palette, change);
         }
         super::risk_plot::risk_plot(ui, context, choice, &numbers);
+    }
+}
+
+/// A way back, where another option was chosen, to the one that is recommended whatever is entered.
+fn as_recommended(ui: &mut Ui, context: &mut WindowContext<'_>, choice: Option<&Choice>) {
+    context.reach(ui, &fields::AS_RECOMMENDED, At::ONCE, None);
+    if choice.is_none_or(|choice| choice.best == context.job.plan.chosen) {
+        return;
+    }
+    let button = ui.button(context.words.text("field-as-recommended"));
+    lead::take_focus(&button);
+    if button.clicked() {
+        context.edit("field-as-recommended", |job| job.plan.as_recommended = true);
     }
 }
 
@@ -174,7 +195,7 @@ fn row(ui: &mut Ui, context: &mut WindowContext<'_>, number: usize, option: &Rep
     within(ui, cell(inside.right() - PRICE, inside.right()), |ui| price(ui, context, option));
     if clicked && !chosen {
         let method = option.method;
-        context.edit("field-option", move |job| job.plan.chosen = method);
+        context.edit("field-option", move |job| job.plan.choose(method));
     }
 }
 
@@ -185,6 +206,8 @@ fn within(ui: &mut Ui, cell: Rect, add: impl FnOnce(&mut Ui)) {
     let mut ui = ui.new_child(builder);
     ui.set_clip_rect(ui.clip_rect().intersect(cell));
     ui.spacing_mut().item_spacing.y = 2.0;
+    // Words that can be marked would take the row's clicks.
+    ui.style_mut().interaction.selectable_labels = false;
     add(&mut ui);
 }
 

@@ -45,6 +45,8 @@ const MINUTES: Figures = Figures {
 fields! {
     /// The option the papers speak of.
     OPTION = "option", "plan.chosen", Job, Kind::Choice;
+    /// Whether that is whichever is recommended.
+    AS_RECOMMENDED = "as-recommended", "plan.as_recommended", Job, Kind::Choice;
     /// The sealant.
     SEALANT = "sealant", "plan.sealant", Job, Kind::Catalog;
     /// The primer.
