@@ -41,7 +41,13 @@ impl Dialog {
 /// The system's file dialogs.
 pub(super) struct NativeDialogs {
     ctx: Context,
-    open: Option<(Purpose, Instant, Receiver<Option<PathBuf>>)>,
+    open: Option<(Purpose, Receiver<Answer>)>,
+}
+
+/// What came of a dialog of the system, and how soon.
+struct Answer {
+    path: Option<PathBuf>,
+    took: Duration,
 }
 
 impl NativeDialogs {
@@ -66,31 +72,37 @@ impl NativeDialogs {
         let name = start.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
         let ctx = self.ctx.clone();
         let wait = move || {
+            let asked = Instant::now();
             let handle = match purpose.form() {
                 Form::OpenFile => pollster::block_on(dialog.pick_file()),
                 Form::SaveFile => pollster::block_on(dialog.set_file_name(name).save_file()),
                 Form::Folder => pollster::block_on(dialog.pick_folder()),
             };
-            sender.send(handle.map(|handle| handle.path().to_owned())).ok();
+            // Timed here: the window may look for the answer long after it came.
+            let path = handle.map(|handle| handle.path().to_owned());
+            sender.send(Answer { path, took: asked.elapsed() }).ok();
             ctx.request_repaint();
         };
         match std::thread::Builder::new().name("file dialog".to_owned()).spawn(wait) {
-            Ok(_running) => self.open = Some((purpose, Instant::now(), receiver)),
+            Ok(_running) => self.open = Some((purpose, receiver)),
             Err(error) => tracing::error!("no thread for the file dialog: {error}"),
         }
     }
 
     /// What came of the dialog: a command, or the purpose if no dialog could be had.
     pub(super) fn outcome(&mut self) -> Option<Result<Command, Purpose>> {
-        let (purpose, since, receiver) = self.open.as_ref()?;
-        let answer = receiver.try_recv().ok()?;
-        let (purpose, quick) = (*purpose, since.elapsed() < TOO_QUICK);
+        let (purpose, receiver) = self.open.as_ref()?;
+        let (purpose, answer) = (*purpose, receiver.try_recv().ok()?);
         self.open = None;
-        match answer {
-            Some(path) => Some(Ok(purpose.command(path))),
-            None if quick => Some(Err(purpose)),
-            None => None,
-        }
+        outcome(purpose, answer)
+    }
+}
+
+fn outcome(purpose: Purpose, answer: Answer) -> Option<Result<Command, Purpose>> {
+    match answer.path {
+        Some(path) => Some(Ok(purpose.command(path))),
+        None if answer.took < TOO_QUICK => Some(Err(purpose)),
+        None => None,
     }
 }
 
@@ -258,4 +270,23 @@ pub(super) fn modal(name: &'static str, ctx: &Context) -> Modal {
 pub(super) fn buttons(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     ui.add_space(6.0);
     ui.with_layout(Layout::right_to_left(Align::Center), add);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Where no dialog can be had the path is asked for in the window, however late the window gets to hear of it.
+    #[test]
+    fn a_dialog_that_answers_at_once_with_nothing_is_none() {
+        let answer = |milliseconds| Answer { path: None, took: Duration::from_millis(milliseconds) };
+        assert!(matches!(outcome(Purpose::Save, answer(20)), Some(Err(Purpose::Save))));
+        assert!(outcome(Purpose::Save, answer(2000)).is_none());
+
+        let (sender, receiver) = channel();
+        let mut dialogs = NativeDialogs { ctx: Context::default(), open: Some((Purpose::Papers, receiver)) };
+        sender.send(answer(20)).unwrap();
+        std::thread::sleep(TOO_QUICK + Duration::from_millis(50));
+        assert!(matches!(dialogs.outcome(), Some(Err(Purpose::Papers))));
+    }
 }

@@ -176,7 +176,11 @@ impl App {
 
     pub(super) fn start_path(&self, purpose: Purpose) -> PathBuf {
         let title = if self.job().title.is_empty() { "job" } else { &self.job().title };
-        let stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+        let mut stem: String = title.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+        // Boards to come for a house that had a callback: not over its file.
+        if self.job().next_install.is_some() && self.job().surfaces.is_empty() {
+            stem.push_str("_boards");
+        }
         match purpose {
             Purpose::Photo => PathBuf::from("photo.jpg"),
             Purpose::Logo => PathBuf::from("logo.png"),

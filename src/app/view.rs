@@ -193,6 +193,8 @@ pub struct Canvas {
 /// Places to choose from.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PlaceChoices {
+    /// What was typed.
+    pub typed: String,
     /// What is said of them.
     pub lead: String,
     /// The places, the likeliest first.

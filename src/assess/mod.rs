@@ -353,9 +353,12 @@ impl Assessment {
         Some(self.typical_section()?.look_again(self.look_again_from()))
     }
 
-    /// Days from the visit to the day from which to look again.
+    /// Days from the visit to the day from which to look again: after the work, and after the last visit.
     pub fn look_again_from(&self) -> usize {
-        if self.lays_beads() && self.job.done.finished.is_none() { self.seal_day } else { 0 }
+        let planned = if self.lays_beads() && self.job.done.finished.is_none() { self.seal_day } else { 0 };
+        let came = self.job.later.iter().map(|visit| visit.on).chain(self.job.done.finished).max();
+        let since = came.map_or(0, |day| (day - self.job.visited).get_days());
+        planned.max(usize::try_from(since).unwrap_or(0))
     }
 
     /// What to read or enter next, on every paper the same: what the verdict asks for, else what would settle the

@@ -2,11 +2,13 @@
 //!
 //! Boards of one lot narrow by different amounts, were laid with different gaps, and where paint bonds
 //! them, several open at one joint and none at the next. Somebody who measures may rather take the wide
-//! joints. None of that is known, so [`SETS`] sets of it are tried, spread evenly by a low-discrepancy
-//! sequence.
+//! joints. None of that is known, so [`SETS`] sets of it are tried, spread evenly.
 
 use std::sync::LazyLock;
 
+use rand::SeedableRng as _;
+use rand::seq::SliceRandom as _;
+use rand_xoshiro::Xoshiro256PlusPlus;
 use statrs::distribution::{ContinuousCDF as _, Normal};
 
 use super::evidence::{below, chosen};
@@ -17,6 +19,8 @@ const OPENINGS: (f64, f64) = (-4.0, 26.0);
 pub(super) const POINTS: usize = 80;
 /// Sets of what joints differ by.
 const SETS: u32 = 32;
+/// Seed of the order in which their figures are put together.
+const ORDER: u64 = 1;
 /// Boards in a bonded group at most.
 const MOST_BONDED: u32 = 14;
 /// Picked joints are taken by their gap and this, mm. Assumption.
@@ -52,19 +56,7 @@ pub(super) struct Set {
     pub wetted: (f64, f64, f64),
 }
 
-/// The additive-recurrence sequence of Roberts (2018) in nine dimensions: quantile `dimension` of
-/// set `index`.
-fn quantile(index: u32, dimension: i32) -> f64 {
-    // The positive root of x^10 = x + 1.
-    const ROOT: f64 = 1.075_766_066_086_837_1;
-    (0.5 + f64::from(index + 1) * ROOT.powi(-(dimension + 1))).fract().clamp(1e-6, 1.0 - 1e-6)
-}
-
 impl Set {
-    fn new(index: u32) -> Self {
-        Self { index: index as usize, ..Self::at(|dimension| quantile(index, dimension)) }
-    }
-
     /// The set at these quantiles, 0 to 1, of each of the nine figures in which sets differ.
     pub fn at(q: impl Fn(i32) -> f64) -> Self {
         let (middle, half) = (q(6), if q(7) < 0.5 { 2.0 } else { (q(7) - 0.5) / 1.5 });
@@ -86,9 +78,21 @@ impl Set {
         }
     }
 
-    /// All sets.
+    /// All sets: each figure of a set in a layer of its own, in an order that has nothing to do with that of the
+    /// others (Latin hypercube sampling).
     pub fn all() -> Vec<Self> {
-        (0..SETS).map(Self::new).collect()
+        let mut random = Xoshiro256PlusPlus::seed_from_u64(ORDER);
+        let layers: [Vec<f64>; 9] = std::array::from_fn(|_| {
+            let mut layers: Vec<f64> =
+                (0..SETS).map(|layer| (f64::from(layer) + 0.5) / f64::from(SETS)).collect();
+            layers.shuffle(&mut random);
+            layers
+        });
+        let set = |index: usize| {
+            let quantile = |dimension: i32| usize::try_from(dimension).map_or(0.5, |at| layers[at][index]);
+            Self { index, ..Self::at(quantile) }
+        };
+        (0..SETS as usize).map(set).collect()
     }
 
     /// Share of the row that was wetted.

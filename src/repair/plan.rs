@@ -299,7 +299,6 @@ pub struct Plan {
     /// The method the papers speak of.
     pub chosen: MethodId,
     /// Whether that is whichever is recommended: in a new job until somebody chooses one.
-    #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub as_recommended: bool,
     /// Sealant, by its id in the catalog, or by a name it has or had there.
     pub sealant: String,

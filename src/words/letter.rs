@@ -413,7 +413,10 @@ fn asks(assessment: &Assessment, words: &Words) -> Vec<String> {
     asks.push(match chosen.map(|option| option.outcome) {
         _ if left => say!(words, "letter-ask-call-left"),
         // What stays open on purpose is no reason to call.
-        Some(Outcome::Line) => say!(words, "letter-ask-call-open"),
+        Some(Outcome::Line) => {
+            let widest = chosen.map_or(Length::ZERO, |option| option.opens_to);
+            say!(words, "letter-ask-call-open", widest = widest)
+        }
         Some(Outcome::Covered | Outcome::Glued) => say!(words, "letter-ask-call-covered"),
         _ => say!(
             words,

@@ -92,7 +92,15 @@ pub fn reason(assessment: &Assessment, verdict: &Verdict, words: &Words) -> Stri
         Confidence::NotYet(_) => words.text("answer-not-yet").into_owned(),
         Confidence::Rough(doubt) | Confidence::FairlySure(doubt) => self::doubt(assessment, doubt, words),
     };
-    match verdict.recommended.as_ref().and_then(|recommended| recommended.cheaper) {
+    let named = |recommended: &Recommendation| match recommended.advice {
+        Advice::ResealFails { instead: Instead::Method(named), .. } => Some(named),
+        _ => None,
+    };
+    let cheaper = verdict
+        .recommended
+        .as_ref()
+        .and_then(|recommended| recommended.cheaper.filter(|cheaper| named(recommended) != Some(*cheaper)));
+    match cheaper {
         // Somebody chose another one than this program would.
         Some(method) => {
             let option = Arg::Called(option_name(assessment, method));

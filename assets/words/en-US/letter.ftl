@@ -123,7 +123,7 @@ letter-days-closed = The work will take us { $days ->
 ## What we ask of you
 
 letter-ask-humidity = Our figures count on the room staying between about { $low } and { $high } humidity year-round; a small hygrometer will show you.
-letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons. Call us if one opens much wider than we told you, or if a spot looks damp.
+letter-ask-call-open = The joints show an open line on purpose, and it changes with the seasons: the widest should come to about { $widest } in the driest weeks. Call us if one opens clearly wider than that, or if a spot looks damp.
 letter-ask-call = Hairline gaps in the driest weeks are normal. Call us if one opens wider than { $widest } ({ $cards ->
     [one] about as thick as a credit card
    *[other] about { $cards } credit cards stacked

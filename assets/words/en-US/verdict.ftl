@@ -32,7 +32,7 @@ verdict-price = { $total } ({ $low } to { $high })
 verdict-lasts = { chance-percent } chance it lasts through { $until }
 verdict-lasts-range = could be { $low } to { $high }
 # Where that range would be from about nothing to about all.
-verdict-lasts-either-way = could go either way
+verdict-lasts-either-way = but that’s far from certain
 # In place of a range of nearly 0 to 100%, where not knowing how far paint stretches makes it so wide.
 verdict-lasts-paint-decides = it hangs on the paint
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.

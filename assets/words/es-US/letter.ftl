@@ -149,4 +149,4 @@ letter-ask-visit = { $years ->
    *[other] Permítanos volver a revisar después del primer año completo, y en cualquier momento durante { $years } años.
 }
 letter-room-runs = Tal como vive usted ahora en el cuarto, la humedad va de cerca de { $low } en los días más secos a cerca de { $high } en los más húmedos.
-letter-ask-call-open = Las juntas muestran una línea abierta a propósito, y cambia con las estaciones. Llámenos si una se abre mucho más de lo que le dijimos, o si ve un lugar húmedo.
+letter-ask-call-open = Las juntas muestran a propósito una línea abierta, que cambia con las estaciones: la más ancha debería llegar a { $widest } en las semanas más secas. Llámenos si una se abre claramente más que eso, o si un lugar se ve húmedo.

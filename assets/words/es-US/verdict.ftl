@@ -33,7 +33,7 @@ verdict-lasts = { chance-percent } de probabilidad de que dure hasta { $until }
 verdict-lasts-range = podría ser de { $low } a { $high }
 # Where that range would be from about nothing to about all.
 verdict-lasts-paint-decides = depende de la pintura
-verdict-lasts-either-way = podría aguantar o no
+verdict-lasts-either-way = pero está lejos de ser seguro
 # The same if the paint over the bead does not crack: how far paint stretches is known least of all.
 verdict-lasts-paint =
     { $band ->

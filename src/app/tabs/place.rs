@@ -29,6 +29,9 @@ pub(super) fn place(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
 /// The field alone, a row of a grid.
 pub(super) fn field(ui: &mut Ui, context: &mut WindowContext<'_>, name: &str) {
     let mut typed = None;
+    // What was typed stays while it is open which place it means.
+    let open = context.view.drafts.places.as_ref().map(|choices| choices.typed.clone());
+    let name = open.as_deref().unwrap_or(name);
     context.row(ui, &fields::PLACE, |_, ui, label| {
         typed =
             entry(ui, label, name, 196.0_f32.min(ui.available_width()), |text| Ok(text.trim().to_owned()));
@@ -70,11 +73,13 @@ fn look_up(context: &mut WindowContext<'_>, typed: &str) {
                 None
             }
             None => Some(PlaceChoices {
+                typed: typed.to_owned(),
                 lead: say!(words, "place-choose", total = matches.total),
                 places: matches.places,
             }),
         },
         Err(error) => Some(PlaceChoices {
+            typed: typed.to_owned(),
             lead: words_of::not_found(&error, typed, words),
             places: words_of::choices(error),
         }),
