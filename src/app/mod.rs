@@ -164,6 +164,8 @@ pub fn run(path: Option<PathBuf>) -> eframe::Result {
         viewport = viewport.with_icon(icon);
     }
     let options = eframe::NativeOptions { viewport, ..Default::default() };
+    // While the system gets a window ready, tables and words are read on another core; it may as well not be.
+    std::thread::Builder::new().name("warm up".to_owned()).spawn(session::warm_up).ok();
     eframe::run_native(APP_ID, options, Box::new(move |cc| Ok(Box::new(App::new(cc, path.as_deref())))))
 }
 

@@ -11,6 +11,7 @@ use crate::assess::{Assessment, assess};
 use crate::bead::BeadDesign;
 use crate::job::{Catalog, Job};
 use crate::measure::Length;
+use crate::words::Words;
 
 /// A state of the job and its assessment.
 type Answered = (Arc<Job>, Arc<Assessment>);
@@ -109,6 +110,12 @@ impl Session {
     pub fn is_busy(&self) -> bool {
         self.assessing.is_busy()
     }
+}
+
+/// Reads the tables and the words that the first frame needs.
+pub(super) fn warm_up() {
+    let empty = assess_job(Arc::default());
+    Words::of_job(&empty.job).text("title-new-job");
 }
 
 /// Assesses a job; the worker's work.

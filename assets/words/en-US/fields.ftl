@@ -293,6 +293,7 @@ field-supplier-share = Claimed from supplier
     .hint = The share of the price you ask the supplier for. Until the supplier agrees, it is a claim.
 field-payers-agreed = The homeowner pays all of it
     .hint = Check this once it’s agreed. Shares typed above settle it too.
+    .search = who pays agreed shares split
 field-line-split = Line split
     .hint = Shares of a single line of the price
 field-on-hand = On hand

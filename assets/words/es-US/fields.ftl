@@ -293,6 +293,7 @@ field-supplier-share = Se le pide al proveedor
     .hint = La parte del precio que usted le pide al proveedor. Mientras el proveedor no acepte, es solo un reclamo.
 field-payers-agreed = El dueño lo paga todo
     .hint = Márquelo cuando esté acordado. Las partes de arriba también lo deciden.
+    .search = quién paga acordado partes
 field-line-split = División por concepto
     .hint = Partes de un solo concepto del precio
 field-on-hand = Hay
