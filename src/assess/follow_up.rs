@@ -136,6 +136,15 @@ pub enum VisitVerdict {
         /// Whether the forecast holds: at least two in three are inside.
         holds: bool,
     },
+    /// After joints were cut open or boards laid anew: gaps against the widest that was told.
+    Lines {
+        /// Readings that are wider.
+        wider: usize,
+        /// Joints looked at.
+        of: usize,
+        /// The widest that any was to come to in the driest weeks.
+        widest: Length,
+    },
     /// After the work: joints that have opened.
     Opened {
         /// Joints that have opened.
@@ -259,7 +268,7 @@ fn outcome(
     let verdict = match (shows, day) {
         (JointShows::Nothing, _) => VisitVerdict::Covered,
         _ if readings.is_empty() => VisitVerdict::NothingMeasured,
-        (JointShows::NewGap, _) => VisitVerdict::NoForecast,
+        (JointShows::NewGap, _) => lines(&readings, chosen.map_or(Length::ZERO, |option| option.opens_to)),
         // What has opened has; only what is still shut may open yet.
         (JointShows::Opening, _)
             if !dry_weeks_came(visit.on, inputs) && readings.iter().all(|r| r.width < OPEN) =>
@@ -393,6 +402,15 @@ fn against_forecast(readings: &[LaterReading]) -> VisitVerdict {
     let wider = known().map(|(reading, expected)| (reading.width - expected).to_m()).sum::<f64>() / of as f64;
     // Nine in ten should be inside; fewer than two in three is no chance any more.
     VisitVerdict::Forecast { inside, of, wider: Length::m(wider), holds: 3 * inside >= 2 * of }
+}
+
+/// Gaps that were left open on purpose, against the widest that was told.
+fn lines(readings: &[LaterReading], widest: Length) -> VisitVerdict {
+    if widest <= Length::ZERO {
+        return VisitVerdict::NoForecast;
+    }
+    let wider = readings.iter().filter(|reading| reading.width > widest + GAUGE).count();
+    VisitVerdict::Lines { wider, of: readings.len(), widest }
 }
 
 /// The chances that none, one, two and so on of joints with these chances open, each by itself.

@@ -131,6 +131,9 @@ pub(super) fn figures(of: VisitVerdict, words: &Words) -> String {
             let off = wider.max(-wider);
             say!(words, "follow-up-forecast", inside = inside, of = of, off = off, side = Arg::Id(side))
         }
+        VisitVerdict::Lines { wider, of, widest } => {
+            say!(words, "follow-up-lines", wider = wider, of = of, widest = widest)
+        }
         VisitVerdict::Opened { open, of, expected: None } => {
             say!(words, "follow-up-opened", open = open, of = of)
         }

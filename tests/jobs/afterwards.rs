@@ -236,8 +236,8 @@ fn beads_that_opened_are_counted_against_the_chance() {
     assert_eq!(opened(held[1].verdict), Some(Surprise::TooMany));
 }
 
-/// Where strips are over the joints there is no gap to measure, and none that opened; where they were cut open the
-/// old forecast is of another gap; left alone, gaps are held against their forecast as before.
+/// Where strips are over the joints there is no gap to measure, and none that opened; where they were cut open they
+/// are held against the widest that was told; left alone, gaps are held against their forecast as before.
 #[test]
 fn what_was_done_says_what_a_later_visit_can_be_held_against() {
     let found_after = |outcome: fn(&Outcome) -> bool| {
@@ -252,7 +252,11 @@ fn what_was_done_says_what_a_later_visit_can_be_held_against() {
     let covered = found_after(|outcome| *outcome == Outcome::Covered);
     assert_eq!(covered.verdict, VisitVerdict::Covered);
     let cut = found_after(|outcome| *outcome == Outcome::Line);
-    assert_eq!(cut.verdict, VisitVerdict::NoForecast);
+    // The letter told how wide the widest would get.
+    let VisitVerdict::Lines { wider, of, widest } = cut.verdict else { panic!("{:?}", cut.verdict) };
+    let over = |reading: &&LaterReading| reading.width > widest + Length::mm(0.2);
+    assert_eq!(wider, cut.readings.iter().filter(over).count());
+    assert!(of == cut.readings.len() && widest > Length::ZERO);
     let left = found_after(|outcome| *outcome == Outcome::Unchanged);
     assert!(matches!(left.verdict, VisitVerdict::Forecast { of: 1.., .. }), "{:?}", left.verdict);
     for visit in [covered, cut, left] {

@@ -4,6 +4,17 @@ follow-up-nothing-measured = Nothing has been measured yet.
 follow-up-too-soon = Too soon to tell: the driest weeks are still to come.
 follow-up-out-of-range = This visit is before the first one or more than three years after it: nothing was forecast for it.
 follow-up-no-forecast = What the first visit forecast is not about these joints as they are now.
+follow-up-lines =
+    { $wider ->
+        [0] { $of ->
+            [one] The joint checked is no wider than the { $widest } we gave for the driest weeks.
+           *[other] None of the { $of } joints checked is wider than the { $widest } we gave for the driest weeks.
+        }
+       *[other] { $of ->
+            [one] The joint checked is wider than the { $widest } we gave for the driest weeks. We are looking for the reason.
+           *[other] { $wider } of { $of } joints checked came out wider than the { $widest } we gave for the driest weeks. We are looking for the reason.
+        }
+    }
 follow-up-covered = Strips cover these joints, so there is no gap to measure. Look for strips that have come loose or split.
 follow-up-told = In our papers of { $on }, we offered this repair for { $price }: { $option }.
 follow-up-told-sealing = Sealing was planned for { $day }.

@@ -4,6 +4,17 @@ follow-up-nothing-measured = Todavía no se ha medido nada.
 follow-up-too-soon = Es muy pronto para saber: aún faltan las semanas más secas.
 follow-up-out-of-range = Esta visita es anterior a la primera o más de tres años después: no hay pronóstico para ella.
 follow-up-no-forecast = El pronóstico de la primera visita no es para estas juntas tal como están ahora.
+follow-up-lines =
+    { $wider ->
+        [0] { $of ->
+            [one] La junta revisada no pasa de los { $widest } que indicamos para las semanas más secas.
+           *[other] Ninguna de las { $of } juntas revisadas pasa de los { $widest } que indicamos para las semanas más secas.
+        }
+       *[other] { $of ->
+            [one] La junta revisada pasa de los { $widest } que indicamos para las semanas más secas. Estamos buscando la razón.
+           *[other] { $wider } de { $of } juntas revisadas pasaron de los { $widest } que indicamos para las semanas más secas. Estamos buscando la razón.
+        }
+    }
 follow-up-covered = Unas tiras cubren estas juntas, así que no hay abertura que medir. Revise si alguna tira se despegó o se rajó.
 follow-up-told = En nuestros documentos del { $on } ofrecimos esta reparación por { $price }: { $option }.
 follow-up-told-sealing = El sellado estaba previsto para el { $day }.
