@@ -300,11 +300,9 @@ fn reading(ui: &mut Ui, context: &mut WindowContext<'_>, index: usize) {
     let name = say!(words, "room-reading-temperature", number = number);
     reading_figure(ui, context, &fields::ROOM_TEMPERATURE, index, &name);
     ui.label(degrees);
-    if index == context.job.survey.rooms.len() {
-        return;
-    }
     let said = say!(words, "room-reading-remove", number = number);
-    if Icon::Remove.button(ui, &said, true).clicked() {
+    // There from the start, like all of the row.
+    if Icon::Remove.button(ui, &said, index < context.job.survey.rooms.len()).clicked() {
         context.edit("undo-remove-room-reading", move |job| {
             if index < job.survey.rooms.len() {
                 job.survey.rooms.remove(index);

@@ -38,7 +38,8 @@ fn chance(ui: &mut Ui, context: &WindowContext<'_>, cause: Cause, chance: f64) {
     ui.label(RichText::new(chance_as_percent(chance, words)).strong());
     let name = why::cause_chance(cause, chance, words);
     let fill = if chance > 0.5 { palette.accent } else { palette.soft.gamma_multiply(0.6) };
-    let width = ui.available_width().min(170.0);
+    // A chance of "over 99%" in any language has room beside it in the narrowest pane.
+    let width = ui.available_width().min(110.0);
     let bar = ProgressBar::new(chance as f32).desired_width(width).desired_height(10.0).fill(fill);
     ui.add(bar.corner_radius(3)).widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &name));
 }
