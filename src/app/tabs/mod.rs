@@ -63,7 +63,9 @@ pub(super) fn pane(
     hold::show(ui, area, Id::unique(("held", salt)), |ui| {
         let margin = theme::margin() as i8;
         Frame::new().inner_margin(Margin::symmetric(margin, 8)).show(ui, |ui| {
-            ui.set_max_width(ui.available_width());
+            // As wide as is in sight: what was wider for a frame must not stay so.
+            let seen = ui.clip_rect().width() - 2.0 * f32::from(margin);
+            ui.set_max_width(ui.available_width().min(seen));
             add(ui, context);
             follow_focus(ui, name);
         });

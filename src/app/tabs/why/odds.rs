@@ -11,6 +11,9 @@ use crate::survey::NextReading;
 use crate::words::causes::{chance_as_percent, explained};
 use crate::words::{self, Arg, Say as _, say, why};
 
+/// Width of a bar: the longest name and chance of any language have room beside it in the narrowest pane.
+const BAR: f32 = 56.0;
+
 pub(super) fn odds(ui: &mut Ui, context: &WindowContext<'_>, causes: &Diagnosis) {
     let words = context.words;
     heading(ui, &words.text("why-causes"));
@@ -38,9 +41,7 @@ fn chance(ui: &mut Ui, context: &WindowContext<'_>, cause: Cause, chance: f64) {
     ui.label(RichText::new(chance_as_percent(chance, words)).strong());
     let name = why::cause_chance(cause, chance, words);
     let fill = if chance > 0.5 { palette.accent } else { palette.soft.gamma_multiply(0.6) };
-    // A chance of "over 99%" in any language has room beside it in the narrowest pane.
-    let width = ui.available_width().min(110.0);
-    let bar = ProgressBar::new(chance as f32).desired_width(width).desired_height(10.0).fill(fill);
+    let bar = ProgressBar::new(chance as f32).desired_width(BAR).desired_height(10.0).fill(fill);
     ui.add(bar.corner_radius(3)).widget_info(|| WidgetInfo::labeled(Role::ProgressIndicator, true, &name));
 }
 
